@@ -1,0 +1,13 @@
+namespace ClassKit.Baking;
+
+/// <summary>A dough or batter in baker's percentages: all flour together is 100 %.</summary>
+/// <param name="Id">Lower-case letters, digits and underscores.</param>
+/// <param name="Title">What it makes.</param>
+/// <param name="Leavening">What chiefly makes it rise.</param>
+/// <param name="Lines">The ingredients in the order of use.</param>
+/// <remarks>Source: A. Faber, C. Ponsford, J. Yankellow, "Formatting Guild Formulas", Bread Bakers Guild of America, 2009.</remarks>
+public sealed record BakersFormula(string Id, string Title, Leavening Leavening, IReadOnlyList<FormulaLine> Lines)
+{
+    /// <summary>All percentages together; more than 100 for anything that holds more than flour.</summary>
+    public double TotalPercent => Lines.Sum(line => line.Percent);
+}

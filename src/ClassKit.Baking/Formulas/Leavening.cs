@@ -1,0 +1,14 @@
+namespace ClassKit.Baking;
+
+/// <summary>What chiefly makes a bread rise.</summary>
+public enum Leavening
+{
+    /// <summary>Water turning to steam, and air expanding.</summary>
+    Steam,
+
+    /// <summary>Carbon dioxide made by yeast from sugars.</summary>
+    Yeast,
+
+    /// <summary>Carbon dioxide set free from a carbonate by acid or heat.</summary>
+    Chemical,
+}

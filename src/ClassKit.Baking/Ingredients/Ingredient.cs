@@ -1,0 +1,20 @@
+namespace ClassKit.Baking;
+
+/// <summary>What something on the bench is made of, as far as the computations need it.</summary>
+/// <param name="Id">How lessons name it: lower-case letters, digits and underscores.</param>
+/// <param name="Name">How pages name it.</param>
+/// <param name="Role">What it does in a dough; all <see cref="IngredientRole.Flour"/> together is 100 %.</param>
+/// <param name="WaterShare">Water by mass, 0 to 1.</param>
+/// <param name="GramsPerCup">The mass of a US cup (236.588 mL) as measured in a kitchen; null where cups make no sense.</param>
+/// <param name="GramsPerTeaspoon">The mass of a US teaspoon (4.929 mL); null where teaspoons make no sense.</param>
+/// <param name="Allergens">What must be declared: names as in the US and EU lists, such as <c>wheat</c>, <c>milk</c>, <c>egg</c>.</param>
+/// <param name="Source">Where the figures come from.</param>
+public sealed record Ingredient(
+    string Id,
+    string Name,
+    IngredientRole Role,
+    double WaterShare,
+    double? GramsPerCup,
+    double? GramsPerTeaspoon,
+    IReadOnlyList<string> Allergens,
+    string Source);

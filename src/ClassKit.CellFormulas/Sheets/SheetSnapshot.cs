@@ -1,0 +1,6 @@
+namespace ClassKit.CellFormulas;
+
+/// <summary>One sheet of a workbook as read: its non-empty cells by row and column, both counted from 1.</summary>
+/// <param name="Name">The name on the tab.</param>
+/// <param name="Cells">The cells that hold a value or a formula.</param>
+public sealed record SheetSnapshot(string Name, IReadOnlyDictionary<(int Row, int Column), CellContent> Cells);

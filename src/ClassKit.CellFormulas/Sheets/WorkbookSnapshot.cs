@@ -1,0 +1,23 @@
+namespace ClassKit.CellFormulas;
+
+/// <summary>A workbook's cells and names at rest: what was read from a file, never changed afterwards.</summary>
+/// <param name="Sheets">The sheets in tab order.</param>
+/// <param name="Names">The defined names.</param>
+/// <param name="Uses1904Dates">True if day 0 is 1904-01-01 (ECMA-376 Part 1, 18.17.4.1).</param>
+public sealed record WorkbookSnapshot(
+    IReadOnlyList<SheetSnapshot> Sheets,
+    IReadOnlyList<DefinedName> Names,
+    bool Uses1904Dates = false)
+{
+    /// <summary>The sheet of that name in any letter case, or null.</summary>
+    public SheetSnapshot? FindSheet(string name) =>
+        Sheets.FirstOrDefault(sheet => string.Equals(sheet.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>What the file says of a cell; null for an empty one or an unknown sheet.</summary>
+    public CellContent? Find(CellAddress address) =>
+        FindSheet(address.Sheet)?.Cells.GetValueOrDefault((address.Row, address.Column));
+
+    /// <summary>The workbook-wide name, in any letter case, or null.</summary>
+    public DefinedName? FindName(string name) =>
+        Names.FirstOrDefault(defined => defined.Sheet is null && string.Equals(defined.Name, name, StringComparison.OrdinalIgnoreCase));
+}

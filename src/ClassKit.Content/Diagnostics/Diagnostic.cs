@@ -1,0 +1,12 @@
+namespace ClassKit.Content;
+
+/// <summary>Something wrong with authored content or input, with its place and the way out.</summary>
+/// <param name="File">The file, as the user named it or below what the user named.</param>
+/// <param name="Line">Counted from 1; null where the whole file is meant.</param>
+/// <param name="Found">What is there.</param>
+/// <param name="Expected">What should be there, and what to do.</param>
+public sealed record Diagnostic(string File, int? Line, string Found, string Expected)
+{
+    /// <summary>One line: <c>file:line: found; expected</c>.</summary>
+    public override string ToString() => Line is { } line ? $"{File}:{line}: {Found}. {Expected}" : $"{File}: {Found}. {Expected}";
+}

@@ -1,0 +1,27 @@
+using System.Text.RegularExpressions;
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Exercises;
+
+/// <summary>What ids of exercises, givens and parts may look like, since they become names in cell formulas.</summary>
+public static partial class Naming
+{
+    /// <summary>What a valid id is, in words.</summary>
+    public const string Rule = "lower-case letters, digits and underscores, starting with a letter, and nothing that could be a cell such as b5 or r1c1";
+
+    /// <summary>True for an id that a spreadsheet accepts as a defined name and never takes for a cell.</summary>
+    public static bool IsValid(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return Shape().IsMatch(id) && !RowColumnStyle().IsMatch(id) && !CellAddress.TryParse("", id, out _) && id is not ("true" or "false");
+    }
+
+    /// <summary>The workbook-wide name of an exercise's given or answer cell.</summary>
+    public static string DefinedName(string exercise, string id) => $"{exercise}_{id}";
+
+    [GeneratedRegex("^[a-z][a-z0-9_]*$")]
+    private static partial Regex Shape();
+
+    [GeneratedRegex("^r[0-9]*(c[0-9]*)?$|^c[0-9]*$")]
+    private static partial Regex RowColumnStyle();
+}

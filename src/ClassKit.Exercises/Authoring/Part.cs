@@ -1,0 +1,22 @@
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Exercises;
+
+/// <summary>One asked quantity.</summary>
+/// <param name="Id">The name that later keys use.</param>
+/// <param name="Ask">The words of the question.</param>
+/// <param name="Key">The right method, a cell formula over the givens and earlier parts.</param>
+/// <param name="Unit">The unit of the answer, printed beside its cell.</param>
+/// <param name="Tolerance">How far an answer may be off.</param>
+/// <param name="Points">What it is worth, above 0.</param>
+/// <param name="FormulaAsked">True if a typed number does not earn the method's share.</param>
+/// <param name="Misconceptions">The wrong turns that students are known to take.</param>
+public sealed record Part(
+    string Id,
+    string Ask,
+    CellFormula Key,
+    string Unit,
+    Tolerance Tolerance,
+    double Points,
+    bool FormulaAsked,
+    IReadOnlyList<Misconception> Misconceptions);

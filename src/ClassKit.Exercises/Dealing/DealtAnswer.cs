@@ -1,0 +1,11 @@
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Exercises;
+
+/// <summary>An answer cell as dealt to one student.</summary>
+/// <param name="Exercise">The exercise's id.</param>
+/// <param name="Part">The part's id.</param>
+/// <param name="DefinedName">The workbook's name for the cell.</param>
+/// <param name="Address">The cell as dealt.</param>
+/// <param name="Expected">What the key gives for this student's variant.</param>
+public sealed record DealtAnswer(string Exercise, string Part, string DefinedName, CellAddress Address, double Expected);

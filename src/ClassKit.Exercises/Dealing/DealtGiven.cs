@@ -1,0 +1,11 @@
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Exercises;
+
+/// <summary>A given as dealt to one student, and where it stands in the workbook.</summary>
+/// <param name="Exercise">The exercise's id.</param>
+/// <param name="Name">The given's id.</param>
+/// <param name="DefinedName">The workbook's name for the cell.</param>
+/// <param name="Address">The cell as dealt.</param>
+/// <param name="Value">The value dealt.</param>
+public sealed record DealtGiven(string Exercise, string Name, string DefinedName, CellAddress Address, decimal Value);

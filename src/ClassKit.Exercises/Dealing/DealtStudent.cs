@@ -1,0 +1,21 @@
+namespace ClassKit.Exercises;
+
+/// <summary>What one student was dealt.</summary>
+/// <param name="Student">Who.</param>
+/// <param name="Workbook">The workbook's path within the dealt folder, with forward slashes.</param>
+/// <param name="Givens">Every given of every exercise.</param>
+/// <param name="Answers">Every part of every exercise.</param>
+public sealed record DealtStudent(
+    Student Student,
+    string Workbook,
+    IReadOnlyList<DealtGiven> Givens,
+    IReadOnlyList<DealtAnswer> Answers)
+{
+    /// <summary>The values dealt for one exercise, by given id.</summary>
+    public IReadOnlyDictionary<string, decimal> GivensOf(string exercise) =>
+        Givens.Where(given => given.Exercise == exercise).ToDictionary(given => given.Name, given => given.Value);
+
+    /// <summary>The expected answers of one exercise, by part id.</summary>
+    public IReadOnlyDictionary<string, double> AnswersOf(string exercise) =>
+        Answers.Where(answer => answer.Exercise == exercise).ToDictionary(answer => answer.Part, answer => answer.Expected);
+}

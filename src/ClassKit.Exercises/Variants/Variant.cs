@@ -1,0 +1,10 @@
+namespace ClassKit.Exercises;
+
+/// <summary>One draw of an exercise's givens.</summary>
+/// <param name="Exercise">The exercise drawn from.</param>
+/// <param name="Givens">Every given's value by its id.</param>
+/// <param name="Answers">What each part's key gives, by the part's id.</param>
+public sealed record Variant(
+    Exercise Exercise,
+    IReadOnlyDictionary<string, decimal> Givens,
+    IReadOnlyDictionary<string, double> Answers);

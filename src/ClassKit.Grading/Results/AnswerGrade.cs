@@ -1,0 +1,29 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>The grade of one answer.</summary>
+/// <param name="Exercise">The exercise.</param>
+/// <param name="Part">The part.</param>
+/// <param name="Outcome">What the answer turned out to be.</param>
+/// <param name="Points">What it earned.</param>
+/// <param name="OutOf">What it could earn; 0 for an answer that is left to the instructor.</param>
+/// <param name="Value">What the answer cell comes to on the dealt inputs.</param>
+/// <param name="Expected">What the key gives.</param>
+/// <param name="Formula">The student's formula with its leading <c>=</c>, or null for a typed value.</param>
+/// <param name="Misconception">The misconception met, or null.</param>
+/// <param name="Note">One or two sentences to the student.</param>
+/// <param name="OwnEarlierAnswers">The student's own values of earlier parts that the answer was judged with, by part id; empty unless they differ from the key's.</param>
+public sealed record AnswerGrade(
+    Exercise Exercise,
+    Part Part,
+    Outcome Outcome,
+    double Points,
+    double OutOf,
+    CellValue Value,
+    double Expected,
+    string? Formula,
+    Misconception? Misconception,
+    string Note,
+    IReadOnlyDictionary<string, double> OwnEarlierAnswers);

@@ -1,0 +1,6 @@
+namespace ClassKit.Grading;
+
+/// <summary>What a class's grades say together.</summary>
+/// <param name="Parts">Every part in workbook order.</param>
+/// <param name="TeachAgain">The parts that fall below the marking scheme's line, weakest first.</param>
+public sealed record ClassSummary(IReadOnlyList<PartSummary> Parts, IReadOnlyList<PartSummary> TeachAgain);

@@ -1,0 +1,27 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>How a class did on one part.</summary>
+/// <param name="Exercise">The exercise.</param>
+/// <param name="Part">The part.</param>
+/// <param name="Counts">How many graded students had each outcome; every outcome is a key.</param>
+/// <param name="Misconceptions">The misconceptions met and how many students met them, most first.</param>
+public sealed record PartSummary(
+    Exercise Exercise,
+    Part Part,
+    IReadOnlyDictionary<Outcome, int> Counts,
+    IReadOnlyList<(Misconception Misconception, int Students)> Misconceptions)
+{
+    /// <summary>How many answers were judged: all but unsupported ones.</summary>
+    public int Judged => Counts.Values.Sum() - Counts[Outcome.Unsupported];
+
+    /// <summary>How many show that the method is understood: sound, or followed through.</summary>
+    public int Understood => Counts[Outcome.Sound] + Counts[Outcome.FollowThrough];
+
+    /// <summary>The share of judged answers with the right number, by formula or typed, 0 to 1; null if nobody was judged.</summary>
+    public double? RightShare => Judged == 0 ? null : (double)(Counts[Outcome.Sound] + Counts[Outcome.ValueOnly]) / Judged;
+
+    /// <summary>The share of judged answers whose method is understood, 0 to 1; null if nobody was judged.</summary>
+    public double? UnderstoodShare => Judged == 0 ? null : (double)Understood / Judged;
+}

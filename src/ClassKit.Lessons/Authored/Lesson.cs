@@ -1,0 +1,38 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Lessons;
+
+/// <summary>One authored lesson.</summary>
+/// <param name="Id">The folder's name.</param>
+/// <param name="Title">The title.</param>
+/// <param name="Summary">One or two sentences.</param>
+/// <param name="PeriodMinutes">How long it is meant to take.</param>
+/// <param name="Objectives">What students can do afterwards.</param>
+/// <param name="PriorKnowledge">What they need beforehand.</param>
+/// <param name="Vocabulary">Terms and meanings.</param>
+/// <param name="Cautions">What can hurt someone in this lesson.</param>
+/// <param name="Plan">The instructor's timing.</param>
+/// <param name="Questions">Discussion questions with model answers.</param>
+/// <param name="Failures">Common failures with causes and cures.</param>
+/// <param name="Formulas">What is baked, one for each leavening.</param>
+/// <param name="Exercises">The practice problems.</param>
+/// <param name="Marking">How the practice problems are marked.</param>
+/// <param name="HandoutText">Markdown for students.</param>
+/// <param name="GuideText">Markdown for the instructor.</param>
+public sealed record Lesson(
+    string Id,
+    string Title,
+    string Summary,
+    int PeriodMinutes,
+    IReadOnlyList<string> Objectives,
+    IReadOnlyList<string> PriorKnowledge,
+    IReadOnlyList<Term> Vocabulary,
+    IReadOnlyList<Caution> Cautions,
+    IReadOnlyList<PlanStep> Plan,
+    IReadOnlyList<Question> Questions,
+    IReadOnlyList<Failure> Failures,
+    IReadOnlyList<LessonFormula> Formulas,
+    IReadOnlyList<Exercise> Exercises,
+    MarkingScheme Marking,
+    string HandoutText,
+    string GuideText);

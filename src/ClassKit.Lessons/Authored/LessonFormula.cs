@@ -1,0 +1,35 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>A baker's formula with everything needed to bake from it.</summary>
+/// <param name="Formula">The percentages.</param>
+/// <param name="Piece">What one piece is called, in the singular: <c>popover</c>.</param>
+/// <param name="PieceMass">Dough or batter per piece.</param>
+/// <param name="LossPercent">Of the mixed dough, lost to bowls, benches and scraping; 0 to less than 100.</param>
+/// <param name="Why">What this bread shows about its leavening: one or two sentences.</param>
+/// <param name="MixTemperature">What the mixed dough or batter should come to.</param>
+/// <param name="BakeFrom">The oven as the pieces go in.</param>
+/// <param name="BakeTo">The oven as they come out; the same unless it is turned down.</param>
+/// <param name="Steps">The method in order.</param>
+/// <param name="Equipment">What a team needs.</param>
+/// <param name="Cautions">What can hurt someone in this method.</param>
+/// <param name="Notes">Markdown: what to look for, how to serve and store.</param>
+public sealed record LessonFormula(
+    BakersFormula Formula,
+    string Piece,
+    Mass PieceMass,
+    double LossPercent,
+    string Why,
+    Temperature MixTemperature,
+    Temperature BakeFrom,
+    Temperature BakeTo,
+    IReadOnlyList<MethodStep> Steps,
+    IReadOnlyList<string> Equipment,
+    IReadOnlyList<Caution> Cautions,
+    string Notes)
+{
+    /// <summary>What must be declared, over all ingredients, each once.</summary>
+    public IReadOnlyList<string> Allergens =>
+        [.. Formula.Lines.SelectMany(line => line.Ingredient.Allergens).Distinct().Order(StringComparer.Ordinal)];
+}

@@ -1,0 +1,11 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>One step of a method.</summary>
+/// <param name="Name">A word or two: <c>Proof</c>.</param>
+/// <param name="Text">What to do.</param>
+/// <param name="MinMinutes">The shortest it takes; 0 or more.</param>
+/// <param name="MaxMinutes">The longest; at least <paramref name="MinMinutes"/>.</param>
+/// <param name="Temperature">At which it happens, if that matters.</param>
+public sealed record MethodStep(string Name, string Text, int MinMinutes, int MaxMinutes, Temperature? Temperature);

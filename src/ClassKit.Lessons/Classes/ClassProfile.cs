@@ -1,0 +1,32 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>The class that a lesson is prepared for.</summary>
+/// <param name="Name">What the class is called.</param>
+/// <param name="Kitchen">The teaching kitchen's name.</param>
+/// <param name="Students">How many; at least 1.</param>
+/// <param name="Teams">How many teams bake; at least 1, at most the students.</param>
+/// <param name="PiecesPerTeam">How many pieces of each bread a team makes; at least 1.</param>
+/// <param name="PeriodMinutes">How long the class lasts.</param>
+/// <param name="KitchenTemperature">Of the room and of everything stored in it.</param>
+/// <param name="AltitudeMetres">Above sea level.</param>
+/// <param name="ScaleResolution">What the teams' scales can show; above 0.</param>
+/// <param name="SmallScaleResolution">What the scale for salt and leavening can show; above 0.</param>
+/// <param name="Ovens">How many ovens the teams share.</param>
+/// <param name="Allergies">Allergens present in the class, in the words of <see cref="Ingredient.Allergens"/>.</param>
+/// <param name="Units">Which units pages show.</param>
+public sealed record ClassProfile(
+    string Name,
+    string Kitchen,
+    int Students,
+    int Teams,
+    int PiecesPerTeam,
+    int PeriodMinutes,
+    Temperature KitchenTemperature,
+    double AltitudeMetres,
+    Mass ScaleResolution,
+    Mass SmallScaleResolution,
+    int Ovens,
+    IReadOnlyList<string> Allergies,
+    UnitSystem Units);
