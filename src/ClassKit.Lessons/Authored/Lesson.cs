@@ -17,6 +17,7 @@ namespace ClassKit.Lessons;
 /// <param name="Formulas">What is baked, one for each leavening.</param>
 /// <param name="Exercises">The practice problems.</param>
 /// <param name="Marking">How the practice problems are marked.</param>
+/// <param name="BenchRubric">How the work at the bench is judged.</param>
 /// <param name="HandoutText">Markdown for students.</param>
 /// <param name="GuideText">Markdown for the instructor.</param>
 public sealed record Lesson(
@@ -34,5 +35,6 @@ public sealed record Lesson(
     IReadOnlyList<LessonFormula> Formulas,
     IReadOnlyList<Exercise> Exercises,
     MarkingScheme Marking,
+    PracticalRubric BenchRubric,
     string HandoutText,
     string GuideText);

@@ -9,12 +9,13 @@ namespace ClassKit.Lessons;
 /// <param name="LossPercent">Of the mixed dough, lost to bowls, benches and scraping; 0 to less than 100.</param>
 /// <param name="Why">What this bread shows about its leavening: one or two sentences.</param>
 /// <param name="MixTemperature">What the mixed dough or batter should come to.</param>
-/// <param name="BakeFrom">The oven as the pieces go in.</param>
-/// <param name="BakeTo">The oven as they come out; the same unless it is turned down.</param>
+/// <param name="BakeFrom">The oven as the pieces go in: that of the first step in the oven.</param>
+/// <param name="BakeTo">The oven as they come out: that of the last step in the oven; the same unless it is turned down.</param>
 /// <param name="Steps">The method in order.</param>
 /// <param name="Equipment">What a team needs.</param>
 /// <param name="Cautions">What can hurt someone in this method.</param>
 /// <param name="Notes">Markdown: what to look for, how to serve and store.</param>
+/// <param name="Traits">How its leavening behaves, for the comparison.</param>
 public sealed record LessonFormula(
     BakersFormula Formula,
     string Piece,
@@ -27,7 +28,8 @@ public sealed record LessonFormula(
     IReadOnlyList<MethodStep> Steps,
     IReadOnlyList<string> Equipment,
     IReadOnlyList<Caution> Cautions,
-    string Notes)
+    string Notes,
+    LeaveningTraits Traits)
 {
     /// <summary>What must be declared, over all ingredients, each once.</summary>
     public IReadOnlyList<string> Allergens =>

@@ -7,5 +7,6 @@ namespace ClassKit.Lessons;
 /// <param name="Text">What to do.</param>
 /// <param name="MinMinutes">The shortest it takes; 0 or more.</param>
 /// <param name="MaxMinutes">The longest; at least <paramref name="MinMinutes"/>.</param>
-/// <param name="Temperature">At which it happens, if that matters.</param>
-public sealed record MethodStep(string Name, string Text, int MinMinutes, int MaxMinutes, Temperature? Temperature);
+/// <param name="Temperature">At which it happens, if that matters: of the oven, the place or the mix.</param>
+/// <param name="InOven">True if it happens in the oven and <paramref name="Temperature"/> is what the dial says.</param>
+public sealed record MethodStep(string Name, string Text, int MinMinutes, int MaxMinutes, Temperature? Temperature, bool InOven = false);
