@@ -1,0 +1,69 @@
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Exercises;
+
+/// <summary>Where everything stands in the practice workbooks of a set of exercises: the same cells for every student.</summary>
+/// <remarks>
+/// Three anchors let a grader find a cell again in a returned workbook: its defined name, the tag in its row's first column,
+/// and its place as dealt.
+/// </remarks>
+public sealed class PracticeLayout
+{
+    /// <summary>The name of the first sheet.</summary>
+    public const string StartSheet = "Start here";
+
+    /// <summary>The defined name of the cell with the student's id; it starts with an underscore, so no exercise can have it.</summary>
+    public const string StudentIdName = "_student_id";
+
+    /// <summary>The words in the cell to the left of the student's id.</summary>
+    public const string StudentIdLabel = "Student id";
+
+    private PracticeLayout(IReadOnlyList<ExerciseLayout> exercises) => Exercises = exercises;
+
+    /// <summary>The cell that carries the student's id.</summary>
+    public static CellAddress StudentId => new(StartSheet, 4, 3);
+
+    /// <summary>The exercises, in order.</summary>
+    public IReadOnlyList<ExerciseLayout> Exercises { get; }
+
+    /// <summary>Lays out exercises in the order given.</summary>
+    /// <exception cref="ArgumentException">Two cells would have the same defined name.</exception>
+    public static PracticeLayout For(IReadOnlyList<Exercise> exercises)
+    {
+        ArgumentNullException.ThrowIfNull(exercises);
+        if (FirstNameClash(exercises) is { } clash)
+            throw new ArgumentException($"Two cells would be named '{clash}': rename an exercise, given or part.", nameof(exercises));
+        return new([.. exercises.Select((exercise, index) => new ExerciseLayout(exercise, index + 1))]);
+    }
+
+    /// <summary>A defined name that two givens or parts would share, or null: for checking content before it is laid out.</summary>
+    public static string? FirstNameClash(IReadOnlyList<Exercise> exercises)
+    {
+        ArgumentNullException.ThrowIfNull(exercises);
+        var taken = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        return exercises
+            .SelectMany(exercise => exercise.Givens.Select(given => given.Id).Concat(exercise.Parts.Select(part => part.Id))
+                .Select(id => Naming.DefinedName(exercise.Id, id)))
+            .FirstOrDefault(name => !taken.Add(name));
+    }
+
+    /// <summary>The layout of one exercise.</summary>
+    /// <exception cref="KeyNotFoundException">No such exercise.</exception>
+    public ExerciseLayout Of(string exercise) =>
+        Exercises.FirstOrDefault(layout => layout.Exercise.Id == exercise)
+        ?? throw new KeyNotFoundException($"No exercise '{exercise}' in this layout.");
+
+    /// <summary>What to write down as dealt of a variant's givens, in order.</summary>
+    public IEnumerable<DealtGiven> GivensOf(Variant variant)
+    {
+        ArgumentNullException.ThrowIfNull(variant);
+        return Of(variant.Exercise.Id).Deal(variant.Givens);
+    }
+
+    /// <summary>What to write down as dealt of a variant's answers, in order.</summary>
+    public IEnumerable<DealtAnswer> AnswersOf(Variant variant)
+    {
+        ArgumentNullException.ThrowIfNull(variant);
+        return Of(variant.Exercise.Id).Expect(variant.Answers);
+    }
+}
