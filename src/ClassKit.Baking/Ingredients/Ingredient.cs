@@ -17,4 +17,8 @@ public sealed record Ingredient(
     double? GramsPerCup,
     double? GramsPerTeaspoon,
     IReadOnlyList<string> Allergens,
-    string Source);
+    string Source)
+{
+    /// <summary>How a kitchen counts it; null where nothing is counted.</summary>
+    public HouseholdPiece? Piece { get; init; }
+}
