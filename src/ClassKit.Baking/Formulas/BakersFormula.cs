@@ -10,4 +10,7 @@ public sealed record BakersFormula(string Id, string Title, Leavening Leavening,
 {
     /// <summary>All percentages together; more than 100 for anything that holds more than flour.</summary>
     public double TotalPercent => Lines.Sum(line => line.Percent);
+
+    /// <summary>All flours together; 100 in a formula that is in order.</summary>
+    public double FlourPercent => Lines.Where(line => line.Ingredient.Role == IngredientRole.Flour).Sum(line => line.Percent);
 }
