@@ -1,0 +1,29 @@
+using System.Globalization;
+
+namespace ClassKit.Exercises;
+
+/// <summary>A given's value as people read it.</summary>
+public static class GivenText
+{
+    private const string NoBreakSpace = "\u00A0";
+
+    /// <summary>How many decimals tell every possible value of a given from its neighbours, in the scale shown: 0 for 60 % to 70 % in steps of 1 %.</summary>
+    public static int Decimals(Given given)
+    {
+        ArgumentNullException.ThrowIfNull(given);
+        return Math.Max(ScaleOf(Shown(given, given.From)), ScaleOf(Shown(given, given.Step)));
+    }
+
+    /// <summary>The value with the given's decimals and its unit: <c>24.5 °C</c>, <c>65 %</c> for 0.65; the space does not break.</summary>
+    public static string Of(Given given, decimal value)
+    {
+        ArgumentNullException.ThrowIfNull(given);
+        var number = Shown(given, value).ToString("F" + Decimals(given).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return given.Unit.Length == 0 ? number : number + NoBreakSpace + given.Unit;
+    }
+
+    private static decimal Shown(Given given, decimal value) => AnswerUnit.IsPercent(given.Unit) ? value * 100 : value;
+
+    // Dividing by a long 1 drops the zeros at the end: 0.650 has a scale of 3, and 2 afterwards.
+    private static int ScaleOf(decimal value) => (value / 1.000000000000000000000000000000000m).Scale;
+}
