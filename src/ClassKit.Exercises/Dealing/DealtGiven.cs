@@ -7,5 +7,6 @@ namespace ClassKit.Exercises;
 /// <param name="Name">The given's id.</param>
 /// <param name="DefinedName">The workbook's name for the cell.</param>
 /// <param name="Address">The cell as dealt.</param>
+/// <param name="Tag">What the first column of its row says, to find it by if the name is lost.</param>
 /// <param name="Value">The value dealt.</param>
-public sealed record DealtGiven(string Exercise, string Name, string DefinedName, CellAddress Address, decimal Value);
+public sealed record DealtGiven(string Exercise, string Name, string DefinedName, CellAddress Address, string Tag, decimal Value);

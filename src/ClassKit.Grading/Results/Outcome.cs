@@ -3,10 +3,10 @@ namespace ClassKit.Grading;
 /// <summary>What the grader says of one part.</summary>
 public enum Outcome
 {
-    /// <summary>A formula, right on the dealt and on all fresh inputs; or a right number where none was asked.</summary>
+    /// <summary>A formula, right on the dealt and on all fresh inputs.</summary>
     Sound,
 
-    /// <summary>The right number, typed or not surviving fresh inputs.</summary>
+    /// <summary>The right number, typed or not surviving fresh inputs; where no formula was asked that is all there is to it.</summary>
     ValueOnly,
 
     /// <summary>The right method applied to an earlier wrong answer of the student's own.</summary>

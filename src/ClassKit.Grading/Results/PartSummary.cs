@@ -16,8 +16,9 @@ public sealed record PartSummary(
     /// <summary>How many answers were judged: all but unsupported ones.</summary>
     public int Judged => Counts.Values.Sum() - Counts[Outcome.Unsupported];
 
-    /// <summary>How many show that the method is understood: sound, or followed through.</summary>
-    public int Understood => Counts[Outcome.Sound] + Counts[Outcome.FollowThrough];
+    /// <summary>How many show that the method is understood: sound, or followed through, or a right number where no formula was asked.</summary>
+    public int Understood =>
+        Counts[Outcome.Sound] + Counts[Outcome.FollowThrough] + (Part.FormulaAsked ? 0 : Counts[Outcome.ValueOnly]);
 
     /// <summary>The share of judged answers with the right number, by formula or typed, 0 to 1; null if nobody was judged.</summary>
     public double? RightShare => Judged == 0 ? null : (double)(Counts[Outcome.Sound] + Counts[Outcome.ValueOnly]) / Judged;

@@ -1,0 +1,23 @@
+namespace ClassKit.Grading;
+
+/// <summary>The codes of <see cref="Flag"/>s, stable over versions.</summary>
+public static class FlagCodes
+{
+    /// <summary>A given's cell no longer holds what was dealt.</summary>
+    public const string GivenOverwritten = "given-overwritten";
+
+    /// <summary>The file's name speaks of another student than the workbook inside.</summary>
+    public const string NameDiffers = "file-name-differs";
+
+    /// <summary>The student's id was gone from the workbook; its numbers or its name told whose it is.</summary>
+    public const string OwnerInferred = "owner-inferred";
+
+    /// <summary>A student returned more than one file.</summary>
+    public const string SeveralFiles = "several-files";
+
+    /// <summary>A formula that we cannot evaluate.</summary>
+    public const string FormulaToLookAt = "formula-to-look-at";
+
+    /// <summary>A file that cannot be read and seems to be this student's.</summary>
+    public const string UnreadableFile = "unreadable-file";
+}

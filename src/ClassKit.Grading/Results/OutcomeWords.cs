@@ -1,0 +1,26 @@
+namespace ClassKit.Grading;
+
+/// <summary>The words that files and tables use for outcomes and statuses, stable over versions.</summary>
+public static class OutcomeWords
+{
+    /// <summary>The word for an outcome.</summary>
+    public static string Of(Outcome outcome) => outcome switch
+    {
+        Outcome.Sound => "sound",
+        Outcome.ValueOnly => "value-only",
+        Outcome.FollowThrough => "follow-through",
+        Outcome.Misconception => "misconception",
+        Outcome.Incorrect => "incorrect",
+        Outcome.Blank => "blank",
+        Outcome.Unreadable => "unreadable",
+        Outcome.Unsupported => "unsupported",
+    };
+
+    /// <summary>The word for a status.</summary>
+    public static string Of(GradeStatus status) => status switch
+    {
+        GradeStatus.Graded => "graded",
+        GradeStatus.Missing => "missing",
+        GradeStatus.Unreadable => "unreadable",
+    };
+}
