@@ -40,8 +40,8 @@ public sealed class PracticeLayoutTests
         var layout = PracticeLayout.For([exercise]);
         var variant = new Variant(exercise, new Dictionary<string, decimal> { ["g0"] = 0.65m }, new Dictionary<string, double> { ["p0"] = 325 });
 
-        Assert.Equal([new DealtGiven("mix", "g0", "mix_g0", new CellAddress("1 Mix", 7, 3), 0.65m)], layout.GivensOf(variant));
-        Assert.Equal([new DealtAnswer("mix", "p0", "mix_p0", new CellAddress("1 Mix", 10, 3), 325)], layout.AnswersOf(variant));
+        Assert.Equal([new DealtGiven("mix", "g0", "mix_g0", new CellAddress("1 Mix", 7, 3), "i", 0.65m)], layout.GivensOf(variant));
+        Assert.Equal([new DealtAnswer("mix", "p0", "mix_p0", new CellAddress("1 Mix", 10, 3), "1a", 325)], layout.AnswersOf(variant));
     }
 
     [Fact]
