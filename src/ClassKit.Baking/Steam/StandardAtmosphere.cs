@@ -1,0 +1,32 @@
+namespace ClassKit.Baking;
+
+/// <summary>The air's pressure over height above sea level, on a day like the average one.</summary>
+/// <remarks>US Standard Atmosphere 1976, equal to ISO 2533 up to 11 km. Weather shifts the pressure by some 3 % either way.</remarks>
+public static class StandardAtmosphere
+{
+    private const double SeaLevelKelvin = 288.15;
+    private const double KelvinPerMetre = 0.0065;
+    private const double EarthRadiusMetres = 6_356_766;
+
+    /// <summary>g0 M / (R* L) = 9.80665 × 28.9644 / (8.31432 × 6.5) as the standard defines them.</summary>
+    private const double Exponent = 9.80665 * 28.9644 / (8.31432 * KelvinPerMetre * 1000);
+
+    /// <summary>The lowest height known here, in metres.</summary>
+    public const double LowestMetres = -500;
+
+    /// <summary>The greatest height known here, in metres: above it the atmosphere follows another equation.</summary>
+    public const double HighestMetres = 11_000;
+
+    /// <summary>The pressure at a height of -500 m to 11 000 m.</summary>
+    public static Computed<Pressure> PressureAt(double metres, AltitudeKind kind = AltitudeKind.Geometric)
+    {
+        if (!(metres is >= LowestMetres and <= HighestMetres))
+            return new Impossibility("altitude-out-of-range", $"An altitude of {Figures.Show(metres, 0)} m was given.", $"Give one from {Figures.Show(LowestMetres, 0)} m to {Figures.Show(HighestMetres, 0)} m above sea level; a foot is 0.3048 m.");
+        var geopotential = kind switch
+        {
+            AltitudeKind.Geopotential => metres,
+            AltitudeKind.Geometric => EarthRadiusMetres * metres / (EarthRadiusMetres + metres),
+        };
+        return Pressure.FromPascals(Pressure.Standard.Pascals * Math.Pow(1 - KelvinPerMetre * geopotential / SeaLevelKelvin, Exponent));
+    }
+}

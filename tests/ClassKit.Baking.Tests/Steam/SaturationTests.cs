@@ -1,0 +1,52 @@
+using CsCheck;
+
+namespace ClassKit.Baking.Tests;
+
+public sealed class SaturationTests
+{
+    [Theory]
+    // IAPWS R7-97(2012), table 35
+    [InlineData(300, 0.353658941e-2)]
+    [InlineData(500, 0.263889776e1)]
+    [InlineData(600, 0.123443146e2)]
+    public void Saturation_pressure_is_that_of_table_35(double kelvin, double megapascals) =>
+        Assert.Equal(megapascals, Saturation.PressureAt(Temperature.FromKelvin(kelvin)).Megapascals, megapascals * 1e-8);
+
+    [Theory]
+    // IAPWS R7-97(2012), table 36
+    [InlineData(0.1, 372.755919)]
+    [InlineData(1, 453.035632)]
+    [InlineData(10, 584.149488)]
+    public void Saturation_temperature_is_that_of_table_36(double megapascals, double kelvin) =>
+        Assert.Equal(kelvin, Saturation.BoilingPoint(Pressure.FromMegapascals(megapascals)).Kelvin, kelvin * 1e-8);
+
+    [Theory]
+    // people.ohio.edu/trembly, saturated water by temperature
+    [InlineData(50, 12.027, 0.001)]
+    [InlineData(90, 2.3591, 0.0002)]
+    [InlineData(95, 1.9806, 0.0002)]
+    // "NIST table 1.6718", from memory; IF97 itself gives 1.67190
+    [InlineData(100, 1.6718, 0.0005)]
+    public void Saturated_vapour_takes_the_room_of_the_steam_tables(double celsius, double litresPerGram, double tolerance) =>
+        Assert.Equal(litresPerGram, Saturation.VapourLitresPerGram(Temperature.FromCelsius(celsius)), tolerance);
+
+    [Fact]
+    public void At_95_C_the_vapour_has_0_0846_MPa() =>
+        Assert.Equal(84_609, Saturation.PressureAt(Temperature.FromCelsius(95)).Pascals, 5.0); // people.ohio.edu/trembly: 0.08461 MPa
+
+    [Fact]
+    public void The_two_directions_of_the_line_agree() =>
+        Gen.Double[0.01, 370].Sample(celsius =>
+        {
+            var there = Saturation.PressureAt(Temperature.FromCelsius(celsius));
+            Assert.Equal(celsius, Saturation.BoilingPoint(there).Celsius, 1e-6);
+        });
+
+    [Fact]
+    public void Off_the_line_there_is_no_answer()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => Saturation.PressureAt(Temperature.FromCelsius(-1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Saturation.BoilingPoint(Pressure.FromPascals(600)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Saturation.VapourLitresPerGram(Temperature.FromCelsius(351)));
+    }
+}
