@@ -1,0 +1,15 @@
+namespace ClassKit.Baking;
+
+/// <summary>pV = nRT.</summary>
+public static class IdealGas
+{
+    /// <summary>R in J/(mol K): CODATA 2018, the exact product of the exact Avogadro and Boltzmann constants.</summary>
+    public const double Constant = 8.31446261815324;
+
+    /// <summary>The volume of an amount of gas.</summary>
+    /// <param name="moles">Not negative.</param>
+    /// <param name="temperature">Of the gas.</param>
+    /// <param name="pressure">Above 0.</param>
+    public static Volume Volume(double moles, Temperature temperature, Pressure pressure) =>
+        Baking.Volume.FromLitres(moles * Constant * temperature.Kelvin / pressure.Pascals * 1000);
+}
