@@ -1,0 +1,101 @@
+namespace ClassKit.Baking;
+
+/// <summary>The temperature of a mixed dough from those of what goes into it, and back.</summary>
+/// <remarks>
+/// The sum rule of the trade: n factors count alike, n = 2 to 4 (water, and one to three of flour, room and preferment), and mixing adds a friction factor:
+/// water = n × desired - the other factors - friction. A rule of thumb, not a heat balance: it leaves masses out.
+/// Source: teaching material of a baking institute quoted at farine-mc.blogspot.com, "Dough Temperature"; Pizza Today, June 2018.
+/// The equation gives the same whether degrees are Celsius or Fahrenheit, as long as friction is in degrees of the same kind.
+/// </remarks>
+public static class DoughTemperature
+{
+    /// <summary>Below this, dissolving and mixing leaves yeast alive: 55 °C to 60 °C kill it.</summary>
+    private static readonly Temperature YeastDies = Temperature.FromCelsius(55);
+
+    /// <summary>The warmest that yeast in contact with the water should meet: 41 °C to 46 °C for rehydrating active dry yeast.</summary>
+    private static readonly Temperature HotForYeast = Temperature.FromCelsius(46);
+
+    /// <summary>Nothing colder than this is reached by ice alone: at 0 °C it still takes up as much heat as water does over 80 K.</summary>
+    private static readonly Temperature AllIce = Temperature.FromCelsius(-80);
+
+    private const string YeastSource = "A. Gardiner, S. Wilson, The Inquisitive Cook (1998), exploratorium.edu/explore/cooking/yeast-temperature";
+
+    /// <summary>The water that brings the dough to <paramref name="desired"/>.</summary>
+    /// <param name="desired">Of the mixed dough.</param>
+    /// <param name="others">The factors besides the water: one to three.</param>
+    /// <param name="friction">What mixing adds, as a term of this equation: see <see cref="Friction"/>.</param>
+    /// <param name="withYeast">True if there is yeast that the water could kill.</param>
+    public static Computed<LiquidTemperature> LiquidFor(Temperature desired, IReadOnlyList<TemperatureFactor> others, TemperatureDifference friction, bool withYeast = true)
+    {
+        ArgumentNullException.ThrowIfNull(others);
+        if (others.Count is < 1 or > 3)
+            return WrongCount(others.Count + 1);
+
+        var n = others.Count + 1;
+        var celsius = n * desired.Celsius - others.Sum(factor => factor.Temperature.Celsius) - friction.Kelvins;
+        if (withYeast && celsius >= YeastDies.Celsius)
+            return new Impossibility(
+                "yeast-would-die",
+                $"The liquid would have to be {Both(celsius)}, which kills yeast (55 °C to 60 °C).",
+                "Warm the flour, mix longer or ask for a cooler dough.");
+        if (celsius >= 100)
+            return new Impossibility("liquid-would-boil", $"The liquid would have to be {Both(celsius)}.", "No liquid water is that hot: warm the flour or ask for a cooler dough.");
+        if (celsius < AllIce.Celsius)
+            return new Impossibility("colder-than-ice", $"The liquid would have to be as cold as {Both(celsius)}; all of it as ice cools like {Both(AllIce.Celsius)}.", "Chill the flour or mix with less friction.");
+
+        return new LiquidTemperature(Temperature.FromCelsius(celsius), [.. AdviceOn(celsius, withYeast)], Explain(desired, others, friction, celsius));
+    }
+
+    /// <summary>The friction factor that a trial dough shows.</summary>
+    /// <param name="actual">The temperature that the trial dough came to.</param>
+    /// <param name="all">Every factor as it was, the water too: two to four.</param>
+    /// <remarks>friction = n × actual - all factors.</remarks>
+    public static Computed<TemperatureDifference> Friction(Temperature actual, IReadOnlyList<TemperatureFactor> all)
+    {
+        ArgumentNullException.ThrowIfNull(all);
+        if (all.Count is < 2 or > 4)
+            return WrongCount(all.Count);
+        return TemperatureDifference.FromKelvins(all.Count * actual.Celsius - all.Sum(factor => factor.Temperature.Celsius));
+    }
+
+    /// <summary>The temperature that the dough will come to: (all factors + friction) / n.</summary>
+    /// <param name="all">Every factor, the water too: two to four.</param>
+    /// <param name="friction">What mixing adds.</param>
+    public static Computed<Temperature> Expected(IReadOnlyList<TemperatureFactor> all, TemperatureDifference friction)
+    {
+        ArgumentNullException.ThrowIfNull(all);
+        if (all.Count is < 2 or > 4)
+            return WrongCount(all.Count);
+        return Temperature.FromCelsius((all.Sum(factor => factor.Temperature.Celsius) + friction.Kelvins) / all.Count);
+    }
+
+    private static IEnumerable<Advice> AdviceOn(double celsius, bool withYeast)
+    {
+        if (celsius < 0)
+            yield return new("needs-ice", $"No tap runs at {Both(celsius)}: weigh part of the water as ice.", "heat balance; see Ice");
+        else if (celsius < 4)
+            yield return new("near-freezing", "Water this cold is hard to come by without ice: chill it overnight or weigh part of it as ice.", "common practice, no source");
+        if (withYeast && celsius > HotForYeast.Celsius)
+            yield return new("hot-for-yeast", $"Water above 46 °C (115 °F) harms yeast that meets it directly: mix the yeast into the flour first.", YeastSource);
+    }
+
+    private static Explanation Explain(Temperature desired, IReadOnlyList<TemperatureFactor> others, TemperatureDifference friction, double celsius)
+    {
+        var n = others.Count + 1;
+        var names = string.Join(" + ", others.Select(factor => factor.Name));
+        var sum = others.Sum(factor => factor.Temperature.Celsius);
+        return new(
+            "Liquid for the desired dough temperature",
+            [
+                new("total", $"{n} × desired dough temperature", $"{n} × {Figures.Show(desired.Celsius, 1)} °C", $"{Figures.Show(n * desired.Celsius, 1)} °C"),
+                new("known factors", names, string.Join(" + ", others.Select(factor => $"{Figures.Show(factor.Temperature.Celsius, 1)} °C")), $"{Figures.Show(sum, 1)} °C"),
+                new("liquid", "total - known factors - friction", $"{Figures.Show(n * desired.Celsius, 1)} °C - {Figures.Show(sum, 1)} °C - {Figures.Show(friction.Kelvins, 1)} °C", Both(celsius)),
+            ],
+            $"Sum rule with {n} factors that count alike; a rule of thumb that leaves masses out.");
+    }
+
+    private static string Both(double celsius) => $"{Figures.Show(celsius, 1)} °C ({Figures.Show(celsius * 1.8 + 32, 0)} °F)";
+
+    private static Impossibility WrongCount(int count) => new(
+        "wrong-number-of-factors", $"{count} temperature factors were given, the liquid among them.", "The rule takes 2 to 4: liquid, flour, room, preferment.");
+}
