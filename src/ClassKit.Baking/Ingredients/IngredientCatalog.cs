@@ -28,9 +28,9 @@ public static class IngredientCatalog
         new("water", "Water", IngredientRole.Liquid, 1, 237, 29.6 / 6, None, "USDA SR28 household weights; teaspoon: a sixth of a fluid ounce"),
         new("whole_milk", "Whole milk", IngredientRole.Liquid, 0.8813, 244, 244.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup"),
         new("skim_milk", "Skim milk", IngredientRole.Liquid, 0.9084, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup"),
-        new("buttermilk", "Buttermilk", IngredientRole.Liquid, 0.9013, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup"),
-        new("plain_yogurt", "Plain whole-milk yogurt", IngredientRole.Liquid, 0.8790, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup"),
-        new("greek_yogurt", "Plain nonfat Greek yogurt", IngredientRole.Liquid, 0.8510, null, null, Milk, "USDA SR26 composition"),
+        new("buttermilk", "Buttermilk", IngredientRole.Liquid, 0.9013, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { LacticAcidShare = SourDairy.ButtermilkAcidity },
+        new("plain_yogurt", "Plain whole-milk yogurt", IngredientRole.Liquid, 0.8790, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { LacticAcidShare = SourDairy.YogurtAcidity },
+        new("greek_yogurt", "Plain nonfat Greek yogurt", IngredientRole.Liquid, 0.8510, null, null, Milk, "USDA SR26 composition") { LacticAcidShare = SourDairy.YogurtAcidity },
 
         new("whole_egg", "Whole egg", IngredientRole.Egg, 0.7615, null, null, Egg, Usda) { Piece = new("large egg", "large eggs", 50) },
         new("egg_white", "Egg white", IngredientRole.Egg, 0.8757, null, null, Egg, Usda) { Piece = new("large egg white", "large egg whites", 33) },

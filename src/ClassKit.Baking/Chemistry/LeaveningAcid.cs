@@ -1,0 +1,58 @@
+namespace ClassKit.Baking;
+
+/// <summary>An acid that sets carbon dioxide free from soda.</summary>
+/// <param name="Id">Lower-case letters, digits and underscores.</param>
+/// <param name="Name">As the trade calls it.</param>
+/// <param name="NeutralizingValue">Grams of soda that 100 g of the acid neutralise; above 0. It says nothing about how fast.</param>
+/// <param name="Source">Where the value comes from.</param>
+/// <remarks>Definition: AACC Approved Method 02-32.</remarks>
+public sealed record LeaveningAcid(string Id, string Name, double NeutralizingValue, string Source)
+{
+    private const string Trade = "bakerpedia.com/ingredients/leavening-acids";
+    private const string Stoichiometry = "stoichiometry, IUPAC atomic weights";
+
+    /// <summary>Cream of tartar, potassium bitartrate.</summary>
+    public static LeaveningAcid CreamOfTartar { get; } = new("cream_of_tartar", "Cream of tartar", 45, Trade);
+
+    /// <summary>Glucono-delta-lactone.</summary>
+    public static LeaveningAcid GluconoDeltaLactone { get; } = new("gdl", "Glucono-delta-lactone (GDL)", 45, Trade);
+
+    /// <summary>Dicalcium phosphate dihydrate.</summary>
+    public static LeaveningAcid DicalciumPhosphate { get; } = new("dcpd", "Dicalcium phosphate dihydrate (DCPD)", 33, Trade);
+
+    /// <summary>Sodium acid pyrophosphate.</summary>
+    public static LeaveningAcid SodiumAcidPyrophosphate { get; } = new("sapp", "Sodium acid pyrophosphate (SAPP)", 72, Trade);
+
+    /// <summary>Monocalcium phosphate monohydrate.</summary>
+    public static LeaveningAcid MonocalciumPhosphate { get; } = new("mcp", "Monocalcium phosphate monohydrate (MCP)", 80, Trade);
+
+    /// <summary>Anhydrous monocalcium phosphate.</summary>
+    public static LeaveningAcid AnhydrousMonocalciumPhosphate { get; } = new("amcp", "Anhydrous monocalcium phosphate (AMCP)", 83, Trade);
+
+    /// <summary>Sodium aluminium phosphate.</summary>
+    public static LeaveningAcid SodiumAluminiumPhosphate { get; } = new("salp", "Sodium aluminium phosphate (SALP)", 100, Trade);
+
+    /// <summary>Sodium aluminium sulphate.</summary>
+    public static LeaveningAcid SodiumAluminiumSulphate { get; } = new("sas", "Sodium aluminium sulphate (SAS)", 104, Trade);
+
+    /// <summary>Lactic acid, as in buttermilk and yogurt: one hydrogen.</summary>
+    public static LeaveningAcid LacticAcid { get; } = new("lactic_acid", "Lactic acid", Stoichiometric(1, MolarMass.LacticAcid), Stoichiometry);
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<LeaveningAcid> All { get; } =
+    [
+        CreamOfTartar, GluconoDeltaLactone, DicalciumPhosphate, SodiumAcidPyrophosphate, MonocalciumPhosphate,
+        AnhydrousMonocalciumPhosphate, SodiumAluminiumPhosphate, SodiumAluminiumSulphate, LacticAcid,
+    ];
+
+    /// <summary>The neutralising value that a formula gives: right for organic acids and pure salts, not for commercial phosphates.</summary>
+    /// <param name="hydrogens">How many of the molecule's hydrogens react.</param>
+    /// <param name="molarMass">In g/mol.</param>
+    public static double Stoichiometric(double hydrogens, double molarMass) => 100 * hydrogens * MolarMass.SodiumBicarbonate / molarMass;
+
+    /// <summary>The acid that neutralises a mass of soda: 100 × soda / neutralising value.</summary>
+    public Mass For(Mass soda) => soda * (100 / NeutralizingValue);
+
+    /// <summary>The soda that a mass of the acid neutralises: acid × neutralising value / 100.</summary>
+    public Mass SodaFor(Mass acid) => acid * (NeutralizingValue / 100);
+}
