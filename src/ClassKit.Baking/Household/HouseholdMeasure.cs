@@ -1,0 +1,11 @@
+namespace ClassKit.Baking;
+
+/// <summary>A mass as cups, spoons or eggs, and how far off that is.</summary>
+/// <param name="Text">What to measure: <c>1 3/4 cups</c>, <c>2 large eggs</c>, <c>1 tbsp + 1/2 tsp</c>.</param>
+/// <param name="Mass">What the measures hold by the ingredient's household weights.</param>
+/// <param name="Error">By how much that is more than the mass asked for, as a share of it: -0.03 is 3 % too little.</param>
+public sealed record HouseholdMeasure(string Text, Mass Mass, double Error)
+{
+    /// <summary>True if the measures are more than 10 % off: weigh instead.</summary>
+    public bool IsRough => Math.Abs(Error) > 0.1;
+}
