@@ -1,0 +1,36 @@
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>How sheets print: one page wide, inside the margins that both A4 and Letter printers keep.</summary>
+internal static class PageLook
+{
+    /// <summary>Centimetres to inches, which page margins are given in.</summary>
+    private const double Inch = 2.54;
+
+    public static void SetUpPage(this IXLWorksheet sheet, IXLRange area, XLPageOrientation orientation, string left, string right)
+    {
+        var page = sheet.PageSetup;
+        page.PaperSize = XLPaperSize.A4Paper;
+        page.PageOrientation = orientation;
+        page.PagesWide = 1;
+        page.PagesTall = 0;
+        page.CenterHorizontally = true;
+        page.Margins.Left = page.Margins.Right = 1.3 / Inch;
+        page.Margins.Top = 2.0 / Inch;
+        page.Margins.Bottom = 1.8 / Inch;
+        page.Margins.Header = page.Margins.Footer = 0.9 / Inch;
+        page.PrintAreas.Clear();
+        page.PrintAreas.Add(area.RangeAddress.ToString());
+        page.Header.Left.AddText(Literal(left));
+        page.Header.Right.AddText(Literal(right));
+        page.Footer.Left.AddText(XLHFPredefinedText.SheetName);
+        page.Footer.Right.AddText("Page ");
+        page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
+        page.Footer.Right.AddText(" of ");
+        page.Footer.Right.AddText(XLHFPredefinedText.NumberOfPages);
+    }
+
+    /// <summary>In a header, <c>&amp;</c> starts a code, and a text that starts with digits would run into the code before it.</summary>
+    private static string Literal(string text) => " " + text.Replace("&", "&&", StringComparison.Ordinal);
+}

@@ -1,0 +1,44 @@
+using System.Globalization;
+using System.Xml.Linq;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>Mends what the saving library writes and stricter programs could stumble on.</summary>
+internal static class SpreadsheetTidying
+{
+    private static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
+
+    public static void Rewrite(SortedDictionary<string, byte[]> parts)
+    {
+        foreach (var part in parts.Keys.Where(part => part.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)).ToList())
+            Change(parts, part, TidySheet);
+        if (parts.ContainsKey("xl/styles.xml")) Change(parts, "xl/styles.xml", TidyStyles);
+    }
+
+    private static void Change(SortedDictionary<string, byte[]> parts, string part, Action<XElement> tidy)
+    {
+        var xml = PartXml.Load(parts[part]);
+        tidy(xml.Root!);
+        parts[part] = PartXml.Save(xml);
+    }
+
+    private static void TidySheet(XElement sheet)
+    {
+        // Columns are written with the rest of the sheet first; programs expect them from left to right.
+        if (sheet.Element(Main + "cols") is { } columns)
+            columns.ReplaceNodes(columns.Elements().OrderBy(column => int.Parse((string)column.Attribute("min")!, CultureInfo.InvariantCulture)).ToList());
+
+        // Empty cells are written as references into the shared strings, to no string.
+        foreach (var cell in sheet.Descendants(Main + "c").Where(cell => cell.IsEmpty))
+            cell.SetAttributeValue("t", null);
+    }
+
+    /// <summary>The built-in format 0 is declared anew with an empty code, where only formats from 164 on may be declared.</summary>
+    private static void TidyStyles(XElement styles)
+    {
+        if (styles.Element(Main + "numFmts") is not { } formats) return;
+        formats.Elements().Where(format => (string?)format.Attribute("numFmtId") == "0").Remove();
+        if (formats.HasElements) formats.SetAttributeValue("count", formats.Elements().Count());
+        else formats.Remove();
+    }
+}
