@@ -1,0 +1,28 @@
+using System.Globalization;
+using ClassKit.Exercises;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>What stands beside an answer cell: what is asked of it, how exact it must be, what it is worth.</summary>
+internal static class AnswerNote
+{
+    public static string Of(Part part) => $"{Asked(part)} · {Points(part.Points)}\n{Exactness(part)}";
+
+    /// <summary>The unit's cell: a percent cell shows its own sign behind the number, so that its unit says what to expect.</summary>
+    public static string Unit(Part part) => AnswerUnit.IsPercent(part.Unit) ? "in %" : part.Unit;
+
+    public static string Points(double points) =>
+        string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {(points == 1 ? "point" : "points")}");
+
+    private static string Asked(Part part) => part.FormulaAsked ? "Formula asked" : "A number is enough";
+
+    private static string Exactness(Part part)
+    {
+        var (amount, isRelative) = (part.Tolerance.Amount, part.Tolerance.IsRelative);
+        if (amount <= 0) return "exact";
+        if (isRelative) return string.Create(CultureInfo.InvariantCulture, $"right within ±{amount * 100:0.####} %");
+        return AnswerUnit.IsPercent(part.Unit)
+            ? string.Create(CultureInfo.InvariantCulture, $"right within ±{amount * 100:0.####} percentage points")
+            : string.Create(CultureInfo.InvariantCulture, $"right within ±{amount:0.######} {part.Unit}").TrimEnd();
+    }
+}

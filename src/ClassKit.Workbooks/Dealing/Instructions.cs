@@ -1,0 +1,40 @@
+using System.Globalization;
+using ClassKit.Exercises;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>What a student is told before starting. The sentences on credit say what the marking scheme does.</summary>
+internal static class Instructions
+{
+    public static IReadOnlyList<string> For(MarkingScheme marking)
+    {
+        List<string> steps =
+        [
+            "Every tab at the bottom is one exercise. Read the problem, then fill the cells in the thick frame, from 1a on.",
+            "Answer with a formula that uses the given cells: type = and click the cells, for example =C7*C8. " + Typed(marking),
+        ];
+        if (marking.FollowThroughShare > 0)
+            steps.Add("A later answer may use an earlier one of yours. " + FollowThrough(marking));
+        steps.AddRange(
+        [
+            "Type numbers without a unit: the unit stands beside the cell. Use the decimal sign of your own program, and do not round on the way; the note beside each cell says how exact an answer must be.",
+            "A cell that shows 65 % holds the number 0.65. So flour times hydration is simply =C7*C8, with no dividing by 100. To type a percentage yourself, type it with its sign: 65%.",
+            "The scratch area is free for your working. You may also insert rows, change widths, or paste a picture. Leave the given values and the names of the tabs as they are.",
+            "Save as .xlsx (Excel workbook), under any file name, and hand in this one file. Your name and id above tell whose it is.",
+        ]);
+        return steps;
+    }
+
+    private static string Typed(MarkingScheme marking) => marking.AccuracyShare switch
+    {
+        >= 1 => "A right number typed by hand counts as well, but shows no method.",
+        <= 0 => "Where a formula is asked, a number typed by hand earns nothing, even if it is right.",
+        _ => $"Where a formula is asked, a right number typed by hand earns {Share(marking.AccuracyShare)} of the points.",
+    };
+
+    private static string FollowThrough(MarkingScheme marking) => marking.FollowThroughShare >= 1
+        ? "If the earlier one is wrong and the later method is right, the later answer still earns its points."
+        : $"If the earlier one is wrong and the later method is right, the later answer still earns {Share(marking.FollowThroughShare)} of its points.";
+
+    private static string Share(double share) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:0.#} %");
+}
