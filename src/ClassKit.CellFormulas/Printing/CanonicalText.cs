@@ -1,0 +1,180 @@
+using System.Globalization;
+using System.Text;
+using ClassKit.CellFormulas.Syntax;
+
+namespace ClassKit.CellFormulas.Printing;
+
+/// <summary>Prints a syntax tree the one way that does not depend on how it was typed; parsing the result gives the same tree.</summary>
+internal sealed class CanonicalText
+{
+    private readonly StringBuilder _text = new();
+    private readonly bool _forFile;
+
+    private CanonicalText(bool forFile) => _forFile = forFile;
+
+    /// <summary>As people read it, with the leading <c>=</c>.</summary>
+    public static string Of(FormulaNode root)
+    {
+        var printer = new CanonicalText(forFile: false);
+        printer._text.Append('=');
+        printer.Print(root);
+        return printer._text.ToString();
+    }
+
+    /// <summary>As a file stores it: no <c>=</c>, newer words with their prefixes.</summary>
+    public static string ForFile(FormulaNode root)
+    {
+        var printer = new CanonicalText(forFile: true);
+        printer.Print(root);
+        return printer._text.ToString();
+    }
+
+    /// <summary>One operand, such as <c>B5</c> or <c>'Sheet one'!B5:B9</c>.</summary>
+    public static string OfPart(FormulaNode node)
+    {
+        var printer = new CanonicalText(forFile: false);
+        printer.Print(node);
+        return printer._text.ToString();
+    }
+
+    public static string Symbol(BinaryOperator op) => op switch
+    {
+        BinaryOperator.Range => ":",
+        BinaryOperator.Intersection => " ",
+        BinaryOperator.Union => ",",
+        BinaryOperator.Power => "^",
+        BinaryOperator.Multiply => "*",
+        BinaryOperator.Divide => "/",
+        BinaryOperator.Add => "+",
+        BinaryOperator.Subtract => "-",
+        BinaryOperator.Concatenate => "&",
+        BinaryOperator.Equal => "=",
+        BinaryOperator.NotEqual => "<>",
+        BinaryOperator.Less => "<",
+        BinaryOperator.LessOrEqual => "<=",
+        BinaryOperator.Greater => ">",
+        BinaryOperator.GreaterOrEqual => ">=",
+    };
+
+    private void Print(FormulaNode node)
+    {
+        switch (node)
+        {
+            case NumberNode number:
+                _text.Append(number.Value.ToString("R", CultureInfo.InvariantCulture));
+                break;
+            case TextNode text:
+                Quote(text.Value);
+                break;
+            case LogicalNode logical:
+                _text.Append(logical.Value ? "TRUE" : "FALSE");
+                break;
+            case ErrorNode error:
+                _text.Append(CellErrorText.Of(error.Error));
+                break;
+            case ArrayNode array:
+                Print(array);
+                break;
+            case ReferenceNode reference:
+                Print(reference);
+                break;
+            case NameNode name:
+                PrintSheet(name.Sheet);
+                _text.Append(name.Name);
+                break;
+            case PrefixNode prefix:
+                Print(prefix);
+                break;
+            case PercentNode percent:
+                Print(percent.Operand);
+                _text.Append('%');
+                break;
+            case SpillNode spill:
+                Print(spill);
+                break;
+            case BinaryNode binary:
+                Print(binary.Left);
+                _text.Append(Symbol(binary.Operator));
+                Print(binary.Right);
+                break;
+            case GroupNode group:
+                _text.Append('(');
+                Print(group.Inner);
+                _text.Append(')');
+                break;
+            case CallNode call:
+                Print(call);
+                break;
+            case UnsupportedNode unsupported:
+                _text.Append(unsupported.Text);
+                break;
+            case MissingNode:
+                break;
+        }
+    }
+
+    private void Print(PrefixNode prefix)
+    {
+        if (prefix.Operator == PrefixOperator.Intersect && _forFile)
+        {
+            _text.Append(FilePrefixes.Function).Append("SINGLE(");
+            Print(prefix.Operand);
+            _text.Append(')');
+            return;
+        }
+
+        _text.Append(prefix.Operator switch { PrefixOperator.Plus => '+', PrefixOperator.Minus => '-', PrefixOperator.Intersect => '@' });
+        Print(prefix.Operand);
+    }
+
+    private void Print(SpillNode spill)
+    {
+        if (_forFile) _text.Append(FilePrefixes.Function).Append("ANCHORARRAY(");
+        Print(spill.Operand);
+        _text.Append(_forFile ? ')' : '#');
+    }
+
+    private void Print(CallNode call)
+    {
+        if (_forFile && NewerFunctions.Contains(call.Name)) _text.Append(NewerFunctions.Prefix(call.Name));
+        _text.Append(call.Name).Append('(');
+        for (var at = 0; at < call.Arguments.Count; at++)
+        {
+            if (at > 0) _text.Append(',');
+            Print(call.Arguments[at]);
+        }
+
+        _text.Append(')');
+    }
+
+    private void Print(ArrayNode array)
+    {
+        _text.Append('{');
+        for (var at = 0; at < array.Elements.Count; at++)
+        {
+            if (at > 0) _text.Append(at % array.Columns == 0 ? ';' : ',');
+            var element = array.Elements[at];
+            if (element.IsText) Quote(element.Text);
+            else _text.Append(element.ToString());
+        }
+
+        _text.Append('}');
+    }
+
+    private void Print(ReferenceNode reference)
+    {
+        PrintSheet(reference.Sheet);
+        _text.Append(reference.First.ToString());
+        if (reference.Last is { } last) _text.Append(':').Append(last.ToString());
+    }
+
+    private void PrintSheet(string? sheet)
+    {
+        if (sheet is null) return;
+        if (SheetNames.NeedsQuotes(sheet)) _text.Append('\'').Append(sheet.Replace("'", "''", StringComparison.Ordinal)).Append('\'');
+        else _text.Append(sheet);
+        _text.Append('!');
+    }
+
+    private void Quote(string text) => _text.Append('"').Append(text.Replace("\"", "\"\"", StringComparison.Ordinal)).Append('"');
+}

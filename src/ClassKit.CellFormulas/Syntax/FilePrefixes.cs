@@ -1,0 +1,28 @@
+namespace ClassKit.CellFormulas.Syntax;
+
+/// <summary>The prefixes that files put before words newer than the file format: functions (<c>_xlfn.</c>, <c>_xlws.</c>) and names bound by LET (<c>_xlpm.</c>).</summary>
+internal static class FilePrefixes
+{
+    public const string Function = "_xlfn.";
+    public const string Bound = "_xlpm.";
+
+    private static readonly string[] All = [Function, "_xlws.", Bound];
+
+    /// <summary>The word without any of them.</summary>
+    public static string Strip(string word)
+    {
+        var rest = word.AsSpan();
+        for (var again = rest.Length > 0 && rest[0] == '_'; again;)
+        {
+            again = false;
+            foreach (var prefix in All)
+            {
+                if (!rest.StartsWith(prefix, StringComparison.OrdinalIgnoreCase) || rest.Length == prefix.Length) continue;
+                rest = rest[prefix.Length..];
+                again = true;
+            }
+        }
+
+        return rest.Length == word.Length ? word : rest.ToString();
+    }
+}

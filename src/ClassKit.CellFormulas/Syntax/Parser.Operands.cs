@@ -1,0 +1,214 @@
+namespace ClassKit.CellFormulas.Syntax;
+
+/// <summary>The rules for operands.</summary>
+internal sealed partial class Parser
+{
+    private FormulaNode Primary(bool unions)
+    {
+        if (Failed) return Unexpected(Operand);
+        var operand = Current.Kind switch
+        {
+            TokenKind.Number => Number(),
+            TokenKind.Text => Text(),
+            TokenKind.Error => Error(),
+            TokenKind.Reference => Reference(null, Current.Span),
+            TokenKind.Sheet => OnSheet(),
+            TokenKind.Name => Name(null, Current.Span),
+            TokenKind.Function => Call(),
+            TokenKind.Unsupported => Unsupported(),
+            TokenKind.LeftParenthesis => Group(),
+            TokenKind.LeftBrace => Array(),
+            _ => Unexpected(Operand),
+        };
+        if (!Failed && Current.Kind == TokenKind.Hash && CanBeReference(operand))
+            operand = new SpillNode(operand, TextSpan.Covering(operand.Span, Take().Span));
+        return operand;
+    }
+
+    private NumberNode Number()
+    {
+        var token = Take();
+        return new(token.Number, token.Span);
+    }
+
+    private TextNode Text()
+    {
+        var token = Take();
+        return new(token.Payload!, token.Span);
+    }
+
+    private ErrorNode Error()
+    {
+        var token = Take();
+        return new((CellError)(int)token.Number, token.Span);
+    }
+
+    private UnsupportedNode Unsupported()
+    {
+        var token = Take();
+        return new(token.Payload!, _text.Substring(token.Span.Start, token.Span.Length), token.Span);
+    }
+
+    private ReferenceNode Reference(string? sheet, TextSpan from)
+    {
+        var token = Take();
+        return new(sheet, token.First, token.Last, TextSpan.Covering(from, token.Span));
+    }
+
+    private FormulaNode OnSheet()
+    {
+        var sheet = Take();
+        switch (Current.Kind)
+        {
+            case TokenKind.Reference when !Current.SpaceBefore:
+                return Reference(sheet.Payload, sheet.Span);
+            case TokenKind.Name when !Current.SpaceBefore:
+                return Name(sheet.Payload, sheet.Span);
+            case TokenKind.Error when !Current.SpaceBefore && (CellError)(int)Current.Number == CellError.Reference:
+                return new ErrorNode(CellError.Reference, TextSpan.Covering(sheet.Span, Take().Span));
+            case TokenKind.Function when !Current.SpaceBefore:
+                var macro = Call();
+                var span = TextSpan.Covering(sheet.Span, macro.Span);
+                return new UnsupportedNode("a macro", _text.Substring(span.Start, span.Length), span);
+            default:
+                return Unexpected("a cell or a name right after the sheet");
+        }
+    }
+
+    private FormulaNode Name(string? sheet, TextSpan from)
+    {
+        var token = Take();
+        var span = TextSpan.Covering(from, token.Span);
+        if (sheet is null && token.Payload!.Equals("TRUE", StringComparison.OrdinalIgnoreCase)) return new LogicalNode(true, span);
+        if (sheet is null && token.Payload!.Equals("FALSE", StringComparison.OrdinalIgnoreCase)) return new LogicalNode(false, span);
+        return new NameNode(sheet, FilePrefixes.Strip(token.Payload!), span);
+    }
+
+    private GroupNode Group()
+    {
+        var open = Take();
+        var inner = Expression(unions: true);
+        var close = Expect(TokenKind.RightParenthesis, "an operator or )");
+        return new(inner, TextSpan.Covering(open.Span, close));
+    }
+
+    private FormulaNode Call()
+    {
+        var name = Take();
+        _at++; // the parenthesis, which made the word a function
+        var arguments = new List<FormulaNode>();
+        if (Current.Kind != TokenKind.RightParenthesis || Failed)
+        {
+            arguments.Add(Argument());
+            while (!Failed && Current.Kind == TokenKind.Comma)
+            {
+                _at++;
+                arguments.Add(Argument());
+            }
+        }
+
+        var close = Expect(TokenKind.RightParenthesis, "an operator, a comma or )");
+        return Called(name.Payload!, arguments, TextSpan.Covering(name.Span, close));
+    }
+
+    private FormulaNode Argument() =>
+        Current.Kind is TokenKind.Comma or TokenKind.RightParenthesis ? new MissingNode(new(Current.Span.Start, 0)) : Expression(unions: false);
+
+    /// <summary>Undoes the spellings that files use for operators, and sets aside the functions that are no functions.</summary>
+    private FormulaNode Called(string written, List<FormulaNode> arguments, TextSpan span)
+    {
+        var name = FilePrefixes.Strip(written).ToUpperInvariant();
+        if (!Failed && Current.Kind == TokenKind.LeftParenthesis && !Current.SpaceBefore) return Applied(span);
+        return (name, arguments.Count) switch
+        {
+            ("SINGLE", 1) => new PrefixNode(PrefixOperator.Intersect, arguments[0], span),
+            ("ANCHORARRAY", 1) => new SpillNode(arguments[0], span),
+            ("LAMBDA", _) => new UnsupportedNode("LAMBDA", _text.Substring(span.Start, span.Length), span),
+            _ => new CallNode(name, arguments, span),
+        };
+    }
+
+    /// <summary><c>LAMBDA(x, x+1)(2)</c>.</summary>
+    private FormulaNode Applied(TextSpan span)
+    {
+        if (++_nesting > SyntaxLimits.Nesting) return TooDeep();
+        _at++;
+        while (!Failed && Current.Kind != TokenKind.RightParenthesis)
+        {
+            Argument();
+            if (Current.Kind != TokenKind.Comma) break;
+            _at++;
+        }
+
+        var whole = TextSpan.Covering(span, Expect(TokenKind.RightParenthesis, "an operator, a comma or )"));
+        _nesting--;
+        return new UnsupportedNode("LAMBDA", _text.Substring(whole.Start, whole.Length), whole);
+    }
+
+    private FormulaNode Array()
+    {
+        var open = Take();
+        var elements = new List<CellValue>();
+        var columns = 0;
+        var column = 0;
+        while (!Failed)
+        {
+            elements.Add(Element());
+            column++;
+            if (Failed) break;
+            var separator = Current;
+            if (separator.Kind == TokenKind.Comma)
+            {
+                _at++;
+                continue;
+            }
+
+            if (columns == 0) columns = column;
+            if (column != columns)
+            {
+                Unexpected(column < columns ? "as many elements in each row" : "a row no longer than the first");
+                break;
+            }
+
+            column = 0;
+            if (separator.Kind == TokenKind.Semicolon)
+            {
+                _at++;
+                continue;
+            }
+
+            var close = Expect(TokenKind.RightBrace, "a comma, ; or }");
+            return new ArrayNode(columns, elements, TextSpan.Covering(open.Span, close));
+        }
+
+        return Unexpected("}");
+    }
+
+    private CellValue Element()
+    {
+        var sign = 0;
+        if (Current.Kind is TokenKind.Minus or TokenKind.Plus) sign = Take().Kind == TokenKind.Minus ? -1 : 1;
+        switch (Current.Kind)
+        {
+            case TokenKind.Number:
+                var number = Take().Number;
+                return CellValue.FromNumber(sign < 0 ? -number : number);
+            case TokenKind.Text when sign == 0:
+                return CellValue.FromText(Take().Payload!);
+            case TokenKind.Error when sign == 0:
+                return CellValue.FromError((CellError)(int)Take().Number);
+            case TokenKind.Name when sign == 0 && bool.TryParse(Current.Payload, out var logical):
+                _at++;
+                return CellValue.FromLogical(logical);
+            default:
+                Unexpected("a number, a text, TRUE, FALSE or an error value, as arrays hold no formulas");
+                return default;
+        }
+    }
+
+    private TextSpan Expect(TokenKind kind, string expected)
+    {
+        if (!Failed && Current.Kind == kind) return Take().Span;
+        return Unexpected(expected).Span;
+    }
+}

@@ -1,0 +1,38 @@
+namespace ClassKit.CellFormulas.Syntax;
+
+/// <summary>The kinds of token, those of several characters first.</summary>
+internal enum TokenKind
+{
+    Number,
+    Text,
+    Error,
+    Reference,
+    Name,
+    Function,
+    Sheet,
+    Unsupported,
+    Plus,
+    Minus,
+    Star,
+    Slash,
+    Caret,
+    Ampersand,
+    Percent,
+    Equal,
+    NotEqual,
+    Less,
+    LessOrEqual,
+    Greater,
+    GreaterOrEqual,
+    Colon,
+    Comma,
+    Semicolon,
+    At,
+    Hash,
+    LeftParenthesis,
+    RightParenthesis,
+    LeftBrace,
+    RightBrace,
+    End,
+    Bad,
+}

@@ -1,0 +1,89 @@
+using ClassKit.CellFormulas.Syntax;
+
+namespace ClassKit.CellFormulas.Tests;
+
+public class ParsingTests
+{
+    [Theory]
+    [InlineData("flour * hydration", "=flour*hydration")]
+    [InlineData("= round( 2.50 , 1 )", "=ROUND(2.5,1)")]
+    [InlineData("=sum(a1 : b2 , $C$3)", "=SUM(A1:B2,$C$3)")]
+    [InlineData("='My sheet'!a1+Sheet2!B2", "='My sheet'!A1+Sheet2!B2")]
+    [InlineData("='It''s'!A1", "='It''s'!A1")]
+    [InlineData("='Plain'!A1", "=Plain!A1")]
+    [InlineData("=SUM(A:C,$4:5)", "=SUM(A:C,$4:5)")]
+    [InlineData("=A1:C3 B2:D4", "=A1:C3 B2:D4")]
+    [InlineData("=SUM((A1,B2))", "=SUM((A1,B2))")]
+    [InlineData("={1,-2;\"a\",TRUE}", "={1,-2;\"a\",TRUE}")]
+    [InlineData("=_xlfn.IFS(A1>1,2)", "=IFS(A1>1,2)")]
+    [InlineData("=_xlfn._xlws.SORT(A1:A3)", "=SORT(A1:A3)")]
+    [InlineData("=_xlfn.LET(_xlpm.x,2,_xlpm.x*3)", "=LET(x,2,x*3)")]
+    [InlineData("=_xlfn.SINGLE(A1:A3)", "=@A1:A3")]
+    [InlineData("=SUM(_xlfn.ANCHORARRAY(A1))", "=SUM(A1#)")]
+    [InlineData("=IF(A1,,2)", "=IF(A1,,2)")]
+    [InlineData("=\"say \"\"rise\"\"\"", "=\"say \"\"rise\"\"\"")]
+    [InlineData("=#N/A", "=#N/A")]
+    [InlineData("=Sheet1!#REF!", "=#REF!")]
+    [InlineData("=A1:INDEX(B1:B9,3)", "=A1:INDEX(B1:B9,3)")]
+    [InlineData("=Été+naïve_1", "=Été+naïve_1")]
+    [InlineData("=XFD1048576", "=XFD1048576")]
+    [InlineData("=1.5e-3", "=0.0015")]
+    [InlineData("=LOG10(A1)", "=LOG10(A1)")]
+    [InlineData("=\n  1\t+\r\n2", "=1+2")]
+    public void A_formula_prints_in_canonical_form(string text, string canonical)
+    {
+        Assert.Equal(canonical, CellFormula.Of(text).ToString());
+        Assert.Equal(canonical, CellFormula.Of(canonical).ToString());
+    }
+
+    [Theory]
+    [InlineData("=XFE1")] // a column past the last
+    [InlineData("=A1048577")] // a row past the last
+    [InlineData("=A1B")]
+    [InlineData("=rate.1")]
+    public void What_only_looks_like_a_cell_is_a_name(string text) => Assert.IsType<NameNode>(CellFormula.Of(text).Root);
+
+    [Theory]
+    [InlineData("=SUM(Doughs[Flour])")]
+    [InlineData("=Doughs[[#This Row],[Flour]]*2")]
+    [InlineData("=[@Flour]*2")]
+    [InlineData("=SUM(Sheet1:Sheet3!A1)")]
+    [InlineData("=SUM('Day 1:Day 3'!A1:B2)")]
+    [InlineData("=[1]Sheet1!A1")]
+    [InlineData("='[prices.xlsx]Sheet 1'!$A$1")]
+    [InlineData("=[0]!Price")]
+    [InlineData("=_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)(2)")]
+    [InlineData("=#SPILL!")]
+    public void What_we_do_not_evaluate_is_recognised_and_no_syntax_error(string text)
+    {
+        var parse = CellFormula.Parse(text);
+        Assert.NotNull(parse.Formula);
+        var evaluation = new Book { ["A1"] = text }.Evaluate("A1");
+        Assert.Equal(EvaluationStatus.Unsupported, evaluation.Status);
+        Assert.NotNull(evaluation.Reason);
+        Assert.Equal(text.Replace("_xlfn.", "", StringComparison.Ordinal), parse.Formula.ToString().Replace("_xlfn.", "", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Every_node_knows_where_it_stands()
+    {
+        var formula = CellFormula.Of("= ROUND( flour * 2 , 1 )");
+        var call = Assert.IsType<CallNode>(formula.Root);
+        Assert.Equal("ROUND( flour * 2 , 1 )", Slice(formula, call));
+        Assert.Equal("flour * 2", Slice(formula, call.Arguments[0]));
+        Assert.Equal("flour", Slice(formula, Assert.IsType<BinaryNode>(call.Arguments[0]).Left));
+    }
+
+    [Fact]
+    public void Names_come_once_each_in_order_of_first_use_without_those_bound_by_LET() =>
+        Assert.Equal(["flour", "hydration", "x"], CellFormula.Of("=flour*hydration+FLOUR+x+LET(x,salt_less,x+flour)").Names.Where(name => name != "salt_less"));
+
+    [Fact]
+    public void A_text_without_equals_sign_gets_one()
+    {
+        Assert.Equal("=1+1", CellFormula.Of("1+1").Text);
+        Assert.Equal("= 1+1", CellFormula.Of("= 1+1").Text);
+    }
+
+    private static string Slice(CellFormula formula, FormulaNode node) => formula.Text.Substring(node.Span.Start, node.Span.Length);
+}
