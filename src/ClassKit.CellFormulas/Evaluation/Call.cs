@@ -1,0 +1,188 @@
+using ClassKit.CellFormulas.Functions;
+using ClassKit.CellFormulas.Syntax;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Evaluating;
+
+/// <summary>
+/// A function's view of its arguments: each is evaluated when first asked for and comes as the kind asked for.
+/// The first argument that cannot be had as asked decides the result, so a function reads its arguments from the left and need not look at errors.
+/// </summary>
+internal sealed class Call
+{
+    private FormulaNode[] _nodes = [];
+    private FormulaValue[] _values = [];
+    private bool[] _known = [];
+    private CellError? _error;
+
+    public Call(Interpreter interpreter) => Interpreter = interpreter;
+
+    public Interpreter Interpreter { get; }
+
+    public FunctionRow Function { get; private set; } = null!;
+
+    public int Count { get; private set; }
+
+    /// <summary>The error that decides the result, if there is one already.</summary>
+    public CellError? Error => _error;
+
+    /// <summary>True once the result is decided; loops end on it.</summary>
+    public bool Failed => _error is not null || Interpreter.Halted;
+
+    /// <summary>True for an argument left out, at the end or between two commas.</summary>
+    public bool IsMissing(int at) => at >= Count || _nodes[at] is MissingNode;
+
+    /// <summary>The syntax of an argument, for the functions that look at the reference and not at what is in it.</summary>
+    public FormulaNode Node(int at) => _nodes[at];
+
+    /// <summary>The argument as it is, a reference unresolved.</summary>
+    public FormulaValue Value(int at)
+    {
+        if (at >= Count) return default(CellValue);
+        if (_known[at]) return _values[at];
+        var value = Function.ParameterAt(at) switch
+        {
+            Parameter.Value => Interpreter.Operand(_nodes[at]),
+            Parameter.Array => Interpreter.InArrayMode(_nodes[at]),
+            _ => Interpreter.Evaluate(_nodes[at]),
+        };
+        _values[at] = value;
+        _known[at] = true;
+        return value;
+    }
+
+    /// <summary>The argument as a single value; an error is a value too.</summary>
+    public CellValue Any(int at)
+    {
+        var value = Value(at);
+        if (value.IsScalar) return value.Scalar;
+        return value.Array is { } array ? array[0, 0] : Interpreter.Single(value.Reference!);
+    }
+
+    /// <summary>The argument as a single value that is no error.</summary>
+    public CellValue Scalar(int at)
+    {
+        var value = Any(at);
+        if (value.IsError) Fail(value.Error);
+        return value;
+    }
+
+    public double Number(int at)
+    {
+        if (Coercion.TryNumber(Any(at), out var number, out var error)) return number;
+        Fail(error);
+        return 0;
+    }
+
+    public double Number(int at, double whenMissing) => IsMissing(at) ? whenMissing : Number(at);
+
+    /// <summary>A whole number, its fraction cut off. Far outside what an int holds it stays at the nearest int.</summary>
+    public int Integer(int at) => (int)Math.Clamp(Numbers.Truncate(Number(at)), int.MinValue, int.MaxValue);
+
+    public int Integer(int at, int whenMissing) => IsMissing(at) ? whenMissing : Integer(at);
+
+    public string Text(int at)
+    {
+        if (Coercion.TryText(Any(at), out var text, out var error)) return text;
+        Fail(error);
+        return "";
+    }
+
+    public string Text(int at, string whenMissing) => IsMissing(at) ? whenMissing : Text(at);
+
+    public bool Logical(int at)
+    {
+        if (Coercion.TryLogical(Any(at), out var logical, out var error)) return logical;
+        Fail(error);
+        return false;
+    }
+
+    public bool Logical(int at, bool whenMissing) => IsMissing(at) ? whenMissing : Logical(at);
+
+    /// <summary>The argument as a rectangle of values, whatever it is.</summary>
+    public ArrayValue Array(int at) => Interpreter.Array(Value(at));
+
+    /// <summary>The one rectangle that the argument refers to; for anything else the result is <c>#VALUE!</c>.</summary>
+    public Area? Area(int at)
+    {
+        var value = Value(at);
+        if (value.Reference is { Areas.Length: 1 } reference) return reference.First;
+        Fail(value.IsError ? value.Scalar.Error : CellError.Value);
+        return null;
+    }
+
+    /// <summary>All values of the argument that are not blank, in reading order.</summary>
+    public List<CellValue> Filled(int at)
+    {
+        var values = new List<CellValue>();
+        Interpreter.Collect(Value(at), values);
+        return values;
+    }
+
+    /// <summary>
+    /// The numbers in the arguments from one on, as sums and averages see them: in references and arrays only numbers count,
+    /// a value written into the argument itself must be a number or become one.
+    /// </summary>
+    public List<double> NumbersFrom(int first)
+    {
+        var numbers = new List<double>();
+        for (var at = first; at < Count && !Failed; at++) AddNumbers(at, numbers);
+        return numbers;
+    }
+
+    public void AddNumbers(int at, List<double> numbers)
+    {
+        var value = Value(at);
+        if (value.IsScalar)
+        {
+            numbers.Add(Number(at));
+            return;
+        }
+
+        foreach (var cell in Filled(at))
+        {
+            if (cell.IsError)
+            {
+                Fail(cell.Error);
+                return;
+            }
+
+            if (cell.IsNumber) numbers.Add(cell.Number);
+        }
+    }
+
+    /// <summary>Decides the result, unless it is decided already.</summary>
+    public FormulaValue Fail(CellError error)
+    {
+        _error ??= error;
+        return _error.Value;
+    }
+
+    internal void Start(FunctionRow function, IReadOnlyList<FormulaNode> arguments)
+    {
+        Function = function;
+        Count = arguments.Count;
+        _error = null;
+        if (_nodes.Length < Count)
+        {
+            _nodes = new FormulaNode[Math.Max(4, Count)];
+            _values = new FormulaValue[_nodes.Length];
+            _known = new bool[_nodes.Length];
+        }
+
+        for (var at = 0; at < Count; at++)
+        {
+            _nodes[at] = arguments[at];
+            _known[at] = false;
+        }
+    }
+
+    /// <summary>Puts one element of an array in an argument's place while the function is mapped over it.</summary>
+    internal void Put(int at, FormulaValue value)
+    {
+        _values[at] = value;
+        _known[at] = true;
+    }
+
+    internal void ForgetError() => _error = null;
+}

@@ -1,0 +1,23 @@
+namespace ClassKit.CellFormulas;
+
+/// <summary>How much work one evaluation may do. Past a limit it ends as <see cref="EvaluationStatus.Unsupported"/> with the limit named.</summary>
+/// <param name="Steps">Operators, functions and cells visited, all together.</param>
+/// <param name="ArrayCells">Cells in any one array.</param>
+/// <param name="TextLength">Characters in any one text; past it the value is <c>#VALUE!</c>, as in a cell.</param>
+public sealed record EvaluationLimits(
+    int Steps = EvaluationLimits.DefaultSteps,
+    int ArrayCells = EvaluationLimits.DefaultArrayCells,
+    int TextLength = EvaluationLimits.CellTextLength)
+{
+    /// <summary>Far more than any practice workbook needs, and about a second of work.</summary>
+    public const int DefaultSteps = 10_000_000;
+
+    /// <summary>A whole column.</summary>
+    public const int DefaultArrayCells = 1_048_576;
+
+    /// <summary>What a cell can hold: 32 767 characters.</summary>
+    public const int CellTextLength = 32_767;
+
+    /// <summary>The limits used when none are given.</summary>
+    public static EvaluationLimits Default { get; } = new();
+}

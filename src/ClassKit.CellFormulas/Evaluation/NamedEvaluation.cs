@@ -1,0 +1,21 @@
+using ClassKit.CellFormulas.Evaluating;
+
+namespace ClassKit.CellFormulas;
+
+/// <summary>Evaluates formulas over names alone, such as the key of an exercise over its givens.</summary>
+public static class NamedEvaluation
+{
+    /// <summary>The value of a formula.</summary>
+    /// <param name="formula">The formula; a reference to a cell in it gives <c>#REF!</c>.</param>
+    /// <param name="names">What each name stands for, whatever its letter case; any other name gives <c>#NAME?</c>.</param>
+    public static Evaluation Evaluate(CellFormula formula, IReadOnlyDictionary<string, CellValue> names)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        ArgumentNullException.ThrowIfNull(names);
+        var interpreter = new NamedInterpreter(names);
+        var value = interpreter.Operand(formula.Root);
+        if (interpreter.Halted) return new(interpreter.Status, CellValue.Blank, interpreter.Reason, []);
+        var cell = CellResult.Of(value);
+        return new(EvaluationStatus.Computed, cell, cell.IsError ? interpreter.Reason : null, []);
+    }
+}

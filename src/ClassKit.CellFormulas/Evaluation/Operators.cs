@@ -1,0 +1,80 @@
+using ClassKit.CellFormulas.Syntax;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Evaluating;
+
+/// <summary>The operators on single values.</summary>
+internal static class Operators
+{
+    /// <summary>Applies an operator; of two errors the left one wins.</summary>
+    public static CellValue Apply(BinaryOperator op, CellValue left, CellValue right, int textLimit)
+    {
+        if (left.IsError) return left;
+        if (right.IsError) return right;
+        if (op >= BinaryOperator.Equal) return CellValue.FromLogical(Holds(op, Compare(left, right)));
+        if (op == BinaryOperator.Concatenate) return Concatenate(left, right, textLimit);
+        if (!Coercion.TryNumber(left, out var a, out var error) || !Coercion.TryNumber(right, out var b, out error)) return CellValue.FromError(error);
+        return op switch
+        {
+            BinaryOperator.Add => CellValue.FromNumber(Numbers.Add(a, b)),
+            BinaryOperator.Subtract => CellValue.FromNumber(Numbers.Add(a, -b)),
+            BinaryOperator.Multiply => CellValue.FromNumber(a * b),
+            BinaryOperator.Divide => b == 0 ? CellValue.FromError(CellError.DivideByZero) : CellValue.FromNumber(a / b),
+            _ => Power(a, b),
+        };
+    }
+
+    public static CellValue Negate(CellValue value) =>
+        Coercion.TryNumber(value, out var number, out var error) ? CellValue.FromNumber(number == 0 ? 0 : -number) : CellValue.FromError(error);
+
+    public static CellValue Percent(CellValue value) =>
+        Coercion.TryNumber(value, out var number, out var error) ? CellValue.FromNumber(number / 100) : CellValue.FromError(error);
+
+    /// <summary><c>0^0</c> has no value, nor has a negative number to a broken power.</summary>
+    public static CellValue Power(double a, double b)
+    {
+        if (a == 0 && b == 0) return CellValue.FromError(CellError.Number);
+        if (a == 0 && b < 0) return CellValue.FromError(CellError.DivideByZero);
+        return CellValue.FromNumber(Math.Pow(a, b));
+    }
+
+    /// <summary>
+    /// The order of values that are no errors: numbers, then texts, then logicals; letter case does not count, and a blank acts as the empty value of the other's kind.
+    /// </summary>
+    public static int Compare(CellValue left, CellValue right)
+    {
+        if (left.IsBlank) left = Empty(right.Kind);
+        if (right.IsBlank) right = Empty(left.Kind);
+        if (left.Kind != right.Kind) return left.Kind.CompareTo(right.Kind);
+        return left.Kind switch
+        {
+            CellValueKind.Number => Numbers.Compare(left.Number, right.Number),
+            CellValueKind.Text => string.Compare(left.Text, right.Text, StringComparison.OrdinalIgnoreCase),
+            CellValueKind.Logical => left.Logical.CompareTo(right.Logical),
+            _ => 0,
+        };
+    }
+
+    private static CellValue Empty(CellValueKind kind) => kind switch
+    {
+        CellValueKind.Text => CellValue.FromText(""),
+        CellValueKind.Logical => CellValue.FromLogical(false),
+        _ => CellValue.FromNumber(0),
+    };
+
+    private static bool Holds(BinaryOperator op, int order) => op switch
+    {
+        BinaryOperator.Equal => order == 0,
+        BinaryOperator.NotEqual => order != 0,
+        BinaryOperator.Less => order < 0,
+        BinaryOperator.LessOrEqual => order <= 0,
+        BinaryOperator.Greater => order > 0,
+        _ => order >= 0,
+    };
+
+    private static CellValue Concatenate(CellValue left, CellValue right, int textLimit)
+    {
+        if (!Coercion.TryText(left, out var a, out var error) || !Coercion.TryText(right, out var b, out error)) return CellValue.FromError(error);
+        return a.Length + b.Length > textLimit ? CellValue.FromError(CellError.Value) : CellValue.FromText(a + b);
+    }
+}

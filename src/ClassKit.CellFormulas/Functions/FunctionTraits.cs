@@ -1,0 +1,17 @@
+namespace ClassKit.CellFormulas.Functions;
+
+/// <summary>What is special about a function.</summary>
+[Flags]
+internal enum FunctionTraits
+{
+    None = 0,
+
+    /// <summary>Evaluates only the arguments that it needs, and is mapped over an array only for the first one.</summary>
+    Lazy = 1,
+
+    /// <summary>Depends on the clock or on chance.</summary>
+    Volatile = 2,
+
+    /// <summary>Known to spreadsheets but not evaluated here.</summary>
+    Unsupported = 4,
+}

@@ -1,0 +1,43 @@
+namespace ClassKit.CellFormulas.Values;
+
+/// <summary>Dates as day numbers, in the two systems that files use.</summary>
+/// <remarks>
+/// Source: ECMA-376 Part 1, 18.17.4.1. In the 1900 system day 1 is 1900-01-01 and day 60 the 29 February 1900 that never was;
+/// the 1904 system starts with day 0 at 1904-01-01.
+/// </remarks>
+internal static class Serial
+{
+    private const int FalseLeapDay = 60;
+
+    // Day 0 of the 1900 system as dates after February 1900 see it.
+    private static readonly DateTime Epoch1900 = new(1899, 12, 30);
+    private static readonly DateTime Epoch1904 = new(1904, 1, 1);
+
+    /// <summary>The day after the last one that a cell can show, 9999-12-31, in the 1900 system.</summary>
+    public const double End = 2_958_466;
+
+    /// <summary>The day number of a date; years before the system's first give a negative one.</summary>
+    public static double Of(DateTime date, bool uses1904)
+    {
+        if (uses1904) return (date - Epoch1904).TotalDays;
+        var days = (date - Epoch1900).TotalDays;
+        return days <= FalseLeapDay ? days - 1 : days;
+    }
+
+    /// <summary>Year, month and day of a day number; false outside what a cell can show.</summary>
+    public static bool TryDate(double serial, bool uses1904, out int year, out int month, out int day)
+    {
+        (year, month, day) = (0, 0, 0);
+        var whole = Math.Floor(serial);
+        if (whole < 0 || whole >= (uses1904 ? End - 1462 : End)) return false;
+        if (!uses1904 && whole is 0 or FalseLeapDay)
+        {
+            (year, month, day) = whole == 0 ? (1900, 1, 0) : (1900, 2, 29);
+            return true;
+        }
+
+        var date = uses1904 ? Epoch1904.AddDays(whole) : Epoch1900.AddDays(whole < FalseLeapDay ? whole + 1 : whole);
+        (year, month, day) = (date.Year, date.Month, date.Day);
+        return true;
+    }
+}
