@@ -4,7 +4,7 @@ namespace ClassKit.Exercises.Tests.Layout;
 
 public sealed class PracticeLayoutTests
 {
-    private static readonly CellFormula AnyKey = CellFormula.Parse("=flour");
+    private static readonly CellFormula AnyKey = CellFormula.Of("=flour");
 
     [Fact]
     public void No_two_cells_share_an_address_a_name_or_a_tag()

@@ -25,9 +25,9 @@ internal static class SampleClass
         ],
         [],
         [
-            new Part("water", "How much water do they weigh out?", CellFormula.Parse("=flour*hydration"), "g", Tolerance.Absolute(0.5), 2, true, []),
-            new Part("dough", "What does the whole dough weigh, with flour, water and salt?", CellFormula.Parse("=flour+water+flour*salt"), "g", Tolerance.Absolute(0.5), 3, true, []),
-            new Part("share", "Which share of the dough is flour?", CellFormula.Parse("=flour/dough"), "%", Tolerance.Absolute(0.005), 1, false, []),
+            new Part("water", "How much water do they weigh out?", CellFormula.Of("=flour*hydration"), "g", Tolerance.Absolute(0.5), 2, true, []),
+            new Part("dough", "What does the whole dough weigh, with flour, water and salt?", CellFormula.Of("=flour+water+flour*salt"), "g", Tolerance.Absolute(0.5), 3, true, []),
+            new Part("share", "Which share of the dough is flour?", CellFormula.Of("=flour/dough"), "%", Tolerance.Absolute(0.005), 1, false, []),
         ],
         []);
 
@@ -55,8 +55,8 @@ internal static class SampleClass
         ],
         [],
         [
-            new Part("base_temperature", "Three times the wanted temperature", CellFormula.Parse("=3*wanted"), "°C", Tolerance.Absolute(0.05), 1, true, []),
-            new Part("water", "The water's temperature", CellFormula.Parse("=base_temperature-flour-room-friction"), "°C", Tolerance.Absolute(0.05), 2, true, []),
+            new Part("base_temperature", "Three times the wanted temperature", CellFormula.Of("=3*wanted"), "°C", Tolerance.Absolute(0.05), 1, true, []),
+            new Part("water", "The water's temperature", CellFormula.Of("=base_temperature-flour-room-friction"), "°C", Tolerance.Absolute(0.05), 2, true, []),
         ],
         []);
 
@@ -74,7 +74,7 @@ internal static class SampleClass
         ],
         [],
         [
-            new Part("acid", "How much acid neutralises the soda?", CellFormula.Parse("=100*soda/nv"), "g", Tolerance.Relative(0.01), 2, true, []),
+            new Part("acid", "How much acid neutralises the soda?", CellFormula.Of("=100*soda/nv"), "g", Tolerance.Relative(0.01), 2, true, []),
         ],
         []);
 
