@@ -1,0 +1,23 @@
+namespace ClassKit.Content.Diagnostics;
+
+/// <summary>Gathers what is wrong with one file, so that all of it can be shown at once.</summary>
+/// <remarks>A reader that meets a problem notes it here and goes on with a harmless stand-in; the model is handed out only when there was none.</remarks>
+internal sealed class ProblemList(string file)
+{
+    private readonly List<Diagnostic> _problems = [];
+
+    public string File => file;
+
+    public bool IsEmpty => _problems.Count == 0;
+
+    public int Count => _problems.Count;
+
+    public void Add(int? line, string found, string expected) => _problems.Add(new(file, line, found, expected));
+
+    /// <summary>The model if nothing was wrong, else everything that was, in file order.</summary>
+    public Reading<T> Finish<T>(Func<T> build)
+        where T : class => IsEmpty ? new(build(), []) : Fail<T>();
+
+    public Reading<T> Fail<T>()
+        where T : class => new(null, [.. _problems.OrderBy(problem => problem.Line ?? 0)]);
+}
