@@ -1,0 +1,80 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
+
+namespace ClassKit.Content.FrontMatter;
+
+/// <summary>Asks a front matter for its keys, and at the end for those that nobody asked for.</summary>
+internal sealed class Fields(IReadOnlyList<Field> fields, ProblemList problems)
+{
+    private readonly List<string> _asked = [];
+
+    /// <summary>The value of a key that must be there; noted as missing otherwise.</summary>
+    public Located? Text(string key)
+    {
+        if (Find(key) is not { } field)
+            return Missing(key);
+        if (field.IsList)
+        {
+            problems.Add(field.Line, $"`{key}` is a list", $"Write one value: `{key}: value`.");
+            return null;
+        }
+        if (field.Values[0].Text.Length > 0)
+            return field.Values[0];
+        problems.Add(field.Line, $"`{key}` is empty", $"Write its value behind the colon, or see the other files of this kind for an example.");
+        return null;
+    }
+
+    /// <summary>A quantity; the stand-in where it is missing or wrong.</summary>
+    public T Quantity<T>(string key, Dimension<T> dimension, Bounds bounds, T standIn)
+        where T : struct => Text(key) is { } text ? dimension.Read(text, $"`{key}`", bounds, problems) ?? standIn : standIn;
+
+    /// <summary>A whole number.</summary>
+    public int Whole(string key, Bounds bounds) => Text(key) is { } text ? Number.ReadWhole(text, $"`{key}`", bounds, problems) ?? 1 : 1;
+
+    /// <summary>One of a few words.</summary>
+    public T Choice<T>(string key, IReadOnlyDictionary<string, T> choices)
+        where T : struct
+    {
+        if (Text(key) is not { } text)
+            return default;
+        if (choices.TryGetValue(text.Text.ToLowerInvariant(), out var chosen))
+            return chosen;
+        problems.Add(text.Line, $"`{key}` is `{text.Text}`", NearestWord.Advice(text.Text, [.. choices.Keys]));
+        return default;
+    }
+
+    /// <summary>A list, which may be empty; one value is a list of one, and <c>none</c> of none.</summary>
+    public IReadOnlyList<string> List(string key)
+    {
+        if (Find(key) is not { } field)
+        {
+            Missing(key);
+            return [];
+        }
+        return [.. field.Values.Select(value => value.Text).Where(text => text.Length > 0 && text != "none")];
+    }
+
+    /// <summary>Where a key stands; null if it does not.</summary>
+    public int? LineOf(string key) => fields.FirstOrDefault(field => field.Key == key)?.Line;
+
+    /// <summary>Notes every key that nobody asked for.</summary>
+    public void Finish()
+    {
+        foreach (var field in fields.Where(field => !_asked.Contains(field.Key)))
+            problems.Add(field.Line, $"`{field.Key}` is not a key that is known here", NearestWord.Advice(field.Key, _asked));
+    }
+
+    private Field? Find(string key)
+    {
+        _asked.Add(key);
+        return fields.FirstOrDefault(field => field.Key == key);
+    }
+
+    private Located? Missing(string key)
+    {
+        problems.Add(1, $"`{key}` is missing from the front matter", $"Add a line `{key}: ...` between the two lines of `---` at the top.");
+        return null;
+    }
+}

@@ -1,0 +1,75 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace ClassKit.Content.FrontMatter;
+
+/// <summary>Walks the YAML of a front matter, which is flat: keys with a value or a list of values.</summary>
+/// <remarks>Events, not nodes: they come with lines, and no nesting in the file can exhaust our stack.</remarks>
+internal static class FrontMatterReader
+{
+    private const string Shape = "Each line reads `key: value`; a list reads `key: [one, two]`.";
+
+    public static IReadOnlyList<Field> Read(string yaml, ProblemList problems)
+    {
+        var fields = new List<Field>();
+        try
+        {
+            Walk(new Parser(new StringReader(yaml)), fields, problems);
+        }
+        catch (YamlException broken)
+        {
+            problems.Add((int)broken.Start.Line, "The front matter cannot be read from here on", $"{Shape} Put quotes around a value that holds a colon and a space, or that begins with a sign such as %, [, {{ or @.");
+        }
+        return fields;
+    }
+
+    private static void Walk(Parser parser, List<Field> fields, ProblemList problems)
+    {
+        parser.Consume<StreamStart>();
+        if (parser.Accept<StreamEnd>(out _))
+            return;
+        parser.Consume<DocumentStart>();
+        if (!parser.TryConsume<MappingStart>(out _))
+        {
+            var text = parser.Consume<ParsingEvent>();
+            problems.Add((int)text.Start.Line, "The front matter holds no keys", Shape);
+            return;
+        }
+        while (!parser.TryConsume<MappingEnd>(out _))
+        {
+            if (ReadField(parser, problems) is not { } field)
+                return;
+            if (fields.Find(known => known.Key == field.Key) is { } first)
+                problems.Add(field.Line, $"`{field.Key}` is here a second time; the first is in line {first.Line}", "Keep one of them.");
+            else
+                fields.Add(field);
+        }
+    }
+
+    private static Field? ReadField(Parser parser, ProblemList problems)
+    {
+        if (!parser.TryConsume<Scalar>(out var key))
+            return Nested(parser, problems);
+        var line = (int)key.Start.Line;
+        if (parser.TryConsume<Scalar>(out var value))
+            return new(key.Value, line, IsList: false, [new(value.Value.Trim(), (int)value.Start.Line)]);
+        if (!parser.TryConsume<SequenceStart>(out _))
+            return Nested(parser, problems);
+        var items = new List<Located>();
+        while (!parser.TryConsume<SequenceEnd>(out _))
+        {
+            if (!parser.TryConsume<Scalar>(out var item))
+                return Nested(parser, problems);
+            items.Add(new(item.Value.Trim(), (int)item.Start.Line));
+        }
+        return new(key.Value, line, IsList: true, items);
+    }
+
+    private static Field? Nested(Parser parser, ProblemList problems)
+    {
+        problems.Add((int)(parser.Current?.Start.Line ?? 1), "The front matter goes deeper than one level here", Shape);
+        return null;
+    }
+}

@@ -1,0 +1,27 @@
+using System.Globalization;
+
+namespace ClassKit.Content.Quantities;
+
+/// <summary>Between what a number must lie, as written in the file.</summary>
+internal sealed record Bounds(double Low, bool LowIncluded, double High = double.PositiveInfinity, bool HighIncluded = true)
+{
+    public static readonly Bounds Any = new(double.NegativeInfinity, true);
+    public static readonly Bounds AboveZero = new(0, false);
+    public static readonly Bounds ZeroOrMore = new(0, true);
+    public static readonly Bounds OneOrMore = new(1, true);
+    public static readonly Bounds Share = new(0, true, 100);
+    public static readonly Bounds ShareBelowAll = new(0, true, 100, false);
+
+    public bool Hold(double number) =>
+        (LowIncluded ? number >= Low : number > Low) && (HighIncluded ? number <= High : number < High);
+
+    /// <summary>In words: <c>above 0</c>, <c>from 0 to 100</c>.</summary>
+    public override string ToString()
+    {
+        var low = Low.ToString(CultureInfo.InvariantCulture);
+        var high = High.ToString(CultureInfo.InvariantCulture);
+        return double.IsPositiveInfinity(High)
+            ? LowIncluded ? $"{low} or more" : $"above {low}"
+            : $"{(LowIncluded ? $"from {low}" : $"above {low}")} {(HighIncluded ? $"to {high}" : $"to less than {high}")}";
+    }
+}

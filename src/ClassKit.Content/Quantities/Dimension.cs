@@ -1,0 +1,40 @@
+using System.Text.RegularExpressions;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
+
+namespace ClassKit.Content.Quantities;
+
+/// <summary>A kind of quantity and the units that files may write it in.</summary>
+/// <typeparam name="T">What the domain has for it.</typeparam>
+/// <param name="Example">How one is written: <c>60 g</c>.</param>
+/// <param name="Units">What each unit makes of a number; the first one is the one that advice names.</param>
+internal sealed partial record Dimension<T>(string Example, IReadOnlyDictionary<string, Func<double, T>> Units)
+    where T : struct
+{
+    /// <summary>The quantity, or null with the reason noted; the bounds are for the number as written.</summary>
+    public T? Read(Located text, string what, Bounds bounds, ProblemList problems)
+    {
+        var match = NumberAndUnit().Match(text.Text);
+        var (number, unit) = (match.Groups["number"].Value, match.Groups["unit"].Value);
+        if (!match.Success || !Number.TryParse(number, out var value))
+        {
+            var advice = match.Success && number.Contains(',', StringComparison.Ordinal) ? Number.NumberAdvice(number) : $"Write a number and its unit, such as `{Example}`.";
+            problems.Add(text.Line, $"{what} is `{text.Text}`", advice);
+            return null;
+        }
+        if (!Units.TryGetValue(unit, out var make))
+        {
+            problems.Add(text.Line, unit.Length == 0 ? $"{what} is `{text.Text}`, without a unit" : $"{what} has the unit `{unit}`", UnitAdvice(unit));
+            return null;
+        }
+        return Number.Within((double)value, text, what, bounds, problems) is { } within ? make(within) : null;
+    }
+
+    private string UnitAdvice(string unit) => NearestWord.To(unit, Units.Keys) is { } nearest && unit.Length > 1
+        ? $"Did you mean `{nearest}`?"
+        : $"Write it as in `{Example}`; units known here: {string.Join(", ", Units.Keys)}.";
+
+    [GeneratedRegex(@"^(?<number>[-+]?[0-9.,]+)\s*(?<unit>[^0-9.,\s].*)?$")]
+    private static partial Regex NumberAndUnit();
+}

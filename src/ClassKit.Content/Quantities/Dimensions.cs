@@ -1,0 +1,44 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Content.Quantities;
+
+/// <summary>The quantities that authored files hold.</summary>
+internal static class Dimensions
+{
+    /// <summary>Metres in an international foot, exact (NIST SP 811, appendix B).</summary>
+    private const double MetresPerFoot = 0.3048;
+
+    public static readonly Dimension<Mass> Mass = new("60 g", new Dictionary<string, Func<double, Mass>>
+    {
+        ["g"] = Baking.Mass.FromGrams,
+        ["kg"] = Baking.Mass.FromKilograms,
+        ["oz"] = Baking.Mass.FromOunces,
+        ["lb"] = Baking.Mass.FromPounds,
+    });
+
+    public static readonly Dimension<Temperature> Temperature = new("24 °C", new Dictionary<string, Func<double, Temperature>>
+    {
+        ["°C"] = Baking.Temperature.FromCelsius,
+        ["C"] = Baking.Temperature.FromCelsius,
+        ["°F"] = Baking.Temperature.FromFahrenheit,
+        ["F"] = Baking.Temperature.FromFahrenheit,
+    });
+
+    public static readonly Dimension<double> Minutes = new("150 min", new Dictionary<string, Func<double, double>>
+    {
+        ["min"] = minutes => minutes,
+        ["h"] = hours => hours * 60,
+    });
+
+    public static readonly Dimension<double> Metres = new("320 m", new Dictionary<string, Func<double, double>>
+    {
+        ["m"] = metres => metres,
+        ["ft"] = feet => feet * MetresPerFoot,
+    });
+
+    /// <summary>Percent as the number in front of the sign: <c>4 %</c> is 4.</summary>
+    public static readonly Dimension<double> Percent = new("4 %", new Dictionary<string, Func<double, double>> { ["%"] = percent => percent });
+
+    /// <summary>What a kitchen or an oven can have, in either scale; keeps slips such as 2200 °C from passing.</summary>
+    public static readonly Bounds KitchenDegrees = new(-40, true, 600);
+}
