@@ -1,0 +1,32 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using Markdig;
+using Markdig.Syntax;
+
+namespace ClassKit.Content.Outline;
+
+/// <summary>A Markdown file as authors think of it: a title, what stands below it, and sections.</summary>
+/// <param name="Title">The heading with one <c>#</c>.</param>
+/// <param name="Opening">Everything between the title and the first section.</param>
+/// <param name="Sections">Each heading with two <c>#</c> and what follows it.</param>
+internal sealed record Document(Located Title, Section Opening, IReadOnlyList<Section> Sections)
+{
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().UsePipeTables().Build();
+
+    public static Document Read(string markdown, ProblemList problems)
+    {
+        var blocks = Markdown.Parse(markdown, Pipeline).ToList();
+        var titles = blocks.OfType<HeadingBlock>().Where(heading => heading.Level == 1).ToList();
+        if (titles.Count == 0)
+            problems.Add(null, "There is no title", "Begin the text with a line `# Title`.");
+        foreach (var extra in titles.Skip(1))
+            problems.Add(extra.Line + 1, "This is a second title", "Only the title has one `#`; begin a section with `##`.");
+        var before = blocks.TakeWhile(block => block is not HeadingBlock).FirstOrDefault();
+        if (titles.Count > 0 && before is not null)
+            problems.Add(before.Line + 1, "There is text above the title", "Move it below the line with `#`.");
+
+        var whole = new Section(titles.Count > 0 ? Section.TextOf(titles[0], markdown) : new("", 1), blocks, markdown);
+        var (opening, sections) = whole.Split(2);
+        return new(whole.Heading, opening with { Blocks = [.. opening.Blocks.Where(block => block is not HeadingBlock { Level: 1 })] }, sections);
+    }
+}

@@ -1,0 +1,70 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Wording;
+
+namespace ClassKit.Content.Outline;
+
+/// <summary>Asks a document, or a part of one, for its sections, and at the end for those that nobody asked for.</summary>
+/// <param name="sections">The sections there are.</param>
+/// <param name="mark">How their headings are marked: <c>##</c> or <c>###</c>.</param>
+/// <param name="problems">Where to note what is wrong.</param>
+internal sealed class Sections(IReadOnlyList<Section> sections, string mark, ProblemList problems)
+{
+    private readonly List<string> _asked = [];
+    private readonly HashSet<Section> _taken = new(ReferenceEqualityComparer.Instance);
+
+    /// <summary>The section of a heading; noted if it is not there or holds nothing.</summary>
+    public Section? Required(string heading)
+    {
+        if (Optional(heading) is not { } section)
+        {
+            problems.Add(null, $"There is no section `{mark} {heading}`", $"Add the line `{mark} {heading}` and the text that belongs below it.");
+            return null;
+        }
+        if (section.Blocks.Count > 0)
+            return section;
+        problems.Add(section.Line, $"The section `{heading}` is empty", "Write below the heading what belongs there.");
+        return null;
+    }
+
+    /// <summary>The section of a heading, if it is there; a second one of the same heading is noted.</summary>
+    public Section? Optional(string heading)
+    {
+        _asked.Add(heading);
+        var found = sections.Where(section => section.Heading.Text.Equals(heading, StringComparison.OrdinalIgnoreCase)).ToList();
+        foreach (var extra in found.Skip(1))
+            problems.Add(extra.Line, $"The section `{heading}` is here a second time; the first is in line {found[0].Line}", "Put both together or give this one another heading.");
+        _taken.UnionWith(found);
+        return found.FirstOrDefault();
+    }
+
+    /// <summary>Every section whose heading begins with a word and a colon, and what stands behind the colon.</summary>
+    public IReadOnlyList<(string Name, Section Section)> Named(string word)
+    {
+        _asked.Add(word + ": name");
+        var named = new List<(string, Section)>();
+        foreach (var section in sections)
+        {
+            var colon = section.Heading.Text.IndexOf(':', StringComparison.Ordinal);
+            if (colon < 0 || !section.Heading.Text[..colon].Trim().Equals(word, StringComparison.OrdinalIgnoreCase))
+                continue;
+            named.Add((section.Heading.Text[(colon + 1)..].Trim(), section));
+            _taken.Add(section);
+        }
+        return named;
+    }
+
+    /// <summary>Notes every section that nobody asked for.</summary>
+    public void Finish()
+    {
+        foreach (var section in sections.Where(section => !_taken.Contains(section)))
+            problems.Add(section.Line, $"`{mark} {section.Heading.Text}` is not a section that is known here", Advice(section.Heading.Text));
+    }
+
+    private string Advice(string heading)
+    {
+        var colon = heading.IndexOf(':', StringComparison.Ordinal);
+        return colon > 0 && NearestWord.To(heading[..colon], _asked.Where(asked => asked.EndsWith(": name", StringComparison.Ordinal)).Select(asked => asked[..^": name".Length])) is { } word
+            ? $"Did you mean `{mark} {word}:{heading[(colon + 1)..]}`?"
+            : NearestWord.Advice(heading, _asked);
+    }
+}
