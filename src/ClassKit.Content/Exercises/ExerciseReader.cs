@@ -1,0 +1,65 @@
+using ClassKit.CellFormulas;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Exercises;
+using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Outline;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Exercises;
+
+namespace ClassKit.Content;
+
+/// <summary>Reads an exercise: a Markdown file whose name is the exercise's id.</summary>
+public static class ExerciseReader
+{
+    private static readonly Dictionary<string, ExerciseLevel> Levels = new()
+    {
+        ["guided"] = ExerciseLevel.Guided,
+        ["standard"] = ExerciseLevel.Standard,
+        ["open"] = ExerciseLevel.Open,
+    };
+
+    /// <summary>The exercise, or everything that is wrong with its file.</summary>
+    public static Reading<Exercise> Read(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var problems = new ProblemList(ContentPath.Shown(path));
+        return SourceFile.Read(path, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(path), text, problems) : problems.Fail<Exercise>();
+    }
+
+    private static Reading<Exercise> Read(string id, string text, ProblemList problems)
+    {
+        if (!Naming.IsValid(id))
+            problems.Add(null, $"The file is called `{id}`, and an exercise's file name is its id", $"Rename it: {Naming.Rule}.");
+
+        var block = FrontMatterBlock.Split(text, problems);
+        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        var skill = fields.Text("skill");
+        var level = fields.Choice("level", Levels);
+        var minutes = fields.Whole("minutes", Bounds.OneOrMore);
+        var source = fields.Text("source");
+        fields.Finish();
+
+        var document = Document.Read(block.Markdown, problems);
+        var sections = new Sections(document.Sections, "##", problems);
+        var names = new NameScope();
+        var givens = GivenReader.Read(sections.Required("Given"), names, problems);
+        var constraints = sections.Optional("Constraints");
+        var partSections = sections.Named("Part");
+        var hints = Lists.Lines(sections.Optional("Hints"), problems);
+        sections.Finish();
+
+        foreach (var (name, section) in partSections)
+            names.Announce(name, section.Line);
+        if (partSections.Count == 0)
+            problems.Add(null, "There is no part to answer", "Add a section `## Part: name` with a question and its key.");
+        var parts = partSections.Select(part => (Part: PartReader.Read(part.Name, part.Section, names, problems)!, part.Section.Line)).ToList();
+        List<CellFormula> rules = [.. Lists.Entries(constraints, problems).Select(entry => FormulaText.Read(entry.Text, "This constraint", names, problems)).OfType<CellFormula>()];
+        Placeholders.Check(document.Opening, givens, problems);
+        if (problems.IsEmpty)
+            Trial.Run(givens, rules, parts, problems);
+
+        return problems.Finish(() => new Exercise(
+            id, document.Title.Text, skill!.Value.Text, level, minutes, source!.Value.Text, document.Opening.Markdown, givens, rules, [.. parts.Select(part => part.Part)], hints));
+    }
+}

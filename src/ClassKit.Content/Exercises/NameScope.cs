@@ -1,0 +1,36 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
+using ClassKit.Exercises;
+
+namespace ClassKit.Content.Exercises;
+
+/// <summary>The names that a formula may use at its place in the file, and those that come too late for it.</summary>
+internal sealed class NameScope
+{
+    private readonly Dictionary<string, int> _known = [];
+    private readonly Dictionary<string, int> _later = [];
+
+    /// <summary>Tells of a part that is asked somewhere in the file, so that a use before its time can be explained.</summary>
+    public void Announce(string name, int line) => _later.TryAdd(name, line);
+
+    /// <summary>Makes a name usable from here on; noted if it cannot be a name or is taken.</summary>
+    public void Add(Located name, string what, ProblemList problems)
+    {
+        if (!Naming.IsValid(name.Text))
+            problems.Add(name.Line, $"`{name.Text}` cannot be the name of a {what}", $"Use {Naming.Rule}.");
+        else if (!_known.TryAdd(name.Text, name.Line))
+            problems.Add(name.Line, $"The name `{name.Text}` is taken by line {_known[name.Text]}", "Choose another: givens and parts of an exercise share their names.");
+    }
+
+    /// <summary>Notes the name if a formula may not use it.</summary>
+    public void Check(string name, int line, string what, ProblemList problems)
+    {
+        if (_known.ContainsKey(name))
+            return;
+        if (_later.TryGetValue(name, out var asked))
+            problems.Add(line, $"{what} uses `{name}`, which is not answered before it", $"`{name}` is asked in line {asked}: a key may use givens and earlier parts only. Change the key or the order of the parts.");
+        else
+            problems.Add(line, $"{what} uses `{name}`, which is neither a given nor an earlier part", NearestWord.Advice(name, _known.Keys));
+    }
+}
