@@ -1,0 +1,54 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Outline;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content;
+
+/// <summary>Reads a class profile: quantities in the front matter, the class's name as title, and any text below for people.</summary>
+public static class ClassProfileReader
+{
+    private static readonly Dictionary<string, UnitSystem> Systems = new()
+    {
+        ["both"] = UnitSystem.Both,
+        ["metric"] = UnitSystem.Metric,
+        ["us"] = UnitSystem.UnitedStates,
+    };
+
+    /// <summary>From below the lowest shore to above the highest town, in metres or feet.</summary>
+    private static readonly Bounds Altitudes = new(-1500, true, 20_000);
+
+    /// <summary>The profile, or everything that is wrong with its file.</summary>
+    public static Reading<ClassProfile> Read(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var problems = new ProblemList(ContentPath.Shown(path));
+        if (SourceFile.Read(path, problems) is not { } text)
+            return problems.Fail<ClassProfile>();
+
+        var block = FrontMatterBlock.Split(text, problems);
+        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        var kitchen = fields.Text("kitchen");
+        var students = fields.Whole("students", Bounds.OneOrMore);
+        var teams = fields.Whole("teams", Bounds.OneOrMore);
+        var pieces = fields.Whole("pieces per team", Bounds.OneOrMore);
+        var period = fields.Quantity("period", Dimensions.Minutes, Bounds.AboveZero, 1);
+        var temperature = fields.Quantity("kitchen temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
+        var altitude = fields.Quantity("altitude", Dimensions.Metres, Altitudes, 0);
+        var scale = fields.Quantity("scale", Dimensions.Mass, Bounds.AboveZero, default);
+        var smallScale = fields.Quantity("small scale", Dimensions.Mass, Bounds.AboveZero, default);
+        var ovens = fields.Whole("ovens", Bounds.OneOrMore);
+        var allergies = fields.List("allergies");
+        var units = fields.Choice("units", Systems);
+        if (teams > students)
+            problems.Add(fields.LineOf("teams"), $"There are {teams} teams for {students} students", "Every team needs a student: at most as many teams as students.");
+        fields.Finish();
+
+        var document = Document.Read(block.Markdown, problems);
+        return problems.Finish(() => new ClassProfile(
+            document.Title.Text, kitchen!.Value.Text, students, teams, pieces, (int)Math.Round(period, MidpointRounding.AwayFromZero),
+            temperature, altitude, scale, smallScale, ovens, allergies, units));
+    }
+}

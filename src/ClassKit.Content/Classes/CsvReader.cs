@@ -1,0 +1,81 @@
+using System.Text;
+using ClassKit.Content.Diagnostics;
+
+namespace ClassKit.Content.Classes;
+
+/// <summary>Reads comma-separated values as RFC 4180 has them, with any one separator.</summary>
+internal static class CsvReader
+{
+    private const char Quote = '"';
+
+    /// <summary>The separator that the first line uses most: spreadsheet programs write <c>;</c> or tabs where the comma is the decimal sign.</summary>
+    public static char SeparatorOf(string text)
+    {
+        var header = text.AsSpan(0, text.IndexOf('\n', StringComparison.Ordinal) is var end and >= 0 ? end : text.Length);
+        var (best, most) = (',', header.Count(','));
+        foreach (var candidate in ";\t")
+        {
+            if (header.Count(candidate) > most)
+                (best, most) = (candidate, header.Count(candidate));
+        }
+        return best;
+    }
+
+    public static IReadOnlyList<CsvRecord> Read(string text, char separator, ProblemList problems)
+    {
+        var records = new List<CsvRecord>();
+        var (line, at) = (1, 0);
+        while (at < text.Length)
+        {
+            var (start, fields) = (line, new List<string>());
+            do
+            {
+                if (ReadField(text, separator, ref at, ref line) is not { } field)
+                {
+                    problems.Add(start, "A quote opens in this record and never closes", "Close it with `\"`; a quote inside a quoted field is written twice.");
+                    return records;
+                }
+                fields.Add(field);
+            }
+            while (Take(text, separator, ref at));
+            if (!Take(text, '\n', ref at) && at < text.Length)
+            {
+                problems.Add(line, $"`{text[at]}` follows a closing quote", "A quoted field ends with its quote; a quote inside it is written twice.");
+                return records;
+            }
+            line++;
+            records.Add(new(start, fields));
+        }
+        return records;
+    }
+
+    private static string? ReadField(string text, char separator, ref int at, ref int line)
+    {
+        if (!Take(text, Quote, ref at))
+        {
+            var start = at;
+            while (at < text.Length && text[at] != separator && text[at] != '\n')
+                at++;
+            return text[start..at];
+        }
+        var field = new StringBuilder();
+        while (at < text.Length)
+        {
+            var next = text[at++];
+            if (next == Quote && !Take(text, Quote, ref at))
+                return field.ToString();
+            if (next == '\n')
+                line++;
+            field.Append(next);
+        }
+        return null;
+    }
+
+    private static bool Take(string text, char wanted, ref int at)
+    {
+        if (at >= text.Length || text[at] != wanted)
+            return false;
+        at++;
+        return true;
+    }
+}

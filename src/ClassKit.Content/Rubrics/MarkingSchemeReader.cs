@@ -1,0 +1,31 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Outline;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Exercises;
+
+namespace ClassKit.Content;
+
+/// <summary>Reads a marking scheme for calculations: shares in the front matter, and any text below for people.</summary>
+public static class MarkingSchemeReader
+{
+    /// <summary>The scheme, or everything that is wrong with its file.</summary>
+    public static Reading<MarkingScheme> Read(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var problems = new ProblemList(ContentPath.Shown(path));
+        if (SourceFile.Read(path, problems) is not { } text)
+            return problems.Fail<MarkingScheme>();
+
+        var block = FrontMatterBlock.Split(text, problems);
+        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        double Share(string key) => fields.Quantity(key, Dimensions.Percent, Bounds.Share, 0) / 100;
+        var (accuracy, followThrough, misconception, teachAgain) = (Share("accuracy"), Share("follow-through"), Share("misconception"), Share("teach again below"));
+        fields.Finish();
+
+        var document = Document.Read(block.Markdown, problems);
+        return problems.Finish(() => new MarkingScheme(
+            Path.GetFileNameWithoutExtension(path), document.Title.Text, accuracy, followThrough, misconception, teachAgain));
+    }
+}
