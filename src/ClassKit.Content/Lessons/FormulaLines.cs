@@ -1,0 +1,57 @@
+using ClassKit.Baking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Outline;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
+
+namespace ClassKit.Content.Lessons;
+
+/// <summary>Reads the table of a baker's formula.</summary>
+internal static class FormulaLines
+{
+    private static readonly string[] Columns = ["Ingredient", "%"];
+
+    /// <summary>As far as percentages with a few decimals can miss 100 by binary fractions.</summary>
+    private const double Slack = 1e-9;
+
+    public static IReadOnlyList<FormulaLine> Read(Section? section, ProblemList problems)
+    {
+        var before = problems.Count;
+        var lines = new List<FormulaLine>();
+        foreach (var row in Tables.Rows(section, Columns, problems))
+        {
+            var ingredient = row.Required("Ingredient", problems) is { } name ? Find(name, problems) : null;
+            var percent = row.Required("%", problems) is { } text ? Percent(text, problems) : null;
+            if (ingredient is not null && percent is { } share)
+                lines.Add(new(ingredient, share));
+        }
+        // An ingredient that was not understood may have been the flour: one message is enough then.
+        if (section is not null && problems.Count == before)
+            CheckFlour(lines, section.Line, problems);
+        return lines;
+    }
+
+    private static void CheckFlour(List<FormulaLine> lines, int line, ProblemList problems)
+    {
+        var flours = lines.Where(formulaLine => formulaLine.Ingredient.Role == IngredientRole.Flour).ToList();
+        var sum = flours.Sum(flour => flour.Percent);
+        if (flours.Count == 0)
+            problems.Add(line, "The formula has no flour", "Baker's percentages are shares of the flour: add it, at 100 % all together.");
+        else if (Math.Abs(sum - 100) > Slack)
+            problems.Add(line, FormattableString.Invariant($"The flour adds up to {sum} %"), "All flour together is 100 %: correct the percentages.");
+    }
+
+    private static double? Percent(Located text, ProblemList problems) =>
+        Number.Read(text with { Text = text.Text.TrimEnd('%').TrimEnd() }, "The percentage", Bounds.AboveZero, problems);
+
+    private static Ingredient? Find(Located name, ProblemList problems)
+    {
+        if (IngredientCatalog.TryFind(name.Text, out var byId))
+            return byId;
+        if (IngredientCatalog.All.FirstOrDefault(ingredient => ingredient.Name.Equals(name.Text, StringComparison.OrdinalIgnoreCase)) is { } byName)
+            return byName;
+        problems.Add(name.Line, $"`{name.Text}` is not an ingredient that is known here", NearestWord.Advice(name.Text, [.. IngredientCatalog.All.Select(ingredient => ingredient.Name)]));
+        return null;
+    }
+}

@@ -1,0 +1,62 @@
+using ClassKit.Baking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Outline;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Exercises;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content;
+
+/// <summary>Reads a lesson's baker's formula: a Markdown file whose name is the formula's id.</summary>
+public static class LessonFormulaReader
+{
+    private static readonly Dictionary<string, Leavening> Leavenings = new()
+    {
+        ["steam"] = Leavening.Steam,
+        ["yeast"] = Leavening.Yeast,
+        ["chemical"] = Leavening.Chemical,
+    };
+
+    /// <summary>The formula, or everything that is wrong with its file.</summary>
+    public static Reading<LessonFormula> Read(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var problems = new ProblemList(ContentPath.Shown(path));
+        return SourceFile.Read(path, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(path), text, problems) : problems.Fail<LessonFormula>();
+    }
+
+    private static Reading<LessonFormula> Read(string id, string text, ProblemList problems)
+    {
+        if (!Naming.IsValid(id))
+            problems.Add(null, $"The file is called `{id}`, and a formula's file name is its id", $"Rename it: {Naming.Rule}.");
+
+        var block = FrontMatterBlock.Split(text, problems);
+        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        var leavening = fields.Choice("leavening", Leavenings);
+        var piece = fields.Text("piece");
+        var pieceMass = fields.Quantity("piece mass", Dimensions.Mass, Bounds.AboveZero, default);
+        var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
+        var mixTemperature = fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
+        fields.Finish();
+
+        var document = Document.Read(block.Markdown, problems);
+        var sections = new Sections(document.Sections, "##", problems);
+        var lines = FormulaLines.Read(sections.Required("Formula"), problems);
+        var steps = MethodSteps.Read(sections.Required("Method"), problems);
+        var equipment = Lists.Lines(sections.Required("Equipment"), problems);
+        var cautions = Cautions.Read(sections.Required("Cautions"), problems);
+        var traits = TraitList.Read(sections.Required("Leavening"), problems);
+        var notes = sections.Required("Notes")?.Markdown;
+        sections.Finish();
+        if (document.Opening.Blocks.Count == 0)
+            problems.Add(document.Opening.Line, "Nothing says why this bread is in the lesson", "Write a sentence or two below the title.");
+
+        return problems.Finish(() => new LessonFormula(
+            new BakersFormula(id, document.Title.Text, leavening, lines), piece!.Value.Text, pieceMass, loss, document.Opening.Prose, mixTemperature,
+            steps.First(step => step.InOven).Temperature!.Value, steps.Last(step => step.InOven).Temperature!.Value,
+            steps, equipment, cautions, notes!, traits!));
+    }
+}

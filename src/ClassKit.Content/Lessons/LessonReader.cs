@@ -1,0 +1,69 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Outline;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content;
+
+/// <summary>Reads a lesson: a folder with <c>lesson.md</c>, which links to its formulas, exercises and rubrics.</summary>
+public static class LessonReader
+{
+    /// <summary>The file that makes a folder a lesson.</summary>
+    public const string FileName = "lesson.md";
+
+    private static readonly string[] FailureColumns = ["Sign", "Cause", "Cure"];
+
+    /// <summary>The lesson, or everything that is wrong with it and with the files it links to.</summary>
+    /// <param name="path">The lesson's folder, or the <c>lesson.md</c> in it.</param>
+    public static Reading<Lesson> Read(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var folder = Path.GetFileName(path) == FileName && !Directory.Exists(path) ? Path.GetDirectoryName(path)! : path;
+        if (!Directory.Exists(folder.Length == 0 ? "." : folder))
+            return new(null, [new(ContentPath.Shown(folder), null, "There is no such folder", Nearby.Folders(folder) ?? "Name the folder of a lesson.")]);
+        var file = Path.Combine(folder, FileName);
+        var problems = new ProblemList(ContentPath.Shown(file));
+        return SourceFile.Read(file, problems) is { } text
+            ? Read(Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder.Length == 0 ? "." : folder))), text, problems)
+            : problems.Fail<Lesson>();
+    }
+
+    private static Reading<Lesson> Read(string id, string text, ProblemList problems)
+    {
+        var block = FrontMatterBlock.Split(text, problems);
+        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        var period = (int)Math.Round(fields.Quantity("period", Dimensions.Minutes, Bounds.AboveZero, int.MaxValue / 2), MidpointRounding.AwayFromZero);
+        var files = new LinkedFiles(problems);
+        var marking = files.One(fields.Text("marking"), MarkingSchemeReader.Read);
+        var rubric = files.One(fields.Text("bench rubric"), PracticalRubricReader.Read);
+        fields.Finish();
+
+        var document = Document.Read(block.Markdown, problems);
+        if (document.Opening.Blocks.Count == 0)
+            problems.Add(document.Opening.Line, "The lesson has no summary", "Write a sentence or two below the title.");
+        var sections = new Sections(document.Sections, "##", problems);
+        var objectives = Lists.Lines(sections.Required("Objectives"), problems);
+        var knowledge = Lists.Lines(sections.Required("Prior knowledge"), problems);
+        var formulas = files.All(LinkList.Read(sections.Required("Formulas"), "formulas", problems), LessonFormulaReader.Read, formula => formula.Formula.Title);
+        var exercises = files.All(LinkList.Read(sections.Required("Exercises"), "exercises", problems), ExerciseReader.Read, exercise => exercise.Title);
+        var vocabulary = Lists.Entries(sections.Required("Vocabulary"), problems)
+            .Select(entry => NamedItem.Read(entry.Text, "- **Proof.** The last rise before baking.", problems)).OfType<NamedItem>()
+            .Select(item => new Term(item.Name.Text, item.Text.Text)).ToList();
+        var cautions = Cautions.Read(sections.Required("Cautions"), problems);
+        var plan = Plans.Read(sections.Required("Plan"), period, problems);
+        var questions = Questions.Read(sections.Required("Questions"), problems);
+        var failures = Tables.Rows(sections.Required("Failures"), FailureColumns, problems).Select(row => new Failure(
+            row.Required("Sign", problems)?.Text ?? "", row.Required("Cause", problems)?.Text ?? "", row.Required("Cure", problems)?.Text ?? "")).ToList();
+        var handout = sections.Required("For students")?.Markdown;
+        var guide = sections.Required("For the instructor")?.Markdown;
+        sections.Finish();
+
+        var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new Lesson(
+            id, document.Title.Text, document.Opening.Prose, period, objectives, knowledge, vocabulary, cautions, plan, questions, failures,
+            formulas, exercises, marking!, rubric!, handout!, guide!));
+        return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);
+    }
+}

@@ -1,0 +1,42 @@
+using System.Text.RegularExpressions;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Outline;
+using ClassKit.Content.Sources;
+
+namespace ClassKit.Content.Lessons;
+
+/// <summary>Reads a list of links to the lesson's other files: <c>- [Popovers](formulas/popovers.md)</c>.</summary>
+internal static partial class LinkList
+{
+    /// <summary>Each link's words and target, in order; files of the same folder that no link names are noted.</summary>
+    public static IReadOnlyList<(Located Title, string Path)> Read(Section? section, string folder, ProblemList problems)
+    {
+        var links = new List<(Located, string Path)>();
+        foreach (var item in Lists.Entries(section, problems).Select(entry => entry.Text))
+        {
+            var match = Link().Match(item.Text);
+            if (match.Success)
+                links.Add((new(match.Groups["title"].Value, item.Line), ContentPath.Beside(problems.File, match.Groups["path"].Value)));
+            else
+                problems.Add(item.Line, $"This item reads `{NamedItem.Excerpt(item.Text)}`", $"Write a link to the file: `- [Title]({folder}/name.md)`.");
+        }
+        if (section is not null)
+            NoteUnlisted(section, folder, [.. links.Select(link => link.Path)], problems);
+        return links;
+    }
+
+    private static void NoteUnlisted(Section section, string folder, IReadOnlyList<string> listed, ProblemList problems)
+    {
+        var full = ContentPath.Beside(problems.File, folder);
+        if (!Directory.Exists(full))
+            return;
+        foreach (var file in Directory.EnumerateFiles(full, "*.md").Select(Path.GetFileName).Order(StringComparer.Ordinal))
+        {
+            if (!listed.Contains(ContentPath.Beside(problems.File, $"{folder}/{file}")))
+                problems.Add(section.Line, $"`{folder}/{file}` is not listed", "Add a link to it where it belongs in the order, or move the file elsewhere.");
+        }
+    }
+
+    [GeneratedRegex(@"^\[(?<title>[^\]]+)\]\((?<path>[^)\s]+)\)$")]
+    private static partial Regex Link();
+}

@@ -1,0 +1,45 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+
+namespace ClassKit.Content.Lessons;
+
+/// <summary>Reads the files that a lesson links to, and gathers what is wrong with any of them.</summary>
+internal sealed class LinkedFiles(ProblemList lesson)
+{
+    private readonly List<Diagnostic> _problems = [];
+
+    public IReadOnlyList<Diagnostic> Problems => _problems;
+
+    /// <summary>One model for each link, in order; fewer if any could not be read.</summary>
+    public IReadOnlyList<T> All<T>(IReadOnlyList<(Located Title, string Path)> links, Func<string, Reading<T>> read, Func<T, string> title)
+        where T : class
+    {
+        var models = new List<T>();
+        foreach (var (words, path) in links)
+        {
+            if (One(words, path, read) is not { } model)
+                continue;
+            if (title(model) != words.Text)
+                lesson.Add(words.Line, $"The link reads `{words.Text}`, but the file's title is `{title(model)}`", "Use the file's title.");
+            models.Add(model);
+        }
+        return models;
+    }
+
+    /// <summary>The model that a path in the front matter leads to.</summary>
+    public T? One<T>(Located? path, Func<string, Reading<T>> read)
+        where T : class => path is { } there ? One(there, ContentPath.Beside(lesson.File, there.Text), read) : null;
+
+    private T? One<T>(Located link, string path, Func<string, Reading<T>> read)
+        where T : class
+    {
+        if (!File.Exists(path))
+        {
+            lesson.Add(link.Line, $"There is no file `{path}`", Nearby.Files(path) ?? "Check the spelling; paths begin at the file that holds them.");
+            return null;
+        }
+        var reading = read(path);
+        _problems.AddRange(reading.Problems);
+        return reading.Model;
+    }
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using ClassKit.Baking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Outline;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content.Lessons;
+
+/// <summary>Reads a method: <c>1. **Bake** (18–20 min, oven 190 °C). Until golden.</c></summary>
+internal static partial class MethodSteps
+{
+    private const string Example = "Write a step as `1. **Bake** (18–20 min, oven 190 °C). Until golden.`";
+
+    public static IReadOnlyList<MethodStep> Read(Section? section, ProblemList problems)
+    {
+        var before = problems.Count;
+        List<MethodStep> steps = [.. Lists.Entries(section, problems).Select(entry => Step(entry.Text, problems)).OfType<MethodStep>()];
+        if (section is not null && problems.Count == before && !steps.Exists(step => step.InOven))
+            problems.Add(section.Line, "No step says what the oven is set to", "Write it in the brackets of the step: `(18–20 min, oven 190 °C)`.");
+        return steps;
+    }
+
+    private static MethodStep? Step(Located item, ProblemList problems)
+    {
+        var match = Shape().Match(item.Text);
+        if (!match.Success)
+        {
+            problems.Add(item.Line, $"This step reads `{NamedItem.Excerpt(item.Text)}`", Example);
+            return null;
+        }
+        var conditions = match.Groups["conditions"].Value.Split(',', StringSplitOptions.TrimEntries);
+        if (Duration(new(conditions[0], item.Line), problems) is not var (min, max))
+            return null;
+        var inOven = conditions.Length > 1 && conditions[1].StartsWith("oven ", StringComparison.OrdinalIgnoreCase);
+        var temperature = conditions.Length > 1 ? Degrees(new(inOven ? conditions[1][5..].Trim() : conditions[1], item.Line), problems) : null;
+        if (conditions.Length > 2)
+            problems.Add(item.Line, $"The brackets hold `{conditions[2]}` as well", "They hold a duration and, if it matters, one temperature.");
+        return new(match.Groups["name"].Value, match.Groups["text"].Value, min, max, temperature, inOven);
+    }
+
+    private static (int Min, int Max)? Duration(Located text, ProblemList problems)
+    {
+        var match = Minutes().Match(text.Text);
+        if (!match.Success)
+        {
+            problems.Add(text.Line, $"The duration is `{text.Text}`", "Write minutes, such as `5 min` or `5–8 min`.");
+            return null;
+        }
+        var min = int.Parse(match.Groups["min"].Value, CultureInfo.InvariantCulture);
+        var max = match.Groups["max"].Success ? int.Parse(match.Groups["max"].Value, CultureInfo.InvariantCulture) : min;
+        if (min <= max)
+            return (min, max);
+        problems.Add(text.Line, $"The duration is `{text.Text}`", "Write the shorter time first.");
+        return null;
+    }
+
+    private static Temperature? Degrees(Located text, ProblemList problems) =>
+        Dimensions.Temperature.Read(text, "The temperature", Dimensions.KitchenDegrees, problems);
+
+    [GeneratedRegex(@"^\*\*(?<name>[^*]+?)\.?\*\*\s*\((?<conditions>[^)]+)\)\.?\s*(?<text>\S.*)$")]
+    private static partial Regex Shape();
+
+    [GeneratedRegex(@"^(?<min>[0-9]{1,4})(\s*[–-]\s*(?<max>[0-9]{1,4}))?\s*min$")]
+    private static partial Regex Minutes();
+}
