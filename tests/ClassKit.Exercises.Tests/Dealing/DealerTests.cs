@@ -1,0 +1,62 @@
+using ClassKit.Exercises.Tests.Variants;
+
+namespace ClassKit.Exercises.Tests.Dealing;
+
+public sealed class DealerTests
+{
+    private static readonly MarkingScheme Marking = new("m", "Marks", 0.5, 1, 0, 0.6);
+
+    private static Roster Class(int students) =>
+        new("Class", [.. Enumerable.Range(1, students).Select(number => new Student($"student-{number}", $"Student {number}"))]);
+
+    private static DealResult Deal(int students, ulong seed = 5, Exercise? exercise = null) =>
+        Dealer.Deal("lesson", "Lesson", [exercise ?? WaterExercise.Make()], Marking, Class(students), seed);
+
+    private static IEnumerable<string> Variants(DealtClass dealt) =>
+        dealt.Students.Select(student => VariantKey.Of(dealt.Exercises[0], student.GivensOf("hydration")));
+
+    [Fact]
+    public void No_two_students_share_a_variant_while_there_are_enough()
+    {
+        // 9 flours × 4 hydrations, all with at least 300 g of water.
+        var result = Deal(36);
+
+        Assert.Equal(36, Variants(result.Class!).Distinct().Count());
+        Assert.Empty(result.Notes);
+    }
+
+    [Fact]
+    public void A_class_larger_than_the_exercise_shares_variants_and_is_told()
+    {
+        var result = Deal(40);
+
+        Assert.Equal(40, result.Class!.Students.Count);
+        Assert.Equal(36, Variants(result.Class).Distinct().Count());
+        Assert.Contains("4 students share", Assert.Single(result.Notes), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_seed_decides_everything()
+    {
+        Assert.Equal(Variants(Deal(20).Class!), Variants(Deal(20).Class!));
+        Assert.NotEqual(Variants(Deal(20).Class!), Variants(Deal(20, seed: 6).Class!));
+    }
+
+    [Fact]
+    public void Another_exercise_in_the_set_changes_nobodys_numbers()
+    {
+        var alone = Deal(10).Class!;
+        var both = Dealer.Deal("lesson", "Lesson", [WaterExercise.Make() with { Id = "other" }, WaterExercise.Make()], Marking, Class(10), 5).Class!;
+
+        Assert.Equal(alone.Students.Select(student => student.GivensOf("hydration")), both.Students.Select(student => student.GivensOf("hydration")));
+    }
+
+    [Fact]
+    public void An_exercise_without_a_variant_is_a_problem_with_its_reason()
+    {
+        var result = Deal(3, exercise: WaterExercise.Make("=water>5000"));
+
+        Assert.Null(result.Class);
+        Assert.Contains("=water>5000", Assert.Single(result.Problems), StringComparison.Ordinal);
+    }
+}
