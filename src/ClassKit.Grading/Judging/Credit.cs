@@ -1,0 +1,27 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Turns a judgement into points under a marking scheme.</summary>
+internal static class Credit
+{
+    /// <summary>What the answer earned, to a hundredth of a point, ties away from zero.</summary>
+    public static double Points(MarkingScheme marking, Part part, Judgement judgement) =>
+        Math.Round(part.Points * Share(marking, part, judgement), 2, MidpointRounding.AwayFromZero);
+
+    /// <summary>What the answer could earn: nothing where we could not judge, so that it never counts against the student.</summary>
+    public static double OutOf(Part part, Judgement judgement) => judgement.Outcome == Outcome.Unsupported ? 0 : part.Points;
+
+    private static double Share(MarkingScheme marking, Part part, Judgement judgement)
+    {
+        var methodOrNot = judgement.MethodShown || !part.FormulaAsked ? 1 : marking.AccuracyShare;
+        return judgement.Outcome switch
+        {
+            Outcome.Sound => 1,
+            Outcome.ValueOnly => methodOrNot,
+            Outcome.FollowThrough => marking.FollowThroughShare * methodOrNot,
+            Outcome.Misconception => marking.MisconceptionShare,
+            Outcome.Incorrect or Outcome.Blank or Outcome.Unreadable or Outcome.Unsupported => 0,
+        };
+    }
+}

@@ -1,0 +1,198 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Judges the parts of one exercise in a returned workbook, in order, each with the student's own earlier answers at hand.</summary>
+internal sealed class ExerciseJudge
+{
+    private readonly Exercise _exercise;
+    private readonly ReturnedExercise _returned;
+    private readonly MarkingScheme _marking;
+    private readonly IReadOnlyList<Trial> _trials;
+    private readonly Dictionary<string, Judgement> _judged = [];
+
+    /// <param name="exercise">The exercise as dealt.</param>
+    /// <param name="returned">What came back.</param>
+    /// <param name="marking">How outcomes become points.</param>
+    /// <param name="dealt">The student's own variant.</param>
+    /// <param name="fresh">Other inputs under the same constraints.</param>
+    public ExerciseJudge(
+        Exercise exercise, ReturnedExercise returned, MarkingScheme marking, Variant dealt, IReadOnlyList<Variant> fresh)
+    {
+        _exercise = exercise;
+        _returned = returned;
+        _marking = marking;
+        _trials = [new(dealt), .. fresh.Select(variant => new Trial(variant))];
+    }
+
+    private Trial Dealt => _trials[0];
+
+    /// <summary>Judges every part.</summary>
+    public IReadOnlyList<AnswerGrade> Judge() => [.. _exercise.Parts.Select(JudgePart)];
+
+    private AnswerGrade JudgePart(Part part)
+    {
+        var content = _returned.Content(part);
+        var dealt = content is null ? null : _returned.Evaluate(part, Dealt);
+        var judgement = content is null
+            ? new Judgement(Outcome.Blank, null, false, null, AnswerNotes.Blank(_returned.Cell(part)))
+            : Judge(part, content, dealt!);
+        Remember(part, judgement);
+        return new AnswerGrade(
+            _exercise, part, judgement.Outcome,
+            Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
+            dealt?.Value ?? CellValue.Blank, Dealt.Right.Answers[part.Id],
+            content?.Formula is { } formula ? "=" + formula : null,
+            judgement.Misconception, judgement.Note, OwnEarlierAnswers(part));
+    }
+
+    private Judgement Judge(Part part, CellContent content, Evaluation dealt)
+    {
+        if (dealt.Status != EvaluationStatus.Computed)
+            return new(Outcome.Unsupported, null, false, null, AnswerNotes.Unsupported(dealt));
+        if (Readings(part, content, dealt, instead: false) is { Count: > 0 } readings)
+        {
+            var direct = Judge(part, readings);
+            return direct.Outcome == Outcome.Incorrect && Waiting(part, content, dealt) is { } waiting ? waiting : direct;
+        }
+        if (dealt.Value.IsError)
+            return Waiting(part, content, dealt) ?? new(Outcome.Incorrect, null, false, null, AnswerNotes.ErrorValue(dealt));
+        return dealt.Value.IsBlank
+            ? new(Outcome.Blank, null, false, null, AnswerNotes.Blank(_returned.Cell(part)))
+            : new(Outcome.Unreadable, null, false, null, AnswerNotes.Unreadable(dealt.Value, part));
+    }
+
+    /// <summary>Judges a number, the kindest finding first.</summary>
+    private Judgement Judge(Part part, IReadOnlyList<Reading> readings) =>
+        FirstOf(readings, reading => AsRight(part, reading))
+        ?? FirstOf(readings, reading => AsFollowThrough(part, reading))
+        ?? FirstOf(readings, reading => AsMisconception(part, reading))
+        ?? new(Outcome.Incorrect, Nearest(part, readings), false, null, AnswerNotes.Incorrect(part, Nearest(part, readings)!.Dealt!.Value, Dealt.Right.Answers[part.Id]));
+
+    private Judgement? AsRight(Part part, Reading reading)
+    {
+        var onRightFooting = WrongEarlier(part).Count == 0;
+        if (!IsRight(part, 0, reading.Dealt!.Value) && !(onRightFooting && IsFollowedThrough(part, 0, reading.Dealt.Value))) return null;
+        // On fresh inputs an earlier typed number stays what it is: this part's own method must not pay for it a second time.
+        return reading.IsFormula && reading.AgreesThroughout((trial, value) => IsRight(part, trial, value) || IsFollowedThrough(part, trial, value))
+            ? new(Outcome.Sound, reading, true, null, AnswerNotes.Sound)
+            : new(Outcome.ValueOnly, reading, false, null, AnswerNotes.ValueOnly(part, reading.IsFormula));
+    }
+
+    private Judgement? AsFollowThrough(Part part, Reading reading)
+    {
+        var wrong = WrongEarlier(part);
+        if (wrong.Count == 0 || !IsFollowedThrough(part, 0, reading.Dealt!.Value)) return null;
+        var methodShown = reading.IsFormula && reading.AgreesThroughout((trial, value) => IsFollowedThrough(part, trial, value) || IsRight(part, trial, value));
+        return new(Outcome.FollowThrough, reading, methodShown, null, AnswerNotes.FollowThrough(part, wrong, methodShown));
+    }
+
+    private Judgement? AsMisconception(Part part, Reading reading)
+    {
+        foreach (var misconception in part.Misconceptions)
+        {
+            if (Agrees(part, reading, trial => trial.Mistaken(misconception))
+                || (WrongEarlier(part).Count > 0 && Agrees(part, reading, trial => trial.MistakenOnOwn(part, misconception))))
+            {
+                return new(Outcome.Misconception, reading, reading.IsFormula, misconception, misconception.Words);
+            }
+        }
+        return null;
+    }
+
+    /// <summary>
+    /// A formula that is right but has nothing right to work on: an earlier answer cell is blank, text or an error. The slip lies there and was
+    /// paid for there, so the formula is tried with a number in that cell: the text's own if it reads as one, else the key's.
+    /// </summary>
+    private Judgement? Waiting(Part part, CellContent content, Evaluation dealt)
+    {
+        var unusable = EarlierWithoutNumber(part);
+        if (content.Formula is null || unusable.Count == 0) return null;
+        var readings = Readings(part, content, dealt, instead: true);
+        return readings.Any(reading => Judge(part, [reading]) is { Outcome: Outcome.Sound or Outcome.FollowThrough, MethodShown: true })
+            ? new(Outcome.FollowThrough, readings[0], true, null, AnswerNotes.Waiting(unusable))
+            : null;
+    }
+
+    /// <summary>Every way in which the answer is a number on the dealt inputs.</summary>
+    private List<Reading> Readings(Part part, CellContent content, Evaluation dealt, bool instead)
+    {
+        List<List<double?>> ways = [];
+        var isFormula = content.Formula is not null && _returned.DependsOnSheet(dealt);
+        if (content.Formula is not null)
+        {
+            var values = _trials.Select(trial => Numbers(part, _returned.Evaluate(part, trial, instead ? Instead(part, trial) : null).Value)).ToList();
+            for (var way = 0; way < values[0].Count; way++)
+                ways.Add([.. values.Select(numbers => way < numbers.Count ? numbers[way] : (double?)null)]);
+        }
+        else
+        {
+            ways.AddRange(Numbers(part, dealt.Value).Select(number => Enumerable.Repeat<double?>(number, _trials.Count).ToList()));
+        }
+        if (AnswerUnit.IsPercent(part.Unit))
+            ways.AddRange([.. ways.Select(way => way.ConvertAll(value => value / 100))]);
+        return ways.ConvertAll(way => new Reading(way, isFormula));
+    }
+
+    private static IReadOnlyList<double> Numbers(Part part, CellValue value) => value.Kind switch
+    {
+        CellValueKind.Number => [value.Number],
+        CellValueKind.Text => AnswerText.Read(value.Text, part.Unit),
+        CellValueKind.Blank or CellValueKind.Logical or CellValueKind.Error => [],
+    };
+
+    private bool IsRight(Part part, int trial, double value) => part.Tolerance.Accepts(_trials[trial].Right.Answers[part.Id], value);
+
+    private bool IsFollowedThrough(Part part, int trial, double value) =>
+        _trials[trial].FollowedThrough(part) is { } expected && part.Tolerance.Accepts(expected, value);
+
+    /// <summary>Whether a reading is what a method gives: on all trials for a formula, on the dealt inputs for a typed number.</summary>
+    private bool Agrees(Part part, Reading reading, Func<Trial, double?> method)
+    {
+        bool At(int trial, double value) => method(_trials[trial]) is { } expected && part.Tolerance.Accepts(expected, value);
+        return reading.IsFormula ? reading.AgreesThroughout(At) : At(0, reading.Dealt!.Value);
+    }
+
+    /// <summary>The earlier parts that this part's key builds on and that the student has a wrong number for.</summary>
+    private List<Part> WrongEarlier(Part part) =>
+        [.. EarlierUsed(part).Where(before => _judged[before.Id] is { IsRightNumber: false, Reading: not null })];
+
+    private List<Part> EarlierWithoutNumber(Part part) =>
+        [.. EarlierUsed(part).Where(before => _judged[before.Id].Reading is null || IsText(before))];
+
+    private bool IsText(Part part) => _returned.Content(part) is { Formula: null, Stored.IsText: true };
+
+    private IEnumerable<Part> EarlierUsed(Part part) => _exercise.Parts
+        .TakeWhile(other => other != part)
+        .Where(before => part.Key.Names.Contains(before.Id, StringComparer.OrdinalIgnoreCase));
+
+    private Dictionary<string, double> Instead(Part part, Trial trial) =>
+        EarlierWithoutNumber(part).ToDictionary(before => before.Id, before => trial.Own.GetValueOrDefault(before.Id, trial.Right.Answers[before.Id]));
+
+    /// <summary>Keeps what the answer came to, for the parts after it.</summary>
+    private void Remember(Part part, Judgement judgement)
+    {
+        _judged[part.Id] = judgement;
+        if (judgement.Reading is not { } reading) return;
+        for (var trial = 0; trial < _trials.Count; trial++)
+        {
+            if (reading.Values[trial] is { } value) _trials[trial].Own[part.Id] = value;
+        }
+    }
+
+    /// <summary>Of several readings of a wrong answer, the one nearest in size to the right one: 70 in a percent cell is 70 %.</summary>
+    private Reading? Nearest(Part part, IReadOnlyList<Reading> readings)
+    {
+        var expected = Dealt.Right.Answers[part.Id];
+        return readings.MinBy(reading => reading.Dealt is { } value && value != 0 && expected != 0
+            ? Math.Abs(Math.Log(Math.Abs(value / expected)))
+            : double.MaxValue);
+    }
+
+    private Dictionary<string, double> OwnEarlierAnswers(Part part) =>
+        WrongEarlier(part).ToDictionary(before => before.Id, before => Dealt.Own[before.Id]);
+
+    private static Judgement? FirstOf(IReadOnlyList<Reading> readings, Func<Reading, Judgement?> judge) =>
+        readings.Where(reading => reading.Dealt is not null).Select(judge).FirstOrDefault(judgement => judgement is not null);
+}

@@ -1,0 +1,15 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>What the judge found of one answer, before points.</summary>
+/// <param name="Outcome">The outcome.</param>
+/// <param name="Reading">The reading that led to it; null if the answer is no number.</param>
+/// <param name="MethodShown">True if a formula shows the method, not only a typed number.</param>
+/// <param name="Misconception">The misconception met, or null.</param>
+/// <param name="Note">What to tell the student.</param>
+internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodShown, Misconception? Misconception, string Note)
+{
+    /// <summary>True if the number is right, so that later parts built on it are right as well.</summary>
+    public bool IsRightNumber => Outcome is Outcome.Sound or Outcome.ValueOnly;
+}

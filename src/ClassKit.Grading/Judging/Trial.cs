@@ -1,0 +1,36 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>One set of inputs put into a student's workbook: the first is what was dealt, the others are fresh.</summary>
+/// <param name="Right">The inputs and what the keys make of them.</param>
+internal sealed record Trial(Variant Right)
+{
+    /// <summary>What the student's own earlier answers come to under these inputs, by part id, as far as they are numbers.</summary>
+    public Dictionary<string, double> Own { get; } = [];
+
+    /// <summary>What the key gives with the student's own earlier answers in it; where there is none, with the key's own.</summary>
+    public double? FollowedThrough(Part part) => KeyValues.Number(part.Key, KeyValues.Names(Right.Givens, Earlier(part)));
+
+    /// <summary>What a misconception gives on right earlier answers.</summary>
+    public double? Mistaken(Misconception misconception) =>
+        KeyValues.Number(misconception.Formula, KeyValues.Names(Right.Givens, Right.Answers));
+
+    /// <summary>What a misconception gives on the student's own earlier answers.</summary>
+    public double? MistakenOnOwn(Part part, Misconception misconception) =>
+        KeyValues.Number(misconception.Formula, KeyValues.Names(Right.Givens, Earlier(part)));
+
+    /// <summary>The student's own answers to the parts before <paramref name="part"/>; a missing one is carried on by its key.</summary>
+    private Dictionary<string, double> Earlier(Part part)
+    {
+        var earlier = new Dictionary<string, double>();
+        foreach (var before in Right.Exercise.Parts.TakeWhile(other => other != part))
+        {
+            var value = Own.TryGetValue(before.Id, out var own)
+                ? own
+                : KeyValues.Number(before.Key, KeyValues.Names(Right.Givens, earlier)) ?? Right.Answers[before.Id];
+            earlier[before.Id] = value;
+        }
+        return earlier;
+    }
+}

@@ -1,0 +1,58 @@
+using System.Globalization;
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Grades one returned workbook against what its student was dealt.</summary>
+internal sealed class WorkbookGrader
+{
+    private readonly DealtClass _dealt;
+
+    public WorkbookGrader(DealtClass dealt) => _dealt = dealt;
+
+    /// <summary>Judges every answer; flags gathers what the instructor should see.</summary>
+    public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot workbook, ICollection<Flag> flags)
+    {
+        var evaluator = new WorkbookEvaluator(workbook);
+        var finder = new CellFinder(workbook);
+        return [.. _dealt.Exercises.SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))];
+    }
+
+    private IReadOnlyList<AnswerGrade> Grade(
+        DealtStudent student, Exercise exercise, WorkbookSnapshot workbook, WorkbookEvaluator evaluator, CellFinder finder, ICollection<Flag> flags)
+    {
+        var givens = student.Givens.Where(given => given.Exercise == exercise.Id)
+            .ToDictionary(given => given.Name, given => finder.Find(given.DefinedName, given.Address, given.Tag));
+        var answers = student.Answers.Where(answer => answer.Exercise == exercise.Id)
+            .ToDictionary(answer => answer.Part, answer => finder.Find(answer.DefinedName, answer.Address, answer.Tag));
+        var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
+        FlagOverwritten(exercise, dealt, givens, workbook, flags);
+
+        var fresh = FreshInputs.Draw(exercise, dealt.Givens, SeededDraws.For(_dealt.Seed, "fresh", exercise.Id, student.Student.Id));
+        var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, fresh).Judge();
+        foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
+            flags.Add(new(FlagCodes.FormulaToLookAt, $"{answers[grade.Part.Id]} holds {grade.Formula}, which could not be worked out here: please look at it yourself."));
+        return grades;
+    }
+
+    /// <summary>Overwritten givens are restored for grading, since every trial puts its own inputs there; that is said.</summary>
+    private static void FlagOverwritten(
+        Exercise exercise, Variant dealt, Dictionary<string, CellAddress> places, WorkbookSnapshot workbook, ICollection<Flag> flags)
+    {
+        foreach (var given in exercise.Givens)
+        {
+            var content = workbook.Find(places[given.Id]);
+            var value = dealt.Givens[given.Id];
+            if (content is { Formula: null, Stored: { IsNumber: true, Number: var number } } && GivenCheck.IsAsDealt(number, value)) continue;
+            var found = content switch
+            {
+                null => "nothing",
+                { Formula: { } formula } => "=" + formula,
+                { Stored: var stored } => stored.ToString(),
+            };
+            flags.Add(new(FlagCodes.GivenOverwritten, string.Create(CultureInfo.InvariantCulture,
+                $"{places[given.Id]} ({given.Label}) was dealt as {value} and now holds {found}. It was graded with the dealt number.")));
+        }
+    }
+}
