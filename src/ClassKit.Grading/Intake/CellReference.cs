@@ -1,0 +1,26 @@
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Grading;
+
+/// <summary>Defined names that stand for one cell.</summary>
+internal static class CellReference
+{
+    /// <summary>The cell that a workbook-wide name stands for; null if it is gone, broken or more than one cell.</summary>
+    public static CellAddress? OfName(WorkbookSnapshot workbook, string name) =>
+        workbook.FindName(name) is { } defined && Of(defined.Formula) is { } address && workbook.FindSheet(address.Sheet) is not null
+            ? address
+            : null;
+
+    /// <summary>Reads <c>'Sheet one'!$B$5</c>; null for anything else, such as <c>#REF!</c>.</summary>
+    public static CellAddress? Of(string reference)
+    {
+        // LibreOffice writes a sheet into names with a $ before it, which ECMA-376 has no use for.
+        var text = reference.TrimStart('=', '$');
+        var mark = text.LastIndexOf('!');
+        if (mark <= 0) return null;
+        var sheet = text[..mark];
+        if (sheet is ['\'', .., '\''])
+            sheet = sheet[1..^1].Replace("''", "'", StringComparison.Ordinal);
+        return CellAddress.TryParse(sheet, text.AsSpan(mark + 1), out var address) ? address : null;
+    }
+}

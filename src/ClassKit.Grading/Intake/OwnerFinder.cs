@@ -1,0 +1,81 @@
+using System.Text;
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Finds out whose workbook a returned file is: what is inside counts, its name is a hint.</summary>
+internal sealed class OwnerFinder
+{
+    private readonly DealtClass _dealt;
+    private readonly Dictionary<string, DealtStudent> _byId;
+
+    public OwnerFinder(DealtClass dealt)
+    {
+        _dealt = dealt;
+        _byId = dealt.Students.ToDictionary(student => student.Student.Id, StringComparer.OrdinalIgnoreCase);
+    }
+
+    /// <summary>Whose workbook this is by what is inside.</summary>
+    public Owner ByContent(WorkbookSnapshot workbook)
+    {
+        if (IdInside(workbook) is { } id && _byId.TryGetValue(id, out var student)) return new(student, OwnerEvidence.IdCell);
+        return ByGivens(workbook) is { } likely ? new(likely, OwnerEvidence.Givens) : new(null, OwnerEvidence.None);
+    }
+
+    /// <summary>Whom the file's name speaks of: the id or the name of exactly one student, as a whole or as part of it.</summary>
+    public DealtStudent? ByFileName(string stem)
+    {
+        var plain = Plain(stem);
+        var whole = _dealt.Students.Where(student => Plain(student.Student.Id) == plain || Plain(student.Student.Name) == plain).ToList();
+        if (whole.Count == 1) return whole[0];
+        var part = _dealt.Students.Where(student => Mentions(plain, student.Student.Id) || Mentions(plain, student.Student.Name)).ToList();
+        return part.Count == 1 ? part[0] : null;
+    }
+
+    private static string? IdInside(WorkbookSnapshot workbook)
+    {
+        var named = workbook.FindName(PracticeLayout.StudentIdName) is { } name ? CellReference.Of(name.Formula) : null;
+        return TextOf(workbook, named) ?? TextOf(workbook, PracticeLayout.StudentId);
+    }
+
+    private static string? TextOf(WorkbookSnapshot workbook, CellAddress? address) =>
+        address is { } cell && workbook.Find(cell) is { Stored: { IsText: true, Text: var text } } ? text.Trim() : null;
+
+    /// <summary>The one student for whom clearly more of the dealt numbers stand in their places than for anyone else.</summary>
+    private DealtStudent? ByGivens(WorkbookSnapshot workbook)
+    {
+        var ranked = _dealt.Students
+            .Select(student => (Student: student, Hits: student.Givens.Count(given => HoldsGiven(workbook, given))))
+            .OrderByDescending(candidate => candidate.Hits)
+            .Take(2).ToList();
+        if (ranked.Count == 0) return null;
+        var best = ranked[0];
+        var enough = best.Hits * 2 > best.Student.Givens.Count;
+        return enough && (ranked.Count == 1 || best.Hits > ranked[1].Hits) ? best.Student : null;
+    }
+
+    private static bool HoldsGiven(WorkbookSnapshot workbook, DealtGiven given)
+    {
+        var place = CellReference.OfName(workbook, given.DefinedName) ?? given.Address;
+        return workbook.Find(place) is { Stored: { IsNumber: true, Number: var number } } && GivenCheck.IsAsDealt(number, given.Value);
+    }
+
+    private static bool Mentions(string plainStem, string idOrName) =>
+        Plain(idOrName) is { Length: >= 4 } wanted && plainStem.Contains(wanted, StringComparison.Ordinal);
+
+    /// <summary>
+    /// Letters and digits only, in lower case: course sites and mail programs change everything else. Accents that stand by themselves, as in
+    /// file names from a Mac, fall away with the rest.
+    /// </summary>
+    private static string Plain(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var character in text)
+        {
+            if (char.IsLetterOrDigit(character))
+                plain.Append(char.ToLowerInvariant(character));
+        }
+        return plain.ToString();
+    }
+}

@@ -1,0 +1,77 @@
+using static ClassKit.Grading.Tests.DealtForTests;
+
+namespace ClassKit.Grading.Tests;
+
+public sealed class IntakeTests
+{
+    private static ReturnedBook Full(Exercises.DealtStudent student) => new ReturnedBook(student)
+        .Answer("sum", "=flour+room+friction").Answer("temperature", "=3*want-sum");
+
+    [Fact]
+    public void A_workbook_is_whose_it_says_inside_and_a_contrary_name_is_flagged()
+    {
+        var grades = ClassGrader.Grade(Class, [Full(Ada).As("ben-okoye.xlsx"), Full(Ben).As("ada-berg.xlsx")]);
+
+        Assert.Equal(["ben-okoye.xlsx", "ada-berg.xlsx", null], grades.Students.Select(student => student.File));
+        Assert.All(grades.Students.Take(2), student => Assert.Equal(FlagCodes.NameDiffers, Assert.Single(student.Flags).Code));
+        Assert.Equal(GradeStatus.Missing, grades.Students[2].Status);
+        Assert.Empty(grades.Unmatched);
+    }
+
+    [Fact]
+    public void Without_its_id_a_workbook_is_known_by_its_numbers()
+    {
+        var grade = ClassGrader.Grade(Class, [Full(Ben).WithoutId().As("final version (2).xlsx")]).Students[1];
+
+        Assert.Equal(GradeStatus.Graded, grade.Status);
+        Assert.Equal(FlagCodes.OwnerInferred, Assert.Single(grade.Flags).Code);
+        Assert.Equal(Outcome.Sound, grade.Answers[0].Outcome);
+    }
+
+    [Fact]
+    public void An_unreadable_file_is_its_students_if_its_name_says_so_and_unmatched_otherwise()
+    {
+        var grades = ClassGrader.Grade(Class,
+        [
+            new("Cleo Marin - homework.xlsx", null, "The file is cut off."),
+            new("IMG_2041.jpg", null, "This is a picture."),
+        ]);
+
+        Assert.Equal(GradeStatus.Unreadable, grades.Students[2].Status);
+        Assert.Contains("cut off", Assert.Single(grades.Students[2].Flags).Message, StringComparison.Ordinal);
+        Assert.Equal("IMG_2041.jpg", Assert.Single(grades.Unmatched).File);
+    }
+
+    [Fact]
+    public void Of_several_versions_the_best_counts_and_all_are_accounted_for()
+    {
+        var grades = ClassGrader.Grade(Class,
+            [new ReturnedBook(Ada).As("ada-berg.xlsx"), Full(Ada).As("ada-berg (1).xlsx"), new("ada-berg-old.xlsx", null, "The file is empty.")]);
+
+        Assert.Equal("ada-berg (1).xlsx", grades.Students[0].File);
+        Assert.Equal(["ada-berg-old.xlsx", "ada-berg.xlsx"], grades.Unmatched.Select(file => file.File));
+        Assert.Contains(grades.Students[0].Flags, flag => flag.Code == FlagCodes.SeveralFiles);
+    }
+
+    [Fact]
+    public void A_workbook_of_another_class_is_unmatched_with_the_reason()
+    {
+        var stranger = Ada with { Student = new("zoe-lam", "Zoe Lam"), Givens = [.. Ada.Givens.Select(given => given with { Value = given.Value + 1 })] };
+
+        Assert.Contains("not dealt to anyone", Assert.Single(ClassGrader.Grade(Class, [Full(stranger).As("zoe.xlsx")]).Unmatched).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Answers_are_found_when_names_are_lost()
+    {
+        Assert.Equal(Outcome.Sound, Grade(Full(Ada).WithoutNames()).Answers[0].Outcome);
+    }
+
+    [Fact]
+    public void Answers_are_found_when_a_script_moved_them_and_left_the_names_behind()
+    {
+        var grade = Grade(new ReturnedBook(Ada).Answer("ice_share", "=0.65*8/207").MoveWithoutNames("ice_share", 3));
+
+        Assert.Equal(Outcome.ValueOnly, grade.Answers[3].Outcome);
+    }
+}
