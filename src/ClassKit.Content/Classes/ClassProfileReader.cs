@@ -28,8 +28,9 @@ public static class ClassProfileReader
         if (SourceFile.Read(path, problems) is not { } text)
             return problems.Fail<ClassProfile>();
 
-        var block = FrontMatterBlock.Split(text, problems);
-        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        if (FrontMatterBlock.Split(text, problems) is not { } block)
+            return problems.Fail<ClassProfile>();
+        var fields = FrontMatterReader.Read(block.Yaml, problems);
         var kitchen = fields.Text("kitchen");
         var students = fields.Whole("students", Bounds.OneOrMore);
         var teams = fields.Whole("teams", Bounds.OneOrMore);

@@ -32,8 +32,9 @@ public static class ExerciseReader
         if (!Naming.IsValid(id))
             problems.Add(null, $"The file is called `{id}`, and an exercise's file name is its id", $"Rename it: {Naming.Rule}.");
 
-        var block = FrontMatterBlock.Split(text, problems);
-        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        if (FrontMatterBlock.Split(text, problems) is not { } block)
+            return problems.Fail<Exercise>();
+        var fields = FrontMatterReader.Read(block.Yaml, problems);
         var skill = fields.Text("skill");
         var level = fields.Choice("level", Levels);
         var minutes = fields.Whole("minutes", Bounds.OneOrMore);
@@ -44,6 +45,7 @@ public static class ExerciseReader
         var sections = new Sections(document.Sections, "##", problems);
         var names = new NameScope();
         var givens = GivenReader.Read(sections.Required("Given"), names, problems);
+        Placeholders.Check(document.Opening, names, problems);
         var constraints = sections.Optional("Constraints");
         var partSections = sections.Named("Part");
         var hints = Lists.Lines(sections.Optional("Hints"), problems);
@@ -55,7 +57,6 @@ public static class ExerciseReader
             problems.Add(null, "There is no part to answer", "Add a section `## Part: name` with a question and its key.");
         var parts = partSections.Select(part => (Part: PartReader.Read(part.Name, part.Section, names, problems)!, part.Section.Line)).ToList();
         List<CellFormula> rules = [.. Lists.Entries(constraints, problems).Select(entry => FormulaText.Read(entry.Text, "This constraint", names, problems)).OfType<CellFormula>()];
-        Placeholders.Check(document.Opening, givens, problems);
         if (problems.IsEmpty)
             Trial.Run(givens, rules, parts, problems);
 

@@ -19,7 +19,9 @@ internal static partial class GivenReader
     public static IReadOnlyList<Given> Read(Section? section, NameScope names, ProblemList problems)
     {
         var givens = new List<Given>();
-        foreach (var row in Tables.Rows(section, Columns, problems))
+        var rows = Tables.Rows(section, Columns, problems);
+        names.IsWhole = rows.Count > 0 && rows.All(row => row.Optional("Name").Text.Length > 0);
+        foreach (var row in rows)
         {
             if (row.Required("Name", problems) is { } name)
                 names.Add(name, "given", problems);
@@ -28,7 +30,7 @@ internal static partial class GivenReader
             if (row.Required("Values", problems) is { } values && ReadValues(values, unit, problems) is var (from, to, step))
                 givens.Add(new(row.Optional("Name").Text, label?.Text ?? "", unit, from, to, step));
         }
-        if (section is not null && givens.Count == 0 && problems.IsEmpty)
+        if (section is not null && rows.Count == 0 && problems.IsEmpty)
             problems.Add(section.Line, "No quantity is given", "Add a row to the table for each quantity that the student is told.");
         return givens;
     }

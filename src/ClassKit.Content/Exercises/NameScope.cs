@@ -11,6 +11,12 @@ internal sealed class NameScope
     private readonly Dictionary<string, int> _known = [];
     private readonly Dictionary<string, int> _later = [];
 
+    /// <summary>Every name usable so far.</summary>
+    public IReadOnlyCollection<string> Known => _known.Keys;
+
+    /// <summary>False once names could not be read: then an unknown one may be one of those, and is let pass.</summary>
+    public bool IsWhole { get; set; } = true;
+
     /// <summary>Tells of a part that is asked somewhere in the file, so that a use before its time can be explained.</summary>
     public void Announce(string name, int line) => _later.TryAdd(name, line);
 
@@ -18,8 +24,12 @@ internal sealed class NameScope
     public void Add(Located name, string what, ProblemList problems)
     {
         if (!Naming.IsValid(name.Text))
+        {
             problems.Add(name.Line, $"`{name.Text}` cannot be the name of a {what}", $"Use {Naming.Rule}.");
-        else if (!_known.TryAdd(name.Text, name.Line))
+            IsWhole = false;
+            return;
+        }
+        if (!_known.TryAdd(name.Text, name.Line))
             problems.Add(name.Line, $"The name `{name.Text}` is taken by line {_known[name.Text]}", "Choose another: givens and parts of an exercise share their names.");
     }
 
@@ -30,7 +40,7 @@ internal sealed class NameScope
             return;
         if (_later.TryGetValue(name, out var asked))
             problems.Add(line, $"{what} uses `{name}`, which is not answered before it", $"`{name}` is asked in line {asked}: a key may use givens and earlier parts only. Change the key or the order of the parts.");
-        else
+        else if (IsWhole)
             problems.Add(line, $"{what} uses `{name}`, which is neither a given nor an earlier part", NearestWord.Advice(name, _known.Keys));
     }
 }

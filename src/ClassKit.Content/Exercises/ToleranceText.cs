@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
@@ -6,7 +7,7 @@ using ClassKit.Exercises;
 namespace ClassKit.Content.Exercises;
 
 /// <summary>Reads <c>1 g</c>, in the answer's own unit, or <c>0.5 % of the answer</c>.</summary>
-internal static class ToleranceText
+internal static partial class ToleranceText
 {
     private const string OfTheAnswer = "% of the answer";
 
@@ -15,14 +16,16 @@ internal static class ToleranceText
 
     public static Tolerance? Read(Located text, string unit, ProblemList problems)
     {
-        if (text.Text.EndsWith(OfTheAnswer, StringComparison.OrdinalIgnoreCase))
-            return Amount(text, OfTheAnswer.Length, Relative, problems) is { } percent ? Tolerance.Relative(percent / 100) : null;
-        if (unit.Length > 0 && text.Text.EndsWith(unit, StringComparison.Ordinal))
-            return Amount(text, unit.Length, Bounds.ZeroOrMore, problems) is { } amount ? Tolerance.Absolute(AnswerUnit.IsPercent(unit) ? amount / 100 : amount) : null;
+        var match = NumberAndUnit().Match(text.Text);
+        var number = new Located(match.Groups["number"].Value, text.Line);
+        if (match.Groups["unit"].Value == OfTheAnswer)
+            return Number.Read(number, "The tolerance", Relative, problems) is { } percent ? Tolerance.Relative(percent / 100) : null;
+        if (match.Success && match.Groups["unit"].Value == unit)
+            return Number.Read(number, "The tolerance", Bounds.ZeroOrMore, problems) is { } amount ? Tolerance.Absolute(AnswerUnit.IsPercent(unit) ? amount / 100 : amount) : null;
         problems.Add(text.Line, $"The tolerance is `{text.Text}`", $"Write it in the unit of the answer, such as `1 {unit}`, or as a share, such as `0.5 {OfTheAnswer}`.");
         return null;
     }
 
-    private static double? Amount(Located text, int unitLength, Bounds bounds, ProblemList problems) =>
-        Number.Read(new(text.Text[..^unitLength].Trim(), text.Line), "The tolerance", bounds, problems);
+    [GeneratedRegex(@"^(?<number>[-+0-9.,]+)\s*(?<unit>.*)$")]
+    private static partial Regex NumberAndUnit();
 }

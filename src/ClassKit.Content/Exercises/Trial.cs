@@ -18,7 +18,7 @@ internal static class Trial
     {
         var names = values.ToDictionary(value => value.Key, value => CellValue.FromNumber((double)value.Value));
         var wrong = new List<(int Line, string What, CellFormula Formula, Evaluation Result)>();
-        foreach (var (part, line) in parts)
+        foreach (var (part, line) in parts.TakeWhile(_ => wrong.Count == 0))
         {
             var answer = NamedEvaluation.Evaluate(part.Key, names);
             if (!IsNumber(answer))

@@ -6,7 +6,10 @@ using ClassKit.Content.Wording;
 namespace ClassKit.Content.FrontMatter;
 
 /// <summary>Asks a front matter for its keys, and at the end for those that nobody asked for.</summary>
-internal sealed class Fields(IReadOnlyList<Field> fields, ProblemList problems)
+/// <param name="fields">The keys there are.</param>
+/// <param name="isWhole">False if the front matter was not understood to its end; then no key is called missing.</param>
+/// <param name="problems">Where to note what is wrong.</param>
+internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemList problems)
 {
     private readonly List<string> _asked = [];
 
@@ -22,7 +25,7 @@ internal sealed class Fields(IReadOnlyList<Field> fields, ProblemList problems)
         }
         if (field.Values[0].Text.Length > 0)
             return field.Values[0];
-        problems.Add(field.Line, $"`{key}` is empty", $"Write its value behind the colon, or see the other files of this kind for an example.");
+        problems.Add(field.Line, $"`{key}` is empty", "Write its value behind the colon.");
         return null;
     }
 
@@ -74,7 +77,8 @@ internal sealed class Fields(IReadOnlyList<Field> fields, ProblemList problems)
 
     private Located? Missing(string key)
     {
-        problems.Add(1, $"`{key}` is missing from the front matter", $"Add a line `{key}: ...` between the two lines of `---` at the top.");
+        if (isWhole)
+            problems.Add(1, $"`{key}` is missing from the front matter", $"Add a line `{key}: ...` between the two lines of `---` at the top.");
         return null;
     }
 }

@@ -9,8 +9,8 @@ internal sealed record FrontMatterBlock(string Yaml, string Markdown)
 {
     private const string Fence = "---";
 
-    /// <summary>Both halves; a file that does not begin with <c>---</c> is all Markdown.</summary>
-    public static FrontMatterBlock Split(string text, ProblemList problems)
+    /// <summary>Both halves, or null with the reason noted; a file that does not begin with <c>---</c> is all Markdown.</summary>
+    public static FrontMatterBlock? Split(string text, ProblemList problems)
     {
         var lines = text.Split('\n');
         if (lines[0].TrimEnd() != Fence)
@@ -19,7 +19,7 @@ internal sealed record FrontMatterBlock(string Yaml, string Markdown)
         if (end < 0)
         {
             problems.Add(1, "The front matter begins here and never ends", "Put a line of `---` below its last line.");
-            return new("", "");
+            return null;
         }
         // Blank lines stand in for the other half, so that line numbers hold in both.
         return new("\n" + string.Join('\n', lines[1..end]), new string('\n', end + 1) + string.Join('\n', lines[(end + 1)..]));

@@ -11,9 +11,10 @@ internal static class FrontMatterReader
 {
     private const string Shape = "Each line reads `key: value`; a list reads `key: [one, two]`.";
 
-    public static IReadOnlyList<Field> Read(string yaml, ProblemList problems)
+    public static Fields Read(string yaml, ProblemList problems)
     {
         var fields = new List<Field>();
+        var before = problems.Count;
         try
         {
             Walk(new Parser(new StringReader(yaml)), fields, problems);
@@ -22,7 +23,7 @@ internal static class FrontMatterReader
         {
             problems.Add((int)broken.Start.Line, "The front matter cannot be read from here on", $"{Shape} Put quotes around a value that holds a colon and a space, or that begins with a sign such as %, [, {{ or @.");
         }
-        return fields;
+        return new(fields, isWhole: problems.Count == before, problems);
     }
 
     private static void Walk(Parser parser, List<Field> fields, ProblemList problems)

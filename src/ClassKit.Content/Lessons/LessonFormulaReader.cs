@@ -33,8 +33,9 @@ public static class LessonFormulaReader
         if (!Naming.IsValid(id))
             problems.Add(null, $"The file is called `{id}`, and a formula's file name is its id", $"Rename it: {Naming.Rule}.");
 
-        var block = FrontMatterBlock.Split(text, problems);
-        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        if (FrontMatterBlock.Split(text, problems) is not { } block)
+            return problems.Fail<LessonFormula>();
+        var fields = FrontMatterReader.Read(block.Yaml, problems);
         var leavening = fields.Choice("leavening", Leavenings);
         var piece = fields.Text("piece");
         var pieceMass = fields.Quantity("piece mass", Dimensions.Mass, Bounds.AboveZero, default);

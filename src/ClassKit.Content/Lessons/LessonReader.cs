@@ -33,8 +33,9 @@ public static class LessonReader
 
     private static Reading<Lesson> Read(string id, string text, ProblemList problems)
     {
-        var block = FrontMatterBlock.Split(text, problems);
-        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        if (FrontMatterBlock.Split(text, problems) is not { } block)
+            return problems.Fail<Lesson>();
+        var fields = FrontMatterReader.Read(block.Yaml, problems);
         var period = (int)Math.Round(fields.Quantity("period", Dimensions.Minutes, Bounds.AboveZero, int.MaxValue / 2), MidpointRounding.AwayFromZero);
         var files = new LinkedFiles(problems);
         var marking = files.One(fields.Text("marking"), MarkingSchemeReader.Read);

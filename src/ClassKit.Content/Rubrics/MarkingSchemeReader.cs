@@ -18,8 +18,9 @@ public static class MarkingSchemeReader
         if (SourceFile.Read(path, problems) is not { } text)
             return problems.Fail<MarkingScheme>();
 
-        var block = FrontMatterBlock.Split(text, problems);
-        var fields = new Fields(FrontMatterReader.Read(block.Yaml, problems), problems);
+        if (FrontMatterBlock.Split(text, problems) is not { } block)
+            return problems.Fail<MarkingScheme>();
+        var fields = FrontMatterReader.Read(block.Yaml, problems);
         double Share(string key) => fields.Quantity(key, Dimensions.Percent, Bounds.Share, 0) / 100;
         var (accuracy, followThrough, misconception, teachAgain) = (Share("accuracy"), Share("follow-through"), Share("misconception"), Share("teach again below"));
         fields.Finish();

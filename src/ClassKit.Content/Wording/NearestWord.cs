@@ -15,7 +15,7 @@ internal static class NearestWord
         return known
             .Where(word => word.Length <= MaxLength)
             .Select(word => (Word: word, Distance: EditDistance.Between(lower, word.ToLowerInvariant())))
-            .Where(candidate => candidate.Distance <= Math.Max(1, Math.Min(lower.Length, candidate.Word.Length) / 3))
+            .Where(candidate => candidate.Distance <= Math.Max(1, (Math.Min(lower.Length, candidate.Word.Length) + 1) / 3))
             .OrderBy(candidate => candidate.Distance)
             .Select(candidate => candidate.Word)
             .FirstOrDefault();
@@ -24,5 +24,5 @@ internal static class NearestWord
     /// <summary>A sentence that offers the nearest word, or lists the known ones when none is near.</summary>
     public static string Advice(string typed, IReadOnlyCollection<string> known) => To(typed, known) is { } nearest
         ? $"Did you mean `{nearest}`?"
-        : $"Known here: {string.Join(", ", known)}.";
+        : known.Count == 0 ? "There is none here." : $"Known here: {string.Join(", ", known)}.";
 }
