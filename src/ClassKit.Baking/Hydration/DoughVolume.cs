@@ -1,0 +1,29 @@
+namespace ClassKit.Baking;
+
+/// <summary>The room that a dough takes before there is any gas in it.</summary>
+/// <remarks>
+/// The volumes of water, fat and everything else added up: 0.998, 0.92 and 1.5 g/mL (water: steam tables at 20 °C; the others from memory, good to some 3 %).
+/// The dough of 100 g of flour comes to some 140 mL; the baking literature gives 145 mL as mixed, with a little air in it.
+/// </remarks>
+public static class DoughVolume
+{
+    private const double WaterGramsPerMillilitre = 0.998;
+    private const double FatGramsPerMillilitre = 0.92;
+    private const double SolidsGramsPerMillilitre = 1.5;
+
+    /// <summary>Of a mass of dough, without air.</summary>
+    public static Volume GasFree(BakersFormula formula, Mass dough)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        var total = formula.TotalPercent;
+        if (!(total > 0))
+            return default;
+        var millilitresPer100Flour = formula.Lines.Sum(line =>
+        {
+            var water = line.Percent * line.Ingredient.WaterShare;
+            var dry = line.Percent - water;
+            return water / WaterGramsPerMillilitre + dry / (line.Ingredient.Role == IngredientRole.Fat ? FatGramsPerMillilitre : SolidsGramsPerMillilitre);
+        });
+        return Volume.FromMillilitres(millilitresPer100Flour / total * dough.Grams);
+    }
+}
