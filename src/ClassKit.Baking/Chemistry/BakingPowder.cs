@@ -11,9 +11,9 @@ public static class BakingPowder
     /// <remarks>Food and Drug Regulations, C.R.C., c. 870, B.03.002.</remarks>
     public const double CanadianMinimumShare = 0.10;
 
-    /// <summary>What powders in tins are made to, 14 %, and the 17 % of powders for bakeries.</summary>
-    /// <remarks>B. Lowe, Experimental Cookery, "Batters and Doughs", after Chittick.</remarks>
-    public static Band<double> UsualShare { get; } = new(UnitedStatesMinimumShare, 0.14, 0.17);
+    /// <summary>What a tin can be expected to have: from the US minimum to the 14 % that powders are proportioned for. Powders for bakeries are made up to 17 %.</summary>
+    /// <remarks>B. Lowe, Experimental Cookery, "Batters and Doughs", after Chittick; chestofbooks.com.</remarks>
+    public static Band<double> UsualShare { get; } = new(UnitedStatesMinimumShare, 0.13, 0.14);
 
     /// <summary>The gas that a mass of powder makes available.</summary>
     /// <param name="powder">Not negative.</param>

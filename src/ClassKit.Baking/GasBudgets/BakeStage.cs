@@ -1,0 +1,8 @@
+namespace ClassKit.Baking;
+
+/// <summary>A stretch of a formula's way from the mixing bowl to the end of baking.</summary>
+/// <param name="Name">A word or two: <c>First rise</c>.</param>
+/// <param name="Minutes">How long it takes; not negative.</param>
+/// <param name="Temperature">Of the dough on the bench, of the air in the oven.</param>
+/// <param name="InOven">Which of the two.</param>
+public sealed record BakeStage(string Name, Band<double> Minutes, Temperature Temperature, bool InOven);

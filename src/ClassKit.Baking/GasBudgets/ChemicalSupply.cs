@@ -1,0 +1,60 @@
+namespace ClassKit.Baking;
+
+/// <summary>The carbon dioxide that soda, acids and baking powder of a dough make.</summary>
+internal sealed class ChemicalSupply
+{
+    private readonly GasBudgetSettings _settings;
+    private readonly Mass _soda;
+    private readonly Mass _powder;
+    private readonly Band<Mass> _matched;
+
+    public ChemicalSupply(BakersFormula formula, Mass dough, GasBudgetSettings settings)
+    {
+        _settings = settings;
+        _soda = Of("baking_soda");
+        _powder = Of("baking_powder");
+        var tartar = LeaveningAcid.CreamOfTartar.SodaFor(Of("cream_of_tartar"));
+        _matched = formula.Lines
+            .Where(line => line.Ingredient.LacticAcidShare is not null)
+            .Aggregate(new Band<Mass>(tartar, tartar, tartar), (sum, line) => sum.With(
+                line.Ingredient.LacticAcidShare!.Value,
+                (soda, acidity) => soda + LeaveningAcid.LacticAcid.SodaFor(dough * (line.Percent / formula.TotalPercent * acidity))));
+
+        Mass Of(string id) => dough * (formula.Lines.Where(line => line.Ingredient.Id == id).Sum(line => line.Percent) / formula.TotalPercent);
+    }
+
+    public bool HasSoda => _soda.Grams > 0;
+
+    public bool HasPowder => _powder.Grams > 0;
+
+    /// <summary>The soda that the acids of the dough neutralise; the powder's own acid is spoken for by its own soda.</summary>
+    private Band<Mass> Used => _matched.Map(matched => matched < _soda ? matched : _soda);
+
+    /// <summary>At once, since buttermilk's acid is dissolved already; soda left over gives gas only slowly and late, and is not counted.</summary>
+    public Band<double> SodaMoles => Used.Map(used => CarbonDioxide.Moles(used * BakingSoda.CarbonDioxideByAcid));
+
+    public Band<double> PowderMoles => _settings.PowderShare.Map(share => CarbonDioxide.Moles(BakingPowder.AvailableCarbonDioxide(_powder, share)));
+
+    public Band<double> PowderBenchMoles => PowderMoles.With(_settings.PowderBenchShare, (moles, share) => moles * share);
+
+    /// <summary>Most where the acid is least.</summary>
+    public Band<Mass> SodaLeft => new(_soda - Used.High, _soda - Used.Typical, _soda - Used.Low);
+
+    public Explanation ExplainSoda() => new(
+        "Carbon dioxide from soda and acid",
+        [
+            new("soda that the acids neutralise", "Σ acid × neutralising value / 100", "lactic acid 93.3, cream of tartar 45", Figures.Grams(_matched.Typical, 3)),
+            new("soda used", "the lesser of soda and that", $"{Figures.Grams(_soda, 3)} and {Figures.Grams(_matched.Typical, 3)}", Figures.Grams(Used.Typical, 3)),
+            new("carbon dioxide", "soda used × 44.009 / 84.006", $"{Figures.Grams(Used.Typical, 3)} × 0.5239", Figures.Grams(Used.Typical * BakingSoda.CarbonDioxideByAcid, 3)),
+            new("soda left", "soda - soda used", $"{Figures.Grams(_soda, 3)} - {Figures.Grams(Used.Typical, 3)}", Figures.Grams(_soda - Used.Typical, 3)),
+        ],
+        "The acidity of cultured milk is a range; baking powder brings its own acid for its own soda.");
+
+    public Explanation ExplainPowder() => new(
+        "Carbon dioxide from baking powder",
+        [
+            new("carbon dioxide", "powder × available share", $"{Figures.Grams(_powder, 3)} × {Figures.Show(_settings.PowderShare.Typical)}", Figures.Grams(_powder * _settings.PowderShare.Typical, 3)),
+            new("before the oven", "carbon dioxide × share on the bench", $"{Figures.Grams(_powder * _settings.PowderShare.Typical, 3)} × {Figures.Show(_settings.PowderBenchShare.Typical)}", Figures.Grams(_powder * (_settings.PowderShare.Typical * _settings.PowderBenchShare.Typical), 3)),
+        ],
+        $"Available carbon dioxide {Figures.Show(_settings.PowderShare.Low * 100)} % to {Figures.Show(_settings.PowderShare.High * 100)} % of the powder, of which some {Figures.Show(_settings.PowderBenchShare.Low * 100)} % to {Figures.Show(_settings.PowderBenchShare.High * 100)} % on the bench.");
+}

@@ -1,0 +1,58 @@
+namespace ClassKit.Baking;
+
+/// <summary>All the gas that a mass of dough makes or expands, whatever makes it, on one axis.</summary>
+/// <param name="Formula">The formula.</param>
+/// <param name="Dough">How much of it the budget is for.</param>
+/// <param name="Pressure">Outside.</param>
+/// <param name="Bench">The dough's temperature on the bench.</param>
+/// <param name="GasFreeVolume">The dough without any gas.</param>
+/// <param name="Sources">One for each thing in the formula that makes gas, and air.</param>
+/// <param name="Steam">What its water could do.</param>
+/// <param name="Expansion">How many times a bubble grows from the bench to the crumb's setting.</param>
+/// <param name="Course">The gas over the recipe's own time.</param>
+/// <param name="SodaLeft">Soda that no acid meets: it tastes of soap.</param>
+public sealed record GasBudget(
+    BakersFormula Formula,
+    Mass Dough,
+    Pressure Pressure,
+    Temperature Bench,
+    Volume GasFreeVolume,
+    IReadOnlyList<GasSource> Sources,
+    SteamSupply Steam,
+    Band<double> Expansion,
+    IReadOnlyList<GasPoint> Course,
+    Band<Mass> SodaLeft)
+{
+    /// <summary>All sources together by the time the crumb sets, with their vapour; steam comes on top.</summary>
+    public Band<Volume> AtSet => Sources.Aggregate(default(Band<Volume>), (sum, source) => sum.With(source.AtSet, (left, right) => left + right));
+
+    /// <summary>All sources together on the bench, with their vapour.</summary>
+    public Band<Volume> OnBench => Sources.Aggregate(default(Band<Volume>), (sum, source) => sum.With(source.OnBench, (left, right) => left + right));
+
+    /// <summary>The budget of a mass of dough.</summary>
+    /// <param name="formula">With flour in it.</param>
+    /// <param name="dough">Above 0.</param>
+    /// <param name="stages">From the end of mixing to the end of baking, in order.</param>
+    /// <param name="bench">The mixed dough's temperature.</param>
+    /// <param name="pressure">Outside.</param>
+    /// <param name="settings">What is assumed.</param>
+    public static Computed<GasBudget> Of(BakersFormula formula, Mass dough, IReadOnlyList<BakeStage> stages, Temperature bench, Pressure pressure, GasBudgetSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        ArgumentNullException.ThrowIfNull(stages);
+        ArgumentNullException.ThrowIfNull(settings);
+        if (!(formula.FlourPercent > 0))
+            return new Impossibility("no-flour", $"{formula.Title} has no flour.", "A gas budget is per flour: name at least one.");
+        if (dough.Grams <= 0)
+            return new Impossibility("no-dough", $"{Figures.Grams(dough)} of dough were given.", "Give a mass above 0 g.");
+
+        foreach (var stage in stages.Where(stage => !stage.InOven))
+            if (GasCell.VapourShare(stage.Temperature, pressure).Why is { } why)
+                return why with { Message = $"{stage.Name}: {why.Message}" };
+
+        return GasCell.Expansion(bench, settings.SetTemperature.Low, pressure)
+            .Then(low => GasCell.Expansion(bench, settings.SetTemperature.Typical, pressure)
+            .Then(typical => GasCell.Expansion(bench, settings.SetTemperature.High, pressure)
+            .Then<GasBudget>(high => new GasBudgeting(formula, dough, stages, bench, pressure, settings).Budget(new(low, typical, high)))));
+    }
+}

@@ -1,0 +1,132 @@
+namespace ClassKit.Baking;
+
+/// <summary>Works a gas budget out. Everything that could be impossible has been asked before.</summary>
+internal sealed class GasBudgeting
+{
+    private readonly BakersFormula _formula;
+    private readonly Mass _dough;
+    private readonly IReadOnlyList<BakeStage> _stages;
+    private readonly Temperature _bench;
+    private readonly Pressure _pressure;
+    private readonly GasBudgetSettings _settings;
+    private readonly Volume _gasFree;
+    private readonly Temperature _boiling;
+
+    public GasBudgeting(BakersFormula formula, Mass dough, IReadOnlyList<BakeStage> stages, Temperature bench, Pressure pressure, GasBudgetSettings settings)
+    {
+        _formula = formula;
+        _dough = dough;
+        _stages = stages;
+        _bench = bench;
+        _pressure = pressure;
+        _settings = settings;
+        _gasFree = DoughVolume.GasFree(formula, dough);
+        _boiling = Saturation.BoilingPoint(pressure);
+    }
+
+    public GasBudget Budget(Band<double> expansion)
+    {
+        var leavening = new ChemicalSupply(_formula, _dough, _settings);
+        List<GasSource> sources = [Air()];
+        if (YeastSolids.Grams > 0)
+            sources.Add(Yeast());
+        if (leavening.HasSoda)
+            sources.Add(Source(GasSourceKind.Soda, leavening.SodaMoles, leavening.SodaMoles, leavening.ExplainSoda()));
+        if (leavening.HasPowder)
+            sources.Add(Source(GasSourceKind.BakingPowder, leavening.PowderBenchMoles, leavening.PowderMoles, leavening.ExplainPowder()));
+
+        var supply = Steam();
+        var course = new GasCourse(_formula, _dough, _stages, _bench, _pressure, _settings, sources, supply).Points();
+        return new(_formula, _dough, _pressure, _bench, _gasFree, sources, supply, expansion, course, leavening.SodaLeft);
+    }
+
+    private Mass YeastSolids => YeastIn(_formula, _dough);
+
+    public static Mass YeastIn(BakersFormula formula, Mass dough) => dough * (formula.Lines
+        .Where(line => line.Ingredient.Role == IngredientRole.Yeast)
+        .Sum(line => line.Percent * (1 - line.Ingredient.WaterShare)) / formula.TotalPercent);
+
+    public static double SugarPercent(BakersFormula formula) => formula.Lines
+        .Where(line => line.Ingredient.Role == IngredientRole.Sugar)
+        .Sum(line => line.Percent * (1 - line.Ingredient.WaterShare));
+
+    private GasSource Air()
+    {
+        // The share is of the mixed dough, and the air in it is wet already.
+        var moles = _settings.AirShare.Map(share => WetMoles(_gasFree * (share / (1 - share)), _bench));
+        var typical = _settings.AirShare.Typical;
+        return Source(GasSourceKind.Air, moles, moles, new(
+            "Air beaten in",
+            [
+                new("gas-free dough", "dough / its density without gas", $"{Figures.Grams(_dough, 1)} / {Figures.Show(_dough.Grams / _gasFree.Millilitres, 3)} g/mL", $"{Figures.Show(_gasFree.Millilitres, 1)} mL"),
+                new("air", "gas-free dough × share / (1 - share)", $"{Figures.Show(_gasFree.Millilitres, 1)} mL × {Figures.Show(typical)} / (1 - {Figures.Show(typical)})", $"{Figures.Show(_gasFree.Millilitres * typical / (1 - typical), 1)} mL"),
+            ],
+            $"Air is assumed to be {Figures.Show(_settings.AirShare.Low * 100)} % to {Figures.Show(_settings.AirShare.High * 100)} % of the mixed dough."));
+    }
+
+    private GasSource Yeast()
+    {
+        var model = _settings.Yeast;
+        var limit = Fermentation.SugarLimitMoles(_formula, _dough);
+        var onBench = new Band<double>(Run(stage => stage.Low).Low, Run(stage => stage.Typical).Typical, Run(stage => stage.High).High).With(limit, Math.Min);
+        var inOven = new GasCourse(_formula, _dough, _stages, _bench, _pressure, _settings, [], null).YeastInOven();
+        var byThen = onBench.With(inOven, (bench, oven) => bench + oven).With(limit, Math.Min);
+        var minutes = _stages.Where(stage => !stage.InOven).Sum(stage => stage.Minutes.Typical);
+        var rate = model.MillimolesPerHour.Typical * model.RelativeRate(_bench).Typical;
+        return Source(GasSourceKind.Yeast, onBench, byThen, new(
+            "Carbon dioxide from yeast",
+            [
+                new("yeast solids", "dough × share of yeast solids", $"{Figures.Grams(_dough, 1)} × {Figures.Show(YeastSolids / _dough * 100, 3)} %", Figures.Grams(YeastSolids, 3)),
+                new("rate", "rate at 30 °C × response to the temperature", $"{Figures.Show(model.MillimolesPerHour.Typical, 1)} mmol/(h g) × {Figures.Show(model.RelativeRate(_bench).Typical, 3)}", $"{Figures.Show(rate, 1)} mmol/(h g)"),
+                new("on the bench", "Σ rate × solids × time, less the lag", $"{Figures.Show(minutes, 0)} min in all, {Figures.Show(model.LagMinutes, 0)} min of lag", $"{Figures.Show(onBench.Typical * 1000, 2)} mmol"),
+                new("by the time the crumb sets", "bench + oven, no more than the sugar allows", $"{Figures.Show(onBench.Typical * 1000, 2)} + {Figures.Show(inOven.Typical * 1000, 2)} mmol, at most {Figures.Show(limit.Typical * 1000, 1)} mmol", $"{Figures.Show(byThen.Typical * 1000, 2)} mmol"),
+            ],
+            $"The rate is known only as a range, {Figures.Show(model.MillimolesPerHour.Low)} to {Figures.Show(model.MillimolesPerHour.High)} mmol per hour and gram of yeast solids at 30 °C; low and high also take the shortest and the longest times of the method."));
+
+        Band<double> Run(Func<Band<double>, double> pick)
+        {
+            var (low, typical, high) = (0.0, 0.0, 0.0);
+            var lag = model.LagMinutes;
+            foreach (var stage in _stages.Where(stage => !stage.InOven))
+            {
+                var total = pick(stage.Minutes);
+                var active = Math.Max(0, total - lag);
+                lag = Math.Max(0, lag - total);
+                var perMinute = model.MolesPerMinute(YeastSolids, stage.Temperature, SugarPercent(_formula));
+                low += perMinute.Low * active;
+                typical += perMinute.Typical * active;
+                high += perMinute.High * active;
+            }
+            return new(low, typical, high);
+        }
+    }
+
+    private SteamSupply Steam()
+    {
+        var water = DoughWater.In(_formula, _dough);
+        var perPercent = SteamPocket.SteamFrom(water * 0.01, _pressure);
+        var rise = _gasFree * (_settings.Rise - 1);
+        var needed = SteamPocket.WaterToFill(rise, _pressure);
+        var perGram = Saturation.VapourLitresPerGram(_boiling);
+        return new(_boiling, water, perPercent, rise, needed, needed / water, new(
+            "Steam",
+            [
+                new("boiling point", "saturation temperature at the kitchen's pressure", $"{Figures.Show(_pressure.Hectopascals, 0)} hPa", $"{Figures.Show(_boiling.Celsius, 1)} °C"),
+                new("all the water", "dough × its moisture", $"{Figures.Grams(_dough, 1)} × {Figures.Show(water / _dough * 100)} %", Figures.Grams(water)),
+                new("the rise", $"gas-free dough × ({Figures.Show(_settings.Rise, 1)} - 1)", $"{Figures.Show(_gasFree.Millilitres, 1)} mL × {Figures.Show(_settings.Rise - 1, 1)}", $"{Figures.Show(rise.Millilitres, 1)} mL"),
+                new("water to fill it", "rise / volume of a gram of steam", $"{Figures.Show(rise.Litres, 4)} L / {Figures.Show(perGram, 3)} L/g", Figures.Grams(needed, 3)),
+                new("share of all the water", "water to fill it / all the water", $"{Figures.Grams(needed, 3)} / {Figures.Grams(water)}", $"{Figures.Show(needed / water * 100, 2)} %"),
+            ],
+            $"Steam at the boiling point by IAPWS-IF97; the rise to {Figures.Show(_settings.Rise, 1)} times the gas-free volume is a yardstick, not a forecast."));
+    }
+
+    private GasSource Source(GasSourceKind kind, Band<double> benchMoles, Band<double> setMoles, Explanation explanation) => new(
+        kind,
+        benchMoles,
+        setMoles,
+        benchMoles.Map(moles => GasCell.VolumeOf(moles, _bench, _pressure).Value),
+        setMoles.With(_settings.SetTemperature, (moles, set) => GasCell.VolumeOf(moles, set, _pressure).Value),
+        explanation);
+
+    private double WetMoles(Volume volume, Temperature temperature) => volume.Litres / GasCell.VolumeOf(1, temperature, _pressure).Value.Litres;
+}

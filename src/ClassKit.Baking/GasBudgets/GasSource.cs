@@ -1,0 +1,20 @@
+namespace ClassKit.Baking;
+
+/// <summary>What one source of gas makes in a mass of dough, if none of it escapes.</summary>
+/// <param name="Kind">Which source.</param>
+/// <param name="BenchMoles">Dry gas by the end of the bench.</param>
+/// <param name="SetMoles">Dry gas by the time the crumb sets.</param>
+/// <param name="OnBench">The bench's gas at the bench's temperature, with the vapour that saturates it.</param>
+/// <param name="AtSet">All the gas at the temperature at which the crumb sets, with the vapour that saturates it.</param>
+/// <param name="Explanation">How it was computed; its model names what is assumed.</param>
+public sealed record GasSource(
+    GasSourceKind Kind,
+    Band<double> BenchMoles,
+    Band<double> SetMoles,
+    Band<Volume> OnBench,
+    Band<Volume> AtSet,
+    Explanation Explanation)
+{
+    /// <summary>The mass of carbon dioxide by the time the crumb sets; nothing for air.</summary>
+    public Band<Mass> CarbonDioxide => Kind == GasSourceKind.Air ? default : SetMoles.Map(Baking.CarbonDioxide.MassOf);
+}

@@ -1,0 +1,17 @@
+namespace ClassKit.Baking;
+
+/// <summary>Where the gas in a dough's bubbles comes from.</summary>
+public enum GasSourceKind
+{
+    /// <summary>Air that mixing beats in: there from the start, and every bubble grows from it.</summary>
+    Air,
+
+    /// <summary>Carbon dioxide from fermentation.</summary>
+    Yeast,
+
+    /// <summary>Carbon dioxide from baking soda and the acid that meets it.</summary>
+    Soda,
+
+    /// <summary>Carbon dioxide from baking powder.</summary>
+    BakingPowder,
+}
