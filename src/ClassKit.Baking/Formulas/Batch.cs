@@ -11,7 +11,7 @@ public sealed record Batch(BakersFormula Formula, IReadOnlyList<BatchLine> Lines
     public Mass Exact => Lines.Aggregate(default(Mass), (sum, line) => sum + line.Exact);
 
     /// <summary>The dough as the weighed masses sum to it: at most half a division of the large scale away from <see cref="Exact"/>.</summary>
-    public Mass Weighed => Lines.Aggregate(default(Mass), (sum, line) => sum + line.Weighed);
+    public Mass Weighed => Mass.FromGrams((double)Lines.Sum(line => (decimal)line.Weighed.Grams));
 
     /// <summary>All flour together, exact: the 100 %.</summary>
     public Mass Flour => Lines.Where(line => line.Ingredient.Role == IngredientRole.Flour).Aggregate(default(Mass), (sum, line) => sum + line.Exact);

@@ -28,6 +28,15 @@ public static class HouseholdMeasures
         return mass.Grams >= cup / 4 && ingredient.GramsPerCup is not null ? Cups(cup, mass) : Spoons(teaspoon, mass);
     }
 
+    /// <summary>The measures to buy for a mass: as <see cref="For"/>, but eggs and the like whole and never too few.</summary>
+    public static HouseholdMeasure? ToBuy(Ingredient ingredient, Mass mass)
+    {
+        ArgumentNullException.ThrowIfNull(ingredient);
+        return ingredient is { Role: IngredientRole.Egg, Piece: { } piece } && mass.Grams > 0
+            ? PieceMeasure(piece, Math.Ceiling(mass.Grams / piece.Grams - 1e-9), mass)
+            : For(ingredient, mass);
+    }
+
     /// <summary>The mass of a number of US cups; null if the ingredient has no household weights.</summary>
     public static Mass? OfCups(Ingredient ingredient, double cups)
     {
@@ -49,10 +58,11 @@ public static class HouseholdMeasures
     private static HouseholdMeasure? Pieces(HouseholdPiece piece, Mass mass)
     {
         var count = KitchenFraction.Rounded(mass.Grams / piece.Grams, 4);
-        return count > 0
-            ? Measure($"{KitchenFraction.Show(count, 4)} {(count > 1 ? piece.Plural : piece.Singular)}", count * piece.Grams, mass)
-            : null;
+        return count > 0 ? PieceMeasure(piece, count, mass) : null;
     }
+
+    private static HouseholdMeasure PieceMeasure(HouseholdPiece piece, double count, Mass mass) =>
+        Measure($"{KitchenFraction.Show(count, 4)} {(count > 1 ? piece.Plural : piece.Singular)}", count * piece.Grams, mass);
 
     private static HouseholdMeasure Cups(double cup, Mass mass)
     {

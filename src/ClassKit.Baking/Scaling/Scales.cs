@@ -5,8 +5,8 @@ namespace ClassKit.Baking;
 /// <param name="Small">The division of the scale for salt, yeast and chemical leavening; above 0, at most <paramref name="Large"/>.</param>
 public sealed record Scales(Mass Large, Mass Small)
 {
-    /// <summary>Below this many divisions half a division is more than 5 %, and the finer scale is used whatever the ingredient.</summary>
-    private const int FewestDivisions = 10;
+    /// <summary>Below this many divisions a division is more than 5 %, and the finer scale is used whatever the ingredient.</summary>
+    private const int FewestDivisions = 20;
 
     /// <summary>1 g, and 0.1 g for small amounts: common in teaching kitchens, no source.</summary>
     public static Scales Common { get; } = new(Mass.FromGrams(1), Mass.FromGrams(0.1));
