@@ -1,0 +1,29 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>Reads a method as the stages in which gas is made.</summary>
+internal static class BakeStages
+{
+    /// <summary>A step at 100 °C or more is in the oven; no dough stands that hot on a bench.</summary>
+    private const double OvenCelsius = 100;
+
+    /// <summary>From the end of the last mixing before the oven to the end of baking. Bench steps without a temperature are at that of the mixed dough.</summary>
+    public static IReadOnlyList<BakeStage> Of(LessonFormula formula)
+    {
+        var steps = formula.Steps;
+        var oven = Enumerable.Range(0, steps.Count).Where(at => InOven(steps[at])).ToArray();
+        var door = oven.Length > 0 ? oven[0] : steps.Count;
+        var mixed = Enumerable.Range(0, door).LastOrDefault(at => steps[at].Name.Contains("mix", StringComparison.OrdinalIgnoreCase), -1);
+        return
+        [
+            .. steps.Take(door).Skip(mixed + 1).Select(step => Stage(step, step.Temperature ?? formula.MixTemperature, false)),
+            .. oven.Select(at => Stage(steps[at], steps[at].Temperature!.Value, true)),
+        ];
+    }
+
+    private static bool InOven(MethodStep step) => step.Temperature is { Celsius: >= OvenCelsius };
+
+    private static BakeStage Stage(MethodStep step, Temperature temperature, bool inOven) =>
+        new(step.Name, new(step.MinMinutes, (step.MinMinutes + step.MaxMinutes) / 2.0, step.MaxMinutes), temperature, inOven);
+}

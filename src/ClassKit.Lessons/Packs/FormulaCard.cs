@@ -1,0 +1,46 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>A formula scaled for one team.</summary>
+/// <param name="Formula">The lesson's formula.</param>
+/// <param name="Pieces">How many pieces the team makes.</param>
+/// <param name="Batch">The batch, weighed on the class's scales.</param>
+/// <param name="Lines">The batch's lines with their household measures, in the same order.</param>
+/// <param name="Liquid">The liquid that sets the dough's temperature; null where there is no yeast to care for, or no liquid.</param>
+/// <param name="Advice">What to mind while weighing; see also that of the liquid.</param>
+public sealed record FormulaCard(
+    LessonFormula Formula,
+    int Pieces,
+    Batch Batch,
+    IReadOnlyList<CardLine> Lines,
+    CardLiquid? Liquid,
+    IReadOnlyList<Advice> Advice)
+{
+    /// <summary>Liquids in percent of the flour, counted whole.</summary>
+    public double AddedLiquidPercent => DoughWater.AddedLiquidPercent(Formula.Formula);
+
+    /// <summary>The water added to the flour by all ingredients, in percent of it.</summary>
+    public double EffectiveHydrationPercent => DoughWater.EffectivePercent(Formula.Formula);
+
+    /// <summary>Minutes from the first step to the last, shortest and longest.</summary>
+    public (int Min, int Max) Minutes => (Formula.Steps.Sum(step => step.MinMinutes), Formula.Steps.Sum(step => step.MaxMinutes));
+
+    internal static Computed<FormulaCard> For(LessonFormula formula, ClassProfile profile, PackSettings settings) =>
+        Scaling.FromPieces(formula.Formula, profile.PiecesPerTeam, formula.PieceMass, DoughLoss.Of(formula.LossPercent), new Scales(profile.ScaleResolution, Finer(profile)))
+            .Then<FormulaCard>(batch => new FormulaCard(
+                formula,
+                profile.PiecesPerTeam,
+                batch,
+                [.. batch.Lines.Select(CardLine.For)],
+                CardLiquid.For(formula, profile, settings),
+                [.. Below(batch)]));
+
+    /// <summary>A small scale that is coarser than the large one is left in the cupboard.</summary>
+    private static Mass Finer(ClassProfile profile) => profile.SmallScaleResolution < profile.ScaleResolution ? profile.SmallScaleResolution : profile.ScaleResolution;
+
+    private static IEnumerable<Advice> Below(Batch batch) => batch.Lines.Where(line => line.IsBelowScale).Select(line => new Advice(
+        "below-scale",
+        FormattableString.Invariant($"{line.Ingredient.Name}: {line.Exact.Grams:0.###} g is less than the scale can show ({line.Resolution.Grams:0.###} g). Weigh it for several teams at once and share it out, or measure it by the spoon."),
+        "common practice, no source"));
+}

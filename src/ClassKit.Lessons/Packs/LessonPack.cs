@@ -1,0 +1,64 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>Everything computed from a lesson for one class. Pages and workbooks only lay it out.</summary>
+/// <param name="Lesson">The lesson.</param>
+/// <param name="Class">The class.</param>
+/// <param name="Pressure">The air's, at the kitchen's altitude by the standard atmosphere.</param>
+/// <param name="BoilingPoint">Of water, under that pressure.</param>
+/// <param name="Cards">One for each formula, in the lesson's order, for one team.</param>
+/// <param name="Requisition">What the whole class needs, each ingredient once, in the order of first use.</param>
+/// <param name="Alerts">Allergies in the class that meet an ingredient.</param>
+/// <param name="Comparison">The leavenings on one axis, in the lesson's order.</param>
+public sealed record LessonPack(
+    Lesson Lesson,
+    ClassProfile Class,
+    Pressure Pressure,
+    Temperature BoilingPoint,
+    IReadOnlyList<FormulaCard> Cards,
+    IReadOnlyList<RequisitionLine> Requisition,
+    IReadOnlyList<AllergyAlert> Alerts,
+    IReadOnlyList<LeaveningComparison> Comparison)
+{
+    /// <summary>What must be declared, over all formulas, each once, in alphabetical order.</summary>
+    public IReadOnlyList<string> Allergens => [.. Lesson.Formulas.SelectMany(formula => formula.Allergens).Distinct().Order(StringComparer.Ordinal)];
+
+    /// <summary>Computes the pack, with the default assumptions.</summary>
+    public static Computed<LessonPack> Build(Lesson lesson, ClassProfile profile) => Build(lesson, profile, PackSettings.Default);
+
+    /// <summary>Computes the pack, or says which formula or which setting of the class makes it impossible.</summary>
+    public static Computed<LessonPack> Build(Lesson lesson, ClassProfile profile, PackSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        ArgumentNullException.ThrowIfNull(profile);
+        ArgumentNullException.ThrowIfNull(settings);
+        if (profile.Teams < 1)
+            return new Impossibility("no-teams", $"{profile.Name} has {profile.Teams} teams.", "A class needs at least one team.");
+        if (!StandardAtmosphere.PressureAt(profile.AltitudeMetres).TryGet(out var pressure, out var why))
+            return why;
+
+        List<FormulaCard> cards = [];
+        List<LeaveningComparison> comparison = [];
+        foreach (var formula in lesson.Formulas)
+        {
+            if (!FormulaCard.For(formula, profile, settings).TryGet(out var card, out why))
+                return InFormula(formula, why);
+            if (!LeaveningComparison.Of(formula, pressure, settings.Gas).TryGet(out var compared, out why))
+                return InFormula(formula, why);
+            cards.Add(card);
+            comparison.Add(compared);
+        }
+        return new LessonPack(
+            lesson,
+            profile,
+            pressure,
+            Saturation.BoilingPoint(pressure),
+            cards,
+            RequisitionLine.For(cards, profile.Teams),
+            AllergyAlert.For(lesson, profile),
+            comparison);
+    }
+
+    private static Impossibility InFormula(LessonFormula formula, Impossibility why) => why with { Message = $"{formula.Formula.Title}: {why.Message}" };
+}

@@ -1,0 +1,36 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>One ingredient for the whole class.</summary>
+/// <param name="Ingredient">What; its allergens are in it.</param>
+/// <param name="Mass">What all teams weigh for all formulas.</param>
+/// <param name="Uses">How much of it each formula takes, for all teams.</param>
+/// <param name="Household">The mass in cups, spoons or whole eggs; null where none fits.</param>
+/// <param name="PoundsAndOunces">The mass on a US scale, to the quarter ounce; null below an ounce.</param>
+public sealed record RequisitionLine(
+    Ingredient Ingredient,
+    Mass Mass,
+    IReadOnlyList<RequisitionUse> Uses,
+    HouseholdMeasure? Household,
+    string? PoundsAndOunces)
+{
+    internal static IReadOnlyList<RequisitionLine> For(IReadOnlyList<FormulaCard> cards, int teams) =>
+    [
+        .. cards
+            .SelectMany(card => card.Batch.Lines.Select(line => (card.Formula, line.Ingredient, Mass: Larger(line) * teams)))
+            .GroupBy(use => use.Ingredient.Id)
+            .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Formula.Formula.Id).Select(of => new RequisitionUse(of.First().Formula, Sum(of.Select(use => use.Mass))))])),
+    ];
+
+    /// <summary>What the scale cannot show is bought all the same.</summary>
+    private static Mass Larger(BatchLine line) => line.IsBelowScale ? line.Exact : line.Weighed;
+
+    private static RequisitionLine Line(Ingredient ingredient, IReadOnlyList<RequisitionUse> uses)
+    {
+        var mass = Sum(uses.Select(use => use.Mass));
+        return new(ingredient, mass, uses, HouseholdMeasures.ToBuy(ingredient, mass), CardLine.Ounces(mass));
+    }
+
+    private static Mass Sum(IEnumerable<Mass> masses) => masses.Aggregate(default(Mass), (sum, mass) => sum + mass);
+}

@@ -1,0 +1,131 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons.Tests;
+
+public sealed class LessonPackTests
+{
+    private static readonly LessonPack Pack = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class).Value;
+
+    [Fact]
+    public void A_card_makes_the_teams_pieces_with_the_loss()
+    {
+        // By hand: 6 × 60 g / (1 - 5 %) = 378.95 g of dough, 199.3 % in all → 190.14 g of flour
+        var buns = Pack.Cards.Single(card => card.Formula == SampleLesson.Buns);
+        Assert.Equal(378.95, buns.Batch.Exact.Grams, 0.005);
+        Assert.Equal(190.14, buns.Batch.Flour.Grams, 0.005);
+        Assert.Equal(6, buns.Pieces);
+    }
+
+    [Fact]
+    public void Cards_are_in_the_lessons_order() => Assert.Equal(["buns", "popovers", "muffins"], Pack.Cards.Select(card => card.Formula.Formula.Id));
+
+    [Fact]
+    public void Salt_and_leavening_go_on_the_small_scale()
+    {
+        foreach (var line in Pack.Cards.SelectMany(card => card.Lines))
+        {
+            var small = line.Line.Ingredient.Role is IngredientRole.Salt or IngredientRole.Yeast or IngredientRole.ChemicalLeavening || line.Line.Exact.Grams < 20;
+            Assert.Equal(small ? 0.1 : 1, line.Line.Resolution.Grams);
+        }
+    }
+
+    [Fact]
+    public void The_requisition_covers_what_the_teams_weigh()
+    {
+        foreach (var line in Pack.Requisition)
+        {
+            var weighed = Pack.Cards.SelectMany(card => card.Batch.Lines).Where(batch => batch.Ingredient.Id == line.Ingredient.Id).Sum(batch => batch.Weighed.Grams) * SampleLesson.Class.Teams;
+            Assert.Equal(weighed, line.Mass.Grams, 1e-6);
+            Assert.Equal(line.Mass.Grams, line.Uses.Sum(use => use.Mass.Grams), 1e-6);
+        }
+        Assert.Equal(Pack.Requisition.Count, Pack.Requisition.DistinctBy(line => line.Ingredient.Id).Count());
+    }
+
+    [Fact]
+    public void Eggs_are_ordered_whole_and_never_too_few()
+    {
+        var eggs = Pack.Requisition.Single(line => line.Ingredient.Id == "whole_egg");
+        Assert.True(eggs.Household!.Mass >= eggs.Mass);
+        Assert.DoesNotContain("/", eggs.Household.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_liquid_of_the_yeast_bread_is_set_by_the_kitchen()
+    {
+        // By hand: 3 × 27 °C - 22 °C - 22 °C = 37 °C, no friction by hand
+        var buns = Pack.Cards.Single(card => card.Formula == SampleLesson.Buns);
+        Assert.Equal("whole_milk", buns.Liquid!.Ingredient.Id);
+        Assert.Equal(37, buns.Liquid.Answer.Value.Temperature.Celsius, 1e-9);
+        Assert.All(Pack.Cards.Where(card => card != buns), card => Assert.Null(card.Liquid));
+    }
+
+    [Fact]
+    public void In_a_cold_store_room_the_card_says_why_no_milk_will_do()
+    {
+        // 3 × 27 °C - 12 °C - 12 °C = 57 °C, which kills yeast
+        var pack = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { KitchenTemperature = Temperature.FromCelsius(12) }).Value;
+        Assert.Equal("yeast-would-die", pack.Cards[0].Liquid!.Answer.Why!.Code);
+    }
+
+    [Fact]
+    public void Allergies_of_the_class_meet_the_formulas()
+    {
+        var alert = Assert.Single(Pack.Alerts);
+        Assert.Equal("egg", alert.Allergen);
+        Assert.Equal(3, alert.Formulas.Count);
+        Assert.Equal(["egg", "milk", "wheat"], Pack.Allergens);
+    }
+
+    [Fact]
+    public void Water_boils_earlier_in_a_high_kitchen()
+    {
+        // US Standard Atmosphere 1976 at 5000 ft and the extension table reprinted at pastryscoop.com: 203.0 °F
+        var pack = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 1524 }).Value;
+        Assert.Equal(203.0, pack.BoilingPoint.Fahrenheit, 0.4);
+    }
+
+    [Fact]
+    public void Gas_is_counted_from_the_mixing_bowl_to_the_end_of_baking()
+    {
+        var buns = Pack.Comparison.Single(row => row.Formula == SampleLesson.Buns);
+        Assert.Equal(new Band<double>(71, 80.5, 90), buns.Bench);
+        Assert.Equal(new Band<double>(18, 19, 20), buns.Oven);
+        Assert.Equal("First rise", buns.PerPiece.Course[0].Stage);
+        Assert.Equal("Bake", buns.PerPiece.Course[^1].Stage);
+    }
+
+    [Fact]
+    public void A_piece_has_its_share_of_the_gas_of_a_hundred_grams_of_flour()
+    {
+        foreach (var row in Pack.Comparison)
+        {
+            var share = 60 / row.Formula.Formula.TotalPercent;
+            Assert.Equal(row.Per100Flour.AtSet.Typical.Litres * share, row.PerPiece.AtSet.Typical.Litres, 1e-9);
+        }
+    }
+
+    [Fact]
+    public void An_impossible_formula_is_named()
+    {
+        var bottomless = SampleLesson.Buns with { LossPercent = 100 };
+        var why = LessonPack.Build(SampleLesson.Of(bottomless), SampleLesson.Class).Why!;
+        Assert.Equal("loss-out-of-range", why.Code);
+        Assert.StartsWith("buns: ", why.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_class_without_teams_bakes_nothing() =>
+        Assert.Equal("no-teams", LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { Teams = 0 }).Why!.Code);
+
+    [Fact]
+    public void A_kitchen_in_the_stratosphere_is_explained() =>
+        Assert.Equal("altitude-out-of-range", LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 20_000 }).Why!.Code);
+
+    [Fact]
+    public void What_is_too_little_for_the_scale_is_said_on_the_card()
+    {
+        var coarse = SampleLesson.Class with { PiecesPerTeam = 1, ScaleResolution = Mass.FromGrams(5), SmallScaleResolution = Mass.FromGrams(2) };
+        var muffins = LessonPack.Build(SampleLesson.Lesson, coarse).Value.Cards.Single(card => card.Formula == SampleLesson.Muffins);
+        Assert.Contains(muffins.Advice, advice => advice.Code == "below-scale");
+    }
+}
