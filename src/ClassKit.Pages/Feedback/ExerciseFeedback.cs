@@ -1,0 +1,56 @@
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.Pages.Numbers;
+using ClassKit.Pages.Outcomes;
+
+namespace ClassKit.Pages.Feedback;
+
+/// <summary>One exercise as a feedback page tells it.</summary>
+/// <param name="Number">Its place in the workbook, from 1.</param>
+/// <param name="Exercise">The exercise.</param>
+/// <param name="Answers">Its answers, in the order of its parts.</param>
+public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyList<AnswerGrade> Answers)
+{
+    /// <summary>What its answers earned.</summary>
+    public double Points => Answers.Sum(answer => answer.Points);
+
+    /// <summary>What they could earn.</summary>
+    public double OutOf => Answers.Sum(answer => answer.OutOf);
+
+    /// <summary>A student's exercises in workbook order.</summary>
+    public static IReadOnlyList<ExerciseFeedback> Of(StudentGrade grade) =>
+    [
+        .. grade.Answers
+            .GroupBy(answer => answer.Exercise.Id)
+            .Select((answers, index) => new ExerciseFeedback(index + 1, answers.First().Exercise, [.. answers])),
+    ];
+
+    /// <summary>The letter of one of its parts.</summary>
+    public string LetterOf(string part) => Wording.Letter(Exercise.Parts.Index().First(entry => entry.Item.Id == part).Index);
+
+    /// <summary>Where the first slip lies and what was carried on from it; null if there is none.</summary>
+    public string? FirstSlip()
+    {
+        if (Answers.FirstOrDefault(answer => OutcomeText.IsSlip(answer.Outcome)) is not { } slip) return null;
+
+        var followed = Answers.Where(answer => answer.Outcome == Outcome.FollowThrough).Select(answer => LetterOf(answer.Part.Id)).ToList();
+        var where = $"The first slip is in part {LetterOf(slip.Part.Id)}.";
+        return followed.Count switch
+        {
+            0 => where,
+            1 => $"{where} Part {followed[0]} carries it on with the right method, so it still earns its credit.",
+            _ => $"{where} Parts {Wording.List(followed)} carry it on with the right method, so they still earn their credit.",
+        };
+    }
+
+    /// <summary>The student's own earlier answers that one answer was judged with, in words; null if there were none.</summary>
+    public string? JudgedWith(AnswerGrade answer)
+    {
+        if (answer.OwnEarlierAnswers.Count == 0) return null;
+        var own = Exercise.Parts
+            .Where(part => answer.OwnEarlierAnswers.ContainsKey(part.Id))
+            .Select(part => $"{NumberText.Answer(answer.OwnEarlierAnswers[part.Id], part)} from part {LetterOf(part.Id)}")
+            .ToList();
+        return $"Judged with your own {Wording.List(own)}.";
+    }
+}

@@ -1,0 +1,78 @@
+using System.Globalization;
+using ClassKit.Exercises;
+
+namespace ClassKit.Pages.Numbers;
+
+/// <summary>Numbers and quantities as a page prints them: the same in every culture.</summary>
+/// <remarks>
+/// A space stands between number and unit, and digits are grouped in threes by a thin space from five digits on
+/// (NIST SP 811, 7.2 and 10.5.3). The spaces do not break.
+/// </remarks>
+internal static class NumberText
+{
+    private const char Minus = '\u2212';
+    private const char UnitSpace = '\u00A0';
+    private const char GroupSpace = '\u202F';
+
+    /// <summary>A number with so many decimals; ties go away from zero, as a spreadsheet shows them.</summary>
+    public static string Fixed(double value, int decimals)
+    {
+        var digits = Rounded(value, decimals).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return Dressed(digits);
+    }
+
+    /// <summary>A number with at most so many decimals: no zeros at the end.</summary>
+    public static string AtMost(double value, int decimals) =>
+        Dressed(Rounded(value, decimals).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture));
+
+    /// <summary>A decimal as a person writes it: every digit it has, no zeros at the end.</summary>
+    public static string Exact(decimal value) =>
+        Dressed(value.ToString("0.############################", CultureInfo.InvariantCulture));
+
+    /// <summary>A dealt value with its unit; a fraction in a percent cell is shown as percent.</summary>
+    public static string Given(decimal value, string unit) =>
+        WithUnit(Exact(AnswerUnit.IsPercent(unit) ? value * 100 : value), unit);
+
+    /// <summary>An answer with its unit, to as many places as its tolerance gives meaning to.</summary>
+    public static string Answer(double value, Part part)
+    {
+        var scale = AnswerUnit.IsPercent(part.Unit) ? 100 : 1;
+        return WithUnit(AtMost(value * scale, Decimals(value * scale, part.Tolerance.Around(value) * scale)), part.Unit);
+    }
+
+    /// <summary>A whole-number percentage of a share from 0 to 1.</summary>
+    public static string Share(double share) => WithUnit(AtMost(share * 100, 0), AnswerUnit.Percent);
+
+    /// <summary>Points: whole, or with as many as two decimals.</summary>
+    public static string Points(double points) => AtMost(points, 2);
+
+    /// <summary>A number and its unit, never parted at the end of a line.</summary>
+    public static string WithUnit(string number, string unit) => unit.Length == 0 ? number : number + UnitSpace + unit;
+
+    /// <summary>Enough decimals to see a difference as large as the tolerance, and three significant digits at least.</summary>
+    private static int Decimals(double value, double tolerance)
+    {
+        var seen = tolerance > 0 ? (int)Math.Ceiling(-Math.Log10(tolerance)) : 6;
+        var significant = value == 0 ? 0 : 2 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        return Math.Clamp(Math.Max(seen, significant), 0, 6);
+    }
+
+    private static decimal Rounded(double value, int decimals) =>
+        // Within what a decimal holds, decimal arithmetic rounds 0.145 as it is written; beyond, decimals do not matter.
+        Math.Abs(value) < 1e15 ? Math.Round((decimal)value, decimals, MidpointRounding.AwayFromZero) : Math.Truncate((decimal)Math.Clamp(value, -1e27, 1e27));
+
+    private static string Dressed(string digits)
+    {
+        var negative = digits.StartsWith('-');
+        var point = digits.IndexOf('.', StringComparison.Ordinal);
+        var whole = digits[(negative ? 1 : 0)..(point < 0 ? digits.Length : point)];
+        var rest = point < 0 ? "" : digits[point..];
+        if (whole.Length >= 5)
+        {
+            for (var at = whole.Length - 3; at > 0; at -= 3)
+                whole = whole.Insert(at, GroupSpace.ToString());
+        }
+        var isZero = !digits.AsSpan().ContainsAnyInRange('1', '9');
+        return (negative && !isZero ? Minus.ToString() : "") + whole + rest;
+    }
+}

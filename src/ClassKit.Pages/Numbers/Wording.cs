@@ -1,0 +1,23 @@
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Pages.Numbers;
+
+/// <summary>Small turns of phrase that pages share.</summary>
+internal static class Wording
+{
+    /// <summary>The letter of a part, counted from 0.</summary>
+    // The same letters as spreadsheet columns: after z comes aa.
+    public static string Letter(int part) => CellAddress.ColumnLetters(part + 1).ToLowerInvariant();
+
+    /// <summary>"1 part", "2 parts".</summary>
+    public static string Count(int number, string singular, string? plural = null) =>
+        $"{NumberText.AtMost(number, 0)} {(number == 1 ? singular : plural ?? singular + "s")}";
+
+    /// <summary>"a", "a and b", "a, b and c".</summary>
+    public static string List(IReadOnlyList<string> items) => items.Count switch
+    {
+        0 => "",
+        1 => items[0],
+        _ => string.Join(", ", items.Take(items.Count - 1)) + " and " + items[^1],
+    };
+}

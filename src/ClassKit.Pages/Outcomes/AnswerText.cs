@@ -1,0 +1,33 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.Pages.Numbers;
+
+namespace ClassKit.Pages.Outcomes;
+
+/// <summary>What a student's answer cell comes to, as words and numbers.</summary>
+internal static class AnswerText
+{
+    /// <summary>The value with the part's unit; a text in quotes; an error by its name.</summary>
+    public static string Of(AnswerGrade answer) => answer.Value.Kind switch
+    {
+        CellValueKind.Blank => "nothing",
+        CellValueKind.Number => NumberText.Answer(InCellScale(answer), answer.Part),
+        CellValueKind.Text => $"the text “{answer.Value.Text}”",
+        CellValueKind.Logical => answer.Value.Logical ? "TRUE" : "FALSE",
+        CellValueKind.Error => $"the error {CellErrorText.Of(answer.Value.Error)}",
+    };
+
+    /// <summary>In a percent cell 65 is read as 65 %, so it is shown as that when it is what was meant.</summary>
+    private static double InCellScale(AnswerGrade answer)
+    {
+        var number = answer.Value.Number;
+        return AnswerUnit.IsPercent(answer.Part.Unit) && Distance(number / 100, answer.Expected) < Distance(number, answer.Expected)
+            ? number / 100
+            : number;
+    }
+
+    /// <summary>How many times the one is the other, either way round: 65 is nearer to 0.62 as 0.65 than as 65.</summary>
+    private static double Distance(double value, double expected) =>
+        value > 0 && expected > 0 ? Math.Abs(Math.Log(value / expected)) : double.PositiveInfinity;
+}

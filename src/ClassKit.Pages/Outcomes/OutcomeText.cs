@@ -1,0 +1,74 @@
+using ClassKit.Grading;
+
+namespace ClassKit.Pages.Outcomes;
+
+/// <summary>Outcomes in plain words.</summary>
+internal static class OutcomeText
+{
+    /// <summary>The order in which charts and tables show outcomes: from understood to not known.</summary>
+    public static IReadOnlyList<Outcome> Order { get; } =
+    [
+        Outcome.Sound, Outcome.FollowThrough, Outcome.ValueOnly, Outcome.Misconception,
+        Outcome.Incorrect, Outcome.Unreadable, Outcome.Blank, Outcome.Unsupported,
+    ];
+
+    /// <summary>Two or three words for a table's head, a chart's key or a badge.</summary>
+    public static string Short(Outcome outcome) => outcome switch
+    {
+        Outcome.Sound => "Sound",
+        Outcome.ValueOnly => "Number only",
+        Outcome.FollowThrough => "Followed through",
+        Outcome.Misconception => "Known wrong turn",
+        Outcome.Incorrect => "Not right",
+        Outcome.Blank => "No answer",
+        Outcome.Unreadable => "Not a number",
+        Outcome.Unsupported => "For the instructor",
+    };
+
+    /// <summary>What an outcome means, to the student.</summary>
+    public static string ToStudent(Outcome outcome, bool formulaAsked) => outcome switch
+    {
+        Outcome.Sound when formulaAsked => "Right, and your formula holds for other inputs too",
+        Outcome.Sound => "Right",
+        Outcome.ValueOnly => "Right number, without a formula that makes it",
+        Outcome.FollowThrough => "Right method, carried on from your own earlier answer",
+        Outcome.Misconception => "Not right: a wrong turn that many take",
+        Outcome.Incorrect => "Not right yet",
+        Outcome.Blank => "No answer given",
+        Outcome.Unreadable => "Could not be read as a number",
+        Outcome.Unsupported => "Left to your instructor, and not counted",
+    };
+
+    /// <summary>What an outcome means, to the instructor.</summary>
+    public static string Meaning(Outcome outcome) => outcome switch
+    {
+        Outcome.Sound => "A formula that gives the right number here and on every fresh set of inputs, or a right number where no formula was asked",
+        Outcome.ValueOnly => "The right number, but typed, or from a formula that fails on fresh inputs",
+        Outcome.FollowThrough => "The right method, applied to an earlier wrong answer of the student’s own",
+        Outcome.Misconception => "Behaves like a wrong method that the exercise knows by name",
+        Outcome.Incorrect => "A number or an error that nothing else explains",
+        Outcome.Blank => "Nothing was entered",
+        Outcome.Unreadable => "A text that is no number",
+        Outcome.Unsupported => "A formula that ClassKit cannot evaluate: not counted, look at it yourself",
+    };
+
+    /// <summary>True where the answer shows that something is to be learned: not right, and not left to the instructor.</summary>
+    public static bool IsSlip(Outcome outcome) => outcome switch
+    {
+        Outcome.Misconception or Outcome.Incorrect or Outcome.Blank or Outcome.Unreadable => true,
+        Outcome.Sound or Outcome.ValueOnly or Outcome.FollowThrough or Outcome.Unsupported => false,
+    };
+
+    /// <summary>The name of the outcome in class names and ids.</summary>
+    public static string Slug(Outcome outcome) => outcome switch
+    {
+        Outcome.Sound => "sound",
+        Outcome.ValueOnly => "value-only",
+        Outcome.FollowThrough => "follow-through",
+        Outcome.Misconception => "misconception",
+        Outcome.Incorrect => "incorrect",
+        Outcome.Blank => "blank",
+        Outcome.Unreadable => "unreadable",
+        Outcome.Unsupported => "unsupported",
+    };
+}

@@ -1,0 +1,130 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.Pages.Tests.Samples;
+
+/// <summary>A class of invented people, what they were dealt, and how they did: every outcome, status and kind of file occurs.</summary>
+internal static class SampleClass
+{
+    private static readonly string[] Names =
+    [
+        "Ana-Sofía Núñez", "Bjørn Håkansson", "Chloë D’Arcy-O’Neill", "Dilnoza Yusupova", "Ewa Żółkiewska", "Farid El-Amrani",
+        "Grace Mbeki", "Hiro Tanabe", "Ilse van der Meer", "José Peña", "Kateřina Dvořáková", "Lý Thị Hoa",
+    ];
+
+    public static DealtClass Dealt { get; } = new(
+        "rise", "How Small Breads Rise", "Pastry Arts, section B", 2026,
+        new("points", "Points for calculations", 0.5, 1, 0, 0.6),
+        SampleExercises.All,
+        [.. Names.Select(Deal)]);
+
+    public static ClassGrades Grades { get; } = new(
+        Dealt,
+        [.. Dealt.Students.Select(Grade)],
+        [
+            new("notes/timetable.pdf", "This is no workbook. If it belongs to a student, ask for the .xlsx file."),
+            new("copy of practice (1).xlsx", "The workbook was dealt to Grace Mbeki, who handed in a newer one."),
+        ]);
+
+    public static ClassSummary Summary { get; } = Summarise();
+
+    private static DealtStudent Deal(string name, int index)
+    {
+        var id = "s" + (index + 1).ToString("00", System.Globalization.CultureInfo.InvariantCulture);
+        var givens = new List<DealtGiven>();
+        var answers = new List<DealtAnswer>();
+        var row = 1;
+        foreach (var exercise in SampleExercises.All)
+        {
+            var values = exercise.Givens.ToDictionary(given => given.Id, given => given.ValueAt((index * 5 + given.Id.Length) % given.Count));
+            foreach (var given in exercise.Givens)
+                givens.Add(new(exercise.Id, given.Id, Naming.DefinedName(exercise.Id, given.Id), new("Practice", ++row, 3), values[given.Id]));
+            foreach (var (part, value) in Expected(exercise, values))
+                answers.Add(new(exercise.Id, part, Naming.DefinedName(exercise.Id, part), new("Practice", ++row, 3), value));
+        }
+        return new(new(id, name), $"workbooks/{id}.xlsx", givens, answers);
+    }
+
+    /// <summary>The three exercises computed by hand, so that these samples need no evaluator.</summary>
+    private static IEnumerable<(string Part, double Value)> Expected(Exercise exercise, Dictionary<string, decimal> given)
+    {
+        double Of(string id) => (double)given[id];
+        if (exercise == SampleExercises.Hydration)
+        {
+            var water = Of("flour") * Of("hydration");
+            var dough = Of("flour") + water + Of("flour") * Of("salt");
+            return [("water", water), ("dough", dough), ("share", water / dough)];
+        }
+        if (exercise == SampleExercises.WaterTemperature)
+        {
+            var water = 3 * Of("desired") - (Of("room") + Of("flour_temp") + Of("friction"));
+            return [("water_temp", water), ("ice", 10 * Math.Max(0, 18 - water) / 98)];
+        }
+        return [("mixed", Of("pieces") * Of("mass") / (1 - Of("loss")))];
+    }
+
+    private static StudentGrade Grade(DealtStudent student, int index) => index switch
+    {
+        7 => new(student, GradeStatus.Missing, null, [], []),
+        8 => new(student, GradeStatus.Unreadable, "s09 final.xlsx", [], [new("truncated", "The file ends in the middle: it was probably cut off while it was sent.")]),
+        _ => new(student, GradeStatus.Graded, $"{student.Student.Id}.xlsx", [.. Answers(student, index)], Flags(index)),
+    };
+
+    private static IReadOnlyList<Flag> Flags(int index) => index switch
+    {
+        2 => [new("given-overwritten", "Flour in exercise hydration was dealt as 950 g; the workbook has 1000 g in C2. It was graded with what was dealt.")],
+        5 => [new("variant-of-another", "The values match the variant dealt to Grace Mbeki.")],
+        _ => [],
+    };
+
+    private static IEnumerable<AnswerGrade> Answers(DealtStudent student, int index)
+    {
+        var number = 0;
+        foreach (var exercise in SampleExercises.All)
+        {
+            var expected = student.AnswersOf(exercise.Id);
+            foreach (var part in exercise.Parts)
+                yield return Answer(exercise, part, expected, (Outcome)((index + number) % 3 == 0 ? (index * 3 + number) % 8 : 0), number++);
+        }
+    }
+
+    private static AnswerGrade Answer(Exercise exercise, Part part, IReadOnlyDictionary<string, double> expected, Outcome outcome, int number)
+    {
+        var right = expected[part.Id];
+        if (outcome == Outcome.Misconception && part.Misconceptions.Count == 0) outcome = Outcome.Incorrect;
+        if (outcome == Outcome.FollowThrough && part == exercise.Parts[0]) outcome = Outcome.Sound;
+        var earlier = outcome == Outcome.FollowThrough
+            ? new Dictionary<string, double> { [exercise.Parts[0].Id] = expected[exercise.Parts[0].Id] * 1.1 }
+            : [];
+        var formula = $"=C{number + 2}*C{number + 3}";
+        return outcome switch
+        {
+            Outcome.Sound => new(exercise, part, outcome, part.Points, part.Points, CellValue.FromNumber(right), right, part.FormulaAsked ? formula : null, null, "", earlier),
+            Outcome.ValueOnly => new(exercise, part, outcome, part.Points / 2, part.Points, CellValue.FromNumber(right), right, null, null, "The number is right. A formula was asked, so that the sheet goes on working when the inputs change.", earlier),
+            Outcome.FollowThrough => new(exercise, part, outcome, part.Points, part.Points, CellValue.FromNumber(right * 1.08), right, formula, null, "", earlier),
+            Outcome.Misconception => new(exercise, part, outcome, 0, part.Points, CellValue.FromNumber(right * 0.6), right, formula, part.Misconceptions[0], part.Misconceptions[0].Words, earlier),
+            Outcome.Incorrect => new(exercise, part, outcome, 0, part.Points, CellValue.FromError(CellError.DivideByZero), right, "=C4/C9", null, "The formula divides by C9, which is empty.", earlier),
+            Outcome.Blank => new(exercise, part, outcome, 0, part.Points, CellValue.Blank, right, null, null, "", earlier),
+            Outcome.Unreadable => new(exercise, part, outcome, 0, part.Points, CellValue.FromText("about <b>half</b> & a bit"), right, null, null, "Write a number or a formula.", earlier),
+            Outcome.Unsupported => new(exercise, part, outcome, 0, 0, CellValue.Blank, right, "=LAMBDA(x,x*2)(C4)", null, "Your instructor will look at this formula.", earlier),
+        };
+    }
+
+    private static ClassSummary Summarise()
+    {
+        var answers = Grades.Students.SelectMany(student => student.Answers).ToList();
+        var parts = SampleExercises.All
+            .SelectMany(exercise => exercise.Parts.Select(part => (exercise, part)))
+            .Select(entry =>
+            {
+                var own = answers.Where(answer => answer.Part == entry.part).ToList();
+                return new PartSummary(
+                    entry.exercise, entry.part,
+                    Enum.GetValues<Outcome>().ToDictionary(outcome => outcome, outcome => own.Count(answer => answer.Outcome == outcome)),
+                    [.. own.Where(answer => answer.Misconception is not null).GroupBy(answer => answer.Misconception!).Select(group => (group.Key, group.Count())).OrderByDescending(met => met.Item2)]);
+            })
+            .ToList();
+        return new(parts, [.. parts.Where(part => part.RightShare < Dealt.Marking.TeachAgainBelow).OrderBy(part => part.RightShare)]);
+    }
+}

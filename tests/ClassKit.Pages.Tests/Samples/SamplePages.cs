@@ -1,0 +1,15 @@
+namespace ClassKit.Pages.Tests.Samples;
+
+/// <summary>One page of every kind, by file name.</summary>
+internal static class SamplePages
+{
+    public static IReadOnlyDictionary<string, string> All { get; } = Render();
+
+    public static IReadOnlyDictionary<string, string> Render()
+    {
+        var pages = new Dictionary<string, string>();
+        foreach (var grade in SampleClass.Grades.Students)
+            pages[$"feedback-{grade.Student.Student.Id}.html"] = HtmlPages.Feedback(grade, SampleClass.Dealt);
+        return pages;
+    }
+}
