@@ -25,14 +25,6 @@ internal static class NumberText
     public static string AtMost(double value, int decimals) =>
         Dressed(Rounded(value, decimals).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture));
 
-    /// <summary>A decimal as a person writes it: every digit it has, no zeros at the end.</summary>
-    public static string Exact(decimal value) =>
-        Dressed(value.ToString("0.############################", CultureInfo.InvariantCulture));
-
-    /// <summary>A dealt value with its unit; a fraction in a percent cell is shown as percent.</summary>
-    public static string Given(decimal value, string unit) =>
-        WithUnit(Exact(AnswerUnit.IsPercent(unit) ? value * 100 : value), unit);
-
     /// <summary>An answer with its unit, to as many places as its tolerance gives meaning to.</summary>
     public static string Answer(double value, Part part)
     {

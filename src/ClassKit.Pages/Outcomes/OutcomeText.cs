@@ -1,3 +1,4 @@
+using ClassKit.Exercises;
 using ClassKit.Grading;
 
 namespace ClassKit.Pages.Outcomes;
@@ -15,7 +16,7 @@ internal static class OutcomeText
     /// <summary>Two or three words for a table's head, a chart's key or a badge.</summary>
     public static string Short(Outcome outcome) => outcome switch
     {
-        Outcome.Sound => "Sound",
+        Outcome.Sound => "Right",
         Outcome.ValueOnly => "Number only",
         Outcome.FollowThrough => "Followed through",
         Outcome.Misconception => "Known wrong turn",
@@ -30,6 +31,7 @@ internal static class OutcomeText
     {
         Outcome.Sound when formulaAsked => "Right, and your formula holds for other inputs too",
         Outcome.Sound => "Right",
+        Outcome.ValueOnly when !formulaAsked => "Right",
         Outcome.ValueOnly => "Right number, without a formula that makes it",
         Outcome.FollowThrough => "Right method, carried on from your own earlier answer",
         Outcome.Misconception => "Not right: a wrong turn that many take",
@@ -52,23 +54,20 @@ internal static class OutcomeText
         Outcome.Unsupported => "A formula that ClassKit cannot evaluate: not counted, look at it yourself",
     };
 
+    /// <summary>The outcome as pages show it: where no formula was asked, a right number is simply right.</summary>
+    public static Outcome Shown(Outcome outcome, Part part) =>
+        outcome == Outcome.ValueOnly && !part.FormulaAsked ? Outcome.Sound : outcome;
+
+    /// <summary>How many answers to a part had each outcome, as pages show it.</summary>
+    public static IReadOnlyDictionary<Outcome, int> ShownCounts(PartSummary summary) =>
+        Order.ToDictionary(
+            outcome => outcome,
+            outcome => summary.Counts.Where(count => Shown(count.Key, summary.Part) == outcome).Sum(count => count.Value));
+
     /// <summary>True where the answer shows that something is to be learned: not right, and not left to the instructor.</summary>
     public static bool IsSlip(Outcome outcome) => outcome switch
     {
         Outcome.Misconception or Outcome.Incorrect or Outcome.Blank or Outcome.Unreadable => true,
         Outcome.Sound or Outcome.ValueOnly or Outcome.FollowThrough or Outcome.Unsupported => false,
-    };
-
-    /// <summary>The name of the outcome in class names and ids.</summary>
-    public static string Slug(Outcome outcome) => outcome switch
-    {
-        Outcome.Sound => "sound",
-        Outcome.ValueOnly => "value-only",
-        Outcome.FollowThrough => "follow-through",
-        Outcome.Misconception => "misconception",
-        Outcome.Incorrect => "incorrect",
-        Outcome.Blank => "blank",
-        Outcome.Unreadable => "unreadable",
-        Outcome.Unsupported => "unsupported",
     };
 }

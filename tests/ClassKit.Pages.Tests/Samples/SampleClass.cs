@@ -39,9 +39,9 @@ internal static class SampleClass
         {
             var values = exercise.Givens.ToDictionary(given => given.Id, given => given.ValueAt((index * 5 + given.Id.Length) % given.Count));
             foreach (var given in exercise.Givens)
-                givens.Add(new(exercise.Id, given.Id, Naming.DefinedName(exercise.Id, given.Id), new("Practice", ++row, 3), values[given.Id]));
+                givens.Add(new(exercise.Id, given.Id, Naming.DefinedName(exercise.Id, given.Id), new("Practice", ++row, 3), Tags.OfGiven(row), values[given.Id]));
             foreach (var (part, value) in Expected(exercise, values))
-                answers.Add(new(exercise.Id, part, Naming.DefinedName(exercise.Id, part), new("Practice", ++row, 3), value));
+                answers.Add(new(exercise.Id, part, Naming.DefinedName(exercise.Id, part), new("Practice", ++row, 3), Tags.OfAnswer(1, row), value));
         }
         return new(new(id, name), $"workbooks/{id}.xlsx", givens, answers);
     }
