@@ -2,6 +2,7 @@ using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Rendering;
+using ClassKit.Pages.Report;
 
 namespace ClassKit.Pages;
 
@@ -15,4 +16,9 @@ public static class HtmlPages
     /// <summary>What one student reads about their returned workbook.</summary>
     public static string Feedback(StudentGrade grade, DealtClass dealt) =>
         PageRenderer.Render<FeedbackPage>((nameof(FeedbackPage.Grade), grade), (nameof(FeedbackPage.Dealt), dealt));
+
+    /// <summary>What the instructor reads about the whole class: what to teach again first, then everything behind it.</summary>
+    /// <remarks>It links to <c>feedback/&lt;student-id&gt;.html</c> beside it.</remarks>
+    public static string ClassReport(ClassGrades grades, ClassSummary summary) =>
+        PageRenderer.Render<ClassReportPage>((nameof(ClassReportPage.Grades), grades), (nameof(ClassReportPage.Summary), summary));
 }

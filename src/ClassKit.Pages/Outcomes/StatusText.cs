@@ -1,0 +1,15 @@
+using ClassKit.Grading;
+
+namespace ClassKit.Pages.Outcomes;
+
+/// <summary>What became of a student's file, in plain words to the instructor.</summary>
+internal static class StatusText
+{
+    /// <summary>The status, with the reason where a file could not be read.</summary>
+    public static string Of(StudentGrade student) => student.Status switch
+    {
+        GradeStatus.Graded => "graded",
+        GradeStatus.Missing => "missing: nothing came back",
+        GradeStatus.Unreadable => $"unreadable: {string.Join(" ", student.Flags.Select(flag => flag.Message))}",
+    };
+}

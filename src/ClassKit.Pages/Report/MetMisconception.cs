@@ -1,0 +1,27 @@
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.Pages.Report;
+
+/// <summary>A misconception that students of the class met.</summary>
+/// <param name="Part">Where.</param>
+/// <param name="Misconception">Which.</param>
+/// <param name="Students">Who, in roster order.</param>
+public sealed record MetMisconception(ReportPart Part, Misconception Misconception, IReadOnlyList<string> Students)
+{
+    /// <summary>All that were met, those with the most students first.</summary>
+    public static IReadOnlyList<MetMisconception> Of(IReadOnlyList<ReportPart> parts, ClassGrades grades) =>
+    [
+        .. parts
+            .SelectMany(part => part.Summary.Misconceptions.Select(met => new MetMisconception(part, met.Misconception, Who(grades, part, met.Misconception))))
+            .OrderByDescending(met => met.Students.Count),
+    ];
+
+    private static List<string> Who(ClassGrades grades, ReportPart part, Misconception misconception) =>
+    [
+        .. grades.Students
+            .Where(student => student.Answers.Any(answer =>
+                answer.Exercise.Id == part.Summary.Exercise.Id && answer.Part.Id == part.Summary.Part.Id && answer.Misconception?.Id == misconception.Id))
+            .Select(student => student.Student.Student.Name),
+    ];
+}

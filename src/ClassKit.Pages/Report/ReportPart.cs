@@ -1,0 +1,32 @@
+using ClassKit.Grading;
+using ClassKit.Pages.Numbers;
+using ClassKit.Pages.Outcomes;
+
+namespace ClassKit.Pages.Report;
+
+/// <summary>One part as the class report tells it.</summary>
+/// <param name="Label">Its number and letter: 2a.</param>
+/// <param name="Summary">How the class did.</param>
+public sealed record ReportPart(string Label, PartSummary Summary)
+{
+    /// <summary>How many had each outcome, as pages show it.</summary>
+    public IReadOnlyDictionary<Outcome, int> Counts { get; } = OutcomeText.ShownCounts(Summary);
+
+    /// <summary>The share of right answers as text.</summary>
+    public string Right => Summary.RightShare is { } share ? NumberText.Share(share) : "not judged";
+
+    /// <summary>The share of answers that show the method as text.</summary>
+    public string Understood => Summary.UnderstoodShare is { } share ? NumberText.Share(share) : "not judged";
+
+    /// <summary>How many gave the right number.</summary>
+    public int RightCount => Summary.Counts[Outcome.Sound] + Summary.Counts[Outcome.ValueOnly];
+
+    /// <summary>Every part of a class, in workbook order.</summary>
+    public static IReadOnlyList<ReportPart> Of(ClassSummary summary)
+    {
+        var parts = new List<ReportPart>();
+        foreach (var (exercise, own) in summary.Parts.GroupBy(part => part.Exercise.Id).Index())
+            parts.AddRange(own.Select((part, index) => new ReportPart($"{exercise + 1}{Wording.Letter(index)}", part)));
+        return parts;
+    }
+}
