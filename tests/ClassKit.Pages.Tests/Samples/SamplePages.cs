@@ -10,6 +10,7 @@ internal static class SamplePages
         var pages = new Dictionary<string, string>();
         foreach (var grade in SampleClass.Grades.Students)
             pages[$"feedback-{grade.Student.Student.Id}.html"] = HtmlPages.Feedback(grade, SampleClass.Dealt);
+        pages["class-report.html"] = HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary);
         return pages;
     }
 }
