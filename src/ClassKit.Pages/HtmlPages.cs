@@ -1,6 +1,7 @@
 using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Pages.Feedback;
+using ClassKit.Pages.Keys;
 using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Report;
 
@@ -16,6 +17,9 @@ public static class HtmlPages
     /// <summary>What one student reads about their returned workbook.</summary>
     public static string Feedback(StudentGrade grade, DealtClass dealt) =>
         PageRenderer.Render<FeedbackPage>((nameof(FeedbackPage.Grade), grade), (nameof(FeedbackPage.Dealt), dealt));
+
+    /// <summary>The method of every exercise and every student's numbers and answers; for the instructor only.</summary>
+    public static string AnswerKey(DealtClass dealt) => PageRenderer.Render<AnswerKeyPage>((nameof(AnswerKeyPage.Dealt), dealt));
 
     /// <summary>What the instructor reads about the whole class: what to teach again first, then everything behind it.</summary>
     /// <remarks>It links to <c>feedback/&lt;student-id&gt;.html</c> beside it.</remarks>

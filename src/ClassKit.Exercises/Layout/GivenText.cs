@@ -18,9 +18,12 @@ public static class GivenText
     public static string Of(Given given, decimal value)
     {
         ArgumentNullException.ThrowIfNull(given);
-        var number = Shown(given, value).ToString("F" + Decimals(given).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        return given.Unit.Length == 0 ? number : number + NoBreakSpace + given.Unit;
+        return given.Unit.Length == 0 ? Number(given, value) : Number(given, value) + NoBreakSpace + given.Unit;
     }
+
+    /// <summary>The number alone, in the scale shown: 65 for 0.65 in percent.</summary>
+    public static string Number(Given given, decimal value) =>
+        Shown(given, value).ToString("F" + Decimals(given).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static decimal Shown(Given given, decimal value) => AnswerUnit.IsPercent(given.Unit) ? value * 100 : value;
 

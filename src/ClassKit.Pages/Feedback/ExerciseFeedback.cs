@@ -49,7 +49,7 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
         if (answer.OwnEarlierAnswers.Count == 0) return null;
         var own = Exercise.Parts
             .Where(part => answer.OwnEarlierAnswers.ContainsKey(part.Id))
-            .Select(part => $"{NumberText.Answer(answer.OwnEarlierAnswers[part.Id], part)} from part {LetterOf(part.Id)}")
+            .Select(part => $"{ResultText.Of(part, answer.OwnEarlierAnswers[part.Id])} from part {LetterOf(part.Id)}")
             .ToList();
         return $"Judged with your own {Wording.List(own)}.";
     }

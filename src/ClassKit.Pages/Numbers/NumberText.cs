@@ -25,13 +25,6 @@ internal static class NumberText
     public static string AtMost(double value, int decimals) =>
         Dressed(Rounded(value, decimals).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture));
 
-    /// <summary>An answer with its unit, to as many places as its tolerance gives meaning to.</summary>
-    public static string Answer(double value, Part part)
-    {
-        var scale = AnswerUnit.IsPercent(part.Unit) ? 100 : 1;
-        return WithUnit(AtMost(value * scale, Decimals(value * scale, part.Tolerance.Around(value) * scale)), part.Unit);
-    }
-
     /// <summary>A whole-number percentage of a share from 0 to 1.</summary>
     public static string Share(double share) => WithUnit(AtMost(share * 100, 0), AnswerUnit.Percent);
 
@@ -40,14 +33,6 @@ internal static class NumberText
 
     /// <summary>A number and its unit, never parted at the end of a line.</summary>
     public static string WithUnit(string number, string unit) => unit.Length == 0 ? number : number + UnitSpace + unit;
-
-    /// <summary>Enough decimals to see a difference as large as the tolerance, and three significant digits at least.</summary>
-    private static int Decimals(double value, double tolerance)
-    {
-        var seen = tolerance > 0 ? (int)Math.Ceiling(-Math.Log10(tolerance)) : 6;
-        var significant = value == 0 ? 0 : 2 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
-        return Math.Clamp(Math.Max(seen, significant), 0, 6);
-    }
 
     private static decimal Rounded(double value, int decimals) =>
         // Within what a decimal holds, decimal arithmetic rounds 0.145 as it is written; beyond, decimals do not matter.

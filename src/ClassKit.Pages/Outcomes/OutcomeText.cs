@@ -29,7 +29,6 @@ internal static class OutcomeText
     /// <summary>What an outcome means, to the student.</summary>
     public static string ToStudent(Outcome outcome, bool formulaAsked) => outcome switch
     {
-        Outcome.Sound when formulaAsked => "Right, and your formula holds for other inputs too",
         Outcome.Sound => "Right",
         Outcome.ValueOnly when !formulaAsked => "Right",
         Outcome.ValueOnly => "Right number, without a formula that makes it",

@@ -16,12 +16,12 @@ internal static class SampleExercises
         ],
         [],
         [
-            new("water", "How much water?", CellFormula.Parse("=flour*hydration"), "g", Tolerance.Absolute(0.5), 1, true,
+            new("water", "How much water?", CellFormula.Of("=flour*hydration"), "g", Tolerance.Absolute(0.5), 1, true,
             [
-                new("of_dough", CellFormula.Parse("=flour*hydration/(1+hydration)"), "You took the percentage of the whole dough. A baker’s percentage is always of the flour."),
+                new("of_dough", CellFormula.Of("=flour*hydration/(1+hydration)"), "You took the percentage of the whole dough. A baker’s percentage is always of the flour."),
             ]),
-            new("dough", "What does the dough weigh altogether?", CellFormula.Parse("=flour+water+flour*salt"), "g", Tolerance.Relative(0.005), 2, true, []),
-            new("share", "What share of the dough is water?", CellFormula.Parse("=water/dough"), "%", Tolerance.Absolute(0.005), 1, false, []),
+            new("dough", "What does the dough weigh altogether?", CellFormula.Of("=flour+water+flour*salt"), "g", Tolerance.Relative(0.005), 2, true, []),
+            new("share", "What share of the dough is water?", CellFormula.Of("=water/dough"), "%", Tolerance.Absolute(0.005), 1, false, []),
         ],
         ["Flour is always 100 %.", "Multiply the flour by the hydration."]);
 
@@ -36,12 +36,12 @@ internal static class SampleExercises
         ],
         [],
         [
-            new("water_temp", "How warm must the water be?", CellFormula.Parse("=3*desired-(room+flour_temp+friction)"), "°C", Tolerance.Absolute(0.25), 2, true,
+            new("water_temp", "How warm must the water be?", CellFormula.Of("=3*desired-(room+flour_temp+friction)"), "°C", Tolerance.Absolute(0.25), 2, true,
             [
-                new("two_factors", CellFormula.Parse("=2*desired-(room+flour_temp+friction)"), "You took the desired temperature twice. There are three factors, so it counts three times."),
-                new("no_friction", CellFormula.Parse("=3*desired-(room+flour_temp)"), "The friction of the mixer is missing."),
+                new("two_factors", CellFormula.Of("=2*desired-(room+flour_temp+friction)"), "You took the desired temperature twice. There are three factors, so it counts three times."),
+                new("no_friction", CellFormula.Of("=3*desired-(room+flour_temp)"), "The friction of the mixer is missing."),
             ]),
-            new("ice", "How much ice replaces part of 10 kg of tap water at 18 °C?", CellFormula.Parse("=10*MAX(0,18-water_temp)/(18+80)"), "kg", Tolerance.Absolute(0.02), 2, true, []),
+            new("ice", "How much ice replaces part of 10 kg of tap water at 18 °C?", CellFormula.Of("=10*MAX(0,18-water_temp)/(18+80)"), "kg", Tolerance.Absolute(0.02), 2, true, []),
         ],
         []);
 
@@ -55,9 +55,9 @@ internal static class SampleExercises
         ],
         [],
         [
-            new("mixed", "How much dough must you mix?", CellFormula.Parse("=pieces*mass/(1-loss)"), "g", Tolerance.Relative(0.001), 2, true,
+            new("mixed", "How much dough must you mix?", CellFormula.Of("=pieces*mass/(1-loss)"), "g", Tolerance.Relative(0.001), 2, true,
             [
-                new("added", CellFormula.Parse("=pieces*mass*(1+loss)"), "You added the loss to the dough needed. The loss is a share of the dough mixed, so divide by one minus the loss."),
+                new("added", CellFormula.Of("=pieces*mass*(1+loss)"), "You added the loss to the dough needed. The loss is a share of the dough mixed, so divide by one minus the loss."),
             ]),
         ],
         []);

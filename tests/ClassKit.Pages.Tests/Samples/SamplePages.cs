@@ -11,6 +11,7 @@ internal static class SamplePages
         foreach (var grade in SampleClass.Grades.Students)
             pages[$"feedback-{grade.Student.Student.Id}.html"] = HtmlPages.Feedback(grade, SampleClass.Dealt);
         pages["class-report.html"] = HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary);
+        pages["answer-key.html"] = HtmlPages.AnswerKey(SampleClass.Dealt);
         return pages;
     }
 }

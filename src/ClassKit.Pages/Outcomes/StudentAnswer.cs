@@ -1,18 +1,17 @@
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 using ClassKit.Grading;
-using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Outcomes;
 
 /// <summary>What a student's answer cell comes to, as words and numbers.</summary>
-internal static class AnswerText
+internal static class StudentAnswer
 {
     /// <summary>The value with the part's unit; a text in quotes; an error by its name.</summary>
     public static string Of(AnswerGrade answer) => answer.Value.Kind switch
     {
         CellValueKind.Blank => "nothing",
-        CellValueKind.Number => NumberText.Answer(InCellScale(answer), answer.Part),
+        CellValueKind.Number => ResultText.Of(answer.Part, InCellScale(answer)),
         CellValueKind.Text => $"the text “{answer.Value.Text}”",
         CellValueKind.Logical => answer.Value.Logical ? "TRUE" : "FALSE",
         CellValueKind.Error => $"the error {CellErrorText.Of(answer.Value.Error)}",
