@@ -1,0 +1,25 @@
+using System.Text;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>The container of Office files before 2007, and of encrypted ones ever since.</summary>
+/// <remarks>
+/// Source: Microsoft's open specifications [MS-CFB], 2.2 (the signature) and [MS-OFFCRYPTO], 2.3.2 (the stream of an encrypted package).
+/// The directory holds the names of the streams in UTF-16, so that finding a name in the bytes tells enough for an explanation.
+/// </remarks>
+internal static class CompoundFile
+{
+    private static ReadOnlySpan<byte> Signature => [0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1];
+
+    public static bool Recognises(ReadOnlySpan<byte> file) => file.StartsWith(Signature);
+
+    public static Refusal Explain(ReadOnlySpan<byte> file)
+    {
+        if (Has(file, "EncryptedPackage")) return Refusals.PasswordProtected;
+        if (Has(file, "Workbook") || Has(file, "Book")) return Refusals.OtherSpreadsheet("an old Excel workbook (.xls, as before 2007)");
+        if (Has(file, "WordDocument")) return Refusals.OtherKind("an old Word document (.doc)");
+        return Refusals.OtherKind("an Office file as before 2007");
+    }
+
+    private static bool Has(ReadOnlySpan<byte> file, string stream) => file.IndexOf(Encoding.Unicode.GetBytes(stream + "\0")) >= 0;
+}

@@ -1,0 +1,74 @@
+using System.IO.Compression;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>The parts of a returned workbook's zip archive, unpacked one at a time within limits.</summary>
+internal sealed class Package : IDisposable
+{
+    private readonly ZipArchive _archive;
+    private readonly ReadLimits _limits;
+    private readonly Dictionary<string, ZipArchiveEntry> _parts = new(StringComparer.OrdinalIgnoreCase);
+    private long _unpacked;
+
+    private Package(ZipArchive archive, ReadLimits limits)
+    {
+        _archive = archive;
+        _limits = limits;
+    }
+
+    /// <summary>The names of all parts.</summary>
+    public IReadOnlyCollection<string> Parts => _parts.Keys;
+
+    public static Package Open(byte[] file, ReadLimits limits)
+    {
+        var package = new Package(OpenArchive(file), limits);
+        try
+        {
+            package.List();
+            return package;
+        }
+        catch
+        {
+            package.Dispose();
+            throw;
+        }
+    }
+
+    public bool Has(string part) => _parts.ContainsKey(part);
+
+    /// <summary>Opens a part; null if there is none of that name.</summary>
+    public PartStream? TryOpen(string part)
+    {
+        if (!_parts.TryGetValue(part, out var entry)) return null;
+        if (entry.IsEncrypted) throw new RefusalException(Refusals.PasswordProtected);
+        return new PartStream(part, entry.Open(), entry.CompressedLength, entry.Crc32, _limits, Count);
+    }
+
+    public void Dispose() => _archive.Dispose();
+
+    private static ZipArchive OpenArchive(byte[] file)
+    {
+        try
+        {
+            return new(new MemoryStream(file, writable: false), ZipArchiveMode.Read);
+        }
+        catch (InvalidDataException)
+        {
+            // The list of entries stands at the end of a zip archive: without it, the end is missing.
+            throw new RefusalException(Refusals.Truncated);
+        }
+    }
+
+    private void List()
+    {
+        if (_archive.Entries.Count > _limits.Entries) throw RefusalException.TooLarge($"it has {_archive.Entries.Count} parts, more than {_limits.Entries}");
+        foreach (var entry in _archive.Entries)
+            _parts.TryAdd(entry.FullName.Replace('\\', '/').TrimStart('/'), entry);
+    }
+
+    private void Count(int bytes)
+    {
+        _unpacked += bytes;
+        if (_unpacked > _limits.UnpackedBytes) throw RefusalException.TooLarge($"unpacked, it is larger than {_limits.UnpackedBytes / 1024 / 1024} MB");
+    }
+}

@@ -1,0 +1,80 @@
+using System.IO.Hashing;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>A part being unpacked: counts what comes out, against bombs, and checks it against the archive's checksum, against damage that still reads as XML.</summary>
+internal sealed class PartStream : Stream
+{
+    private readonly string _part;
+    private readonly Stream _inner;
+    private readonly long _packed;
+    private readonly uint _checksum;
+    private readonly ReadLimits _limits;
+    private readonly Action<int> _count;
+    private readonly Crc32 _crc = new();
+    private long _unpacked;
+
+    public PartStream(string part, Stream inner, long packed, uint checksum, ReadLimits limits, Action<int> count)
+    {
+        _part = part;
+        _inner = inner;
+        _packed = packed;
+        _checksum = checksum;
+        _limits = limits;
+        _count = count;
+    }
+
+    public override bool CanRead => true;
+
+    public override bool CanSeek => false;
+
+    public override bool CanWrite => false;
+
+    public override long Length => throw new NotSupportedException();
+
+    public override long Position
+    {
+        get => throw new NotSupportedException();
+        set => throw new NotSupportedException();
+    }
+
+    public override int Read(Span<byte> buffer)
+    {
+        var read = _inner.Read(buffer);
+        _unpacked += read;
+        _count(read);
+        if (_unpacked > _limits.RatioFromBytes && _unpacked / _limits.Ratio > _packed)
+            throw RefusalException.TooLarge($"its part {_part} unpacks to more than {_limits.Ratio} times its size");
+        _crc.Append(buffer[..read]);
+        return read;
+    }
+
+    public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
+
+    /// <summary>Reads what is left and compares the checksum of all that was read.</summary>
+    public void Finish()
+    {
+        Span<byte> rest = stackalloc byte[1024];
+        while (Read(rest) > 0)
+        {
+        }
+
+        if (_crc.GetCurrentHashAsUInt32() != _checksum) throw RefusalException.Damaged($"{_part} broke on its way, it does not match its checksum");
+    }
+
+    public override void Flush()
+    {
+    }
+
+    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+    public override void SetLength(long value) => throw new NotSupportedException();
+
+    public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing) _inner.Dispose();
+        base.Dispose(disposing);
+    }
+}

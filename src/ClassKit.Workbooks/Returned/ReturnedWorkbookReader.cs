@@ -1,0 +1,70 @@
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>Reads what students hand in: cells, formulas and names of an .xlsx, or the reason why not.</summary>
+/// <remarks>
+/// Any bytes may come in, and none make this throw. Only the parts with cells, texts and names are unpacked, as streams
+/// within <see cref="ReadLimits"/>; no links are followed, no macros looked at, no pictures opened.
+/// </remarks>
+public static class ReturnedWorkbookReader
+{
+    /// <summary>Reads a file from a stream, from where it stands to its end.</summary>
+    /// <exception cref="IOException">The stream itself cannot be read.</exception>
+    public static WorkbookReading Read(Stream file, ReadLimits? limits = null)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        limits ??= ReadLimits.Default;
+        using var bytes = new MemoryStream();
+        var buffer = new byte[81_920];
+        int read;
+        while (bytes.Length <= limits.FileBytes && (read = file.Read(buffer)) > 0)
+            bytes.Write(buffer, 0, read);
+        return Read(bytes.ToArray(), limits);
+    }
+
+    /// <summary>Reads a file's bytes.</summary>
+    public static WorkbookReading Read(byte[] file, ReadLimits? limits = null)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        limits ??= ReadLimits.Default;
+        if (file.Length > limits.FileBytes) return new(Refusals.TooLarge($"the file is larger than {limits.FileBytes / 1024 / 1024} MB"));
+        if (!FileSignature.IsZip(file)) return new(FileSignature.Explain(file));
+        try
+        {
+            using var package = Package.Open(file, limits);
+            return new(ReadWorkbook(package, limits));
+        }
+        catch (RefusalException refused)
+        {
+            return new(refused.Refusal);
+        }
+        catch (Exception problem) when (problem is IOException or InvalidDataException or NotSupportedException or ArgumentException or OverflowException)
+        {
+            // What the archive reader throws over inconsistent lengths and offsets.
+            return new(Refusals.Damaged("its zip archive contradicts itself"));
+        }
+    }
+
+    private static WorkbookSnapshot ReadWorkbook(Package package, ReadLimits limits)
+    {
+        var part = Relationships.Of(package, "").FirstOf("officeDocument") ?? "xl/workbook.xml";
+        if (OtherPackage.Explain(package, part) is { } refusal) throw new RefusalException(refusal);
+
+        var workbook = WorkbookPart.Read(package, part, limits);
+        var relationships = Relationships.Of(package, part);
+        var strings = SharedStrings.Read(package, relationships.FirstOf("sharedStrings"), limits);
+        var context = new SheetContext(strings, workbook.Uses1904Dates, new ReadBudget(limits));
+        var sheets = new List<SheetSnapshot>();
+        foreach (var (name, id) in workbook.Sheets)
+        {
+            if (relationships.Find(id) is not var (type, sheet)) throw RefusalException.Damaged($"sheet '{name}' is listed, but not where it lies");
+            if (!package.Has(sheet)) throw RefusalException.Damaged($"sheet '{name}' is listed, but its part {sheet} is missing");
+
+            // Sheets that are only a chart or a dialog have no cells.
+            if (Relationships.IsType(type, "worksheet")) sheets.Add(SheetPart.Read(package, sheet, name, context));
+        }
+
+        return new(sheets, workbook.Names, workbook.Uses1904Dates);
+    }
+}

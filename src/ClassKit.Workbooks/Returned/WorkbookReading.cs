@@ -1,0 +1,26 @@
+using System.Diagnostics.CodeAnalysis;
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>What came of reading a returned file: a workbook or a refusal, never both and never neither.</summary>
+public sealed class WorkbookReading
+{
+    internal WorkbookReading(WorkbookSnapshot workbook) => Workbook = workbook;
+
+    internal WorkbookReading(Refusal refusal) => Refusal = refusal;
+
+    /// <summary>The workbook; null if the file was refused.</summary>
+    public WorkbookSnapshot? Workbook { get; }
+
+    /// <summary>Why the file was refused; null if it was read.</summary>
+    public Refusal? Refusal { get; }
+
+    /// <summary>Gives whichever there is.</summary>
+    /// <returns>True for a workbook.</returns>
+    public bool TryGet([NotNullWhen(true)] out WorkbookSnapshot? workbook, [NotNullWhen(false)] out Refusal? refusal)
+    {
+        (workbook, refusal) = (Workbook, Refusal);
+        return workbook is not null;
+    }
+}

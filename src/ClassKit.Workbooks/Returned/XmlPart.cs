@@ -1,0 +1,60 @@
+using System.Xml;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>Walks the XML of a part from its first element to its last.</summary>
+internal static class XmlPart
+{
+    private static readonly XmlReaderSettings Settings = new()
+    {
+        DtdProcessing = DtdProcessing.Prohibit,
+        XmlResolver = null,
+        IgnoreComments = true,
+        IgnoreProcessingInstructions = true,
+
+        // Some programs write control characters that XML 1.0 has no place for. That is no reason to lose a student's work.
+        CheckCharacters = false,
+    };
+
+    /// <summary>Reads a part; false if there is none of that name.</summary>
+    public static bool TryRead(Package package, string part, Action<XmlReader> read)
+    {
+        using var stream = package.TryOpen(part);
+        if (stream is null) return false;
+        try
+        {
+            Walk(stream, part, read);
+        }
+        catch (InvalidDataException)
+        {
+            throw RefusalException.Damaged($"{part} cannot be unpacked");
+        }
+
+        return true;
+    }
+
+    private static void Walk(PartStream stream, string part, Action<XmlReader> read)
+    {
+        try
+        {
+            using var xml = XmlReader.Create(stream, Settings);
+            read(xml);
+            while (xml.Read())
+            {
+            }
+        }
+        catch (XmlException problem)
+        {
+            // Broken on the way explains more than what came of it, so that the checksum is asked first.
+            stream.Finish();
+            throw RefusalException.Damaged($"{part} is no well-formed XML at line {problem.LineNumber}, column {problem.LinePosition}");
+        }
+        catch (RefusalException refused) when (refused.Refusal.Kind == RefusalKind.Damaged)
+        {
+            stream.Finish();
+            throw;
+        }
+
+        stream.Finish();
+    }
+}

@@ -1,0 +1,115 @@
+using ClassKit.CellFormulas;
+using ClassKit.Workbooks.Tests.Samples;
+
+namespace ClassKit.Workbooks.Tests.Returned;
+
+/// <summary>Sheets, names and where parts lie: ECMA-376 Part 1, 18.2; Part 2, 9.3 (relationships); Part 4 (transitional).</summary>
+public sealed class WorkbookReadingTests
+{
+    private const string OneCell = """<row r="1"><c r="A1"><v>5</v></c></row>""";
+
+    [Fact]
+    public void Names_are_read_with_the_sheet_they_belong_to()
+    {
+        var workbook = HandMade.Sheet(OneCell, names: """
+            <definedName name="mix_flour">S!$A$1</definedName>
+            <definedName name="mix_water" localSheetId="0">S!$A$2</definedName>
+            <definedName name="mix_salt">S!#REF!</definedName>
+            <definedName name="mix_lost" localSheetId="9">S!$A$3</definedName>
+            <definedName name="_xlnm.Print_Area" localSheetId="0">S!$A$1:$B$9</definedName>
+            <definedName name="mix_quoted" hidden="1">'It&apos;s &quot;S&quot;'!$A$1</definedName>
+            """).Read();
+
+        Assert.Equal(
+            [
+                new DefinedName("mix_flour", null, "S!$A$1"),
+                new DefinedName("mix_water", "S", "S!$A$2"),
+                new DefinedName("mix_salt", null, "S!#REF!"),
+                new DefinedName("mix_quoted", null, "'It's \"S\"'!$A$1"),
+            ],
+            workbook.Names);
+    }
+
+    [Fact]
+    public void Hidden_sheets_are_read_and_chart_sheets_are_not()
+    {
+        var workbook = HandMade.Sheet(OneCell)
+            .Replace("xl/workbook.xml", "<sheets>", """<sheets><sheet name="Chart" sheetId="3" r:id="rId3"/><sheet name="Aside" sheetId="2" state="veryHidden" r:id="rId4"/>""")
+            .Replace("xl/workbook.xml", "<definedNames>", """<definedNames><definedName name="here" localSheetId="2">S!$A$1</definedName>""")
+            .With("xl/_rels/workbook.xml.rels", HandMade.Relationships(
+                ("rId1", "worksheet", "worksheets/sheet1.xml"), ("rId3", "chartsheet", "worksheets/sheet1.xml"), ("rId4", "worksheet", "worksheets/sheet1.xml")))
+            .Read();
+
+        Assert.Equal(["Aside", "S"], workbook.Sheets.Select(sheet => sheet.Name));
+        Assert.Equal("S", Assert.Single(workbook.Names).Sheet);
+    }
+
+    [Theory]
+    [InlineData("""<workbookPr date1904="1"/>""", true, 35064.0)]
+    [InlineData("""<workbookPr date1904="true"/>""", true, 35064.0)]
+    [InlineData("""<workbookPr/>""", false, 36526.0)]
+    public void The_calendar_of_the_workbook_is_kept(string properties, bool uses1904, double newYear2000)
+    {
+        var workbook = HandMade.Sheet("""<row r="1"><c r="A1" t="d"><v>2000-01-01</v></c></row>""", workbookProperties: properties).Read();
+
+        Assert.Equal(uses1904, workbook.Uses1904Dates);
+        Assert.Equal(newYear2000, workbook.Sheets[0].Cells[(1, 1)].Stored.Number);
+    }
+
+    [Fact]
+    public void The_strict_form_of_the_format_is_read_alike()
+    {
+        var strict = HandMade.Sheet(OneCell, names: """<definedName name="n">S!$A$1</definedName>""")
+            .ReplaceEverywhere("http://schemas.openxmlformats.org/spreadsheetml/2006/main", "http://purl.oclc.org/ooxml/spreadsheetml/main")
+            .ReplaceEverywhere("http://schemas.openxmlformats.org/officeDocument/2006/relationships", "http://purl.oclc.org/ooxml/officeDocument/relationships");
+
+        Assert.Equal(5, strict.Cell("A1")!.Stored.Number);
+        Assert.Single(strict.Read().Names);
+    }
+
+    [Theory]
+    [InlineData("/xl/worksheets/sheet1.xml")]
+    [InlineData("worksheets/sheet1.xml")]
+    [InlineData("./worksheets/../worksheets/sheet1.xml")]
+    [InlineData("../xl/worksheets/sheet1.xml")]
+    [InlineData("worksheets/sheet%31.xml")]
+    [InlineData("Worksheets/Sheet1.xml")]
+    public void A_sheet_is_found_however_its_target_is_written(string target)
+    {
+        var workbook = HandMade.Sheet(OneCell).Replace("xl/_rels/workbook.xml.rels", "worksheets/sheet1.xml", target);
+
+        Assert.Equal(5, workbook.Cell("A1")!.Stored.Number);
+    }
+
+    [Fact]
+    public void The_workbook_may_lie_anywhere_in_the_package()
+    {
+        var moved = HandMade.Sheet(OneCell)
+            .With("_rels/.rels", HandMade.Relationships(("x", "officeDocument", "/book.xml")))
+            .With("book.xml", """
+                <b:workbook xmlns:b="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships">
+                <b:sheets><b:sheet name="S" sheetId="1" r:id="a"/></b:sheets></b:workbook>
+                """)
+            .With("_rels/book.xml.rels", HandMade.Relationships(("a", "worksheet", "xl/worksheets/sheet1.xml")))
+            .Without("xl/workbook.xml").Without("xl/_rels/workbook.xml.rels").Without("xl/sharedStrings.xml");
+
+        Assert.Equal(5, moved.Cell("A1")!.Stored.Number);
+    }
+
+    [Fact]
+    public void A_link_out_of_the_package_is_not_followed()
+    {
+        var linked = HandMade.Sheet(OneCell).Replace("xl/_rels/workbook.xml.rels", "Target=\"worksheets/sheet1.xml\"", "Target=\"http://example.org/sheet.xml\" TargetMode=\"External\"");
+
+        Assert.Equal(RefusalKind.Damaged, ReturnedWorkbookReader.Read(linked.ToBytes()).Refusal!.Kind);
+    }
+
+    [Fact]
+    public void A_listed_sheet_without_its_part_is_damage()
+    {
+        var refusal = ReturnedWorkbookReader.Read(HandMade.Sheet(OneCell).Without("xl/worksheets/sheet1.xml").ToBytes()).Refusal!;
+
+        Assert.Equal(RefusalKind.Damaged, refusal.Kind);
+        Assert.Contains("'S'", refusal.Reason, StringComparison.Ordinal);
+    }
+}
