@@ -1,0 +1,78 @@
+using System.Globalization;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Functions;
+
+/// <summary>Numbers from texts and texts from numbers (OpenFormula 1.3, 6.19 and 6.20).</summary>
+internal static class NumberTexts
+{
+    public static readonly FunctionRow[] Rows =
+    [
+        new("VALUE", 1, 1, "V", Value),
+        new("NUMBERVALUE", 1, 3, "VVV", NumberValue),
+        new("TEXT", 2, 2, "VV", Text),
+        new("FIXED", 1, 3, "VVV", Fixed),
+        new("DOLLAR", 1, 2, "VV", Dollar),
+    ];
+
+    private static FormulaValue Value(Call call)
+    {
+        var value = call.Scalar(0);
+        return value.Kind == CellValueKind.Logical ? CellError.Value : call.Number(0);
+    }
+
+    /// <summary>Reads a number with stated separators, whatever the language.</summary>
+    private static FormulaValue NumberValue(Call call)
+    {
+        var (text, point, group) = (call.Text(0), call.Text(1, "."), call.Text(2, ","));
+        if (call.Failed) return false;
+        if (point.Length == 0 || (group.Length == 0 && !call.IsMissing(2))) return CellError.Value;
+        var (pointSign, groupSign) = (point[0], group[0]);
+        if (pointSign == groupSign) return CellError.Value;
+        text = new([.. text.Where(c => !char.IsWhiteSpace(c))]);
+        if (text.Length == 0) return 0;
+        var percents = 0;
+        while (text.EndsWith('%'))
+        {
+            percents++;
+            text = text[..^1];
+        }
+
+        var at = text.IndexOf(pointSign, StringComparison.Ordinal);
+        if (at >= 0 && text.IndexOf(groupSign, at) >= 0) return CellError.Value;
+        var plain = new string([.. text.Where(c => c != groupSign).Select(c => c == pointSign ? '.' : c == '.' || c == ',' ? 'x' : c)]);
+        if (!double.TryParse(plain, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out var number))
+            return CellError.Value;
+        for (; percents > 0; percents--) number /= 100;
+        return number;
+    }
+
+    private static FormulaValue Text(Call call)
+    {
+        var (value, code) = (call.Scalar(0), call.Text(1));
+        if (call.Failed) return false;
+        if (NumberFormat.Parse(code) is not { } format) return call.Interpreter.Unsupported($"the number format {code} is not evaluated");
+        if (value.Kind == CellValueKind.Logical) return value.ToString();
+        if (value.IsText && !NumberText.TryParse(value.Text, out _)) return format.Show(value.Text);
+        Coercion.TryNumber(value, out var number, out _);
+        return format.Show(number, call.Interpreter.Uses1904Dates) is { } text ? text : CellError.Value;
+    }
+
+    private static FormulaValue Fixed(Call call)
+    {
+        var (number, places, plain) = (call.Number(0), call.Integer(1, 2), call.Logical(2, false));
+        if (places > 127) return CellError.Value;
+        var rounded = Numbers.Round(number, places);
+        return rounded.ToString((plain ? "F" : "N") + Math.Max(0, places).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    }
+
+    private static FormulaValue Dollar(Call call)
+    {
+        var (number, places) = (call.Number(0), call.Integer(1, 2));
+        if (places > 127) return CellError.Value;
+        var rounded = Numbers.Round(number, places);
+        var text = "$" + Math.Abs(rounded).ToString("N" + Math.Max(0, places).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return rounded < 0 ? $"({text})" : text;
+    }
+}
