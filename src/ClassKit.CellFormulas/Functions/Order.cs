@@ -1,0 +1,106 @@
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Functions;
+
+/// <summary>What depends on numbers in order of size: medians, percentiles, ranks (OpenFormula 1.3, 6.18).</summary>
+internal static class Order
+{
+    public static readonly FunctionRow[] Rows =
+    [
+        new("MEDIAN", 1, FunctionRow.Many, "*R", call => Sorted(call.NumbersFrom(0)) is { Count: > 0 } sorted ? Inclusive(sorted, 0.5) : CellError.Number),
+        new("MODE", 1, FunctionRow.Many, "*A", call => Mode(call.NumbersFrom(0))),
+        new("MODE.SNGL", 1, FunctionRow.Many, "*A", call => Mode(call.NumbersFrom(0))),
+        new("LARGE", 2, 2, "AV", call => Ranked(call, fromTop: true)),
+        new("SMALL", 2, 2, "AV", call => Ranked(call, fromTop: false)),
+        new("RANK", 2, 3, "VRV", call => Rank(call, average: false)),
+        new("RANK.EQ", 2, 3, "VRV", call => Rank(call, average: false)),
+        new("RANK.AVG", 2, 3, "VRV", call => Rank(call, average: true)),
+        new("PERCENTILE", 2, 2, "AV", call => Inclusive(Numbers(call), call.Number(1))),
+        new("PERCENTILE.INC", 2, 2, "AV", call => Inclusive(Numbers(call), call.Number(1))),
+        new("PERCENTILE.EXC", 2, 2, "AV", call => Exclusive(Numbers(call), call.Number(1))),
+        new("QUARTILE", 2, 2, "AV", call => Inclusive(Numbers(call), Quarter(call))),
+        new("QUARTILE.INC", 2, 2, "AV", call => Inclusive(Numbers(call), Quarter(call))),
+        new("QUARTILE.EXC", 2, 2, "AV", call => Exclusive(Numbers(call), Quarter(call))),
+        new("PERCENTRANK", 2, 3, "AVV", PercentRank),
+        new("PERCENTRANK.INC", 2, 3, "AVV", PercentRank),
+    ];
+
+    private static List<double> Numbers(Call call)
+    {
+        var numbers = new List<double>();
+        call.AddNumbers(0, numbers);
+        return Sorted(numbers);
+    }
+
+    private static List<double> Sorted(List<double> numbers)
+    {
+        numbers.Sort();
+        return numbers;
+    }
+
+    private static double Quarter(Call call) => Values.Numbers.Truncate(call.Number(1)) / 4;
+
+    /// <summary>The value at rank 1 + share × (n - 1), between neighbours in proportion.</summary>
+    private static FormulaValue Inclusive(List<double> sorted, double share) =>
+        sorted.Count == 0 || share is < 0 or > 1 ? CellError.Number : Between(sorted, share * (sorted.Count - 1));
+
+    /// <summary>The value at rank share × (n + 1); there is none below the first or above the last.</summary>
+    private static FormulaValue Exclusive(List<double> sorted, double share)
+    {
+        var rank = share * (sorted.Count + 1);
+        return sorted.Count == 0 || share is <= 0 or >= 1 || rank < 1 || rank > sorted.Count ? CellError.Number : Between(sorted, rank - 1);
+    }
+
+    private static double Between(List<double> sorted, double index)
+    {
+        var below = (int)Values.Numbers.Floor(index);
+        return below + 1 >= sorted.Count ? sorted[^1] : sorted[below] + Math.Max(0, index - below) * (sorted[below + 1] - sorted[below]);
+    }
+
+    /// <summary>The commonest number, of several the one met first; none if no number comes twice.</summary>
+    private static FormulaValue Mode(List<double> numbers)
+    {
+        var counts = new Dictionary<double, int>();
+        var (mode, most) = (0.0, 1);
+        foreach (var number in numbers) counts[number] = counts.GetValueOrDefault(number) + 1;
+        foreach (var number in numbers)
+        {
+            if (counts[number] > most) (mode, most) = (number, counts[number]);
+        }
+
+        return most == 1 ? CellError.NotAvailable : mode;
+    }
+
+    private static FormulaValue Ranked(Call call, bool fromTop)
+    {
+        var sorted = Numbers(call);
+        var rank = Values.Numbers.Ceiling(call.Number(1));
+        if (rank < 1 || rank > sorted.Count) return CellError.Number;
+        return sorted[fromTop ? sorted.Count - (int)rank : (int)rank - 1];
+    }
+
+    private static FormulaValue Rank(Call call, bool average)
+    {
+        var number = call.Number(0);
+        var numbers = new List<double>();
+        call.AddNumbers(1, numbers);
+        var ascending = call.Number(2, 0) != 0;
+        var before = numbers.Count(other => ascending ? other < number : other > number);
+        var same = numbers.Count(other => other == number);
+        return same == 0 ? CellError.NotAvailable : before + 1 + (average ? (same - 1) / 2.0 : 0);
+    }
+
+    private static FormulaValue PercentRank(Call call)
+    {
+        var sorted = Numbers(call);
+        var (number, digits) = (call.Number(1), call.Integer(2, 3));
+        if (digits < 1 || sorted.Count == 0) return CellError.Number;
+        if (number < sorted[0] || number > sorted[^1]) return CellError.NotAvailable;
+        if (sorted.Count == 1) return 1;
+        var below = sorted.FindLastIndex(other => other < number) + 1;
+        if (sorted[below] == number) return Values.Numbers.RoundDown(below / (sorted.Count - 1.0), digits);
+        var part = (number - sorted[below - 1]) / (sorted[below] - sorted[below - 1]);
+        return Values.Numbers.RoundDown((below - 1 + part) / (sorted.Count - 1), digits);
+    }
+}
