@@ -1,0 +1,85 @@
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Functions;
+
+/// <summary>One row or column of an array, to search in.</summary>
+internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Index)
+{
+    /// <summary>The places that can hold something; past them all is blank.</summary>
+    public int Count => IsColumn ? Math.Min(Array.Rows, Array.StoredRows) : Math.Min(Array.Columns, Array.StoredColumns);
+
+    /// <summary>All places, blank ones at the end included.</summary>
+    public int Length => IsColumn ? Array.Rows : Array.Columns;
+
+    public CellValue this[int at] => IsColumn ? Array[at, Index] : Array[Index, at];
+
+    public static Vector Column(ArrayValue array, int column) => new(array, true, column);
+
+    public static Vector Row(ArrayValue array, int row) => new(array, false, row);
+
+    /// <summary>The array as one row or column; null if it is neither.</summary>
+    public static Vector? Of(ArrayValue array) => array.Columns == 1 ? Column(array, 0) : array.Rows == 1 ? Row(array, 0) : null;
+
+    /// <summary>The first place (or the last, backwards) with that value; texts may be patterns. -1 for none.</summary>
+    public int Exact(CellValue wanted, bool wildcards, bool backwards = false)
+    {
+        var pattern = wildcards && wanted.IsText && Wildcard.IsPattern(wanted.Text) ? wanted.Text : null;
+        for (var step = 0; step < Count; step++)
+        {
+            var at = backwards ? Count - 1 - step : step;
+            var cell = this[at];
+            if (cell.Kind != wanted.Kind) continue;
+            if (pattern is null ? Operators.Compare(cell, wanted) == 0 : Wildcard.Matches(pattern, cell.Text)) return at;
+        }
+
+        return -1;
+    }
+
+    /// <summary>In ascending order, the last place not above; in descending order, the last not below. Values of other kinds are passed over. -1 for none.</summary>
+    public int Sorted(CellValue wanted, bool descending = false)
+    {
+        var places = new List<int>();
+        for (var at = 0; at < Count; at++)
+        {
+            if (this[at].Kind == wanted.Kind) places.Add(at);
+        }
+
+        var (low, high) = (0, places.Count);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            var order = Operators.Compare(this[places[middle]], wanted);
+            if (descending ? order >= 0 : order <= 0) low = middle + 1;
+            else high = middle;
+        }
+
+        if (low == 0) return -1;
+
+        // Downwards, the first of equals is the one meant.
+        if (descending)
+        {
+            while (low > 1 && Operators.Compare(this[places[low - 1]], wanted) == 0 && Operators.Compare(this[places[low - 2]], wanted) == 0) low--;
+        }
+
+        return places[low - 1];
+    }
+
+    /// <summary>The place with the value, or else with the nearest below (or above) whatever the order; -1 for none.</summary>
+    public int Nearest(CellValue wanted, bool above, bool backwards)
+    {
+        var best = -1;
+        for (var step = 0; step < Count; step++)
+        {
+            var at = backwards ? Count - 1 - step : step;
+            var cell = this[at];
+            if (cell.Kind != wanted.Kind) continue;
+            var order = Operators.Compare(cell, wanted);
+            if (order == 0) return at;
+            if (above ? order < 0 : order > 0) continue;
+            if (best < 0 || (above ? Operators.Compare(cell, this[best]) < 0 : Operators.Compare(cell, this[best]) > 0)) best = at;
+        }
+
+        return best;
+    }
+}
