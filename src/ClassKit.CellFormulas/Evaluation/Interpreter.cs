@@ -36,7 +36,7 @@ internal abstract partial class Interpreter
     public string? Reason { get; protected set; }
 
     /// <summary>True while an array formula, or an argument that is taken as an array, is evaluated.</summary>
-    protected bool ArrayMode => _arrayMode;
+    public bool WantsArrays => _arrayMode;
 
     /// <summary>Row and column of the cell whose formula is evaluated; null if it is in no cell.</summary>
     public abstract (int Row, int Column)? Place { get; }

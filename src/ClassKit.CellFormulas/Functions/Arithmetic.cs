@@ -3,7 +3,7 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;
 
-/// <summary>Sums, products, powers and signs.</summary>
+/// <summary>Sums, products, powers, logarithms and signs (OpenFormula 1.3, 6.16).</summary>
 internal static class Arithmetic
 {
     public static readonly FunctionRow[] Rows =
@@ -13,8 +13,15 @@ internal static class Arithmetic
         new("SUM", 1, FunctionRow.Many, "*R", call => Summation.Of(call.NumbersFrom(0))),
         new("SUMSQ", 1, FunctionRow.Many, "*R", call => Summation.Of(call.NumbersFrom(0), x => x * x)),
         new("PRODUCT", 1, FunctionRow.Many, "*R", Product),
+        new("SUMPRODUCT", 1, FunctionRow.Many, "*A", SumProduct),
         new("POWER", 2, 2, "VV", call => Operators.Power(call.Number(0), call.Number(1))),
-        new("SQRT", 1, 1, "V", Sqrt),
+        new("SQRT", 1, 1, "V", call => call.Number(0) is var x && x < 0 ? CellError.Number : Math.Sqrt(x)),
+        new("SQRTPI", 1, 1, "V", call => call.Number(0) is var x && x < 0 ? CellError.Number : Math.Sqrt(x * Math.PI)),
+        new("EXP", 1, 1, "V", call => Math.Exp(call.Number(0))),
+        new("LN", 1, 1, "V", call => call.Number(0) is var x && x <= 0 ? CellError.Number : Math.Log(x)),
+        new("LOG10", 1, 1, "V", call => call.Number(0) is var x && x <= 0 ? CellError.Number : Math.Log10(x)),
+        new("LOG", 1, 2, "VV", Log),
+        new("PI", 0, 0, "", _ => Math.PI),
         new("MOD", 2, 2, "VV", Mod),
         new("QUOTIENT", 2, 2, "VV", Quotient),
     ];
@@ -25,13 +32,53 @@ internal static class Arithmetic
         return numbers.Count == 0 ? 0 : numbers.Aggregate(1.0, (product, number) => product * number);
     }
 
-    private static FormulaValue Sqrt(Call call)
+    /// <summary>Products of elements in the same place, added up; what is no number counts as 0.</summary>
+    private static FormulaValue SumProduct(Call call)
     {
-        var number = call.Number(0);
-        return number < 0 ? CellError.Number : Math.Sqrt(number);
+        var arrays = new ArrayValue[call.Count];
+        for (var at = 0; at < arrays.Length; at++)
+        {
+            arrays[at] = call.Array(at);
+            if (arrays[at].Rows != arrays[0].Rows || arrays[at].Columns != arrays[0].Columns) call.Fail(CellError.Value);
+        }
+
+        // Outside what is stored everywhere, one factor is blank and the product 0.
+        var (rows, columns) = (arrays.Min(array => array.StoredRows), arrays.Min(array => array.StoredColumns));
+        var products = new List<double>();
+        foreach (var array in arrays) FailOnError(call, array);
+        for (var row = 0; row < rows && !call.Failed; row++)
+        {
+            for (var column = 0; column < columns; column++)
+            {
+                var product = 1.0;
+                foreach (var array in arrays) product *= array[row, column] is { IsNumber: true } cell ? cell.Number : 0;
+                products.Add(product);
+            }
+        }
+
+        return Summation.Of(products);
     }
 
-    /// <summary>The remainder takes the divisor's sign (OpenFormula 1.3, 6.16.39).</summary>
+    private static void FailOnError(Call call, ArrayValue array)
+    {
+        for (var row = 0; row < array.StoredRows; row++)
+        {
+            for (var column = 0; column < array.StoredColumns; column++)
+            {
+                if (array[row, column] is { IsError: true } cell) call.Fail(cell.Error);
+            }
+        }
+    }
+
+    private static FormulaValue Log(Call call)
+    {
+        var (number, root) = (call.Number(0), call.Number(1, 10));
+        if (number <= 0 || root <= 0) return CellError.Number;
+        if (root == 1) return CellError.DivideByZero;
+        return root == 10 ? Math.Log10(number) : root == 2 ? Math.Log2(number) : Math.Log(number) / Math.Log(root);
+    }
+
+    /// <summary>The remainder takes the divisor's sign.</summary>
     private static FormulaValue Mod(Call call)
     {
         var (dividend, divisor) = (call.Number(0), call.Number(1));

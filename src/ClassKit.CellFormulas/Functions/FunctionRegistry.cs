@@ -8,9 +8,24 @@ internal static class FunctionRegistry
     private static readonly FrozenDictionary<string, FunctionRow> Rows = new[]
     {
         Arithmetic.Rows,
-        Rounding.Rows,
-        Statistics.Rows,
+        Clock.Rows,
+        Conditional.Rows,
+        Conversion.Rows,
+        Counting.Rows,
+        Dates.Rows,
+        Financial.Rows,
+        Information.Rows,
         Logic.Rows,
+        Lookup.Rows,
+        NumberTexts.Rows,
+        Order.Rows,
+        References.Rows,
+        Regression.Rows,
+        Rounding.Rows,
+        Searching.Rows,
+        Statistics.Rows,
+        Texts.Rows,
+        Trigonometry.Rows,
     }.SelectMany(rows => rows).ToFrozenDictionary(row => row.Name, StringComparer.Ordinal);
 
     public static IEnumerable<FunctionRow> All => Rows.Values;

@@ -11,7 +11,4 @@ internal enum FunctionTraits
 
     /// <summary>Depends on the clock or on chance.</summary>
     Volatile = 2,
-
-    /// <summary>Known to spreadsheets but not evaluated here.</summary>
-    Unsupported = 4,
 }

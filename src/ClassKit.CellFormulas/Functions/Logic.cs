@@ -17,6 +17,9 @@ internal static class Logic
         new("IF", 1, 3, "VRR", If, FunctionTraits.Lazy),
         new("IFERROR", 2, 2, "VV", call => call.Any(0) is { IsError: false } value ? value : Branch(call, 1), FunctionTraits.Lazy),
         new("IFNA", 2, 2, "VV", call => IsNotAvailable(call.Any(0)) ? Branch(call, 1) : call.Value(0), FunctionTraits.Lazy),
+        new("IFS", 2, FunctionRow.Many, "*VR", Ifs, FunctionTraits.Lazy),
+        new("SWITCH", 3, FunctionRow.Many, "VVR*VR", Switch, FunctionTraits.Lazy),
+        new("CHOOSE", 2, FunctionRow.Many, "V*R", Choose, FunctionTraits.Lazy),
     ];
 
     private static FormulaValue If(Call call)
@@ -25,6 +28,43 @@ internal static class Logic
         if (call.Failed) return false;
         if (condition) return call.Count > 1 ? Branch(call, 1) : true;
         return call.Count > 2 ? Branch(call, 2) : false;
+    }
+
+    /// <summary>The value after the first condition that holds; none of them is <c>#N/A</c>.</summary>
+    private static FormulaValue Ifs(Call call)
+    {
+        if (call.Count % 2 != 0) return CellError.NotAvailable;
+        for (var at = 0; at < call.Count; at += 2)
+        {
+            var holds = call.Logical(at);
+            if (call.Failed) return false;
+            if (holds) return Branch(call, at + 1);
+        }
+
+        return CellError.NotAvailable;
+    }
+
+    /// <summary>The result beside the first value that equals the first argument; else the last one without a partner.</summary>
+    private static FormulaValue Switch(Call call)
+    {
+        var subject = call.Scalar(0);
+        var at = 1;
+        for (; at + 1 < call.Count && !call.Failed; at += 2)
+        {
+            var candidate = call.Scalar(at);
+            if (call.Failed) break;
+            if (Operators.Compare(subject, candidate) == 0) return Branch(call, at + 1);
+        }
+
+        if (call.Failed) return false;
+        return at < call.Count ? Branch(call, at) : CellError.NotAvailable;
+    }
+
+    private static FormulaValue Choose(Call call)
+    {
+        var which = call.Integer(0);
+        if (call.Failed) return false;
+        return which < 1 || which >= call.Count ? CellError.Value : Branch(call, which);
     }
 
     /// <summary>An argument chosen as the result; one left out between commas is 0.</summary>

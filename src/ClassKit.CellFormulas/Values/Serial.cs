@@ -16,6 +16,9 @@ internal static class Serial
     /// <summary>The day after the last one that a cell can show, 9999-12-31, in the 1900 system.</summary>
     public const double End = 2_958_466;
 
+    /// <summary>How much larger a day number is in the 1900 system than in the 1904 system.</summary>
+    public const double SystemsApart = 1462;
+
     /// <summary>The day number of a date; years before the system's first give a negative one.</summary>
     public static double Of(DateTime date, bool uses1904)
     {
@@ -29,7 +32,7 @@ internal static class Serial
     {
         (year, month, day) = (0, 0, 0);
         var whole = Math.Floor(serial);
-        if (whole < 0 || whole >= (uses1904 ? End - 1462 : End)) return false;
+        if (whole < 0 || whole >= (uses1904 ? End - SystemsApart : End)) return false;
         if (!uses1904 && whole is 0 or FalseLeapDay)
         {
             (year, month, day) = whole == 0 ? (1900, 1, 0) : (1900, 2, 29);
@@ -40,4 +43,8 @@ internal static class Serial
         (year, month, day) = (date.Year, date.Month, date.Day);
         return true;
     }
+
+    /// <summary>0 for Sunday to 6 for Saturday, as programs have it: in the 1900 system the days before March 1900 carry the wrong names.</summary>
+    public static int Weekday(double serial, bool uses1904) =>
+        (int)((Math.Floor(serial) + (uses1904 ? 5 : 6)) % 7);
 }
