@@ -1,0 +1,29 @@
+using System.Text.RegularExpressions;
+
+namespace ClassKit.Baking;
+
+/// <summary>Masses as people write them: <c>390 g</c>, <c>1.34 kg</c>, <c>4 lb 5 1/2 oz</c>.</summary>
+public static partial class MassNotation
+{
+    /// <summary>Reads a metric mass (mg, g, kg) or pounds and ounces.</summary>
+    public static bool TryParse(string text, out Mass mass)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var match = Metric().Match(text);
+        if (!match.Success)
+            return PoundsAndOunces.TryParse(text, out mass);
+        mass = default;
+        if (!KitchenFraction.TryParse(match.Groups["number"].Value, out var number))
+            return false;
+        mass = match.Groups["unit"].Value.ToLowerInvariant() switch
+        {
+            "mg" => Mass.FromGrams(number / 1000),
+            "kg" => Mass.FromKilograms(number),
+            _ => Mass.FromGrams(number),
+        };
+        return true;
+    }
+
+    [GeneratedRegex(@"^\s*(?<number>[0-9][0-9 ./]*?)\s*(?<unit>mg|kg|g|gram|grams)\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Metric();
+}

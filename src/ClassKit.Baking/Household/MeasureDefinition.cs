@@ -1,0 +1,35 @@
+namespace ClassKit.Baking;
+
+/// <summary>What a cup, a spoon and an ounce are. Kitchens and labels disagree, so it is a named setting.</summary>
+/// <param name="Name">What the setting is called.</param>
+/// <param name="Cup">A cup.</param>
+/// <param name="FluidOunce">A fluid ounce.</param>
+/// <param name="Tablespoon">A tablespoon.</param>
+/// <param name="Teaspoon">A teaspoon.</param>
+/// <param name="Ounce">An ounce of mass.</param>
+/// <param name="Source">Where it is defined.</param>
+public sealed record MeasureDefinition(string Name, Volume Cup, Volume FluidOunce, Volume Tablespoon, Volume Teaspoon, Mass Ounce, string Source)
+{
+    /// <summary>US customary measures, exact: the default.</summary>
+    public static MeasureDefinition UnitedStates { get; } = new(
+        "US customary",
+        Volume.FromCups(1),
+        Volume.FromLitres(Volume.LitresPerFluidOunce),
+        Volume.FromTablespoons(1),
+        Volume.FromTeaspoons(1),
+        Mass.FromOunces(1),
+        "NIST SP 811, appendix B.8");
+
+    /// <summary>The rounded measures of US nutrition labels: a cup of 240 mL, an ounce of 28 g.</summary>
+    public static MeasureDefinition NutritionLabel { get; } = new(
+        "US nutrition label",
+        Volume.FromMillilitres(240),
+        Volume.FromMillilitres(30),
+        Volume.FromMillilitres(15),
+        Volume.FromMillilitres(5),
+        Mass.FromGrams(28),
+        "21 CFR 101.9(b)(5)(viii)");
+
+    /// <summary>All of the settings, the default first.</summary>
+    public static IReadOnlyList<MeasureDefinition> All { get; } = [UnitedStates, NutritionLabel];
+}

@@ -1,0 +1,43 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace ClassKit.Baking;
+
+/// <summary>Temperatures as people write them: <c>350 F</c>, <c>180 °C</c>.</summary>
+public static partial class TemperatureNotation
+{
+    /// <summary>The step of an oven's dial in Celsius.</summary>
+    private const double DialCelsius = 5;
+
+    /// <summary>The step of an oven's dial in Fahrenheit.</summary>
+    private const double DialFahrenheit = 25;
+
+    /// <summary>To the whole degree, halves away from zero: <c>177 °C (350 °F)</c>.</summary>
+    public static string Show(Temperature temperature) => string.Create(
+        CultureInfo.InvariantCulture, $"{Whole(temperature.Celsius)} °C ({Whole(temperature.Fahrenheit)} °F)");
+
+    /// <summary>What to set an oven to: the nearest 5 °C and the nearest 25 °F.</summary>
+    public static (double Celsius, double Fahrenheit) Dial(Temperature oven) => (Step(oven.Celsius, DialCelsius), Step(oven.Fahrenheit, DialFahrenheit));
+
+    /// <summary>Reads a number with C or F behind it, with or without a degree sign. A bare number is not read: nobody knows which it is.</summary>
+    public static bool TryParse(string text, out Temperature temperature)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        temperature = default;
+        var match = Shape().Match(text);
+        if (!match.Success || !double.TryParse(match.Groups["number"].Value.Replace('−', '-'), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+            return false;
+        var celsius = match.Groups["unit"].Value is "F" or "f" ? (number - 32) / 1.8 : number;
+        if (!double.IsFinite(celsius) || celsius < Temperature.FromKelvin(0).Celsius)
+            return false;
+        temperature = Temperature.FromCelsius(celsius);
+        return true;
+    }
+
+    private static double Whole(double degrees) => Step(degrees, 1);
+
+    private static double Step(double degrees, double step) => Math.Round(degrees / step, MidpointRounding.AwayFromZero) * step + 0.0;
+
+    [GeneratedRegex(@"^\s*(?<number>[-−]?[0-9]+(?:\.[0-9]+)?)\s*(?:°|º|deg(?:rees)?\.?)?\s*(?<unit>[CFcf])\s*$", RegexOptions.CultureInvariant)]
+    private static partial Regex Shape();
+}
