@@ -1,0 +1,25 @@
+namespace ClassKit.Baking;
+
+/// <summary>Turns weights into baker's percentages.</summary>
+public static class Percentages
+{
+    /// <summary>The formula behind a recipe in weights: each mass × 100 / all flour. Lines of the same ingredient are combined, in the order of first use.</summary>
+    /// <param name="id">The formula's id.</param>
+    /// <param name="title">What it makes.</param>
+    /// <param name="leavening">What chiefly makes it rise.</param>
+    /// <param name="recipe">Masses in any unit; above 0.</param>
+    /// <remarks>Check value: 28 oz of egg on 64 oz of flour are 43.75 % (Texas Education Agency, "Calculating Baker's Percentages (Key)", 2015).</remarks>
+    public static Computed<BakersFormula> FromWeights(string id, string title, Leavening leavening, IReadOnlyList<WeighedIngredient> recipe)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        if (recipe.FirstOrDefault(line => line.Mass.Grams <= 0) is { } empty)
+            return new Impossibility("bad-mass", $"{empty.Ingredient.Name} stands at {Figures.Grams(empty.Mass)}.", "A mass is above 0; leave the ingredient out if there is none.");
+        var flour = recipe.Where(line => line.Ingredient.Role == IngredientRole.Flour).Sum(line => line.Mass.Grams);
+        if (flour <= 0)
+            return new Impossibility("no-flour", $"{title} has no flour.", "Baker's percentages are shares of the flour: name at least one flour.");
+        return new BakersFormula(id, title, leavening,
+        [
+            .. Combining.Same(recipe).Select(line => new FormulaLine(line.Ingredient, line.Mass.Grams * 100 / flour)),
+        ]);
+    }
+}

@@ -1,0 +1,6 @@
+namespace ClassKit.Baking;
+
+/// <summary>An ingredient and a mass of it.</summary>
+/// <param name="Ingredient">What.</param>
+/// <param name="Mass">How much; not negative.</param>
+public sealed record WeighedIngredient(Ingredient Ingredient, Mass Mass);
