@@ -22,7 +22,7 @@ public static class ContentChecker
                 problems.Add(new(ContentPath.Shown(path), null, "There is nothing to check below this folder", "Name a folder that holds lessons, rubrics, class profiles or rosters."));
             items.AddRange(found);
         }
-        items = [.. items.DistinctBy(item => Path.GetFullPath(item.Path))];
+        items = [.. items.DistinctBy(item => Path.TrimEndingDirectorySeparator(Path.GetFullPath(item.Path)))];
         problems.AddRange(items.SelectMany(Problems));
         return new(items, [.. problems.Distinct()]);
     }

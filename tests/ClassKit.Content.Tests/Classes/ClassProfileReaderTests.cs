@@ -1,0 +1,60 @@
+using ClassKit.Lessons;
+
+namespace ClassKit.Content.Tests.Classes;
+
+public sealed class ClassProfileReaderTests : IDisposable
+{
+    private readonly ContentFolder _folder = new();
+    private readonly string _shipped = File.ReadAllText(Path.Combine(Repository.Demo, "class.md")).ReplaceLineEndings("\n");
+
+    public void Dispose() => _folder.Dispose();
+
+    private Reading<ClassProfile> Read(string text) => ClassProfileReader.Read(_folder.Write("class.md", text));
+
+    [Fact]
+    public void A_profile_is_read_in_full()
+    {
+        var profile = Read(_shipped).Model;
+
+        Assert.NotNull(profile);
+        Assert.Equal("Tuesday bakers", profile.Name);
+        Assert.Equal("Fennel Row Teaching Kitchen", profile.Kitchen);
+        Assert.Equal((24, 6, 6, 150, 3), (profile.Students, profile.Teams, profile.PiecesPerTeam, profile.PeriodMinutes, profile.Ovens));
+        Assert.Equal((24.0, 320.0), (profile.KitchenTemperature.Celsius, profile.AltitudeMetres));
+        Assert.Equal((1.0, 0.1), (profile.ScaleResolution.Grams, profile.SmallScaleResolution.Grams));
+        Assert.Equal(["sesame", "tree nuts"], profile.Allergies);
+        Assert.Equal(UnitSystem.Both, profile.Units);
+    }
+
+    [Fact]
+    public void Other_units_are_converted()
+    {
+        var profile = Read(_shipped
+            .Replace("320 m", "5000 ft", StringComparison.Ordinal)
+            .Replace("24 °C", "75.2 F", StringComparison.Ordinal)
+            .Replace("150 min", "2.5 h", StringComparison.Ordinal)).Model!;
+
+        // An international foot is exactly 0.3048 m (NIST SP 811, appendix B).
+        Assert.Equal(1524, profile.AltitudeMetres, 1e-9);
+        Assert.Equal(24, profile.KitchenTemperature.Celsius, 1e-9);
+        Assert.Equal(150, profile.PeriodMinutes);
+    }
+
+    [Fact]
+    public void A_class_without_allergies_says_none() =>
+        Assert.Empty(Read(_shipped.Replace("[sesame, tree nuts]", "none", StringComparison.Ordinal)).Model!.Allergies);
+
+    [Theory]
+    [InlineData("teams: 6", "teams: 25", "", "There are 25 teams for 24 students", "at most as many teams")]
+    [InlineData("students: 24", "students: -1", "", "`students` is -1", "1 or more", 2)]
+    [InlineData("altitude: 320 m", "altitude: 320 mm", "", "the unit `mm`", "Did you mean `m`?")]
+    [InlineData("altitude: 320 m", "altitude: 99999 m", "", "`altitude` is 99999 m", "from -1500 to 20000")]
+    [InlineData("ovens: 3", "oven: 3", "", "`oven` is not a key", "Did you mean `ovens`?", 2)]
+    [InlineData("units: both", "units: metrics", "", "`units` is `metrics`", "Did you mean `metric`?")]
+    public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
+    {
+        var broken = Complaint.Break(_shipped, find, replacement);
+
+        Complaint.Among(Read(broken), problems, Complaint.LineFor(at, _shipped, find, broken), found, remedy);
+    }
+}

@@ -1,0 +1,77 @@
+using System.Text;
+using ClassKit.Exercises;
+
+namespace ClassKit.Content.Tests.Classes;
+
+public sealed class RosterReaderTests : IDisposable
+{
+    private readonly ContentFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    private Reading<Roster> Read(string text) => RosterReader.Read(_folder.Write("roster.csv", text), "Tuesday bakers");
+
+    [Fact]
+    public void The_demo_roster_has_24_students()
+    {
+        var roster = RosterReader.Read(Path.Combine(Repository.Demo, "roster.csv")).Model;
+
+        Assert.NotNull(roster);
+        Assert.Equal("demo-cohort", roster.Cohort);
+        Assert.Equal(24, roster.Students.Count);
+        Assert.Equal("Fuentes Vidal, Jorge", roster.Students.Single(student => student.Id == "jorge-fuentes-vidal").Name);
+        Assert.All(roster.Students, student => Assert.EndsWith("@example.org", student.Email!, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("id,name,email\nana,Ana Lima,ana@example.org\nbo,Bo Li,\n")]
+    [InlineData("\uFEFFid,name,email\r\nana,Ana Lima,ana@example.org\r\nbo,Bo Li,")]
+    [InlineData("id;name;email\nana;Ana Lima;ana@example.org\n\nbo;Bo Li;\n")]
+    [InlineData("id\tname\temail\nana\tAna Lima\tana@example.org\nbo\tBo Li\t\n")]
+    [InlineData("Email,Name,Id\nana@example.org,Ana Lima,ana\n,Bo Li,bo\n")]
+    [InlineData("id,name,email\n\"ana\",\"Ana Lima\",ana@example.org\nbo, Bo Li ,\n,,\n")]
+    public void Rosters_as_spreadsheet_programs_write_them_are_read(string text)
+    {
+        var reading = Read(text);
+
+        Assert.Empty(reading.Problems);
+        Assert.Equal("Tuesday bakers", reading.Model!.Cohort);
+        Assert.Equal([new("ana", "Ana Lima", "ana@example.org"), new("bo", "Bo Li")], reading.Model.Students);
+    }
+
+    [Fact]
+    public void A_quoted_field_may_hold_separators_quotes_and_line_ends()
+    {
+        // RFC 4180, section 2, rules 6 and 7.
+        var roster = Read("id,name\nana,\"Lima, \"\"Ana\"\"\nthe first\"\n").Model!;
+
+        Assert.Equal("Lima, \"Ana\"\nthe first", roster.Students[0].Name);
+    }
+
+    [Theory]
+    [InlineData("id,name\nana,Ana\nbo,Bo\nana,Anna\n", 4, "The id `ana` is in line 2 already", "an id of their own")]
+    [InlineData("id,name\nAna Lima,Ana\n", 2, "The id is `Ana Lima`", "lower-case letters a to z")]
+    [InlineData("id,name\n../../ana,Ana\n", 2, "The id is `../../ana`", "a file's name")]
+    [InlineData("id,name\n,Ana\n", 2, "The student has no id", "lower-case letters a to z")]
+    [InlineData("id,name\nana,\n", 2, "The student `ana` has no name", "Write the name")]
+    [InlineData("id,nmae\nana,Ana\n", 1, "The header has a column `nmae`", "Did you mean `name`?", 2)]
+    [InlineData("name,email\nAna,ana@example.org\n", 1, "The header has no column `id`", "`id,name,email`")]
+    [InlineData("id;id;name\nana;ana;Ana\n", 1, "the column `id` twice", "Keep one")]
+    [InlineData("id,name\nana,Lima, Ana\n", 2, "The line has 3 fields, and the header has 2", "Put quotes")]
+    [InlineData("id,name\nana,\"Ana\nbo,Bo\n", 2, "A quote opens in this record and never closes", "Close it")]
+    [InlineData("id,name\nana,\"Ana\" Lima\n", 2, "follows a closing quote", "written twice")]
+    [InlineData("id,name\n", null, "There are no students", "below the header")]
+    [InlineData("", null, "There are no students", "below the header")]
+    public void A_mistake_is_named_with_its_line_and_the_way_out(string text, int? line, string found, string remedy, int problems = 1)
+    {
+        Complaint.Among(Read(text), problems, line, found, remedy);
+    }
+
+    [Fact]
+    public void A_file_in_another_encoding_says_how_to_save_it()
+    {
+        Complaint.Only(RosterReader.Read(_folder.WriteBytes("latin.csv", Encoding.Latin1.GetBytes("id,name\nana,Ána\n"))), null, "not saved as UTF-8", "encoding UTF-8");
+        Complaint.Only(RosterReader.Read(_folder.WriteBytes("wide.csv", [0xFF, 0xFE, .. Encoding.Unicode.GetBytes("id,name\n")])), null, "UTF-16", "CSV UTF-8");
+        Complaint.Only(RosterReader.Read(_folder.WriteBytes("zip.csv", [0x50, 0x4B, 3, 4, 0, 0])), null, "not text", "UTF-8");
+    }
+}

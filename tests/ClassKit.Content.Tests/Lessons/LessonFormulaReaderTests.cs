@@ -1,0 +1,83 @@
+using ClassKit.Baking;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content.Tests.Lessons;
+
+public sealed class LessonFormulaReaderTests : IDisposable
+{
+    private const string Popovers = "formulas/popovers.md";
+
+    private readonly ContentFolder _folder = new();
+    private readonly string _shipped = File.ReadAllText(Path.Combine(Repository.Lesson, Popovers)).ReplaceLineEndings("\n");
+
+    public void Dispose() => _folder.Dispose();
+
+    private Reading<LessonFormula> Read(string text) => LessonFormulaReader.Read(_folder.Write("popovers.md", text));
+
+    [Fact]
+    public void A_formula_is_read_in_full()
+    {
+        var formula = Read(_shipped).Model;
+
+        Assert.NotNull(formula);
+        Assert.Equal("popovers", formula.Formula.Id);
+        Assert.Equal("Popovers", formula.Formula.Title);
+        Assert.Equal(Leavening.Steam, formula.Formula.Leavening);
+        Assert.Equal(["ap_flour", "whole_milk", "whole_egg", "unsalted_butter", "salt"], formula.Formula.Lines.Select(line => line.Ingredient.Id));
+        Assert.Equal([100.0, 200, 120, 12, 2], formula.Formula.Lines.Select(line => line.Percent));
+        Assert.Equal("popover", formula.Piece);
+        Assert.Equal(60, formula.PieceMass.Grams);
+        Assert.Equal(["egg", "milk", "wheat"], formula.Allergens);
+        Assert.Equal(220, formula.BakeFrom.Celsius);
+        Assert.Equal(175, formula.BakeTo.Celsius);
+        Assert.All(formula.Cautions, caution => Assert.NotEmpty(caution.Source));
+        Assert.StartsWith("Water from milk and egg", formula.Traits.GasSource, StringComparison.Ordinal);
+        var bake = formula.Steps.Single(step => step.Name == "Bake to dry");
+        Assert.Equal((13, 17, true), (bake.MinMinutes, bake.MaxMinutes, bake.InOven));
+        Assert.StartsWith("Turn the oven down", bake.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_ingredient_may_be_named_by_its_id() =>
+        Assert.True(Read(Complaint.Break(_shipped, "| All-purpose flour", "| ap_flour")).Succeeded);
+
+    [Theory]
+    [InlineData("leavening: steam", "leavening: steem", "", "`leavening` is `steem`", "Did you mean `steam`?")]
+    [InlineData("piece mass: 60 g", "piece mass: 60", "", "`60`, without a unit", "`60 g`")]
+    [InlineData("piece mass: 60 g", "piece mass: 60 grammes", "", "the unit `grammes`", "g, kg, oz, lb")]
+    [InlineData("piece mass: 60 g", "piece mass: sixty g", "", "`piece mass` is `sixty g`", "a number and its unit")]
+    [InlineData("piece mass: 60 g", "piece mass: 60,5 g", "", "`60,5 g`", "Write a decimal point: 60.5")]
+    [InlineData("piece mass: 60 g", "piece mass: 0 g", "", "`piece mass` is 0 g", "above 0")]
+    [InlineData("loss: 4 %", "loss: 100 %", "", "`loss` is 100 %", "from 0 to less than 100")]
+    [InlineData("mix temperature: 24 °C", "mix temperature: 2400 °C", "", "`mix temperature` is 2400 °C", "from -40 to 600")]
+    [InlineData("mix temperature: 24 °C", "mix temperature: 24 K", "", "the unit `K`", "°C, C, °F, F")]
+    [InlineData("mix temperature: 24 °C", "mix temperature: [24 °C]", "", "`mix temperature` is a list", "Write one value")]
+    [InlineData("| All-purpose flour | 100 |\n", "", "## Formula", "The formula has no flour", "100 % all together")]
+    [InlineData("| All-purpose flour | 100 |", "| All-purpose flour | 90 |", "## Formula", "The flour adds up to 90 %", "All flour together is 100 %")]
+    [InlineData("| Whole milk", "| Whole mlik", "", "`Whole mlik` is not an ingredient", "Did you mean `Whole milk`?")]
+    [InlineData("| Whole milk", "| Dragon fruit", "", "`Dragon fruit` is not an ingredient", "Known here: All-purpose flour")]
+    [InlineData("| Whole milk | 200 |", "| Whole milk | lots |", "", "The percentage is `lots`", "Write digits")]
+    [InlineData("| Whole milk | 200 |", "| Whole milk | 0 |", "", "The percentage is 0", "above 0")]
+    [InlineData("| Whole milk | 200 |", "| Whole milk | |", "", "The cell in the column `%` is empty", "Fill it in")]
+    [InlineData("| Whole milk | 200 |", "| Whole milk | 200 | 3 |", "", "The cell `3` has no column", "as many cells")]
+    [InlineData("1. **Warm** (3–5 min). Warm", "1. Warm", "", "This step reads `Warm the milk", "1. **Bake** (18–20 min, oven 190 °C)")]
+    [InlineData("(3–5 min)", "(5–3 min)", "", "The duration is `5–3 min`", "shorter time first")]
+    [InlineData("(3–5 min)", "(a while)", "", "The duration is `a while`", "`5–8 min`")]
+    [InlineData("oven 175 °C", "oven hot", "", "The temperature is `hot`", "a number and its unit")]
+    [InlineData("- **Hot tin and fat.**", "- Hot tin and fat.", "", "This item reads `Hot tin and fat.", "a name in bold")]
+    [InlineData(" *Source: heat of vaporisation of water at 100 °C, IAPWS steam tables.*", "", "", "The caution `Steam when piercing` names no source", "*Source:")]
+    [InlineData("- **Onset.**", "- **Onest.**", "", "`Onest` is not a trait", "Did you mean `Onset`?", 2)]
+    [InlineData("- **Limit.** The heat", "- **Onset.** The heat", "", "`Onset` is here a second time", "Put both together", 2)]
+    [InlineData("## Notes", "## Note", null, "There is no section `## Notes`", "Add the line `## Notes`", 2)]
+    [InlineData("## Equipment", "## Method", "", "The section `Method` is here a second time; the first is in line", "another heading", 2)]
+    public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
+    {
+        var broken = Complaint.Break(_shipped, find, replacement);
+
+        Complaint.Among(Read(broken), problems, Complaint.LineFor(at, _shipped, find, broken), found, remedy);
+    }
+
+    [Fact]
+    public void A_method_without_an_oven_says_so() =>
+        Complaint.Only(Read(_shipped.Replace("oven ", "", StringComparison.Ordinal)), Complaint.LineOf(_shipped, "## Method"), "No step says what the oven is set to", "oven 190 °C");
+}

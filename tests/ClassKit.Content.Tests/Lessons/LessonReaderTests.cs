@@ -1,0 +1,90 @@
+namespace ClassKit.Content.Tests.Lessons;
+
+public sealed class LessonReaderTests : IDisposable
+{
+    private readonly ContentFolder _folder = new();
+    private readonly string _lesson;
+
+    public LessonReaderTests()
+    {
+        _lesson = _folder.Copy(Repository.Lesson, "lessons/one-tin-three-lifts");
+        _folder.Copy(Repository.Rubrics, "rubrics");
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void A_lesson_is_read_with_all_that_it_links_to()
+    {
+        var lesson = LessonReader.Read(_lesson).Model;
+
+        Assert.NotNull(lesson);
+        Assert.Equal("one-tin-three-lifts", lesson.Id);
+        Assert.Equal("One Tin, Three Lifts", lesson.Title);
+        Assert.Equal(["batter_buns", "popovers", "buttermilk_muffins"], lesson.Formulas.Select(formula => formula.Formula.Id));
+        Assert.Equal("hydration", lesson.Exercises[0].Id);
+        Assert.Equal("calculation-marks", lesson.Marking.Id);
+        Assert.Equal("bench-work", lesson.BenchRubric.Id);
+        Assert.Equal(lesson.PeriodMinutes, lesson.Plan.Sum(step => step.Minutes));
+        Assert.All(lesson.Plan, step => Assert.NotEmpty(step.TalkingPoint));
+        Assert.DoesNotContain('>', lesson.Plan[0].TalkingPoint);
+        Assert.StartsWith("### What you are going to find out", lesson.HandoutText, StringComparison.Ordinal);
+        Assert.StartsWith("The popover, as a rule.", lesson.Questions[0].ModelAnswer, StringComparison.Ordinal);
+        Assert.Contains(lesson.Failures, failure => failure.Sign == "Muffins peaked, with tunnels" && failure.Cure.StartsWith("A dozen strokes", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_file_may_be_named_instead_of_its_folder() =>
+        Assert.Equal("one-tin-three-lifts", LessonReader.Read(Path.Combine(_lesson, "lesson.md")).Model?.Id);
+
+    [Fact]
+    public void The_pieces_of_a_lesson_are_made_from_one_mass_of_batter() =>
+        Assert.Single(LessonReader.Read(_lesson).Model!.Formulas.Select(formula => formula.PieceMass).Distinct());
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_named_with_one_that_is()
+    {
+        Complaint.Only(LessonReader.Read(_lesson.Replace("three", "tree", StringComparison.Ordinal)), null, "no such folder", "Did you mean one-tin-three-lifts?");
+    }
+
+    [Fact]
+    public void A_folder_without_a_lesson_says_which_file_is_missing()
+    {
+        var problem = Assert.Single(LessonReader.Read(Path.Combine(_folder.Path, "rubrics")).Problems);
+
+        Assert.EndsWith("rubrics/lesson.md", problem.File, StringComparison.Ordinal);
+        Assert.Contains("no such file", problem.Found, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("period: 150 min", "period: 140 min", "## Plan", "The plan takes 150 min, and the period is 140 min", "change `period`")]
+    [InlineData("period: 150 min", "period: 150", "", "`150`, without a unit", "`150 min`")]
+    [InlineData("calculation-marks.md", "calculation-mark.md", "", "There is no file", "Did you mean calculation-marks.md?")]
+    [InlineData("(formulas/popovers.md)", "(formulas/popover.md)", "", "formulas/popover.md`", "Did you mean popovers.md?", 2)]
+    [InlineData("- [Popovers](formulas/popovers.md)\n", "", "## Formulas", "`formulas/popovers.md` is not listed", "Add a link")]
+    [InlineData("- [Popovers](formulas/popovers.md)", "- Popovers, formulas/popovers.md", "", "This item reads `Popovers, formulas", "[Title](formulas/name.md)", 2)]
+    [InlineData("[Popovers](", "[Puffs](", "", "The link reads `Puffs`, but the file's title is `Popovers`", "Use the file's title")]
+    [InlineData("1. **10 min.** Welcome", "1. **ten min.** Welcome", "", "The time is `ten min`", "`150 min`")]
+    [InlineData("| Sign | Cause | Cure |", "| Sign | Reason | Cure |", "", "The table has no column `Cause`", "Sign, Cause, Cure", 2)]
+    public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
+    {
+        var file = Path.Combine(_lesson, "lesson.md");
+        var sound = File.ReadAllText(file).ReplaceLineEndings("\n");
+        var broken = Complaint.Break(sound, find, replacement);
+        File.WriteAllText(file, broken);
+
+        Complaint.Among(LessonReader.Read(_lesson), problems, Complaint.LineFor(at, sound, find, broken), found, remedy);
+    }
+
+    [Fact]
+    public void Mistakes_in_several_files_are_told_together()
+    {
+        File.WriteAllText(Path.Combine(_lesson, "exercises/yeast.md"), "# Yeast\n");
+        File.WriteAllText(Path.Combine(_lesson, "formulas/popovers.md"), "---\nleavening: steam\n");
+
+        var reading = LessonReader.Read(_lesson);
+
+        Assert.Contains(reading.Problems, problem => problem.File.EndsWith("exercises/yeast.md", StringComparison.Ordinal) && problem.Found.Contains("`skill` is missing", StringComparison.Ordinal));
+        Complaint.One(Assert.Single(reading.Problems, problem => problem.File.EndsWith("formulas/popovers.md", StringComparison.Ordinal)), 1, "begins here and never ends", "`---`");
+    }
+}

@@ -1,0 +1,58 @@
+namespace ClassKit.Content.Tests.Rubrics;
+
+public sealed class RubricReaderTests : IDisposable
+{
+    private readonly ContentFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    private static string Shipped(string name) => File.ReadAllText(Path.Combine(Repository.Rubrics, name)).ReplaceLineEndings("\n");
+
+    [Fact]
+    public void A_marking_scheme_is_read_as_shares()
+    {
+        var scheme = MarkingSchemeReader.Read(_folder.Write("marks.md", Shipped("calculation-marks.md"))).Model;
+
+        Assert.Equal(new("marks", "Marks for calculations", 0.4, 1, 0, 0.6), scheme);
+    }
+
+    [Theory]
+    [InlineData("accuracy: 40 %", "accuracy: 0.4", "", "`0.4`, without a unit", "`4 %`")]
+    [InlineData("accuracy: 40 %", "accuracy: 140 %", "", "`accuracy` is 140 %", "from 0 to 100")]
+    [InlineData("misconception: 0 %", "misconceptions: 0 %", "", "`misconceptions` is not a key", "Did you mean `misconception`?", 2)]
+    [InlineData("follow-through: 100 %\n", "", "---", "`follow-through` is missing", "`follow-through: ...`")]
+    public void A_mistake_in_a_marking_scheme_is_named(string find, string replacement, string? at, string found, string remedy, int problems = 1)
+    {
+        var sound = Shipped("calculation-marks.md");
+        var broken = Complaint.Break(sound, find, replacement);
+
+        Complaint.Among(MarkingSchemeReader.Read(_folder.Write("marks.md", broken)), problems, Complaint.LineFor(at, sound, find, broken), found, remedy);
+    }
+
+    [Fact]
+    public void A_practical_rubric_has_its_levels_as_columns()
+    {
+        var rubric = PracticalRubricReader.Read(_folder.Write("bench.md", Shipped("bench-work.md"))).Model;
+
+        Assert.NotNull(rubric);
+        Assert.Equal([new("Not yet", 0), new("Developing", 1), new("Secure", 2), new("Excellent", 3)], rubric.Levels);
+        Assert.All(rubric.Criteria, criterion => Assert.Equal(rubric.Levels.Count, criterion.Descriptors.Count));
+        Assert.Equal("Filled by eye", rubric.Criteria.Single(criterion => criterion.Name == "Filling").Descriptors[0]);
+        Assert.Equal(3 * rubric.Criteria.Sum(criterion => criterion.Weight), rubric.OutOf);
+        Assert.StartsWith("Watch each team", rubric.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("| Secure (2) |", "| Secure |", "## Criteria", "The column `Secure` is no level", "`Not yet (0)`")]
+    [InlineData("| Secure (2) |", "| Secure (1) |", "## Criteria", "`Secure (1)` earns no more than the level before it", "from the lowest to the highest")]
+    [InlineData("| Filling | 1 |", "| Filling | 0 |", "", "The weight is 0", "above 0")]
+    [InlineData("| Filled by eye |", "| |", "", "The cell in the column `Not yet (0)` is empty", "Fill it in")]
+    [InlineData("## Criteria", "## Criterions", "", "`## Criterions` is not a section", "Did you mean `Criteria`?", 2)]
+    public void A_mistake_in_a_practical_rubric_is_named(string find, string replacement, string? at, string found, string remedy, int problems = 1)
+    {
+        var sound = Shipped("bench-work.md");
+        var broken = Complaint.Break(sound, find, replacement);
+
+        Complaint.Among(PracticalRubricReader.Read(_folder.Write("bench.md", broken)), problems, Complaint.LineFor(at, sound, find, broken), found, remedy);
+    }
+}
