@@ -6,6 +6,9 @@ namespace ClassKit.Content;
 /// <summary>Checks lessons, exercises, rubrics, class profiles and rosters: whatever is found at or below the named paths.</summary>
 public static class ContentChecker
 {
+    /// <summary>No hidden folders, none that cannot be read, and no links, which may lead in circles.</summary>
+    private static readonly EnumerationOptions Visible = new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint };
+
     /// <summary>Everything that is wrong, over all paths.</summary>
     /// <remarks>Of a folder only what is recognised is checked; a file that is named and not recognised is itself a problem.</remarks>
     public static ContentCheck Check(IEnumerable<string> paths)
@@ -39,13 +42,13 @@ public static class ContentChecker
     {
         if (File.Exists(Path.Combine(folder, LessonReader.FileName)))
             return [new(folder, ContentKind.Lesson)];
-        var files = Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal)
+        var files = Directory.EnumerateFiles(folder, "*", Visible).Order(StringComparer.Ordinal)
             .Where(file => !file.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || Path.GetFileName(file).StartsWith("roster", StringComparison.OrdinalIgnoreCase))
             .Select(file => (File: file, Kind: ContentRecognition.Of(file)))
             .Where(file => file.Kind is not null)
             .Select(file => new CheckedItem(file.File, file.Kind!.Value));
-        var folders = Directory.EnumerateDirectories(folder).Order(StringComparer.Ordinal)
-            .Where(inner => Path.GetFileName(inner) is not ("bin" or "obj") && !Path.GetFileName(inner).StartsWith('.'));
+        var folders = Directory.EnumerateDirectories(folder, "*", Visible).Order(StringComparer.Ordinal)
+            .Where(inner => Path.GetFileName(inner) is not ("bin" or "obj"));
         return files.Concat(folders.SelectMany(Below));
     }
 

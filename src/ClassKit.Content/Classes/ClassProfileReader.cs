@@ -32,22 +32,23 @@ public static class ClassProfileReader
             return problems.Fail<ClassProfile>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var kitchen = fields.Text("kitchen");
-        var students = fields.Whole("students", Bounds.OneOrMore);
-        var teams = fields.Whole("teams", Bounds.OneOrMore);
-        var pieces = fields.Whole("pieces per team", Bounds.OneOrMore);
-        var period = fields.Quantity("period", Dimensions.Minutes, Bounds.AboveZero, 1);
+        var students = fields.Whole("students", Bounds.Countable);
+        var teams = fields.Whole("teams", Bounds.Countable);
+        var pieces = fields.Whole("pieces per team", Bounds.Countable);
+        var period = fields.Quantity("period", Dimensions.Minutes, Dimensions.Period, 1);
         var temperature = fields.Quantity("kitchen temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
         var altitude = fields.Quantity("altitude", Dimensions.Metres, Altitudes, 0);
         var scale = fields.Quantity("scale", Dimensions.Mass, Bounds.AboveZero, default);
         var smallScale = fields.Quantity("small scale", Dimensions.Mass, Bounds.AboveZero, default);
-        var ovens = fields.Whole("ovens", Bounds.OneOrMore);
+        var ovens = fields.Whole("ovens", Bounds.Countable);
         var allergies = fields.List("allergies");
         var units = fields.Choice("units", Systems);
         if (teams > students)
             problems.Add(fields.LineOf("teams"), $"There are {teams} teams for {students} students", "Every team needs a student: at most as many teams as students.");
         fields.Finish();
 
-        var document = Document.Read(block.Markdown, problems);
+        if (Document.Read(block.Markdown, problems) is not { } document)
+            return problems.Fail<ClassProfile>();
         return problems.Finish(() => new ClassProfile(
             document.Title.Text, kitchen!.Value.Text, students, teams, pieces, (int)Math.Round(period, MidpointRounding.AwayFromZero),
             temperature, altitude, scale, smallScale, ovens, allergies, units));

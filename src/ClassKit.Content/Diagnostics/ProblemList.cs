@@ -1,9 +1,14 @@
+using ClassKit.Content.Wording;
+
 namespace ClassKit.Content.Diagnostics;
 
 /// <summary>Gathers what is wrong with one file, so that all of it can be shown at once.</summary>
 /// <remarks>A reader that meets a problem notes it here and goes on with a harmless stand-in; the model is handed out only when there was none.</remarks>
 internal sealed class ProblemList(string file)
 {
+    /// <summary>What is quoted from a file may be of any length.</summary>
+    private const int MaxFound = 300;
+
     private readonly List<Diagnostic> _problems = [];
 
     public string File => file;
@@ -12,7 +17,7 @@ internal sealed class ProblemList(string file)
 
     public int Count => _problems.Count;
 
-    public void Add(int? line, string found, string expected) => _problems.Add(new(file, line, found, expected));
+    public void Add(int? line, string found, string expected) => _problems.Add(new(file, line, Prose.Excerpt(Prose.OneLine(found), MaxFound), expected));
 
     /// <summary>The model if nothing was wrong, else everything that was, in file order.</summary>
     public Reading<T> Finish<T>(Func<T> build)

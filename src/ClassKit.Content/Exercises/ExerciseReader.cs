@@ -37,11 +37,12 @@ public static class ExerciseReader
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var skill = fields.Text("skill");
         var level = fields.Choice("level", Levels);
-        var minutes = fields.Whole("minutes", Bounds.OneOrMore);
+        var minutes = fields.Whole("minutes", Bounds.Countable);
         var source = fields.Text("source");
         fields.Finish();
 
-        var document = Document.Read(block.Markdown, problems);
+        if (Document.Read(block.Markdown, problems) is not { } document)
+            return problems.Fail<Exercise>();
         var sections = new Sections(document.Sections, "##", problems);
         var names = new NameScope();
         var givens = GivenReader.Read(sections.Required("Given"), names, problems);

@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
 
 namespace ClassKit.Content.Exercises;
 
@@ -13,12 +14,12 @@ internal static class FormulaText
         var written = text.Text.Trim('`').Trim();
         if (!text.Text.StartsWith('`') || !text.Text.EndsWith('`') || !written.StartsWith('='))
         {
-            problems.Add(text.Line, $"{what} is {text.Text}", "Write a cell formula between back quotes, such as `=flour*0.65`.");
+            problems.Add(text.Line, $"{what} is {Prose.Excerpt(text.Text, 100)}", "Write a cell formula between back quotes, such as `=flour*0.65`.");
             return null;
         }
         if (!CellFormula.Parse(written).TryGet(out var formula, out var error))
         {
-            problems.Add(text.Line, $"{what} `{written}` is no formula at {error.Message}", "Write it as in a spreadsheet cell, with a decimal point and commas between arguments.");
+            problems.Add(text.Line, $"{what} `{Prose.Excerpt(written, 100)}` is no formula at {error.Message}", "Write it as in a spreadsheet cell, with a decimal point and commas between arguments.");
             return null;
         }
         foreach (var name in formula.Names)

@@ -1,5 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -55,7 +56,7 @@ internal static class FrontMatterReader
             return Nested(parser, problems);
         var line = (int)key.Start.Line;
         if (parser.TryConsume<Scalar>(out var value))
-            return new(key.Value, line, IsList: false, [new(value.Value.Trim(), (int)value.Start.Line)]);
+            return new(key.Value, line, IsList: false, [new(Prose.OneLine(value.Value), (int)value.Start.Line)]);
         if (!parser.TryConsume<SequenceStart>(out _))
             return Nested(parser, problems);
         var items = new List<Located>();
@@ -63,7 +64,7 @@ internal static class FrontMatterReader
         {
             if (!parser.TryConsume<Scalar>(out var item))
                 return Nested(parser, problems);
-            items.Add(new(item.Value.Trim(), (int)item.Start.Line));
+            items.Add(new(Prose.OneLine(item.Value), (int)item.Start.Line));
         }
         return new(key.Value, line, IsList: true, items);
     }

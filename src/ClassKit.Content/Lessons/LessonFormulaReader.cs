@@ -43,7 +43,8 @@ public static class LessonFormulaReader
         var mixTemperature = fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
         fields.Finish();
 
-        var document = Document.Read(block.Markdown, problems);
+        if (Document.Read(block.Markdown, problems) is not { } document)
+            return problems.Fail<LessonFormula>();
         var sections = new Sections(document.Sections, "##", problems);
         var lines = FormulaLines.Read(sections.Required("Formula"), problems);
         var steps = MethodSteps.Read(sections.Required("Method"), problems);

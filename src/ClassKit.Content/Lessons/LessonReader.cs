@@ -36,13 +36,14 @@ public static class LessonReader
         if (FrontMatterBlock.Split(text, problems) is not { } block)
             return problems.Fail<Lesson>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
-        var period = (int)Math.Round(fields.Quantity("period", Dimensions.Minutes, Bounds.AboveZero, int.MaxValue / 2), MidpointRounding.AwayFromZero);
+        var period = (int)Math.Round(fields.Quantity("period", Dimensions.Minutes, Dimensions.Period, int.MaxValue / 2), MidpointRounding.AwayFromZero);
         var files = new LinkedFiles(problems);
         var marking = files.One(fields.Text("marking"), MarkingSchemeReader.Read);
         var rubric = files.One(fields.Text("bench rubric"), PracticalRubricReader.Read);
         fields.Finish();
 
-        var document = Document.Read(block.Markdown, problems);
+        if (Document.Read(block.Markdown, problems) is not { } document)
+            return problems.Fail<Lesson>();
         if (document.Opening.Blocks.Count == 0)
             problems.Add(document.Opening.Line, "The lesson has no summary", "Write a sentence or two below the title.");
         var sections = new Sections(document.Sections, "##", problems);

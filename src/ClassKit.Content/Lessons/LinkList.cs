@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
 
 namespace ClassKit.Content.Lessons;
 
@@ -15,10 +16,12 @@ internal static partial class LinkList
         foreach (var item in Lists.Entries(section, problems).Select(entry => entry.Text))
         {
             var match = Link().Match(item.Text);
-            if (match.Success)
+            if (match.Success && links.Exists(known => known.Path == ContentPath.Beside(problems.File, match.Groups["path"].Value)))
+                problems.Add(item.Line, $"`{match.Groups["path"].Value}` is listed a second time", "Keep one of the links.");
+            else if (match.Success)
                 links.Add((new(match.Groups["title"].Value, item.Line), ContentPath.Beside(problems.File, match.Groups["path"].Value)));
             else
-                problems.Add(item.Line, $"This item reads `{NamedItem.Excerpt(item.Text)}`", $"Write a link to the file: `- [Title]({folder}/name.md)`.");
+                problems.Add(item.Line, $"This item reads `{Prose.Excerpt(item.Text)}`", $"Write a link to the file: `- [Title]({folder}/name.md)`.");
         }
         if (section is not null)
             NoteUnlisted(section, folder, [.. links.Select(link => link.Path)], problems);

@@ -5,6 +5,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
 using ClassKit.Lessons;
 
 namespace ClassKit.Content.Lessons;
@@ -28,7 +29,7 @@ internal static partial class MethodSteps
         var match = Shape().Match(item.Text);
         if (!match.Success)
         {
-            problems.Add(item.Line, $"This step reads `{NamedItem.Excerpt(item.Text)}`", Example);
+            problems.Add(item.Line, $"This step reads `{Prose.Excerpt(item.Text)}`", Example);
             return null;
         }
         var conditions = match.Groups["conditions"].Value.Split(',', StringSplitOptions.TrimEntries);

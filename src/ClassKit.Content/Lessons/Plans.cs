@@ -16,7 +16,7 @@ internal static class Plans
         {
             if (NamedItem.Read(entry.Text, "1. **10 min.** What happens.", problems) is not { } item)
                 continue;
-            if (Dimensions.Minutes.Read(item.Name, "The time", Bounds.AboveZero, problems) is { } minutes)
+            if (Dimensions.Minutes.Read(item.Name, "The time", Dimensions.Period, problems) is { } minutes)
                 steps.Add(new((int)Math.Round(minutes, MidpointRounding.AwayFromZero), item.Text.Text, entry.Quote));
         }
         var total = steps.Sum(step => step.Minutes);

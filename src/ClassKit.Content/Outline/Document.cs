@@ -13,9 +13,11 @@ internal sealed record Document(Located Title, Section Opening, IReadOnlyList<Se
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().UsePipeTables().Build();
 
-    public static Document Read(string markdown, ProblemList problems)
+    /// <summary>The document, or null with the reason noted.</summary>
+    public static Document? Read(string markdown, ProblemList problems)
     {
-        var blocks = Markdown.Parse(markdown, Pipeline).ToList();
+        if (Parse(markdown, problems) is not { } blocks)
+            return null;
         var titles = blocks.OfType<HeadingBlock>().Where(heading => heading.Level == 1).ToList();
         if (titles.Count == 0)
             problems.Add(null, "There is no title", "Begin the text with a line `# Title`.");
@@ -28,5 +30,19 @@ internal sealed record Document(Located Title, Section Opening, IReadOnlyList<Se
         var whole = new Section(titles.Count > 0 ? Section.TextOf(titles[0], markdown) : new("", 1), blocks, markdown);
         var (opening, sections) = whole.Split(2);
         return new(whole.Heading, opening with { Blocks = [.. opening.Blocks.Where(block => block is not HeadingBlock { Level: 1 })] }, sections);
+    }
+
+    private static List<Block>? Parse(string markdown, ProblemList problems)
+    {
+        try
+        {
+            return [.. Markdown.Parse(markdown, Pipeline)];
+        }
+        catch (ArgumentException)
+        {
+            // Markdig's only complaint about a text: more than a hundred levels of lists, quotes or emphasis.
+            problems.Add(null, "The text is nested deeper than any page needs", "Look for a long run of `>`, `[` or `*`, or for lists within lists.");
+            return null;
+        }
     }
 }

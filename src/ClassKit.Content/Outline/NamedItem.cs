@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
 
 namespace ClassKit.Content.Outline;
 
@@ -15,13 +16,11 @@ internal sealed partial record NamedItem(Located Name, Located Text)
         var match = BoldStart().Match(item.Text);
         if (!match.Success)
         {
-            problems.Add(item.Line, $"This item reads `{Excerpt(item.Text)}`", $"Begin it with a name in bold and a point, then its text: `{example}`.");
+            problems.Add(item.Line, $"This item reads `{Prose.Excerpt(item.Text)}`", $"Begin it with a name in bold and a point, then its text: `{example}`.");
             return null;
         }
         return new(new(match.Groups["name"].Value, item.Line), new(match.Groups["text"].Value, item.Line));
     }
-
-    public static string Excerpt(string text) => text.Length <= 50 ? text : text[..50].TrimEnd() + " ...";
 
     [GeneratedRegex(@"^\*\*(?<name>[^*]+?)[.:]?\*\*[.:]?\s*(?<text>\S.*)$")]
     private static partial Regex BoldStart();

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using ClassKit.Content.Sources;
 using Markdig.Syntax;
 
@@ -8,7 +7,7 @@ namespace ClassKit.Content.Outline;
 /// <param name="Heading">The heading's text.</param>
 /// <param name="Blocks">What follows, up to the next heading of the same rank.</param>
 /// <param name="Source">The text of the whole file, which the blocks' spans count in.</param>
-internal sealed partial record Section(Located Heading, IReadOnlyList<Block> Blocks, string Source)
+internal sealed record Section(Located Heading, IReadOnlyList<Block> Blocks, string Source)
 {
     public int Line => Heading.Line;
 
@@ -16,7 +15,7 @@ internal sealed partial record Section(Located Heading, IReadOnlyList<Block> Blo
     public string Markdown => Blocks.Count == 0 ? "" : Slice(Source, Blocks[0].Span.Start, Blocks[^1].Span.End).Trim();
 
     /// <summary>The text as one line of prose.</summary>
-    public string Prose => OneLine(Markdown);
+    public string Prose => Wording.Prose.OneLine(Markdown);
 
     /// <summary>What stands before the first heading of a rank, and a section for each.</summary>
     public (Section Opening, IReadOnlyList<Section> Parts) Split(int rank)
@@ -34,13 +33,8 @@ internal sealed partial record Section(Located Heading, IReadOnlyList<Block> Blo
 
     /// <summary>The text of a block as one line, the way it was written.</summary>
     public static Located TextOf(Block block, string source) =>
-        new(OneLine(Slice(source, block.Span.Start, block.Span.End)), block.Line + 1);
+        new(Wording.Prose.OneLine(Slice(source, block.Span.Start, block.Span.End)), block.Line + 1);
 
     public static string Slice(string source, int start, int end) =>
         end < start || start < 0 ? "" : source[start..Math.Min(end + 1, source.Length)];
-
-    public static string OneLine(string text) => WhiteSpace().Replace(text, " ").Trim();
-
-    [GeneratedRegex(@"\s+")]
-    private static partial Regex WhiteSpace();
 }

@@ -66,6 +66,6 @@ internal static class Tables
     private static string Text(TableCell cell, string source)
     {
         var pieces = cell.Descendants<LeafBlock>().Where(leaf => leaf.Inline is not null).SelectMany(leaf => leaf.Inline!).ToList();
-        return pieces.Count == 0 ? "" : Section.OneLine(Section.Slice(source, pieces.Min(piece => piece.Span.Start), pieces.Max(piece => piece.Span.End))).Replace("\\|", "|", StringComparison.Ordinal);
+        return pieces.Count == 0 ? "" : Prose.OneLine(Section.Slice(source, pieces.Min(piece => piece.Span.Start), pieces.Max(piece => piece.Span.End))).Replace("\\|", "|", StringComparison.Ordinal);
     }
 }

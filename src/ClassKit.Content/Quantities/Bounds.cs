@@ -5,10 +5,12 @@ namespace ClassKit.Content.Quantities;
 /// <summary>Between what a number must lie, as written in the file.</summary>
 internal sealed record Bounds(double Low, bool LowIncluded, double High = double.PositiveInfinity, bool HighIncluded = true)
 {
-    public static readonly Bounds Any = new(double.NegativeInfinity, true);
     public static readonly Bounds AboveZero = new(0, false);
     public static readonly Bounds ZeroOrMore = new(0, true);
-    public static readonly Bounds OneOrMore = new(1, true);
+
+    /// <summary>What a class can count: keeps a slip of the finger from asking for a million pieces.</summary>
+    public static readonly Bounds Countable = new(1, true, 10_000);
+
     public static readonly Bounds Share = new(0, true, 100);
     public static readonly Bounds ShareBelowAll = new(0, true, 100, false);
 

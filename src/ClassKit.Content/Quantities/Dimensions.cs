@@ -39,6 +39,9 @@ internal static class Dimensions
     /// <summary>Percent as the number in front of the sign: <c>4 %</c> is 4.</summary>
     public static readonly Dimension<double> Percent = new("4 %", new Dictionary<string, Func<double, double>> { ["%"] = percent => percent });
 
+    /// <summary>As long as a class can last, in minutes or hours.</summary>
+    public static readonly Bounds Period = new(0, false, 1440);
+
     /// <summary>What a kitchen or an oven can have, in either scale; keeps slips such as 2200 °C from passing.</summary>
     public static readonly Bounds KitchenDegrees = new(-40, true, 600);
 }

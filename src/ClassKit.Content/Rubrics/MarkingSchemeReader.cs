@@ -25,7 +25,8 @@ public static class MarkingSchemeReader
         var (accuracy, followThrough, misconception, teachAgain) = (Share("accuracy"), Share("follow-through"), Share("misconception"), Share("teach again below"));
         fields.Finish();
 
-        var document = Document.Read(block.Markdown, problems);
+        if (Document.Read(block.Markdown, problems) is not { } document)
+            return problems.Fail<MarkingScheme>();
         return problems.Finish(() => new MarkingScheme(
             Path.GetFileNameWithoutExtension(path), document.Title.Text, accuracy, followThrough, misconception, teachAgain));
     }

@@ -21,7 +21,8 @@ public static partial class PracticalRubricReader
         if (SourceFile.Read(path, problems) is not { } text)
             return problems.Fail<PracticalRubric>();
 
-        var document = Document.Read(text, problems);
+        if (Document.Read(text, problems) is not { } document)
+            return problems.Fail<PracticalRubric>();
         var sections = new Sections(document.Sections, "##", problems);
         var section = sections.Required("Criteria");
         var (headings, rows) = Tables.Any(section, Example, problems);

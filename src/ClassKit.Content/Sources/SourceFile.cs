@@ -7,7 +7,7 @@ namespace ClassKit.Content.Sources;
 internal static class SourceFile
 {
     /// <summary>Far above any page that a person writes; what is larger was named by mistake.</summary>
-    private const int MaxBytes = 4 * 1024 * 1024;
+    private const int MaxBytes = 1024 * 1024;
 
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -28,7 +28,7 @@ internal static class SourceFile
         {
             if (new FileInfo(path).Length > MaxBytes)
             {
-                problems.Add(null, "The file is larger than 4 MB", "A text file is expected here: check that the right file was named.");
+                problems.Add(null, "The file is larger than 1 MB", "A text file is expected here: check that the right file was named.");
                 return null;
             }
             return Decode(File.ReadAllBytes(path), problems);

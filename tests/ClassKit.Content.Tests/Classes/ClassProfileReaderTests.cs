@@ -46,7 +46,7 @@ public sealed class ClassProfileReaderTests : IDisposable
 
     [Theory]
     [InlineData("teams: 6", "teams: 25", "", "There are 25 teams for 24 students", "at most as many teams")]
-    [InlineData("students: 24", "students: -1", "", "`students` is -1", "1 or more", 2)]
+    [InlineData("students: 24", "students: -1", "", "`students` is -1", "from 1 to 10000", 2)]
     [InlineData("altitude: 320 m", "altitude: 320 mm", "", "the unit `mm`", "Did you mean `m`?")]
     [InlineData("altitude: 320 m", "altitude: 99999 m", "", "`altitude` is 99999 m", "from -1500 to 20000")]
     [InlineData("ovens: 3", "oven: 3", "", "`oven` is not a key", "Did you mean `ovens`?", 2)]

@@ -63,6 +63,7 @@ public sealed class LessonReaderTests : IDisposable
     [InlineData("(formulas/popovers.md)", "(formulas/popover.md)", "", "formulas/popover.md`", "Did you mean popovers.md?", 2)]
     [InlineData("- [Popovers](formulas/popovers.md)\n", "", "## Formulas", "`formulas/popovers.md` is not listed", "Add a link")]
     [InlineData("- [Popovers](formulas/popovers.md)", "- Popovers, formulas/popovers.md", "", "This item reads `Popovers, formulas", "[Title](formulas/name.md)", 2)]
+    [InlineData("- [Popovers](formulas/popovers.md)", "- [Popovers](formulas/popovers.md)\n- [Puffs](formulas/../formulas/popovers.md)", "- [Puffs]", "is listed a second time", "Keep one")]
     [InlineData("[Popovers](", "[Puffs](", "", "The link reads `Puffs`, but the file's title is `Popovers`", "Use the file's title")]
     [InlineData("1. **10 min.** Welcome", "1. **ten min.** Welcome", "", "The time is `ten min`", "`150 min`")]
     [InlineData("| Sign | Cause | Cure |", "| Sign | Reason | Cure |", "", "The table has no column `Cause`", "Sign, Cause, Cure", 2)]
