@@ -9,12 +9,12 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
 {
     public static string Operand(MathMlOperand operand)
     {
-        if (!operand.IsQuantity) return Words(operand.Text);
+        if (!operand.IsQuantity) return Name(operand.Text);
         var negative = operand.Text.StartsWith('-') || operand.Text.StartsWith('\u2212');
         var number = $"<mn>{Escape(negative ? operand.Text[1..] : operand.Text)}</mn>";
         if (negative) number = $"<mrow><mo form=\"prefix\">\u2212</mo>{number}</mrow>";
         if (operand.Unit is null) return number;
-        var gap = operand.Unit is "%" or "°" ? "" : "\u00a0";
+        var gap = operand.Unit is "°" ? "" : "\u00a0"; // NIST SP 811, 7.2: a space before every unit, percent too, but not before the degree of an angle.
         return $"<mrow>{number}<mtext>{gap}{Escape(operand.Unit)}</mtext></mrow>";
     }
 
@@ -24,7 +24,7 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
         TextNode text => Words($"\u201c{text.Value}\u201d"),
         LogicalNode logical => Words(logical.Value ? "true" : "false"),
         ErrorNode error => Words(CellErrorText.Of(error.Error)),
-        NameNode name => operand(name.Name) is { } shown ? Operand(shown) : Words(name.Name),
+        NameNode name => operand(name.Name) is { } shown ? Operand(shown) : Name(name.Name),
         ReferenceNode reference => Reference(reference),
         GroupNode group => Fenced(Print(group.Inner)),
         PrefixNode prefix => Prefix(prefix),
@@ -43,7 +43,7 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
     private string Reference(ReferenceNode reference)
     {
         var text = CanonicalText.OfPart(reference);
-        return operand(text) is { } shown ? Operand(shown) : Words(text);
+        return operand(text) is { } shown ? Operand(shown) : Name(text);
     }
 
     private string Prefix(PrefixNode prefix) => prefix.Operator switch
@@ -97,6 +97,9 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
 
     private static string Fenced(string inner, string open = "(", string close = ")") =>
         $"<mrow><mo form=\"prefix\" stretchy=\"true\">{open}</mo>{inner}<mo form=\"postfix\" stretchy=\"true\">{close}</mo></mrow>";
+
+    /// <summary>What an operator stands between is an identifier: <c>mtext</c> counts as space, and an operator beside it loses its own.</summary>
+    private static string Name(string name) => $"<mi>{Escape(name)}</mi>";
 
     private static string Words(string words) => $"<mtext>{Escape(words)}</mtext>";
 

@@ -11,20 +11,20 @@ public class MathMlTests
     ];
 
     [Theory]
-    [InlineData("=flour*hydration", "<mrow><mtext>flour</mtext><mo>×</mo><mtext>hydration</mtext></mrow>")]
-    [InlineData("=(a+b)/c", "<mfrac><mrow><mtext>a</mtext><mo>+</mo><mtext>b</mtext></mrow><mtext>c</mtext></mfrac>")]
-    [InlineData("=a-b", "<mrow><mtext>a</mtext><mo>−</mo><mtext>b</mtext></mrow>")]
-    [InlineData("=SQRT(a)", "<msqrt><mtext>a</mtext></msqrt>")]
-    [InlineData("=ROUND(a,1)", "<mrow><mtext>a</mtext><mspace width=\"0.5em\"></mspace><mtext>(rounded to 1 decimal place)</mtext></mrow>")]
-    [InlineData("=ROUNDUP(a,-1)", "<mrow><mtext>a</mtext><mspace width=\"0.5em\"></mspace><mtext>(rounded up to a multiple of 10)</mtext></mrow>")]
-    [InlineData("=B5", "<mtext>B5</mtext>")]
+    [InlineData("=flour*hydration", "<mrow><mi>flour</mi><mo>×</mo><mi>hydration</mi></mrow>")]
+    [InlineData("=(a+b)/c", "<mfrac><mrow><mi>a</mi><mo>+</mo><mi>b</mi></mrow><mi>c</mi></mfrac>")]
+    [InlineData("=a-b", "<mrow><mi>a</mi><mo>−</mo><mi>b</mi></mrow>")]
+    [InlineData("=SQRT(a)", "<msqrt><mi>a</mi></msqrt>")]
+    [InlineData("=ROUND(a,1)", "<mrow><mi>a</mi><mspace width=\"0.5em\"></mspace><mtext>(rounded to 1 decimal place)</mtext></mrow>")]
+    [InlineData("=ROUNDUP(a,-1)", "<mrow><mi>a</mi><mspace width=\"0.5em\"></mspace><mtext>(rounded up to a multiple of 10)</mtext></mrow>")]
+    [InlineData("=B5", "<mi>B5</mi>")]
     [InlineData("=\"<b>\"", "<mtext>“&lt;b&gt;”</mtext>")]
     public void Formulas_are_set_with_names(string formula, string inner) =>
         Assert.Equal($"<math display=\"block\">{inner}</math>", MathMl.Write(CellFormula.Of(formula), _ => null));
 
     [Fact]
     public void Values_and_units_take_the_places_of_names() => Assert.Equal(
-        "<math display=\"block\"><mrow><mrow><mrow><mn>640</mn><mtext>\u00a0g</mtext></mrow><mo>×</mo><mrow><mn>70</mn><mtext>%</mtext></mrow></mrow>"
+        "<math display=\"block\"><mrow><mrow><mrow><mn>640</mn><mtext>\u00a0g</mtext></mrow><mo>×</mo><mrow><mn>70</mn><mtext>\u00a0%</mtext></mrow></mrow>"
         + "<mo>=</mo><mrow><mn>448</mn><mtext>\u00a0g</mtext></mrow></mrow></math>",
         MathMl.Write(
             CellFormula.Of("=flour*hydration"),
