@@ -1,7 +1,9 @@
 using ClassKit.Exercises;
 using ClassKit.Grading;
+using ClassKit.Lessons;
 using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Keys;
+using ClassKit.Pages.Packs;
 using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Report;
 
@@ -25,4 +27,15 @@ public static class HtmlPages
     /// <remarks>It links to <c>feedback/&lt;student-id&gt;.html</c> beside it.</remarks>
     public static string ClassReport(ClassGrades grades, ClassSummary summary) =>
         PageRenderer.Render<ClassReportPage>((nameof(ClassReportPage.Grades), grades), (nameof(ClassReportPage.Summary), summary));
+
+    /// <summary>Every page of a lesson pack: contents, instructor guide, student handout, formula cards, comparison of the leavenings.</summary>
+    /// <remarks>The pages link to each other by their file names.</remarks>
+    public static IReadOnlyList<HtmlPage> Pack(LessonPack pack) =>
+    [
+        new(PackContents.Index.FileName, PageRenderer.Render<IndexPage>((nameof(IndexPage.Pack), pack))),
+        new(PackContents.Guide.FileName, PageRenderer.Render<GuidePage>((nameof(GuidePage.Pack), pack))),
+        new(PackContents.Handout.FileName, PageRenderer.Render<HandoutPage>((nameof(HandoutPage.Pack), pack))),
+        new(PackContents.Cards.FileName, PageRenderer.Render<FormulaCardsPage>((nameof(FormulaCardsPage.Pack), pack))),
+        new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),
+    ];
 }

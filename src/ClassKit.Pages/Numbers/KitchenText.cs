@@ -1,0 +1,65 @@
+using ClassKit.Baking;
+using ClassKit.Lessons;
+
+namespace ClassKit.Pages.Numbers;
+
+/// <summary>Masses, temperatures and times as a kitchen reads them, in the units that the class uses.</summary>
+internal static class KitchenText
+{
+    /// <summary>A weighed mass with as many decimals as its scale shows.</summary>
+    public static string Weighed(Mass mass, Mass resolution) => NumberText.WithUnit(NumberText.Fixed(mass.Grams, Decimals(resolution.Grams)), "g");
+
+    /// <summary>A mass for ordering: grams below a kilogram, kilograms to the gram above.</summary>
+    public static string Ordered(Mass mass) => mass.Grams < 1000
+        ? NumberText.WithUnit(NumberText.AtMost(mass.Grams, 1), "g")
+        : NumberText.WithUnit(NumberText.AtMost(mass.Kilograms, 3), "kg");
+
+    /// <summary>A temperature to the whole degree.</summary>
+    public static string Temperature(Temperature temperature, UnitSystem units) =>
+        Degrees(temperature.Celsius, temperature.Fahrenheit, units);
+
+    /// <summary>What to set an oven to.</summary>
+    public static string Oven(Temperature temperature, UnitSystem units)
+    {
+        var (celsius, fahrenheit) = TemperatureNotation.Dial(temperature);
+        return Degrees(celsius, fahrenheit, units);
+    }
+
+    /// <summary>A step's temperature: an oven's dial goes in steps, anything else is measured.</summary>
+    public static string Step(MethodStep step, UnitSystem units) => step.Temperature switch
+    {
+        null => "",
+        { } temperature when step.InOven => "oven " + Oven(temperature, units),
+        { } temperature => Temperature(temperature, units),
+    };
+
+    /// <summary>"5 min", "40–50 min".</summary>
+    public static string Minutes(int least, int most) => NumberText.WithUnit(least == most ? $"{least}" : $"{least}–{most}", "min");
+
+    /// <summary>A moment counted from the beginning: "1:05".</summary>
+    public static string Clock(int minutes) => $"{minutes / 60}:{minutes % 60:00}";
+
+    /// <summary>A gas volume to two or three digits, whatever its size.</summary>
+    public static string Gas(Volume volume) => volume.Litres >= 1
+        ? NumberText.WithUnit(NumberText.Fixed(volume.Litres, volume.Litres >= 10 ? 0 : 1), "L")
+        : NumberText.WithUnit(NumberText.AtMost(Math.Round(volume.Millilitres / 5, MidpointRounding.AwayFromZero) * 5, 0), "mL");
+
+    /// <summary>A gas volume with its range.</summary>
+    public static string Gas(Band<Volume> volume) => volume.High.Millilitres < 2.5
+        ? "none"
+        : $"{Gas(volume.Typical)} ({Gas(volume.Low)} to {Gas(volume.High)})";
+
+    private static string Degrees(double celsius, double fahrenheit, UnitSystem units)
+    {
+        var metric = NumberText.WithUnit(NumberText.AtMost(celsius, 0), "°C");
+        var american = NumberText.WithUnit(NumberText.AtMost(fahrenheit, 0), "°F");
+        return units switch
+        {
+            UnitSystem.Both => $"{metric} ({american})",
+            UnitSystem.Metric => metric,
+            UnitSystem.UnitedStates => american,
+        };
+    }
+
+    private static int Decimals(double resolution) => Math.Clamp((int)Math.Ceiling(-Math.Log10(resolution) - 1e-9), 0, 3);
+}

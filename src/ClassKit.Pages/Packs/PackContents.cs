@@ -1,0 +1,29 @@
+namespace ClassKit.Pages.Packs;
+
+/// <summary>The pages of a lesson pack, in the order in which an instructor needs them.</summary>
+internal static class PackContents
+{
+    public static PackEntry Index { get; } = new("index.html", "Contents", "", "");
+
+    public static PackEntry Guide { get; } = new(
+        "guide.html", "Instructor guide",
+        "Timing, talking points, what to order, common failures, model answers, cautions.",
+        "For you alone. Read it the day before: it lists what to order and what to set out.");
+
+    public static PackEntry Handout { get; } = new(
+        "handout.html", "Student handout",
+        "What the class is about, its words, the cautions, a sheet to write observations on.",
+        "Print one for each student.");
+
+    public static PackEntry Cards { get; } = new(
+        "formula-cards.html", "Formula cards",
+        "One sheet for each bread: weights for one team, method, temperatures, equipment, allergens, cautions.",
+        "Print one set for each team; each card fills one sheet of A4 or Letter.");
+
+    public static PackEntry Comparison { get; } = new(
+        "comparison.html", "Comparing the leavenings",
+        "The leavenings side by side, and their gas computed from the formulas.",
+        "For the talk after the tasting; print it for students afterwards if you like.");
+
+    public static IReadOnlyList<PackEntry> All { get; } = [Index, Guide, Handout, Cards, Comparison];
+}

@@ -1,0 +1,8 @@
+namespace ClassKit.Pages.Packs;
+
+/// <summary>One page of a lesson pack.</summary>
+/// <param name="FileName">The file beside the others.</param>
+/// <param name="Title">What it is called.</param>
+/// <param name="Contents">What stands in it.</param>
+/// <param name="Use">What to do with it.</param>
+public sealed record PackEntry(string FileName, string Title, string Contents, string Use);
