@@ -12,6 +12,8 @@ internal static class SamplePages
             pages[$"feedback-{grade.Student.Student.Id}.html"] = HtmlPages.Feedback(grade, SampleClass.Dealt);
         pages["class-report.html"] = HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary);
         pages["answer-key.html"] = HtmlPages.AnswerKey(SampleClass.Dealt);
+        foreach (var page in HtmlPages.Pack(SamplePack.Pack))
+            pages[page.FileName] = page.Html;
         return pages;
     }
 }
