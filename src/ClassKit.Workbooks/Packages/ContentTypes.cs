@@ -40,6 +40,13 @@ internal static class ContentTypes
         parts[Part] = PartXml.Save(xml);
     }
 
+    public static void AddDefault(SortedDictionary<string, byte[]> parts, string ending, string type)
+    {
+        var xml = PartXml.Load(parts[Part]);
+        xml.Root!.AddFirst(Default(ending, type));
+        parts[Part] = PartXml.Save(xml);
+    }
+
     private static XElement Default(string ending, string type) =>
         new(Space + "Default", new XAttribute("Extension", ending), new XAttribute("ContentType", type));
 

@@ -1,0 +1,143 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+using ClassKit.Workbooks.Tests.Samples;
+using ClassKit.Workbooks.Tests.Tools;
+
+namespace ClassKit.Workbooks.Tests.Interchange;
+
+/// <summary>Workbooks come back through programs that rewrite every part of them.</summary>
+public sealed class OtherProgramsTests
+{
+    [Fact]
+    public void A_workbook_saved_again_by_LibreOffice_reads_the_same()
+    {
+        var saved = Read(LibreOffice.SaveAgain(FilledWorkbook.Bytes));
+
+        AssertDealtPlaces(saved);
+        AssertAnswers(saved, hasValues: true);
+    }
+
+    [Fact]
+    public void A_workbook_saved_again_by_openpyxl_reads_the_same_without_values()
+    {
+        var saved = Read(OpenPyXl.Run(FilledWorkbook.Bytes, "").Saved);
+
+        AssertDealtPlaces(saved);
+        AssertAnswers(saved, hasValues: false);
+    }
+
+    [Fact]
+    public void LibreOffice_computes_the_values_that_we_store()
+    {
+        // openpyxl drops every stored value, so that what comes back was computed by LibreOffice.
+        var ours = Read(FilledWorkbook.Bytes);
+        var theirs = Read(LibreOffice.SaveAgain(OpenPyXl.Run(FilledWorkbook.Bytes, "").Saved));
+
+        var formulas = ours.Sheets.SelectMany(sheet => sheet.Cells.Where(cell => cell.Value.Formula is not null)
+            .Select(cell => new CellAddress(sheet.Name, cell.Key.Row, cell.Key.Column))).ToList();
+        Assert.Equal(4, formulas.Count);
+        Assert.All(formulas, cell => Assert.Equal(ours.Find(cell)!.Stored, theirs.Find(cell)!.Stored));
+    }
+
+    [Fact]
+    public void Cells_filled_by_openpyxl_through_their_names_are_found()
+    {
+        var saved = Read(OpenPyXl.Run(FilledWorkbook.Dealt, """
+            for name, entry in {"hydration_water": "=C7*C8", "hydration_dough": 2004, "soda_acid": "8.1 g"}.items():
+                sheet, cell = list(w.defined_names[name].destinations)[0]
+                w[sheet][cell] = entry
+            """).Saved);
+
+        AssertDealtPlaces(saved);
+        Assert.Equal("C7*C8", saved.Find(FilledWorkbook.Answer("hydration", "water"))!.Formula);
+        Assert.Equal(2004, saved.Find(FilledWorkbook.Answer("hydration", "dough"))!.Stored.Number);
+        Assert.Equal("8.1 g", saved.Find(FilledWorkbook.Answer("soda", "acid"))!.Stored.Text);
+    }
+
+    [Fact]
+    public void A_row_inserted_by_us_still_stands_after_LibreOffice_saves()
+    {
+        var water = FilledWorkbook.Answer("hydration", "water");
+        var saved = Read(LibreOffice.SaveAgain(WorkbookFiller.Fill(FilledWorkbook.Bytes, [new InsertRow(water.Sheet, water.Row)])));
+
+        Assert.Equal("C7*C8", saved.Find(water with { Row = water.Row + 1 })!.Formula);
+        Assert.EndsWith("$C$13", saved.FindName("hydration_water")!.Formula, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_workbook_with_a_picture_is_read_after_LibreOffice_saves_it()
+    {
+        var pasted = WorkbookFiller.Fill(FilledWorkbook.Bytes, [new PastePicture(FilledWorkbook.Scratch("hydration", 2))]);
+        var saved = LibreOffice.SaveAgain(pasted);
+
+        AssertAnswers(Read(saved), hasValues: true);
+        Assert.Contains("xl/media/image1.png", Entries(saved));
+    }
+
+    [Theory]
+    [InlineData("ods", RefusalKind.OtherSpreadsheet, ".ods")]
+    [InlineData("xls", RefusalKind.OtherSpreadsheet, ".xls")]
+    [InlineData("fods", RefusalKind.OtherSpreadsheet, ".fods")]
+    [InlineData("csv", RefusalKind.OtherKind, "CSV")]
+    [InlineData("html", RefusalKind.OtherKind, "web page")]
+    [InlineData("pdf", RefusalKind.OtherKind, "PDF")]
+    public void A_real_file_of_another_format_is_refused_by_its_name(string format, RefusalKind kind, string words)
+    {
+        var refusal = ReturnedWorkbookReader.Read(LibreOffice.Convert(FilledWorkbook.Bytes, format)).Refusal!;
+
+        Assert.Equal(kind, refusal.Kind);
+        Assert.Contains(words, refusal.Reason, StringComparison.Ordinal);
+    }
+
+    private static void AssertDealtPlaces(WorkbookSnapshot workbook)
+    {
+        Assert.Equal("ada-01", workbook.Find(PracticeLayout.StudentId)!.Stored.Text);
+        Assert.Equal(PracticeLayout.StudentId, Named(workbook, PracticeLayout.StudentIdName));
+        Assert.All(FilledWorkbook.Student.Givens, given =>
+        {
+            Assert.Equal(given.Address, Named(workbook, given.DefinedName));
+            Assert.Equal((double)given.Value, workbook.Find(given.Address)!.Stored.Number);
+        });
+        Assert.All(FilledWorkbook.Student.Answers, answer => Assert.Equal(answer.Address, Named(workbook, answer.DefinedName)));
+        Assert.All(PracticeLayout.For(SampleClass.Exercises).Exercises.SelectMany(exercise => exercise.Answers), answer =>
+            Assert.Equal(answer.Tag, workbook.Find(answer.Address with { Column = PracticeColumns.Tag })!.Stored.Text));
+    }
+
+    private static void AssertAnswers(WorkbookSnapshot workbook, bool hasValues)
+    {
+        AssertFormula("hydration", "water", "C7*C8", CellValue.FromNumber(780));
+        AssertFormula("hydration", "dough", "C7+C12+hydration_flour*hydration_salt", CellValue.FromNumber(2004));
+        AssertFormula("water_temperature", "water", "C7/0", CellValue.FromError(CellError.DivideByZero));
+        Assert.Equal(0.6, workbook.Find(FilledWorkbook.Answer("hydration", "share"))!.Stored.Number);
+        Assert.Equal("76,5", workbook.Find(FilledWorkbook.Answer("water_temperature", "base_temperature"))!.Stored.Text);
+        Assert.Null(workbook.Find(FilledWorkbook.Answer("soda", "acid")));
+
+        void AssertFormula(string exercise, string part, string formula, CellValue value)
+        {
+            var cell = workbook.Find(FilledWorkbook.Answer(exercise, part))!;
+            Assert.Equal(formula, cell.Formula);
+            Assert.Equal(hasValues ? value : CellValue.Blank, cell.Stored);
+        }
+    }
+
+    private static CellAddress Named(WorkbookSnapshot workbook, string name)
+    {
+        var formula = workbook.FindName(name)!.Formula;
+        var mark = formula.LastIndexOf('!');
+        Assert.True(CellAddress.TryParse(formula[..mark].Trim('\''), formula.AsSpan(mark + 1), out var address), formula);
+        return address;
+    }
+
+    private static List<string> Entries(byte[] file)
+    {
+        using var archive = new System.IO.Compression.ZipArchive(new MemoryStream(file));
+        return [.. archive.Entries.Select(entry => entry.FullName)];
+    }
+
+    private static WorkbookSnapshot Read(byte[] file)
+    {
+        var reading = ReturnedWorkbookReader.Read(file);
+        Assert.Null(reading.Refusal);
+        return reading.Workbook!;
+    }
+}
