@@ -8,35 +8,41 @@ namespace ClassKit.Baking;
 /// <remarks>Definition: AACC Approved Method 02-32.</remarks>
 public sealed record LeaveningAcid(string Id, string Name, double NeutralizingValue, string Source)
 {
+    /// <summary>When it acts. H. McGee, On Food and Cooking (2004), "The acid components of baking powders"; lactic acid, AMCP and GDL from memory.</summary>
+    public ReleaseKind Release { get; private init; }
+
+    /// <summary>The dough temperature in °C at which it wakes; null if it does not wait for heat. The same source.</summary>
+    public PublishedRange? HeatsFrom { get; private init; }
+
     private const string Trade = "bakerpedia.com/ingredients/leavening-acids";
     private const string Stoichiometry = "stoichiometry, IUPAC atomic weights";
 
     /// <summary>Cream of tartar, potassium bitartrate.</summary>
-    public static LeaveningAcid CreamOfTartar { get; } = new("cream_of_tartar", "Cream of tartar", 45, Trade);
+    public static LeaveningAcid CreamOfTartar { get; } = new("cream_of_tartar", "Cream of tartar", 45, Trade) { Release = ReleaseKind.AtMixing };
 
     /// <summary>Glucono-delta-lactone.</summary>
-    public static LeaveningAcid GluconoDeltaLactone { get; } = new("gdl", "Glucono-delta-lactone (GDL)", 45, Trade);
+    public static LeaveningAcid GluconoDeltaLactone { get; } = new("gdl", "Glucono-delta-lactone (GDL)", 45, Trade) { Release = ReleaseKind.AfterMixing };
 
     /// <summary>Dicalcium phosphate dihydrate.</summary>
-    public static LeaveningAcid DicalciumPhosphate { get; } = new("dcpd", "Dicalcium phosphate dihydrate (DCPD)", 33, Trade);
+    public static LeaveningAcid DicalciumPhosphate { get; } = new("dcpd", "Dicalcium phosphate dihydrate (DCPD)", 33, Trade) { Release = ReleaseKind.OnHeating, HeatsFrom = new(57, 60) };
 
     /// <summary>Sodium acid pyrophosphate.</summary>
-    public static LeaveningAcid SodiumAcidPyrophosphate { get; } = new("sapp", "Sodium acid pyrophosphate (SAPP)", 72, Trade);
+    public static LeaveningAcid SodiumAcidPyrophosphate { get; } = new("sapp", "Sodium acid pyrophosphate (SAPP)", 72, Trade) { Release = ReleaseKind.AfterMixing };
 
     /// <summary>Monocalcium phosphate monohydrate.</summary>
-    public static LeaveningAcid MonocalciumPhosphate { get; } = new("mcp", "Monocalcium phosphate monohydrate (MCP)", 80, Trade);
+    public static LeaveningAcid MonocalciumPhosphate { get; } = new("mcp", "Monocalcium phosphate monohydrate (MCP)", 80, Trade) { Release = ReleaseKind.AtMixing };
 
     /// <summary>Anhydrous monocalcium phosphate.</summary>
-    public static LeaveningAcid AnhydrousMonocalciumPhosphate { get; } = new("amcp", "Anhydrous monocalcium phosphate (AMCP)", 83, Trade);
+    public static LeaveningAcid AnhydrousMonocalciumPhosphate { get; } = new("amcp", "Anhydrous monocalcium phosphate (AMCP)", 83, Trade) { Release = ReleaseKind.AfterMixing };
 
     /// <summary>Sodium aluminium phosphate.</summary>
-    public static LeaveningAcid SodiumAluminiumPhosphate { get; } = new("salp", "Sodium aluminium phosphate (SALP)", 100, Trade);
+    public static LeaveningAcid SodiumAluminiumPhosphate { get; } = new("salp", "Sodium aluminium phosphate (SALP)", 100, Trade) { Release = ReleaseKind.OnHeating, HeatsFrom = new(38, 40) };
 
     /// <summary>Sodium aluminium sulphate.</summary>
-    public static LeaveningAcid SodiumAluminiumSulphate { get; } = new("sas", "Sodium aluminium sulphate (SAS)", 104, Trade);
+    public static LeaveningAcid SodiumAluminiumSulphate { get; } = new("sas", "Sodium aluminium sulphate (SAS)", 104, Trade) { Release = ReleaseKind.MostlyOnHeating };
 
     /// <summary>Lactic acid, as in buttermilk and yogurt: one hydrogen.</summary>
-    public static LeaveningAcid LacticAcid { get; } = new("lactic_acid", "Lactic acid", Stoichiometric(1, MolarMass.LacticAcid), Stoichiometry);
+    public static LeaveningAcid LacticAcid { get; } = new("lactic_acid", "Lactic acid", Stoichiometric(1, MolarMass.LacticAcid), Stoichiometry) { Release = ReleaseKind.AtMixing };
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<LeaveningAcid> All { get; } =
@@ -52,6 +58,12 @@ public sealed record LeaveningAcid(string Id, string Name, double NeutralizingVa
 
     /// <summary>The acid that neutralises a mass of soda: 100 × soda / neutralising value.</summary>
     public Mass For(Mass soda) => soda * (100 / NeutralizingValue);
+
+    /// <summary>The steps of <see cref="For"/>.</summary>
+    public Explanation ExplainFor(Mass soda) => new(
+        $"{Name} for baking soda",
+        [new("acid", "100 × soda / neutralising value", $"100 × {Figures.Grams(soda, 3)} / {Figures.Show(NeutralizingValue, 1)}", Figures.Grams(For(soda), 3))],
+        $"Neutralising value: {Source}.");
 
     /// <summary>The soda that a mass of the acid neutralises: acid × neutralising value / 100.</summary>
     public Mass SodaFor(Mass acid) => acid * (NeutralizingValue / 100);

@@ -22,6 +22,9 @@ public sealed record Ingredient(
     /// <summary>How a kitchen counts it; null where nothing is counted.</summary>
     public HouseholdPiece? Piece { get; init; }
 
+    /// <summary>Sodium by mass, 0 to 1; null where it is not counted.</summary>
+    public double? SodiumShare { get; init; }
+
     /// <summary>Its acid as a share of lactic acid by mass, 0 to 1; null if it neutralises no soda worth counting.</summary>
     public Band<double>? LacticAcidShare { get; init; }
 }

@@ -24,6 +24,26 @@ public sealed class LeaveningAcidTests
     public void Lactic_acid_neutralises_93_3_of_soda() =>
         Assert.Equal(93.3, LeaveningAcid.LacticAcid.NeutralizingValue, 0.05); // calculated from IUPAC atomic weights: 100 × 84.006 / 90.078
 
+    [Theory]
+    // H. McGee, On Food and Cooking (2004), "The acid components of baking powders"
+    [InlineData("cream_of_tartar", ReleaseKind.AtMixing, null)]
+    [InlineData("mcp", ReleaseKind.AtMixing, null)]
+    [InlineData("sapp", ReleaseKind.AfterMixing, null)]
+    [InlineData("sas", ReleaseKind.MostlyOnHeating, null)]
+    [InlineData("salp", ReleaseKind.OnHeating, 38.0)]
+    [InlineData("dcpd", ReleaseKind.OnHeating, 57.0)]
+    public void When_an_acid_acts(string id, ReleaseKind release, double? from)
+    {
+        var acid = LeaveningAcid.All.Single(acid => acid.Id == id);
+        Assert.Equal(release, acid.Release);
+        Assert.Equal(from, acid.HeatsFrom?.Low);
+    }
+
+    [Fact]
+    public void The_acid_tells_its_steps() => Assert.Equal(
+        "acid = 100 × soda / neutralising value = 100 × 1 g / 80 = 1.25 g",
+        LeaveningAcid.MonocalciumPhosphate.ExplainFor(Mass.FromGrams(1)).Steps[0].ToString());
+
     [Fact]
     public void A_kitchen_rule_is_no_stoichiometry()
     {

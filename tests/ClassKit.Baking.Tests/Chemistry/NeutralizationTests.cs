@@ -41,6 +41,15 @@ public sealed class NeutralizationTests
         Assert.Equal(0.2619, BakingSoda.CarbonDioxideByHeat, 0.00005); // 2 NaHCO3 → Na2CO3 + H2O + CO2, IUPAC atomic weights
 
     [Fact]
+    public void The_steps_give_back_what_was_mixed()
+    {
+        // By hand: 2 g of cream of tartar neutralise 0.9 g of soda
+        var steps = Neutralization.Of(Mass.FromGrams(1), Mass.FromGrams(2), LeaveningAcid.CreamOfTartar).Explain(LeaveningAcid.CreamOfTartar).Steps;
+        Assert.Equal("soda left = soda - soda used = 1 g - 0.9 g = 0.1 g", steps[2].ToString());
+        Assert.Equal("carbon dioxide = soda used × 44.009 / 84.006 = 0.9 g × 0.5239 = 0.471 g", steps[4].ToString());
+    }
+
+    [Fact]
     public void Masses_balance_whatever_is_mixed() =>
         Gen.Select(Gen.Double[0, 100], Gen.Double[0, 100], Doughs.AnyOf([.. LeaveningAcid.All])).Sample((soda, acid, kind) =>
         {
