@@ -29,6 +29,12 @@ public sealed record YieldTest(Mass AsPurchased, Mass EdiblePortion)
     /// <summary>What to buy so that a mass can be used: edible portion / share.</summary>
     public Mass ToBuy(Mass ediblePortion) => ediblePortion / Share;
 
+    /// <summary>The steps of the test.</summary>
+    public Explanation Explain() => new(
+        "Yield",
+        [new("yield", "edible portion / as purchased", $"{Figures.Grams(EdiblePortion)} / {Figures.Grams(AsPurchased)}", $"{Figures.Show(Share * 100)} %")],
+        "");
+
     /// <summary>The price of a unit as used: price as purchased / share. From the weights themselves; a share rounded first gives a cent more or less.</summary>
     public Money EdiblePortionPrice(Money asPurchasedPrice) => asPurchasedPrice / (decimal)Share;
 }

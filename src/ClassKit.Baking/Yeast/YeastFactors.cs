@@ -25,6 +25,12 @@ public sealed record YeastFactors(string Name, double ActiveDryPerFresh, double 
     /// <summary>The mass of one kind that stands for a mass of another.</summary>
     public Mass Convert(Mass yeast, YeastKind from, YeastKind to) => yeast * (PerFresh(to) / PerFresh(from));
 
+    /// <summary>The steps of <see cref="Convert"/>.</summary>
+    public Explanation Explain(Mass yeast, YeastKind from, YeastKind to) => new(
+        $"Yeast, by {Name}",
+        [new("yeast", "yeast × factor to / factor from", $"{Figures.Grams(yeast)} × {Figures.Show(PerFresh(to), 4)} / {Figures.Show(PerFresh(from), 4)}", Figures.Grams(Convert(yeast, from, to)))],
+        $"Factors are grams for a gram of fresh yeast: {Source}.");
+
     private double PerFresh(YeastKind kind) => kind switch
     {
         YeastKind.Fresh => 1,
