@@ -23,6 +23,9 @@ public sealed record FormulaCard(
     /// <summary>The water added to the flour by all ingredients, in percent of it.</summary>
     public double EffectiveHydrationPercent => DoughWater.EffectivePercent(Formula.Formula);
 
+    /// <summary>Sodium in one piece, from salt, soda and baking powder.</summary>
+    public Mass SodiumPerPiece => Sodium.In(Formula.Formula, Formula.PieceMass);
+
     /// <summary>Minutes from the first step to the last, shortest and longest.</summary>
     public (int Min, int Max) Minutes => (Formula.Steps.Sum(step => step.MinMinutes), Formula.Steps.Sum(step => step.MaxMinutes));
 

@@ -85,6 +85,21 @@ public sealed class LessonPackTests
     }
 
     [Fact]
+    public void A_high_kitchen_gets_the_published_ranges()
+    {
+        Assert.Null(Pack.Altitude);
+        Assert.Equal(5000, LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 1609 }).Value.Altitude!.FromFeet);
+    }
+
+    [Fact]
+    public void Soda_and_powder_count_towards_a_muffins_sodium()
+    {
+        // USDA SR28 sodium of salt and soda, baking powder from memory; by hand for 60 g of 259.5 %: 60 × (1.2 × 0.38758 + 0.8 × 0.2736 + 2.5 × 0.106) / 259.5
+        var muffins = Pack.Cards.Single(card => card.Formula == SampleLesson.Muffins);
+        Assert.Equal(0.2194, muffins.SodiumPerPiece.Grams, 0.0005);
+    }
+
+    [Fact]
     public void Gas_is_counted_from_the_mixing_bowl_to_the_end_of_baking()
     {
         var buns = Pack.Comparison.Single(row => row.Formula == SampleLesson.Buns);
