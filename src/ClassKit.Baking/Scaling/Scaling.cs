@@ -103,10 +103,15 @@ public static class Scaling
             return new("bad-percentage", $"{line.Ingredient.Name} stands at {Figures.Show(line.Percent)} % in {formula.Title}.", "A baker's percentage is above 0; leave the ingredient out if there is none.");
         if (!(formula.FlourPercent > 0))
             return NoFlour(formula);
+        if (DoughWater.AddedLiquidPercent(formula) > MostLiquidPercent)
+            return new("not-a-dough", $"{formula.Title} has {Figures.Show(DoughWater.AddedLiquidPercent(formula))} % of liquid.", $"Thin batters end near 300 %, and more than {Figures.Show(MostLiquidPercent)} % is a soup: look at the units and at what counts as flour.");
         return Math.Abs(formula.FlourPercent - 100) > FlourSlack
             ? new("flour-not-100", $"The flours of {formula.Title} add up to {Figures.Show(formula.FlourPercent)} %.", "All flour together is 100 %: divide every percentage by the flours' sum.")
             : null;
     }
+
+    /// <summary>Above this much liquid a baker's percentage is a slip of the decimal point. No source.</summary>
+    private const double MostLiquidPercent = 500;
 
     /// <summary>Three flours of 33.33 % are meant to be 100 %.</summary>
     private const double FlourSlack = 0.015;

@@ -25,6 +25,10 @@ public sealed class ImpossibleBatchTests
     }
 
     [Fact]
+    public void Hydration_beyond_sense_is_explained() =>
+        Assert.Equal("not-a-dough", Scaling.FromFlour(Doughs.Of("soup", Leavening.Steam, ("bread_flour", 100), ("water", 670)), Some, Scales.Common).Why!.Code);
+
+    [Fact]
     public void A_negative_percentage_is_explained() =>
         Assert.Equal("bad-percentage", Scaling.FromFlour(Doughs.Of("odd", Leavening.Yeast, ("bread_flour", 100), ("water", -5)), Some, Scales.Common).Why!.Code);
 
