@@ -7,9 +7,9 @@ public static class IdealGas
     public const double Constant = 8.31446261815324;
 
     /// <summary>The volume of an amount of gas.</summary>
-    /// <param name="moles">Not negative.</param>
+    /// <param name="gas">Not negative.</param>
     /// <param name="temperature">Of the gas.</param>
     /// <param name="pressure">Above 0.</param>
-    public static Volume Volume(double moles, Temperature temperature, Pressure pressure) =>
-        Baking.Volume.FromLitres(moles * Constant * temperature.Kelvin / pressure.Pascals * 1000);
+    public static Volume Volume(AmountOfSubstance gas, Temperature temperature, Pressure pressure) =>
+        Baking.Volume.FromLitres(gas.Moles * Constant * temperature.Kelvin / pressure.Pascals * 1000);
 }

@@ -31,11 +31,11 @@ internal sealed class ChemicalSupply
     private Band<Mass> Used => _matched.Map(matched => matched < _soda ? matched : _soda);
 
     /// <summary>At once, since buttermilk's acid is dissolved already; soda left over gives gas only slowly and late, and is not counted.</summary>
-    public Band<double> SodaMoles => Used.Map(used => CarbonDioxide.Moles(used * BakingSoda.CarbonDioxideByAcid));
+    public Band<AmountOfSubstance> SodaGas => Used.Map(used => CarbonDioxide.AmountIn(used * BakingSoda.CarbonDioxideByAcid));
 
-    public Band<double> PowderMoles => _settings.PowderShare.Map(share => CarbonDioxide.Moles(BakingPowder.AvailableCarbonDioxide(_powder, share)));
+    public Band<AmountOfSubstance> PowderGas => _settings.PowderShare.Map(share => CarbonDioxide.AmountIn(BakingPowder.AvailableCarbonDioxide(_powder, share)));
 
-    public Band<double> PowderBenchMoles => PowderMoles.With(_settings.PowderBenchShare, (moles, share) => moles * share);
+    public Band<AmountOfSubstance> PowderBenchGas => PowderGas.With(_settings.PowderBenchShare, (gas, share) => gas * share);
 
     /// <summary>Most where the acid is least.</summary>
     public Band<Mass> SodaLeft => new(_soda - Used.High, _soda - Used.Typical, _soda - Used.Low);

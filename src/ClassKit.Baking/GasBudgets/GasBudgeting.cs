@@ -31,9 +31,9 @@ internal sealed class GasBudgeting
         if (YeastSolids.Grams > 0)
             sources.Add(Yeast());
         if (leavening.HasSoda)
-            sources.Add(Source(GasSourceKind.Soda, leavening.SodaMoles, leavening.SodaMoles, leavening.ExplainSoda()));
+            sources.Add(Source(GasSourceKind.Soda, leavening.SodaGas, leavening.SodaGas, leavening.ExplainSoda()));
         if (leavening.HasPowder)
-            sources.Add(Source(GasSourceKind.BakingPowder, leavening.PowderBenchMoles, leavening.PowderMoles, leavening.ExplainPowder()));
+            sources.Add(Source(GasSourceKind.BakingPowder, leavening.PowderBenchGas, leavening.PowderGas, leavening.ExplainPowder()));
 
         var supply = Steam();
         var course = new GasCourse(_formula, _dough, _stages, _bench, _pressure, _settings, sources, supply).Points();
@@ -53,9 +53,9 @@ internal sealed class GasBudgeting
     private GasSource Air()
     {
         // The share is of the mixed dough, and the air in it is wet already.
-        var moles = _settings.AirShare.Map(share => WetMoles(_gasFree * (share / (1 - share)), _bench));
+        var air = _settings.AirShare.Map(share => DryGasIn(_gasFree * (share / (1 - share)), _bench));
         var typical = _settings.AirShare.Typical;
-        return Source(GasSourceKind.Air, moles, moles, new(
+        return Source(GasSourceKind.Air, air, air, new(
             "Air beaten in",
             [
                 new("gas-free dough", "dough / its density without gas", $"{Figures.Grams(_dough, 1)} / {Figures.Show(_dough.Grams / _gasFree.Millilitres, 3)} g/mL", $"{Figures.Show(_gasFree.Millilitres, 1)} mL"),
@@ -73,7 +73,7 @@ internal sealed class GasBudgeting
         var byThen = onBench.With(inOven, (bench, oven) => bench + oven).With(limit, Math.Min);
         var minutes = _stages.Where(stage => !stage.InOven).Sum(stage => stage.Minutes.Typical);
         var rate = model.MillimolesPerHour.Typical * model.RelativeRate(_bench).Typical;
-        return Source(GasSourceKind.Yeast, onBench, byThen, new(
+        return Source(GasSourceKind.Yeast, onBench.Map(AmountOfSubstance.FromMoles), byThen.Map(AmountOfSubstance.FromMoles), new(
             "Carbon dioxide from yeast",
             [
                 new("yeast solids", "dough × share of yeast solids", $"{Figures.Grams(_dough, 1)} × {Figures.Show(YeastSolids / _dough * 100, 3)} %", Figures.Grams(YeastSolids, 3)),
@@ -120,13 +120,28 @@ internal sealed class GasBudgeting
             $"Steam at the boiling point by IAPWS-IF97; the rise to {Figures.Show(_settings.Rise, 1)} times the gas-free volume is a yardstick, not a forecast."));
     }
 
-    private GasSource Source(GasSourceKind kind, Band<double> benchMoles, Band<double> setMoles, Explanation explanation) => new(
-        kind,
-        benchMoles,
-        setMoles,
-        benchMoles.Map(moles => GasCell.VolumeOf(moles, _bench, _pressure).Value),
-        setMoles.With(_settings.SetTemperature, (moles, set) => GasCell.VolumeOf(moles, set, _pressure).Value),
-        explanation);
+    private GasSource Source(GasSourceKind kind, Band<AmountOfSubstance> bench, Band<AmountOfSubstance> set, Explanation explanation)
+    {
+        var onBench = bench.Map(gas => GasCell.VolumeOf(gas, _bench, _pressure).Value);
+        var atSet = set.With(_settings.SetTemperature, (gas, temperature) => GasCell.VolumeOf(gas, temperature, _pressure).Value);
+        return new(kind, bench, set, onBench, atSet, explanation with
+        {
+            Steps =
+            [
+                .. explanation.Steps,
+                Wet("gas on the bench", bench.Typical, _bench, onBench.Typical),
+                Wet("gas when the crumb sets", set.Typical, _settings.SetTemperature.Typical, atSet.Typical),
+            ],
+        });
+    }
 
-    private double WetMoles(Volume volume, Temperature temperature) => volume.Litres / GasCell.VolumeOf(1, temperature, _pressure).Value.Litres;
+    /// <summary>The step from an amount of dry gas to the room that it takes with its vapour.</summary>
+    private ExplainedStep Wet(string quantity, AmountOfSubstance gas, Temperature temperature, Volume volume) => new(
+        quantity,
+        "n R T / (pressure - vapour pressure)",
+        $"{Figures.Show(gas.Millimoles, 3)} mmol × R × {Figures.Show(temperature.Kelvin)} K / ({Figures.Show(_pressure.Pascals, 0)} Pa - {Figures.Show(Saturation.PressureAt(temperature).Pascals, 0)} Pa)",
+        $"{Figures.Show(volume.Millilitres, 1)} mL");
+
+    private AmountOfSubstance DryGasIn(Volume wet, Temperature temperature) =>
+        AmountOfSubstance.FromMoles(wet / GasCell.VolumeOf(AmountOfSubstance.FromMoles(1), temperature, _pressure).Value);
 }

@@ -73,7 +73,7 @@ internal sealed class GasCourse
         var lag = _settings.Yeast.LagMinutes;
         var yeast = default(Band<double>);
         var sugarLimit = Fermentation.SugarLimitMoles(_formula, _dough);
-        var fixedMoles = Sum(source => source.Kind == GasSourceKind.Yeast ? default : source.BenchMoles);
+        var fixedMoles = Sum(source => source.Kind == GasSourceKind.Yeast ? default : source.BenchAmount.Map(gas => gas.Moles));
         points.Add(new(0, _stages.Count > 0 ? _stages[0].Name : "", false, _bench, Wet(fixedMoles, _bench), false));
 
         foreach (var stage in _stages.Where(stage => !stage.InOven))
@@ -148,7 +148,7 @@ internal sealed class GasCourse
     {
         var span = _settings.SetTemperature.Typical.Celsius - _door.Celsius;
         var way = span <= 0 ? 1 : Math.Clamp((dough.Celsius - _door.Celsius) / span, 0, 1);
-        return source.BenchMoles.With(source.SetMoles, (bench, all) => bench + (all - bench) * way);
+        return source.BenchAmount.With(source.SetAmount, (bench, all) => bench.Moles + (all.Moles - bench.Moles) * way);
     }
 
     private WarmingCurve? Curve()
@@ -167,5 +167,5 @@ internal sealed class GasCourse
 
     private static Band<double> Plus(Band<double> left, Band<double> right) => left.With(right, (one, other) => one + other);
 
-    private Band<Volume> Wet(Band<double> moles, Temperature dough) => moles.Map(amount => GasCell.VolumeOf(amount, dough, _pressure).Value);
+    private Band<Volume> Wet(Band<double> moles, Temperature dough) => moles.Map(amount => GasCell.VolumeOf(AmountOfSubstance.FromMoles(amount), dough, _pressure).Value);
 }

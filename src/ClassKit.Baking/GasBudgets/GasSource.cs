@@ -2,15 +2,15 @@ namespace ClassKit.Baking;
 
 /// <summary>What one source of gas makes in a mass of dough, if none of it escapes.</summary>
 /// <param name="Kind">Which source.</param>
-/// <param name="BenchMoles">Dry gas by the end of the bench.</param>
-/// <param name="SetMoles">Dry gas by the time the crumb sets.</param>
+/// <param name="BenchAmount">Dry gas by the end of the bench.</param>
+/// <param name="SetAmount">Dry gas by the time the crumb sets.</param>
 /// <param name="OnBench">The bench's gas at the bench's temperature, with the vapour that saturates it.</param>
 /// <param name="AtSet">All the gas at the temperature at which the crumb sets, with the vapour that saturates it.</param>
 /// <param name="Explanation">How it was computed; its model names what is assumed.</param>
 public sealed record GasSource(
     GasSourceKind Kind,
-    Band<double> BenchMoles,
-    Band<double> SetMoles,
+    Band<AmountOfSubstance> BenchAmount,
+    Band<AmountOfSubstance> SetAmount,
     Band<Volume> OnBench,
     Band<Volume> AtSet,
     Explanation Explanation)
@@ -19,5 +19,5 @@ public sealed record GasSource(
     public double? HeldShare => Kind == GasSourceKind.Yeast ? ProofTime.HeldAfterPunching : null;
 
     /// <summary>The mass of carbon dioxide by the time the crumb sets; nothing for air.</summary>
-    public Band<Mass> CarbonDioxide => Kind == GasSourceKind.Air ? default : SetMoles.Map(Baking.CarbonDioxide.MassOf);
+    public Band<Mass> CarbonDioxide => Kind == GasSourceKind.Air ? default : SetAmount.Map(Baking.CarbonDioxide.MassOf);
 }

@@ -7,9 +7,6 @@ namespace ClassKit.Baking;
 /// </remarks>
 internal sealed class WarmingCurve
 {
-    /// <summary>What evaporating a gram of water takes at 100 °C, in joules (steam tables: 2256.5).</summary>
-    private const double EvaporationJoules = 2256.5;
-
     private readonly double _constantMinutes;
     private readonly Temperature _boiling;
 
@@ -32,7 +29,7 @@ internal sealed class WarmingCurve
 
     /// <summary>Grams of water that boil off a piece in a minute once it is at the boiling point: the heat that warmed it before now evaporates.</summary>
     public double GramsBoiledPerMinute(Mass piece, double moisture, Temperature oven) =>
-        piece.Grams * HeatCapacity(moisture) * (oven.Celsius - _boiling.Celsius) / _constantMinutes / EvaporationJoules;
+        piece.Grams * HeatCapacity(moisture) * (oven.Celsius - _boiling.Celsius) / _constantMinutes / Saturation.HeatToEvaporateGram(_boiling).Joules;
 
     /// <summary>J/(g K) of a moist food above freezing: 0.837 + 3.349 × moisture (J. E. Siebel 1892, from memory).</summary>
     private static double HeatCapacity(double moisture) => 0.837 + 3.349 * moisture;

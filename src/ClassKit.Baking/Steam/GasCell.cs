@@ -9,11 +9,11 @@ namespace ClassKit.Baking;
 public static class GasCell
 {
     /// <summary>The room that dry gas takes together with the vapour that saturates it.</summary>
-    /// <param name="moles">Of dry gas; not negative.</param>
+    /// <param name="dryGas">Without the vapour; not negative.</param>
     /// <param name="temperature">From 0 °C to below the boiling point.</param>
     /// <param name="pressure">Outside.</param>
-    public static Computed<Volume> VolumeOf(double moles, Temperature temperature, Pressure pressure) =>
-        DryGasPressure(temperature, pressure).Then<Volume>(dry => IdealGas.Volume(moles, temperature, dry));
+    public static Computed<Volume> VolumeOf(AmountOfSubstance dryGas, Temperature temperature, Pressure pressure) =>
+        DryGasPressure(temperature, pressure).Then<Volume>(dry => IdealGas.Volume(dryGas, temperature, dry));
 
     /// <summary>How many times larger a bubble gets from one temperature to another at the same outside pressure.</summary>
     public static Computed<double> Expansion(Temperature from, Temperature to, Pressure pressure) =>

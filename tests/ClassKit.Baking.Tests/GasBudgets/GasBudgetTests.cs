@@ -42,8 +42,8 @@ public sealed class GasBudgetTests
     public void Yeast_is_a_band_and_never_one_number()
     {
         var yeast = Of(Doughs.Buns, Mass.FromGrams(60)).Sources.Single(source => source.Kind == GasSourceKind.Yeast);
-        Assert.True(yeast.SetMoles.Low < yeast.SetMoles.Typical && yeast.SetMoles.Typical < yeast.SetMoles.High);
-        Assert.True(yeast.BenchMoles.Typical < yeast.SetMoles.Typical);
+        Assert.True(yeast.SetAmount.Low < yeast.SetAmount.Typical && yeast.SetAmount.Typical < yeast.SetAmount.High);
+        Assert.True(yeast.BenchAmount.Typical < yeast.SetAmount.Typical);
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class GasBudgetTests
         // ((5.9988 + 0.055 × 88.08) × 0.5143 + 0.017 × 88.08 × 0.4886) / 44.009 = 0.1434 mol
         BakeStage[] aWeek = [new("Forgotten", new(10_000, 10_000, 10_000), Temperature.FromCelsius(28), false)];
         var yeast = GasBudget.Of(Doughs.Buns, Mass.FromGrams(Doughs.Buns.TotalPercent), aWeek, Room, Pressure.Standard, GasBudgetSettings.Default).Value.Sources.Single(source => source.Kind == GasSourceKind.Yeast);
-        Assert.Equal(0.1434, yeast.SetMoles.High, 0.0002);
+        Assert.Equal(0.1434, yeast.SetAmount.High.Moles, 0.0002);
     }
 
     [Fact]
@@ -116,6 +116,16 @@ public sealed class GasBudgetTests
     {
         var puffed = Doughs.Of("yeasted_soda_bread", Leavening.Yeast, ("ap_flour", 100), ("buttermilk", 70), ("instant_yeast", 1), ("baking_soda", 0.5), ("salt", 2));
         Assert.Equal([GasSourceKind.Air, GasSourceKind.Yeast, GasSourceKind.Soda], Of(puffed, Mass.FromGrams(100)).Sources.Select(source => source.Kind));
+    }
+
+    [Fact]
+    public void Every_source_tells_how_its_gas_becomes_a_volume()
+    {
+        foreach (var source in new[] { Doughs.Buns, Doughs.Muffins, Doughs.Popovers }.SelectMany(formula => Of(formula, Mass.FromGrams(60)).Sources))
+        {
+            Assert.EndsWith(" mL", source.Explanation.Steps[^1].Result, StringComparison.Ordinal);
+            Assert.NotEqual("", source.Explanation.Model);
+        }
     }
 
     [Fact]

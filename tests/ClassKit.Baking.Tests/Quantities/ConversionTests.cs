@@ -40,6 +40,10 @@ public sealed class ConversionTests
     public void A_difference_has_no_offset() => Assert.Equal(5, TemperatureDifference.FromFahrenheitDegrees(9).Kelvins, 1e-12);
 
     [Fact]
+    public void Melting_350_pounds_of_ice_takes_50_400_btu() =>
+        Assert.Equal(50_400 * 1055.05585262, Energy.FromBtu(350 * 144.0).Joules, 1.0); // bakingbusiness.com/articles/58994; factor: NIST SP 811, appendix B.8
+
+    [Fact]
     public void Conversions_come_back_to_a_part_in_a_million_million() =>
         Gen.Double[1e-3, 1e6].Sample(value =>
         {
@@ -51,6 +55,8 @@ public sealed class ConversionTests
             Assert.Equal(value, Volume.FromTablespoons(value).Tablespoons, tolerance);
             Assert.Equal(value, Volume.FromTeaspoons(value).Teaspoons, tolerance);
             Assert.Equal(value, TemperatureDifference.FromFahrenheitDegrees(value).FahrenheitDegrees, tolerance);
+            Assert.Equal(value, Energy.FromBtu(value).Btu, tolerance);
+            Assert.Equal(value, AmountOfSubstance.FromMoles(value).Millimoles / 1000, tolerance);
             Assert.Equal(value, Pressure.FromMegapascals(value).Megapascals, tolerance);
         });
 
@@ -61,6 +67,8 @@ public sealed class ConversionTests
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => Mass.FromGrams(value));
         Assert.Throws<ArgumentOutOfRangeException>(() => Volume.FromLitres(value));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Energy.FromJoules(value));
+        Assert.Throws<ArgumentOutOfRangeException>(() => AmountOfSubstance.FromMoles(value));
         Assert.Throws<ArgumentOutOfRangeException>(() => Pressure.FromPascals(value));
         Assert.Throws<ArgumentOutOfRangeException>(() => TemperatureDifference.FromKelvins(value));
         Assert.Throws<ArgumentOutOfRangeException>(() => Temperature.FromCelsius(value));

@@ -53,8 +53,8 @@ public sealed class GasCellTests
     public void A_bubble_grows_by_as_much_as_its_volumes_differ() =>
         Gen.Select(Gen.Double[0, 90], Gen.Double[0, 90], Gen.Double[1e-4, 1]).Sample((from, to, moles) =>
         {
-            var before = GasCell.VolumeOf(moles, Temperature.FromCelsius(from), Pressure.Standard).Value;
-            var after = GasCell.VolumeOf(moles, Temperature.FromCelsius(to), Pressure.Standard).Value;
+            var before = GasCell.VolumeOf(AmountOfSubstance.FromMoles(moles), Temperature.FromCelsius(from), Pressure.Standard).Value;
+            var after = GasCell.VolumeOf(AmountOfSubstance.FromMoles(moles), Temperature.FromCelsius(to), Pressure.Standard).Value;
             Assert.Equal(GasCell.Expansion(Temperature.FromCelsius(from), Temperature.FromCelsius(to), Pressure.Standard).Value, after / before, 1e-9);
         });
 }

@@ -35,6 +35,10 @@ public sealed class SaturationTests
         Assert.Equal(84_609, Saturation.PressureAt(Temperature.FromCelsius(95)).Pascals, 5.0); // people.ohio.edu/trembly: 0.08461 MPa
 
     [Fact]
+    public void Steam_gives_up_2257_joules_a_gram() =>
+        Assert.Equal(2256.66, Saturation.HeatToEvaporateGram(Saturation.BoilingPoint(Pressure.Standard)).Joules, 1.0); // ebooks.spiraxsarco.com/view/77532886/1551, at 101.325 kPa
+
+    [Fact]
     public void The_two_directions_of_the_line_agree() =>
         Gen.Double[0.01, 370].Sample(celsius =>
         {

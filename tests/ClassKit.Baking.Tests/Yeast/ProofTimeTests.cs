@@ -11,7 +11,7 @@ public sealed class ProofTimeTests
         var minutes = ProofTime.Minutes(Doughs.Buns, Proof, 2, Pressure.Standard, 1, YeastGasModel.Default).Value;
         var yeast = Mass.FromGrams(100 * 1.5 * 0.95 / Doughs.Buns.TotalPercent);
         var moles = YeastGasModel.Default.MolesPerMinute(yeast, Proof, 6 * 0.9998).Typical * (minutes.Typical - YeastGasModel.Default.LagMinutes);
-        Assert.Equal(DoughVolume.GasFree(Doughs.Buns, Mass.FromGrams(100)).Litres, GasCell.VolumeOf(moles, Proof, Pressure.Standard).Value.Litres, 1e-9);
+        Assert.Equal(DoughVolume.GasFree(Doughs.Buns, Mass.FromGrams(100)).Litres, GasCell.VolumeOf(AmountOfSubstance.FromMoles(moles), Proof, Pressure.Standard).Value.Litres, 1e-9);
         Assert.True(minutes.Low < minutes.Typical && minutes.Typical < minutes.High);
     }
 
