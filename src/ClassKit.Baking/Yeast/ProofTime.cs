@@ -14,7 +14,7 @@ public static class ProofTime
     /// <param name="pressure">Outside.</param>
     /// <param name="heldShare">The share of the gas that stays in: 1 for a first rise without a leak, <see cref="HeldAfterPunching"/> over a whole fermentation with punching.</param>
     /// <param name="model">The yeast's model.</param>
-    /// <remarks>lag + gas needed / (rate × share held). Low is the quickest.</remarks>
+    /// <remarks>lag + (gas needed + what the dough's water dissolves first) / (rate × share held). Low is the quickest.</remarks>
     public static Computed<Band<double>> Minutes(BakersFormula formula, Temperature temperature, double rise, Pressure pressure, double heldShare, YeastGasModel model)
     {
         ArgumentNullException.ThrowIfNull(formula);
@@ -30,7 +30,9 @@ public static class ProofTime
 
         return GasCell.VolumeOf(AmountOfSubstance.FromMoles(1), temperature, pressure).Then<Band<double>>(perMole =>
         {
-            var needed = DoughVolume.GasFree(formula, dough) * (rise - 1) / perMole / heldShare;
+            var bubbles = DoughVolume.GasFree(formula, dough) * (rise - 1) / perMole;
+            var dissolved = DissolvedCarbonDioxide.In(DoughWater.In(formula, dough), temperature, pressure).Moles;
+            var needed = (bubbles + dissolved) / heldShare;
             var rate = model.MolesPerMinute(yeast, temperature, GasBudgeting.SugarPercent(formula));
             if (!(rate.Low > 0))
                 return new Impossibility("yeast-idle", $"At {Figures.Show(temperature.Celsius, 1)} °C yeast makes no gas.", $"Yeast works between 0 °C and {Figures.Show(model.Death.Celsius, 1)} °C.");
