@@ -27,14 +27,15 @@ internal sealed class GasBudgeting
     public GasBudget Budget(Band<double> expansion)
     {
         var leavening = new ChemicalSupply(_formula, _dough, _settings);
-        List<GasSource> sources = [Air()];
+        List<GasMade> made = [Air()];
         if (YeastSolids.Grams > 0)
-            sources.Add(Yeast());
+            made.Add(Yeast());
         if (leavening.HasSoda)
-            sources.Add(Source(GasSourceKind.Soda, leavening.SodaGas, leavening.SodaGas, leavening.ExplainSoda()));
+            made.Add(new(GasSourceKind.Soda, leavening.SodaGas, leavening.SodaGas, leavening.ExplainSoda()));
         if (leavening.HasPowder)
-            sources.Add(Source(GasSourceKind.BakingPowder, leavening.PowderBenchGas, leavening.PowderGas, leavening.ExplainPowder()));
+            made.Add(new(GasSourceKind.BakingPowder, leavening.PowderBenchGas, leavening.PowderGas, leavening.ExplainPowder()));
 
+        var sources = InBubbles(made);
         var supply = Steam();
         var course = new GasCourse(_formula, _dough, _stages, _bench, _pressure, _settings, sources, supply).Points();
         return new(_formula, _dough, _pressure, _bench, _gasFree, sources, supply, expansion, course, leavening.SodaLeft);
@@ -50,12 +51,12 @@ internal sealed class GasBudgeting
         .Where(line => line.Ingredient.Role == IngredientRole.Sugar)
         .Sum(line => line.Percent * (1 - line.Ingredient.WaterShare));
 
-    private GasSource Air()
+    private GasMade Air()
     {
         // The share is of the mixed dough, and the air in it is wet already.
         var air = _settings.AirShare.Map(share => DryGasIn(_gasFree * (share / (1 - share)), _bench));
         var typical = _settings.AirShare.Typical;
-        return Source(GasSourceKind.Air, air, air, new(
+        return new(GasSourceKind.Air, air, air, new(
             "Air beaten in",
             [
                 new("gas-free dough", "dough / its density without gas", $"{Figures.Grams(_dough, 1)} / {Figures.Show(_dough.Grams / _gasFree.Millilitres, 3)} g/mL", $"{Figures.Show(_gasFree.Millilitres, 1)} mL"),
@@ -64,7 +65,7 @@ internal sealed class GasBudgeting
             $"Air is assumed to be {Figures.Show(_settings.AirShare.Low * 100)} % to {Figures.Show(_settings.AirShare.High * 100)} % of the mixed dough."));
     }
 
-    private GasSource Yeast()
+    private GasMade Yeast()
     {
         var model = _settings.Yeast;
         var limit = Fermentation.SugarLimitMoles(_formula, _dough);
@@ -73,7 +74,7 @@ internal sealed class GasBudgeting
         var byThen = onBench.With(inOven, (bench, oven) => bench + oven).With(limit, Math.Min);
         var minutes = _stages.Where(stage => !stage.InOven).Sum(stage => stage.Minutes.Typical);
         var rate = model.MillimolesPerHour.Typical * model.RelativeRate(_bench).Typical;
-        return Source(GasSourceKind.Yeast, onBench.Map(AmountOfSubstance.FromMoles), byThen.Map(AmountOfSubstance.FromMoles), new(
+        return new(GasSourceKind.Yeast, onBench.Map(AmountOfSubstance.FromMoles), byThen.Map(AmountOfSubstance.FromMoles), new(
             "Carbon dioxide from yeast",
             [
                 new("yeast solids", "dough × share of yeast solids", $"{Figures.Grams(_dough, 1)} × {Figures.Show(YeastSolids / _dough * 100, 3)} %", Figures.Grams(YeastSolids, 3)),
@@ -120,20 +121,42 @@ internal sealed class GasBudgeting
             $"Steam at the boiling point by IAPWS-IF97; the rise to {Figures.Show(_settings.Rise, 1)} times the gas-free volume is a yardstick, not a forecast."));
     }
 
-    private GasSource Source(GasSourceKind kind, Band<AmountOfSubstance> bench, Band<AmountOfSubstance> set, Explanation explanation)
+    /// <summary>What of the gas is in bubbles: all carbon dioxide alike leaves a part of itself in the dough's water.</summary>
+    private List<GasSource> InBubbles(IReadOnlyList<GasMade> made)
     {
-        var onBench = bench.Map(gas => GasCell.VolumeOf(gas, _bench, _pressure).Value);
-        var atSet = set.With(_settings.SetTemperature, (gas, temperature) => GasCell.VolumeOf(gas, temperature, _pressure).Value);
-        return new(kind, bench, set, onBench, atSet, explanation with
+        var none = default(Band<AmountOfSubstance>);
+        var air = made.Where(gas => gas.Kind == GasSourceKind.Air).Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right));
+        var acid = made.Where(gas => gas.Kind != GasSourceKind.Air).ToList();
+        var bench = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right)), new(_bench, _bench, _bench));
+        var set = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Set, (left, right) => left + right)), _settings.SetTemperature);
+        return [.. made.Select(gas => Source(gas, bench, set))];
+
+        Band<double> Share(Band<AmountOfSubstance> carbonDioxide, Band<Temperature> at) => carbonDioxide.With(air, (all, rest) => (all, rest)).With(at, (gas, temperature) =>
+            gas.all.Moles > 0 ? DissolvedCarbonDioxide.InBubbles(gas.all, gas.rest, DoughWater.In(_formula, _dough), temperature, _pressure).Value.Moles / gas.all.Moles : 1);
+    }
+
+    private GasSource Source(GasMade gas, Band<double> shareOnBench, Band<double> shareAtSet)
+    {
+        var isAir = gas.Kind == GasSourceKind.Air;
+        var bench = isAir ? gas.Bench : gas.Bench.With(shareOnBench, (amount, share) => amount * share);
+        var set = isAir ? gas.Set : gas.Set.With(shareAtSet, (amount, share) => amount * share);
+        var onBench = bench.Map(amount => GasCell.VolumeOf(amount, _bench, _pressure).Value);
+        var atSet = set.With(_settings.SetTemperature, (amount, temperature) => GasCell.VolumeOf(amount, temperature, _pressure).Value);
+        return new(gas.Kind, gas.Bench, gas.Set, onBench, atSet, gas.Explanation with
         {
             Steps =
             [
-                .. explanation.Steps,
+                .. gas.Explanation.Steps,
+                .. isAir ? [] : (ExplainedStep[])[InBubbles("in bubbles on the bench", gas.Bench.Typical, shareOnBench.Typical, bench.Typical)],
                 Wet("gas on the bench", bench.Typical, _bench, onBench.Typical),
+                .. isAir ? [] : (ExplainedStep[])[InBubbles("in bubbles when the crumb sets", gas.Set.Typical, shareAtSet.Typical, set.Typical)],
                 Wet("gas when the crumb sets", set.Typical, _settings.SetTemperature.Typical, atSet.Typical),
             ],
         });
     }
+
+    private static ExplainedStep InBubbles(string quantity, AmountOfSubstance made, double share, AmountOfSubstance gas) => new(
+        quantity, "carbon dioxide made × share that the water does not hold", $"{Figures.Show(made.Millimoles, 3)} mmol × {Figures.Show(share * 100, 1)} %", $"{Figures.Show(gas.Millimoles, 3)} mmol");
 
     /// <summary>The step from an amount of dry gas to the room that it takes with its vapour.</summary>
     private ExplainedStep Wet(string quantity, AmountOfSubstance gas, Temperature temperature, Volume volume) => new(

@@ -16,6 +16,7 @@ internal sealed class GasCourse
     private readonly WarmingCurve? _curve;
     private readonly Mass _yeast;
     private readonly double _sugar;
+    private readonly Mass _water;
 
     /// <summary>The dough as it goes into the oven.</summary>
     private readonly Temperature _door;
@@ -40,6 +41,7 @@ internal sealed class GasCourse
         _steam = steam;
         _yeast = GasBudgeting.YeastIn(formula, dough);
         _sugar = GasBudgeting.SugarPercent(formula);
+        _water = DoughWater.In(formula, dough);
         _door = stages.LastOrDefault(stage => !stage.InOven)?.Temperature ?? bench;
         _curve = Curve();
     }
@@ -73,8 +75,8 @@ internal sealed class GasCourse
         var lag = _settings.Yeast.LagMinutes;
         var yeast = default(Band<double>);
         var sugarLimit = Fermentation.SugarLimitMoles(_formula, _dough);
-        var fixedMoles = Sum(source => source.Kind == GasSourceKind.Yeast ? default : source.BenchAmount.Map(gas => gas.Moles));
-        points.Add(new(0, _stages.Count > 0 ? _stages[0].Name : "", false, _bench, Wet(fixedMoles, _bench), false));
+        var atOnce = Sum(source => source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder ? source.BenchAmount.Map(gas => gas.Moles) : default);
+        points.Add(new(0, _stages.Count > 0 ? _stages[0].Name : "", false, _bench, Bubbles(atOnce, _bench), false));
 
         foreach (var stage in _stages.Where(stage => !stage.InOven))
         {
@@ -85,7 +87,7 @@ internal sealed class GasCourse
                 var active = Math.Max(0, step - lag);
                 lag = Math.Max(0, lag - step);
                 yeast = Add(yeast, stage.Temperature, active);
-                points.Add(new(minute, stage.Name, false, stage.Temperature, Wet(Plus(fixedMoles, yeast), stage.Temperature), false));
+                points.Add(new(minute, stage.Name, false, stage.Temperature, Bubbles(Plus(atOnce, yeast), stage.Temperature), false));
             }
         }
         if (_curve is null)
@@ -125,16 +127,16 @@ internal sealed class GasCourse
     /// <summary>The gas at one moment in the oven, and whether the walls are set by then.</summary>
     private (Band<Volume> Gas, bool IsSet) InOven(BakeStage stage, Temperature dough, double step, Band<double> yeast, ref double steam)
     {
-        var moles = Plus(Sum(source => source.Kind == GasSourceKind.Yeast ? default : Released(source, dough)), yeast);
+        var made = Plus(Sum(source => source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder ? Released(source, dough) : default), yeast);
         if (!IsShell)
         {
             var at = dough.Celsius < _settings.SetTemperature.Typical.Celsius ? dough : _settings.SetTemperature.Typical;
-            return (Wet(moles, at), dough.Celsius >= _settings.SetTemperature.Typical.Celsius);
+            return (Bubbles(made, at), dough.Celsius >= _settings.SetTemperature.Typical.Celsius);
         }
 
         // A shell's skin goes on stretching until the hollow is as large as the yardstick allows; its bubbles grow up to the boil.
         var boiling = _steam!.BoilingPoint;
-        var bubbles = Wet(moles, dough.Celsius < _settings.SetTemperature.High.Celsius ? dough : _settings.SetTemperature.High);
+        var bubbles = Bubbles(made, dough.Celsius < _settings.SetTemperature.High.Celsius ? dough : _settings.SetTemperature.High);
         if (dough.Celsius < boiling.Celsius)
             return (bubbles, false);
         steam += _curve!.GramsBoiledPerMinute(_dough, DoughWater.MoistureShare(_formula), stage.Temperature) * step;
@@ -167,5 +169,14 @@ internal sealed class GasCourse
 
     private static Band<double> Plus(Band<double> left, Band<double> right) => left.With(right, (one, other) => one + other);
 
-    private Band<Volume> Wet(Band<double> moles, Temperature dough) => moles.Map(amount => GasCell.VolumeOf(AmountOfSubstance.FromMoles(amount), dough, _pressure).Value);
+    /// <summary>Air and the carbon dioxide that the water does not hold, with their vapour.</summary>
+    private Band<Volume> Bubbles(Band<double> carbonDioxide, Temperature dough)
+    {
+        var air = _sources.Single(source => source.Kind == GasSourceKind.Air).BenchAmount;
+        return carbonDioxide.With(air, (made, rest) =>
+        {
+            var gas = DissolvedCarbonDioxide.InBubbles(AmountOfSubstance.FromMoles(made), rest, _water, dough, _pressure).Value;
+            return GasCell.VolumeOf(gas + rest, dough, _pressure).Value;
+        });
+    }
 }

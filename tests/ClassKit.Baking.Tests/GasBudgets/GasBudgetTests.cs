@@ -12,7 +12,9 @@ public sealed class GasBudgetTests
         // Trade minimum of 12 % available CO2 on 2.5 % of powder; volume by CODATA 2018 and, for the vapour at 68 °C (28.6 kPa), IAPWS-IF97
         var source = Of(Doughs.Muffins, Mass.FromGrams(Doughs.Muffins.TotalPercent)).Sources.Single(source => source.Kind == GasSourceKind.BakingPowder);
         Assert.Equal(0.300, source.CarbonDioxide.Low.Grams, 1e-9);
-        Assert.Equal(0.300 / 44.009 * 8.314462618 * 341.15 / (101_325 - 28_600), source.AtSet.Low.Litres / 1000, 1e-6);
+        // The water keeps a little even when hot, so the volume is a few per cent below that of all the gas
+        var all = 0.300 / 44.009 * 8.314462618 * 341.15 / (101_325 - 28_600) * 1000;
+        Assert.InRange(source.AtSet.Low.Litres, 0.9 * all, all);
     }
 
     [Fact]
@@ -102,7 +104,7 @@ public sealed class GasBudgetTests
         Assert.True(ShareOnBench(Doughs.Popovers) < 0.1);
         Assert.True(ShareOnBench(Doughs.Buns) > 0.3);
         var muffins = Of(Doughs.Muffins, Mass.FromGrams(60)).Course;
-        Assert.True(muffins[0].Gas.Typical.Litres > 0.3 * muffins[^1].Gas.Typical.Litres);
+        Assert.True(muffins[0].Gas.Typical.Litres > 0.15 * muffins[^1].Gas.Typical.Litres);
 
         static double ShareOnBench(BakersFormula formula)
         {
@@ -125,6 +127,26 @@ public sealed class GasBudgetTests
         {
             Assert.EndsWith(" mL", source.Explanation.Steps[^1].Result, StringComparison.Ordinal);
             Assert.NotEqual("", source.Explanation.Model);
+        }
+    }
+
+    [Fact]
+    public void Much_of_a_muffins_first_gas_is_still_in_its_water()
+    {
+        // 117 g of water hold 0.0007 × 117 / 18.015 = 4.5 mmol under 100 kPa at 20 °C (CRC), of the 12 mmol or so that soda and powder give before the oven
+        var sources = Of(Doughs.Muffins, Mass.FromGrams(Doughs.Muffins.TotalPercent)).Sources.Where(source => source.Kind != GasSourceKind.Air).ToList();
+        var made = sources.Sum(source => source.BenchAmount.Typical.Moles);
+        var inBubbles = sources.Sum(source => source.OnBench.Typical.Litres) / GasCell.VolumeOf(AmountOfSubstance.FromMoles(1), Room, Pressure.Standard).Value.Litres;
+        Assert.InRange(made - inBubbles, 0.002, 0.0045);
+    }
+
+    [Fact]
+    public void The_course_ends_its_bench_where_the_sources_do()
+    {
+        foreach (var formula in new[] { Doughs.Muffins, Doughs.Popovers })
+        {
+            var budget = Of(formula, Mass.FromGrams(60));
+            Assert.Equal(budget.OnBench.Typical.Litres, budget.Course.Last(point => !point.InOven).Gas.Typical.Litres, 1e-9);
         }
     }
 
