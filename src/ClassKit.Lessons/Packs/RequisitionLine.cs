@@ -18,7 +18,7 @@ public sealed record RequisitionLine(
     internal static IReadOnlyList<RequisitionLine> For(IReadOnlyList<FormulaCard> cards, int teams) =>
     [
         .. cards
-            .SelectMany(card => card.Batch.Lines.Select(line => (card.Formula, line.Ingredient, Mass: Larger(line) * teams)))
+            .SelectMany(card => card.Batch.Lines.Select(line => (card.Formula, line.Ingredient, Mass: Times(Larger(line), teams))))
             .GroupBy(use => use.Ingredient.Id)
             .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Formula.Formula.Id).Select(of => new RequisitionUse(of.First().Formula, Sum(of.Select(use => use.Mass))))])),
     ];
@@ -32,5 +32,8 @@ public sealed record RequisitionLine(
         return new(ingredient, mass, uses, HouseholdMeasures.ToBuy(ingredient, mass), CardLine.Ounces(mass));
     }
 
-    private static Mass Sum(IEnumerable<Mass> masses) => masses.Aggregate(default(Mass), (sum, mass) => sum + mass);
+    /// <summary>In decimal, so that six times 6.7 g are 40.2 g.</summary>
+    private static Mass Times(Mass mass, int teams) => Mass.FromGrams((double)((decimal)mass.Grams * teams));
+
+    private static Mass Sum(IEnumerable<Mass> masses) => Mass.FromGrams((double)masses.Sum(mass => (decimal)mass.Grams));
 }
