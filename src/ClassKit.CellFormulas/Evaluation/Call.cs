@@ -13,6 +13,8 @@ internal sealed class Call
     private FormulaNode[] _nodes = [];
     private FormulaValue[] _values = [];
     private bool[] _known = [];
+    private readonly List<CellValue> _filled = [];
+    private readonly List<double> _numbers = [];
     private CellError? _error;
 
     public Call(Interpreter interpreter) => Interpreter = interpreter;
@@ -111,23 +113,24 @@ internal sealed class Call
         return null;
     }
 
-    /// <summary>All values of the argument that are not blank, in reading order.</summary>
+    /// <summary>All values of the argument that are not blank, in reading order. The list is good until the next one is asked for.</summary>
     public List<CellValue> Filled(int at)
     {
-        var values = new List<CellValue>();
-        Interpreter.Collect(Value(at), values);
-        return values;
+        var value = Value(at);
+        _filled.Clear();
+        Interpreter.Collect(value, _filled);
+        return _filled;
     }
 
     /// <summary>
     /// The numbers in the arguments from one on, as sums and averages see them: in references and arrays only numbers count,
-    /// a value written into the argument itself must be a number or become one.
+    /// a value written into the argument itself must be a number or become one. The list is good until the next one is asked for.
     /// </summary>
     public List<double> NumbersFrom(int first)
     {
-        var numbers = new List<double>();
-        for (var at = first; at < Count && !Failed; at++) AddNumbers(at, numbers);
-        return numbers;
+        _numbers.Clear();
+        for (var at = first; at < Count && !Failed; at++) AddNumbers(at, _numbers);
+        return _numbers;
     }
 
     public void AddNumbers(int at, List<double> numbers)

@@ -2,23 +2,29 @@ using System.Collections;
 
 namespace ClassKit.CellFormulas.Evaluating;
 
-/// <summary>The cells that an evaluation read, turned into addresses only when somebody looks.</summary>
-internal sealed class CellAddressView(ICollection<CellKey> keys, CellKey without, WorkbookSnapshot workbook) : IReadOnlyCollection<CellAddress>
+/// <summary>The cells that an evaluation read, put in order and turned into addresses only when somebody looks.</summary>
+internal sealed class CellAddressView : IReadOnlyCollection<CellAddress>
 {
-    private CellAddress[]? _addresses;
+    private readonly Func<IReadOnlyCollection<CellAddress>>? _find;
+    private readonly CellKey[] _keys = [];
+    private readonly WorkbookSnapshot? _workbook;
+    private IReadOnlyCollection<CellAddress>? _addresses;
 
-    public int Count => Addresses.Length;
+    public CellAddressView(CellKey[] keys, WorkbookSnapshot workbook) => (_keys, _workbook) = (keys, workbook);
 
-    private CellAddress[] Addresses => _addresses ??= Sort();
+    public CellAddressView(Func<IReadOnlyCollection<CellAddress>> find) => _find = find;
 
-    public IEnumerator<CellAddress> GetEnumerator() => ((IEnumerable<CellAddress>)Addresses).GetEnumerator();
+    public int Count => Addresses.Count;
+
+    private IReadOnlyCollection<CellAddress> Addresses => _addresses ??= _find?.Invoke() ?? Sorted();
+
+    public IEnumerator<CellAddress> GetEnumerator() => Addresses.GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    private CellAddress[] Sort()
+    private CellAddress[] Sorted()
     {
-        var sorted = keys.Where(key => key != without).ToArray();
-        System.Array.Sort(sorted, static (a, b) => a.Packed.CompareTo(b.Packed));
-        return System.Array.ConvertAll(sorted, key => new CellAddress(workbook.Sheets[key.Sheet].Name, key.Row, key.Column));
+        Array.Sort(_keys, static (a, b) => a.Packed.CompareTo(b.Packed));
+        return Array.ConvertAll(_keys, key => new CellAddress(_workbook!.Sheets[key.Sheet].Name, key.Row, key.Column));
     }
 }

@@ -99,14 +99,12 @@ internal abstract partial class Interpreter
     }
 
     /// <summary>The quick way for the commonest operand, a single cell.</summary>
-    private bool TryCell(ReferenceNode node, out CellValue value)
+    private CellValue Cell(ReferenceNode node)
     {
-        value = default;
         Spend(1);
-        if (Halted) return true;
+        if (Halted) return default;
         var sheet = SheetIndex(node.Sheet);
-        value = sheet >= 0 && Move(node.First) is { } corner ? Read(sheet, corner.Row, corner.Column) : CellValue.FromError(CellError.Reference);
-        return true;
+        return sheet >= 0 && Move(node.First) is { } corner ? Read(sheet, corner.Row, corner.Column) : CellValue.FromError(CellError.Reference);
     }
 
     private Corner? Move(Corner corner)

@@ -11,7 +11,7 @@ internal abstract partial class Interpreter
 {
     private const int CancellationInterval = 1024;
 
-    private readonly CancellationToken _cancellation;
+    private CancellationToken _cancellation;
     private Dictionary<string, FormulaValue>? _bound;
     private int _steps;
     private bool _arrayMode;
@@ -56,11 +56,25 @@ internal abstract partial class Interpreter
     /// <summary>What a name that LET does not bind stands for.</summary>
     protected abstract FormulaValue Name(NameNode name);
 
+    /// <summary>The value of a name that stands for one cell; false for any other name.</summary>
+    protected virtual bool TryCell(NameNode name, out CellValue value)
+    {
+        value = default;
+        return false;
+    }
+
     /// <summary>What the formula in a cell fills.</summary>
     protected abstract FormulaValue Spill(Reference anchor);
 
     /// <summary>How far the references of a defined name are moved from where they are written.</summary>
     protected virtual (int Rows, int Columns) Offset => default;
+
+    /// <summary>Makes ready for an evaluation with its own count of steps.</summary>
+    protected void Start(CancellationToken cancellation)
+    {
+        (_steps, _arrayMode, _bound, _cancellation) = (0, false, null, cancellation);
+        (Halted, Status, Reason) = (false, EvaluationStatus.Computed, null);
+    }
 
     /// <summary>Ends the evaluation without a value.</summary>
     public FormulaValue Halt(EvaluationStatus status, string reason)
@@ -127,7 +141,17 @@ internal abstract partial class Interpreter
     /// <summary>The value of an operand: a single value or an array, never a reference.</summary>
     public FormulaValue Operand(FormulaNode node)
     {
-        if (node is ReferenceNode { Last: null } reference && TryCell(reference, out var cell)) return cell;
+        switch (node)
+        {
+            case NumberNode number:
+                Spend(1);
+                return CellValue.FromNumber(number.Value);
+            case ReferenceNode { Last: null } reference:
+                return Cell(reference);
+            case NameNode name when _bound is null && TryCell(name, out var cell):
+                return cell;
+        }
+
         var value = Evaluate(node);
         return value.Reference is { } located ? Resolve(located) : value;
     }

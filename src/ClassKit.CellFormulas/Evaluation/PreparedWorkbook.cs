@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using ClassKit.CellFormulas.Syntax;
 
 namespace ClassKit.CellFormulas.Evaluating;
 
@@ -9,6 +10,7 @@ internal sealed class PreparedWorkbook
     private readonly Dictionary<(int Sheet, string Name), DefinedName> _names;
     private readonly ConcurrentDictionary<string, FormulaParse> _parses = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<CellKey, FormulaParse> _cells = new();
+    private readonly ConcurrentDictionary<NameNode, NameTarget> _targets = new(ReferenceEqualityComparer.Instance);
 
     public PreparedWorkbook(WorkbookSnapshot workbook)
     {
@@ -34,9 +36,26 @@ internal sealed class PreparedWorkbook
 
     public int FindSheet(string name) => _sheets.GetValueOrDefault(name, -1);
 
-    /// <summary>The name as a formula on that sheet sees it: its own sheet's before the workbook's.</summary>
-    public DefinedName? FindName(int sheet, string name) =>
-        _names.TryGetValue((sheet, name), out var own) || _names.TryGetValue((-1, name), out own) ? own : null;
+    /// <summary>What a name in the formula of a cell stands for, looked up once.</summary>
+    public NameTarget Resolve(int sheet, NameNode node)
+    {
+        if (_targets.TryGetValue(node, out var target)) return target;
+        target = FindTarget(sheet, node);
+        _targets[node] = target;
+        return target;
+    }
+
+    /// <summary>What a name stands for as a formula on that sheet sees it: its own sheet's names come before the workbook's.</summary>
+    public NameTarget FindTarget(int sheet, NameNode node)
+    {
+        if (node.Sheet is not null) sheet = FindSheet(node.Sheet);
+        if (sheet < 0) return new(CellError.Reference, $"there is no sheet called {node.Sheet}");
+        if (!_names.TryGetValue((sheet, node.Name), out var name) && !_names.TryGetValue((-1, node.Name), out name))
+            return new(CellError.Name, $"nothing is called {node.Name}");
+        var formula = Parse(name.Formula).Formula;
+        return new(formula, formula?.Root is ReferenceNode { Sheet: { } on, Last: null, First: { RowFixed: true, ColumnFixed: true } cell } && FindSheet(on) is var at and >= 0
+            ? new CellKey(at, cell.Row, cell.Column) : null);
+    }
 
     public FormulaParse Parse(CellKey cell, string text)
     {

@@ -9,10 +9,9 @@ namespace ClassKit.CellFormulas;
 /// </remarks>
 public sealed class WorkbookEvaluator
 {
-    private static readonly Dictionary<CellAddress, CellValue> Nothing = [];
-
     private readonly PreparedWorkbook _workbook;
     private readonly EvaluationLimits _limits;
+    private WorkbookInterpreter? _idle;
 
     /// <summary>Prepares a workbook.</summary>
     /// <param name="workbook">The workbook as read.</param>
@@ -35,9 +34,50 @@ public sealed class WorkbookEvaluator
         CellAddress cell, IReadOnlyDictionary<CellAddress, CellValue>? replaced = null, CancellationToken cancellation = default)
     {
         var sheet = _workbook.FindSheet(cell.Sheet);
-        if (sheet < 0)
-            return new(EvaluationStatus.Computed, CellValue.FromError(CellError.Reference), $"there is no sheet called {cell.Sheet}", []);
-        var interpreter = new WorkbookInterpreter(_workbook, _limits, replaced ?? Nothing, cancellation);
-        return interpreter.Evaluate(new(sheet, cell.Row, cell.Column));
+        if (sheet < 0) return NoSheet(cell);
+        var interpreter = Take();
+        interpreter.Begin(Replacements.Of(replaced));
+        var evaluation = interpreter.Evaluate(new(sheet, cell.Row, cell.Column), null, cancellation);
+        _idle = interpreter;
+        return evaluation;
     }
+
+    /// <summary>The values of several cells with the same inputs, as <see cref="Evaluate"/> gives them one by one, and quicker: what one cell needed is known for the next. Limits hold for each cell.</summary>
+    /// <param name="cells">Which cells.</param>
+    /// <param name="replaced">Values to use for some cells in place of what they hold, a formula included.</param>
+    /// <param name="cancellation">Ends the evaluation early.</param>
+    /// <returns>One evaluation for each cell, in the same order.</returns>
+    /// <exception cref="OperationCanceledException"><paramref name="cancellation"/> was cancelled.</exception>
+    public IReadOnlyList<Evaluation> EvaluateAll(
+        IReadOnlyList<CellAddress> cells, IReadOnlyDictionary<CellAddress, CellValue>? replaced = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(cells);
+        var copied = Replacements.Copied(replaced, _workbook);
+        var interpreter = Take();
+        interpreter.Begin(copied);
+        var evaluations = new Evaluation[cells.Count];
+        for (var at = 0; at < evaluations.Length; at++)
+        {
+            var cell = cells[at];
+            var sheet = _workbook.FindSheet(cell.Sheet);
+            evaluations[at] = sheet < 0 ? NoSheet(cell) : interpreter.Evaluate(new(sheet, cell.Row, cell.Column), () => Dependencies(cell, copied), cancellation);
+        }
+
+        _idle = interpreter;
+        return evaluations;
+    }
+
+    private static Evaluation NoSheet(CellAddress cell) =>
+        new(EvaluationStatus.Computed, CellValue.FromError(CellError.Reference), $"there is no sheet called {cell.Sheet}", []);
+
+    /// <summary>What a cell depends on, found by computing it once more by itself.</summary>
+    private IReadOnlyCollection<CellAddress> Dependencies(CellAddress cell, Replacements replaced)
+    {
+        var interpreter = new WorkbookInterpreter(_workbook, _limits);
+        interpreter.Begin(replaced);
+        return interpreter.Evaluate(new(_workbook.FindSheet(cell.Sheet), cell.Row, cell.Column), null, CancellationToken.None).Dependencies;
+    }
+
+    /// <summary>An interpreter used before, for its memory; another thread's call makes its own.</summary>
+    private WorkbookInterpreter Take() => Interlocked.Exchange(ref _idle, null) ?? new(_workbook, _limits);
 }

@@ -10,11 +10,8 @@ internal sealed partial class WorkbookInterpreter
     {
         var sheet = _workbook.Sheets[area.Sheet];
         var (lastRow, lastColumn) = (sheet.LastRow, sheet.LastColumn);
-        foreach (var cell in _replaced.Keys)
-        {
-            if (!string.Equals(cell.Sheet, sheet.Snapshot.Name, StringComparison.OrdinalIgnoreCase)) continue;
-            (lastRow, lastColumn) = (Math.Max(lastRow, cell.Row), Math.Max(lastColumn, cell.Column));
-        }
+        foreach (var (row, column) in _replaced.On(area.Sheet, sheet.Snapshot.Name))
+            (lastRow, lastColumn) = (Math.Max(lastRow, row), Math.Max(lastColumn, column));
 
         return lastRow == 0 ? null : area.Intersect(new(area.Sheet, 1, 1, lastRow, lastColumn));
     }
@@ -37,20 +34,28 @@ internal sealed partial class WorkbookInterpreter
         }
     }
 
+    protected override bool TryCell(NameNode name, out CellValue value)
+    {
+        value = default;
+        if (_nameDepth > 0 || _workbook.Resolve(CurrentSheet, name).Cell is not { } cell) return false;
+        value = Read(cell);
+        return true;
+    }
+
     protected override FormulaValue Name(NameNode node)
     {
-        var sheet = node.Sheet is null ? CurrentSheet : _workbook.FindSheet(node.Sheet);
-        if (sheet < 0) return CellError.Reference;
-        if (_workbook.FindName(sheet, node.Name) is not { } name)
+        // Only in formulas of cells does a name always mean the same; names in names are looked up as seen from the cell.
+        var target = _nameDepth == 0 ? _workbook.Resolve(CurrentSheet, node) : _workbook.FindTarget(CurrentSheet, node);
+        if (target.Problem is { } problem)
         {
-            Reason ??= $"nothing is called {node.Name}";
-            return CellError.Name;
+            Reason ??= problem;
+            return target.Error;
         }
 
-        if (_workbook.Parse(name.Formula).Formula is not { } formula) return Unsupported($"the name {name.Name} stands for no formula that can be read");
+        if (target.Formula is null) return Unsupported($"the name {node.Name} stands for no formula that can be read");
         if (_nameDepth >= DeepestName)
         {
-            Reason ??= $"the name {name.Name} stands for itself";
+            Reason ??= $"the name {node.Name} stands for itself";
             return CellError.Reference;
         }
 
@@ -58,7 +63,7 @@ internal sealed partial class WorkbookInterpreter
         var outer = _offset;
         _offset = (_path[^1].Row - 1, _path[^1].Column - 1);
         _nameDepth++;
-        var value = Afresh(formula.Root, arrayMode: true);
+        var value = Afresh(target.Formula.Root, arrayMode: true);
         _nameDepth--;
         _offset = outer;
         return value;
@@ -82,7 +87,7 @@ internal sealed partial class WorkbookInterpreter
     {
         var index = _workbook.Sheets[sheet];
         if (index.Snapshot.Cells.ContainsKey((row, column))) return true;
-        if (_replaced.Count > 0 && _replaced.ContainsKey(new(index.Snapshot.Name, row, column))) return true;
+        if (_replaced.TryGet(new(sheet, row, column), index.Snapshot.Name, out _)) return true;
         foreach (var (area, _) in index.Arrays)
         {
             if (area.Contains(row, column)) return true;
@@ -95,9 +100,7 @@ internal sealed partial class WorkbookInterpreter
     {
         var sheet = _workbook.Sheets[area.Sheet];
         IEnumerable<(int Row, int Column)> places = sheet.Sorted;
-        var extra = _replaced.Keys
-            .Where(cell => string.Equals(cell.Sheet, sheet.Snapshot.Name, StringComparison.OrdinalIgnoreCase))
-            .Select(cell => (cell.Row, cell.Column))
+        var extra = _replaced.On(area.Sheet, sheet.Snapshot.Name)
             .Concat(ArrayElements(sheet))
             .Where(place => !sheet.Snapshot.Cells.ContainsKey(place))
             .Distinct()

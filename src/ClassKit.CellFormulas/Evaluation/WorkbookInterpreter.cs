@@ -10,24 +10,21 @@ internal sealed partial class WorkbookInterpreter : Interpreter
 {
     private const int DeepestPath = 100;
     private const int DeepestName = 50;
+    private const int KeptCapacity = 500;
 
     private readonly PreparedWorkbook _workbook;
-    private readonly IReadOnlyDictionary<CellAddress, CellValue> _replaced;
-    private readonly Dictionary<CellKey, CellValue> _known = new(16);
+    private Dictionary<CellKey, CellValue> _known = new(16);
     private readonly List<CellKey> _path = [];
     private readonly Stack<CellKey> _waiting = new();
+    private Replacements _replaced = Replacements.None;
     private Dictionary<CellKey, ArrayValue>? _arrays;
+    private Dictionary<CellKey, string>? _reasons;
     private (int Rows, int Columns) _offset;
     private CellKey? _deferred;
     private int _nameDepth;
 
-    public WorkbookInterpreter(
-        PreparedWorkbook workbook, EvaluationLimits limits, IReadOnlyDictionary<CellAddress, CellValue> replaced, CancellationToken cancellation)
-        : base(limits, workbook.Workbook.Uses1904Dates, cancellation)
-    {
-        _workbook = workbook;
-        _replaced = replaced;
-    }
+    public WorkbookInterpreter(PreparedWorkbook workbook, EvaluationLimits limits)
+        : base(limits, workbook.Workbook.Uses1904Dates, CancellationToken.None) => _workbook = workbook;
 
     public override (int Row, int Column)? Place => _path.Count > 0 ? (_path[^1].Row, _path[^1].Column) : null;
 
@@ -35,10 +32,26 @@ internal sealed partial class WorkbookInterpreter : Interpreter
 
     private int CurrentSheet => _path[^1].Sheet;
 
-    /// <summary>The value of a cell, and what it depends on.</summary>
-    public Evaluation Evaluate(CellKey target)
+    /// <summary>Forgets all values and takes up other inputs.</summary>
+    public void Begin(Replacements replaced)
     {
+        _replaced = replaced;
+
+        // Clearing costs by the largest size ever reached.
+        if (_known.Count > KeptCapacity) _known = new(16);
+        else _known.Clear();
+        (_arrays, _reasons, _leadsTo) = (null, null, null);
+    }
+
+    /// <summary>The value of a cell. Values known from earlier cells since <see cref="Begin"/> are used again.</summary>
+    public Evaluation Evaluate(CellKey target, Func<IReadOnlyCollection<CellAddress>>? dependencies, CancellationToken cancellation)
+    {
+        Start(cancellation);
+        _path.Clear();
+        _circleFrom.Clear();
+        _waiting.Clear();
         _waiting.Push(target);
+        (_deferred, _offset, _nameDepth) = (null, default, 0);
         var value = CellValue.Blank;
         while (_waiting.Count > 0 && !Halted)
         {
@@ -55,9 +68,21 @@ internal sealed partial class WorkbookInterpreter : Interpreter
             }
         }
 
-        var dependencies = new CellAddressView(_known.Keys, target, _workbook.Workbook);
-        if (Halted) return new(Status, CellValue.Blank, Reason, dependencies);
-        return new(EvaluationStatus.Computed, value, value.IsError ? Reason : null, dependencies);
+        var cells = dependencies is null ? new CellAddressView(KnownExcept(target), _workbook.Workbook) : new CellAddressView(dependencies);
+        if (Halted) return new(Status, CellValue.Blank, Reason, cells);
+        return new(EvaluationStatus.Computed, value, value.IsError ? Reason : null, cells);
+    }
+
+    private CellKey[] KnownExcept(CellKey target)
+    {
+        var keys = new CellKey[_known.Count - (_known.ContainsKey(target) ? 1 : 0)];
+        var at = 0;
+        foreach (var key in _known.Keys)
+        {
+            if (key != target) keys[at++] = key;
+        }
+
+        return keys;
     }
 
     public override CellValue Read(int sheet, int row, int column) => Read(new CellKey(sheet, row, column));
@@ -89,12 +114,12 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         if (Halted) return default;
         if (_known.TryGetValue(key, out var known))
         {
-            JoinCircle(key);
+            if (known.IsError) Recall(key);
             return known;
         }
 
         var sheet = _workbook.Sheets[key.Sheet];
-        if (_replaced.Count > 0 && _replaced.TryGetValue(new(sheet.Snapshot.Name, key.Row, key.Column), out var replaced)) return _known[key] = replaced;
+        if (_replaced.TryGet(key, sheet.Snapshot.Name, out var replaced)) return _known[key] = replaced;
         var content = sheet.Snapshot.Cells.GetValueOrDefault((key.Row, key.Column));
         if (content?.Formula is { } formula) return Follow(key, formula, content.ArrayRange is not null);
         foreach (var (area, master) in sheet.Arrays)
@@ -137,7 +162,15 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         if (Halted) return default;
         if (circle <= _path.Count) value = LeaveCircle(key, circle);
         if (isArray && result.Array is { } array) (_arrays ??= []).TryAdd(key, array);
+        if (value.IsError && Reason is not null) (_reasons ??= [])[key] = Reason;
         return _known[key] = value;
+    }
+
+    /// <summary>A known error comes with its reason and, while its circle is still open, puts its reader into the circle.</summary>
+    private void Recall(CellKey key)
+    {
+        if (_reasons is not null && _reasons.TryGetValue(key, out var reason)) Reason ??= reason;
+        JoinCircle(key);
     }
 
     private FormulaValue ResolveIn(bool isArray, Reference reference) =>
