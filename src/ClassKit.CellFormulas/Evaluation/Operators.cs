@@ -49,7 +49,7 @@ internal static class Operators
         return left.Kind switch
         {
             CellValueKind.Number => Numbers.Compare(left.Number, right.Number),
-            CellValueKind.Text => string.Compare(left.Text, right.Text, StringComparison.OrdinalIgnoreCase),
+            CellValueKind.Text => TextOrder.Compare(left.Text, right.Text),
             CellValueKind.Logical => left.Logical.CompareTo(right.Logical),
             _ => 0,
         };
