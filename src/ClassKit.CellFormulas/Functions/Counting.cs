@@ -61,7 +61,7 @@ internal static class Counting
     }
 
     private static FormulaValue CombinA(double n, double k) =>
-        n < 0 || k < 0 || (n == 0 && k > 0) ? CellError.Number : n == 0 ? 1 : Choose(n + k - 1, k);
+        n < 0 || k < 0 || n < k ? CellError.Number : n == 0 ? 1 : Choose(n + k - 1, k);
 
     private static FormulaValue Permut(double n, double k)
     {

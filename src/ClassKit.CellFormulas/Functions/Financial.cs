@@ -44,26 +44,54 @@ internal static class Financial
         return ratio <= 0 || rate <= -1 ? CellError.Number : Math.Log(ratio) / Math.Log(1 + rate);
     }
 
-    /// <summary>The rate at which all payments balance, by Newton's method from a guess.</summary>
+    /// <summary>The rate at which all payments balance: by Newton's method from a guess, and by halving an interval where that runs astray.</summary>
     private static FormulaValue Rate(Call call)
     {
         var (periods, payment, present, future) = (call.Number(0), call.Number(1), call.Number(2), call.Number(3, 0));
-        var (due, rate) = (Due(call, 4), call.Number(5, 0.1));
-        if (call.Failed || periods <= 0) return CellError.Number;
+        var (due, guess) = (Due(call, 4), call.Number(5, 0.1));
+        if (call.Failed || periods <= 0 || guess <= -1) return CellError.Number;
+        var scale = Math.Abs(present) + Math.Abs(payment) * periods + Math.Abs(future);
+        var rate = Newton(Balance, guess);
+        if (!(Math.Abs(Balance(rate)) <= scale * 1e-9) || rate <= -1) rate = Halving(Balance);
+        return rate;
+
+        double Balance(double at) => present * Math.Pow(1 + at, periods) + payment * (Math.Abs(at) < 1e-10 ? periods : Annuity(at, periods, due)) + future;
+    }
+
+    /// <summary>Not a number where it leads nowhere.</summary>
+    private static double Newton(Func<double, double> balance, double rate)
+    {
+        const double Step = 1e-6;
         for (var attempt = 0; attempt < Attempts; attempt++)
         {
-            var balance = Balance(rate);
-            const double Step = 1e-6;
-            var slope = (Balance(rate + Step) - Balance(rate - Step)) / (2 * Step);
-            var next = rate - balance / slope;
-            if (!double.IsFinite(next) || next <= -1) return CellError.Number;
-            if (Math.Abs(next - rate) < Nearness) return next;
+            var slope = (balance(rate + Step) - balance(rate - Step)) / (2 * Step);
+            var next = rate - balance(rate) / slope;
+            if (!double.IsFinite(next) || next <= -1 || Math.Abs(next - rate) < Nearness) return next;
             rate = next;
         }
 
-        return CellError.Number;
+        return double.NaN;
+    }
 
-        double Balance(double at) => present * Math.Pow(1 + at, periods) + payment * (Math.Abs(at) < 1e-10 ? periods : Annuity(at, periods, due)) + future;
+    /// <summary>The first change of sign between -90 % and 1000 %; not a number if there is none.</summary>
+    private static double Halving(Func<double, double> balance)
+    {
+        const double Width = 0.05;
+        for (var low = -0.9; low < 10; low += Width)
+        {
+            var (from, to) = (low, low + Width);
+            if (Math.Sign(balance(from)) == Math.Sign(balance(to))) continue;
+            for (var attempt = 0; attempt < Attempts; attempt++)
+            {
+                var middle = (from + to) / 2;
+                if (Math.Sign(balance(middle)) == Math.Sign(balance(from))) from = middle;
+                else to = middle;
+            }
+
+            return from;
+        }
+
+        return double.NaN;
     }
 
     private static FormulaValue NetPresentValue(Call call)
