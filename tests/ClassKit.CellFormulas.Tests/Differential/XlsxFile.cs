@@ -112,6 +112,6 @@ internal static class XlsxFile
     private static XElement Load(ZipArchive zip, string path)
     {
         using var stream = zip.GetEntry(path)!.Open();
-        return XDocument.Load(stream).Root!;
+        return XDocument.Load(stream, LoadOptions.PreserveWhitespace).Root!;
     }
 }

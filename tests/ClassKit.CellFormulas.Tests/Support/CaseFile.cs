@@ -20,10 +20,10 @@ internal sealed record CaseFile(string Name, IReadOnlyList<(string Cell, string 
             var remark = line.StartsWith('#') ? 0 : line.IndexOf("  # ", StringComparison.Ordinal);
             var text = (remark < 0 ? line : line[..remark]).Trim();
             if (text.Length == 0) continue;
-            var arrow = text.LastIndexOf(" -> ", StringComparison.Ordinal);
+            var arrow = text.EndsWith(" ->", StringComparison.Ordinal) ? text.Length - 3 : text.LastIndexOf(" -> ", StringComparison.Ordinal);
             if (arrow >= 0)
             {
-                cases.Add(FormulaCase.Read(text[..arrow].Trim(), text[(arrow + 4)..].Trim()));
+                cases.Add(FormulaCase.Read(text[..arrow].Trim(), text[(arrow + 3)..].Trim()));
                 continue;
             }
 
