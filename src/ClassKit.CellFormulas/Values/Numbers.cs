@@ -35,7 +35,7 @@ internal static class Numbers
     public static double Truncate(double x) => x < 0 ? Ceiling(x) : Floor(x);
 
     /// <summary>Rounds to decimal places, halves away from zero. A number that is a half in decimal counts as one even when its binary form lies a hair below.</summary>
-    /// <remarks>OpenFormula 1.3, 6.17.5 (ROUND).</remarks>
+    /// <remarks>OpenFormula 1.3, 6.17 (ROUND).</remarks>
     public static double Round(double x, int places) => Scaled(x, places, static scaled => Floor(scaled + 0.5));
 
     /// <summary>Rounds to decimal places, away from zero.</summary>
