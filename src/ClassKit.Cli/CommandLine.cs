@@ -1,0 +1,48 @@
+using System.CommandLine;
+using ClassKit.Cli.Commands;
+
+namespace ClassKit.Cli;
+
+/// <summary>The <c>classkit</c> command line: which commands there are, and what comes of running one.</summary>
+public static class CommandLine
+{
+    /// <summary>Runs one command.</summary>
+    /// <param name="arguments">As typed.</param>
+    /// <param name="output">Where results go.</param>
+    /// <param name="problems">Where problems go.</param>
+    /// <returns>The exit code.</returns>
+    public static int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter problems)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(problems);
+        var report = new Report(output, problems);
+        var parsed = Root(report).Parse(arguments);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var error in parsed.Errors) problems.WriteLine(error.Message);
+            problems.WriteLine($"See `classkit {(parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ")}--help`.");
+            return ExitCode.WrongUsage;
+        }
+        try
+        {
+            return parsed.Invoke(new() { Output = output, Error = problems, EnableDefaultExceptionHandler = false });
+        }
+#pragma warning disable CA1031 // The last resort: whatever went wrong is our bug, and the user learns so in one message.
+        catch (Exception bug)
+#pragma warning restore CA1031
+        {
+            problems.WriteLine($"classkit has a bug, sorry: nothing was written. Please report this:\n{bug}");
+            return ExitCode.OurError;
+        }
+    }
+
+    private static RootCommand Root(Report report) => new("Teach how breads rise: prepare the lesson, deal practice, grade what comes back.")
+    {
+        TourCommand.Create(report),
+        PackCommand.Create(report),
+        DealCommand.Create(report),
+        GradeCommand.Create(report),
+        CheckCommand.Create(report),
+        InspectCommand.Create(report),
+    };
+}

@@ -1,0 +1,28 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+
+namespace ClassKit.Cli.Commands;
+
+/// <summary>Arguments and options that several commands have.</summary>
+internal static class CommonOptions
+{
+    public static Argument<string> Lesson() => new("LESSON") { Description = "The lesson's folder, such as lessons/one-tin-three-lifts." };
+
+    public static Option<string> Out(string what) => new("--out") { Description = $"The folder to write {what} to.", HelpName = "DIR", Required = true };
+
+    public static Option<ulong> Seed(ulong usual) => new("--seed")
+    {
+        Description = $"A whole number that decides every draw: the same seed deals the same workbooks. {usual} if left out.",
+        HelpName = "N",
+        DefaultValueFactory = _ => usual,
+        CustomParser = ParseSeed,
+    };
+
+    private static ulong ParseSeed(ArgumentResult result)
+    {
+        if (result.Tokens is [{ Value: var text }] && ulong.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var seed))
+            return seed;
+        result.AddError($"--seed takes a whole number from 0 to {ulong.MaxValue}, such as --seed 42.");
+        return 0;
+    }
+}

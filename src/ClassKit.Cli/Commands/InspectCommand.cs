@@ -1,0 +1,26 @@
+using System.CommandLine;
+using ClassKit.UseCases;
+
+namespace ClassKit.Cli.Commands;
+
+/// <summary><c>classkit inspect</c></summary>
+internal static class InspectCommand
+{
+    public static Command Create(Report report)
+    {
+        var workbook = new Argument<string>("WORKBOOK") { Description = "Any .xlsx file." };
+        var json = new Option<bool>("--json") { Description = "Print everything as JSON." };
+        var command = new Command("inspect", "Show what the grader sees in a workbook: formulas, stored and recomputed values.") { workbook, json };
+        command.SetAction(parsed => Run(report, parsed.GetRequiredValue(workbook), parsed.GetValue(json)));
+        return command;
+    }
+
+    private static int Run(Report report, string workbook, bool json)
+    {
+        var (inspection, problem) = InspectWorkbook.Run(workbook);
+        if (inspection is null) return report.Problems([problem!]);
+        if (json) report.Output.Write(InspectionJson.Write(inspection));
+        else InspectionTable.Write(report.Output, inspection);
+        return ExitCode.Done;
+    }
+}

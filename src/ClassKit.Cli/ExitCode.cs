@@ -1,0 +1,16 @@
+namespace ClassKit.Cli;
+
+/// <summary>What the process says when it ends.</summary>
+internal static class ExitCode
+{
+    public const int Done = 0;
+
+    /// <summary>The content or input has errors, all listed.</summary>
+    public const int InputErrors = 1;
+
+    /// <summary>The command line itself is wrong.</summary>
+    public const int WrongUsage = 2;
+
+    /// <summary>An error of ours (EX_SOFTWARE of sysexits.h).</summary>
+    public const int OurError = 70;
+}

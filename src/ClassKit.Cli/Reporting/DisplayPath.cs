@@ -1,0 +1,12 @@
+namespace ClassKit.Cli;
+
+/// <summary>Paths as a user wants to read them.</summary>
+internal static class DisplayPath
+{
+    /// <summary>Relative to where the user is, unless that leads upwards.</summary>
+    public static string Of(string path)
+    {
+        var relative = Path.GetRelativePath(Environment.CurrentDirectory, Path.GetFullPath(path));
+        return relative.StartsWith("..", StringComparison.Ordinal) ? Path.GetFullPath(path) : relative;
+    }
+}

@@ -1,0 +1,37 @@
+using ClassKit.Content;
+using ClassKit.UseCases;
+
+namespace ClassKit.Cli;
+
+/// <summary>Says what came of a use case, results on one stream and problems on the other, and picks the exit code.</summary>
+internal sealed class Report
+{
+    private readonly TextWriter _problems;
+
+    public Report(TextWriter output, TextWriter problems)
+    {
+        Output = output;
+        _problems = problems;
+    }
+
+    /// <summary>Where results go.</summary>
+    public TextWriter Output { get; }
+
+    /// <summary>Writes a use case's files into a folder, all or none, and says so.</summary>
+    public int Write(string folder, string kind, Produced produced)
+    {
+        if (!produced.Succeeded) return Problems(produced.Problems);
+        if (OutputFolder.Write(folder, kind, produced.Files) is { } problem) return Problems([problem]);
+        foreach (var note in produced.Notes) Output.WriteLine(note);
+        Output.WriteLine($"Written to {DisplayPath.Of(folder)}: {produced.Files.Count} files.");
+        return ExitCode.Done;
+    }
+
+    /// <summary>Lists problems.</summary>
+    public int Problems(IReadOnlyList<Diagnostic> problems)
+    {
+        foreach (var problem in problems) _problems.WriteLine(problem);
+        if (problems.Count > 1) _problems.WriteLine($"{problems.Count} problems; nothing was written.");
+        return ExitCode.InputErrors;
+    }
+}

@@ -1,0 +1,59 @@
+namespace ClassKit.UseCases;
+
+/// <summary>The shape of dealt.json, as it stands in the file.</summary>
+/// <remarks>Formulas are texts with their leading <c>=</c> over the names of the exercise's givens and of its earlier parts.</remarks>
+internal sealed record DealtDocument
+{
+    /// <summary>The version that this program writes and reads.</summary>
+    public const int CurrentVersion = 1;
+
+    public required int Version { get; init; }
+    public required string Lesson { get; init; }
+    public required string LessonTitle { get; init; }
+    public required string Cohort { get; init; }
+    public required ulong Seed { get; init; }
+    public required MarkingEntry Marking { get; init; }
+    public required IReadOnlyList<ExerciseEntry> Exercises { get; init; }
+    public required IReadOnlyList<StudentEntry> Students { get; init; }
+
+    internal sealed record MarkingEntry(
+        string Id, string Title, double AccuracyShare, double FollowThroughShare, double MisconceptionShare, double TeachAgainBelow);
+
+    internal sealed record ExerciseEntry(
+        string Id,
+        string Title,
+        string Skill,
+        string Level,
+        int Minutes,
+        string Source,
+        string Problem,
+        IReadOnlyList<GivenEntry> Givens,
+        IReadOnlyList<string> Constraints,
+        IReadOnlyList<PartEntry> Parts,
+        IReadOnlyList<string> Hints);
+
+    internal sealed record GivenEntry(string Id, string Label, string Unit, decimal From, decimal To, decimal Step);
+
+    internal sealed record PartEntry(
+        string Id,
+        string Ask,
+        string Key,
+        string Unit,
+        ToleranceEntry Tolerance,
+        double Points,
+        bool FormulaAsked,
+        IReadOnlyList<MisconceptionEntry> Misconceptions);
+
+    internal sealed record ToleranceEntry(double Amount, bool Relative);
+
+    internal sealed record MisconceptionEntry(string Id, string Formula, string Words);
+
+    internal sealed record StudentEntry(
+        string Id, string Name, string Workbook, IReadOnlyList<GivenPlaceEntry> Givens, IReadOnlyList<AnswerPlaceEntry> Answers);
+
+    internal sealed record GivenPlaceEntry(
+        string Exercise, string Name, string DefinedName, string Sheet, string Cell, string Tag, decimal Value);
+
+    internal sealed record AnswerPlaceEntry(
+        string Exercise, string Part, string DefinedName, string Sheet, string Cell, string Tag, double Expected);
+}

@@ -1,0 +1,118 @@
+using System.Text.Json;
+using ClassKit.CellFormulas;
+using ClassKit.Content;
+using ClassKit.Exercises;
+
+namespace ClassKit.UseCases;
+
+/// <summary>dealt.json, to and from what was dealt.</summary>
+public static class DealtJson
+{
+    /// <summary>The file's name within a dealt folder.</summary>
+    public const string FileName = "dealt.json";
+
+    /// <summary>The file's text.</summary>
+    public static string Write(DealtClass dealt)
+    {
+        ArgumentNullException.ThrowIfNull(dealt);
+        return JsonStyle.Write(new DealtDocument
+        {
+            Version = DealtDocument.CurrentVersion,
+            Lesson = dealt.Lesson,
+            LessonTitle = dealt.LessonTitle,
+            Cohort = dealt.Cohort,
+            Seed = dealt.Seed,
+            Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
+                dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow),
+            Exercises = [.. dealt.Exercises.Select(Entry)],
+            Students = [.. dealt.Students.Select(Entry)],
+        });
+    }
+
+    /// <summary>Reads the file's text.</summary>
+    /// <param name="file">How messages name the file.</param>
+    /// <param name="text">What is in it.</param>
+    public static Reading<DealtClass> Read(string file, string text)
+    {
+        const string remedy = "Take dealt.json as `classkit deal` wrote it, or deal again with the same lesson, roster and seed.";
+        try
+        {
+            var document = JsonSerializer.Deserialize<DealtDocument>(text, JsonStyle.Options);
+            if (document is null) return new(null, [new(file, 1, "it holds no deal", remedy)]);
+            if (document.Version != DealtDocument.CurrentVersion)
+                return new(null, [new(file, null, $"it is of version {document.Version}", $"This program reads version {DealtDocument.CurrentVersion}: use the one that dealt it, or deal again.")]);
+            return new(Model(document), []);
+        }
+        catch (JsonException failure)
+        {
+            return new(null, [new(file, (int?)failure.LineNumber + 1, $"it cannot be read at {failure.Path ?? "its start"}: {FirstSentence(failure.Message)}", remedy)]);
+        }
+        catch (FormatException failure)
+        {
+            return new(null, [new(file, null, failure.Message, remedy)]);
+        }
+    }
+
+    private static DealtDocument.ExerciseEntry Entry(Exercise exercise) => new(
+        exercise.Id, exercise.Title, exercise.Skill, Word(exercise.Level), exercise.Minutes, exercise.Source, exercise.Problem,
+        [.. exercise.Givens.Select(given => new DealtDocument.GivenEntry(given.Id, given.Label, given.Unit, given.From, given.To, given.Step))],
+        [.. exercise.Constraints.Select(constraint => constraint.Text)],
+        [.. exercise.Parts.Select(Entry)],
+        exercise.Hints);
+
+    private static DealtDocument.PartEntry Entry(Part part) => new(
+        part.Id, part.Ask, part.Key.Text, part.Unit, new(part.Tolerance.Amount, part.Tolerance.IsRelative), part.Points, part.FormulaAsked,
+        [.. part.Misconceptions.Select(misconception => new DealtDocument.MisconceptionEntry(misconception.Id, misconception.Formula.Text, misconception.Words))]);
+
+    private static DealtDocument.StudentEntry Entry(DealtStudent student) => new(
+        student.Student.Id, student.Student.Name, student.Workbook,
+        [.. student.Givens.Select(given => new DealtDocument.GivenPlaceEntry(
+            given.Exercise, given.Name, given.DefinedName, given.Address.Sheet, given.Address.Cell, given.Tag, given.Value))],
+        [.. student.Answers.Select(answer => new DealtDocument.AnswerPlaceEntry(
+            answer.Exercise, answer.Part, answer.DefinedName, answer.Address.Sheet, answer.Address.Cell, answer.Tag, answer.Expected))]);
+
+    private static DealtClass Model(DealtDocument document) => new(
+        document.Lesson, document.LessonTitle, document.Cohort, document.Seed,
+        new(document.Marking.Id, document.Marking.Title, document.Marking.AccuracyShare, document.Marking.FollowThroughShare,
+            document.Marking.MisconceptionShare, document.Marking.TeachAgainBelow),
+        [.. document.Exercises.Select(Model)],
+        [.. document.Students.Select(Model)]);
+
+    private static Exercise Model(DealtDocument.ExerciseEntry entry) => new(
+        entry.Id, entry.Title, entry.Skill, Level(entry.Level), entry.Minutes, entry.Source, entry.Problem,
+        [.. entry.Givens.Select(given => new Given(given.Id, given.Label, given.Unit, given.From, given.To, given.Step))],
+        [.. entry.Constraints.Select(CellFormula.Of)],
+        [.. entry.Parts.Select(Model)],
+        entry.Hints);
+
+    private static Part Model(DealtDocument.PartEntry entry) => new(
+        entry.Id, entry.Ask, CellFormula.Of(entry.Key), entry.Unit, new(entry.Tolerance.Amount, entry.Tolerance.Relative), entry.Points,
+        entry.FormulaAsked,
+        [.. entry.Misconceptions.Select(misconception => new Misconception(misconception.Id, CellFormula.Of(misconception.Formula), misconception.Words))]);
+
+    private static DealtStudent Model(DealtDocument.StudentEntry entry) => new(
+        new(entry.Id, entry.Name), entry.Workbook,
+        [.. entry.Givens.Select(given => new DealtGiven(given.Exercise, given.Name, given.DefinedName, Address(given.Sheet, given.Cell), given.Tag, given.Value))],
+        [.. entry.Answers.Select(answer => new DealtAnswer(answer.Exercise, answer.Part, answer.DefinedName, Address(answer.Sheet, answer.Cell), answer.Tag, answer.Expected))]);
+
+    private static CellAddress Address(string sheet, string cell) => CellAddress.TryParse(sheet, cell, out var address)
+        ? address
+        : throw new FormatException($"“{cell}” is no cell such as C9");
+
+    private static string Word(ExerciseLevel level) => level switch
+    {
+        ExerciseLevel.Guided => "guided",
+        ExerciseLevel.Standard => "standard",
+        ExerciseLevel.Open => "open",
+    };
+
+    private static ExerciseLevel Level(string word) => word switch
+    {
+        "guided" => ExerciseLevel.Guided,
+        "standard" => ExerciseLevel.Standard,
+        "open" => ExerciseLevel.Open,
+        _ => throw new FormatException($"“{word}” is no level; expected guided, standard or open"),
+    };
+
+    private static string FirstSentence(string message) => message.Split(" Path:", 2)[0].TrimEnd('.');
+}

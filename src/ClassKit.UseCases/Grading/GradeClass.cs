@@ -1,0 +1,70 @@
+using ClassKit.Content;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.Pages;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Grades what a class returned: gradebook, tables, feedback pages and the class report.</summary>
+public static class GradeClass
+{
+    /// <summary>The command, and the kind of its output folder.</summary>
+    public const string Kind = "grade";
+
+    /// <summary>Reads the dealt folder and the returned files and makes everything that grading makes.</summary>
+    /// <param name="dealtFolder">The folder that <c>classkit deal</c> made.</param>
+    /// <param name="returned">A folder or zip.</param>
+    public static Produced Make(string dealtFolder, string returned)
+    {
+        var dealt = ReadDealt(dealtFolder);
+        if (!dealt.Succeeded) return Produced.Nothing(dealt.Problems);
+        var (files, problem) = ReturnedFolder.Read(returned);
+        return problem is null ? Make(dealt.Model, files) : Produced.Nothing(problem);
+    }
+
+    /// <summary>Grades files against a deal that is at hand.</summary>
+    internal static Produced Make(DealtClass dealt, IReadOnlyList<ReturnedFile> files)
+    {
+        var grades = ClassGrader.Grade(dealt, files);
+        var summary = ClassSummarizer.Summarize(grades);
+        return new(
+            [
+                new("gradebook.xlsx", GradebookWriter.Write(grades, summary)),
+                OutputFile.OfText("grades.csv", GradesCsv.Write(grades)),
+                OutputFile.OfText("grades.json", GradesJson.Write(grades)),
+                OutputFile.OfText("class-report.html", HtmlPages.ClassReport(grades, summary)),
+                .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", HtmlPages.Feedback(student, dealt))),
+            ],
+            Notes(grades, summary), []);
+    }
+
+    private static Reading<DealtClass> ReadDealt(string dealtFolder)
+    {
+        var path = Path.Combine(dealtFolder, DealtJson.FileName);
+        if (!File.Exists(path))
+            return new(null, [new(path, null, "there is no such file", "Name the folder that `classkit deal` made; it holds dealt.json, answer-key.html and workbooks.")]);
+        try
+        {
+            return DealtJson.Read(path, File.ReadAllText(path));
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return new(null, [new(path, null, $"it cannot be read: {failure.Message}", "Check that you may read it.")]);
+        }
+    }
+
+    private static List<string> Notes(ClassGrades grades, ClassSummary summary)
+    {
+        int With(GradeStatus status) => grades.Students.Count(student => student.Status == status);
+        List<string> notes =
+        [
+            $"{With(GradeStatus.Graded)} of {grades.Students.Count} students graded, {With(GradeStatus.Missing)} missing, {With(GradeStatus.Unreadable)} unreadable; {grades.Unmatched.Count} other files accounted for.",
+        ];
+        var flagged = grades.Students.Count(student => student.Flags.Count > 0);
+        if (flagged > 0) notes.Add($"{flagged} students have something to look at; the class report lists it.");
+        if (summary.TeachAgain is [var first, ..])
+            notes.Add($"Teach again first: {first.Exercise.Title}, “{first.Part.Ask}” ({first.Understood} of {first.Judged} show the method).");
+        return notes;
+    }
+}

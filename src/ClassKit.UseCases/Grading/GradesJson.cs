@@ -1,0 +1,25 @@
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>grades.json, from the grades of a class.</summary>
+public static class GradesJson
+{
+    /// <summary>The file's text.</summary>
+    public static string Write(ClassGrades grades)
+    {
+        ArgumentNullException.ThrowIfNull(grades);
+        return JsonStyle.Write(new GradesDocument(
+            [.. grades.Students.Select(Entry)],
+            [.. grades.Unmatched.Select(file => new GradesDocument.UnmatchedEntry(file.File, file.Reason))]));
+    }
+
+    private static GradesDocument.StudentEntry Entry(StudentGrade grade) => new(
+        grade.Student.Student.Id, grade.Student.Student.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,
+        [.. grade.Answers.Select(Entry)],
+        [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, flag.Message))]);
+
+    private static GradesDocument.AnswerEntry Entry(AnswerGrade answer) => new(
+        answer.Exercise.Id, answer.Part.Id, OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf, PlainValue.Of(answer.Value), answer.Expected,
+        answer.Formula, answer.Misconception?.Id, answer.Note);
+}

@@ -1,0 +1,67 @@
+using ClassKit.CellFormulas;
+using ClassKit.Content;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Recomputes every formula of a workbook and compares with what the file has stored.</summary>
+public static class InspectWorkbook
+{
+    private const double RelativeAgreement = 1e-9;
+
+    /// <summary>Reads and inspects an .xlsx file.</summary>
+    public static (Inspection? Inspection, Diagnostic? Problem) Run(string file)
+    {
+        const string remedy = "Name an .xlsx workbook.";
+        try
+        {
+            if (!File.Exists(file)) return (null, new(file, null, "there is no such file", remedy));
+            var reading = ReturnedWorkbookReader.Read(File.ReadAllBytes(file));
+            return reading.Workbook is { } workbook
+                ? (new(file, Inspect(workbook)), null)
+                : (null, new(file, null, reading.Refusal!.TrimEnd('.'), remedy));
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return (null, new(file, null, $"it cannot be read: {failure.Message}", remedy));
+        }
+    }
+
+    private static List<InspectedSheet> Inspect(WorkbookSnapshot workbook)
+    {
+        var evaluator = new WorkbookEvaluator(workbook);
+        return
+        [
+            .. workbook.Sheets.Select(sheet => new InspectedSheet(sheet.Name,
+            [
+                .. sheet.Cells.Where(cell => cell.Value.Formula is not null)
+                    .OrderBy(cell => cell.Key.Row).ThenBy(cell => cell.Key.Column)
+                    .Select(cell => Inspect(evaluator, new(sheet.Name, cell.Key.Row, cell.Key.Column), cell.Value)),
+            ])),
+        ];
+    }
+
+    private static InspectedCell Inspect(WorkbookEvaluator evaluator, CellAddress address, CellContent content)
+    {
+        var evaluation = evaluator.Evaluate(address);
+        return new(address.Cell, "=" + content.Formula, content.Stored, evaluation.Value, Compare(content.Stored, evaluation),
+            evaluation.Status == EvaluationStatus.Computed ? null : evaluation.Reason);
+    }
+
+    private static InspectionResult Compare(CellValue stored, Evaluation evaluation) => evaluation.Status switch
+    {
+        EvaluationStatus.Unsupported => InspectionResult.Unsupported,
+        EvaluationStatus.Volatile => InspectionResult.Volatile,
+        EvaluationStatus.Computed when stored.IsBlank => InspectionResult.NoStoredValue,
+        EvaluationStatus.Computed => Agree(stored, evaluation.Value) ? InspectionResult.Agree : InspectionResult.Differ,
+    };
+
+    private static bool Agree(CellValue stored, CellValue computed) => (stored, computed) switch
+    {
+        ({ IsNumber: true, Number: var left }, { IsNumber: true, Number: var right }) =>
+            Math.Abs(left - right) <= RelativeAgreement * Math.Max(Math.Abs(left), Math.Abs(right)),
+        // A formula that gives a blank shows and stores 0.
+        ({ IsNumber: true, Number: 0 }, { IsBlank: true }) => true,
+        _ => stored == computed,
+    };
+}

@@ -1,0 +1,21 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Unicode;
+
+namespace ClassKit.UseCases;
+
+/// <summary>How ClassKit writes and reads JSON: camel case, indented, accents as they are, nothing missing.</summary>
+internal static class JsonStyle
+{
+    public static JsonSerializerOptions Options { get; } = new(JsonSerializerDefaults.Web)
+    {
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
+        NumberHandling = System.Text.Json.Serialization.JsonNumberHandling.Strict,
+        RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
+    };
+
+    public static string Write<T>(T document) => JsonSerializer.Serialize(document, Options) + "\n";
+}

@@ -1,0 +1,16 @@
+using ClassKit.Content;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What a use case made, all in memory, or why it made nothing.</summary>
+/// <param name="Files">What goes into the output folder; empty when there are problems.</param>
+/// <param name="Notes">What the instructor should know of work that succeeded, one sentence each.</param>
+/// <param name="Problems">What is wrong with the content or input.</param>
+public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<string> Notes, IReadOnlyList<Diagnostic> Problems)
+{
+    /// <summary>True if there is something to write.</summary>
+    public bool Succeeded => Problems.Count == 0;
+
+    /// <summary>Nothing, and why.</summary>
+    public static Produced Nothing(params IReadOnlyList<Diagnostic> problems) => new([], [], problems);
+}

@@ -1,0 +1,127 @@
+using System.Globalization;
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>One student's answers to one exercise, made up part by part, with the truth about each.</summary>
+/// <remarks>
+/// The truth follows from how an answer is made and from what stands in the cells it builds on. Nothing here asks the grader, so the two can
+/// be held against each other.
+/// </remarks>
+public sealed class AnswerSheet
+{
+    // A slip is off by more than any tolerance, and no misconception is known to give it.
+    private const double SlipFactor = 1.37;
+    private const double SlipOffset = 0.0137;
+
+    private readonly Exercise _exercise;
+    private readonly IReadOnlyDictionary<string, decimal> _givens;
+    private readonly IReadOnlyDictionary<string, double> _right;
+    private readonly Dictionary<string, string> _cells;
+    private readonly Dictionary<string, double> _own = [];
+    private readonly Dictionary<string, bool> _isRight = [];
+
+    /// <summary>An empty sheet of one exercise for one student.</summary>
+    public AnswerSheet(Exercise exercise, DealtStudent student)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        ArgumentNullException.ThrowIfNull(student);
+        _exercise = exercise;
+        _givens = student.GivensOf(exercise.Id);
+        _right = student.AnswersOf(exercise.Id);
+        _cells = student.Givens.Where(given => given.Exercise == exercise.Id).Select(given => (given.Name, given.Address.Cell))
+            .Concat(student.Answers.Where(answer => answer.Exercise == exercise.Id).Select(answer => (answer.Part, answer.Address.Cell)))
+            .ToDictionary(cell => cell.Item1, cell => cell.Item2, StringComparer.OrdinalIgnoreCase);
+    }
+
+    /// <summary>Answers the next part.</summary>
+    /// <param name="part">The parts come in the exercise's order.</param>
+    /// <param name="way">How; a way that does not fit here (no misconception to act out) falls back to <see cref="AnswerWay.Cells"/>.</param>
+    /// <param name="pick">Which of several misconceptions or givens is meant; any number.</param>
+    public RehearsedAnswer Answer(Part part, AnswerWay way, int pick = 0)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return way switch
+        {
+            AnswerWay.Cells => Cells(part),
+            AnswerWay.OneGo => Write(part, way, InOneGo(part), Outcome.Sound, _right[part.Id]),
+            AnswerWay.Typed => Write(part, way, Rounded(part), Outcome.ValueOnly, Rounded(part)),
+            AnswerWay.TypedWithUnit => Write(part, way, WithUnit(part), Outcome.ValueOnly, Rounded(part), readable: false),
+            AnswerWay.TypedWithComma => Write(part, way, WithComma(part), Outcome.ValueOnly, Rounded(part), readable: false),
+            AnswerWay.PartlyTyped => PartlyTyped(part, pick),
+            AnswerWay.WrongTurn or AnswerWay.WrongTurnTyped => WrongTurn(part, way, pick),
+            AnswerWay.Slip => Slip(part),
+            AnswerWay.Blank => Write(part, way, null, Outcome.Blank, null),
+            AnswerWay.DivisionByZero => Write(part, way, $"={_cells[_exercise.Givens[0].Id]}/0", Outcome.Incorrect, null),
+            AnswerWay.Words => Write(part, way, "see my notes", Outcome.Unreadable, null),
+        };
+    }
+
+    private RehearsedAnswer Cells(Part part)
+    {
+        var earlier = EarlierUsed(part.Key).ToList();
+        var carriesOn = earlier.Any(before => !_own.ContainsKey(before) || !_isRight[before]);
+        // On an empty or broken cell the formula comes to nothing right, though its method is.
+        var number = earlier.All(_own.ContainsKey) ? KeyValues.Number(part.Key, OwnNames()) : null;
+        return Write(part, AnswerWay.Cells, OverCells(part.Key), carriesOn ? Outcome.FollowThrough : Outcome.Sound, number);
+    }
+
+    private RehearsedAnswer PartlyTyped(Part part, int pick)
+    {
+        var drawn = _exercise.Givens.Where(given => !given.IsConstant && part.Key.Names.Contains(given.Id)).ToList();
+        if (drawn.Count == 0 || CarriesOn(part.Key)) return Cells(part);
+        var typed = drawn[pick % drawn.Count].Id;
+        var formula = part.Key.ReplaceNames(name => name == typed ? _givens[typed].ToString(CultureInfo.InvariantCulture) : _cells.GetValueOrDefault(name));
+        return Write(part, AnswerWay.PartlyTyped, formula.ToString(), Outcome.ValueOnly, _right[part.Id]);
+    }
+
+    private RehearsedAnswer WrongTurn(Part part, AnswerWay way, int pick)
+    {
+        if (part.Misconceptions.Count == 0) return Cells(part);
+        var misconception = part.Misconceptions[pick % part.Misconceptions.Count];
+        if (CarriesOn(part.Key) || CarriesOn(misconception.Formula) || KeyValues.Number(misconception.Formula, OwnNames()) is not { } number) return Cells(part);
+        object content = way == AnswerWay.WrongTurn ? OverCells(misconception.Formula) : number;
+        return Write(part, way, content, Outcome.Misconception, number, misconception.Id);
+    }
+
+    private RehearsedAnswer Slip(Part part)
+    {
+        var number = Math.Round(_right[part.Id] * SlipFactor + SlipOffset, 4, MidpointRounding.AwayFromZero);
+        return Write(part, AnswerWay.Slip, number, Outcome.Incorrect, number);
+    }
+
+    private RehearsedAnswer Write(
+        Part part, AnswerWay way, object? content, Outcome truth, double? number, string? misconception = null, bool readable = true)
+    {
+        if (number is { } own && readable) _own[part.Id] = own;
+        _isRight[part.Id] = truth is Outcome.Sound or Outcome.ValueOnly;
+        return new(_exercise.Id, part.Id, way, content, truth, misconception);
+    }
+
+    /// <summary>True if a formula builds on an earlier answer that is missing, broken or wrong.</summary>
+    private bool CarriesOn(CellFormula formula) => EarlierUsed(formula).Any(before => !_own.ContainsKey(before) || !_isRight[before]);
+
+    private IEnumerable<string> EarlierUsed(CellFormula formula) => formula.Names.Where(_isRight.ContainsKey);
+
+    private Dictionary<string, CellValue> OwnNames() => KeyValues.Names(_givens, _own);
+
+    private string OverCells(CellFormula formula) => formula.ReplaceNames(_cells.GetValueOrDefault).ToString();
+
+    private string InOneGo(Part part)
+    {
+        var texts = _exercise.Givens.ToDictionary(given => given.Id, given => _cells[given.Id], StringComparer.OrdinalIgnoreCase);
+        foreach (var before in _exercise.Parts.TakeWhile(other => other != part))
+            texts[before.Id] = $"({before.Key.ReplaceNames(texts.GetValueOrDefault).ToString()[1..]})";
+        return part.Key.ReplaceNames(texts.GetValueOrDefault).ToString();
+    }
+
+    private double Rounded(Part part) => double.Parse(_right[part.Id].ToString("G9", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    private string WithUnit(Part part) => AnswerUnit.IsPercent(part.Unit)
+        ? (Rounded(part) * 100).ToString("0.####", CultureInfo.InvariantCulture) + " %"
+        : $"{Rounded(part).ToString("0.####", CultureInfo.InvariantCulture)} {(part.Unit.Length == 0 ? "in all" : part.Unit)}";
+
+    private string WithComma(Part part) => Rounded(part).ToString("0.######", CultureInfo.InvariantCulture).Replace('.', ',');
+}

@@ -1,0 +1,32 @@
+namespace ClassKit.UseCases;
+
+/// <summary>Where the invented class and its lesson lie in a checkout.</summary>
+/// <param name="Root">The checkout's top folder.</param>
+public sealed record DemoCohort(string Root)
+{
+    /// <summary>The seed that the demo class's workbooks were dealt with; what is in <see cref="Returned"/> fits no other.</summary>
+    public const ulong Seed = 2026;
+
+    /// <summary>The lesson's folder.</summary>
+    public string Lesson => Path.Combine(Root, "lessons", "one-tin-three-lifts");
+
+    /// <summary>The class profile.</summary>
+    public string Class => Path.Combine(Root, "demo-cohort", "class.md");
+
+    /// <summary>The roster.</summary>
+    public string Roster => Path.Combine(Root, "demo-cohort", "roster.csv");
+
+    /// <summary>What the class handed in.</summary>
+    public string Returned => Path.Combine(Root, "demo-cohort", "returned");
+
+    /// <summary>Finds the checkout at or above one of the folders; null if none is in one.</summary>
+    public static DemoCohort? Find(params IEnumerable<string> startingPoints) =>
+        startingPoints.SelectMany(WithParents).Where(folder => Directory.Exists(Path.Combine(folder, "demo-cohort")) && Directory.Exists(Path.Combine(folder, "lessons")))
+            .Select(folder => new DemoCohort(folder)).FirstOrDefault();
+
+    private static IEnumerable<string> WithParents(string folder)
+    {
+        for (var at = new DirectoryInfo(folder); at is not null; at = at.Parent)
+            yield return at.FullName;
+    }
+}

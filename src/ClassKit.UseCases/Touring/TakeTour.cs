@@ -1,0 +1,44 @@
+using ClassKit.Content;
+
+namespace ClassKit.UseCases;
+
+/// <summary>The whole job on the demo class: pack, deal, grade.</summary>
+public static class TakeTour
+{
+    /// <summary>The command, and the kind of its output folder.</summary>
+    public const string Kind = "tour";
+
+    /// <summary>The files to open first, with what they are for.</summary>
+    public static IReadOnlyList<(string File, string What)> OpenFirst { get; } =
+    [
+        ("pack/index.html", "the lesson pack: handout, guide, formula cards, the comparison of the three leavenings"),
+        ("graded/class-report.html", "what to teach again, and to whom"),
+        ("graded/gradebook.xlsx", "the points, with live totals"),
+    ];
+
+    /// <summary>Makes everything the tour makes, in three folders.</summary>
+    public static Produced Make(DemoCohort demo)
+    {
+        ArgumentNullException.ThrowIfNull(demo);
+        var lesson = LessonReader.Read(demo.Lesson);
+        var profile = ClassProfileReader.Read(demo.Class);
+        var roster = RosterReader.Read(demo.Roster);
+        if (!lesson.Succeeded || !profile.Succeeded || !roster.Succeeded)
+            return Produced.Nothing([.. lesson.Problems, .. profile.Problems, .. roster.Problems]);
+
+        var pack = BuildPack.Make(lesson.Model, profile.Model);
+        var (dealing, dealt) = DealPractice.Make(lesson.Model, roster.Model, DemoCohort.Seed, demo.Lesson);
+        if (dealt is null) return dealing;
+        var (returned, problem) = ReturnedFolder.Read(demo.Returned);
+        if (problem is not null) return Produced.Nothing(problem);
+        var grading = GradeClass.Make(dealt, returned);
+
+        return new(
+            [
+                .. pack.Files.Select(file => file.Below("pack")),
+                .. dealing.Files.Select(file => file.Below("dealt")),
+                .. grading.Files.Select(file => file.Below("graded")),
+            ],
+            [.. pack.Notes, .. dealing.Notes, .. grading.Notes], []);
+    }
+}

@@ -1,0 +1,82 @@
+using System.Text.Json;
+using ClassKit.Content;
+using ClassKit.DemoCohort;
+using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.EndToEnd.Tests.Tour;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.UseCases;
+
+namespace ClassKit.EndToEnd.Tests.Marking;
+
+/// <summary>The grades of the demo class against what its invented students are known to have done.</summary>
+public sealed class DemoClassTests(TourRun tour)
+{
+    private readonly DealtClass _dealt = DealtJson.Read("dealt.json", File.ReadAllText(Path.Combine(tour.Folder, "dealt", "dealt.json"))).Model!;
+
+    public static TheoryData<string> Students => [.. DemoClass.Students.Select(student => student.Id)];
+
+    [Theory]
+    [MemberData(nameof(Students))]
+    public void Each_student_gets_the_outcomes_that_the_script_says(string id)
+    {
+        var script = DemoClass.Students.Single(student => student.Id == id);
+        var graded = Student(id);
+        var status = graded.GetProperty("status").GetString();
+        if (script.File is null)
+        {
+            Assert.Equal("missing", status);
+            return;
+        }
+        if (script.Mishap is Mishap.Truncated or Mishap.NoWorkbook)
+        {
+            Assert.Equal("unreadable", status);
+            return;
+        }
+
+        Assert.Equal("graded", status);
+        Assert.Equal(script.File, graded.GetProperty("file").GetString());
+        Assert.Equal(
+            DemoClass.Answers(_dealt, script).Select(answer => $"{answer.Exercise}.{answer.Part}: {OutcomeWords.Of(answer.Truth)} {answer.Misconception}"),
+            graded.GetProperty("answers").EnumerateArray().Select(answer =>
+                $"{answer.GetProperty("exercise")}.{answer.GetProperty("part")}: {answer.GetProperty("outcome")} {answer.GetProperty("misconception")}"));
+    }
+
+    [Fact]
+    public void The_script_speaks_of_every_student_on_the_roster()
+    {
+        Assert.Equal(RosterReader.Read(Checkout.Demo.Roster).Model!.Students.Select(student => student.Id), DemoClass.Students.Select(student => student.Id));
+    }
+
+    [Fact]
+    public void The_script_acts_out_all_that_it_names()
+    {
+        // A way that does not fit falls back to a sound formula: then the script would tell less than it seems to.
+        foreach (var student in DemoClass.Students.Where(student => student.File is not null))
+        {
+            var answers = DemoClass.Answers(_dealt, student).ToDictionary(answer => $"{answer.Exercise}.{answer.Part}");
+            Assert.All(student.Answers, told => Assert.Equal(told.Value.Way, answers[told.Key].Way));
+        }
+    }
+
+    [Fact]
+    public void At_least_a_third_of_the_workbooks_passed_through_a_program_that_is_not_ours()
+    {
+        var readable = DemoClass.Students.Where(student => student.File is not null && student.Mishap is not (Mishap.Truncated or Mishap.NoWorkbook)).ToList();
+
+        Assert.True(readable.Count(student => student.Through != OtherProgram.None) * 3 >= readable.Count);
+    }
+
+    [Theory]
+    [InlineData("goran-petrovic", FlagCodes.NameDiffers)]
+    [InlineData("hana-sato", FlagCodes.NameDiffers)]
+    [InlineData("min-jun-park", FlagCodes.GivenOverwritten)]
+    [InlineData("noor-rahman", FlagCodes.UnreadableFile)]
+    [InlineData("oisin-brennan", FlagCodes.UnreadableFile)]
+    public void What_the_instructor_should_see_is_flagged(string id, string code)
+    {
+        Assert.Contains(Student(id).GetProperty("flags").EnumerateArray(), flag => flag.GetProperty("code").GetString() == code);
+    }
+
+    private JsonElement Student(string id) => tour.Grades.GetProperty("students").EnumerateArray().Single(student => student.GetProperty("id").GetString() == id);
+}

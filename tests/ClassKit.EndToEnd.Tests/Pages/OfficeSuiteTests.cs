@@ -1,0 +1,28 @@
+using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.EndToEnd.Tests.Tour;
+
+namespace ClassKit.EndToEnd.Tests.Pages;
+
+/// <summary>LibreOffice opens every workbook that we make and prints it.</summary>
+public sealed class OfficeSuiteTests(TourRun tour)
+{
+    [Fact]
+    public void Every_dealt_workbook_and_the_gradebook_print()
+    {
+        Tool.LibreOffice.Require();
+        using var folder = new TemporaryFolder();
+        var workbooks = Directory.EnumerateFiles(tour.Folder, "*.xlsx", SearchOption.AllDirectories).Order(StringComparer.Ordinal).ToList();
+        Tool.LibreOffice.Run([$"-env:UserInstallation={new Uri(folder.Of("profile")).AbsoluteUri}", "--headless", "--convert-to", "pdf", "--outdir", folder.Of("pdf"), .. workbooks]);
+
+        Assert.Equal(25, workbooks.Count);
+        foreach (var workbook in workbooks)
+        {
+            var text = Tool.PdfToText.Run("-layout", folder.Of("pdf", Path.GetFileNameWithoutExtension(workbook) + ".pdf"), "-");
+            Assert.DoesNotContain("#REF!", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("#NAME?", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("###", text, StringComparison.Ordinal);
+            // A page for the start, then one an exercise: nothing spills over.
+            if (workbook.Contains("workbooks", StringComparison.Ordinal)) Assert.Equal(8, text.Count(character => character == '\f'));
+        }
+    }
+}

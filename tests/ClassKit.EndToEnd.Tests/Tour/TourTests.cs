@@ -1,0 +1,63 @@
+using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.UseCases;
+
+namespace ClassKit.EndToEnd.Tests.Tour;
+
+public sealed class TourTests(TourRun tour)
+{
+    [Fact]
+    public void Two_tours_are_the_same_to_the_byte()
+    {
+        using var folder = new TemporaryFolder();
+        ClassKitRun.Of("tour", "--out", folder.Of("again")).Done();
+
+        Assert.Equal(FolderContent.Digests(tour.Folder), FolderContent.Digests(folder.Of("again")));
+    }
+
+    [Fact]
+    public void A_tour_over_an_earlier_one_leaves_the_same_and_keeps_what_the_instructor_put_there()
+    {
+        using var folder = new TemporaryFolder();
+        ClassKitRun.Of("tour", "--out", folder.Of("tour")).Done();
+        File.WriteAllText(folder.Of("tour", "graded", "my notes.txt"), "mine");
+        ClassKitRun.Of("tour", "--out", folder.Of("tour")).Done();
+
+        Assert.Equal("mine", File.ReadAllText(folder.Of("tour", "graded", "my notes.txt")));
+        File.Delete(folder.Of("tour", "graded", "my notes.txt"));
+        Assert.Equal(FolderContent.Digests(tour.Folder), FolderContent.Digests(folder.Of("tour")));
+        Assert.Equal(["tour"], Directory.EnumerateFileSystemEntries(folder.Path).Select(Path.GetFileName));
+    }
+
+    [Fact]
+    public void It_ends_by_naming_three_files_that_are_there()
+    {
+        var named = tour.Output.Split("Open these three first:")[1];
+
+        Assert.Equal(3, TakeTour.OpenFirst.Count);
+        foreach (var (file, _) in TakeTour.OpenFirst)
+        {
+            Assert.Contains(Path.Combine(tour.Folder, file), named, StringComparison.Ordinal);
+            Assert.True(File.Exists(Path.Combine(tour.Folder, file)), file);
+        }
+    }
+
+    [Fact]
+    public void Every_file_that_came_back_is_accounted_for_once()
+    {
+        var returned = Directory.EnumerateFiles(Checkout.Demo.Returned, "*", SearchOption.AllDirectories)
+            .Select(path => Path.GetRelativePath(Checkout.Demo.Returned, path)).Order(StringComparer.Ordinal);
+        var accounted = tour.Grades.GetProperty("students").EnumerateArray().Select(student => student.GetProperty("file").GetString()).OfType<string>()
+            .Concat(tour.Grades.GetProperty("unmatched").EnumerateArray().Select(file => file.GetProperty("file").GetString()!))
+            .Order(StringComparer.Ordinal);
+
+        Assert.Equal(returned, accounted);
+    }
+
+    [Fact]
+    public void Students_get_nothing_but_their_workbooks()
+    {
+        Assert.Equal(24, Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt", "workbooks")).Count());
+        Assert.Equal(["answer-key.html", "dealt.json"],
+            Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+    }
+}
