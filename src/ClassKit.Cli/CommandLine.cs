@@ -44,5 +44,6 @@ public static class CommandLine
         GradeCommand.Create(report),
         CheckCommand.Create(report),
         InspectCommand.Create(report),
+        RehearseCommand.Create(report),
     };
 }

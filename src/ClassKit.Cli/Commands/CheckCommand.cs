@@ -16,9 +16,10 @@ internal static class CheckCommand
 
     private static int Run(Report report, string[] paths)
     {
-        var problems = CheckContent.Check(paths);
-        if (problems.Count > 0) return report.Problems(problems);
-        report.Output.WriteLine($"No problem found in {string.Join(", ", paths)}.");
+        var check = CheckContent.Check(paths);
+        if (check.Problems.Count > 0) return report.Problems(check.Problems);
+        foreach (var item in check.Items) report.Output.WriteLine($"{DisplayPath.Of(item.Path)}: fine");
+        report.Output.WriteLine($"{check.Items.Count} checked, no problem found.");
         return ExitCode.Done;
     }
 }

@@ -20,8 +20,8 @@ internal sealed class Report
     /// <summary>Writes a use case's files into a folder, all or none, and says so.</summary>
     public int Write(string folder, string kind, Produced produced)
     {
-        if (!produced.Succeeded) return Problems(produced.Problems);
-        if (OutputFolder.Write(folder, kind, produced.Files) is { } problem) return Problems([problem]);
+        if (!produced.Succeeded) return NothingWritten(produced.Problems);
+        if (OutputFolder.Write(folder, kind, produced.Files) is { } problem) return NothingWritten([problem]);
         foreach (var note in produced.Notes) Output.WriteLine(note);
         Output.WriteLine($"Written to {DisplayPath.Of(folder)}: {produced.Files.Count} files.");
         return ExitCode.Done;
@@ -31,7 +31,14 @@ internal sealed class Report
     public int Problems(IReadOnlyList<Diagnostic> problems)
     {
         foreach (var problem in problems) _problems.WriteLine(problem);
-        if (problems.Count > 1) _problems.WriteLine($"{problems.Count} problems; nothing was written.");
+        if (problems.Count > 1) _problems.WriteLine($"{problems.Count} problems.");
         return ExitCode.InputErrors;
+    }
+
+    private int NothingWritten(IReadOnlyList<Diagnostic> problems)
+    {
+        var exit = Problems(problems);
+        _problems.WriteLine("Nothing was written.");
+        return exit;
     }
 }

@@ -30,7 +30,7 @@ public static class DealPractice
     {
         var result = Dealer.Deal(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking, roster, seed);
         if (result.Class is not { } dealt)
-            return (Produced.Nothing([.. result.Problems.Select(problem => new Diagnostic(lessonFolder, null, "an exercise cannot be dealt", problem))]), null);
+            return (Produced.Nothing([.. result.Problems.Select(problem => new Diagnostic(lessonFolder, null, "An exercise cannot be dealt", problem))]), null);
         return (new(
             [
                 .. dealt.Students.Select(student => new OutputFile(student.Workbook, DealtWorkbookWriter.Write(dealt, student))),

@@ -38,14 +38,14 @@ public static class DealtJson
         try
         {
             var document = JsonSerializer.Deserialize<DealtDocument>(text, JsonStyle.Options);
-            if (document is null) return new(null, [new(file, 1, "it holds no deal", remedy)]);
+            if (document is null) return new(null, [new(file, 1, "It holds no deal", remedy)]);
             if (document.Version != DealtDocument.CurrentVersion)
-                return new(null, [new(file, null, $"it is of version {document.Version}", $"This program reads version {DealtDocument.CurrentVersion}: use the one that dealt it, or deal again.")]);
+                return new(null, [new(file, null, $"It is of version {document.Version}", $"This program reads version {DealtDocument.CurrentVersion}: use the one that dealt it, or deal again.")]);
             return new(Model(document), []);
         }
         catch (JsonException failure)
         {
-            return new(null, [new(file, (int?)failure.LineNumber + 1, $"it cannot be read at {failure.Path ?? "its start"}: {FirstSentence(failure.Message)}", remedy)]);
+            return new(null, [new(file, (int?)failure.LineNumber + 1, $"It cannot be read at {failure.Path ?? "its start"}: {FirstSentence(failure.Message)}", remedy)]);
         }
         catch (FormatException failure)
         {

@@ -24,9 +24,11 @@ public static class GradeClass
     }
 
     /// <summary>Grades files against a deal that is at hand.</summary>
-    internal static Produced Make(DealtClass dealt, IReadOnlyList<ReturnedFile> files)
+    internal static Produced Make(DealtClass dealt, IReadOnlyList<ReturnedFile> files) => Make(ClassGrader.Grade(dealt, files));
+
+    /// <summary>Writes up grades.</summary>
+    internal static Produced Make(ClassGrades grades)
     {
-        var grades = ClassGrader.Grade(dealt, files);
         var summary = ClassSummarizer.Summarize(grades);
         return new(
             [
@@ -34,7 +36,7 @@ public static class GradeClass
                 OutputFile.OfText("grades.csv", GradesCsv.Write(grades)),
                 OutputFile.OfText("grades.json", GradesJson.Write(grades)),
                 OutputFile.OfText("class-report.html", HtmlPages.ClassReport(grades, summary)),
-                .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", HtmlPages.Feedback(student, dealt))),
+                .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", HtmlPages.Feedback(student, grades.Dealt))),
             ],
             Notes(grades, summary), []);
     }
@@ -43,14 +45,14 @@ public static class GradeClass
     {
         var path = Path.Combine(dealtFolder, DealtJson.FileName);
         if (!File.Exists(path))
-            return new(null, [new(path, null, "there is no such file", "Name the folder that `classkit deal` made; it holds dealt.json, answer-key.html and workbooks.")]);
+            return new(null, [new(path, null, "There is no such file", "Name the folder that `classkit deal` made; it holds dealt.json, answer-key.html and workbooks.")]);
         try
         {
             return DealtJson.Read(path, File.ReadAllText(path));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return new(null, [new(path, null, $"it cannot be read: {failure.Message}", "Check that you may read it.")]);
+            return new(null, [new(path, null, $"It cannot be read: {failure.Message}", "Check that you may read it.")]);
         }
     }
 

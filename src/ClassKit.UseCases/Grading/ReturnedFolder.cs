@@ -20,11 +20,11 @@ internal static class ReturnedFolder
         {
             if (Directory.Exists(path)) return (ReadFolder(path), null);
             if (File.Exists(path)) return ReadZip(path);
-            return ([], new(path, null, "there is no such folder or zip", Remedy));
+            return ([], new(path, null, "There is no such folder or zip", Remedy));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return ([], new(path, null, $"it cannot be read: {failure.Message}", Remedy));
+            return ([], new(path, null, $"It cannot be read: {failure.Message}", Remedy));
         }
     }
 
@@ -58,7 +58,7 @@ internal static class ReturnedFolder
         }
         catch (InvalidDataException)
         {
-            return ([], new(path, null, "it is neither a folder nor a zip", Remedy));
+            return ([], new(path, null, "It is neither a folder nor a zip", Remedy));
         }
     }
 
@@ -84,11 +84,12 @@ internal static class ReturnedFolder
         }
     }
 
-    private static ReturnedFile Read(string relative, byte[] bytes)
+    /// <summary>Reads one file that is at hand.</summary>
+    public static ReturnedFile Read(string relative, byte[] bytes)
     {
         if (Leftover(relative) is { } leftover) return Refused(relative, leftover);
         var reading = ReturnedWorkbookReader.Read(bytes);
-        return new(relative, reading.Workbook, reading.Refusal);
+        return new(relative, reading.Workbook, reading.Refusal?.Reason);
     }
 
     private static ReturnedFile Refused(string relative, string reason) => new(relative, null, reason);

@@ -15,15 +15,15 @@ public static class InspectWorkbook
         const string remedy = "Name an .xlsx workbook.";
         try
         {
-            if (!File.Exists(file)) return (null, new(file, null, "there is no such file", remedy));
+            if (!File.Exists(file)) return (null, new(file, null, "There is no such file", remedy));
             var reading = ReturnedWorkbookReader.Read(File.ReadAllBytes(file));
             return reading.Workbook is { } workbook
                 ? (new(file, Inspect(workbook)), null)
-                : (null, new(file, null, reading.Refusal!.TrimEnd('.'), remedy));
+                : (null, new(file, null, reading.Refusal!.Reason.TrimEnd('.'), remedy));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return (null, new(file, null, $"it cannot be read: {failure.Message}", remedy));
+            return (null, new(file, null, $"It cannot be read: {failure.Message}", remedy));
         }
     }
 

@@ -22,7 +22,7 @@ public static class OutputFolder
         {
             var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
             if (FileInTheWay(full) is { } file)
-                return new(folder, null, $"{(file == full ? "this" : file)} is a file", "Name a folder to write to, or one that does not exist yet.");
+                return new(folder, null, $"{(file == full ? "This" : file)} is a file", "Name a folder to write to, or one that does not exist yet.");
             var (next, old) = (Beside(full, "new"), Beside(full, "old"));
             Recover(full, old);
             if (Refusal(folder, full, kind, files) is { } refusal) return refusal;
@@ -32,7 +32,7 @@ public static class OutputFolder
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return new(folder, null, $"it could not be written: {failure.Message}", "Check that there is room and that you may write there; what was there before is untouched.");
+            return new(folder, null, $"It could not be written: {failure.Message}", "Check that there is room and that you may write there; what was there before is untouched.");
         }
     }
 
@@ -54,7 +54,7 @@ public static class OutputFolder
         if (!Directory.Exists(full)) return null;
         var manifest = OutputManifest.Read(full);
         if (manifest is not null && manifest.Kind != kind)
-            return new(folder, null, $"this folder was written by `classkit {manifest.Kind}`", $"Name another folder for `classkit {kind}`, so that neither overwrites the other.");
+            return new(folder, null, $"This folder was written by `classkit {manifest.Kind}`", $"Name another folder for `classkit {kind}`, so that neither overwrites the other.");
         var own = manifest?.Files.ToHashSet(StringComparer.Ordinal) ?? [];
         return files.FirstOrDefault(file => !own.Contains(file.Path) && Path.Exists(Path.Combine(full, file.Path))) is { } foreign
             ? new(folder, null, $"{foreign.Path} is there already and was not written by `classkit {kind}`", "Move it away or name another folder; nothing was written.")

@@ -1,0 +1,26 @@
+using System.CommandLine;
+using ClassKit.UseCases;
+
+namespace ClassKit.Cli.Commands;
+
+/// <summary><c>classkit rehearse</c></summary>
+internal static class RehearseCommand
+{
+    public static Command Create(Report report)
+    {
+        var lesson = CommonOptions.Lesson();
+        var students = new Option<int>("--students") { Description = $"How many students to invent, 2 to {RehearseLesson.MostStudents}.", HelpName = "N", Required = true };
+        students.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: var text }] && !(int.TryParse(text, System.Globalization.CultureInfo.InvariantCulture, out var count) && count is >= 2 and <= RehearseLesson.MostStudents))
+                result.AddError($"--students takes a whole number from 2 to {RehearseLesson.MostStudents}, such as --students 40.");
+        });
+        var to = CommonOptions.Out("the report and everything behind it");
+        var seed = CommonOptions.Seed(DealPractice.DefaultSeed);
+        var command = new Command(RehearseLesson.Kind, "Let an invented class take the exercises before the real one does.") { lesson, students, to, seed };
+        command.SetAction(parsed => report.Write(
+            parsed.GetRequiredValue(to), RehearseLesson.Kind,
+            RehearseLesson.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(students), parsed.GetValue(seed))));
+        return command;
+    }
+}

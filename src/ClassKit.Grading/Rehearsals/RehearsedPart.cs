@@ -1,0 +1,16 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>How one part went in a rehearsal.</summary>
+/// <param name="Exercise">The exercise.</param>
+/// <param name="Part">The part.</param>
+/// <param name="Answers">How many invented students answered it.</param>
+/// <param name="GradedRight">How many of the answers the grader judged as they were made.</param>
+/// <param name="StrongShare">Of the abler half of the class, the share that showed the method, 0 to 1.</param>
+/// <param name="WeakShare">The same of the other half.</param>
+public sealed record RehearsedPart(Exercise Exercise, Part Part, int Answers, int GradedRight, double StrongShare, double WeakShare)
+{
+    /// <summary>How well the part tells the two halves apart: the difference of their shares, -1 to 1.</summary>
+    public double Separation => StrongShare - WeakShare;
+}

@@ -1,0 +1,25 @@
+using System.Globalization;
+using Bogus;
+using ClassKit.Exercises;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Invents a class: names from Bogus, abilities spread evenly.</summary>
+internal static class InventedClass
+{
+    private static readonly string[] Locales = ["en", "fr", "de", "es", "pt_BR", "it", "nl", "pl", "tr", "sv"];
+
+    /// <summary>As many students as asked for; the seed decides who they are.</summary>
+    public static IReadOnlyList<InventedStudent> Invent(int students, ulong seed)
+    {
+        var random = SeededDraws.For(seed, "class");
+        return [.. Enumerable.Range(1, students).Select(number => Invent(number, random))];
+    }
+
+    private static InventedStudent Invent(int number, SeededDraws random)
+    {
+        var person = new Faker(Locales[random.Below(Locales.Length)]) { Random = new Randomizer(random.Below(int.MaxValue)) };
+        var id = string.Create(CultureInfo.InvariantCulture, $"student-{number:000}");
+        return new(new(id, person.Name.FullName(), $"{id}@example.org"), 0.35 + 0.6 * random.Fraction());
+    }
+}

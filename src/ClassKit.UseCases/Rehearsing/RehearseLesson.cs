@@ -1,0 +1,92 @@
+using ClassKit.Content;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.Lessons;
+using ClassKit.Pages;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Lets an invented class take a lesson's exercises before the real one does, and holds the grader against what is known to be true.</summary>
+public static class RehearseLesson
+{
+    /// <summary>The command, and the kind of its output folder.</summary>
+    public const string Kind = "rehearse";
+
+    /// <summary>The most students that can be invented.</summary>
+    public const int MostStudents = 500;
+
+    /// <summary>Reads a lesson, invents the class, deals, fills in, grades and reports.</summary>
+    public static Produced Make(string lessonFolder, int students, ulong seed)
+    {
+        var lesson = LessonReader.Read(lessonFolder);
+        return lesson.Succeeded ? Make(lesson.Model, students, seed, lessonFolder) : Produced.Nothing(lesson.Problems);
+    }
+
+    private static Produced Make(Lesson lesson, int students, ulong seed, string lessonFolder)
+    {
+        var invented = InventedClass.Invent(students, seed);
+        var roster = new Roster("Invented class", [.. invented.Select(student => student.Student)]);
+        var (dealing, dealt) = DealPractice.Make(lesson, roster, seed, lessonFolder);
+        if (dealt is null) return dealing;
+
+        var answers = invented.Zip(dealt.Students, (student, seat) => Answer(dealt, student, seat, seed)).ToList();
+        var returned = dealing.Files.Zip(answers, (workbook, filled) =>
+            new OutputFile($"returned/{Path.GetFileName(workbook.Path)}", Returning.Fill(workbook.Content, dealt, filled))).ToList();
+        var grades = ClassGrader.Grade(dealt, [.. returned.Select(file => ReturnedFolder.Read(Path.GetFileName(file.Path), file.Content))]);
+        var report = Report(dealt, invented, answers, grades);
+        return new(
+            [
+                OutputFile.OfText("rehearsal.html", HtmlPages.Rehearsal(report)),
+                .. dealing.Files.Select(file => file.Below("dealt")),
+                .. returned,
+                .. GradeClass.Make(grades).Files.Select(file => file.Below("graded")),
+            ],
+            [$"{students} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. The set takes about {report.Minutes} minutes."],
+            []);
+    }
+
+    private static List<RehearsedAnswer> Answer(DealtClass dealt, InventedStudent student, DealtStudent seat, ulong seed)
+    {
+        var random = SeededDraws.For(seed, "answers", student.Student.Id);
+        return
+        [
+            .. dealt.Exercises.SelectMany(exercise =>
+            {
+                var sheet = new AnswerSheet(exercise, seat);
+                return exercise.Parts.Select(part => sheet.Answer(part, student.Choose(random), random.Below(1000))).ToList();
+            }),
+        ];
+    }
+
+    private static RehearsalReport Report(
+        DealtClass dealt, IReadOnlyList<InventedStudent> invented, List<List<RehearsedAnswer>> answers, ClassGrades grades)
+    {
+        var byAbility = invented.Select((student, index) => (student.Ability, index)).OrderByDescending(student => student.Ability).Select(student => student.index).ToList();
+        var strong = byAbility.Take(byAbility.Count / 2).ToHashSet();
+        var pairs = answers.SelectMany((list, student) => list.Zip(grades.Students[student].Answers, (answer, grade) => (Student: student, Answer: answer, Grade: grade))).ToList();
+        return new(dealt,
+        [
+            .. dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part =>
+            {
+                var of = pairs.Where(pair => pair.Answer.Exercise == exercise.Id && pair.Answer.Part == part.Id).ToList();
+                double Share(bool abler) => Mean(of.Where(pair => strong.Contains(pair.Student) == abler).Select(pair => ShowsMethod(pair.Grade) ? 1.0 : 0));
+                return new RehearsedPart(exercise, part, of.Count, of.Count(pair => IsRight(pair.Answer, pair.Grade)), Share(true), Share(false));
+            })),
+        ],
+        [
+            .. pairs.Where(pair => !IsRight(pair.Answer, pair.Grade))
+                .GroupBy(pair => (pair.Answer.Truth, pair.Grade.Outcome))
+                .Select(group => new Confusion(group.Key.Truth, group.Key.Outcome,
+                    $"{dealt.Students[group.First().Student].Student.Id}, {group.First().Answer.Exercise}.{group.First().Answer.Part}: {group.First().Answer.Content ?? "nothing"}", group.Count()))
+                .OrderByDescending(confusion => confusion.Count),
+        ]);
+    }
+
+    private static bool IsRight(RehearsedAnswer answer, AnswerGrade grade) =>
+        answer.Truth == grade.Outcome && answer.Misconception == grade.Misconception?.Id;
+
+    private static bool ShowsMethod(AnswerGrade grade) => grade.Outcome is Outcome.Sound or Outcome.FollowThrough;
+
+    private static double Mean(IEnumerable<double> shares) => shares.DefaultIfEmpty(0).Average();
+}
