@@ -4,6 +4,7 @@ using ClassKit.Lessons;
 using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Keys;
 using ClassKit.Pages.Packs;
+using ClassKit.Pages.Rehearsals;
 using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Report;
 
@@ -38,4 +39,7 @@ public static class HtmlPages
         new(PackContents.Cards.FileName, PageRenderer.Render<FormulaCardsPage>((nameof(FormulaCardsPage.Pack), pack))),
         new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),
     ];
+
+    /// <summary>What an invented class showed about a set of exercises before the real one takes it.</summary>
+    public static string Rehearsal(RehearsalReport report) => PageRenderer.Render<RehearsalPage>((nameof(RehearsalPage.Report), report));
 }
