@@ -12,7 +12,7 @@ internal static class CommonOptions
 
     public static Option<ulong> Seed(ulong usual) => new("--seed")
     {
-        Description = $"A whole number that decides every draw: the same seed deals the same workbooks. {usual} if left out.",
+        Description = "A whole number that decides every draw: the same seed deals the same workbooks.",
         HelpName = "N",
         DefaultValueFactory = _ => usual,
         CustomParser = ParseSeed,

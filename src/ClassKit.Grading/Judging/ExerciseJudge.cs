@@ -54,7 +54,7 @@ internal sealed class ExerciseJudge
         if (Readings(part, content, dealt, instead: false) is { Count: > 0 } readings)
         {
             var direct = Judge(part, readings);
-            return direct.Outcome == Outcome.Incorrect && Waiting(part, content, dealt) is { } waiting ? waiting : direct;
+            return direct.Outcome is Outcome.Incorrect or Outcome.Misconception && Waiting(part, content, dealt) is { } waiting ? waiting : direct;
         }
         if (dealt.Value.IsError)
             return Waiting(part, content, dealt) ?? new(Outcome.Incorrect, null, false, null, AnswerNotes.ErrorValue(dealt));
@@ -92,18 +92,15 @@ internal sealed class ExerciseJudge
     {
         foreach (var misconception in part.Misconceptions)
         {
-            if (Agrees(part, reading, trial => trial.Mistaken(misconception))
-                || (WrongEarlier(part).Count > 0 && Agrees(part, reading, trial => trial.MistakenOnOwn(part, misconception))))
-            {
+            if (Agrees(part, reading, misconception))
                 return new(Outcome.Misconception, reading, reading.IsFormula, misconception, misconception.Words);
-            }
         }
         return null;
     }
 
     /// <summary>
     /// A formula that is right but has nothing right to work on: an earlier answer cell is blank, text or an error. The slip lies there and was
-    /// paid for there, so the formula is tried with a number in that cell: the text's own if it reads as one, else the key's.
+    /// paid for there, so the formula is tried with a number in that cell: the text's own if it reads as one, else what its key makes of what stands before it.
     /// </summary>
     private Judgement? Waiting(Part part, CellContent content, Evaluation dealt)
     {
@@ -111,7 +108,7 @@ internal sealed class ExerciseJudge
         if (content.Formula is null || unusable.Count == 0) return null;
         var readings = Readings(part, content, dealt, instead: true);
         return readings.Any(reading => Judge(part, [reading]) is { Outcome: Outcome.Sound or Outcome.FollowThrough, MethodShown: true })
-            ? new(Outcome.FollowThrough, readings[0], true, null, AnswerNotes.Waiting(unusable))
+            ? new(Outcome.FollowThrough, readings[0], true, null, AnswerNotes.Waiting(unusable)) { IsWaiting = true }
             : null;
     }
 
@@ -147,10 +144,15 @@ internal sealed class ExerciseJudge
     private bool IsFollowedThrough(Part part, int trial, double value) =>
         _trials[trial].FollowedThrough(part) is { } expected && part.Tolerance.Accepts(expected, value);
 
-    /// <summary>Whether a reading is what a method gives: on all trials for a formula, on the dealt inputs for a typed number.</summary>
-    private bool Agrees(Part part, Reading reading, Func<Trial, double?> method)
+    /// <summary>
+    /// Whether a reading is what a wrong method gives, on right or on the student's own earlier answers: under all trials for a formula, on the
+    /// dealt inputs for a typed number.
+    /// </summary>
+    private bool Agrees(Part part, Reading reading, Misconception misconception)
     {
-        bool At(int trial, double value) => method(_trials[trial]) is { } expected && part.Tolerance.Accepts(expected, value);
+        bool At(int trial, double value) =>
+            (_trials[trial].Mistaken(misconception) is { } mistaken && part.Tolerance.Accepts(mistaken, value))
+            || (_trials[trial].MistakenOnOwn(part, misconception) is { } onOwn && part.Tolerance.Accepts(onOwn, value));
         return reading.IsFormula ? reading.AgreesThroughout(At) : At(0, reading.Dealt!.Value);
     }
 
@@ -158,8 +160,9 @@ internal sealed class ExerciseJudge
     private List<Part> WrongEarlier(Part part) =>
         [.. EarlierUsed(part).Where(before => _judged[before.Id] is { IsRightNumber: false, Reading: not null })];
 
+    /// <summary>The earlier parts that this part's key builds on and in whose cells no number stands.</summary>
     private List<Part> EarlierWithoutNumber(Part part) =>
-        [.. EarlierUsed(part).Where(before => _judged[before.Id].Reading is null || IsText(before))];
+        [.. EarlierUsed(part).Where(before => _judged[before.Id] is { Reading: null } or { IsWaiting: true } || IsText(before))];
 
     private bool IsText(Part part) => _returned.Content(part) is { Formula: null, Stored.IsText: true };
 
@@ -167,8 +170,11 @@ internal sealed class ExerciseJudge
         .TakeWhile(other => other != part)
         .Where(before => part.Key.Names.Contains(before.Id, StringComparer.OrdinalIgnoreCase));
 
-    private Dictionary<string, double> Instead(Part part, Trial trial) =>
-        EarlierWithoutNumber(part).ToDictionary(before => before.Id, before => trial.Own.GetValueOrDefault(before.Id, trial.Right.Answers[before.Id]));
+    private Dictionary<string, double> Instead(Part part, Trial trial)
+    {
+        var earlier = trial.Earlier(part);
+        return EarlierWithoutNumber(part).ToDictionary(before => before.Id, before => earlier[before.Id]);
+    }
 
     /// <summary>Keeps what the answer came to, for the parts after it.</summary>
     private void Remember(Part part, Judgement judgement)

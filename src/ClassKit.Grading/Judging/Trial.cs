@@ -21,7 +21,7 @@ internal sealed record Trial(Variant Right)
         KeyValues.Number(misconception.Formula, KeyValues.Names(Right.Givens, Earlier(part)));
 
     /// <summary>The student's own answers to the parts before <paramref name="part"/>; a missing one is carried on by its key.</summary>
-    private Dictionary<string, double> Earlier(Part part)
+    public Dictionary<string, double> Earlier(Part part)
     {
         var earlier = new Dictionary<string, double>();
         foreach (var before in Right.Exercise.Parts.TakeWhile(other => other != part))

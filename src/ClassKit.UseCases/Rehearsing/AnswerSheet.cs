@@ -12,8 +12,8 @@ namespace ClassKit.UseCases;
 /// </remarks>
 public sealed class AnswerSheet
 {
-    // A slip is off by more than any tolerance, and no misconception is known to give it.
     private const double SlipFactor = 1.37;
+    private const double SlipFactorStep = 0.11;
     private const double SlipOffset = 0.0137;
 
     private readonly Exercise _exercise;
@@ -48,7 +48,7 @@ public sealed class AnswerSheet
             AnswerWay.Cells => Cells(part),
             AnswerWay.OneGo => Write(part, way, InOneGo(part), Outcome.Sound, _right[part.Id]),
             AnswerWay.Typed => Write(part, way, Rounded(part), Outcome.ValueOnly, Rounded(part)),
-            AnswerWay.TypedWithUnit => Write(part, way, WithUnit(part), Outcome.ValueOnly, Rounded(part), readable: false),
+            AnswerWay.TypedWithUnit => Write(part, way, WithUnit(part), Outcome.ValueOnly, Rounded(part), readable: AnswerUnit.IsPercent(part.Unit)),
             AnswerWay.TypedWithComma => Write(part, way, WithComma(part), Outcome.ValueOnly, Rounded(part), readable: false),
             AnswerWay.PartlyTyped => PartlyTyped(part, pick),
             AnswerWay.WrongTurn or AnswerWay.WrongTurnTyped => WrongTurn(part, way, pick),
@@ -62,9 +62,10 @@ public sealed class AnswerSheet
     private RehearsedAnswer Cells(Part part)
     {
         var earlier = EarlierUsed(part.Key).ToList();
-        var carriesOn = earlier.Any(before => !_own.ContainsKey(before) || !_isRight[before]);
         // On an empty or broken cell the formula comes to nothing right, though its method is.
         var number = earlier.All(_own.ContainsKey) ? KeyValues.Number(part.Key, OwnNames()) : null;
+        // A slip so small that it stays inside this part's tolerance leaves the number right.
+        var carriesOn = number is null || (earlier.Any(before => !_isRight[before]) && !part.Tolerance.Accepts(_right[part.Id], number.Value));
         return Write(part, AnswerWay.Cells, OverCells(part.Key), carriesOn ? Outcome.FollowThrough : Outcome.Sound, number);
     }
 
@@ -88,8 +89,26 @@ public sealed class AnswerSheet
 
     private RehearsedAnswer Slip(Part part)
     {
-        var number = Math.Round(_right[part.Id] * SlipFactor + SlipOffset, 4, MidpointRounding.AwayFromZero);
+        var factor = SlipFactor;
+        double number;
+        do
+        {
+            number = Math.Round(_right[part.Id] * factor + SlipOffset, 4, MidpointRounding.AwayFromZero);
+            factor += SlipFactorStep;
+        }
+        while (HasMeaning(part, number));
         return Write(part, AnswerWay.Slip, number, Outcome.Incorrect, number);
+    }
+
+    /// <summary>True if a number is what some method gives, on right or on own earlier answers: then it is no mere slip.</summary>
+    private bool HasMeaning(Part part, double number)
+    {
+        var carried = new Dictionary<string, double>(_right);
+        foreach (var before in _exercise.Parts.Where(before => _isRight.ContainsKey(before.Id)))
+            carried[before.Id] = _own.TryGetValue(before.Id, out var own) ? own : KeyValues.Number(before.Key, KeyValues.Names(_givens, carried)) ?? _right[before.Id];
+        return part.Misconceptions.Select(misconception => misconception.Formula).Prepend(part.Key)
+            .SelectMany(formula => (double?[])[KeyValues.Number(formula, KeyValues.Names(_givens, _right)), KeyValues.Number(formula, KeyValues.Names(_givens, carried))])
+            .Any(meant => meant is { } expected && part.Tolerance.Accepts(expected, number));
     }
 
     private RehearsedAnswer Write(

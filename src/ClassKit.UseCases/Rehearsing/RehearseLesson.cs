@@ -3,7 +3,6 @@ using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Lessons;
 using ClassKit.Pages;
-using ClassKit.Workbooks;
 
 namespace ClassKit.UseCases;
 

@@ -26,7 +26,8 @@ public static class TakeTour
         if (!lesson.Succeeded || !profile.Succeeded || !roster.Succeeded)
             return Produced.Nothing([.. lesson.Problems, .. profile.Problems, .. roster.Problems]);
 
-        var pack = BuildPack.Make(lesson.Model, profile.Model);
+        var pack = BuildPack.Make(lesson.Model, profile.Model, demo.Class);
+        if (!pack.Succeeded) return pack;
         var (dealing, dealt) = DealPractice.Make(lesson.Model, roster.Model, DemoCohort.Seed, demo.Lesson);
         if (dealt is null) return dealing;
         var (returned, problem) = ReturnedFolder.Read(demo.Returned);

@@ -94,9 +94,11 @@ class Paper:
         return {**self.givens, **self.right, **self.own}
 
     def do_cells(self, part, slipped, waiting):
-        outcome = "follow-through" if slipped or waiting else "sound"
         # An empty or broken cell before this one makes the number in this one wrong, though its method is right.
         number = None if waiting else compute(part["key"], self.with_own())
+        # A slip so small that it stays inside this part's tolerance leaves the number right.
+        carried = waiting or (slipped and not accepts(part["tolerance"], self.right[part["id"]], number))
+        outcome = "follow-through" if carried else "sound"
         self.write(part, put(part["key"], self.cell_names()), outcome, number)
 
     def do_inline(self, part, slipped, waiting):
@@ -121,8 +123,20 @@ class Paper:
         self.write(part, None, "blank")
 
     def do_slip(self, part, slipped, waiting):
-        number = round(self.right[part["id"]] * 1.37 + 0.0137, 4)
+        factor = 1.37
+        while self.has_a_meaning(part, number := round(self.right[part["id"]] * factor + 0.0137, 4)):
+            factor += 0.11
         self.write(part, number, "incorrect", number)
+
+    def has_a_meaning(self, part, number):
+        """Whether a number is what some method gives, on right or on own earlier answers: then it is no mere slip."""
+        formulas = [part["key"]] + [misconception["formula"] for misconception in part["misconceptions"]]
+        carried = {**self.givens, **self.right, **self.own}
+        for other in self.exercise["parts"]:
+            if other["id"] in self.fine and other["id"] not in self.own:
+                carried[other["id"]] = compute(other["key"], carried)
+        return any(accepts(part["tolerance"], compute(formula, names), number) for formula in formulas
+                   for names in ({**self.givens, **self.right}, carried))
 
     def do_zero(self, part, slipped, waiting):
         cell = next(iter(self.cells.values()))
@@ -133,7 +147,8 @@ class Paper:
 
     def do_unit(self, part, slipped, waiting):
         if part["unit"] == "%":
-            self.write(part, f"{self.right[part['id']] * 100:.6f} %", "value-only")
+            # A spreadsheet takes this text for a number where one is wanted, so formulas on it work.
+            self.write(part, f"{self.right[part['id']] * 100:.6f} %", "value-only", self.right[part["id"]])
         else:
             self.write(part, f"{self.right[part['id']]:.6f} {part['unit']}".strip() + ("" if part["unit"] else " pieces"), "value-only")
 
