@@ -17,7 +17,7 @@ internal static class TourCommand
 
     private static int Run(Report report, string? to)
     {
-        if (DemoCohort.Find(Environment.CurrentDirectory, AppContext.BaseDirectory) is not { } demo)
+        if (DemoMaterial.Find(Environment.CurrentDirectory, AppContext.BaseDirectory) is not { } demo)
             return report.Problems([new Diagnostic(Environment.CurrentDirectory, null, "There is no demo-cohort folder here or above", "Run the tour inside a checkout of ClassKit.")]);
 
         var folder = to ?? Path.Combine(demo.Root, ".artifacts", "tour");

@@ -18,14 +18,18 @@ public static class BuildPack
         var lesson = LessonReader.Read(lessonFolder);
         var profile = classFile is null ? new(UsualClass.Profile, []) : ClassProfileReader.Read(classFile);
         return lesson.Succeeded && profile.Succeeded
-            ? Make(lesson.Model, profile.Model)
+            ? Make(lesson.Model, profile.Model, classFile ?? lessonFolder)
             : Produced.Nothing([.. lesson.Problems, .. profile.Problems]);
     }
 
     /// <summary>Builds a pack from models that are at hand.</summary>
-    internal static Produced Make(Lesson lesson, ClassProfile profile)
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="profile">The class.</param>
+    /// <param name="source">The file or folder to name if the two do not go together.</param>
+    internal static Produced Make(Lesson lesson, ClassProfile profile, string source)
     {
-        var pack = LessonPack.Build(lesson, profile);
+        if (!LessonPack.Build(lesson, profile).TryGet(out var pack, out var why))
+            return Produced.Nothing(new Diagnostic(source, null, why.Message.TrimEnd('.'), why.Remedy));
         return new([.. HtmlPages.Pack(pack).Select(page => OutputFile.OfText(page.FileName, page.Html))],
             [$"{lesson.Title} for {profile.Name}: {profile.Students} students in {profile.Teams} teams. Open index.html."], []);
     }

@@ -3,6 +3,7 @@ using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Lessons;
 using ClassKit.Pages;
+using ClassKit.Workbooks;
 
 namespace ClassKit.UseCases;
 
@@ -30,8 +31,8 @@ public static class RehearseLesson
         if (dealt is null) return dealing;
 
         var answers = invented.Zip(dealt.Students, (student, seat) => Answer(dealt, student, seat, seed)).ToList();
-        var returned = dealing.Files.Zip(answers, (workbook, filled) =>
-            new OutputFile($"returned/{Path.GetFileName(workbook.Path)}", Returning.Fill(workbook.Content, dealt, filled))).ToList();
+        var returned = dealt.Students.Zip(answers, (seat, filled) => new OutputFile(
+            $"returned/{seat.Student.Id}.xlsx", WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, seat), Returning.Edits(seat, filled)))).ToList();
         var grades = ClassGrader.Grade(dealt, [.. returned.Select(file => ReturnedFolder.Read(Path.GetFileName(file.Path), file.Content))]);
         var report = Report(dealt, invented, answers, grades);
         return new(

@@ -17,7 +17,7 @@ public static class TakeTour
     ];
 
     /// <summary>Makes everything the tour makes, in three folders.</summary>
-    public static Produced Make(DemoCohort demo)
+    public static Produced Make(DemoMaterial demo)
     {
         ArgumentNullException.ThrowIfNull(demo);
         var lesson = LessonReader.Read(demo.Lesson);
@@ -28,7 +28,7 @@ public static class TakeTour
 
         var pack = BuildPack.Make(lesson.Model, profile.Model, demo.Class);
         if (!pack.Succeeded) return pack;
-        var (dealing, dealt) = DealPractice.Make(lesson.Model, roster.Model, DemoCohort.Seed, demo.Lesson);
+        var (dealing, dealt) = DealPractice.Make(lesson.Model, roster.Model, DemoMaterial.Seed, demo.Lesson);
         if (dealt is null) return dealing;
         var (returned, problem) = ReturnedFolder.Read(demo.Returned);
         if (problem is not null) return Produced.Nothing(problem);

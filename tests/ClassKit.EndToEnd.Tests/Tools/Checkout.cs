@@ -5,5 +5,5 @@ namespace ClassKit.EndToEnd.Tests.Tools;
 /// <summary>The checkout that the tests run in.</summary>
 internal static class Checkout
 {
-    public static DemoCohort Demo { get; } = DemoCohort.Find(AppContext.BaseDirectory) ?? throw new InvalidOperationException("The tests run inside a checkout.");
+    public static DemoMaterial Demo { get; } = DemoMaterial.Find(AppContext.BaseDirectory) ?? throw new InvalidOperationException("The tests run inside a checkout.");
 }

@@ -2,7 +2,7 @@ namespace ClassKit.UseCases;
 
 /// <summary>Where the invented class and its lesson lie in a checkout.</summary>
 /// <param name="Root">The checkout's top folder.</param>
-public sealed record DemoCohort(string Root)
+public sealed record DemoMaterial(string Root)
 {
     /// <summary>The seed that the demo class's workbooks were dealt with; what is in <see cref="Returned"/> fits no other.</summary>
     public const ulong Seed = 2026;
@@ -20,9 +20,9 @@ public sealed record DemoCohort(string Root)
     public string Returned => Path.Combine(Root, "demo-cohort", "returned");
 
     /// <summary>Finds the checkout at or above one of the folders; null if none is in one.</summary>
-    public static DemoCohort? Find(params IEnumerable<string> startingPoints) =>
+    public static DemoMaterial? Find(params IEnumerable<string> startingPoints) =>
         startingPoints.SelectMany(WithParents).Where(folder => Directory.Exists(Path.Combine(folder, "demo-cohort")) && Directory.Exists(Path.Combine(folder, "lessons")))
-            .Select(folder => new DemoCohort(folder)).FirstOrDefault();
+            .Select(folder => new DemoMaterial(folder)).FirstOrDefault();
 
     private static IEnumerable<string> WithParents(string folder)
     {
