@@ -90,4 +90,29 @@ internal static class CellLook
         range.Style.Border.OutsideBorder = XLBorderStyleValues.Dashed;
         range.Style.Border.OutsideBorderColor = Palette.Quiet;
     }
+
+    /// <summary>The head of a table.</summary>
+    public static void AsTableHead(this IXLRange head)
+    {
+        head.Style.Fill.BackgroundColor = Palette.Crumb;
+        head.Style.Font.Bold = true;
+        head.Style.Font.FontColor = Palette.Crust;
+        head.LastRow().Style.Border.BottomBorder = XLBorderStyleValues.Medium;
+        head.LastRow().Style.Border.BottomBorderColor = Palette.Crust;
+    }
+
+    /// <summary>A row of a table, with a fine line under it.</summary>
+    public static void AsTableRow(this IXLRange row)
+    {
+        row.Style.Border.BottomBorder = XLBorderStyleValues.Hair;
+        row.Style.Border.BottomBorderColor = Palette.Line;
+    }
+
+    /// <summary>A cell whose word asks for attention.</summary>
+    public static IXLCell AsAttention(this IXLCell cell)
+    {
+        cell.Style.Fill.BackgroundColor = Palette.Attention;
+        cell.Style.Font.Bold = true;
+        return cell;
+    }
 }

@@ -1,0 +1,34 @@
+using ClassKit.CellFormulas;
+using ClassKit.Grading;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>Every answer with what it was judged by, for looking up and for filtering.</summary>
+internal static class AnswersSheet
+{
+    public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
+    {
+        var sheet = new ListSheet(
+            workbook,
+            "Answers",
+            $"Answers: {grades.Dealt.LessonTitle}",
+            "As graded. Changes on other sheets do not show here.",
+            [("Student", 24), ("", 6), ("Outcome", 14), ("Points", 8), ("Out of", 8), ("Value", 14), ("Expected", 14), ("Formula", 34), ("Note", 60)]);
+        foreach (var student in grades.Students)
+        {
+            foreach (var answer in student.Answers)
+            {
+                sheet.Add(
+                    student.Student.Student.Name, grid.TagOf(answer), OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf,
+                    Shown(answer.Value), answer.Expected, answer.Formula, answer.Note);
+            }
+        }
+
+        var isEmpty = grades.Students.All(student => student.Answers.Count == 0);
+        if (isEmpty) sheet.AddNothing("No workbook was graded.");
+        sheet.Finish(Palette.Band, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: !isEmpty);
+    }
+
+    private static object Shown(CellValue value) => value.IsNumber ? value.Number : value.ToString();
+}

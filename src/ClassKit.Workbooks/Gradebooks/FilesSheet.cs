@@ -1,0 +1,26 @@
+using ClassKit.Grading;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>What became of every returned file: counted for a student, or not and why.</summary>
+internal static class FilesSheet
+{
+    public static void Write(XLWorkbook workbook, ClassGrades grades)
+    {
+        var sheet = new ListSheet(
+            workbook,
+            "Files",
+            $"Files: {grades.Dealt.LessonTitle}",
+            "Every returned file, first those that count for nobody.",
+            [("File", 44), ("Counts for", 30), ("Why", 90)]);
+        foreach (var file in grades.Unmatched)
+            sheet.Add(file.File, "nobody", file.Reason);
+        foreach (var student in grades.Students.Where(student => student.File is not null))
+            sheet.Add(student.File, student.Student.Student.Name, student.Status == GradeStatus.Unreadable ? "unreadable, see the flags" : "");
+
+        var isEmpty = grades.Unmatched.Count == 0 && grades.Students.All(student => student.File is null);
+        if (isEmpty) sheet.AddNothing("No file was returned.");
+        sheet.Finish(Palette.Band, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: !isEmpty);
+    }
+}

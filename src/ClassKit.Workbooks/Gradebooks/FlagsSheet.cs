@@ -1,0 +1,27 @@
+using ClassKit.Grading;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>The facts that an instructor should see.</summary>
+internal static class FlagsSheet
+{
+    public static void Write(XLWorkbook workbook, ClassGrades grades)
+    {
+        var sheet = new ListSheet(
+            workbook,
+            "Flags",
+            $"Flags: {grades.Dealt.LessonTitle}",
+            "Facts, not verdicts: talk with the student first.",
+            [("Student", 26), ("Id", 14), ("File", 34), ("Flag", 26), ("What was found", 80)]);
+        foreach (var student in grades.Students)
+        {
+            foreach (var flag in student.Flags)
+                sheet.Add(student.Student.Student.Name, student.Student.Student.Id, student.File, flag.Code, flag.Message);
+        }
+
+        var isEmpty = grades.Students.All(student => student.Flags.Count == 0);
+        if (isEmpty) sheet.AddNothing("Nothing was flagged.");
+        sheet.Finish(Palette.Crust, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: !isEmpty);
+    }
+}

@@ -1,0 +1,60 @@
+using System.Globalization;
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>Where students and parts stand on the sheets that have a row a student and a column a part.</summary>
+internal sealed class GradebookGrid
+{
+    public const string PointsSheet = "Gradebook";
+    public const string OutcomesSheet = "Outcomes";
+    public const int ExerciseRow = 4;
+    public const int TagRow = 5;
+    public const int OutOfRow = 6;
+    public const int FirstStudentRow = 7;
+    public const int NameColumn = 1;
+    public const int IdColumn = 2;
+    public const int StatusColumn = 3;
+    public const int FirstPartColumn = 4;
+
+    private readonly Dictionary<(string Exercise, string Part), string> _tags;
+
+    public GradebookGrid(ClassGrades grades)
+    {
+        Layout = PracticeLayout.For(grades.Dealt.Exercises);
+        Answers = [.. Layout.Exercises.SelectMany(exercise => exercise.Answers)];
+        _tags = Layout.Exercises
+            .SelectMany(exercise => exercise.Answers.Select(answer => (Key: (exercise.Exercise.Id, answer.Part.Id), answer.Tag)))
+            .ToDictionary(entry => entry.Key, entry => entry.Tag);
+        LastStudentRow = FirstStudentRow + Math.Max(grades.Students.Count, 1) - 1;
+    }
+
+    public PracticeLayout Layout { get; }
+
+    /// <summary>Every part in order; a part's column is <see cref="FirstPartColumn"/> plus its index.</summary>
+    public IReadOnlyList<AnswerPlace> Answers { get; }
+
+    public int LastStudentRow { get; }
+
+    public int LastPartColumn => FirstPartColumn + Answers.Count - 1;
+
+    public string TagOf(AnswerGrade answer) => _tags[(answer.Exercise.Id, answer.Part.Id)];
+
+    /// <summary>The range of a student's parts, such as <c>D7:F7</c>, its rows fixed if wanted.</summary>
+    public string PartsOf(int row, bool isRowFixed = false)
+    {
+        var dollar = isRowFixed ? "$" : "";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{CellAddress.ColumnLetters(FirstPartColumn)}{dollar}{row}:{CellAddress.ColumnLetters(LastPartColumn)}{dollar}{row}");
+    }
+
+    /// <summary>The range of a column's students, such as <c>D$7:D$30</c>.</summary>
+    public string StudentsOf(int column)
+    {
+        var letters = CellAddress.ColumnLetters(column);
+        return string.Create(CultureInfo.InvariantCulture, $"{letters}${FirstStudentRow}:{letters}${LastStudentRow}");
+    }
+}

@@ -1,0 +1,30 @@
+using ClassKit.Grading;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>Makes the instructor's workbook of a graded class: points with live totals, outcomes, parts, every answer, flags, files.</summary>
+/// <remarks>
+/// Points can be overtyped and words of outcomes changed: totals, percentages and counts follow. What every formula comes to is
+/// stored too, for programs that only show. Names, file names and students' formulas are texts, whatever they start with.
+/// </remarks>
+public static class GradebookWriter
+{
+    /// <summary>The workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>
+    public static byte[] Write(ClassGrades grades, ClassSummary summary)
+    {
+        ArgumentNullException.ThrowIfNull(grades);
+        ArgumentNullException.ThrowIfNull(summary);
+        using var workbook = new XLWorkbook();
+        workbook.Properties.Title = $"Gradebook: {grades.Dealt.LessonTitle} – {grades.Dealt.Cohort}";
+        var grid = new GradebookGrid(grades);
+        PointsSheet.Write(workbook, grades, grid);
+        OutcomesSheet.Write(workbook, grades, grid);
+        PartsSheet.Write(workbook, grades, summary, grid);
+        AnswersSheet.Write(workbook, grades, grid);
+        FlagsSheet.Write(workbook, grades);
+        FilesSheet.Write(workbook, grades);
+        workbook.Worksheet(1).SetTabActive().SetTabSelected();
+        return StoredValues.PutInto(workbook.ToBytes());
+    }
+}

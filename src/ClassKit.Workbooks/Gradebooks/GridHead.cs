@@ -1,0 +1,77 @@
+using System.Globalization;
+using ClassKit.Grading;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>The head that both grids share: title, exercises over their parts, tags, and who is in which row.</summary>
+internal static class GridHead
+{
+    private const double NameWidth = 26;
+    private const double IdWidth = 12;
+    private const double StatusWidth = 11;
+
+    public static void Write(IXLWorksheet sheet, ClassGrades grades, GradebookGrid grid, string title, string explanation, double partWidth, int lastColumn)
+    {
+        sheet.AsPage();
+        sheet.Range(1, 1, 1, lastColumn).AsTitle();
+        sheet.Cell(1, 1).SetText(" " + title);
+        sheet.Cell(2, 1).SetText(explanation).AsQuiet();
+        sheet.Row(2).Height = 20;
+
+        sheet.Column(GradebookGrid.NameColumn).Width = NameWidth;
+        sheet.Column(GradebookGrid.IdColumn).Width = IdWidth;
+        sheet.Column(GradebookGrid.StatusColumn).Width = StatusWidth;
+        for (var column = GradebookGrid.FirstPartColumn; column <= grid.LastPartColumn; column++)
+            sheet.Column(column).Width = partWidth;
+
+        sheet.Range(GradebookGrid.ExerciseRow, 1, GradebookGrid.OutOfRow, lastColumn).AsTableHead();
+        sheet.Cell(GradebookGrid.TagRow, GradebookGrid.NameColumn).SetText("Student");
+        sheet.Cell(GradebookGrid.TagRow, GradebookGrid.IdColumn).SetText("Id");
+        sheet.Cell(GradebookGrid.TagRow, GradebookGrid.StatusColumn).SetText("Status");
+        sheet.Cell(GradebookGrid.OutOfRow, GradebookGrid.NameColumn).SetText("out of");
+        WriteParts(sheet, grid, partWidth);
+        WriteStudents(sheet, grades);
+        sheet.SheetView.Freeze(GradebookGrid.OutOfRow, GradebookGrid.NameColumn);
+    }
+
+    private static void WriteParts(IXLWorksheet sheet, GradebookGrid grid, double partWidth)
+    {
+        var column = GradebookGrid.FirstPartColumn;
+        var height = TextHeight.Line;
+        foreach (var exercise in grid.Layout.Exercises.Where(exercise => exercise.Answers.Count > 0))
+        {
+            var over = sheet.Range(GradebookGrid.ExerciseRow, column, GradebookGrid.ExerciseRow, column + exercise.Answers.Count - 1);
+            over.Merge();
+            var name = string.Create(CultureInfo.InvariantCulture, $"{exercise.Number} {exercise.Exercise.Title}");
+            over.FirstCell().SetText(name);
+            over.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
+            over.Style.Alignment.WrapText = true;
+            height = Math.Max(height, TextHeight.Of(name, exercise.Answers.Count * partWidth));
+            var group = sheet.Range(GradebookGrid.ExerciseRow, column, grid.LastStudentRow, column);
+            group.Style.Border.LeftBorder = XLBorderStyleValues.Thin;
+            group.Style.Border.LeftBorderColor = Palette.Line;
+            foreach (var answer in exercise.Answers)
+            {
+                sheet.Cell(GradebookGrid.TagRow, column).SetText(answer.Tag).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+                sheet.Cell(GradebookGrid.OutOfRow, column).SetValue(answer.Part.Points);
+                column++;
+            }
+        }
+
+        sheet.Row(GradebookGrid.ExerciseRow).Height = height;
+    }
+
+    private static void WriteStudents(IXLWorksheet sheet, ClassGrades grades)
+    {
+        var row = GradebookGrid.FirstStudentRow;
+        foreach (var student in grades.Students)
+        {
+            sheet.Cell(row, GradebookGrid.NameColumn).SetText(student.Student.Student.Name);
+            sheet.Cell(row, GradebookGrid.IdColumn).SetText(student.Student.Student.Id).AsQuiet();
+            var status = sheet.Cell(row, GradebookGrid.StatusColumn).SetText(OutcomeWords.Of(student.Status));
+            if (student.Status != GradeStatus.Graded) status.AsAttention();
+            row++;
+        }
+    }
+}

@@ -1,0 +1,99 @@
+using System.Globalization;
+using ClassKit.CellFormulas;
+using ClassKit.Grading;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>How the class did on every part: live counts of the outcomes, shares, and what to teach again.</summary>
+internal static class PartsSheet
+{
+    private const int Tag = 1;
+    private const int Ask = 2;
+    private const int Skill = 3;
+    private const int FirstOutcome = 4;
+    private const int FirstRow = 6;
+    private const double AskWidth = 44;
+    private const double MisconceptionsWidth = 40;
+    private static readonly Outcome[] Outcomes = Enum.GetValues<Outcome>();
+    private static readonly int Judged = FirstOutcome + Outcomes.Length;
+    private static readonly int Right = Judged + 1;
+    private static readonly int Understood = Judged + 2;
+    private static readonly int Again = Judged + 3;
+    private static readonly int Misconceptions = Judged + 4;
+
+    public static void Write(XLWorkbook workbook, ClassGrades grades, ClassSummary summary, GradebookGrid grid)
+    {
+        var sheet = workbook.AddWorksheet("Parts");
+        sheet.AsPage();
+        WriteHead(sheet, grades);
+        for (var index = 0; index < summary.Parts.Count; index++)
+            WritePart(sheet, summary.Parts[index], grid, index);
+
+        var last = FirstRow + Math.Max(summary.Parts.Count, 1) - 1;
+        sheet.TabColor = Palette.Crust;
+        sheet.SheetView.Freeze(FirstRow - 1, Ask);
+        sheet.SetUpPage(sheet.Range(1, 1, last, Misconceptions), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.PageSetup.SetRowsToRepeatAtTop(FirstRow - 1, FirstRow - 1);
+    }
+
+    private static void WriteHead(IXLWorksheet sheet, ClassGrades grades)
+    {
+        sheet.Range(1, 1, 1, Misconceptions).AsTitle();
+        sheet.Cell(1, 1).SetText($" Parts: {grades.Dealt.LessonTitle}");
+        sheet.Cell(2, 1).SetText("Right: the right number, by formula or typed. Understood: the right method, also on an earlier number of the student's own. Unsupported answers count in neither.").AsQuiet();
+        sheet.Cell(3, 1).SetText("Teach again where fewer understood than").AsQuiet();
+        var line = sheet.Cell(3, Skill);
+        line.SetValue(grades.Dealt.Marking.TeachAgainBelow).AsGiven();
+        line.Style.NumberFormat.Format = "0 %";
+
+        var row = FirstRow - 1;
+        sheet.Range(row, 1, row, Misconceptions).AsTableHead();
+        sheet.Row(row).Height = 34;
+        Head(sheet.Cell(row, Tag), "", 6);
+        Head(sheet.Cell(row, Ask), "Question", AskWidth);
+        Head(sheet.Cell(row, Skill), "Skill", 22);
+        for (var index = 0; index < Outcomes.Length; index++)
+            Head(sheet.Cell(row, FirstOutcome + index), OutcomeWords.Of(Outcomes[index]), 13.5, isNumber: true);
+        Head(sheet.Cell(row, Judged), "judged", 9, isNumber: true);
+        Head(sheet.Cell(row, Right), "right", 9, isNumber: true);
+        Head(sheet.Cell(row, Understood), "understood", 12, isNumber: true);
+        Head(sheet.Cell(row, Again), "Teach again?", 12);
+        Head(sheet.Cell(row, Misconceptions), "Misconceptions met", MisconceptionsWidth);
+    }
+
+    private static void Head(IXLCell cell, string text, double width, bool isNumber = false)
+    {
+        cell.WorksheetColumn().Width = width;
+        cell.SetText(text).Wrapped().Style.Alignment.Horizontal = isNumber ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Left;
+    }
+
+    private static void WritePart(IXLWorksheet sheet, PartSummary part, GradebookGrid grid, int index)
+    {
+        var row = FirstRow + index;
+        sheet.Cell(row, Tag).SetText(grid.Answers[index].Tag).AsTag();
+        sheet.Cell(row, Ask).SetText(part.Part.Ask).Wrapped();
+        sheet.Cell(row, Skill).SetText(part.Exercise.Skill).Wrapped();
+        var students = $"{GradebookGrid.OutcomesSheet}!{grid.StudentsOf(GradebookGrid.FirstPartColumn + index)}";
+        for (var outcome = 0; outcome < Outcomes.Length; outcome++)
+            sheet.Cell(row, FirstOutcome + outcome).SetFormulaA1($"COUNTIF({students},\"{OutcomeWords.Of(Outcomes[outcome])}\")");
+
+        var judged = Cell(Judged, row);
+        sheet.Cell(row, Judged).SetFormulaA1($"SUM({Cell(FirstOutcome, row)}:{Cell(Judged - 1, row)})-{Count(Outcome.Unsupported)}");
+        sheet.Cell(row, Right).SetFormulaA1($"IF({judged}=0,\"\",({Count(Outcome.Sound)}+{Count(Outcome.ValueOnly)})/{judged})");
+        var typedCounts = part.Part.FormulaAsked ? "" : "+" + Count(Outcome.ValueOnly);
+        sheet.Cell(row, Understood).SetFormulaA1($"IF({judged}=0,\"\",({Count(Outcome.Sound)}+{Count(Outcome.FollowThrough)}{typedCounts})/{judged})");
+        sheet.Cell(row, Again).SetFormulaA1($"IF({judged}=0,\"\",IF({Cell(Understood, row)}<${CellAddress.ColumnLetters(Skill)}$3,\"teach again\",\"\"))").Style.Font.Bold = true;
+        sheet.Range(row, Right, row, Understood).Style.NumberFormat.Format = "0 %";
+
+        var met = string.Join("; ", part.Misconceptions.Select(one =>
+            string.Create(CultureInfo.InvariantCulture, $"{one.Misconception.Id.Replace('_', ' ')} ({one.Students})")));
+        sheet.Cell(row, Misconceptions).SetText(met).Wrapped();
+        sheet.Range(row, 1, row, Misconceptions).AsTableRow();
+        sheet.Row(row).Height = Math.Max(20, Math.Max(TextHeight.Of(part.Part.Ask, AskWidth), TextHeight.Of(met, MisconceptionsWidth)));
+
+        string Count(Outcome outcome) => Cell(FirstOutcome + Array.IndexOf(Outcomes, outcome), row);
+    }
+
+    private static string Cell(int column, int row) => CellAddress.ColumnLetters(column) + row.ToString(CultureInfo.InvariantCulture);
+}

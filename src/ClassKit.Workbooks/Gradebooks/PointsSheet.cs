@@ -1,0 +1,100 @@
+using System.Globalization;
+using ClassKit.CellFormulas;
+using ClassKit.Grading;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>The first sheet: every student's points with live totals.</summary>
+internal static class PointsSheet
+{
+    private const string Undecided = "?";
+    private const double PartWidth = 6.5;
+    private const double NumberWidth = 9;
+    private const double TextWidth = 28;
+
+    public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
+    {
+        var sheet = workbook.AddWorksheet(GradebookGrid.PointsSheet);
+        var total = grid.LastPartColumn + 1;
+        var (outOf, percent, file, flags) = (total + 1, total + 2, total + 3, total + 4);
+        GridHead.Write(
+            sheet,
+            grades,
+            grid,
+            $"Gradebook: {grades.Dealt.LessonTitle}",
+            $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points; until then it counts for nobody's total.",
+            PartWidth,
+            flags);
+        WriteHeads(sheet, total, outOf, percent, file, flags);
+        for (var index = 0; index < grades.Students.Count; index++)
+            WriteStudent(sheet, grades.Students[index], grid, GradebookGrid.FirstStudentRow + index);
+        WriteMeans(sheet, grid, percent, flags);
+
+        sheet.TabColor = Palette.Answer;
+        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow + 1, flags), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
+    }
+
+    private static void WriteHeads(IXLWorksheet sheet, int total, int outOf, int percent, int file, int flags)
+    {
+        (int Column, string Text, double Width, bool IsNumber)[] heads =
+            [(total, "Total", NumberWidth, true), (outOf, "Out of", NumberWidth, true), (percent, "Percent", NumberWidth, true), (file, "File", TextWidth, false), (flags, "Flags", TextWidth, false)];
+        foreach (var (column, text, width, isNumber) in heads)
+        {
+            sheet.Column(column).Width = width;
+            var head = sheet.Cell(GradebookGrid.TagRow, column).SetText(text);
+            if (isNumber) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            else head.Style.Alignment.Indent = 1;
+        }
+    }
+
+    private static void WriteStudent(IXLWorksheet sheet, StudentGrade student, GradebookGrid grid, int row)
+    {
+        for (var index = 0; index < student.Answers.Count; index++)
+        {
+            var cell = sheet.Cell(row, GradebookGrid.FirstPartColumn + index);
+            if (student.Answers[index].Outcome == Outcome.Unsupported) cell.SetText(Undecided).AsAttention().Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            else cell.SetValue(student.Answers[index].Points);
+        }
+
+        var total = grid.LastPartColumn + 1;
+        var parts = grid.PartsOf(row);
+        var (totalCell, outOfCell) = (Cell(total, row), Cell(total + 1, row));
+        sheet.Cell(row, total).SetFormulaA1($"IF(COUNT({parts})=0,\"\",SUM({parts}))");
+
+        // Only parts with a number in them count, so that typing points over a question mark makes both sides whole.
+        sheet.Cell(row, total + 1).SetFormulaA1($"IF(COUNT({parts})=0,\"\",SUMIF({parts},\">=0\",{grid.PartsOf(GradebookGrid.OutOfRow, isRowFixed: true)}))");
+        sheet.Cell(row, total + 2).SetFormulaA1($"IF(N({outOfCell})=0,\"\",{totalCell}/{outOfCell})");
+        sheet.Range(row, total, row, total + 2).Style.Font.Bold = true;
+        sheet.Range(row, total, row, total + 2).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+        sheet.Range(row, GradebookGrid.FirstPartColumn, row, total + 1).Style.NumberFormat.Format = "0.##;-0.##;0";
+        sheet.Cell(row, total + 2).Style.NumberFormat.Format = "0 %";
+
+        sheet.Cell(row, total + 3).SetText(student.File ?? "").AsQuiet().Wrapped().Style.Alignment.Indent = 1;
+        var flags = string.Join(", ", student.Flags.Select(flag => flag.Code).Distinct());
+        sheet.Cell(row, total + 4).SetText(flags).Wrapped().Style.Alignment.Indent = 1;
+        sheet.Range(row, 1, row, total + 4).AsTableRow();
+        sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.File ?? "", TextWidth - 2), TextHeight.Of(flags, TextWidth - 2)));
+    }
+
+    private static void WriteMeans(IXLWorksheet sheet, GradebookGrid grid, int percent, int lastColumn)
+    {
+        var row = grid.LastStudentRow + 1;
+        sheet.Cell(row, GradebookGrid.NameColumn).SetText("Class mean");
+        for (var column = GradebookGrid.FirstPartColumn; column <= percent; column++)
+        {
+            if (column == percent - 1) continue;
+            var students = grid.StudentsOf(column);
+            sheet.Cell(row, column).SetFormulaA1($"IF(COUNT({students})=0,\"\",AVERAGE({students}))").Style.NumberFormat.Format = column == percent ? "0 %" : "0.00";
+        }
+
+        var means = sheet.Range(row, 1, row, lastColumn);
+        means.Style.Font.Bold = true;
+        means.Style.Border.TopBorder = XLBorderStyleValues.Thin;
+        means.Style.Border.TopBorderColor = Palette.Crust;
+        sheet.Row(row).Height = 20;
+    }
+
+    private static string Cell(int column, int row) => CellAddress.ColumnLetters(column) + row.ToString(CultureInfo.InvariantCulture);
+}
