@@ -72,7 +72,7 @@ internal sealed class ExerciseJudge
 
     private Judgement? AsRight(Part part, Reading reading)
     {
-        var onRightFooting = WrongEarlier(part).Count == 0;
+        var onRightFooting = EarlierUsed(part).All(before => _judged[before.Id].IsRightNumber);
         if (!IsRight(part, 0, reading.Dealt!.Value) && !(onRightFooting && IsFollowedThrough(part, 0, reading.Dealt.Value))) return null;
         // On fresh inputs an earlier typed number stays what it is: this part's own method must not pay for it a second time.
         return reading.IsFormula && reading.AgreesThroughout((trial, value) => IsRight(part, trial, value) || IsFollowedThrough(part, trial, value))
