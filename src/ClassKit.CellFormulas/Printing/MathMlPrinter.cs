@@ -95,8 +95,12 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
         return $"<mrow><mn>{text[..exponent]}</mn><mo>×</mo><msup><mn>10</mn><mrow>{sign}<mn>{Math.Abs(power)}</mn></mrow></msup></mrow>";
     }
 
-    private static string Fenced(string inner, string open = "(", string close = ")") =>
-        $"<mrow><mo form=\"prefix\" stretchy=\"true\">{open}</mo>{inner}<mo form=\"postfix\" stretchy=\"true\">{close}</mo></mrow>";
+    // Around a single line, stretching only makes parentheses too tall.
+    private static string Fenced(string inner, string open = "(", string close = ")")
+    {
+        var stretchy = inner.Contains("<mfrac", StringComparison.Ordinal) || inner.Contains("<mtable", StringComparison.Ordinal) ? "true" : "false";
+        return $"<mrow><mo form=\"prefix\" stretchy=\"{stretchy}\">{open}</mo>{inner}<mo form=\"postfix\" stretchy=\"{stretchy}\">{close}</mo></mrow>";
+    }
 
     /// <summary>What an operator stands between is an identifier: <c>mtext</c> counts as space, and an operator beside it loses its own.</summary>
     private static string Name(string name) => $"<mi>{Escape(name)}</mi>";

@@ -36,6 +36,12 @@ public class MathMlTests
         Assert.Contains(">(</mo><mrow><mo form=\"prefix\">−</mo><mn>3</mn></mrow><mo", MathMl.Write(CellFormula.Of("=5-a"), _ => MathMlOperand.Quantity("-3")), StringComparison.Ordinal);
 
     [Theory]
+    [InlineData("=2*(a+b)", "false")]
+    [InlineData("=2*(a/b+1)", "true")]
+    public void Parentheses_grow_with_fractions_only(string formula, string stretchy) =>
+        Assert.Contains($"stretchy=\"{stretchy}\">(", MathMl.Write(CellFormula.Of(formula), _ => null), StringComparison.Ordinal);
+
+    [Theory]
     [InlineData("=IF(A1>=2,{1,2},-3^2%)&\"x\u0001<&\"")]
     [InlineData("=SUM(A1:B2,(C1,D1))+1.5E-20+LET(x,1,x)+Doughs[Flour]+PI()+@A:A+#N/A")]
     [InlineData("=PRODUCT(a,b+1)*SUM(a,-b)/POWER(a-1,2)*MROUND(a,5)*ABS(INT(b))*CEILING(a,b)*QUOTIENT(a,2)")]
