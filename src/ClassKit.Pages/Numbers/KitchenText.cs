@@ -1,11 +1,25 @@
+using System.Text.RegularExpressions;
 using ClassKit.Baking;
 using ClassKit.Lessons;
 
 namespace ClassKit.Pages.Numbers;
 
 /// <summary>Masses, temperatures and times as a kitchen reads them, in the units that the class uses.</summary>
-internal static class KitchenText
+internal static partial class KitchenText
 {
+    private static readonly Dictionary<string, string> Signs = new()
+    {
+        ["1/2"] = "½",
+        ["1/3"] = "⅓",
+        ["2/3"] = "⅔",
+        ["1/4"] = "¼",
+        ["3/4"] = "¾",
+        ["1/8"] = "⅛",
+        ["3/8"] = "⅜",
+        ["5/8"] = "⅝",
+        ["7/8"] = "⅞",
+    };
+
     /// <summary>A weighed mass with as many decimals as its scale shows.</summary>
     public static string Weighed(Mass mass, Mass resolution) => NumberText.WithUnit(NumberText.Fixed(mass.Grams, Decimals(resolution.Grams)), "g");
 
@@ -13,6 +27,9 @@ internal static class KitchenText
     public static string Ordered(Mass mass) => mass.Grams < 1000
         ? NumberText.WithUnit(NumberText.AtMost(mass.Grams, 1), "g")
         : NumberText.WithUnit(NumberText.AtMost(mass.Kilograms, 3), "kg");
+
+    /// <summary>A household measure with its fractions as single signs: <c>1½ cups</c>; a dash where there is none.</summary>
+    public static string Measure(string? measure) => measure is null ? "–" : Fraction().Replace(measure, match => Signs[match.Groups["fraction"].Value]);
 
     /// <summary>A temperature to the whole degree.</summary>
     public static string Temperature(Temperature temperature, UnitSystem units) =>
@@ -60,6 +77,10 @@ internal static class KitchenText
             UnitSystem.UnitedStates => american,
         };
     }
+
+    // A space between whole and fraction goes, one that follows a plus sign stays.
+    [GeneratedRegex(@"((?<=[0-9]) )?(?<fraction>1/2|[12]/3|[13]/4|[1357]/8)(?![0-9/])")]
+    private static partial Regex Fraction();
 
     private static int Decimals(double resolution) => Math.Clamp((int)Math.Ceiling(-Math.Log10(resolution) - 1e-9), 0, 3);
 }

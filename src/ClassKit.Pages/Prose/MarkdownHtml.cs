@@ -23,18 +23,25 @@ internal static class MarkdownHtml
     /// <param name="topHeading">The level that the text's highest headings get; lower ones follow without gaps.</param>
     public static string Render(string markdown, int topHeading)
     {
-        var document = Markdown.Parse(markdown, Pipeline);
+        var document = Markdown.Parse(Ties.Tie(markdown), Pipeline);
         FitHeadings(document, topHeading);
         MarkHeaderCells(document);
+        return Write(document, isLine: false);
+    }
 
+    /// <summary>Renders a text that stands within a line, without paragraphs around it.</summary>
+    public static string RenderLine(string markdown) => Write(Markdown.Parse(Ties.Tie(markdown), Pipeline), isLine: true);
+
+    private static string Write(MarkdownDocument document, bool isLine)
+    {
         using var writer = new StringWriter { NewLine = "\n" };
-        var renderer = new HtmlRenderer(writer);
+        var renderer = new HtmlRenderer(writer) { ImplicitParagraph = isLine };
         Pipeline.Setup(renderer);
         renderer.ObjectRenderers.ReplaceOrAdd<HtmlTaskListRenderer>(new TaskBoxRenderer());
         renderer.ObjectRenderers.ReplaceOrAdd<LinkInlineRenderer>(new PrintedLinkRenderer());
         renderer.ObjectRenderers.ReplaceOrAdd<AutolinkInlineRenderer>(new PrintedAutolinkRenderer());
         renderer.Render(document);
-        return writer.ToString();
+        return writer.ToString().TrimEnd();
     }
 
     /// <summary>A heading may be one level deeper than the one before it, never more (WCAG 2.2, 1.3.1).</summary>

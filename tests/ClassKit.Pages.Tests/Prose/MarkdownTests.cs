@@ -51,4 +51,12 @@ public sealed class MarkdownTests
     [Fact]
     public void Head_cells_of_tables_have_a_scope() =>
         Assert.All(Render("| a | b |\n|---|---|\n| 1 | 2 |").QuerySelectorAll("th"), head => Assert.Equal("col", head.GetAttribute("scope")));
+
+    [Theory]
+    [InlineData("Near 55–60 °C (131–140 °F), for 5 min.", "Near 55–60\u00A0°C (131–140\u00A0°F), for 5\u00A0min.")]
+    [InlineData("Weigh 5 grapes and 3 g of salt.", "Weigh 5 grapes and 3\u00A0g of salt.")]
+    public void A_number_stays_with_its_unit(string typed, string shown) => Assert.Equal(shown, Ties.Tie(typed));
+
+    [Fact]
+    public void A_line_has_emphasis_but_no_paragraph() => Assert.Equal("Fold <em>gently</em>.", MarkdownHtml.RenderLine("Fold *gently*."));
 }

@@ -1,0 +1,43 @@
+using ClassKit.Baking;
+using ClassKit.Lessons;
+using ClassKit.Pages.Numbers;
+
+namespace ClassKit.Pages.Tests.Numbers;
+
+public sealed class KitchenTextTests
+{
+    [Theory]
+    [InlineData("1 1/3 cups", "1⅓ cups")]
+    [InlineData("1/2 cup + 3 1/2 tbsp", "½ cup + 3½ tbsp")]
+    [InlineData("4 lb 5 1/2 oz", "4 lb 5½ oz")]
+    [InlineData("2 large eggs", "2 large eggs")]
+    [InlineData(null, "–")]
+    public void Fractions_become_single_signs(string? measure, string text) => Assert.Equal(text, KitchenText.Measure(measure));
+
+    /// <summary>41 °F is 5 °C and 135 °F is 57 °C: FDA Food Code 3-501.16.</summary>
+    [Theory]
+    [InlineData(41, UnitSystem.Both, "5\u00A0°C (41\u00A0°F)")]
+    [InlineData(135, UnitSystem.Metric, "57\u00A0°C")]
+    [InlineData(135, UnitSystem.UnitedStates, "135\u00A0°F")]
+    public void Temperatures_stand_in_the_units_of_the_class(double fahrenheit, UnitSystem units, string text) =>
+        Assert.Equal(text, KitchenText.Temperature(Temperature.FromFahrenheit(fahrenheit), units));
+
+    [Theory]
+    [InlineData(3.27, 0.1, "3.3\u00A0g")]
+    [InlineData(182, 0.1, "182.0\u00A0g")]
+    [InlineData(182, 1, "182\u00A0g")]
+    [InlineData(185, 5, "185\u00A0g")]
+    [InlineData(1.25, 0.01, "1.25\u00A0g")]
+    public void A_weighed_mass_has_the_decimals_of_its_scale(double grams, double resolution, string text) =>
+        Assert.Equal(text, KitchenText.Weighed(Mass.FromGrams(grams), Mass.FromGrams(resolution)));
+
+    [Theory]
+    [InlineData(0, "0:00")]
+    [InlineData(65, "1:05")]
+    [InlineData(150, "2:30")]
+    public void Plans_count_hours_and_minutes(int minutes, string text) => Assert.Equal(text, KitchenText.Clock(minutes));
+
+    [Fact]
+    public void A_gas_volume_too_small_to_see_is_none() =>
+        Assert.Equal("none", KitchenText.Gas(new Band<Volume>(default, default, Volume.FromMillilitres(1))));
+}
