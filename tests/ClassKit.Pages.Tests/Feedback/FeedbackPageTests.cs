@@ -1,0 +1,100 @@
+using ClassKit.Grading;
+using ClassKit.Pages.Tests.Samples;
+
+namespace ClassKit.Pages.Tests.Feedback;
+
+public sealed class FeedbackPageTests
+{
+    private static StudentGrade Student(string id) => SampleClass.Grades.Students.First(student => student.Student.Student.Id == id);
+
+    private static AngleSharp.Dom.IDocument Page(StudentGrade grade) => Html.Parse(HtmlPages.Feedback(grade, SampleClass.Dealt));
+
+    [Fact]
+    public void Names_stand_on_the_page_as_they_are_written()
+    {
+        foreach (var grade in SampleClass.Grades.Students)
+            Assert.Contains($"<h1>{grade.Student.Student.Name}</h1>", HtmlPages.Feedback(grade, SampleClass.Dealt), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_part_has_its_outcome_in_words_its_points_and_a_worked_solution()
+    {
+        var grade = Student("s02");
+        var parts = Page(grade).QuerySelectorAll("section.part");
+
+        Assert.Equal(grade.Answers.Count, parts.Length);
+        foreach (var (part, answer) in parts.Zip(grade.Answers))
+        {
+            Assert.Contains(answer.Part.Ask, part.QuerySelector("h3")!.Text(), StringComparison.Ordinal);
+            Assert.NotEqual("", part.QuerySelector(".outcome span")!.Text());
+            Assert.Equal(2, part.QuerySelectorAll(".solution math").Length - (answer.OwnEarlierAnswers.Count > 0 ? 1 : 0));
+            Assert.Contains($" of {answer.OutOf} point", part.QuerySelector(".verdict")!.Text(), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void The_first_slip_and_what_was_carried_on_from_it_are_named() =>
+        Assert.Contains(
+            "The first slip is in part a. Part b carries it on with the right method, so it still earns its credit.",
+            Page(Student("s02")).QuerySelector("main")!.Text(), StringComparison.Ordinal);
+
+    [Fact]
+    public void The_solution_with_the_students_own_earlier_answer_is_shown_beside_the_right_one()
+    {
+        var part = Page(Student("s02")).QuerySelector("#part-ddt-ice")!.Closest("section")!;
+        Assert.Contains("With your own earlier answer:", part.Text(), StringComparison.Ordinal);
+        Assert.Contains("Judged with your own 25.9 °C from part a.", part.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_a_student_typed_is_shown_as_text_and_never_as_html()
+    {
+        var answers = SampleClass.Grades.Students.SelectMany(student => student.Answers.Select(answer => (student, answer)));
+        var (student, typed) = answers.First(entry => entry.answer.Outcome == Outcome.Unreadable);
+        var page = Page(student);
+
+        Assert.Empty(page.QuerySelectorAll("main b"));
+        Assert.Contains(typed.Value.Text, page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_hostile_name_stays_a_name()
+    {
+        var grade = Student("s01");
+        var named = grade with { Student = grade.Student with { Student = new("x", "</style><script>alert(1)</script>") } };
+        var page = Page(named);
+
+        Assert.Empty(page.QuerySelectorAll("script"));
+        Assert.Equal("</style><script>alert(1)</script>", page.QuerySelector("h1")!.TextContent);
+    }
+
+    [Fact]
+    public void In_a_percent_cell_sixty_five_is_shown_as_percent()
+    {
+        var grade = Student("s01");
+        var share = grade.Answers.First(answer => answer.Part.Id == "share");
+        var typed = share with { Value = CellFormulas.CellValue.FromNumber(share.Expected * 100) };
+
+        var page = Page(grade with { Answers = [.. grade.Answers.Select(answer => answer == share ? typed : answer)] });
+
+        var shown = page.QuerySelector("#part-hydration-share")!.Closest("section")!.QuerySelectorAll(".answers dd").Select(entry => entry.Text()).ToList();
+        Assert.Equal(shown[^1], shown[0]);
+    }
+
+    [Fact]
+    public void Who_handed_in_nothing_is_told_so_kindly() =>
+        Assert.Contains("nothing to say yet", Page(Student("s08")).QuerySelector("header")!.Text(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Who_handed_in_a_broken_file_is_told_what_to_do()
+    {
+        var page = Page(Student("s09"));
+        Assert.Contains("save it as an Excel workbook", page.QuerySelector("header")!.Text(), StringComparison.Ordinal);
+        Assert.Contains("The file ends in the middle", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_page_says_that_it_is_advice() =>
+        Assert.All(SampleClass.Grades.Students, grade =>
+            Assert.Contains("advice to your instructor, not a verdict", Page(grade).QuerySelector("footer")!.Text(), StringComparison.Ordinal));
+}

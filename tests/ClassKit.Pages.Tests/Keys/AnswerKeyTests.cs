@@ -1,0 +1,35 @@
+using ClassKit.Pages.Tests.Samples;
+
+namespace ClassKit.Pages.Tests.Keys;
+
+public sealed class AnswerKeyTests
+{
+    private static readonly AngleSharp.Dom.IDocument Page = Html.Parse(HtmlPages.AnswerKey(SampleClass.Dealt));
+
+    [Fact]
+    public void Every_exercise_has_its_method_and_its_wrong_turns_once()
+    {
+        foreach (var exercise in SampleExercises.All)
+        {
+            var section = Page.QuerySelector($"#exercise-{exercise.Id}")!.Closest("section")!;
+            Assert.Equal(exercise.Parts.Count, section.QuerySelectorAll("section.part").Length);
+            Assert.Equal(exercise.Parts.SelectMany(part => part.Misconceptions).Select(misconception => misconception.Words), section.QuerySelectorAll(".wrong-turns dd").Select(words => words.Text()));
+        }
+    }
+
+    [Fact]
+    public void Every_student_has_a_row_of_numbers_and_one_of_working()
+    {
+        foreach (var exercise in SampleExercises.All)
+        {
+            var section = Page.QuerySelector($"#exercise-{exercise.Id}")!.Closest("section")!;
+            foreach (var table in section.QuerySelectorAll("table"))
+                Assert.Equal(SampleClass.Dealt.Students.Select(student => student.Student.Name), table.QuerySelectorAll("tbody th").Select(name => name.Text()));
+            Assert.Equal(SampleClass.Dealt.Students.Count * exercise.Parts.Count, section.QuerySelectorAll("table.worked math").Length);
+        }
+    }
+
+    [Fact]
+    public void Given_values_that_are_the_same_for_all_are_told_once() =>
+        Assert.Contains("The same for all: Salt 2 %.", Page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
+}

@@ -1,0 +1,114 @@
+using System.Globalization;
+using AngleSharp.Dom;
+using ClassKit.Lessons;
+using ClassKit.Pages.Tests.Samples;
+
+namespace ClassKit.Pages.Tests.Packs;
+
+public sealed class PackPagesTests
+{
+    private static readonly Dictionary<string, IDocument> Pages = HtmlPages.Pack(SamplePack.Pack).ToDictionary(page => page.FileName, page => Html.Parse(page.Html));
+
+    [Fact]
+    public void Every_link_between_the_pages_finds_its_page()
+    {
+        var links = Pages.Values.SelectMany(page => page.QuerySelectorAll("a[href]:not([href^='#'])")).Select(link => link.GetAttribute("href")!).ToList();
+        Assert.NotEmpty(links);
+        Assert.All(links, link => Assert.Contains(link, Pages.Keys));
+        Assert.All(Pages.Keys, file => Assert.Contains(file, Pages["index.html"].QuerySelectorAll("a").Select(link => link.GetAttribute("href"))));
+    }
+
+    [Fact]
+    public void What_the_teams_weigh_together_is_what_the_guide_orders()
+    {
+        var weighed = Pages["formula-cards.html"].QuerySelectorAll(".card tbody tr")
+            .GroupBy(row => row.QuerySelector("th")!.Text(), row => Grams(row.QuerySelector("strong")!))
+            .ToDictionary(rows => rows.Key, rows => rows.Sum() * SamplePack.Pack.Class.Teams);
+        var ordered = Pages["guide.html"].QuerySelector("#order")!.ParentElement!.QuerySelectorAll("tbody tr:has(td strong)")
+            .ToDictionary(row => row.QuerySelector("th")!.Text(), row => Grams(row.QuerySelector("strong")!));
+
+        Assert.NotEmpty(ordered);
+        Assert.Equal(weighed.Order(Comparer<KeyValuePair<string, decimal>>.Create((left, right) => string.CompareOrdinal(left.Key, right.Key))),
+            ordered.Order(Comparer<KeyValuePair<string, decimal>>.Create((left, right) => string.CompareOrdinal(left.Key, right.Key))));
+    }
+
+    [Fact]
+    public void A_card_has_everything_needed_to_bake_from_it()
+    {
+        foreach (var (card, sheet) in SamplePack.Pack.Cards.Zip(Pages["formula-cards.html"].QuerySelectorAll(".card")))
+        {
+            Assert.Equal(card.Lines.Count, sheet.QuerySelectorAll("tbody tr").Length);
+            Assert.Equal(card.Formula.Steps.Count, sheet.QuerySelectorAll(".method > li").Length);
+            Assert.Equal(card.Formula.Equipment.Count, sheet.QuerySelectorAll("li > .box").Length);
+            Assert.All(card.Formula.Allergens, allergen => Assert.Contains(allergen, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
+            Assert.All(card.Formula.Cautions, caution => Assert.Contains(caution.Hazard, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Model_answers_are_in_the_guide_and_not_in_the_handout()
+    {
+        foreach (var question in SamplePack.Pack.Lesson.Questions)
+        {
+            var start = question.ModelAnswer.Split(' ')[..4];
+            Assert.Contains(question.Ask, Pages["handout.html"].QuerySelector("main")!.Text(), StringComparison.Ordinal);
+            Assert.Contains(string.Join(' ', start), Pages["guide.html"].QuerySelector("main")!.Text(), StringComparison.Ordinal);
+            Assert.DoesNotContain(string.Join(' ', start), Pages["handout.html"].QuerySelector("main")!.Text(), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void The_plan_starts_each_step_where_the_one_before_ends()
+    {
+        var starts = Pages["guide.html"].QuerySelectorAll("#plan ~ table th[scope=row]").Take(SamplePack.Pack.Lesson.Plan.Count).Select(start => start.Text());
+        var expected = 0;
+        foreach (var (start, step) in starts.Zip(SamplePack.Pack.Lesson.Plan))
+        {
+            Assert.Equal(TimeSpan.FromMinutes(expected).ToString(@"h\:mm", CultureInfo.InvariantCulture), start);
+            expected += step.Minutes;
+        }
+    }
+
+    [Fact]
+    public void A_shorter_period_than_the_plan_is_said()
+    {
+        var pack = SamplePack.Pack with { Class = SamplePack.Pack.Class with { PeriodMinutes = 90 } };
+        Assert.Contains("decide beforehand what to leave out", Html.Parse(HtmlPages.Pack(pack)[1].Html).QuerySelector("main")!.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_metric_class_sees_no_us_units_in_tables()
+    {
+        var pack = SamplePack.Pack with { Class = SamplePack.Pack.Class with { Units = UnitSystem.Metric } };
+        foreach (var cells in HtmlPages.Pack(pack).SelectMany(page => Html.Parse(page.Html).QuerySelectorAll("thead th, td.number, dd")))
+            Assert.DoesNotMatch(@"°F|\boz\b|\blb\b|US weight", cells.Text());
+    }
+
+    [Fact]
+    public void An_allergy_that_meets_an_ingredient_is_called_out_on_every_sheet_that_bakes_with_it()
+    {
+        var profile = SamplePack.Pack.Class with { Allergies = ["milk"] };
+        var pages = HtmlPages.Pack(LessonPack.Build(SamplePack.Pack.Lesson, profile).Value).ToDictionary(page => page.FileName, page => Html.Parse(page.Html));
+
+        Assert.All(pages["formula-cards.html"].QuerySelectorAll(".card"), card => Assert.Contains("allergic to milk", card.Text(), StringComparison.Ordinal));
+        foreach (var file in new[] { "index.html", "guide.html", "handout.html" })
+            Assert.Contains("Someone in the class is allergic to milk", pages[file].QuerySelector("main")!.Text(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Charts are drawn from the computed budget: the widths are to each other as the amounts.</summary>
+    [Fact]
+    public void Bars_of_gas_are_as_long_as_the_amounts_computed()
+    {
+        var bars = Pages["comparison.html"].QuerySelectorAll(".bars li rect").Select(bar => double.Parse(bar.GetAttribute("width")!.TrimEnd('%'), CultureInfo.InvariantCulture)).ToList();
+        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => new[] { compared.Per100Flour.OnBench.Typical.Litres, compared.Per100Flour.Course[^1].Gas.Typical.Litres }).ToList();
+        Assert.Equal(amounts.Count, bars.Count);
+        foreach (var (bar, amount) in bars.Zip(amounts))
+            Assert.Equal(amount / amounts[1], bar / bars[1], 0.001);
+    }
+
+    private static decimal Grams(IElement cell)
+    {
+        var text = cell.TextContent.Replace("\u202F", "", StringComparison.Ordinal).Split('\u00A0');
+        return decimal.Parse(text[0], CultureInfo.InvariantCulture) * (text[1] == "kg" ? 1000 : 1);
+    }
+}

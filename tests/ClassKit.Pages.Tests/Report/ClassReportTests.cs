@@ -1,0 +1,77 @@
+using ClassKit.Grading;
+using ClassKit.Pages.Tests.Samples;
+
+namespace ClassKit.Pages.Tests.Report;
+
+public sealed class ClassReportTests
+{
+    private static readonly AngleSharp.Dom.IDocument Page = Html.Parse(HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary));
+
+    [Fact]
+    public void What_to_teach_again_first_is_the_first_thing_after_the_heading()
+    {
+        var first = Page.QuerySelector("main")!.FirstElementChild!;
+        Assert.Equal("What to teach again first", first.QuerySelector("h2")!.Text());
+        Assert.Contains(SampleClass.Summary.TeachAgain[0].Part.Ask, first.QuerySelector("li")!.Text(), StringComparison.Ordinal);
+        Assert.Contains(SampleClass.Summary.TeachAgain[0].Misconceptions[0].Misconception.Words, first.QuerySelector("li")!.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_chart_has_the_counts_of_the_summary()
+    {
+        var bars = Page.QuerySelectorAll(".bars li");
+        Assert.Equal(SampleClass.Summary.Parts.Count, bars.Length);
+        foreach (var (bar, part) in bars.Zip(SampleClass.Summary.Parts))
+        {
+            var drawn = bar.QuerySelectorAll("g > rect").Sum(segment => double.Parse(segment.GetAttribute("width")!.TrimEnd('%'), System.Globalization.CultureInfo.InvariantCulture));
+            Assert.Equal(100, drawn, 0.01);
+            Assert.Contains($"{part.Counts[Outcome.Sound] + (part.Part.FormulaAsked ? 0 : part.Counts[Outcome.ValueOnly])} right", bar.QuerySelector("desc")!.Text(), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Misconceptions_are_ranked_by_students_and_name_them()
+    {
+        var rows = Page.QuerySelector("#misconceptions")!.Closest("section")!.QuerySelectorAll("tbody tr");
+        var counts = rows.Select(row => int.Parse(row.QuerySelector("td")!.Text(), System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(counts.OrderDescending(), counts);
+        Assert.All(rows, row => Assert.Equal(int.Parse(row.QuerySelector("td")!.Text(), System.Globalization.CultureInfo.InvariantCulture), row.QuerySelectorAll("td")[^1].Text().Split(", ").Length));
+    }
+
+    [Fact]
+    public void Every_student_and_every_file_is_accounted_for()
+    {
+        var files = Page.QuerySelector("#files")!.Closest("section")!.QuerySelectorAll("tbody tr").Select(row => row.Text()).ToList();
+        Assert.Equal(SampleClass.Grades.Students.Count + SampleClass.Grades.Unmatched.Count, files.Count);
+        Assert.Contains(files, row => row.StartsWith("Ilse van der Meer", StringComparison.Ordinal) && row.Contains("unreadable: The file ends", StringComparison.Ordinal));
+        Assert.Contains(files, row => row.StartsWith("Hiro Tanabe none", StringComparison.Ordinal));
+        Assert.All(SampleClass.Grades.Unmatched, file => Assert.Contains(files, row => row.Contains(file.File, StringComparison.Ordinal) && row.Contains(file.Reason, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Answers_that_could_not_be_evaluated_are_put_before_the_instructor()
+    {
+        var left = Page.QuerySelector("#flags")!.Closest("section")!.Text();
+        var unsupported = SampleClass.Grades.Students.SelectMany(student => student.Answers).Where(answer => answer.Outcome == Outcome.Unsupported).ToList();
+        Assert.NotEmpty(unsupported);
+        Assert.All(unsupported, answer => Assert.Contains(answer.Formula!, left, StringComparison.Ordinal));
+    }
+
+    /// <summary>Ten graded workbooks: one student is a tenth of the class.</summary>
+    [Fact]
+    public void A_small_class_is_called_small() =>
+        Assert.Contains("one student more or less moves a share by 10 percentage points", Page.QuerySelector("#parts")!.Closest("section")!.Text(), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_class_that_returned_nothing_has_a_report_all_the_same()
+    {
+        var nothing = SampleClass.Grades with { Students = [.. SampleClass.Dealt.Students.Select(student => new StudentGrade(student, GradeStatus.Missing, null, [], []))], Unmatched = [] };
+        var summary = new ClassSummary(
+            [.. SampleClass.Summary.Parts.Select(part => part with { Counts = part.Counts.ToDictionary(count => count.Key, _ => 0), Misconceptions = [] })], []);
+
+        var page = Html.Parse(HtmlPages.ClassReport(nothing, summary));
+
+        Assert.Contains("No workbook could be graded", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
+        Assert.Equal(SampleClass.Dealt.Students.Count, page.QuerySelector("#files")!.Closest("section")!.QuerySelectorAll("tbody tr").Length);
+    }
+}
