@@ -14,7 +14,7 @@ internal static class AnswersSheet
             "Answers",
             $"Answers: {grades.Dealt.LessonTitle}",
             "As graded. Changes on other sheets do not show here.",
-            [("Student", 24), ("", 6), ("Outcome", 14), ("Points", 8), ("Out of", 8), ("Value", 14), ("Expected", 14), ("Formula", 34), ("Note", 60)]);
+            [new("Student", 24), new("", 6), new("Outcome", 14), new("Points", 9, true), new("Out of", 9, true), new("Value", 15, true), new("Expected", 15, true), new("Formula", 34), new("Note", 60)]);
         foreach (var student in grades.Students)
         {
             foreach (var answer in student.Answers)

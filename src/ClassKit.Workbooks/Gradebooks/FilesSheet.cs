@@ -13,7 +13,7 @@ internal static class FilesSheet
             "Files",
             $"Files: {grades.Dealt.LessonTitle}",
             "Every returned file, first those that count for nobody.",
-            [("File", 44), ("Counts for", 30), ("Why", 90)]);
+            [new("File", 44), new("Counts for", 30), new("Why", 90)]);
         foreach (var file in grades.Unmatched)
             sheet.Add(file.File, "nobody", file.Reason);
         foreach (var student in grades.Students.Where(student => student.File is not null))

@@ -13,7 +13,7 @@ internal static class FlagsSheet
             "Flags",
             $"Flags: {grades.Dealt.LessonTitle}",
             "Facts, not verdicts: talk with the student first.",
-            [("Student", 26), ("Id", 14), ("File", 34), ("Flag", 26), ("What was found", 80)]);
+            [new("Student", 26), new("Id", 14), new("File", 34), new("Flag", 26), new("What was found", 80)]);
         foreach (var student in grades.Students)
         {
             foreach (var flag in student.Flags)

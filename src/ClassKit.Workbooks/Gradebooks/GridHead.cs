@@ -11,31 +11,32 @@ internal static class GridHead
     private const double IdWidth = 12;
     private const double StatusWidth = 11;
 
-    public static void Write(IXLWorksheet sheet, ClassGrades grades, GradebookGrid grid, string title, string explanation, double partWidth, int lastColumn)
+    /// <summary>What the title of an exercise needs, however few parts it has.</summary>
+    private const double ExerciseWidth = 18;
+
+    public static void Write(IXLWorksheet sheet, ClassGrades grades, GradebookGrid grid, GridLook look)
     {
         sheet.AsPage();
-        sheet.Range(1, 1, 1, lastColumn).AsTitle();
-        sheet.Cell(1, 1).SetText(" " + title);
-        sheet.Cell(2, 1).SetText(explanation).AsQuiet();
+        sheet.Range(1, 1, 1, look.LastColumn).AsTitle();
+        sheet.Cell(1, 1).SetText(" " + look.Title);
+        sheet.Cell(2, 1).SetText(look.Explanation).AsQuiet();
         sheet.Row(2).Height = 20;
 
         sheet.Column(GradebookGrid.NameColumn).Width = NameWidth;
         sheet.Column(GradebookGrid.IdColumn).Width = IdWidth;
         sheet.Column(GradebookGrid.StatusColumn).Width = StatusWidth;
-        for (var column = GradebookGrid.FirstPartColumn; column <= grid.LastPartColumn; column++)
-            sheet.Column(column).Width = partWidth;
 
-        sheet.Range(GradebookGrid.ExerciseRow, 1, GradebookGrid.OutOfRow, lastColumn).AsTableHead();
+        sheet.Range(GradebookGrid.ExerciseRow, 1, GradebookGrid.OutOfRow, look.LastColumn).AsTableHead();
         sheet.Cell(GradebookGrid.TagRow, GradebookGrid.NameColumn).SetText("Student");
         sheet.Cell(GradebookGrid.TagRow, GradebookGrid.IdColumn).SetText("Id");
         sheet.Cell(GradebookGrid.TagRow, GradebookGrid.StatusColumn).SetText("Status");
         sheet.Cell(GradebookGrid.OutOfRow, GradebookGrid.NameColumn).SetText("out of");
-        WriteParts(sheet, grid, partWidth);
+        WriteParts(sheet, grid, look);
         WriteStudents(sheet, grades);
         sheet.SheetView.Freeze(GradebookGrid.OutOfRow, GradebookGrid.NameColumn);
     }
 
-    private static void WriteParts(IXLWorksheet sheet, GradebookGrid grid, double partWidth)
+    private static void WriteParts(IXLWorksheet sheet, GradebookGrid grid, GridLook look)
     {
         var column = GradebookGrid.FirstPartColumn;
         var height = TextHeight.Line;
@@ -47,14 +48,22 @@ internal static class GridHead
             over.FirstCell().SetText(name);
             over.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
             over.Style.Alignment.WrapText = true;
+            var partWidth = Math.Max(look.PartWidth, ExerciseWidth / exercise.Answers.Count);
             height = Math.Max(height, TextHeight.Of(name, exercise.Answers.Count * partWidth));
             var group = sheet.Range(GradebookGrid.ExerciseRow, column, grid.LastStudentRow, column);
             group.Style.Border.LeftBorder = XLBorderStyleValues.Thin;
             group.Style.Border.LeftBorderColor = Palette.Line;
             foreach (var answer in exercise.Answers)
             {
-                sheet.Cell(GradebookGrid.TagRow, column).SetText(answer.Tag).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+                sheet.Column(column).Width = partWidth;
+                sheet.Cell(GradebookGrid.TagRow, column).SetText(answer.Tag);
                 sheet.Cell(GradebookGrid.OutOfRow, column).SetValue(answer.Part.Points);
+                foreach (var cell in sheet.Range(GradebookGrid.TagRow, column, grid.LastStudentRow, column).Cells())
+                {
+                    cell.Style.Alignment.Horizontal = look.PartAlignment;
+                    cell.Style.Alignment.Indent = 1;
+                }
+
                 column++;
             }
         }
@@ -67,10 +76,11 @@ internal static class GridHead
         var row = GradebookGrid.FirstStudentRow;
         foreach (var student in grades.Students)
         {
-            sheet.Cell(row, GradebookGrid.NameColumn).SetText(student.Student.Student.Name);
+            sheet.Cell(row, GradebookGrid.NameColumn).SetText(student.Student.Student.Name).Wrapped();
             sheet.Cell(row, GradebookGrid.IdColumn).SetText(student.Student.Student.Id).AsQuiet();
             var status = sheet.Cell(row, GradebookGrid.StatusColumn).SetText(OutcomeWords.Of(student.Status));
             if (student.Status != GradeStatus.Graded) status.AsAttention();
+            sheet.Row(row).Height = Math.Max(18, TextHeight.Of(student.Student.Student.Name, NameWidth));
             row++;
         }
     }

@@ -7,10 +7,10 @@ internal sealed class ListSheet
 {
     private const int HeadRow = 4;
     private readonly IXLWorksheet _sheet;
-    private readonly IReadOnlyList<(string Head, double Width)> _columns;
+    private readonly IReadOnlyList<ListColumn> _columns;
     private int _row = HeadRow;
 
-    public ListSheet(XLWorkbook workbook, string name, string title, string explanation, IReadOnlyList<(string Head, double Width)> columns)
+    public ListSheet(XLWorkbook workbook, string name, string title, string explanation, IReadOnlyList<ListColumn> columns)
     {
         _columns = columns;
         _sheet = workbook.AddWorksheet(name);
@@ -21,7 +21,10 @@ internal sealed class ListSheet
         for (var index = 0; index < columns.Count; index++)
         {
             _sheet.Column(index + 1).Width = columns[index].Width;
-            _sheet.Cell(HeadRow, index + 1).SetText(columns[index].Head);
+            var head = _sheet.Cell(HeadRow, index + 1).SetText(columns[index].Head);
+            if (!columns[index].IsNumber) continue;
+            head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            head.Style.Alignment.Indent = 1;
         }
 
         _sheet.Range(HeadRow, 1, HeadRow, columns.Count).AsTableHead();
@@ -40,6 +43,7 @@ internal sealed class ListSheet
             if (values[index] is double number)
             {
                 cell.SetValue(number).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+                cell.Style.Alignment.Indent = 1;
                 continue;
             }
 

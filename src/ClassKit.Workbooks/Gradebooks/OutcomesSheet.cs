@@ -6,30 +6,24 @@ namespace ClassKit.Workbooks;
 /// <summary>What every answer turned out to be, in words; the counts of the sheet of parts follow from here.</summary>
 internal static class OutcomesSheet
 {
-    private const double PartWidth = 14;
+    private const double PartWidth = 15;
 
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
     {
         var sheet = workbook.AddWorksheet(GradebookGrid.OutcomesSheet);
-        GridHead.Write(
-            sheet,
-            grades,
-            grid,
+        GridHead.Write(sheet, grades, grid, new(
             $"Outcomes: {grades.Dealt.LessonTitle}",
             $"{grades.Dealt.Cohort} · change a word here, and the counts on the sheet of parts follow",
             PartWidth,
-            grid.LastPartColumn);
+            XLAlignmentHorizontalValues.Left,
+            grid.LastPartColumn));
         for (var index = 0; index < grades.Students.Count; index++)
         {
             var row = GradebookGrid.FirstStudentRow + index;
             for (var part = 0; part < grades.Students[index].Answers.Count; part++)
-            {
-                var cell = sheet.Cell(row, GradebookGrid.FirstPartColumn + part);
-                cell.SetText(OutcomeWords.Of(grades.Students[index].Answers[part].Outcome)).Style.Alignment.Indent = 1;
-            }
+                sheet.Cell(row, GradebookGrid.FirstPartColumn + part).SetText(OutcomeWords.Of(grades.Students[index].Answers[part].Outcome));
 
             sheet.Range(row, 1, row, grid.LastPartColumn).AsTableRow();
-            sheet.Row(row).Height = 18;
         }
 
         Tint(sheet.Range(GradebookGrid.FirstStudentRow, GradebookGrid.FirstPartColumn, grid.LastStudentRow, grid.LastPartColumn));

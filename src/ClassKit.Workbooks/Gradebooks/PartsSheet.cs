@@ -13,8 +13,8 @@ internal static class PartsSheet
     private const int Skill = 3;
     private const int FirstOutcome = 4;
     private const int FirstRow = 6;
-    private const double AskWidth = 44;
-    private const double MisconceptionsWidth = 40;
+    private const double AskWidth = 40;
+    private const double MisconceptionsWidth = 32;
     private static readonly Outcome[] Outcomes = Enum.GetValues<Outcome>();
     private static readonly int Judged = FirstOutcome + Outcomes.Length;
     private static readonly int Right = Judged + 1;
@@ -52,13 +52,14 @@ internal static class PartsSheet
         sheet.Row(row).Height = 34;
         Head(sheet.Cell(row, Tag), "", 6);
         Head(sheet.Cell(row, Ask), "Question", AskWidth);
-        Head(sheet.Cell(row, Skill), "Skill", 22);
+        Head(sheet.Cell(row, Skill), "Skill", 20);
         for (var index = 0; index < Outcomes.Length; index++)
-            Head(sheet.Cell(row, FirstOutcome + index), OutcomeWords.Of(Outcomes[index]), 13.5, isNumber: true);
-        Head(sheet.Cell(row, Judged), "judged", 9, isNumber: true);
-        Head(sheet.Cell(row, Right), "right", 9, isNumber: true);
+            Head(sheet.Cell(row, FirstOutcome + index), OutcomeWords.Of(Outcomes[index]), WidthOf(Outcomes[index]), isNumber: true);
+        Head(sheet.Cell(row, Judged), "judged", 8, isNumber: true);
+        Head(sheet.Cell(row, Right), "right", 8, isNumber: true);
         Head(sheet.Cell(row, Understood), "understood", 12, isNumber: true);
-        Head(sheet.Cell(row, Again), "Teach again?", 12);
+        Head(sheet.Cell(row, Again), "Teach again?", 13);
+        sheet.Cell(row, Again).Style.Alignment.Indent = 1;
         Head(sheet.Cell(row, Misconceptions), "Misconceptions met", MisconceptionsWidth);
     }
 
@@ -67,6 +68,9 @@ internal static class PartsSheet
         cell.WorksheetColumn().Width = width;
         cell.SetText(text).Wrapped().Style.Alignment.Horizontal = isNumber ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Left;
     }
+
+    /// <summary>A word may break at its hyphen and nowhere else.</summary>
+    private static double WidthOf(Outcome outcome) => OutcomeWords.Of(outcome).Split('-').Max(word => word.Length) + 2;
 
     private static void WritePart(IXLWorksheet sheet, PartSummary part, GradebookGrid grid, int index)
     {
@@ -84,6 +88,7 @@ internal static class PartsSheet
         var typedCounts = part.Part.FormulaAsked ? "" : "+" + Count(Outcome.ValueOnly);
         sheet.Cell(row, Understood).SetFormulaA1($"IF({judged}=0,\"\",({Count(Outcome.Sound)}+{Count(Outcome.FollowThrough)}{typedCounts})/{judged})");
         sheet.Cell(row, Again).SetFormulaA1($"IF({judged}=0,\"\",IF({Cell(Understood, row)}<${CellAddress.ColumnLetters(Skill)}$3,\"teach again\",\"\"))").Style.Font.Bold = true;
+        sheet.Cell(row, Again).Style.Alignment.Indent = 1;
         sheet.Range(row, Right, row, Understood).Style.NumberFormat.Format = "0 %";
 
         var met = string.Join("; ", part.Misconceptions.Select(one =>

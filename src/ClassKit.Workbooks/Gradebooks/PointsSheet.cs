@@ -9,7 +9,7 @@ namespace ClassKit.Workbooks;
 internal static class PointsSheet
 {
     private const string Undecided = "?";
-    private const double PartWidth = 6.5;
+    private const double PartWidth = 7.5;
     private const double NumberWidth = 9;
     private const double TextWidth = 28;
 
@@ -18,14 +18,12 @@ internal static class PointsSheet
         var sheet = workbook.AddWorksheet(GradebookGrid.PointsSheet);
         var total = grid.LastPartColumn + 1;
         var (outOf, percent, file, flags) = (total + 1, total + 2, total + 3, total + 4);
-        GridHead.Write(
-            sheet,
-            grades,
-            grid,
+        GridHead.Write(sheet, grades, grid, new(
             $"Gradebook: {grades.Dealt.LessonTitle}",
-            $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points; until then it counts for nobody's total.",
+            $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points. Until then that part counts neither for nor against.",
             PartWidth,
-            flags);
+            XLAlignmentHorizontalValues.Right,
+            flags));
         WriteHeads(sheet, total, outOf, percent, file, flags);
         for (var index = 0; index < grades.Students.Count; index++)
             WriteStudent(sheet, grades.Students[index], grid, GradebookGrid.FirstStudentRow + index);
@@ -54,7 +52,7 @@ internal static class PointsSheet
         for (var index = 0; index < student.Answers.Count; index++)
         {
             var cell = sheet.Cell(row, GradebookGrid.FirstPartColumn + index);
-            if (student.Answers[index].Outcome == Outcome.Unsupported) cell.SetText(Undecided).AsAttention().Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            if (student.Answers[index].Outcome == Outcome.Unsupported) cell.SetText(Undecided).AsAttention();
             else cell.SetValue(student.Answers[index].Points);
         }
 
@@ -75,7 +73,7 @@ internal static class PointsSheet
         var flags = string.Join(", ", student.Flags.Select(flag => flag.Code).Distinct());
         sheet.Cell(row, total + 4).SetText(flags).Wrapped().Style.Alignment.Indent = 1;
         sheet.Range(row, 1, row, total + 4).AsTableRow();
-        sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.File ?? "", TextWidth - 2), TextHeight.Of(flags, TextWidth - 2)));
+        sheet.Row(row).Height = Math.Max(sheet.Row(row).Height, Math.Max(TextHeight.Of(student.File ?? "", TextWidth - 2), TextHeight.Of(flags, TextWidth - 2)));
     }
 
     private static void WriteMeans(IXLWorksheet sheet, GradebookGrid grid, int percent, int lastColumn)
@@ -87,6 +85,8 @@ internal static class PointsSheet
             if (column == percent - 1) continue;
             var students = grid.StudentsOf(column);
             sheet.Cell(row, column).SetFormulaA1($"IF(COUNT({students})=0,\"\",AVERAGE({students}))").Style.NumberFormat.Format = column == percent ? "0 %" : "0.00";
+            sheet.Cell(row, column).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            if (column <= grid.LastPartColumn) sheet.Cell(row, column).Style.Alignment.Indent = 1;
         }
 
         var means = sheet.Range(row, 1, row, lastColumn);

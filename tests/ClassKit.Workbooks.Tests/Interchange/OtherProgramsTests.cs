@@ -55,29 +55,21 @@ public sealed class OtherProgramsTests
     }
 
     [Fact]
-    public void A_row_inserted_by_us_still_stands_after_LibreOffice_saves()
+    public void An_inserted_row_and_a_picture_survive_LibreOffice()
     {
         var water = FilledWorkbook.Answer("hydration", "water");
-        var saved = Read(LibreOffice.SaveAgain(WorkbookFiller.Fill(FilledWorkbook.Bytes, [new InsertRow(water.Sheet, water.Row)])));
+        var saved = LibreOffice.SaveAgain(WorkbookFiller.Fill(
+            FilledWorkbook.Bytes, [new InsertRow(water.Sheet, water.Row), new PastePicture(FilledWorkbook.Scratch("soda", 2))]));
+        var workbook = Read(saved);
 
-        Assert.Equal("C7*C8", saved.Find(water with { Row = water.Row + 1 })!.Formula);
-        Assert.EndsWith("$C$13", saved.FindName("hydration_water")!.Formula, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_workbook_with_a_picture_is_read_after_LibreOffice_saves_it()
-    {
-        var pasted = WorkbookFiller.Fill(FilledWorkbook.Bytes, [new PastePicture(FilledWorkbook.Scratch("hydration", 2))]);
-        var saved = LibreOffice.SaveAgain(pasted);
-
-        AssertAnswers(Read(saved), hasValues: true);
+        Assert.Equal("C7*C8", workbook.Find(water with { Row = water.Row + 1 })!.Formula);
+        Assert.EndsWith("$C$13", workbook.FindName("hydration_water")!.Formula, StringComparison.Ordinal);
         Assert.Contains("xl/media/image1.png", Entries(saved));
     }
 
     [Theory]
     [InlineData("ods", RefusalKind.OtherSpreadsheet, ".ods")]
     [InlineData("xls", RefusalKind.OtherSpreadsheet, ".xls")]
-    [InlineData("fods", RefusalKind.OtherSpreadsheet, ".fods")]
     [InlineData("csv", RefusalKind.OtherKind, "CSV")]
     [InlineData("html", RefusalKind.OtherKind, "web page")]
     [InlineData("pdf", RefusalKind.OtherKind, "PDF")]

@@ -14,6 +14,7 @@ public sealed class PackageValidityTests
         { "dealt, awkward name", DealtWorkbookWriter.Write(SampleClass.Dealt, SampleClass.Dealt.Students[1]) },
         { "filled", FilledWorkbook.Bytes },
         { "with pictures", WorkbookFiller.Fill(FilledWorkbook.Bytes, [new PastePicture(FilledWorkbook.Scratch("hydration", 3)), new PastePicture(FilledWorkbook.Scratch("soda", 1))]) },
+        { "gradebook", GradebookWriter.Write(SampleGrades.Grades, SampleGrades.Summary) },
     };
 
     [Theory]

@@ -1,0 +1,175 @@
+using ClassKit.CellFormulas;
+using ClassKit.Grading;
+using ClassKit.Workbooks.Tests.Samples;
+using ClassKit.Workbooks.Tests.Tools;
+
+namespace ClassKit.Workbooks.Tests.Gradebooks;
+
+public sealed class GradebookWriterTests
+{
+    private const int Total = 10;
+    private static readonly byte[] Written = GradebookWriter.Write(SampleGrades.Grades, SampleGrades.Summary);
+    private static readonly WorkbookSnapshot Gradebook = ReturnedWorkbookReader.Read(Written).Workbook!;
+
+    /// <summary>openpyxl drops every stored value, so that what comes back was computed by LibreOffice.</summary>
+    private static readonly Lazy<WorkbookSnapshot> Recalculated = new(() => Recalculate(""));
+
+    /// <summary>Chō has 4.5 of 8, and two of the three points of 1a and 1c were left to the instructor, who now decides.</summary>
+    private static readonly Lazy<WorkbookSnapshot> Decided = new(() => Recalculate(
+        "w['Gradebook']['D9'] = 2\nw['Gradebook']['F9'] = 0.5\nw['Outcomes']['D9'] = 'sound'"));
+
+    [Fact]
+    public void Totals_are_live_formulas_with_the_grader_s_own_sums_stored()
+    {
+        AssertTotals(Gradebook);
+    }
+
+    [Fact]
+    public void LibreOffice_comes_to_the_same_totals()
+    {
+        AssertTotals(Recalculated.Value);
+    }
+
+    [Fact]
+    public void Points_typed_over_a_question_mark_enter_both_sides_of_the_total()
+    {
+        Assert.Equal(7, Points(Decided.Value, 9, Total));
+        Assert.Equal(11, Points(Decided.Value, 9, Total + 1));
+        Assert.Equal(7.0 / 11, Points(Decided.Value, 9, Total + 2)!.Value, 12);
+    }
+
+    [Fact]
+    public void A_student_without_answers_has_no_total_and_does_not_pull_the_mean_down()
+    {
+        Assert.Equal("missing", Text("Gradebook", 10, 3));
+        Assert.Equal("unreadable", Text("Gradebook", 11, 3));
+        Assert.Equal("", Gradebook.Find(new("Gradebook", 10, Total))!.Stored.Text);
+
+        // Ada has 11 points, Ben 3.5, Chō 4.5; all of Fay's are left to the instructor
+        Assert.Equal((11 + 3.5 + 4.5) / 3, Points(Gradebook, 13, Total)!.Value, 12);
+    }
+
+    [Fact]
+    public void Counts_of_outcomes_and_shares_are_those_of_the_summary()
+    {
+        AssertParts(Gradebook);
+    }
+
+    [Fact]
+    public void LibreOffice_comes_to_the_same_counts_and_shares()
+    {
+        AssertParts(Recalculated.Value);
+    }
+
+    [Fact]
+    public void A_word_changed_on_the_sheet_of_outcomes_changes_the_counts()
+    {
+        // sound, unsupported, judged
+        Assert.Equal((1, 2, 2), Counts(Gradebook));
+        Assert.Equal((2, 1, 3), Counts(Decided.Value));
+
+        static (double, double, double) Counts(WorkbookSnapshot gradebook) => (
+            gradebook.Find(new("Parts", 6, 4))!.Stored.Number,
+            gradebook.Find(new("Parts", 6, 11))!.Stored.Number,
+            gradebook.Find(new("Parts", 6, 12))!.Stored.Number);
+    }
+
+    [Fact]
+    public void Parts_to_teach_again_are_marked_as_the_summary_has_them()
+    {
+        var marked = Enumerable.Range(0, SampleGrades.Summary.Parts.Count)
+            .Where(index => Gradebook.Find(new("Parts", 6 + index, 15))!.Stored.ToString() == "teach again")
+            .Select(index => SampleGrades.Summary.Parts[index].Part.Id);
+
+        Assert.Equal(SampleGrades.Summary.TeachAgain.Select(part => part.Part.Id).Order(), marked.Order());
+    }
+
+    [Fact]
+    public void Names_files_and_formulas_of_students_are_texts_and_never_formulas()
+    {
+        string[] ours = ["COUNT(", "SUM(", "AVERAGE(", "COUNTIF("];
+        var formulas = Gradebook.Sheets.SelectMany(sheet => sheet.Cells.Values).Select(cell => cell.Formula).OfType<string>().ToList();
+        Assert.All(formulas, formula => Assert.True(formula.StartsWith("IF(", StringComparison.Ordinal) || ours.Any(name => formula.StartsWith(name, StringComparison.Ordinal)), formula));
+
+        Assert.Equal("=HYPERLINK(\"http://example.org\",\"Ben\")", Text("Gradebook", 8, 1));
+        Assert.Equal("-Eli", Text("Gradebook", 11, 1));
+        Assert.Equal("+cmd.xlsx", Text("Gradebook", 8, Total + 3));
+        Assert.Equal("=C7*C8", Text("Answers", 5, 8));
+        Assert.Equal("=notes.docx", Text("Files", 5, 1));
+        using var workbook = new ClosedXML.Excel.XLWorkbook(new MemoryStream(Written));
+        Assert.True(workbook.Worksheet("Gradebook").Cell("A8").Style.IncludeQuotePrefix);
+    }
+
+    [Fact]
+    public void Every_answer_flag_and_file_is_listed()
+    {
+        Assert.Equal(SampleGrades.Grades.Students.Sum(student => student.Answers.Count), Rows("Answers"));
+        Assert.Equal("@eli.xlsx is cut off.", Text("Flags", 5, 5));
+        Assert.Equal(SampleGrades.Grades.Unmatched.Count + SampleGrades.Grades.Students.Count(student => student.File is not null), Rows("Files"));
+    }
+
+    [Fact]
+    public void Writing_twice_gives_the_same_bytes_in_any_culture()
+    {
+        using var _ = new CommaDecimals();
+
+        Assert.Equal(Written, GradebookWriter.Write(SampleGrades.Grades, SampleGrades.Summary));
+    }
+
+    [Fact]
+    public void A_class_that_returned_nothing_has_a_gradebook_too()
+    {
+        var nothing = SampleGrades.Grades with
+        {
+            Students = [.. SampleGrades.Grades.Students.Select(student => student with { Status = GradeStatus.Missing, File = null, Answers = [], Flags = [] })],
+            Unmatched = [],
+        };
+        var gradebook = ReturnedWorkbookReader.Read(GradebookWriter.Write(nothing, ClassSummarizer.Summarize(nothing))).Workbook!;
+
+        Assert.All(gradebook.Sheets.SelectMany(sheet => sheet.Cells.Values), cell => Assert.False(cell.Stored.IsError));
+        Assert.Equal("Nothing was flagged.", gradebook.Find(new("Flags", 5, 1))!.Stored.Text);
+        Assert.Equal("No file was returned.", gradebook.Find(new("Files", 5, 1))!.Stored.Text);
+    }
+
+    private static WorkbookSnapshot Recalculate(string lines) =>
+        ReturnedWorkbookReader.Read(LibreOffice.SaveAgain(OpenPyXl.Run(Written, lines).Saved)).Workbook!;
+
+    private static void AssertTotals(WorkbookSnapshot gradebook)
+    {
+        for (var index = 0; index < SampleGrades.Grades.Students.Count; index++)
+        {
+            var student = SampleGrades.Grades.Students[index];
+            var isTotalled = student.OutOf > 0;
+            var row = 7 + index;
+            Assert.Contains("SUM(", gradebook.Find(new("Gradebook", row, Total))!.Formula, StringComparison.Ordinal);
+            Assert.Equal(isTotalled ? student.Points : null, Points(gradebook, row, Total));
+            Assert.Equal(isTotalled ? student.OutOf : null, Points(gradebook, row, Total + 1));
+            if (isTotalled) Assert.Equal(student.Points / student.OutOf, Points(gradebook, row, Total + 2)!.Value, 12);
+            else Assert.Null(Points(gradebook, row, Total + 2));
+        }
+    }
+
+    private static void AssertParts(WorkbookSnapshot gradebook)
+    {
+        for (var index = 0; index < SampleGrades.Summary.Parts.Count; index++)
+        {
+            var part = SampleGrades.Summary.Parts[index];
+            var row = 6 + index;
+            foreach (var outcome in Enum.GetValues<Outcome>())
+                Assert.Equal((outcome, part.Counts[outcome]), (outcome, (int)gradebook.Find(new("Parts", row, 4 + (int)outcome))!.Stored.Number));
+            Assert.Equal(part.Judged, gradebook.Find(new("Parts", row, 12))!.Stored.Number);
+            Assert.Equal(part.RightShare!.Value, gradebook.Find(new("Parts", row, 13))!.Stored.Number, 12);
+            Assert.Equal(part.UnderstoodShare!.Value, gradebook.Find(new("Parts", row, 14))!.Stored.Number, 12);
+        }
+    }
+
+    private static double? Points(WorkbookSnapshot gradebook, int row, int column)
+    {
+        var value = gradebook.Find(new("Gradebook", row, column))!.Stored;
+        return value.IsNumber ? value.Number : null;
+    }
+
+    private static string Text(string sheet, int row, int column) => Gradebook.Find(new(sheet, row, column))!.Stored.Text;
+
+    private static int Rows(string sheet) => Gradebook.FindSheet(sheet)!.Cells.Keys.Where(at => at.Row > 4).Select(at => at.Row).Distinct().Count();
+}
