@@ -8,7 +8,7 @@ namespace ClassKit.Workbooks;
 internal static class GridHead
 {
     private const double NameWidth = 26;
-    private const double IdWidth = 12;
+    private const double IdWidth = 14;
     private const double StatusWidth = 11;
 
     /// <summary>What the title of an exercise needs, however few parts it has.</summary>
@@ -18,8 +18,11 @@ internal static class GridHead
     {
         sheet.AsPage();
         sheet.Range(1, 1, 1, look.LastColumn).AsTitle();
-        sheet.Cell(1, 1).SetText(" " + look.Title);
-        sheet.Cell(2, 1).SetText(look.Explanation).AsQuiet();
+
+        // The first column repeats on every printed page, so that only a short word may stand in it.
+        sheet.Cell(1, GradebookGrid.NameColumn).SetText(" " + look.Title);
+        sheet.Cell(1, GradebookGrid.IdColumn).SetText(grades.Dealt.LessonTitle);
+        sheet.Cell(2, GradebookGrid.IdColumn).SetText(look.Explanation).AsQuiet();
         sheet.Row(2).Height = 20;
 
         sheet.Column(GradebookGrid.NameColumn).Width = NameWidth;
@@ -61,7 +64,7 @@ internal static class GridHead
                 foreach (var cell in sheet.Range(GradebookGrid.TagRow, column, grid.LastStudentRow, column).Cells())
                 {
                     cell.Style.Alignment.Horizontal = look.PartAlignment;
-                    cell.Style.Alignment.Indent = 1;
+                    if (look.PartAlignment == XLAlignmentHorizontalValues.Left) cell.Style.Alignment.Indent = 1;
                 }
 
                 column++;
@@ -77,10 +80,10 @@ internal static class GridHead
         foreach (var student in grades.Students)
         {
             sheet.Cell(row, GradebookGrid.NameColumn).SetText(student.Student.Student.Name).Wrapped();
-            sheet.Cell(row, GradebookGrid.IdColumn).SetText(student.Student.Student.Id).AsQuiet();
+            sheet.Cell(row, GradebookGrid.IdColumn).SetText(student.Student.Student.Id).Wrapped().AsQuiet();
             var status = sheet.Cell(row, GradebookGrid.StatusColumn).SetText(OutcomeWords.Of(student.Status));
             if (student.Status != GradeStatus.Graded) status.AsAttention();
-            sheet.Row(row).Height = Math.Max(18, TextHeight.Of(student.Student.Student.Name, NameWidth));
+            sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Student.Student.Name, NameWidth), TextHeight.Of(student.Student.Student.Id, IdWidth)));
             row++;
         }
     }

@@ -22,9 +22,8 @@ internal sealed class ListSheet
         {
             _sheet.Column(index + 1).Width = columns[index].Width;
             var head = _sheet.Cell(HeadRow, index + 1).SetText(columns[index].Head);
-            if (!columns[index].IsNumber) continue;
-            head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
-            head.Style.Alignment.Indent = 1;
+            head.Style.Alignment.Indent = index == 0 ? 0 : 1;
+            if (columns[index].IsNumber) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
         }
 
         _sheet.Range(HeadRow, 1, HeadRow, columns.Count).AsTableHead();
@@ -44,12 +43,13 @@ internal sealed class ListSheet
             {
                 cell.SetValue(number).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
                 cell.Style.Alignment.Indent = 1;
+                cell.Style.NumberFormat.Format = NumberFormats.Readable(number);
                 continue;
             }
 
             var text = values[index]?.ToString() ?? "";
-            cell.SetText(text);
-            height = Math.Max(height, TextHeight.Of(text, _columns[index].Width));
+            cell.SetText(text).Style.Alignment.Indent = index == 0 ? 0 : 1;
+            height = Math.Max(height, TextHeight.Of(text, _columns[index].Width - 1));
         }
 
         var row = _sheet.Range(_row, 1, _row, _columns.Count);

@@ -7,12 +7,13 @@ namespace ClassKit.Workbooks;
 internal static class OutcomesSheet
 {
     private const double PartWidth = 15;
+    private const int PartsPerPage = 12;
 
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
     {
         var sheet = workbook.AddWorksheet(GradebookGrid.OutcomesSheet);
         GridHead.Write(sheet, grades, grid, new(
-            $"Outcomes: {grades.Dealt.LessonTitle}",
+            "Outcomes",
             $"{grades.Dealt.Cohort} · change a word here, and the counts on the sheet of parts follow",
             PartWidth,
             XLAlignmentHorizontalValues.Left,
@@ -29,6 +30,8 @@ internal static class OutcomesSheet
         Tint(sheet.Range(GradebookGrid.FirstStudentRow, GradebookGrid.FirstPartColumn, grid.LastStudentRow, grid.LastPartColumn));
         sheet.TabColor = Palette.Band;
         sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow, grid.LastPartColumn), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.PageSetup.PagesWide = (grid.Answers.Count + PartsPerPage - 1) / PartsPerPage;
+        sheet.PageSetup.SetColumnsToRepeatAtLeft(GradebookGrid.NameColumn, GradebookGrid.NameColumn);
         sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
     }
 

@@ -9,8 +9,8 @@ namespace ClassKit.Workbooks;
 internal static class PointsSheet
 {
     private const string Undecided = "?";
-    private const double PartWidth = 7.5;
-    private const double NumberWidth = 9;
+    private const double PartWidth = 5;
+    private const double NumberWidth = 8.5;
     private const double TextWidth = 28;
 
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
@@ -19,10 +19,10 @@ internal static class PointsSheet
         var total = grid.LastPartColumn + 1;
         var (outOf, percent, file, flags) = (total + 1, total + 2, total + 3, total + 4);
         GridHead.Write(sheet, grades, grid, new(
-            $"Gradebook: {grades.Dealt.LessonTitle}",
+            "Gradebook",
             $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points. Until then that part counts neither for nor against.",
             PartWidth,
-            XLAlignmentHorizontalValues.Right,
+            XLAlignmentHorizontalValues.Center,
             flags));
         WriteHeads(sheet, total, outOf, percent, file, flags);
         for (var index = 0; index < grades.Students.Count; index++)
@@ -30,7 +30,9 @@ internal static class PointsSheet
         WriteMeans(sheet, grid, percent, flags);
 
         sheet.TabColor = Palette.Answer;
-        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow + 1, flags), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+
+        // Files and flags have sheets of their own to print, and would make the points too small to read.
+        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow + 1, percent), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
     }
 
@@ -84,9 +86,9 @@ internal static class PointsSheet
         {
             if (column == percent - 1) continue;
             var students = grid.StudentsOf(column);
-            sheet.Cell(row, column).SetFormulaA1($"IF(COUNT({students})=0,\"\",AVERAGE({students}))").Style.NumberFormat.Format = column == percent ? "0 %" : "0.00";
-            sheet.Cell(row, column).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
-            if (column <= grid.LastPartColumn) sheet.Cell(row, column).Style.Alignment.Indent = 1;
+            sheet.Cell(row, column).SetFormulaA1($"IF(COUNT({students})=0,\"\",AVERAGE({students}))").Style.NumberFormat.Format = column == percent ? "0 %" : "0.0";
+            sheet.Cell(row, column).Style.Alignment.Horizontal =
+                column <= grid.LastPartColumn ? XLAlignmentHorizontalValues.Center : XLAlignmentHorizontalValues.Right;
         }
 
         var means = sheet.Range(row, 1, row, lastColumn);

@@ -19,6 +19,21 @@ internal static class NumberFormats
         return Fixed(Math.Clamp((int)Math.Ceiling(-Math.Log10(shown)), 0, MostDecimals), isPercent);
     }
 
+    /// <summary>As many decimals as show five significant digits, without zeros at their end.</summary>
+    public static string Readable(double number)
+    {
+        const int Digits = 5;
+        if (number == Math.Floor(number)) return Fixed(0, isPercent: false);
+        var left = (int)Math.Floor(Math.Log10(Math.Abs(number)));
+        var decimals = Math.Clamp(Digits - 1 - left, 1, 8);
+        var shown = Rounded(decimals);
+        while (decimals > 0 && Rounded(decimals - 1) == shown)
+            decimals--;
+        return Fixed(decimals, isPercent: false);
+
+        double Rounded(int to) => Math.Round(number, to, MidpointRounding.AwayFromZero);
+    }
+
     private static string Fixed(int decimals, bool isPercent) =>
         (decimals == 0 ? "0" : "0." + new string('0', decimals)) + (isPercent ? " %" : "");
 }

@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 
 namespace ClassKit.Workbooks;
 
 /// <summary>Mends what the saving library writes and stricter programs could stumble on.</summary>
-internal static class SpreadsheetTidying
+internal static partial class SpreadsheetTidying
 {
     private static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
@@ -13,6 +14,7 @@ internal static class SpreadsheetTidying
         foreach (var part in parts.Keys.Where(part => part.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)).ToList())
             Change(parts, part, TidySheet);
         if (parts.ContainsKey("xl/styles.xml")) Change(parts, "xl/styles.xml", TidyStyles);
+        Change(parts, "xl/workbook.xml", TidyNames);
     }
 
     private static void Change(SortedDictionary<string, byte[]> parts, string part, Action<XElement> tidy)
@@ -32,6 +34,17 @@ internal static class SpreadsheetTidying
         foreach (var cell in sheet.Descendants(Main + "c").Where(cell => cell.IsEmpty))
             cell.SetAttributeValue("t", null);
     }
+
+    /// <summary>Rows and columns to repeat in print are written as relative references, which some programs then take for others.</summary>
+    private static void TidyNames(XElement workbook)
+    {
+        foreach (var titles in workbook.Descendants(Main + "definedName").Where(name => (string?)name.Attribute("name") == "_xlnm.Print_Titles"))
+            titles.Value = RelativeEnd().Replace(titles.Value, "$$$&");
+    }
+
+    /// <summary>A row or column number without its dollar sign: the ends of <c>Sheet!4:6</c> and <c>Sheet!A:A</c>.</summary>
+    [GeneratedRegex("(?<=[!:])([0-9]+|[A-Z]{1,3})(?=:|,|$)")]
+    private static partial Regex RelativeEnd();
 
     /// <summary>The built-in format 0 is declared anew with an empty code, where only formats from 164 on may be declared.</summary>
     private static void TidyStyles(XElement styles)

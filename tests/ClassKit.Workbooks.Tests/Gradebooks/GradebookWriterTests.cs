@@ -109,6 +109,17 @@ public sealed class GradebookWriterTests
     }
 
     [Fact]
+    public void Heads_repeat_on_every_printed_page()
+    {
+        using var archive = new System.IO.Compression.ZipArchive(new MemoryStream(Written));
+        using var reader = new StreamReader(archive.GetEntry("xl/workbook.xml")!.Open());
+        var workbook = reader.ReadToEnd();
+
+        Assert.Contains(">Gradebook!$4:$6<", workbook, StringComparison.Ordinal);
+        Assert.Contains(">Outcomes!$A:$A,Outcomes!$4:$6<", workbook, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Writing_twice_gives_the_same_bytes_in_any_culture()
     {
         using var _ = new CommaDecimals();
