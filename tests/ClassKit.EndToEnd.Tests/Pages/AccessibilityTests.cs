@@ -11,11 +11,13 @@ public sealed class AccessibilityTests(TourRun tour)
 {
     private static readonly AxeRunOptions Rules = new()
     {
+        // Passes carry a copy of every element they looked at: on the answer key that is most of the time.
+        ResultTypes = [ResultType.Violations],
         RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] },
     };
 
     [Fact]
-    public async Task Every_page_passes_in_light_and_dark_and_asks_for_nothing()
+    public async Task Every_page_passes_in_light_and_every_kind_of_page_in_dark()
     {
         var chromium = Tool.Chromium.Require();
         using var playwright = await Playwright.CreateAsync();
@@ -25,25 +27,31 @@ public sealed class AccessibilityTests(TourRun tour)
             Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
         });
 
+        // Feedback pages differ in their words only, so in dark, which changes nothing but colours, one of them speaks for all.
+        var kinds = tour.Pages.DistinctBy(page => page.Contains("feedback", StringComparison.Ordinal) ? "feedback" : page);
+        var failures = await Task.WhenAll(Look(browser, ColorScheme.Light, tour.Pages), Look(browser, ColorScheme.Dark, kinds));
+
+        Assert.True(failures.All(list => list.Count == 0), string.Join("\n", failures.SelectMany(list => list)));
+    }
+
+    private async Task<List<string>> Look(IBrowser browser, ColorScheme scheme, IEnumerable<string> files)
+    {
         var failures = new List<string>();
-        foreach (var scheme in (ColorScheme[])[ColorScheme.Light, ColorScheme.Dark])
+        await using var context = await browser.NewContextAsync(new() { ColorScheme = scheme });
+        var page = await context.NewPageAsync();
+        var address = "";
+        page.Request += (_, request) =>
         {
-            await using var context = await browser.NewContextAsync(new() { ColorScheme = scheme });
-            var page = await context.NewPageAsync();
-            var address = "";
-            page.Request += (_, request) =>
-            {
-                if (request.Url != address) failures.Add($"{address} asks for {request.Url}");
-            };
-            foreach (var file in tour.Pages)
-            {
-                address = new Uri(file).AbsoluteUri;
-                await page.GotoAsync(address);
-                var result = await page.RunAxe(Rules);
-                failures.AddRange(result.Violations.Select(violation =>
-                    $"{Path.GetRelativePath(tour.Folder, file)} ({scheme}): {violation.Id}: {violation.Help}\n    {string.Join("\n    ", violation.Nodes.Take(3).Select(node => node.Html))}"));
-            }
+            if (request.Url != address) failures.Add($"{address} asks for {request.Url}");
+        };
+        foreach (var file in files)
+        {
+            address = new Uri(file).AbsoluteUri;
+            await page.GotoAsync(address);
+            var result = await page.RunAxe(Rules);
+            failures.AddRange(result.Violations.Select(violation =>
+                $"{Path.GetRelativePath(tour.Folder, file)} ({scheme}): {violation.Id}: {violation.Help}\n    {string.Join("\n    ", violation.Nodes.Take(3).Select(node => node.Html))}"));
         }
-        Assert.True(failures.Count == 0, string.Join("\n", failures));
+        return failures;
     }
 }
