@@ -29,7 +29,7 @@ public static class ReturnedFiles
     private static DealtClass Deal(DemoMaterial demo)
     {
         var lesson = LessonReader.Read(demo.Lesson);
-        var roster = RosterReader.Read(demo.Roster);
+        var roster = RosterReader.Read(demo.Roster, ClassProfileReader.Read(demo.Class).Model?.Name);
         if (!lesson.Succeeded || !roster.Succeeded)
             throw new InvalidOperationException(string.Join('\n', lesson.Problems.Concat(roster.Problems)));
         return Dealer.Deal(lesson.Model.Id, lesson.Model.Title, lesson.Model.Exercises, lesson.Model.Marking, roster.Model, DemoMaterial.Seed).Class!;

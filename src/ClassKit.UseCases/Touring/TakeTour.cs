@@ -22,7 +22,7 @@ public static class TakeTour
         ArgumentNullException.ThrowIfNull(demo);
         var lesson = LessonReader.Read(demo.Lesson);
         var profile = ClassProfileReader.Read(demo.Class);
-        var roster = RosterReader.Read(demo.Roster);
+        var roster = RosterReader.Read(demo.Roster, profile.Model?.Name);
         if (!lesson.Succeeded || !profile.Succeeded || !roster.Succeeded)
             return Produced.Nothing([.. lesson.Problems, .. profile.Problems, .. roster.Problems]);
 

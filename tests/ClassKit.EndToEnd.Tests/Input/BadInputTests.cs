@@ -38,6 +38,19 @@ public sealed class BadInputTests : IDisposable
     }
 
     [Fact]
+    public void An_exercise_that_no_draw_can_satisfy_is_found_by_check()
+    {
+        var lesson = CopyLesson();
+        var file = Path.Combine(lesson, "exercises", "dough_temperature.md");
+        File.WriteAllText(file, File.ReadAllText(file).Replace("`=AND(friction>=6,friction<=16)`", "`=friction>500`", StringComparison.Ordinal));
+
+        var run = ClassKitRun.Of("check", lesson);
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("friction>500", run.Problems, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_roster_with_an_id_twice()
     {
         var roster = _folder.Of("roster.csv");
