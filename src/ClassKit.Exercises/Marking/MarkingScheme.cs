@@ -6,7 +6,7 @@ namespace ClassKit.Exercises;
 /// <param name="AccuracyShare">The share of a part's points that a right number earns by itself, 0 to 1, where a formula was asked; the rest is for the method.</param>
 /// <param name="FollowThroughShare">The share that the right method applied to an own earlier wrong answer earns, 0 to 1.</param>
 /// <param name="MisconceptionShare">The share that a known wrong method earns, 0 to 1; usually 0.</param>
-/// <param name="TeachAgainBelow">A part is put forward for teaching again when fewer than this share of answers were right, 0 to 1.</param>
+/// <param name="TeachAgainBelow">A part is put forward for teaching again when fewer than this share of answers show the method, 0 to 1.</param>
 public sealed record MarkingScheme(
     string Id,
     string Title,
