@@ -120,6 +120,24 @@ public sealed class OutcomeTests
     }
 
     [Fact]
+    public void A_right_formula_waiting_on_a_blank_carries_an_earlier_slip_too()
+    {
+        // The temperature is blank and the sum before it wrong: on either footing the ice formula shows its method.
+        var grade = Grade(Book.Answer("sum", 148).Answer("ice", "=water*(tap-temperature)/(tap+112)"), "ice");
+
+        Assert.Equal((Outcome.FollowThrough, 2), (grade.Outcome, grade.Points));
+    }
+
+    [Fact]
+    public void A_number_that_only_follows_from_a_slip_through_a_blank_is_never_called_right()
+    {
+        // 225 - 130 is the tap's 95, so the blank ice would carry on as 0 and the share with it; the right share is 2.5 %.
+        var grade = Grade(Book.Answer("sum", 130).Answer("temperature", "=3*want-sum").Answer("ice_share", "=ice/water*share"), "ice_share");
+
+        Assert.Equal(Outcome.FollowThrough, grade.Outcome);
+    }
+
+    [Fact]
     public void Nothing_is_blank_and_words_are_unreadable()
     {
         Assert.Equal(Outcome.Blank, Grade(Book, "sum").Outcome);

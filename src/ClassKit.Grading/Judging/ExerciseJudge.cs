@@ -106,10 +106,11 @@ internal sealed class ExerciseJudge
     {
         var unusable = EarlierWithoutNumber(part);
         if (content.Formula is null || unusable.Count == 0) return null;
-        var readings = Readings(part, content, dealt, instead: true);
-        return readings.Any(reading => Judge(part, [reading]) is { Outcome: Outcome.Sound or Outcome.FollowThrough, MethodShown: true })
-            ? new(Outcome.FollowThrough, readings[0], true, null, AnswerNotes.Waiting(unusable)) { IsWaiting = true }
-            : null;
+        var right = Readings(part, content, dealt, instead: true).Find(reading =>
+            reading.IsFormula && reading.AgreesThroughout((trial, value) => IsRight(part, trial, value) || IsFollowedThrough(part, trial, value)));
+        return right is null
+            ? null
+            : new(Outcome.FollowThrough, right, true, null, AnswerNotes.Waiting(unusable)) { IsWaiting = true };
     }
 
     /// <summary>Every way in which the answer is a number on the dealt inputs.</summary>
