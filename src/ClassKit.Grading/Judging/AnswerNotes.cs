@@ -41,10 +41,10 @@ internal static class AnswerNotes
     public static string Waiting(IReadOnlyList<Part> unusable) =>
         $"Your formula is right; it only lacks a number in {Parts(unusable)} to work from. That was counted there and not again here.";
 
-    public static string Incorrect(Part part, double value, double expected) =>
+    public static string Incorrect(double value, double expected) =>
         ScaleSlip(value, expected) is { } factor
             ? $"Your answer is {factor} what it should be: check the units and the percent sign before the method."
-            : $"This does not come to the right {(part.Unit.Length == 0 ? "number" : $"number of {Unit(part.Unit)}")}. Compare it with the worked solution, one step at a time.";
+            : "This is not the right number. Compare it with the worked solution, one step at a time.";
 
     /// <summary>A wrong answer that is the right one but for a power of ten is most likely a slip of units.</summary>
     private static string? ScaleSlip(double value, double expected)
@@ -59,8 +59,6 @@ internal static class AnswerNotes
     }
 
     private static bool IsNear(double value, double other) => Math.Abs(value - other) <= 0.005 * Math.Abs(other);
-
-    private static string Unit(string unit) => AnswerUnit.IsPercent(unit) ? "percent" : unit;
 
     private static string Parts(IReadOnlyList<Part> parts) =>
         (parts.Count == 1 ? "part " : "parts ") + string.Join(" and ", parts.Select(part => $"“{part.Ask.TrimEnd('.', '?')}”"));

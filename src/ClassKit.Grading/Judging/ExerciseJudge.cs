@@ -68,7 +68,7 @@ internal sealed class ExerciseJudge
         FirstOf(readings, reading => AsRight(part, reading))
         ?? FirstOf(readings, reading => AsFollowThrough(part, reading))
         ?? FirstOf(readings, reading => AsMisconception(part, reading))
-        ?? new(Outcome.Incorrect, Nearest(part, readings), false, null, AnswerNotes.Incorrect(part, Nearest(part, readings)!.Dealt!.Value, Dealt.Right.Answers[part.Id]));
+        ?? new(Outcome.Incorrect, Nearest(part, readings), false, null, AnswerNotes.Incorrect(Nearest(part, readings)!.Dealt!.Value, Dealt.Right.Answers[part.Id]));
 
     private Judgement? AsRight(Part part, Reading reading)
     {
