@@ -48,10 +48,10 @@ public static class ClassGrader
         WorkbookGrader grader, DealtStudent student, ReturnedFile file, WorkbookSnapshot workbook, OwnerEvidence how, DealtStudent? named)
     {
         var flags = new List<Flag>();
-        if (how is OwnerEvidence.Givens or OwnerEvidence.FileName)
+        if (how != OwnerEvidence.IdCell)
         {
-            var told = how == OwnerEvidence.Givens ? "the numbers dealt to this student are" : "only the file's name says";
-            flags.Add(new(FlagCodes.OwnerInferred, $"{file.Path}: the student's id is not in its cell any more; {told} {(how == OwnerEvidence.Givens ? "in it" : "whose it is")}. Please confirm."));
+            var told = how == OwnerEvidence.Givens ? "the numbers dealt to this student are in it" : "only the file's name says whose it is";
+            flags.Add(new(FlagCodes.OwnerInferred, $"{file.Path}: the student's id is not in its cell any more; {told}. Please confirm."));
         }
         if (named is not null && named != student)
             flags.Add(new(FlagCodes.NameDiffers, $"{file.Path}: by its name this file is {named.Student.Name}'s, but the workbook inside was dealt to {student.Student.Name}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another."));

@@ -68,14 +68,13 @@ internal sealed class ExerciseJudge
         FirstOf(readings, reading => AsRight(part, reading))
         ?? FirstOf(readings, reading => AsFollowThrough(part, reading))
         ?? FirstOf(readings, reading => AsMisconception(part, reading))
-        ?? new(Outcome.Incorrect, Nearest(part, readings), false, null, AnswerNotes.Incorrect(Nearest(part, readings)!.Dealt!.Value, Dealt.Right.Answers[part.Id]));
+        ?? AsIncorrect(part, Nearest(part, readings));
 
     private Judgement? AsRight(Part part, Reading reading)
     {
         var onRightFooting = EarlierUsed(part).All(before => _judged[before.Id].IsRightNumber);
         if (!IsRight(part, 0, reading.Dealt!.Value) && !(onRightFooting && IsFollowedThrough(part, 0, reading.Dealt.Value))) return null;
-        // On fresh inputs an earlier typed number stays what it is: this part's own method must not pay for it a second time.
-        return reading.IsFormula && reading.AgreesThroughout((trial, value) => IsRight(part, trial, value) || IsFollowedThrough(part, trial, value))
+        return ShowsMethod(part, reading)
             ? new(Outcome.Sound, reading, true, null, AnswerNotes.Sound)
             : new(Outcome.ValueOnly, reading, false, null, AnswerNotes.ValueOnly(part, reading.IsFormula));
     }
@@ -84,7 +83,7 @@ internal sealed class ExerciseJudge
     {
         var wrong = WrongEarlier(part);
         if (wrong.Count == 0 || !IsFollowedThrough(part, 0, reading.Dealt!.Value)) return null;
-        var methodShown = reading.IsFormula && reading.AgreesThroughout((trial, value) => IsFollowedThrough(part, trial, value) || IsRight(part, trial, value));
+        var methodShown = ShowsMethod(part, reading);
         return new(Outcome.FollowThrough, reading, methodShown, null, AnswerNotes.FollowThrough(part, wrong, methodShown));
     }
 
@@ -98,6 +97,9 @@ internal sealed class ExerciseJudge
         return null;
     }
 
+    private Judgement AsIncorrect(Part part, Reading reading) =>
+        new(Outcome.Incorrect, reading, false, null, AnswerNotes.Incorrect(reading.Dealt!.Value, Dealt.Right.Answers[part.Id]));
+
     /// <summary>
     /// A formula that is right but has nothing right to work on: an earlier answer cell is blank, text or an error. The slip lies there and was
     /// paid for there, so the formula is tried with a number in that cell: the text's own if it reads as one, else what its key makes of what stands before it.
@@ -106,8 +108,7 @@ internal sealed class ExerciseJudge
     {
         var unusable = EarlierWithoutNumber(part);
         if (content.Formula is null || unusable.Count == 0) return null;
-        var right = Readings(part, content, dealt, instead: true).Find(reading =>
-            reading.IsFormula && reading.AgreesThroughout((trial, value) => IsRight(part, trial, value) || IsFollowedThrough(part, trial, value)));
+        var right = Readings(part, content, dealt, instead: true).Find(reading => ShowsMethod(part, reading));
         return right is null
             ? null
             : new(Outcome.FollowThrough, right, true, null, AnswerNotes.Waiting(unusable)) { IsWaiting = true };
@@ -139,6 +140,13 @@ internal sealed class ExerciseJudge
         CellValueKind.Text => AnswerText.Read(value.Text, part.Unit),
         CellValueKind.Blank or CellValueKind.Logical or CellValueKind.Error => [],
     };
+
+    /// <summary>
+    /// True if a formula does what the key does under every trial, on right or on the student's own earlier answers: on fresh inputs an earlier
+    /// typed number stays what it is, and this part's own method must not pay for it a second time.
+    /// </summary>
+    private bool ShowsMethod(Part part, Reading reading) =>
+        reading.IsFormula && reading.AgreesThroughout((trial, value) => IsRight(part, trial, value) || IsFollowedThrough(part, trial, value));
 
     private bool IsRight(Part part, int trial, double value) => part.Tolerance.Accepts(_trials[trial].Right.Answers[part.Id], value);
 
@@ -189,12 +197,12 @@ internal sealed class ExerciseJudge
     }
 
     /// <summary>Of several readings of a wrong answer, the one nearest in size to the right one: 70 in a percent cell is 70 %.</summary>
-    private Reading? Nearest(Part part, IReadOnlyList<Reading> readings)
+    private Reading Nearest(Part part, IReadOnlyList<Reading> readings)
     {
         var expected = Dealt.Right.Answers[part.Id];
         return readings.MinBy(reading => reading.Dealt is { } value && value != 0 && expected != 0
             ? Math.Abs(Math.Log(Math.Abs(value / expected)))
-            : double.MaxValue);
+            : double.MaxValue)!;
     }
 
     private Dictionary<string, double> OwnEarlierAnswers(Part part) =>
