@@ -31,8 +31,9 @@ public static class RehearseLesson
         if (dealt is null) return dealing;
 
         var answers = invented.Zip(dealt.Students, (student, seat) => Answer(dealt, student, seat, seed)).ToList();
+        var workbooks = dealing.Files.ToDictionary(file => file.Path, file => file.Content);
         var returned = dealt.Students.Zip(answers, (seat, filled) => new OutputFile(
-            $"returned/{seat.Student.Id}.xlsx", WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, seat), Returning.Edits(seat, filled)))).ToList();
+            $"returned/{seat.Student.Id}.xlsx", WorkbookFiller.Fill(workbooks[seat.Workbook], Returning.Edits(seat, filled)))).ToList();
         var grades = ClassGrader.Grade(dealt, [.. returned.Select(file => ReturnedFolder.Read(Path.GetFileName(file.Path), file.Content))]);
         var report = Report(dealt, invented, answers, grades);
         return new(
