@@ -24,8 +24,8 @@ internal static class AnswerNotes
     };
 
     public static string Unreadable(CellValue value, Part part) => value.IsText && value.Text.StartsWith('=')
-        ? $"The formula stands there as text, so it was never worked out. Enter it again in a cell that is not formatted as text."
-        : $"“{Shorten(value.ToString())}” is no number we can read. Enter {(part.FormulaAsked ? "a formula" : "a number")} without words; the unit {part.Unit} stands beside the cell.";
+        ? "The formula stands there as text, so it was never worked out. Enter it again in a cell that is not formatted as text."
+        : $"“{Shorten(value.ToString())}” is no number we can read. Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.";
 
     public static string ValueOnly(Part part, bool hasFormula) => (part.FormulaAsked, hasFormula) switch
     {
