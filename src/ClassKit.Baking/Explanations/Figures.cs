@@ -14,4 +14,10 @@ internal static class Figures
 
     /// <summary>A mass in grams with its unit.</summary>
     public static string Grams(Mass mass, int decimals = 2) => $"{Show(mass.Grams, decimals)} g";
+
+    /// <summary>A volume in millilitres with its unit.</summary>
+    public static string Millilitres(Volume volume, int decimals = 2) => $"{Show(volume.Millilitres, decimals)} mL";
+
+    /// <summary>A share as a percentage.</summary>
+    public static string Percent(double share, int decimals = 2) => $"{Show(share * 100, decimals)} %";
 }

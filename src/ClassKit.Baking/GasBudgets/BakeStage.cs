@@ -5,4 +5,5 @@ namespace ClassKit.Baking;
 /// <param name="Minutes">How long it takes; not negative.</param>
 /// <param name="Temperature">Of the dough on the bench, of the air in the oven.</param>
 /// <param name="InOven">Which of the two.</param>
-public sealed record BakeStage(string Name, Band<double> Minutes, Temperature Temperature, bool InOven);
+/// <param name="Degasses">True if the dough is stirred down, punched or moulded as the stage begins: its bubbles go back to what they were after mixing.</param>
+public sealed record BakeStage(string Name, Band<double> Minutes, Temperature Temperature, bool InOven, bool Degasses = false);

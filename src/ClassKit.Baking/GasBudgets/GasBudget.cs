@@ -11,6 +11,7 @@ namespace ClassKit.Baking;
 /// <param name="Expansion">How many times a bubble grows from the bench to the crumb's setting.</param>
 /// <param name="Course">The gas over the recipe's own time.</param>
 /// <param name="SodaLeft">Soda that no acid meets: it tastes of soap.</param>
+/// <param name="Held">How much of all that the dough can be expected to hold.</param>
 public sealed record GasBudget(
     BakersFormula Formula,
     Mass Dough,
@@ -21,7 +22,8 @@ public sealed record GasBudget(
     SteamSupply Steam,
     Band<double> Expansion,
     IReadOnlyList<GasPoint> Course,
-    Band<Mass> SodaLeft)
+    Band<Mass> SodaLeft,
+    HeldGas Held)
 {
     /// <summary>All sources together by the time the crumb sets, with their vapour; steam comes on top.</summary>
     public Band<Volume> AtSet => Sources.Aggregate(default(Band<Volume>), (sum, source) => sum.With(source.AtSet, (left, right) => left + right));

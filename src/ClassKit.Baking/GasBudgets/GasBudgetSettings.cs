@@ -19,6 +19,9 @@ public sealed record GasBudgetSettings(
     Temperature DoneTemperature,
     double BoilAtShareOfFirstBake)
 {
+    /// <summary>How the dough holds its gas; null to choose by the formula, see <see cref="GasHolding.For"/>.</summary>
+    public GasHolding? Holding { get; init; }
+
     /// <summary>The values described beside each setting.</summary>
     public static GasBudgetSettings Default { get; } = new(
         new(0.04, 0.08, 0.12),

@@ -37,8 +37,9 @@ internal sealed class GasBudgeting
 
         var sources = InBubbles(made);
         var supply = Steam();
-        var course = new GasCourse(_formula, _dough, _stages, _bench, _pressure, _settings, sources, supply).Points();
-        return new(_formula, _dough, _pressure, _bench, _gasFree, sources, supply, expansion, course, leavening.SodaLeft);
+        var course = new GasCourse(_formula, _dough, _stages, _bench, _pressure, _settings, sources, supply);
+        var points = course.Points();
+        return new(_formula, _dough, _pressure, _bench, _gasFree, sources, supply, expansion, points, leavening.SodaLeft, Held(course, points));
     }
 
     private Mass YeastSolids => YeastIn(_formula, _dough);
@@ -119,6 +120,38 @@ internal sealed class GasBudgeting
                 new("share of all the water", "water to fill it / all the water", $"{Figures.Grams(needed, 3)} / {Figures.Grams(water)}", $"{Figures.Show(needed / water * 100, 2)} %"),
             ],
             $"Steam at the boiling point by IAPWS-IF97; the rise to {Figures.Show(_settings.Rise, 1)} times the gas-free volume is a yardstick, not a forecast."));
+    }
+
+    private HeldGas Held(GasCourse course, IReadOnlyList<GasPoint> points)
+    {
+        var holding = _settings.Holding ?? GasHolding.For(_formula);
+        var door = points.Last(point => !point.InOven);
+        var end = points[^1];
+        var limit = end.InOven ? holding.OvenLimit : holding.BenchLimit;
+        var specific = end.Held.With(holding.BakingLoss, (gas, loss) => (_gasFree + gas).Millilitres / (_dough.Grams * (1 - loss)));
+        return new(
+            holding,
+            door.Held,
+            end.Held,
+            Share(door),
+            Share(end),
+            course.OverproofedAfter,
+            course.WallsGaveWay || (!end.InOven && course.OverproofedAfter is not null) ? RiseLimit.Walls : RiseLimit.Gas,
+            specific,
+            new(
+                "Gas held",
+                [
+                    ExplainedStep.Given("gas made", "all sources by the end of the course, if none escaped", Figures.Millilitres(end.Gas.Typical)),
+                    new("room for gas", "gas-free dough × (limit - 1)", $"{Figures.Millilitres(_gasFree)} × ({Figures.Show(limit.Typical)} - 1)", Figures.Millilitres(_gasFree * (limit.Typical - 1))),
+                    ExplainedStep.Given("gas held", "minute by minute: new gas less what leaks, at most the room", Figures.Millilitres(end.Held.Typical)),
+                    new("share held", "gas held / gas made", $"{Figures.Millilitres(end.Held.Typical)} / {Figures.Millilitres(end.Gas.Typical)}", Figures.Percent(end.Held.Typical / end.Gas.Typical)),
+                    new("volume", "gas-free dough + gas held", $"{Figures.Millilitres(_gasFree)} + {Figures.Millilitres(end.Held.Typical)}", Figures.Millilitres(_gasFree + end.Held.Typical)),
+                    new("baked mass", "dough × (1 - loss in the oven)", $"{Figures.Grams(_dough)} × (1 - {Figures.Percent(holding.BakingLoss.Typical)})", Figures.Grams(_dough * (1 - holding.BakingLoss.Typical))),
+                    new("specific volume", "volume / baked mass", $"{Figures.Millilitres(_gasFree + end.Held.Typical)} / {Figures.Grams(_dough * (1 - holding.BakingLoss.Typical))}", $"{Figures.Show(specific.Typical)} mL/g"),
+                ],
+                $"Held as by a {holding.Name}: {Figures.Percent(holding.Share.Low)} to {Figures.Percent(holding.Share.High)} of new gas stays, up to {Figures.Show(limit.Low)} to {Figures.Show(limit.High)} times the gas-free volume. Source: {holding.Source}."));
+
+        static double? Share(GasPoint point) => point.Gas.Typical.Litres > 0 ? point.Held.Typical / point.Gas.Typical : null;
     }
 
     /// <summary>What of the gas is in bubbles: all carbon dioxide alike leaves a part of itself in the dough's water.</summary>

@@ -1,6 +1,6 @@
 namespace ClassKit.Baking;
 
-/// <summary>The gas over a recipe's own time: minute by minute, by typical times, if none escapes.</summary>
+/// <summary>The gas over a recipe's own time: minute by minute, by typical times; all that is made, and what the dough can be expected to hold.</summary>
 internal sealed class GasCourse
 {
     private const double StepMinutes = 1;
@@ -17,9 +17,16 @@ internal sealed class GasCourse
     private readonly Mass _yeast;
     private readonly double _sugar;
     private readonly Mass _water;
+    private readonly GasHolding _holding;
+    private readonly Volume _gasFree;
 
     /// <summary>The dough as it goes into the oven.</summary>
     private readonly Temperature _door;
+
+    private readonly List<GasPoint> _points = [];
+    private double _minute;
+    private Band<double> _yeastGas;
+    private Band<double> _made;
 
     public GasCourse(
         BakersFormula formula,
@@ -42,9 +49,17 @@ internal sealed class GasCourse
         _yeast = GasBudgeting.YeastIn(formula, dough);
         _sugar = GasBudgeting.SugarPercent(formula);
         _water = DoughWater.In(formula, dough);
+        _holding = settings.Holding ?? GasHolding.For(formula);
+        _gasFree = DoughVolume.GasFree(formula, dough);
         _door = stages.LastOrDefault(stage => !stage.InOven)?.Temperature ?? bench;
         _curve = Curve();
     }
+
+    /// <summary>The minute at which the dough is full on the bench, by typical values, and stays so up to the oven; null if it is not.</summary>
+    public double? OverproofedAfter { get; private set; }
+
+    /// <summary>True if the walls, by typical values, were stretched to their limit in the oven.</summary>
+    public bool WallsGaveWay { get; private set; }
 
     private bool IsShell => _formula.Leavening == Leavening.Steam;
 
@@ -55,95 +70,163 @@ internal sealed class GasCourse
         if (_curve is null)
             return sum;
         var dough = _door;
-        foreach (var stage in _stages.Where(stage => stage.InOven))
+        foreach (var (stage, step) in Steps(inOven: true))
         {
-            for (var within = 0.0; within < stage.Minutes.Typical; within += StepMinutes)
-            {
-                var step = Math.Min(StepMinutes, stage.Minutes.Typical - within);
-                var half = _curve.After(dough, step / 2, stage.Temperature);
-                sum = sum.With(_settings.Yeast.MolesPerMinute(_yeast, half, _sugar), (total, rate) => total + rate * step);
-                dough = _curve.After(dough, step, stage.Temperature);
-            }
+            var half = _curve.After(dough, step / 2, stage.Temperature);
+            sum = sum.With(_settings.Yeast.MolesPerMinute(_yeast, half, _sugar), (total, rate) => total + rate * step);
+            dough = _curve.After(dough, step, stage.Temperature);
         }
         return sum;
     }
 
     public IReadOnlyList<GasPoint> Points()
     {
-        List<GasPoint> points = [];
-        var minute = 0.0;
+        var air = Air;
+        Band<GasRetention> kept = new(Kept(air.Low, _holding.Share.Low), Kept(air.Typical, _holding.Share.Typical), Kept(air.High, _holding.Share.High));
+        OnBench(kept);
+        if (_curve is not null)
+            InOven(kept, _curve);
+        return _points;
+
+        GasRetention Kept(AmountOfSubstance beatenIn, double share) => new(beatenIn, _water, _pressure, share);
+    }
+
+    private void OnBench(Band<GasRetention> kept)
+    {
         var lag = _settings.Yeast.LagMinutes;
-        var yeast = default(Band<double>);
-        var sugarLimit = Fermentation.SugarLimitMoles(_formula, _dough);
-        var atOnce = Sum(source => source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder ? source.BenchAmount.Map(gas => gas.Moles) : default);
-        points.Add(new(0, _stages.Count > 0 ? _stages[0].Name : "", false, _bench, Bubbles(atOnce, _bench), false));
+        var atOnce = Sum(source => IsChemical(source) ? source.BenchAmount.Map(gas => gas.Moles) : default);
+        Make(kept, atOnce);
+        Add(_stages.Count > 0 ? _stages[0].Name : "", false, _bench, Bubbles(_made, _bench), Held(kept, _bench, _holding.BenchLimit), default, false);
 
-        foreach (var stage in _stages.Where(stage => !stage.InOven))
+        BakeStage? before = null;
+        foreach (var (stage, step) in Steps(inOven: false))
         {
-            for (var within = 0.0; within < stage.Minutes.Typical; within += StepMinutes)
+            if (stage.Degasses && stage != before)
             {
-                var step = Math.Min(StepMinutes, stage.Minutes.Typical - within);
-                minute += step;
-                var active = Math.Max(0, step - lag);
-                lag = Math.Max(0, lag - step);
-                yeast = Add(yeast, stage.Temperature, active);
-                points.Add(new(minute, stage.Name, false, stage.Temperature, Bubbles(Plus(atOnce, yeast), stage.Temperature), false));
+                _ = kept.Map(one => Degassed(one, stage.Temperature));
+                OverproofedAfter = null;
             }
+            before = stage;
+            _minute += step;
+            var active = Math.Max(0, step - lag);
+            lag = Math.Max(0, lag - step);
+            Ferment(stage.Temperature, active);
+            Make(kept, Plus(atOnce, _yeastGas));
+            var held = Held(kept, stage.Temperature, _holding.BenchLimit);
+            if (kept.Typical.IsFull)
+                OverproofedAfter ??= _minute;
+            Add(stage.Name, false, stage.Temperature, Bubbles(_made, stage.Temperature), held, default, false);
         }
-        if (_curve is null)
-            return points;
 
+        static GasRetention Degassed(GasRetention one, Temperature dough)
+        {
+            one.Degas(dough);
+            return one;
+        }
+    }
+
+    private void InOven(Band<GasRetention> kept, WarmingCurve curve)
+    {
         var dough = _door;
         var steam = 0.0;
-        Band<Volume>? held = null;
-        foreach (var stage in _stages.Where(stage => stage.InOven))
+        foreach (var (stage, step) in Steps(inOven: true))
         {
-            for (var within = 0.0; within < stage.Minutes.Typical; within += StepMinutes)
+            _minute += step;
+            if (_points[^1].IsSet)
             {
-                var step = Math.Min(StepMinutes, stage.Minutes.Typical - within);
-                minute += step;
-                yeast = Add(yeast, _curve.After(dough, step / 2, stage.Temperature), step);
-                dough = _curve.After(dough, step, stage.Temperature);
-                if (held is null)
-                {
-                    var (gas, set) = InOven(stage, dough, step, yeast, ref steam);
-                    points.Add(new(minute, stage.Name, true, dough, gas, set));
-                    if (set)
-                        held = gas;
-                }
-                else
-                {
-                    points.Add(new(minute, stage.Name, true, dough, held.Value, true));
-                }
+                dough = curve.After(dough, step, stage.Temperature);
+                _points.Add(_points[^1] with { Minute = _minute, Stage = stage.Name, Dough = dough });
+                continue;
             }
+            Ferment(curve.After(dough, step / 2, stage.Temperature), step);
+            dough = curve.After(dough, step, stage.Temperature);
+            var warm = dough;
+            Make(kept, Plus(Sum(source => IsChemical(source) ? Released(source, warm) : default), _yeastGas));
+            if (IsShell)
+                Shell(kept, stage, dough, step, ref steam);
+            else
+                Crumb(kept, stage, dough);
         }
-        return points;
-
-        Band<double> Add(Band<double> moles, Temperature at, double minutes) => moles
-            .With(_settings.Yeast.MolesPerMinute(_yeast, at, _sugar), (total, rate) => total + rate * minutes)
-            .With(sugarLimit, Math.Min);
     }
 
-    /// <summary>The gas at one moment in the oven, and whether the walls are set by then.</summary>
-    private (Band<Volume> Gas, bool IsSet) InOven(BakeStage stage, Temperature dough, double step, Band<double> yeast, ref double steam)
+    /// <summary>A crumb sets at one temperature, and its bubbles with it.</summary>
+    private void Crumb(Band<GasRetention> kept, BakeStage stage, Temperature dough)
     {
-        var made = Plus(Sum(source => source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder ? Released(source, dough) : default), yeast);
-        if (!IsShell)
-        {
-            var at = dough.Celsius < _settings.SetTemperature.Typical.Celsius ? dough : _settings.SetTemperature.Typical;
-            return (Bubbles(made, at), dough.Celsius >= _settings.SetTemperature.Typical.Celsius);
-        }
+        var set = _settings.SetTemperature.Typical;
+        var isSet = dough.Celsius >= set.Celsius;
+        var at = isSet ? set : dough;
+        // What is full at the oven's door stays full only until the walls, warm and soft, stretch again.
+        var held = Held(kept, at, _holding.OvenLimit);
+        WallsGaveWay = held.Typical.Litres >= Room(_holding.OvenLimit.Typical).Litres * (1 - 1e-9);
+        Add(stage.Name, true, dough, Bubbles(_made, at), held, default, isSet, at);
+    }
 
-        // A shell's skin goes on stretching until the hollow is as large as the yardstick allows; its bubbles grow up to the boil.
+    /// <summary>A shell's skin goes on stretching until the hollow is as large as its limit; its bubbles grow up to the boil.</summary>
+    private void Shell(Band<GasRetention> kept, BakeStage stage, Temperature dough, double step, ref double steam)
+    {
         var boiling = _steam!.BoilingPoint;
-        var bubbles = Bubbles(made, dough.Celsius < _settings.SetTemperature.High.Celsius ? dough : _settings.SetTemperature.High);
+        var at = dough.Celsius < _settings.SetTemperature.High.Celsius ? dough : _settings.SetTemperature.High;
+        var bubbles = Bubbles(_made, at);
+        var held = Held(kept, at, _holding.OvenLimit);
         if (dough.Celsius < boiling.Celsius)
-            return (bubbles, false);
+        {
+            Add(stage.Name, true, dough, bubbles, held, default, false, at);
+            return;
+        }
         steam += _curve!.GramsBoiledPerMinute(_dough, DoughWater.MoistureShare(_formula), stage.Temperature) * step;
         var hollow = SteamPocket.SteamFrom(Mass.FromGrams(steam), _pressure);
-        var held = hollow < _steam.Rise ? hollow : _steam.Rise;
-        return (bubbles.Map(volume => volume + held), hollow >= _steam.Rise);
+        var inside = held.With(_holding.OvenLimit, (small, limit) => Least(hollow, Room(limit) - small));
+        WallsGaveWay = inside.Typical < hollow;
+        Add(stage.Name, true, dough, bubbles.With(inside, (small, large) => small + large), held.With(inside, (small, large) => small + large), inside.Typical, inside.High < hollow, at);
     }
+
+    /// <summary>The limit as room for gas.</summary>
+    private Volume Room(double times) => _gasFree * Math.Max(0, times - 1);
+
+    private Band<Volume> Held(Band<GasRetention> kept, Temperature dough, Band<double> limit) => kept.With(limit, (one, times) => one.VolumeAt(dough, Room(times)));
+
+    private void Ferment(Temperature at, double minutes) => _yeastGas = _yeastGas
+        .With(_settings.Yeast.MolesPerMinute(_yeast, at, _sugar), (total, rate) => total + rate * minutes)
+        .With(Fermentation.SugarLimitMoles(_formula, _dough), Math.Min);
+
+    /// <summary>Brings what has been made up to a total, and hands the difference to what keeps it.</summary>
+    private void Make(Band<GasRetention> kept, Band<double> total)
+    {
+        kept.Low.Add(total.Low - _made.Low);
+        kept.Typical.Add(total.Typical - _made.Typical);
+        kept.High.Add(total.High - _made.High);
+        _made = total;
+    }
+
+    private void Add(string stage, bool inOven, Temperature dough, Band<Volume> gas, Band<Volume> held, Volume hollow, bool isSet, Temperature? bubblesAt = null) =>
+        _points.Add(new(_minute, stage, inOven, dough, gas, Within(held, gas), Shares(gas.Typical - hollow, hollow, bubblesAt ?? dough), isSet));
+
+    /// <summary>No dough holds more than was made: an end of the band is cut off where leak and limit are assumed kinder than the gas.</summary>
+    private static Band<Volume> Within(Band<Volume> held, Band<Volume> made) => held.With(made, Least);
+
+    private static Volume Least(Volume one, Volume other) => one < other ? one : other;
+
+    /// <summary>Bubbles hold one mixture, so each mechanism has its share of their volume; the water takes from all carbon dioxide alike.</summary>
+    private List<GasShare> Shares(Volume bubbles, Volume hollow, Temperature dough)
+    {
+        var airVolume = GasCell.VolumeOf(Air.Typical, dough, _pressure).Value;
+        var carbonDioxide = bubbles - airVolume;
+        var shares = _sources.Select(source => new GasShare(source.Kind, source.Kind switch
+        {
+            GasSourceKind.Air => airVolume,
+            GasSourceKind.Yeast => Part(_yeastGas.Typical),
+            _ => Part(_points.Count > 0 && _curve is not null && _minute > BenchMinutes ? Released(source, dough).Typical : source.BenchAmount.Typical.Moles),
+        })).ToList();
+        if (hollow.Litres > 0)
+            shares.Add(new(GasSourceKind.Steam, hollow));
+        return shares;
+
+        Volume Part(double moles) => _made.Typical > 0 ? carbonDioxide * (moles / _made.Typical) : default;
+    }
+
+    private double BenchMinutes => _stages.Where(stage => !stage.InOven).Sum(stage => stage.Minutes.Typical);
+
+    private static bool IsChemical(GasSource source) => source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder;
 
     /// <summary>Double-acting powder gives the rest of its gas evenly from the bench to the setting of the crumb: a simplification.</summary>
     private Band<double> Released(GasSource source, Temperature dough)
@@ -151,6 +234,13 @@ internal sealed class GasCourse
         var span = _settings.SetTemperature.Typical.Celsius - _door.Celsius;
         var way = span <= 0 ? 1 : Math.Clamp((dough.Celsius - _door.Celsius) / span, 0, 1);
         return source.BenchAmount.With(source.SetAmount, (bench, all) => bench.Moles + (all.Moles - bench.Moles) * way);
+    }
+
+    private IEnumerable<(BakeStage Stage, double Minutes)> Steps(bool inOven)
+    {
+        foreach (var stage in _stages.Where(stage => stage.InOven == inOven))
+            for (var within = 0.0; within < stage.Minutes.Typical; within += StepMinutes)
+                yield return (stage, Math.Min(StepMinutes, stage.Minutes.Typical - within));
     }
 
     private WarmingCurve? Curve()
@@ -169,14 +259,13 @@ internal sealed class GasCourse
 
     private static Band<double> Plus(Band<double> left, Band<double> right) => left.With(right, (one, other) => one + other);
 
+    private Band<AmountOfSubstance> Air => _sources.Single(source => source.Kind == GasSourceKind.Air).BenchAmount;
+
     /// <summary>Air and the carbon dioxide that the water does not hold, with their vapour.</summary>
-    private Band<Volume> Bubbles(Band<double> carbonDioxide, Temperature dough)
-    {
-        var air = _sources.Single(source => source.Kind == GasSourceKind.Air).BenchAmount;
-        return carbonDioxide.With(air, (made, rest) =>
+    private Band<Volume> Bubbles(Band<double> carbonDioxide, Temperature dough) =>
+        carbonDioxide.With(Air, (made, rest) =>
         {
             var gas = DissolvedCarbonDioxide.InBubbles(AmountOfSubstance.FromMoles(made), rest, _water, dough, _pressure).Value;
             return GasCell.VolumeOf(gas + rest, dough, _pressure).Value;
         });
-    }
 }

@@ -14,4 +14,7 @@ public enum GasSourceKind
 
     /// <summary>Carbon dioxide from baking powder.</summary>
     BakingPowder,
+
+    /// <summary>Water that boils: only where a shell or a pocket gets to the boiling point before it sets.</summary>
+    Steam,
 }

@@ -25,5 +25,10 @@ internal static class BakeStages
     private static bool InOven(MethodStep step) => step.Temperature is { Celsius: >= OvenCelsius };
 
     private static BakeStage Stage(MethodStep step, Temperature temperature, bool inOven) =>
-        new(step.Name, new(step.MinMinutes, (step.MinMinutes + step.MaxMinutes) / 2.0, step.MaxMinutes), temperature, inOven);
+        new(step.Name, new(step.MinMinutes, (step.MinMinutes + step.MaxMinutes) / 2.0, step.MaxMinutes), temperature, inOven, !inOven && Degasses(step.Name));
+
+    /// <summary>Steps that press the gas out, by the words that bakers use for them.</summary>
+    private static bool Degasses(string name) => DegassingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));
+
+    private static readonly string[] DegassingWords = ["stir down", "punch", "knock", "degas", "shape", "shaping", "mould", "mold", "roll out", "divide"];
 }

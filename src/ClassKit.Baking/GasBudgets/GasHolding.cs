@@ -1,0 +1,95 @@
+namespace ClassKit.Baking;
+
+/// <summary>How well a kind of dough holds the gas that is made in it. Nobody can compute that from a formula, so it is a named setting, each with bands.</summary>
+/// <param name="Name">What the setting is called.</param>
+/// <param name="Share">The share of new gas that stays until the walls are stretched to their limit; the rest leaks through the surface. 0 to 1.</param>
+/// <param name="BenchLimit">How many times its gas-free volume the dough can become on the bench; beyond it walls tear and gas escapes: it is over-proofed.</param>
+/// <param name="OvenLimit">The same by the time the walls set in the oven, where they stretch once more.</param>
+/// <param name="BakingLoss">The share of the dough's mass that leaves in the oven, nearly all of it water. 0 to 1.</param>
+/// <param name="Holds">What holds the gas.</param>
+/// <param name="Stops">What ends the rise.</param>
+/// <param name="Source">Where the bands come from.</param>
+public sealed record GasHolding(
+    string Name,
+    Band<double> Share,
+    Band<double> BenchLimit,
+    Band<double> OvenLimit,
+    Band<double> BakingLoss,
+    string Holds,
+    string Stops,
+    string Source)
+{
+    /// <summary>Above this much added water, in percent of the flour, dough is stirred rather than kneaded. Common practice, no source.</summary>
+    private const double SoftPercent = 75;
+
+    private const string PupLoaf =
+        "the loaf of 100 g of flour, 145 mL as mixed, 515 mL proofed, 735 mL to 875 mL baked, quoted from the baking literature at ilovetranslation.com";
+
+    /// <summary>A kneaded yeast dough: a net of gluten around every bubble.</summary>
+    /// <remarks>
+    /// On 135 mL without gas: 515/135 = 3.8 when fully proofed is the high end of the bench; 735/135 = 5.4 and 875/135 = 6.5 baked, and 605/135 = 4.5
+    /// for a weak flour (J. Food Sci. Technol. 57 (2020) 3581, table 4). Lower ends of the bench and the share that leaks: from memory.
+    /// </remarks>
+    public static GasHolding KneadedDough { get; } = new(
+        "kneaded dough",
+        new(0.70, 0.85, 0.95),
+        new(2.5, 3.2, 3.8),
+        new(4.5, 5.4, 6.5),
+        new(0.08, 0.11, 0.14),
+        "A net of gluten around every bubble.",
+        "On the bench stretched walls tear and bubbles run together; in the oven gluten and starch set at 68 °C to 80 °C, cells open into pores, and a dry crust stops the rest.",
+        PupLoaf + "; weak flour 605 mL: doi 10.1007/s13197-020-04390-w; leak and loss in the oven from memory");
+
+    /// <summary>A yeast dough too soft to knead, or a yeast batter: gluten, but less of a net.</summary>
+    /// <remarks>From memory: between a kneaded dough and a batter.</remarks>
+    public static GasHolding SoftDough { get; } = new(
+        "soft dough or yeast batter",
+        new(0.60, 0.75, 0.90),
+        new(2.0, 2.5, 3.2),
+        new(3.0, 3.8, 4.8),
+        new(0.08, 0.11, 0.14),
+        "Gluten that time has linked, and a thick batter that bubbles rise through slowly.",
+        "Bubbles run together and break at the top; in the oven egg, gluten and starch set at 68 °C to 80 °C and a dry crust stops the rest.",
+        "from memory: between a kneaded dough and a batter");
+
+    /// <summary>A batter raised by soda or powder: only its thickness holds the gas until egg and starch set.</summary>
+    /// <remarks>
+    /// Muffins of 2.38 mL/g after losing 13.4 % (Korean J. Food Preserv. 31 (2024) 256, table 3) are 2.06 mL for a gram of batter, of which 0.87 mL are gas-free:
+    /// 2.4 times. What leaks while mixing and filling is an assumption.
+    /// </remarks>
+    public static GasHolding Batter { get; } = new(
+        "batter",
+        new(0.30, 0.50, 0.80),
+        new(1.3, 1.6, 2.0),
+        new(1.9, 2.3, 2.7),
+        new(0.11, 0.13, 0.14),
+        "The thickness of the batter; there is little gluten, and egg and starch set late.",
+        "Bubbles rise, run together and burst at the top; past their limit they make tunnels or the middle sinks. Egg and starch set it at 60 °C to 80 °C.",
+        "muffins of 2.38 mL/g and 11.3 % to 13.7 % lost: Korean J. Food Preserv. 31 (2024) 256, table 3; leak from memory");
+
+    /// <summary>A shell that steam blows up: one hollow behind a skin of egg and gluten.</summary>
+    /// <remarks>From memory: a popover comes to some three times its batter. Without egg there is no rise at all (B. Lowe, Experimental Cookery, "Popovers").</remarks>
+    public static GasHolding Shell { get; } = new(
+        "shell",
+        new(0.60, 0.80, 1.00),
+        new(1.1, 1.2, 1.3),
+        new(2.2, 3.0, 4.0),
+        new(0.20, 0.28, 0.35),
+        "A skin of egg and gluten, set at the rim before the middle boils.",
+        "The skin dries and no longer stretches; steam goes on leaving through its pores and cracks. Too little baking, and it falls when the steam condenses.",
+        "from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\", chestofbooks.com");
+
+    /// <summary>All of the settings.</summary>
+    public static IReadOnlyList<GasHolding> All { get; } = [KneadedDough, SoftDough, Batter, Shell];
+
+    /// <summary>The setting that a formula suggests: by its leavening, whether there is yeast in it, and how wet it is.</summary>
+    public static GasHolding For(BakersFormula formula)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        if (formula.Leavening == Leavening.Steam)
+            return Shell;
+        if (formula.Lines.All(line => line.Ingredient.Role != IngredientRole.Yeast))
+            return Batter;
+        return DoughWater.EffectivePercent(formula) > SoftPercent ? SoftDough : KneadedDough;
+    }
+}

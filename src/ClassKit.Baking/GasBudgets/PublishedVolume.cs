@@ -1,0 +1,30 @@
+namespace ClassKit.Baking;
+
+/// <summary>A measured specific volume of a bread, to hold a forecast against.</summary>
+/// <param name="Bread">What was measured.</param>
+/// <param name="Leavening">What raised it.</param>
+/// <param name="MillilitresPerGram">Volume over mass of the baked bread.</param>
+/// <param name="Source">Where it is published.</param>
+public sealed record PublishedVolume(string Bread, Leavening Leavening, PublishedRange MillilitresPerGram, string Source)
+{
+    private const string Tomography = "J. Food Eng. 159 (2015) 36, table 5 (apparent densities by two methods), PMC4384159";
+
+    /// <summary>All that are known here. None was found for steam-raised shells.</summary>
+    public static IReadOnlyList<PublishedVolume> All { get; } =
+    [
+        new("White pan loaves of hard winter and spring wheat", Leavening.Yeast, new(4.7, 8.2), "J. Food Sci. Technol. 57 (2020) 3581, table 4, PMC7447701"),
+        new("White bread, the least that a standard asks", Leavening.Yeast, new(4.0, 4.0), "J. Food Process. Technol. 6 (2015) 484, table 2"),
+        new("French bread", Leavening.Yeast, new(1 / 0.159, 1 / 0.124), Tomography),
+        new("Multigrain bread", Leavening.Yeast, new(1 / 0.243, 1 / 0.241), Tomography),
+        new("Rye bread", Leavening.Yeast, new(1 / 0.258, 1 / 0.224), Tomography),
+        new("Cornbread", Leavening.Chemical, new(1 / 0.457, 1 / 0.439), Tomography),
+        new("Rice muffins", Leavening.Chemical, new(1.84, 2.40), "Korean J. Food Preserv. 31 (2024) 256, table 3"),
+    ];
+
+    /// <summary>From the least to the most of what was measured for a leavening; null where nothing was.</summary>
+    public static PublishedRange? For(Leavening leavening)
+    {
+        var known = All.Where(volume => volume.Leavening == leavening).Select(volume => volume.MillilitresPerGram).ToList();
+        return known.Count > 0 ? new(known.Min(range => range.Low), known.Max(range => range.High)) : null;
+    }
+}
