@@ -20,5 +20,6 @@ internal static class LeaveningText
         GasSourceKind.Yeast => "Yeast",
         GasSourceKind.Soda => "Soda and acid",
         GasSourceKind.BakingPowder => "Baking powder",
+        GasSourceKind.Steam => "Steam",
     };
 }

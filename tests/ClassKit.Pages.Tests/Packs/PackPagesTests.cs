@@ -100,7 +100,7 @@ public sealed class PackPagesTests
     public void Bars_of_gas_are_as_long_as_the_amounts_computed()
     {
         var bars = Pages["comparison.html"].QuerySelectorAll(".bars li rect").Select(bar => double.Parse(bar.GetAttribute("width")!.TrimEnd('%'), CultureInfo.InvariantCulture)).ToList();
-        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => new[] { compared.Per100Flour.OnBench.Typical.Litres, compared.Per100Flour.Course[^1].Gas.Typical.Litres }).ToList();
+        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => new[] { compared.Per100Flour.Course[^1].Gas.Typical.Litres, compared.Per100Flour.Held.Baked.Typical.Litres }).ToList();
         Assert.Equal(amounts.Count, bars.Count);
         foreach (var (bar, amount) in bars.Zip(amounts))
             Assert.Equal(amount / amounts[1], bar / bars[1], 0.001);
