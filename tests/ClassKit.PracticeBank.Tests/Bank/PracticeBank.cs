@@ -1,0 +1,41 @@
+using ClassKit.CellFormulas;
+using ClassKit.Content;
+using ClassKit.Exercises;
+
+namespace ClassKit.PracticeBank.Tests;
+
+/// <summary>The exercises of lessons/practice, as an instructor deals from them.</summary>
+internal static class PracticeBank
+{
+    public static string Folder { get; } = Path.Combine(Find(AppContext.BaseDirectory), "lessons", "practice");
+
+    public static IReadOnlyList<Exercise> Exercises { get; } =
+        [.. Directory.EnumerateFiles(Folder, "*.md", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(Read).OfType<Exercise>()];
+
+    public static TheoryData<string> Ids => [.. Exercises.Select(exercise => exercise.Id)];
+
+    public static Exercise Of(string id) => Exercises.Single(exercise => exercise.Id == id);
+
+    /// <summary>What the keys give for values of one's own, such as those of a published example; givens that are not named are 0.</summary>
+    public static IReadOnlyDictionary<string, double> Work(string id, params IReadOnlyList<(string Given, double Value)> values)
+    {
+        var exercise = Of(id);
+        Assert.All(values, value => Assert.Contains(exercise.Givens, given => given.Id == value.Given));
+        var names = exercise.Givens.ToDictionary(given => given.Id, given => CellValue.FromNumber(values.FirstOrDefault(value => value.Given == given.Id).Value));
+        var answers = new Dictionary<string, double>();
+        foreach (var part in exercise.Parts.TakeWhile(part => KeyValues.Number(part.Key, names) is not null))
+        {
+            answers[part.Id] = KeyValues.Number(part.Key, names)!.Value;
+            names[part.Id] = CellValue.FromNumber(answers[part.Id]);
+        }
+        return answers;
+    }
+
+    private static Exercise? Read(string path) => File.ReadLines(path).Take(20).Any(line => line.StartsWith("skill:", StringComparison.Ordinal))
+        ? ExerciseReader.Read(path) is { Succeeded: true } reading ? reading.Model : throw new InvalidOperationException($"{path} cannot be read: run classkit check on it.")
+        : null;
+
+    private static string Find(string folder) => File.Exists(Path.Combine(folder, "ClassKit.sln"))
+        ? folder
+        : Find(Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(folder)) ?? throw new InvalidOperationException("The tests run outside the repository."));
+}

@@ -1,0 +1,70 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.PracticeBank.Tests;
+
+/// <summary>What the bank as a whole promises an instructor.</summary>
+public sealed class PracticeBankTests
+{
+    private static readonly string[] Skills =
+        ["baker's percentage", "scaling and yield", "dough temperature", "yeast", "chemical leavening", "steam and expansion", "units and measures", "cost"];
+
+    public static TheoryData<string> Ids => PracticeBank.Ids;
+
+    [Fact]
+    public void Ids_and_titles_are_unique()
+    {
+        Assert.Distinct(PracticeBank.Exercises.Select(exercise => exercise.Id));
+        Assert.Distinct(PracticeBank.Exercises.Select(exercise => exercise.Title));
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void An_exercise_names_a_skill_of_the_bank_and_knows_several_wrong_turns_and_hints(string id)
+    {
+        var exercise = PracticeBank.Of(id);
+
+        Assert.Contains(exercise.Skill, Skills);
+        Assert.InRange(exercise.Parts.Count, 1, 5);
+        Assert.All(exercise.Parts, part => Assert.NotEmpty(part.Misconceptions));
+        Assert.InRange(exercise.Parts.Sum(part => part.Misconceptions.Count), 3, 12);
+        Assert.NotEmpty(exercise.Hints);
+        // Open: the student plans the steps. Guided: they are asked one by one.
+        if (exercise.Level == ExerciseLevel.Open) Assert.InRange(exercise.Parts.Count, 1, 2);
+        if (exercise.Level == ExerciseLevel.Guided) Assert.InRange(exercise.Parts.Count, 3, 5);
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Every_given_that_the_text_does_not_tell_stands_in_the_table_and_every_drawn_one_matters(string id)
+    {
+        var exercise = PracticeBank.Of(id);
+        var used = exercise.Parts.SelectMany(part => part.Key.Names.Concat(part.Misconceptions.SelectMany(misconception => misconception.Formula.Names))).ToHashSet(StringComparer.OrdinalIgnoreCase);
+
+        Assert.All(exercise.Givens, given => Assert.Contains(given.Id, used));
+        Assert.All(exercise.Givens, given => Assert.Contains($"{{{given.Id}}}", exercise.Problem, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void No_wrong_turn_is_taken_for_the_right_one_or_for_another(string id)
+    {
+        var exercise = PracticeBank.Of(id);
+        foreach (var variant in Variants.Draw(exercise, 1000))
+        {
+            var names = KeyValues.Names(variant.Givens, variant.Answers);
+            foreach (var part in exercise.Parts)
+            {
+                var values = part.Misconceptions.Select(misconception => KeyValues.Number(misconception.Formula, names)!.Value).Prepend(variant.Answers[part.Id]).ToList();
+                for (var one = 0; one < values.Count; one++)
+                {
+                    for (var other = one + 1; other < values.Count; other++)
+                    {
+                        Assert.True(
+                            Math.Abs(values[one] - values[other]) > part.Tolerance.Around(values[one]) + part.Tolerance.Around(values[other]),
+                            $"{id}/{part.Id}: {values[one]} and {values[other]} at {VariantKey.Of(exercise, variant.Givens)}");
+                    }
+                }
+            }
+        }
+    }
+}

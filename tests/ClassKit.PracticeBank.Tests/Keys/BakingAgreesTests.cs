@@ -1,0 +1,32 @@
+namespace ClassKit.PracticeBank.Tests;
+
+/// <summary>The keys, written as cell formulas by whoever wrote the exercise, against ClassKit.Baking, which is other code by other hands.</summary>
+public sealed class BakingAgreesTests
+{
+    private const int VariantsEach = 10_000;
+
+    public static TheoryData<string> Ids => PracticeBank.Ids;
+
+    [Fact]
+    public void Every_exercise_has_an_oracle_and_every_oracle_an_exercise() =>
+        Assert.Equal(PracticeBank.Exercises.Select(exercise => exercise.Id).Order(StringComparer.Ordinal), BankOracles.All.Keys.Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void On_ten_thousand_variants_every_key_gives_what_Baking_computes(string id)
+    {
+        var exercise = PracticeBank.Of(id);
+        foreach (var variant in Variants.Draw(exercise, VariantsEach))
+        {
+            var known = BankOracles.All[id](new(variant));
+            Assert.Equal(exercise.Parts.Select(part => part.Id), known.Select(answer => answer.Part));
+            foreach (var answer in known)
+            {
+                var key = variant.Answers[answer.Part];
+                Assert.True(
+                    Math.Abs(key - answer.Value) <= answer.Within * Math.Abs(answer.Value) + 1e-9,
+                    $"{id}/{answer.Part}: the key gives {key}, Baking {answer.Value}, with {string.Join(", ", variant.Givens)}");
+            }
+        }
+    }
+}

@@ -1,0 +1,11 @@
+namespace ClassKit.PracticeBank.Tests;
+
+/// <summary>The oracle of every exercise, by its id.</summary>
+internal static class BankOracles
+{
+    public static IReadOnlyDictionary<string, Oracle> All { get; } = new[]
+    {
+        BakersPercentageOracle.Exercises,
+        ScalingOracle.Exercises,
+    }.SelectMany(skill => skill).ToDictionary(oracle => oracle.Key, oracle => oracle.Value);
+}

@@ -1,0 +1,4 @@
+namespace ClassKit.PracticeBank.Tests;
+
+/// <summary>Computes every part of an exercise with ClassKit.Baking, which knows nothing of keys.</summary>
+internal delegate IReadOnlyList<KnownAnswer> Oracle(Inputs given);
