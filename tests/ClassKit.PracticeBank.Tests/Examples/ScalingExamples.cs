@@ -1,0 +1,69 @@
+namespace ClassKit.PracticeBank.Tests;
+
+/// <summary>Published worked examples of scaling and yield, put in as givens.</summary>
+public sealed class ScalingExamples
+{
+    [Fact]
+    public void Seventy_three_pieces_take_the_flour_and_water_of_the_worksheet()
+    {
+        // College worksheet "Baker's Percentage Worksheet", scribd.com/doc/79999339: 73 × 390 g at 100/67/2/1.
+        var answers = PracticeBank.Work("tray_of_rolls", ("pieces", 73), ("piece", 390), ("milk_percent", 0.67), ("salt_percent", 0.02), ("yeast_percent", 0.01));
+
+        Assert.Equal(28_470, answers["dough"], 1e-9);
+        Assert.Equal(1.70, answers["total_percent"], 1e-9);
+        Assert.Equal(16_747.06, answers["flour"], 0.01);
+        Assert.Equal(11_220.53, answers["milk"], 0.01);
+    }
+
+    [Fact]
+    public void A_dough_at_its_total_percentage_gives_the_published_flour()
+    {
+        // dawghousebakery.com, 2022-03-05, "Calculating dough yield": 1.340 kg at 182 %, published as 736 g.
+        var answers = PracticeBank.Work("tray_of_rolls", ("pieces", 1), ("piece", 1340), ("milk_percent", 0.82));
+
+        Assert.Equal(736, answers["flour"], 0.5);
+    }
+
+    [Theory]
+    // Armed Forces Recipe Service, General Information A-1: cards for 100 portions.
+    [InlineData(100, 1, 348, 1, 1.25, 3.48, 4.35)]
+    [InlineData(100, 4, 348, 3, 1, 2.61, 2.61)]
+    // guides.kendall.edu, "Recipe conversions": 5 × 8 oz to 10 × 4 oz is the same yield.
+    [InlineData(5, 8, 10, 4, 12, 1, 12)]
+    public void Factors_come_from_total_yields(double portions, double size, double wanted, double wantedSize, double onCard, double factor, double amount)
+    {
+        var answers = PracticeBank.Work("bigger_portions", ("portions", portions), ("size", size), ("wanted", wanted), ("wanted_size", wantedSize), ("card_flour", onCard));
+
+        Assert.Equal(factor, answers["factor"], 1e-9);
+        Assert.Equal(amount, answers["flour"], 1e-9);
+    }
+
+    [Fact]
+    public void A_loss_is_divided_out()
+    {
+        // "Bread formula construction", thebakerynetwork.wordpress.com, 2011: 500 lb of bread, 13 % lost in all; 500/0.87 and 500/(0.98 × 0.89) are calculated.
+        Assert.Equal(574.71, PracticeBank.Work("loaf_for_the_shelf", ("baked", 500), ("loaves", 1), ("bake_loss", 0.13))["dough"], 0.01);
+        Assert.Equal(573.26, PracticeBank.Work("loaf_for_the_shelf", ("baked", 500), ("loaves", 1), ("bake_loss", 0.11), ("bowl_loss", 0.02))["dough"], 0.01);
+    }
+
+    [Fact]
+    public void The_ingredient_that_is_short_sets_flour_and_dough()
+    {
+        // wildyeastblog.com, "bp exercises 3": 50 g of milk at 10 %, total 163 %, give 500 g of flour and 815 g of dough.
+        var answers = PracticeBank.Work("last_of_the_butter", ("butter", 50), ("butter_percent", 0.10), ("total_percent", 1.63), ("piece", 100));
+
+        Assert.Equal(500, answers["flour"], 1e-9);
+        Assert.Equal(815, answers["dough"], 1e-9);
+        Assert.Equal(8, answers["buns"]);
+    }
+
+    [Fact]
+    public void A_textbook_yield_gives_the_flour_of_one_batch()
+    {
+        // johnnyskitchen.us, "Procedure for converting a formula to a new yield": 3000 g at 377.5 % is 794.7 g of flour.
+        var answers = PracticeBank.Work("mixer_batches", ("pieces", 30), ("piece", 100), ("bowl", 5), ("total_percent", 3.775));
+
+        Assert.Equal(1, answers["batches"]);
+        Assert.Equal(794.7, answers["flour"], 0.05);
+    }
+}
