@@ -53,7 +53,7 @@ internal static class NumberTexts
         var (value, code) = (call.Scalar(0), call.Text(1));
         if (call.Failed) return false;
         if (NumberFormat.Parse(code) is not { } format) return call.Interpreter.Unsupported($"the number format {code} is not evaluated");
-        if (value.Kind == CellValueKind.Logical) return value.ToString();
+        if (value.Kind == CellValueKind.Logical) return format.Show(value.ToString());
         if (value.IsText && !NumberText.TryParse(value.Text, out _)) return format.Show(value.Text);
         Coercion.TryNumber(value, out var number, out _);
         return format.Show(number, call.Interpreter.Uses1904Dates) is { } text ? text : CellError.Value;

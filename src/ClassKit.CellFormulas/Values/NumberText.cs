@@ -20,6 +20,17 @@ internal static class NumberText
         return (negative ? "-" : "") + (exponent is < -9 or > 20 ? Scientific(digits, exponent) : Plain(digits, exponent));
     }
 
+    /// <summary>The number with that many decimal places, all digits past the fifteenth 0. It must be rounded to them already, and not be negative.</summary>
+    public static string Fixed(double number, int places)
+    {
+        var scientific = number.ToString("E14", CultureInfo.InvariantCulture);
+        var exponent = int.Parse(scientific.AsSpan(scientific.IndexOf('E', StringComparison.Ordinal) + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        var digits = string.Concat(scientific.AsSpan(0, 1), scientific.AsSpan(2, SignificantDigits - 1));
+        if (exponent < 0) (digits, exponent) = (new string('0', -exponent) + digits, 0);
+        digits = digits.PadRight(exponent + 1 + places, '0');
+        return places == 0 ? digits[..(exponent + 1)] : string.Concat(digits.AsSpan(0, exponent + 1), ".", digits.AsSpan(exponent + 1, places));
+    }
+
     /// <summary>Reads a text as a cell would if it were typed: a number with or without thousands commas, a percentage, an amount in dollars, a date or a time.</summary>
     public static bool TryParse(string text, out double number)
     {

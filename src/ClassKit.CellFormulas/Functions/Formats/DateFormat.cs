@@ -17,6 +17,7 @@ internal static class DateFormat
         var weekday = Serial.Weekday(Math.Floor(total / 86400), uses1904Dates);
         var seconds = total - Math.Floor(total / 86400) * 86400;
         var halfDay = parts.Exists(part => part.Kind == FormatPartKind.HalfDay);
+        var elapsed = string.Concat(parts.Where(part => part.Kind == FormatPartKind.Elapsed).Select(part => part.Text[0]));
         var result = new StringBuilder();
         for (var at = 0; at < parts.Count; at++)
         {
@@ -26,6 +27,9 @@ internal static class DateFormat
                 FormatPartKind.Elapsed => result.Append(Elapsed(part.Text, total)),
                 FormatPartKind.HalfDay => result.Append(HalfDay(part.Text, seconds)),
                 FormatPartKind.Date when part.Text[0] == 'm' && IsMinute(parts, at) => result.Append(Padded((int)(seconds / 60) % 60, part.Text.Length)),
+
+                // Beside [h], a plain h counts all hours too.
+                FormatPartKind.Date when elapsed.Contains(part.Text[0], StringComparison.Ordinal) => result.Append(Elapsed(part.Text, total)),
                 FormatPartKind.Date => result.Append(DatePart(part.Text, year, month, day, weekday, (int)seconds, halfDay)),
                 FormatPartKind.Digit => result.Append(FractionDigit(parts, at, seconds)),
                 _ => result.Append(part.Text),
@@ -64,13 +68,13 @@ internal static class DateFormat
 
     private static string Padded(int number, int length) => number.ToString(CultureInfo.InvariantCulture).PadLeft(Math.Min(length, 4), '0');
 
-    /// <summary>An m is minutes right after hours or right before seconds.</summary>
+    /// <summary>An m is minutes right after hours or seconds, or right before seconds.</summary>
     private static bool IsMinute(List<FormatPart> parts, int at)
     {
         if (parts[at].Text.Length > 2) return false;
         var before = parts.Take(at).LastOrDefault(IsTime);
         var after = parts.Skip(at + 1).FirstOrDefault(IsTime);
-        return before.Text is ['h', ..] || after.Text is ['s', ..];
+        return before.Text is ['h' or 's', ..] || after.Text is ['s', ..];
     }
 
     private static bool IsTime(FormatPart part) => part.Kind is FormatPartKind.Date or FormatPartKind.Elapsed;

@@ -15,8 +15,14 @@ internal enum FormatPartKind
     /// <summary><c>%</c>.</summary>
     Percent,
 
-    /// <summary><c>E+</c> or <c>E-</c>.</summary>
+    /// <summary><c>E+</c>, <c>E-</c>, <c>e+</c> or <c>e-</c>.</summary>
     Exponent,
+
+    /// <summary>The <c>/</c> between the digits of a fraction.</summary>
+    Slash,
+
+    /// <summary>The digits of a denominator that is always the same, such as <c>16</c>.</summary>
+    Denominator,
 
     /// <summary>Letters of a date or time.</summary>
     Date,

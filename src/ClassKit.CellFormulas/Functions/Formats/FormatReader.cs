@@ -5,6 +5,8 @@ namespace ClassKit.CellFormulas.Functions;
 /// <summary>Cuts a section of a number format into its parts.</summary>
 internal sealed class FormatReader(string code)
 {
+    private const int MostDenominatorDigits = 7;
+
     private int _at;
 
     /// <summary>Reads the whole section.</summary>
@@ -44,14 +46,18 @@ internal sealed class FormatReader(string code)
                 return Add(parts, FormatPartKind.Text, "@", 1);
             case '[':
                 return Bracket(parts, condition);
-            case '/' when parts.Exists(part => part.Kind == FormatPartKind.Digit):
-                return false; // fractions
+            case '/' when parts.Exists(part => part.Kind == FormatPartKind.Digit) && !parts.Exists(part => part.Kind is FormatPartKind.Slash or FormatPartKind.Date):
+                return Add(parts, FormatPartKind.Slash, "/", 1);
+            case >= '1' and <= '9' when parts.Exists(part => part.Kind == FormatPartKind.Slash):
+                var digits = 1;
+                while (_at + digits < code.Length && char.IsAsciiDigit(code[_at + digits])) digits++;
+                return digits <= MostDenominatorDigits && Add(parts, FormatPartKind.Denominator, code.Substring(_at, digits), digits);
         }
 
         if (Starts("General")) return Add(parts, FormatPartKind.General, "General", 7);
-        if (Starts("AM/PM")) return Add(parts, FormatPartKind.HalfDay, code.Substring(_at, 5), 5);
+        if (Starts("AM/PM")) return Add(parts, FormatPartKind.HalfDay, "AM/PM", 5);
         if (Starts("A/P")) return Add(parts, FormatPartKind.HalfDay, code.Substring(_at, 3), 3);
-        if (Starts("E+") || Starts("E-")) return Add(parts, FormatPartKind.Exponent, "E" + code[_at + 1], 2);
+        if (Starts("E+") || Starts("E-")) return Add(parts, FormatPartKind.Exponent, code.Substring(_at, 2), 2);
         if (char.ToLowerInvariant(c) is 'y' or 'm' or 'd' or 'h' or 's')
         {
             var length = 1;
@@ -98,7 +104,7 @@ internal sealed class FormatReader(string code)
     private static bool Compare(string inner, Action<Func<double, bool>> condition)
     {
         var digits = inner.TrimStart('<', '>', '=');
-        if (digits.Length == inner.Length || !double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var bound)) return false;
+        if (digits.Length == inner.Length || digits.Length == 0 || !double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var bound)) return false;
         Func<double, bool>? test = inner[..^digits.Length] switch
         {
             "<" => number => number < bound,

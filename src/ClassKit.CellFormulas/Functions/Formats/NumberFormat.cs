@@ -1,9 +1,7 @@
-using ClassKit.CellFormulas.Values;
-
 namespace ClassKit.CellFormulas.Functions;
 
 /// <summary>A number format such as <c>#,##0.00;[Red]-0.0</c>: up to four sections, for positive numbers, negative ones, zero, and text.</summary>
-/// <remarks>ECMA-376 Part 1, 18.8.31 (numFmts). Colours are passed over; fractions are not evaluated.</remarks>
+/// <remarks>ECMA-376 Part 1, 18.8.31 (numFmts). Colours are passed over.</remarks>
 internal sealed class NumberFormat
 {
     private readonly FormatSection[] _sections;
@@ -29,10 +27,10 @@ internal sealed class NumberFormat
         var withCondition = Array.FindIndex(_sections, section => section.Condition is not null);
         if (withCondition >= 0) return ShowConditionally(number, uses1904Dates);
         var numeric = _sections.Where((section, at) => at < 3 && !section.IsText).ToArray();
-        if (numeric.Length == 0) return NumberText.General(number);
+        if (numeric.Length == 0) return GeneralFormat.Show(number);
         if (number < 0 && numeric.Length > 1) return numeric[1].Show(-number, uses1904Dates);
         if (number == 0 && numeric.Length > 2) return numeric[2].Show(number, uses1904Dates);
-        if (number >= 0 || numeric[0].IsDate) return numeric[0].Show(number, uses1904Dates);
+        if (number >= 0 || (numeric[0].IsDate && !uses1904Dates)) return numeric[0].Show(number, uses1904Dates);
         var size = numeric[0].Show(-number, uses1904Dates);
         return size is null ? null : numeric[0].IsZero(-number) ? size : "-" + size;
     }
@@ -53,7 +51,8 @@ internal sealed class NumberFormat
             return number < 0 ? "-" + section.Show(-number, uses1904Dates) : section.Show(number, uses1904Dates);
         }
 
-        return null;
+        // What a lone condition leaves out is shown without a format.
+        return _sections.Length == 1 ? GeneralFormat.Show(number) : null;
     }
 
     private static List<string> Split(string code)
