@@ -61,6 +61,10 @@ internal sealed class Call
         return value.Array is { } array ? array[0, 0] : Interpreter.Single(value.Reference!);
     }
 
+    /// <summary>The argument as a single value: of a range or an array the top left one.</summary>
+    public CellValue First(int at) =>
+        Value(at).Reference is { } reference ? Interpreter.Read(reference.First.Sheet, reference.First.Top, reference.First.Left) : Any(at);
+
     /// <summary>The argument as a single value that is no error.</summary>
     public CellValue Scalar(int at)
     {

@@ -86,6 +86,7 @@ internal abstract partial class Interpreter
 
     private FormulaValue Unknown(string name)
     {
+        if (HasMacros) return Unsupported($"the function {name} may be a macro, which is not evaluated");
         if (KnownElsewhere.Contains(name) || name.StartsWith("_XL", StringComparison.Ordinal)) return Unsupported($"the function {name} is not evaluated");
         Reason ??= $"there is no function called {name}";
         return CellError.Name;

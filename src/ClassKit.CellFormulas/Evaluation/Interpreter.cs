@@ -35,6 +35,9 @@ internal abstract partial class Interpreter
     /// <summary>Why there is no value, or what led to an error value.</summary>
     public string? Reason { get; protected set; }
 
+    /// <summary>True if functions may come from macros.</summary>
+    protected virtual bool HasMacros => false;
+
     /// <summary>True while an array formula, or an argument that is taken as an array, is evaluated.</summary>
     public bool WantsArrays => _arrayMode;
 

@@ -11,6 +11,7 @@ internal sealed partial class WorkbookInterpreter
 
     private CellValue CloseCircle(int from)
     {
+        if (_workbook.Workbook.IteratesCircles) Unsupported("the workbook computes circles by going round them, and " + Words(from));
         Reason ??= Words(from);
         Mark(from);
         return CellValue.FromError(CellError.Reference);

@@ -30,6 +30,8 @@ internal sealed partial class WorkbookInterpreter : Interpreter
 
     protected override (int Rows, int Columns) Offset => _offset;
 
+    protected override bool HasMacros => _workbook.Workbook.HasMacros;
+
     private int CurrentSheet => _path[^1].Sheet;
 
     /// <summary>Forgets all values and takes up other inputs.</summary>

@@ -9,6 +9,12 @@ public sealed record WorkbookSnapshot(
     IReadOnlyList<DefinedName> Names,
     bool Uses1904Dates = false)
 {
+    /// <summary>True if macros come with the workbook, so that a function we do not know may be one of them.</summary>
+    public bool HasMacros { get; init; }
+
+    /// <summary>True if the workbook computes circles by going round them a number of times instead of refusing them (ECMA-376 Part 1, 18.2.2, iterate).</summary>
+    public bool IteratesCircles { get; init; }
+
     /// <summary>The sheet of that name in any letter case, or null.</summary>
     public SheetSnapshot? FindSheet(string name) =>
         Sheets.FirstOrDefault(sheet => string.Equals(sheet.Name, name, StringComparison.OrdinalIgnoreCase));

@@ -58,6 +58,8 @@ public static class ReturnedWorkbookReader
         var sheets = new List<SheetSnapshot>();
         foreach (var (name, id) in workbook.Sheets)
         {
+            // Macro sheets of old workbooks are listed with an empty pointer.
+            if (id.Length == 0) continue;
             if (relationships.Find(id) is not var (type, sheet)) throw RefusalException.Damaged($"sheet '{name}' is listed, but not where it lies");
             if (!package.Has(sheet)) throw RefusalException.Damaged($"sheet '{name}' is listed, but its part {sheet} is missing");
 
@@ -65,6 +67,10 @@ public static class ReturnedWorkbookReader
             if (Relationships.IsType(type, "worksheet")) sheets.Add(SheetPart.Read(package, sheet, name, context));
         }
 
-        return new(sheets, workbook.Names, workbook.Uses1904Dates);
+        return new(sheets, workbook.Names, workbook.Uses1904Dates)
+        {
+            HasMacros = relationships.FirstOf("vbaProject") is not null,
+            IteratesCircles = workbook.IteratesCircles,
+        };
     }
 }

@@ -21,6 +21,8 @@ internal sealed class WorkbookPart
 
     public bool Uses1904Dates { get; private set; }
 
+    public bool IteratesCircles { get; private set; }
+
     /// <summary>The names, those of one sheet with its name. A name whose sheet is not there is left out.</summary>
     public IReadOnlyList<DefinedName> Names => [.. _names
         .Select(name => (name.Name, Sheet: SheetOf(name.Sheet), name.Formula))
@@ -42,6 +44,7 @@ internal sealed class WorkbookPart
     private void Take(XmlReader xml)
     {
         if (xml.IsAt("workbookPr")) Uses1904Dates = xml.Flag("date1904");
+        else if (xml.IsAt("calcPr")) IteratesCircles = xml.Flag("iterate");
         else if (xml.IsAt("sheet")) TakeSheet(xml);
         else if (xml.IsAt("definedName")) TakeName(xml);
     }

@@ -47,6 +47,9 @@ internal static class XmlPart
         {
             // Broken on the way explains more than what came of it, so that the checksum is asked first.
             stream.Finish();
+
+            // The reader stops at a document type before it reads anything.
+            if (problem.LineNumber == 0) throw RefusalException.Damaged($"{part} is empty or starts with a document type, as no spreadsheet program writes it");
             throw RefusalException.Damaged($"{part} is no well-formed XML at line {problem.LineNumber}, column {problem.LinePosition}");
         }
         catch (RefusalException refused) when (refused.Refusal.Kind == RefusalKind.Damaged)

@@ -188,4 +188,30 @@ public class WorkbookEvaluatorTests
         Assert.Equal(error, evaluation.Value.Error);
         Assert.Contains(reason, evaluation.Reason, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void An_unknown_function_is_a_misspelling_unless_macros_come_with_the_workbook()
+    {
+        var book = new Book { ["A1"] = "=DOUGHWEIGHT(5)" };
+        Assert.Equal(CellError.Name, book.Value("A1").Error);
+
+        var evaluation = new WorkbookEvaluator(book.Snapshot() with { HasMacros = true }).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(EvaluationStatus.Unsupported, evaluation.Status);
+        Assert.Contains("macro", evaluation.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_circle_that_the_workbook_goes_round_on_purpose_is_unsupported()
+    {
+        var book = new Book { ["A1"] = "=B1/2+1", ["B1"] = "=A1" };
+        Assert.Equal(CellError.Reference, book.Value("A1").Error);
+
+        var evaluation = new WorkbookEvaluator(book.Snapshot() with { IteratesCircles = true }).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(EvaluationStatus.Unsupported, evaluation.Status);
+        Assert.Contains("circle", evaluation.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_what_if_table_is_unsupported_and_no_misspelling() =>
+        Assert.Equal(EvaluationStatus.Unsupported, new Book { ["A1"] = "=TABLE()" }.Evaluate("A1").Status);
 }

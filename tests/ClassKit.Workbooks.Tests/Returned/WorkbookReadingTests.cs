@@ -112,4 +112,39 @@ public sealed class WorkbookReadingTests
         Assert.Equal(RefusalKind.Damaged, refusal.Kind);
         Assert.Contains("'S'", refusal.Reason, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_sheet_listed_with_an_empty_pointer_is_an_old_macro_sheet_without_cells()
+    {
+        var workbook = HandMade.Sheet(OneCell).Replace("xl/workbook.xml", "<sheets>", """<sheets><sheet name="Module" sheetId="2" r:id=""/>""").Read();
+
+        Assert.Equal("S", Assert.Single(workbook.Sheets).Name);
+    }
+
+    [Fact]
+    public void Macros_are_noticed_and_never_opened()
+    {
+        var relationships = HandMade.Relationships(("rId1", "worksheet", "worksheets/sheet1.xml"), ("rId9", "vbaProject", "vbaProject.bin"));
+
+        Assert.False(HandMade.Sheet(OneCell).Read().HasMacros);
+        Assert.True(HandMade.Sheet(OneCell).With("xl/_rels/workbook.xml.rels", relationships).Read().HasMacros);
+    }
+
+    [Theory]
+    [InlineData("""<calcPr calcId="191029" iterate="1"/>""", true)]
+    [InlineData("""<calcPr calcId="191029"/>""", false)]
+    public void It_is_kept_whether_circles_are_gone_round(string properties, bool iterates)
+    {
+        Assert.Equal(iterates, HandMade.Sheet(OneCell).Replace("xl/workbook.xml", "</workbook>", properties + "</workbook>").Read().IteratesCircles);
+    }
+
+    [Fact]
+    public void A_document_type_is_refused_in_words()
+    {
+        const string bomb = """<!DOCTYPE s [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]><sst xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><si><t>&b;</t></si></sst>""";
+        var refusal = ReturnedWorkbookReader.Read(HandMade.Sheet(OneCell).With("xl/sharedStrings.xml", bomb).ToBytes()).Refusal!;
+
+        Assert.Equal(RefusalKind.Damaged, refusal.Kind);
+        Assert.Contains("document type", refusal.Reason, StringComparison.Ordinal);
+    }
 }
