@@ -32,7 +32,7 @@ internal static class Arithmetic
         return numbers.Count == 0 ? 0 : numbers.Aggregate(1.0, (product, number) => product * number);
     }
 
-    /// <summary>Products of elements in the same place, added up; what is no number counts as 0.</summary>
+    /// <summary>Products of elements in the same place, added up; what is no number counts as 0, but a text by itself is <c>#VALUE!</c>.</summary>
     private static FormulaValue SumProduct(Call call)
     {
         var arrays = new ArrayValue[call.Count];
@@ -44,6 +44,7 @@ internal static class Arithmetic
 
         // Outside what is stored everywhere, one factor is blank and the product 0.
         var (rows, columns) = (arrays.Min(array => array.StoredRows), arrays.Min(array => array.StoredColumns));
+        if (Array.Exists(arrays, array => array.Count == 1 && array[0, 0].IsText)) return call.Fail(CellError.Value);
         var products = new List<double>();
         foreach (var array in arrays) FailOnError(call, array);
         for (var row = 0; row < rows && !call.Failed; row++)

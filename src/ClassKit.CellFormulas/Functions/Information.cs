@@ -43,8 +43,7 @@ internal static class Information
     /// <summary>A number as it is, a logical as 0 or 1, anything else as 0; of a range its first cell.</summary>
     private static FormulaValue N(Call call)
     {
-        var value = call.Value(0);
-        var first = value.Reference is { } reference ? call.Interpreter.Read(reference.First.Sheet, reference.First.Top, reference.First.Left) : call.Any(0);
+        var first = call.First(0);
         return first.Kind switch
         {
             CellValueKind.Number or CellValueKind.Error => first,

@@ -9,8 +9,8 @@ internal static class Order
     public static readonly FunctionRow[] Rows =
     [
         new("MEDIAN", 1, FunctionRow.Many, "*R", call => Sorted(call.NumbersFrom(0)) is { Count: > 0 } sorted ? Inclusive(sorted, 0.5) : CellError.Number),
-        new("MODE", 1, FunctionRow.Many, "*A", call => Mode(call.NumbersFrom(0))),
-        new("MODE.SNGL", 1, FunctionRow.Many, "*A", call => Mode(call.NumbersFrom(0))),
+        new("MODE", 1, FunctionRow.Many, "*A", call => Mode(Listed(call))),
+        new("MODE.SNGL", 1, FunctionRow.Many, "*A", call => Mode(Listed(call))),
         new("LARGE", 2, 2, "AV", call => Ranked(call, fromTop: true)),
         new("SMALL", 2, 2, "AV", call => Ranked(call, fromTop: false)),
         new("RANK", 2, 3, "VRV", call => Rank(call, average: false)),
@@ -36,6 +36,21 @@ internal static class Order
     private static List<double> Sorted(List<double> numbers)
     {
         numbers.Sort();
+        return numbers;
+    }
+
+    /// <summary>The numbers in ranges and arrays; what is written singly, or stands in a cell named by itself, must be a number.</summary>
+    private static List<double> Listed(Call call)
+    {
+        var numbers = new List<double>();
+        for (var at = 0; at < call.Count && !call.Failed; at++)
+        {
+            var value = call.Value(at);
+            if (value.Array is not null || value.Reference is { IsCell: false }) call.AddNumbers(at, numbers);
+            else if (call.Any(at) is { IsNumber: true } number) numbers.Add(number.Number);
+            else call.Fail(call.Any(at) is { IsError: true } error ? error.Error : CellError.Value);
+        }
+
         return numbers;
     }
 

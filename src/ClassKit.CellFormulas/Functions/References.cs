@@ -131,7 +131,10 @@ internal static class References
         var (rowFixed, columnFixed) = (kind is 1 or 2, kind is 1 or 3);
         var cell = letters ? new Corner(row, rowFixed, column, columnFixed).ToString() : R1C1('R', row, rowFixed) + R1C1('C', column, columnFixed);
         if (call.IsMissing(4)) return cell;
-        return (SheetNames.NeedsQuotes(sheet) && sheet.Length > 0 ? $"'{sheet.Replace("'", "''", StringComparison.Ordinal)}'" : sheet) + "!" + cell;
+
+        // The brackets around another workbook's name need no quotes.
+        var name = sheet.StartsWith('[') ? sheet[(sheet.IndexOf(']', StringComparison.Ordinal) + 1)..] : sheet;
+        return (SheetNames.NeedsQuotes(name) && sheet.Length > 0 ? $"'{sheet.Replace("'", "''", StringComparison.Ordinal)}'" : sheet) + "!" + cell;
     }
 
     private static string R1C1(char letter, int number, bool isFixed) =>

@@ -26,7 +26,7 @@ internal static class Texts
         new("PROPER", 1, 1, "V", call => Proper(call.Text(0))),
         new("REPT", 2, 2, "VV", Rept),
         new("EXACT", 2, 2, "VV", call => string.Equals(call.Text(0), call.Text(1), StringComparison.Ordinal)),
-        new("T", 1, 1, "R", call => call.Any(0) is { IsText: true } or { IsError: true } ? call.Any(0) : ""),
+        new("T", 1, 1, "R", call => call.First(0) is { IsText: true } or { IsError: true } ? call.First(0) : ""),
         new("CHAR", 1, 1, "V", call => call.Integer(0) is var code and >= 1 and <= 255 ? WindowsCharacters.Decode(code).ToString() : CellError.Value),
         new("CODE", 1, 1, "V", call => call.Text(0) is { Length: > 0 } text ? WindowsCharacters.Encode(text[0]) : CellError.Value),
         new("UNICHAR", 1, 1, "V", call => call.Integer(0) is var code and > 0 && Rune.IsValid(code) ? new Rune(code).ToString() : CellError.Value),

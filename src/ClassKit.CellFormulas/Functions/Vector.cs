@@ -37,32 +37,37 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
     }
 
     /// <summary>In ascending order, the last place not above; in descending order, the last not below. Values of other kinds are passed over. -1 for none.</summary>
+    /// <remarks>
+    /// Halving as spreadsheet programs do it, ending at the first equal value met, so that unsorted keys lead to the same wrong place;
+    /// of neighbouring equals the last one is taken, going down the first.
+    /// </remarks>
     public int Sorted(CellValue wanted, bool descending = false)
     {
-        var places = new List<int>();
-        for (var at = 0; at < Count; at++)
-        {
-            if (this[at].Kind == wanted.Kind) places.Add(at);
-        }
-
-        var (low, high) = (0, places.Count);
-        while (low < high)
+        var (low, high) = (-1, Count);
+        while (high - low > 1)
         {
             var middle = (low + high) / 2;
-            var order = Operators.Compare(this[places[middle]], wanted);
-            if (descending ? order >= 0 : order <= 0) low = middle + 1;
+            var at = middle;
+            while (at < high && this[at].Kind != wanted.Kind) at++;
+            if (at == high)
+            {
+                high = middle;
+                continue;
+            }
+
+            var order = Operators.Compare(this[at], wanted);
+            if (order == 0) return EndOfEquals(at, wanted, descending ? -1 : 1);
+            if (order < 0 != descending) low = at;
             else high = middle;
         }
 
-        if (low == 0) return -1;
+        return low;
+    }
 
-        // Downwards, the first of equals is the one meant.
-        if (descending)
-        {
-            while (low > 1 && Operators.Compare(this[places[low - 1]], wanted) == 0 && Operators.Compare(this[places[low - 2]], wanted) == 0) low--;
-        }
-
-        return places[low - 1];
+    private int EndOfEquals(int at, CellValue wanted, int step)
+    {
+        for (var next = at + step; next >= 0 && next < Count && this[next].Kind == wanted.Kind && Operators.Compare(this[next], wanted) == 0; next += step) at = next;
+        return at;
     }
 
     /// <summary>The place with the value, or else with the nearest below (or above) whatever the order; -1 for none.</summary>
