@@ -1,0 +1,64 @@
+using ClassKit.CellFormulas;
+using ClassKit.Content;
+using ClassKit.Exercises;
+using ClassKit.UseCases;
+using ClassKit.Workbooks;
+
+namespace ClassKit.Benchmarks.Material;
+
+/// <summary>One student's returned workbook with twenty answers, each a formula over the sheet's cells, and other inputs for it.</summary>
+internal sealed class TwentyAnswers
+{
+    private const int HowMany = 20;
+    private const ulong Seed = 20;
+
+    /// <summary>Deals the demo lesson's first twenty answers to a class of nine, and fills in the first workbook.</summary>
+    public TwentyAnswers(int students = 9)
+    {
+        var demo = DemoMaterial.Find(AppContext.BaseDirectory) ?? throw new InvalidOperationException("Run the benchmarks inside the checkout: the demo lesson is their material.");
+        var lesson = LessonReader.Read(demo.Lesson).Model ?? throw new InvalidOperationException("The demo lesson has errors: run `classkit check lessons`.");
+        var roster = new Roster("benchmark", [.. Enumerable.Range(1, students).Select(at => new Student($"s{at:D5}", $"Student {at}", $"s{at}@example.org"))]);
+        Dealt = Dealer.Deal(lesson.Id, lesson.Title, Take(lesson.Exercises), lesson.Marking, roster, Seed).Class!;
+        var student = Dealt.Students[0];
+        Returned = Fill(student);
+        Answers = [.. student.Answers.Select(answer => answer.Address)];
+        FreshInputs = [.. Dealt.Students.Skip(1).Take(8).Select(other => other.Givens.ToDictionary(given => given.Address, given => CellValue.FromNumber((double)given.Value)))];
+    }
+
+    /// <summary>What was dealt.</summary>
+    public DealtClass Dealt { get; }
+
+    /// <summary>The first student's workbook as it came back.</summary>
+    public byte[] Returned { get; }
+
+    /// <summary>The twenty answer cells.</summary>
+    public IReadOnlyList<CellAddress> Answers { get; }
+
+    /// <summary>Eight other sets of inputs.</summary>
+    public IReadOnlyList<IReadOnlyDictionary<CellAddress, CellValue>> FreshInputs { get; }
+
+    /// <summary>A student's workbook with every answer a formula, and every formula right.</summary>
+    public byte[] Fill(DealtStudent student)
+    {
+        var answers = Dealt.Exercises.SelectMany(exercise =>
+        {
+            var sheet = new AnswerSheet(exercise, student);
+            return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
+        });
+        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(Dealt, student), Returning.Edits(student, [.. answers]));
+    }
+
+    /// <summary>Whole exercises as long as they fit, the last one cut to fit.</summary>
+    private static List<Exercise> Take(IReadOnlyList<Exercise> exercises)
+    {
+        List<Exercise> taken = [];
+        var left = HowMany;
+        foreach (var exercise in exercises.TakeWhile(_ => left > 0))
+        {
+            var parts = exercise.Parts.Take(left).ToList();
+            taken.Add(exercise with { Parts = parts });
+            left -= parts.Count;
+        }
+        return left == 0 ? taken : throw new InvalidOperationException($"The demo lesson has fewer than {HowMany} parts.");
+    }
+}

@@ -1,0 +1,14 @@
+using BenchmarkDotNet.Columns;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.NoEmit;
+
+// Run with `dotnet run -c Release --project tests/ClassKit.Benchmarks -- --filter '*'`. Each class holds one claim: its methods run
+// in one process, one after the other, and the Ratio column compares them with the baseline of the same run.
+var config = DefaultConfig.Instance
+    .AddJob(Job.ShortRun.WithIterationCount(7).WithToolchain(InProcessNoEmitToolchain.Instance))
+    .AddColumn(StatisticColumn.Median)
+    .HideColumns("Job", "Toolchain", "IterationCount", "LaunchCount", "WarmupCount", "Error")
+    .WithArtifactsPath(Path.Combine(Path.GetTempPath(), "classkit-benchmarks"));
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);
