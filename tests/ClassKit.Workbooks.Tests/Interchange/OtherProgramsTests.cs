@@ -1,7 +1,6 @@
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 using ClassKit.Workbooks.Tests.Samples;
-using ClassKit.Workbooks.Tests.Tools;
 
 namespace ClassKit.Workbooks.Tests.Interchange;
 

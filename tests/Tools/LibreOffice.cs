@@ -1,16 +1,15 @@
-namespace ClassKit.Workbooks.Tests.Tools;
+namespace ClassKit.Tests;
 
 /// <summary>An independent spreadsheet program that opens, recalculates and saves workbooks without a screen.</summary>
 internal static class LibreOffice
 {
     private static readonly Lock OneAtATime = new();
     private static readonly Lazy<string> Profile = new(MakeProfile);
-    private static readonly Lazy<bool> IsThere = new(() => Tool.Works("soffice", "--version"));
 
     /// <summary>The workbook as that program saves it in another format; <paramref name="filter"/> as in <c>xlsx:Calc MS Excel 2007 XML</c>.</summary>
     public static byte[] Convert(byte[] workbook, string filter)
     {
-        Tool.Require(IsThere.Value, "LibreOffice (soffice)");
+        Tool.LibreOffice.Require();
         var folder = Directory.CreateTempSubdirectory("classkit-");
         try
         {
@@ -18,7 +17,7 @@ internal static class LibreOffice
             File.WriteAllBytes(source, workbook);
             var target = folder.CreateSubdirectory("saved").FullName;
             lock (OneAtATime)
-                Tool.Run("soffice", "-env:UserInstallation=file://" + Profile.Value, "--headless", "--convert-to", filter, "--outdir", target, source);
+                Tool.LibreOffice.Run("-env:UserInstallation=file://" + Profile.Value, "--headless", "--convert-to", filter, "--outdir", target, source);
             return File.ReadAllBytes(Assert.Single(Directory.GetFiles(target)));
         }
         finally

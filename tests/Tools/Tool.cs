@@ -1,8 +1,8 @@
 using System.Diagnostics;
 
-namespace ClassKit.EndToEnd.Tests.Tools;
+namespace ClassKit.Tests;
 
-/// <summary>A program that is not ours and that some tests need.</summary>
+/// <summary>A program that is not ours and that some tests need. Where it is missing a test is skipped, or fails if CLASSKIT_REQUIRE_TOOLS is 1.</summary>
 internal sealed class Tool
 {
     private readonly string? _path;
@@ -22,6 +22,8 @@ internal sealed class Tool
     public static Tool PythonWithOpenPyXl { get; } = new("python3-openpyxl", Directory.Exists("/usr/lib/python3/dist-packages/openpyxl") ? ["/usr/bin/python3"] : []);
 
     public static Tool PdfToText { get; } = new("poppler-utils", "/usr/bin/pdftotext");
+
+    public static Tool RWithPsych { get; } = new("r-cran-psych", Directory.Exists("/usr/lib/R/site-library/psych") ? ["/usr/bin/Rscript"] : []);
 
     /// <summary>The program; where it is missing the test is skipped, or fails if the environment says that tools are compulsory.</summary>
     public string Require()
