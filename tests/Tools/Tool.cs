@@ -39,6 +39,7 @@ internal sealed class Tool
     public string Run(params IReadOnlyList<string> arguments)
     {
         var start = new ProcessStartInfo(Require(), arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
+        start.Environment["LC_ALL"] = "C.UTF-8";
         using var process = Process.Start(start)!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();

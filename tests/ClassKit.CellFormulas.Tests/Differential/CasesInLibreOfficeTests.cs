@@ -16,7 +16,7 @@ public class CasesInLibreOfficeTests
             "f_" + file.Name,
             file.ToBook().Snapshot().Sheets[0].Cells.ToDictionary(
                 cell => cell.Key, cell => cell.Value.Formula is { } formula ? cell.Value with { Formula = CellFormula.Of(formula).ToFileText() } : cell.Value)));
-        var values = LibreOffice.Compute(new([.. sheets], []));
+        var values = LibreOfficeValues.Of(new([.. sheets], []));
         var differences = new List<string>();
         foreach (var file in files)
         {

@@ -34,7 +34,7 @@ public class CorpusTests
         var folder = Environment.GetEnvironmentVariable("CLASSKIT_WRITE_CORPUS");
         Assert.SkipWhen(string.IsNullOrEmpty(folder), "Runs only to make the corpus anew: set CLASSKIT_WRITE_CORPUS to its folder.");
         var workbook = RandomWorkbook.Of(Seed, Sheets);
-        var values = LibreOffice.Compute(workbook);
+        var values = LibreOfficeValues.Of(workbook);
         foreach (var sheet in workbook.Sheets)
         {
             var text = new StringBuilder("# Random formulas, computed by LibreOffice\n");

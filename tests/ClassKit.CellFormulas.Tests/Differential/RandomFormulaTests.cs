@@ -13,7 +13,7 @@ public class RandomFormulaTests
     public void LibreOffice_computes_the_same()
     {
         var workbook = RandomWorkbook.Of(Seed, Sheets);
-        var theirs = LibreOffice.Compute(workbook);
+        var theirs = LibreOfficeValues.Of(workbook);
         var evaluator = new WorkbookEvaluator(workbook);
         var differences = new List<string>();
         var compared = 0;

@@ -12,10 +12,15 @@ internal static class XlsxFile
     private static readonly XNamespace Package = "http://schemas.openxmlformats.org/package/2006/relationships";
     private static readonly XNamespace Types = "http://schemas.openxmlformats.org/package/2006/content-types";
 
-    public static void Write(WorkbookSnapshot workbook, string path)
+    public static byte[] Write(WorkbookSnapshot workbook)
     {
-        File.Delete(path);
-        using var zip = ZipFile.Open(path, ZipArchiveMode.Create);
+        using var file = new MemoryStream();
+        using (var zip = new ZipArchive(file, ZipArchiveMode.Create, leaveOpen: true)) Write(zip, workbook);
+        return file.ToArray();
+    }
+
+    private static void Write(ZipArchive zip, WorkbookSnapshot workbook)
+    {
         var sheets = workbook.Sheets.Select((sheet, at) => (Sheet: sheet, Number: at + 1)).ToList();
         const string Base = "application/vnd.openxmlformats-officedocument.spreadsheetml.";
         Put(zip, "[Content_Types].xml", new XElement(
@@ -35,9 +40,9 @@ internal static class XlsxFile
         foreach (var (sheet, number) in sheets) Put(zip, $"xl/worksheets/sheet{number}.xml", Sheet(sheet));
     }
 
-    public static Dictionary<CellAddress, CellValue> ReadValues(string path)
+    public static Dictionary<CellAddress, CellValue> ReadValues(byte[] file)
     {
-        using var zip = ZipFile.OpenRead(path);
+        using var zip = new ZipArchive(new MemoryStream(file), ZipArchiveMode.Read);
         var strings = zip.GetEntry("xl/sharedStrings.xml") is null ? [] : Load(zip, "xl/sharedStrings.xml").Elements(Main + "si")
             .Select(item => string.Concat(item.Descendants(Main + "t").Select(text => text.Value))).ToList();
         var targets = Load(zip, "xl/_rels/workbook.xml.rels").Elements(Package + "Relationship").ToDictionary(one => one.Attribute("Id")!.Value, one => one.Attribute("Target")!.Value);

@@ -1,4 +1,3 @@
-using ClassKit.EndToEnd.Tests.Tools;
 using ClassKit.EndToEnd.Tests.Tour;
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;

@@ -13,7 +13,7 @@ public sealed class LibreOfficeAgreesTests
     public void LibreOffice_computes_the_same_answers_on_two_hundred_variants_of_every_exercise()
     {
         var variants = PracticeBank.Exercises.ToDictionary(exercise => exercise.Id, exercise => Variants.Draw(exercise, VariantsEach).ToList());
-        var values = LibreOffice.Compute(new([.. PracticeBank.Exercises.Select(exercise => Sheet(exercise, variants[exercise.Id]))], []));
+        var values = LibreOfficeValues.Of(new([.. PracticeBank.Exercises.Select(exercise => Sheet(exercise, variants[exercise.Id]))], []));
         var compared = 0;
         foreach (var exercise in PracticeBank.Exercises)
         {

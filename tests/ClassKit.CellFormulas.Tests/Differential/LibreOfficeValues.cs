@@ -1,0 +1,8 @@
+namespace ClassKit.CellFormulas.Tests;
+
+/// <summary>What an independent spreadsheet program computes.</summary>
+internal static class LibreOfficeValues
+{
+    /// <summary>The values of all cells of a workbook, computed there.</summary>
+    public static Dictionary<CellAddress, CellValue> Of(WorkbookSnapshot workbook) => XlsxFile.ReadValues(LibreOffice.SaveAgain(XlsxFile.Write(workbook)));
+}
