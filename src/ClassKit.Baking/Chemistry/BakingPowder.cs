@@ -15,13 +15,30 @@ public static class BakingPowder
     /// <remarks>B. Lowe, Experimental Cookery, "Batters and Doughs", after Chittick; chestofbooks.com.</remarks>
     public static Band<double> UsualShare { get; } = new(UnitedStatesMinimumShare, 0.13, 0.14);
 
+    /// <summary>Less than this is flour, more than this is more than pure soda gives.</summary>
+    private const double LeastShare = 0.001;
+
     /// <summary>The gas that a mass of powder makes available.</summary>
     /// <param name="powder">Not negative.</param>
-    /// <param name="availableShare">0 to 1.</param>
-    public static Mass AvailableCarbonDioxide(Mass powder, double availableShare) => powder * availableShare;
+    /// <param name="availableShare">Above 0, at most the 0.5239 of pure soda.</param>
+    public static Computed<Mass> AvailableCarbonDioxide(Mass powder, double availableShare)
+    {
+        if (WhatIsWrong(powder, "powder", availableShare) is { } odd)
+            return odd;
+        var gas = powder * availableShare;
+        return Explanation.Of(
+            "Carbon dioxide from baking powder", "carbon dioxide", "powder × available share", $"{Figures.Grams(powder, 3)} × {Figures.Percent(availableShare)}", Figures.Grams(gas, 3)).For(gas);
+    }
 
     /// <summary>The share of soda in a powder of an available share: 12 % of carbon dioxide take 22.9 % of soda.</summary>
-    public static double SodaShare(double availableShare) => availableShare / BakingSoda.CarbonDioxideByAcid;
+    /// <param name="availableShare">Above 0, at most the 0.5239 of pure soda.</param>
+    public static Computed<double> SodaShare(double availableShare)
+    {
+        if (WhatIsWrong(default, "powder", availableShare) is { } odd)
+            return odd;
+        var soda = availableShare / BakingSoda.CarbonDioxideByAcid;
+        return Explanation.Of("Soda in baking powder", "share of soda", "available share × 84.006 / 44.009", $"{Figures.Percent(availableShare)} × 84.006 / 44.009", Figures.Percent(soda)).For(soda);
+    }
 
     /// <summary>The available share of a powder mixed from soda, acid and filler.</summary>
     /// <param name="soda">Not negative.</param>
@@ -31,22 +48,50 @@ public static class BakingPowder
     public static Computed<double> AvailableShare(Mass soda, Mass acid, LeaveningAcid kind, Mass filler)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        var powder = soda + acid + filler;
-        return powder.Grams > 0
-            ? Neutralization.Of(soda, acid, kind).CarbonDioxide / powder
-            : new Impossibility("no-powder", "There is nothing in the powder.", "Give the masses of soda, acid and filler.");
+        if (Sanity.Mass(filler, "filler", "negative-mass", orNone: true) is { } odd)
+            return odd;
+        return Neutralization.Of(soda, acid, kind).Then<double>(mixed =>
+        {
+            var powder = soda + acid + filler;
+            if (!(powder.Grams > 0))
+                return new Impossibility("no-powder", "There is nothing in the powder.", "Give the masses of soda, acid and filler.");
+            var share = mixed.CarbonDioxide / powder;
+            return new Explanation(
+                "Available carbon dioxide of a powder",
+                [
+                    .. mixed.Explanation.Steps,
+                    new("powder", "soda + acid + filler", $"{Figures.Grams(soda, 3)} + {Figures.Grams(acid, 3)} + {Figures.Grams(filler, 3)}", Figures.Grams(powder, 3)),
+                    new("available share", "carbon dioxide / powder", $"{Figures.Grams(mixed.CarbonDioxide, 3)} / {Figures.Grams(powder, 3)}", Figures.Percent(share)),
+                ],
+                mixed.Explanation.Model).For(share);
+        });
     }
 
     /// <summary>The powder that gives as much gas as a mass of soda with enough acid.</summary>
-    public static Computed<Mass> InPlaceOfSoda(Mass soda, double availableShare) => availableShare is > 0 and < 1
-        ? soda * (BakingSoda.CarbonDioxideByAcid / availableShare)
-        : NoShare(availableShare);
+    public static Computed<Mass> InPlaceOfSoda(Mass soda, double availableShare)
+    {
+        if (WhatIsWrong(soda, "soda", availableShare) is { } odd)
+            return odd;
+        var powder = soda * (BakingSoda.CarbonDioxideByAcid / availableShare);
+        return Explanation.Of(
+            "Baking powder in place of soda", "powder", "soda × 44.009 / 84.006 / available share",
+            $"{Figures.Grams(soda, 3)} × 44.009 / 84.006 / {Figures.Percent(availableShare)}", Figures.Grams(powder, 3),
+            "For the same gas. The acid that the soda was there to neutralise stays behind, and the crumb gets sourer.").For(powder);
+    }
 
     /// <summary>The soda that, with enough acid, gives as much gas as a mass of powder.</summary>
-    public static Computed<Mass> SodaInPlaceOf(Mass powder, double availableShare) => availableShare is > 0 and < 1
-        ? BakingSoda.For(AvailableCarbonDioxide(powder, availableShare))
-        : NoShare(availableShare);
+    public static Computed<Mass> SodaInPlaceOf(Mass powder, double availableShare)
+    {
+        if (WhatIsWrong(powder, "powder", availableShare) is { } odd)
+            return odd;
+        var soda = BakingSoda.For(powder * availableShare);
+        return Explanation.Of(
+            "Soda in place of baking powder", "soda", "powder × available share × 84.006 / 44.009",
+            $"{Figures.Grams(powder, 3)} × {Figures.Percent(availableShare)} × 84.006 / 44.009", Figures.Grams(soda, 3),
+            "For the same gas, and only with enough acid to neutralise it.").For(soda);
+    }
 
-    private static Impossibility NoShare(double share) => new(
-        "no-available-gas", $"A powder with {Figures.Show(share * 100)} % of available carbon dioxide was given.", "Powders in tins have about 12 % to 14 %: give a share between 0 and 1.");
+    private static Impossibility? WhatIsWrong(Mass mass, string what, double share) => share is >= LeastShare and <= BakingSoda.CarbonDioxideByAcid
+        ? Sanity.Mass(mass, what, "negative-mass", orNone: true)
+        : new("no-available-gas", $"A powder with {Figures.Show(share * 100)} % of available carbon dioxide was given.", "Powders in tins have about 12 % to 14 %, and pure soda gives 52 %: give a share between 0 and 0.52.");
 }

@@ -33,12 +33,35 @@ public static class DissolvedCarbonDioxide
     /// <param name="pressure">Outside.</param>
     /// <remarks>g of the amount made is gas when the rest, made - g, is what water holds under the partial pressure that g gives: a quadratic in g.</remarks>
     public static Computed<AmountOfSubstance> InBubbles(AmountOfSubstance made, AmountOfSubstance air, Mass water, Temperature temperature, Pressure pressure) =>
-        GasCell.VapourShare(temperature, pressure).Then<AmountOfSubstance>(vapour =>
-        {
-            var full = In(water, temperature, Pressure.FromPascals(pressure.Pascals * (1 - vapour))).Moles;
-            var half = (made.Moles - air.Moles - full) / 2;
-            return AmountOfSubstance.FromMoles(half + Math.Sqrt(half * half + made.Moles * air.Moles));
-        });
+        (Negative(made, "carbon dioxide") ?? Negative(air, "air") ?? Sanity.Mass(water, "water", "negative-mass", orNone: true)) is { } odd
+            ? odd
+            : GasCell.VapourShare(temperature, pressure).Then(vapour =>
+            {
+                var full = In(water, temperature, Pressure.FromPascals(pressure.Pascals * (1 - vapour)));
+                var half = AmountOfSubstance.FromMoles((made.Moles - air.Moles - full.Moles) / 2);
+                var gas = AmountOfSubstance.FromMoles(MolesInBubbles(made.Moles, air.Moles, full.Moles));
+                return new Explanation(
+                    "Carbon dioxide in the bubbles",
+                    [
+                        ExplainedStep.Given("the water's fill", $"under pure carbon dioxide at {Figures.Celsius(temperature)}, CRC Handbook", Figures.Millimoles(full)),
+                        new("half", "(made - air - the water's fill) / 2", $"({Figures.Millimoles(made)} - {Figures.Millimoles(air)} - {Figures.Millimoles(full)}) / 2", Figures.Millimoles(half)),
+                        new("in bubbles", "half + √(half² + made × air)", $"{Figures.Millimoles(half)} + √({Figures.Millimoles(half)} ^ 2 + {Figures.Millimoles(made)} × {Figures.Millimoles(air)})", Figures.Millimoles(gas)),
+                    ],
+                    "The water holds carbon dioxide in proportion to its pressure in the bubbles (Henry); salt and sugar, which lower that, are left out.").For(gas);
+            });
+
+    /// <summary>Bare arithmetic. The root is taken on the side where nothing cancels, so that little gas does not drown in rounding.</summary>
+    internal static double MolesInBubbles(double made, double air, double full)
+    {
+        var half = (made - air - full) / 2;
+        var root = Math.Sqrt(half * half + made * air);
+        return half >= 0 ? half + root : root - half > 0 ? made * air / (root - half) : 0;
+    }
+
+    private static Impossibility? Negative(AmountOfSubstance gas, string what) => Sanity.Number(gas.Moles, 0, MostMoles, $"Moles of {what}", "negative-gas");
+
+    /// <summary>The gas of 100 t of soda.</summary>
+    private const double MostMoles = 2e6;
 
     private static double MoleFraction(Temperature temperature)
     {

@@ -57,14 +57,37 @@ public sealed record LeaveningAcid(string Id, string Name, double NeutralizingVa
     public static double Stoichiometric(double hydrogens, double molarMass) => 100 * hydrogens * MolarMass.SodiumBicarbonate / molarMass;
 
     /// <summary>The acid that neutralises a mass of soda: 100 × soda / neutralising value.</summary>
-    public Mass For(Mass soda) => soda * (100 / NeutralizingValue);
-
-    /// <summary>The steps of <see cref="For"/>.</summary>
-    public Explanation ExplainFor(Mass soda) => new(
-        $"{Name} for baking soda",
-        [new("acid", "100 × soda / neutralising value", $"100 × {Figures.Grams(soda, 3)} / {Figures.Show(NeutralizingValue, 1)}", Figures.Grams(For(soda), 3))],
-        $"Neutralising value: {Source}.");
+    /// <param name="soda">Not negative.</param>
+    public Computed<Mass> For(Mass soda)
+    {
+        if (WhatIsWrong(soda, "soda") is { } odd)
+            return odd;
+        var acid = Matching(soda);
+        return Explanation.Of(
+            $"{Name} for baking soda",
+            "acid", "100 × soda / neutralising value", $"100 × {Figures.Grams(soda, 3)} / {Figures.Show(NeutralizingValue)}", Figures.Grams(acid, 3),
+            $"Neutralising value: {Source}.").For(acid);
+    }
 
     /// <summary>The soda that a mass of the acid neutralises: acid × neutralising value / 100.</summary>
-    public Mass SodaFor(Mass acid) => acid * (NeutralizingValue / 100);
+    /// <param name="acid">Not negative.</param>
+    public Computed<Mass> SodaFor(Mass acid)
+    {
+        if (WhatIsWrong(acid, Name) is { } odd)
+            return odd;
+        var soda = SodaMatching(acid);
+        return Explanation.Of(
+            $"Baking soda for {Name}",
+            "soda", "acid × neutralising value / 100", $"{Figures.Grams(acid, 3)} × {Figures.Show(NeutralizingValue)} / 100", Figures.Grams(soda, 3),
+            $"Neutralising value: {Source}.").For(soda);
+    }
+
+    /// <summary>Bare arithmetic, for masses that have been looked at.</summary>
+    internal Mass Matching(Mass soda) => soda * (100 / NeutralizingValue);
+
+    /// <summary>Bare arithmetic, for masses that have been looked at.</summary>
+    internal Mass SodaMatching(Mass acid) => acid * (NeutralizingValue / 100);
+
+    internal Impossibility? WhatIsWrong(Mass mass, string what) =>
+        Sanity.Mass(mass, what, "negative-mass", orNone: true) ?? Sanity.Number(NeutralizingValue, 1, 500, $"Neutralising value of {Name}", "bad-neutralising-value");
 }

@@ -7,33 +7,31 @@ namespace ClassKit.Baking;
 /// <param name="AcidLeft">Tastes sour.</param>
 /// <param name="CarbonDioxide">From the neutralised soda only.</param>
 /// <param name="CarbonDioxideByHeat">More gas that the soda left over can give if the crumb gets hot for long enough.</param>
-public sealed record Neutralization(Mass SodaUsed, Mass SodaLeft, Mass AcidUsed, Mass AcidLeft, Mass CarbonDioxide, Mass CarbonDioxideByHeat)
+/// <param name="Explanation">How it was computed.</param>
+public sealed record Neutralization(Mass SodaUsed, Mass SodaLeft, Mass AcidUsed, Mass AcidLeft, Mass CarbonDioxide, Mass CarbonDioxideByHeat, Explanation Explanation) : IExplained
 {
-    /// <summary>The steps, with what was put together given again.</summary>
-    public Explanation Explain(LeaveningAcid kind)
-    {
-        ArgumentNullException.ThrowIfNull(kind);
-        var soda = SodaUsed + SodaLeft;
-        var acid = AcidUsed + AcidLeft;
-        return new(
-            $"Baking soda and {kind.Name}",
-            [
-                new("soda that the acid neutralises", "acid × neutralising value / 100", $"{Figures.Grams(acid, 3)} × {Figures.Show(kind.NeutralizingValue, 1)} / 100", Figures.Grams(kind.SodaFor(acid), 3)),
-                new("soda used", "the lesser of soda and that", $"{Figures.Grams(soda, 3)} and {Figures.Grams(kind.SodaFor(acid), 3)}", Figures.Grams(SodaUsed, 3)),
-                new("soda left", "soda - soda used", $"{Figures.Grams(soda, 3)} - {Figures.Grams(SodaUsed, 3)}", Figures.Grams(SodaLeft, 3)),
-                new("acid left", "acid - 100 × soda used / neutralising value", $"{Figures.Grams(acid, 3)} - {Figures.Grams(AcidUsed, 3)}", Figures.Grams(AcidLeft, 3)),
-                new("carbon dioxide", "soda used × 44.009 / 84.006", $"{Figures.Grams(SodaUsed, 3)} × {Figures.Show(BakingSoda.CarbonDioxideByAcid, 4)}", Figures.Grams(CarbonDioxide, 3)),
-            ],
-            $"Neutralising value: {kind.Source}. Soda left over gives half of its gas when heated, and only in part before the crumb sets: it is not counted.");
-    }
+    /// <summary>True if acid and soda go without a rest, within a tenth of a per cent.</summary>
+    public bool IsComplete => SodaLeft.Grams <= SodaUsed.Grams * 0.001 && AcidLeft.Grams <= AcidUsed.Grams * 0.001;
 
     /// <summary>Puts soda and acid together; both not negative.</summary>
-    public static Neutralization Of(Mass soda, Mass acid, LeaveningAcid kind)
+    public static Computed<Neutralization> Of(Mass soda, Mass acid, LeaveningAcid kind)
     {
         ArgumentNullException.ThrowIfNull(kind);
-        var matched = kind.SodaFor(acid);
+        if ((kind.WhatIsWrong(soda, "soda") ?? kind.WhatIsWrong(acid, kind.Name)) is { } odd)
+            return odd;
+        var matched = kind.SodaMatching(acid);
         var used = matched < soda ? matched : soda;
-        var acidUsed = kind.For(used);
-        return new(used, soda - used, acidUsed, acid - acidUsed, used * BakingSoda.CarbonDioxideByAcid, (soda - used) * BakingSoda.CarbonDioxideByHeat);
+        var acidUsed = matched < soda ? acid : kind.Matching(used);
+        var gas = used * BakingSoda.CarbonDioxideByAcid;
+        return new Neutralization(used, soda - used, acidUsed, acid - acidUsed, gas, (soda - used) * BakingSoda.CarbonDioxideByHeat, new(
+            $"Baking soda and {kind.Name}",
+            [
+                new("soda that the acid neutralises", "acid × neutralising value / 100", $"{Figures.Grams(acid, 3)} × {Figures.Show(kind.NeutralizingValue)} / 100", Figures.Grams(matched, 3)),
+                new("soda used", "the lesser of soda and that", $"the lesser of {Figures.Grams(soda, 3)} and {Figures.Grams(matched, 3)}", Figures.Grams(used, 3)),
+                new("soda left", "soda - soda used", $"{Figures.Grams(soda, 3)} - {Figures.Grams(used, 3)}", Figures.Grams(soda - used, 3)),
+                new("acid left", "acid - 100 × soda used / neutralising value", $"{Figures.Grams(acid, 3)} - 100 × {Figures.Grams(used, 3)} / {Figures.Show(kind.NeutralizingValue)}", Figures.Grams(acid - acidUsed, 3)),
+                new("carbon dioxide", "soda used × 44.009 / 84.006", $"{Figures.Grams(used, 3)} × 44.009 / 84.006", Figures.Grams(gas, 3)),
+            ],
+            $"Neutralising value: {kind.Source}. Soda left over gives half of its gas when heated, and only in part before the crumb sets: it is not counted."));
     }
 }

@@ -4,12 +4,25 @@ namespace ClassKit.Baking;
 public static class Sodium
 {
     /// <summary>In a mass of dough.</summary>
-    public static Mass In(BakersFormula formula, Mass dough)
+    /// <param name="formula">With flour in it.</param>
+    /// <param name="dough">Above 0: a piece's, for the sodium of a portion.</param>
+    /// <remarks>Shares of sodium: USDA SR28; see <see cref="IngredientCatalog"/>.</remarks>
+    public static Computed<Mass> In(BakersFormula formula, Mass dough)
     {
         ArgumentNullException.ThrowIfNull(formula);
+        if ((Sanity.Formula(formula) ?? Sanity.Mass(dough, "dough", "no-dough")) is { } odd)
+            return odd;
         var total = formula.TotalPercent;
-        return total > 0
-            ? dough * (formula.Lines.Sum(line => line.Percent * (line.Ingredient.SodiumShare ?? 0)) / total)
-            : default;
+        var bearing = formula.Lines.Where(line => line.Ingredient.SodiumShare is not null).ToList();
+        var percent = bearing.Sum(line => line.Percent * line.Ingredient.SodiumShare!.Value);
+        var sodium = dough * (percent / total);
+        return new Explanation(
+            "Sodium",
+            [
+                .. bearing.Select(line => new ExplainedStep(
+                    $"sodium of {line.Ingredient.Name}", "its % × share of sodium", $"{Figures.Show(line.Percent)} % × {Figures.Percent(line.Ingredient.SodiumShare!.Value, 3)}", $"{Figures.Show(line.Percent * line.Ingredient.SodiumShare!.Value, 4)} %")),
+                new("sodium", "dough × all of them / total %", $"{Figures.Grams(dough)} × {Figures.Show(percent, 4)} / {Figures.Show(total)}", Figures.Grams(sodium, 4)),
+            ],
+            "Salt, soda and baking powder only.").For(sodium);
     }
 }

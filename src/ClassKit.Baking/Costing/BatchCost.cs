@@ -3,7 +3,7 @@ namespace ClassKit.Baking;
 /// <summary>What a batch costs in ingredients.</summary>
 /// <param name="Lines">Every line of the batch, in its order.</param>
 /// <param name="Pieces">How many good pieces it makes; at least 1.</param>
-public sealed record BatchCost(IReadOnlyList<CostLine> Lines, int Pieces)
+public sealed record BatchCost(IReadOnlyList<CostLine> Lines, int Pieces) : IExplained
 {
     /// <summary>All ingredients, not rounded.</summary>
     public Money Total => Lines.Aggregate(default(Money), (sum, line) => sum + line.Cost);
@@ -13,6 +13,16 @@ public sealed record BatchCost(IReadOnlyList<CostLine> Lines, int Pieces)
 
     /// <summary>A portion of several pieces, not rounded.</summary>
     public Money PerPortion(int piecesInPortion) => PerPiece * piecesInPortion;
+
+    /// <summary>The lines, their sum, and what falls on one piece.</summary>
+    public Explanation Explanation => new(
+        "Cost of the batch",
+        [
+            .. Lines.Select(line => ExplainedStep.Given(line.Ingredient.Name, $"{Figures.Grams(line.Bought)} at its price", Figures.Amount(line.Cost))),
+            new("all ingredients", "the sum of the lines", string.Join(" + ", Lines.Select(line => Figures.Amount(line.Cost))), Figures.Amount(Total)),
+            new("cost per piece", "all ingredients / pieces", $"{Figures.Amount(Total)} / {Pieces}", Figures.Amount(PerPiece)),
+        ],
+        "Ingredients only: no labour, energy or packing.");
 
     /// <summary>The cost of a batch.</summary>
     /// <param name="batch">As weighed.</param>
@@ -27,14 +37,16 @@ public sealed record BatchCost(IReadOnlyList<CostLine> Lines, int Pieces)
             return new Impossibility("no-pieces", $"{pieces} pieces were given.", "A batch that makes no pieces has no cost per piece.");
         if (batch.Lines.FirstOrDefault(line => !prices.ContainsKey(line.Ingredient.Id)) is { } unpriced)
             return new Impossibility("no-price", $"{unpriced.Ingredient.Name} has no price.", "Give how it is sold, even if it costs nothing.");
-        return new BatchCost(
-            [
-                .. batch.Lines.Select(line =>
-                {
-                    var bought = yields is not null && yields.TryGetValue(line.Ingredient.Id, out var test) ? test.ToBuy(line.Weighed) : line.Weighed;
-                    return new CostLine(line.Ingredient, line.Weighed, bought, prices[line.Ingredient.Id].CostOf(bought));
-                }),
-            ],
-            pieces);
+        List<CostLine> lines = [];
+        foreach (var line in batch.Lines)
+        {
+            Computed<Mass> bought = line.Weighed;
+            if (yields is not null && yields.TryGetValue(line.Ingredient.Id, out var test))
+                bought = test.ToBuy(line.Weighed);
+            if (!bought.TryGet(out var mass, out var why) || !prices[line.Ingredient.Id].CostOf(mass).TryGet(out var cost, out why))
+                return why with { Message = $"{line.Ingredient.Name}: {why.Message}" };
+            lines.Add(new(line.Ingredient, line.Weighed, mass, cost));
+        }
+        return new BatchCost(lines, pieces);
     }
 }

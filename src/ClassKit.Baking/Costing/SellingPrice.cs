@@ -3,15 +3,31 @@ namespace ClassKit.Baking;
 /// <summary>A price from what the food costs.</summary>
 public static class SellingPrice
 {
+    private const double LeastPercent = 0.1;
+
     /// <summary>The price of which the food is a given share: cost / target.</summary>
     /// <param name="foodCost">Not negative.</param>
-    /// <param name="foodCostPercent">The share of the price that food may take, in percent; above 0, at most 100.</param>
-    public static Computed<Money> For(Money foodCost, double foodCostPercent) => foodCostPercent is > 0 and <= 100
-        ? foodCost / ((decimal)foodCostPercent / 100)
-        : new Impossibility("bad-target", $"A food cost of {Figures.Show(foodCostPercent)} % of the price was asked for.", "Ask for more than 0 % and at most 100 %.");
+    /// <param name="foodCostPercent">The share of the price that food may take, in percent; 0.1 to 100.</param>
+    public static Computed<Money> For(Money foodCost, double foodCostPercent)
+    {
+        if (!(foodCostPercent is >= LeastPercent and <= 100))
+            return new Impossibility("bad-target", $"A food cost of {Figures.Show(foodCostPercent)} % of the price was asked for.", $"Ask for {Figures.Show(LeastPercent)} % or more and at most 100 %.");
+        if (Sanity.Money(foodCost, "Food cost") is { } odd)
+            return odd;
+        var price = foodCost / ((decimal)foodCostPercent / 100);
+        return Explanation.Of("Selling price", "price", "food cost / food-cost share", $"{Figures.Amount(foodCost)} / {Figures.Show(foodCostPercent)} %", Figures.Amount(price)).For(price);
+    }
 
     /// <summary>The share of a price that the food takes, in percent.</summary>
-    public static Computed<double> FoodCostPercent(Money foodCost, Money price) => price.Amount > 0
-        ? (double)(foodCost.Amount / price.Amount * 100)
-        : new Impossibility("no-price", $"A price of {Figures.Show((double)price.Amount)} was given.", "Give a price above 0.");
+    /// <param name="foodCost">Not negative.</param>
+    /// <param name="price">Above 0.</param>
+    public static Computed<double> FoodCostPercent(Money foodCost, Money price)
+    {
+        if (price.Amount < 0.0001m)
+            return new Impossibility("no-price", $"A price of {Figures.Amount(price)} was given.", "Give a price above 0.");
+        if ((Sanity.Money(foodCost, "Food cost") ?? Sanity.Money(price, "Price")) is { } odd)
+            return odd;
+        var percent = (double)(foodCost.Amount / price.Amount * 100);
+        return Explanation.Of("Food cost", "share of the price", "food cost / price", $"{Figures.Amount(foodCost)} / {Figures.Amount(price)}", $"{Figures.Show(percent)} %").For(percent);
+    }
 }

@@ -30,6 +30,8 @@ public static class DoughTemperature
         ArgumentNullException.ThrowIfNull(others);
         if (others.Count is < 1 or > 3)
             return WrongCount(others.Count + 1);
+        if (Odd(desired, others, friction) is { } odd)
+            return odd;
 
         var n = others.Count + 1;
         var celsius = n * desired.Celsius - others.Sum(factor => factor.Temperature.Celsius) - friction.Kelvins;
@@ -55,7 +57,14 @@ public static class DoughTemperature
         ArgumentNullException.ThrowIfNull(all);
         if (all.Count is < 2 or > 4)
             return WrongCount(all.Count);
-        return TemperatureDifference.FromKelvins(all.Count * actual.Celsius - all.Sum(factor => factor.Temperature.Celsius));
+        if (Odd(actual, all, default) is { } odd)
+            return odd;
+        var friction = TemperatureDifference.FromKelvins(all.Count * actual.Celsius - all.Sum(factor => factor.Temperature.Celsius));
+        return Explanation.Of(
+            "Friction factor from a trial",
+            "friction", "number of factors × dough temperature - all factors",
+            $"{all.Count} × {Figures.Celsius(actual)} - ({Sum(all)})", $"{Figures.Show(friction.Kelvins)} °C",
+            $"{Figures.Show(friction.Kelvins)} °C of difference are {Figures.Show(friction.FahrenheitDegrees)} °F of difference. It holds for this mixer, speed, time and batch size only.").For(friction);
     }
 
     /// <summary>The temperature that the dough will come to: (all factors + friction) / n.</summary>
@@ -66,8 +75,28 @@ public static class DoughTemperature
         ArgumentNullException.ThrowIfNull(all);
         if (all.Count is < 2 or > 4)
             return WrongCount(all.Count);
-        return Temperature.FromCelsius((all.Sum(factor => factor.Temperature.Celsius) + friction.Kelvins) / all.Count);
+        if (Odd(default, all, friction) is { } odd)
+            return odd;
+        var expected = Temperature.FromCelsius((all.Sum(factor => factor.Temperature.Celsius) + friction.Kelvins) / all.Count);
+        return Explanation.Of(
+            "Dough temperature to expect",
+            "dough", "(all factors + friction) / number of factors",
+            $"({Sum(all)} + {Figures.Show(friction.Kelvins)} °C) / {all.Count}", Figures.Celsius(expected),
+            "Sum rule: factors count alike, whatever their masses.").For(expected);
     }
+
+    private static string Sum(IEnumerable<TemperatureFactor> factors) => string.Join(" + ", factors.Select(factor => Figures.Celsius(factor.Temperature)));
+
+    /// <summary>Nothing in a bakery is colder than its freezer or hotter than its kettle before the oven, and no mixer heats a dough by more than this.</summary>
+    private static Impossibility? Odd(Temperature dough, IEnumerable<TemperatureFactor> factors, TemperatureDifference friction) =>
+        Sanity.Temperature(dough, 0, 100, "Dough")
+        ?? factors.Select(factor => Sanity.Temperature(factor.Temperature, ColdestCelsius, 100, factor.Name)).FirstOrDefault(odd => odd is not null)
+        ?? Sanity.Number(friction.Kelvins, LeastFriction, MostFriction, "Friction, in °C", "friction-out-of-range");
+
+    /// <summary>A cold bowl takes a little heat away. Water as ice counts as down to -80 °C; see <see cref="AllIce"/>.</summary>
+    private const double ColdestCelsius = -80;
+    private const double LeastFriction = -20;
+    private const double MostFriction = 100;
 
     private static IEnumerable<Advice> AdviceOn(double celsius, bool withYeast)
     {
@@ -87,14 +116,14 @@ public static class DoughTemperature
         return new(
             "Liquid for the desired dough temperature",
             [
-                new("total", $"{n} × desired dough temperature", $"{n} × {Figures.Show(desired.Celsius, 1)} °C", $"{Figures.Show(n * desired.Celsius, 1)} °C"),
-                new("known factors", names, string.Join(" + ", others.Select(factor => $"{Figures.Show(factor.Temperature.Celsius, 1)} °C")), $"{Figures.Show(sum, 1)} °C"),
-                new("liquid", "total - known factors - friction", $"{Figures.Show(n * desired.Celsius, 1)} °C - {Figures.Show(sum, 1)} °C - {Figures.Show(friction.Kelvins, 1)} °C", Both(celsius)),
+                new("total", $"{n} × desired dough temperature", $"{n} × {Figures.Show(desired.Celsius)} °C", $"{Figures.Show(n * desired.Celsius)} °C"),
+                new("known factors", names, string.Join(" + ", others.Select(factor => $"{Figures.Show(factor.Temperature.Celsius)} °C")), $"{Figures.Show(sum)} °C"),
+                new("liquid", "total - known factors - friction", $"{Figures.Show(n * desired.Celsius)} °C - {Figures.Show(sum)} °C - {Figures.Show(friction.Kelvins)} °C", Both(celsius)),
             ],
             $"Sum rule with {n} factors that count alike; a rule of thumb that leaves masses out.");
     }
 
-    private static string Both(double celsius) => $"{Figures.Show(celsius, 1)} °C ({Figures.Show(celsius * 1.8 + 32, 0)} °F)";
+    private static string Both(double celsius) => $"{Figures.Show(celsius)} °C ({Figures.Show(celsius * 1.8 + 32, 0)} °F)";
 
     private static Impossibility WrongCount(int count) => new(
         "wrong-number-of-factors", $"{count} temperature factors were given, the liquid among them.", "The rule takes 2 to 4: liquid, flour, room, preferment.");

@@ -4,4 +4,4 @@ namespace ClassKit.Baking;
 /// <param name="Ice">At 0 °C, crushed so that it melts while mixing.</param>
 /// <param name="Liquid">From the tap.</param>
 /// <param name="Explanation">How it was computed.</param>
-public sealed record IcedWater(Mass Ice, Mass Liquid, Explanation Explanation);
+public sealed record IcedWater(Mass Ice, Mass Liquid, Explanation Explanation) : IExplained;

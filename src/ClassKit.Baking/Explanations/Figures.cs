@@ -5,9 +5,18 @@ namespace ClassKit.Baking;
 /// <summary>Numbers as the explanations print them.</summary>
 internal static class Figures
 {
-    /// <summary>At most <paramref name="decimals"/> decimals, halves away from zero, thousands set apart, no trailing zeros.</summary>
+    /// <summary>However small a number is, this many of its digits are shown.</summary>
+    private const int LeastDigits = 3;
+
+    private const int MostDecimals = 12;
+
+    /// <summary>At most <paramref name="decimals"/> decimals, or as many as three digits of a small number take; halves away from zero, thousands set apart, no trailing zeros.</summary>
     public static string Show(double value, int decimals = 2)
     {
+        if (Math.Abs(value) is > 0 and < 1)
+            decimals = Math.Clamp(LeastDigits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), decimals, MostDecimals);
+        if (Math.Abs(value) >= 1e15)
+            return value.ToString("0.###e+0", CultureInfo.InvariantCulture);
         var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
         return (rounded == 0 ? 0 : rounded).ToString("#,0." + new string('#', decimals), CultureInfo.InvariantCulture);
     }
@@ -20,4 +29,19 @@ internal static class Figures
 
     /// <summary>A share as a percentage.</summary>
     public static string Percent(double share, int decimals = 2) => $"{Show(share * 100, decimals)} %";
+
+    /// <summary>An amount of substance in millimoles with its unit.</summary>
+    public static string Millimoles(AmountOfSubstance amount) => $"{Show(amount.Millimoles, 3)} mmol";
+
+    /// <summary>A temperature in degrees Celsius with its unit.</summary>
+    public static string Celsius(Temperature temperature) => $"{Show(temperature.Celsius)} °C";
+
+    /// <summary>A temperature in kelvin with its unit.</summary>
+    public static string Kelvin(Temperature temperature) => $"{Show(temperature.Kelvin)} K";
+
+    /// <summary>A pressure in pascals with its unit.</summary>
+    public static string Pascals(Pressure pressure) => $"{Show(pressure.Pascals)} Pa";
+
+    /// <summary>An amount of money, in whatever it is, to a hundredth of a cent.</summary>
+    public static string Amount(Money money) => Show((double)money.Amount, 4);
 }

@@ -5,7 +5,7 @@ namespace ClassKit.Baking;
 /// <param name="Lines">Every line of the formula, in its order.</param>
 /// <param name="Scales">What the weighed masses are multiples of.</param>
 /// <param name="Explanation">How the flour was found.</param>
-public sealed record Batch(BakersFormula Formula, IReadOnlyList<BatchLine> Lines, Scales Scales, Explanation Explanation)
+public sealed record Batch(BakersFormula Formula, IReadOnlyList<BatchLine> Lines, Scales Scales, Explanation Explanation) : IExplained
 {
     /// <summary>The dough as the exact masses sum to it.</summary>
     public Mass Exact => Lines.Aggregate(default(Mass), (sum, line) => sum + line.Exact);

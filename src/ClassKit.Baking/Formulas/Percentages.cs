@@ -14,12 +14,22 @@ public static class Percentages
         ArgumentNullException.ThrowIfNull(recipe);
         if (recipe.FirstOrDefault(line => line.Mass.Grams <= 0) is { } empty)
             return new Impossibility("bad-mass", $"{empty.Ingredient.Name} stands at {Figures.Grams(empty.Mass)}.", "A mass is above 0; leave the ingredient out if there is none.");
-        var flour = recipe.Where(line => line.Ingredient.Role == IngredientRole.Flour).Sum(line => line.Mass.Grams);
-        if (flour <= 0)
+        if (recipe.Select(line => Sanity.Mass(line.Mass, line.Ingredient.Name, "bad-mass")).FirstOrDefault(wrong => wrong is not null) is { } tooMuch)
+            return tooMuch;
+        var flour = Mass.FromGrams(recipe.Where(line => line.Ingredient.Role == IngredientRole.Flour).Sum(line => line.Mass.Grams));
+        if (flour.Grams <= 0)
             return new Impossibility("no-flour", $"{title} has no flour.", "Baker's percentages are shares of the flour: name at least one flour.");
-        return new BakersFormula(id, title, leavening,
-        [
-            .. Combining.Same(recipe).Select(line => new FormulaLine(line.Ingredient, line.Mass.Grams * 100 / flour)),
-        ]);
+        var lines = Combining.Same(recipe);
+        BakersFormula formula = new(id, title, leavening, [.. lines.Select(line => new FormulaLine(line.Ingredient, line.Mass.Grams * 100 / flour.Grams))]);
+        if (formula.Lines.FirstOrDefault(line => !double.IsFinite(line.Percent) || line.Percent <= 0) is { } odd)
+            return new Impossibility("bad-mass", $"{odd.Ingredient.Name} cannot be put in percent of {Figures.Grams(flour)} of flour.", "Look at the units.");
+        return new Explanation(
+            $"{title}: baker's percentages",
+            [
+                new("flour", "all flours together", string.Join(" + ", lines.Where(line => line.Ingredient.Role == IngredientRole.Flour).Select(line => Figures.Grams(line.Mass))), Figures.Grams(flour)),
+                .. lines.Select(line => new ExplainedStep(line.Ingredient.Name, "its mass / flour", $"{Figures.Grams(line.Mass)} / {Figures.Grams(flour)}", Figures.Percent(line.Mass / flour))),
+                new("total", "the sum of all percentages", string.Join(" + ", formula.Lines.Select(line => $"{Figures.Show(line.Percent)} %")), $"{Figures.Show(formula.TotalPercent)} %"),
+            ],
+            "Baker's percentages: all flour together is 100 %.").For(formula);
     }
 }

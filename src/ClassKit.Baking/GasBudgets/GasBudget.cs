@@ -23,8 +23,11 @@ public sealed record GasBudget(
     Band<double> Expansion,
     IReadOnlyList<GasPoint> Course,
     Band<Mass> SodaLeft,
-    HeldGas Held)
+    HeldGas Held) : IExplained
 {
+    /// <summary>From the gas made to the volume of the baked bread. How each source makes its gas stands with the source.</summary>
+    public Explanation Explanation => Held.Explanation;
+
     /// <summary>All sources together by the time the crumb sets, with their vapour; steam comes on top.</summary>
     public Band<Volume> AtSet => Sources.Aggregate(default(Band<Volume>), (sum, source) => sum.With(source.AtSet, (left, right) => left + right));
 
@@ -43,10 +46,10 @@ public sealed record GasBudget(
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(stages);
         ArgumentNullException.ThrowIfNull(settings);
-        if (!(formula.FlourPercent > 0))
-            return new Impossibility("no-flour", $"{formula.Title} has no flour.", "A gas budget is per flour: name at least one.");
-        if (dough.Grams <= 0)
-            return new Impossibility("no-dough", $"{Figures.Grams(dough)} of dough were given.", "Give a mass above 0 g.");
+        if ((Sanity.Formula(formula) ?? Sanity.Mass(dough, "dough", "no-dough")) is { } odd)
+            return odd;
+        if (stages.Select(WhatIsWrong).FirstOrDefault(wrong => wrong is not null) is { } wrongStage)
+            return wrongStage;
 
         foreach (var stage in stages.Where(stage => !stage.InOven))
             if (GasCell.VapourShare(stage.Temperature, pressure).Why is { } why)
@@ -57,4 +60,15 @@ public sealed record GasBudget(
             .Then(typical => GasCell.Expansion(bench, settings.SetTemperature.High, pressure)
             .Then<GasBudget>(high => new GasBudgeting(formula, dough, stages, bench, pressure, settings).Budget(new(low, typical, high)))));
     }
+
+    /// <summary>Nothing takes longer than two weeks.</summary>
+    private const double MostMinutes = 14 * 24 * 60;
+
+    private const double HottestOven = 600;
+
+    private static Impossibility? WhatIsWrong(BakeStage stage) =>
+        Sanity.Number(stage.Minutes.Low, 0, MostMinutes, $"Minutes of {stage.Name}", "minutes-out-of-range")
+        ?? Sanity.Number(stage.Minutes.Typical, stage.Minutes.Low, MostMinutes, $"Minutes of {stage.Name}", "minutes-out-of-range")
+        ?? Sanity.Number(stage.Minutes.High, stage.Minutes.Typical, MostMinutes, $"Minutes of {stage.Name}", "minutes-out-of-range")
+        ?? (stage.InOven ? Sanity.Temperature(stage.Temperature, 0, HottestOven, stage.Name) : null);
 }

@@ -60,8 +60,8 @@ internal sealed class GasBudgeting
         return new(GasSourceKind.Air, air, air, new(
             "Air beaten in",
             [
-                new("gas-free dough", "dough / its density without gas", $"{Figures.Grams(_dough, 1)} / {Figures.Show(_dough.Grams / _gasFree.Millilitres, 3)} g/mL", $"{Figures.Show(_gasFree.Millilitres, 1)} mL"),
-                new("air", "gas-free dough × share / (1 - share)", $"{Figures.Show(_gasFree.Millilitres, 1)} mL × {Figures.Show(typical)} / (1 - {Figures.Show(typical)})", $"{Figures.Show(_gasFree.Millilitres * typical / (1 - typical), 1)} mL"),
+                new("gas-free dough", "dough / its density without gas", $"{Figures.Grams(_dough)} / {Figures.Show(_dough.Grams / _gasFree.Millilitres, 4)} g/mL", Figures.Millilitres(_gasFree)),
+                new("air", "gas-free dough × share / (1 - share)", $"{Figures.Millilitres(_gasFree)} × {Figures.Percent(typical)} / (1 - {Figures.Percent(typical)})", $"{Figures.Show(_gasFree.Millilitres * typical / (1 - typical))} mL"),
             ],
             $"Air is assumed to be {Figures.Show(_settings.AirShare.Low * 100)} % to {Figures.Show(_settings.AirShare.High * 100)} % of the mixed dough."));
     }
@@ -73,17 +73,37 @@ internal sealed class GasBudgeting
         var onBench = new Band<double>(Run(stage => stage.Low).Low, Run(stage => stage.Typical).Typical, Run(stage => stage.High).High).With(limit, Math.Min);
         var inOven = new GasCourse(_formula, _dough, _stages, _bench, _pressure, _settings, [], null).YeastInOven();
         var byThen = onBench.With(inOven, (bench, oven) => bench + oven).With(limit, Math.Min);
-        var minutes = _stages.Where(stage => !stage.InOven).Sum(stage => stage.Minutes.Typical);
-        var rate = model.MillimolesPerHour.Typical * model.RelativeRate(_bench).Typical;
+        var solids = YeastSolids.Grams;
         return new(GasSourceKind.Yeast, onBench.Map(AmountOfSubstance.FromMoles), byThen.Map(AmountOfSubstance.FromMoles), new(
             "Carbon dioxide from yeast",
             [
-                new("yeast solids", "dough × share of yeast solids", $"{Figures.Grams(_dough, 1)} × {Figures.Show(YeastSolids / _dough * 100, 3)} %", Figures.Grams(YeastSolids, 3)),
-                new("rate", "rate at 30 °C × response to the temperature", $"{Figures.Show(model.MillimolesPerHour.Typical, 1)} mmol/(h g) × {Figures.Show(model.RelativeRate(_bench).Typical, 3)}", $"{Figures.Show(rate, 1)} mmol/(h g)"),
-                new("on the bench", "Σ rate × solids × time, less the lag", $"{Figures.Show(minutes, 0)} min in all, {Figures.Show(model.LagMinutes, 0)} min of lag", $"{Figures.Show(onBench.Typical * 1000, 2)} mmol"),
-                new("by the time the crumb sets", "bench + oven, no more than the sugar allows", $"{Figures.Show(onBench.Typical * 1000, 2)} + {Figures.Show(inOven.Typical * 1000, 2)} mmol, at most {Figures.Show(limit.Typical * 1000, 1)} mmol", $"{Figures.Show(byThen.Typical * 1000, 2)} mmol"),
+                new("yeast solids", "dough × share of yeast solids", $"{Figures.Grams(_dough)} × {Figures.Percent(YeastSolids / _dough, 5)}", Figures.Grams(YeastSolids, 4)),
+                .. BenchSteps(solids),
+                new("by the time the crumb sets", "bench + oven, no more than the sugar allows", $"the lesser of ({Millimoles(onBench.Typical)} + {Millimoles(inOven.Typical)}) and {Millimoles(limit.Typical)}", Millimoles(byThen.Typical)),
             ],
             $"The rate is known only as a range, {Figures.Show(model.MillimolesPerHour.Low)} to {Figures.Show(model.MillimolesPerHour.High)} mmol per hour and gram of yeast solids at 30 °C; low and high also take the shortest and the longest times of the method."));
+
+        IEnumerable<ExplainedStep> BenchSteps(double solids)
+        {
+            List<string> parts = [];
+            var lag = model.LagMinutes;
+            foreach (var stage in _stages.Where(stage => !stage.InOven))
+            {
+                var active = Math.Max(0, stage.Minutes.Typical - lag);
+                lag = Math.Max(0, lag - stage.Minutes.Typical);
+                var perHour = model.MolesPerMinute(YeastSolids, stage.Temperature, SugarPercent(_formula)).Typical * 60 / solids * 1000;
+                var moles = perHour / 60 / 1000 * solids * active;
+                parts.Add(Millimoles(moles));
+                yield return new(
+                    $"{stage.Name}, at {Figures.Celsius(stage.Temperature)}", "rate × solids × active time",
+                    $"{Figures.Show(perHour, 3)} mmol/(h g) × {Figures.Grams(YeastSolids, 4)} × {Figures.Show(active)} min", Millimoles(moles));
+            }
+            yield return new(
+                "on the bench", "their sum, no more than the sugar allows",
+                parts.Count > 0 ? $"the lesser of ({string.Join(" + ", parts)}) and {Millimoles(limit.Typical)}" : "", Millimoles(onBench.Typical));
+        }
+
+        static string Millimoles(double moles) => Figures.Millimoles(AmountOfSubstance.FromMoles(moles));
 
         Band<double> Run(Func<Band<double>, double> pick)
         {
@@ -106,18 +126,18 @@ internal sealed class GasBudgeting
     private SteamSupply Steam()
     {
         var water = DoughWater.In(_formula, _dough);
-        var perPercent = SteamPocket.SteamFrom(water * 0.01, _pressure);
+        var perPercent = SteamPocket.Boiled(water * 0.01, _pressure);
         var rise = _gasFree * (_settings.Rise - 1);
-        var needed = SteamPocket.WaterToFill(rise, _pressure);
+        var needed = SteamPocket.Filling(rise, _pressure);
         var perGram = Saturation.VapourLitresPerGram(_boiling);
         return new(_boiling, water, perPercent, rise, needed, needed / water, new(
             "Steam",
             [
-                new("boiling point", "saturation temperature at the kitchen's pressure", $"{Figures.Show(_pressure.Hectopascals, 0)} hPa", $"{Figures.Show(_boiling.Celsius, 1)} °C"),
-                new("all the water", "dough × its moisture", $"{Figures.Grams(_dough, 1)} × {Figures.Show(water / _dough * 100)} %", Figures.Grams(water)),
-                new("the rise", $"gas-free dough × ({Figures.Show(_settings.Rise, 1)} - 1)", $"{Figures.Show(_gasFree.Millilitres, 1)} mL × {Figures.Show(_settings.Rise - 1, 1)}", $"{Figures.Show(rise.Millilitres, 1)} mL"),
-                new("water to fill it", "rise / volume of a gram of steam", $"{Figures.Show(rise.Litres, 4)} L / {Figures.Show(perGram, 3)} L/g", Figures.Grams(needed, 3)),
-                new("share of all the water", "water to fill it / all the water", $"{Figures.Grams(needed, 3)} / {Figures.Grams(water)}", $"{Figures.Show(needed / water * 100, 2)} %"),
+                ExplainedStep.Given("boiling point", $"saturation temperature under {Figures.Show(_pressure.Hectopascals)} hPa, IAPWS-IF97", Figures.Celsius(_boiling)),
+                new("all the water", "dough × its moisture", $"{Figures.Grams(_dough)} × {Figures.Percent(water / _dough, 4)}", Figures.Grams(water)),
+                new("the rise", "gas-free dough × (times - 1)", $"{Figures.Millilitres(_gasFree)} × ({Figures.Show(_settings.Rise)} - 1)", Figures.Millilitres(rise)),
+                new("water to fill it", "rise / volume of a gram of steam", $"{Figures.Millilitres(rise)} / {Figures.Show(perGram, 4)} L/g", Figures.Grams(needed, 4)),
+                new("share of all the water", "water to fill it / all the water", $"{Figures.Grams(needed, 4)} / {Figures.Grams(water)}", Figures.Percent(needed / water, 3)),
             ],
             $"Steam at the boiling point by IAPWS-IF97; the rise to {Figures.Show(_settings.Rise, 1)} times the gas-free volume is a yardstick, not a forecast."));
     }
@@ -165,16 +185,19 @@ internal sealed class GasBudgeting
         return [.. made.Select(gas => Source(gas, bench, set))];
 
         Band<double> Share(Band<AmountOfSubstance> carbonDioxide, Band<Temperature> at) => carbonDioxide.With(air, (all, rest) => (all, rest)).With(at, (gas, temperature) =>
-            gas.all.Moles > 0 ? DissolvedCarbonDioxide.InBubbles(gas.all, gas.rest, DoughWater.In(_formula, _dough), temperature, _pressure).Value.Moles / gas.all.Moles : 1);
+            gas.all.Moles > 0 ? DissolvedCarbonDioxide.MolesInBubbles(gas.all.Moles, gas.rest.Moles, Full(temperature)) / gas.all.Moles : 1);
     }
+
+    /// <summary>What the dough's water holds under pure carbon dioxide.</summary>
+    private double Full(Temperature temperature) => DissolvedCarbonDioxide.In(DoughWater.In(_formula, _dough), temperature, GasCell.DryPressure(temperature, _pressure)).Moles;
 
     private GasSource Source(GasMade gas, Band<double> shareOnBench, Band<double> shareAtSet)
     {
         var isAir = gas.Kind == GasSourceKind.Air;
         var bench = isAir ? gas.Bench : gas.Bench.With(shareOnBench, (amount, share) => amount * share);
         var set = isAir ? gas.Set : gas.Set.With(shareAtSet, (amount, share) => amount * share);
-        var onBench = bench.Map(amount => GasCell.VolumeOf(amount, _bench, _pressure).Value);
-        var atSet = set.With(_settings.SetTemperature, (amount, temperature) => GasCell.VolumeOf(amount, temperature, _pressure).Value);
+        var onBench = bench.Map(amount => GasCell.PerMole(_bench, _pressure) * amount.Moles);
+        var atSet = set.With(_settings.SetTemperature, (amount, temperature) => GasCell.PerMole(temperature, _pressure) * amount.Moles);
         return new(gas.Kind, gas.Bench, gas.Set, onBench, atSet, gas.Explanation with
         {
             Steps =
@@ -189,15 +212,15 @@ internal sealed class GasBudgeting
     }
 
     private static ExplainedStep InBubbles(string quantity, AmountOfSubstance made, double share, AmountOfSubstance gas) => new(
-        quantity, "carbon dioxide made × share that the water does not hold", $"{Figures.Show(made.Millimoles, 3)} mmol × {Figures.Show(share * 100, 1)} %", $"{Figures.Show(gas.Millimoles, 3)} mmol");
+        quantity, "carbon dioxide made × share that the water does not hold", $"{Figures.Millimoles(made)} × {Figures.Percent(share, 3)}", Figures.Millimoles(gas));
 
     /// <summary>The step from an amount of dry gas to the room that it takes with its vapour.</summary>
     private ExplainedStep Wet(string quantity, AmountOfSubstance gas, Temperature temperature, Volume volume) => new(
         quantity,
         "n R T / (pressure - vapour pressure)",
-        $"{Figures.Show(gas.Millimoles, 3)} mmol × R × {Figures.Show(temperature.Kelvin)} K / ({Figures.Show(_pressure.Pascals, 0)} Pa - {Figures.Show(Saturation.PressureAt(temperature).Pascals, 0)} Pa)",
-        $"{Figures.Show(volume.Millilitres, 1)} mL");
+        $"{Figures.Millimoles(gas)} × R × {Figures.Kelvin(temperature)} / ({Figures.Pascals(_pressure)} - {Figures.Pascals(Saturation.PressureAt(temperature))})",
+        Figures.Millilitres(volume));
 
     private AmountOfSubstance DryGasIn(Volume wet, Temperature temperature) =>
-        AmountOfSubstance.FromMoles(wet / GasCell.VolumeOf(AmountOfSubstance.FromMoles(1), temperature, _pressure).Value);
+        AmountOfSubstance.FromMoles(wet / GasCell.PerMole(temperature, _pressure));
 }

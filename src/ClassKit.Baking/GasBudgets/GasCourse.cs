@@ -174,7 +174,7 @@ internal sealed class GasCourse
             return;
         }
         steam += _curve!.GramsBoiledPerMinute(_dough, DoughWater.MoistureShare(_formula), stage.Temperature) * step;
-        var hollow = SteamPocket.SteamFrom(Mass.FromGrams(steam), _pressure);
+        var hollow = SteamPocket.Boiled(Mass.FromGrams(steam), _pressure);
         var inside = held.With(_holding.OvenLimit, (small, limit) => Least(hollow, Room(limit) - small));
         WallsGaveWay = inside.Typical < hollow;
         Add(stage.Name, true, dough, bubbles.With(inside, (small, large) => small + large), held.With(inside, (small, large) => small + large), inside.Typical, inside.High < hollow, at);
@@ -209,7 +209,7 @@ internal sealed class GasCourse
     /// <summary>Bubbles hold one mixture, so each mechanism has its share of their volume; the water takes from all carbon dioxide alike.</summary>
     private List<GasShare> Shares(Volume bubbles, Volume hollow, Temperature dough)
     {
-        var airVolume = GasCell.VolumeOf(Air.Typical, dough, _pressure).Value;
+        var airVolume = GasCell.PerMole(dough, _pressure) * Air.Typical.Moles;
         var carbonDioxide = bubbles - airVolume;
         var shares = _sources.Select(source => new GasShare(source.Kind, source.Kind switch
         {
@@ -265,7 +265,7 @@ internal sealed class GasCourse
     private Band<Volume> Bubbles(Band<double> carbonDioxide, Temperature dough) =>
         carbonDioxide.With(Air, (made, rest) =>
         {
-            var gas = DissolvedCarbonDioxide.InBubbles(AmountOfSubstance.FromMoles(made), rest, _water, dough, _pressure).Value;
-            return GasCell.VolumeOf(gas + rest, dough, _pressure).Value;
+            var full = DissolvedCarbonDioxide.In(_water, dough, GasCell.DryPressure(dough, _pressure)).Moles;
+            return GasCell.PerMole(dough, _pressure) * (DissolvedCarbonDioxide.MolesInBubbles(made, rest.Moles, full) + rest.Moles);
         });
 }

@@ -27,14 +27,15 @@ public sealed record GasHolding(
 
     /// <summary>A kneaded yeast dough: a net of gluten around every bubble.</summary>
     /// <remarks>
-    /// On 135 mL without gas: 515/135 = 3.8 when fully proofed is the high end of the bench; 735/135 = 5.4 and 875/135 = 6.5 baked, and 605/135 = 4.5
-    /// for a weak flour (J. Food Sci. Technol. 57 (2020) 3581, table 4). Lower ends of the bench and the share that leaks: from memory.
+    /// Of the 145 mL as mixed 128 mL to 139 mL are not air: 515/128 = 4.0 when fully proofed is the high end of the bench. Baked it is 735/133 = 5.5 typically,
+    /// 875/128 = 6.8 at the high end, and 605/133 = 4.5 for a weak flour (J. Food Sci. Technol. 57 (2020) 3581, table 4).
+    /// Lower ends of the bench and the share that leaks: from memory.
     /// </remarks>
     public static GasHolding KneadedDough { get; } = new(
         "kneaded dough",
         new(0.70, 0.85, 0.95),
-        new(2.5, 3.2, 3.8),
-        new(4.5, 5.4, 6.5),
+        new(2.5, 3.2, 4.0),
+        new(4.5, 5.5, 6.8),
         new(0.08, 0.11, 0.14),
         "A net of gluten around every bubble.",
         "On the bench stretched walls tear and bubbles run together; in the oven gluten and starch set at 68 °C to 80 °C, cells open into pores, and a dry crust stops the rest.",

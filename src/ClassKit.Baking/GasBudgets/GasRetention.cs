@@ -21,7 +21,7 @@ internal sealed class GasRetention(AmountOfSubstance air, Mass water, Pressure p
     /// <summary>The room that the gas takes, once what the walls cannot hold has gone.</summary>
     public Volume VolumeAt(Temperature dough, Volume limit)
     {
-        var perMole = GasCell.VolumeOf(AmountOfSubstance.FromMoles(1), dough, pressure).Value;
+        var perMole = GasCell.PerMole(dough, pressure);
         var bubbles = InBubbles(dough);
         var volume = perMole * (bubbles + air.Moles);
         if (volume <= limit)
@@ -32,13 +32,10 @@ internal sealed class GasRetention(AmountOfSubstance air, Mass water, Pressure p
         return perMole * (held + air.Moles);
     }
 
-    private double InBubbles(Temperature dough) =>
-        DissolvedCarbonDioxide.InBubbles(AmountOfSubstance.FromMoles(_carbonDioxide), air, water, dough, pressure).Value.Moles;
+    private double InBubbles(Temperature dough) => DissolvedCarbonDioxide.MolesInBubbles(_carbonDioxide, air.Moles, Full(dough));
 
-    private double Dissolved(double inBubbles, Temperature dough)
-    {
-        var dry = pressure.Pascals * (1 - GasCell.VapourShare(dough, pressure).Value);
-        var share = inBubbles > 0 ? inBubbles / (inBubbles + air.Moles) : 0;
-        return DissolvedCarbonDioxide.In(water, dough, Pressure.FromPascals(dry * share)).Moles;
-    }
+    private double Dissolved(double inBubbles, Temperature dough) => inBubbles > 0 ? Full(dough) * inBubbles / (inBubbles + air.Moles) : 0;
+
+    /// <summary>What the water holds under pure carbon dioxide.</summary>
+    private double Full(Temperature dough) => DissolvedCarbonDioxide.In(water, dough, GasCell.DryPressure(dough, pressure)).Moles;
 }

@@ -9,7 +9,7 @@ namespace ClassKit.Baking;
 /// Final dough = total - sub-mixes, ingredient by ingredient.
 /// Source: A. Faber, C. Ponsford, J. Yankellow, "Formatting Guild Formulas", Bread Bakers Guild of America, 2009.
 /// </remarks>
-public sealed record FormulaSheet(BakersFormula Total, IReadOnlyList<SubMix> SubMixes, IReadOnlyList<SheetRow> Rows, IReadOnlyList<Mass> SubMixMasses)
+public sealed record FormulaSheet(BakersFormula Total, IReadOnlyList<SubMix> SubMixes, IReadOnlyList<SheetRow> Rows, IReadOnlyList<Mass> SubMixMasses) : IExplained
 {
     /// <summary>Room for the last bits when everything of an ingredient is in the sub-mixes.</summary>
     private const double SlackPercent = 1e-9;
@@ -22,6 +22,23 @@ public sealed record FormulaSheet(BakersFormula Total, IReadOnlyList<SubMix> Sub
 
     /// <summary>The share of the total flour that is in sub-mixes.</summary>
     public double PrefermentedFlourPercent => SubMixes.Sum(mix => mix.PrefermentedFlourPercent);
+
+    /// <summary>What the final mixing adds, ingredient by ingredient, and the whole dough as it comes together then.</summary>
+    public Explanation Explanation => new(
+        $"{Total.Title}: the final dough",
+        [
+            .. Rows.Select(row => new ExplainedStep(
+                row.Ingredient.Name,
+                "total - what is mixed ahead",
+                string.Join(" - ", row.InSubMixes.Where(ahead => ahead.Grams > 0).Prepend(row.Total).Select(mass => Figures.Grams(mass))),
+                Figures.Grams(row.Final))),
+            new(
+                "dough",
+                "what is left to add + all of each part mixed ahead",
+                string.Join(" + ", Rows.Select(row => row.Final).Concat(SubMixMasses).Where(mass => mass.Grams > 0).Select(mass => Figures.Grams(mass))),
+                Figures.Grams(FinalDough)),
+        ],
+        "What is mixed ahead is part of the total formula, not on top of it.");
 
     /// <summary>The sheet for a mass of total flour.</summary>
     public static Computed<FormulaSheet> For(BakersFormula total, IReadOnlyList<SubMix> subMixes, Mass flour)

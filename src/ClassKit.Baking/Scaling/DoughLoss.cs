@@ -36,6 +36,18 @@ public sealed record DoughLoss(IReadOnlyList<double> Percents, LossRule Rule = L
                 return new Impossibility("loss-out-of-range", $"A loss of {Figures.Show(percent)} % was found; a loss is 0 % or more and less than 100 %.", "Give the share of the mixed dough that does not become pieces.");
         if (TotalPercent >= 100)
             return new Impossibility("loss-out-of-range", $"The losses add up to {Figures.Show(TotalPercent)} % of the dough, so nothing would be left.", "Together they must be less than 100 %.");
-        return wanted / (1 - TotalPercent / 100);
+        if (Sanity.Mass(wanted, "dough in the pieces", "nothing-wanted") is { } nothing)
+            return nothing;
+        var dough = wanted / (1 - TotalPercent / 100);
+        if (Sanity.Mass(dough, "dough to mix", "nothing-wanted") is { } tooMuch)
+            return tooMuch;
+        var left = Rule switch
+        {
+            LossRule.Added => $"(1 - {string.Join(" - ", Percents.DefaultIfEmpty(0).Select(percent => $"{Figures.Show(percent)} %"))})",
+            LossRule.Compounded => $"({string.Join(" × ", Percents.DefaultIfEmpty(0).Select(percent => $"(1 - {Figures.Show(percent)} %)"))})",
+        };
+        return Explanation.Of(
+            "Dough to mix", "dough to mix", Rule == LossRule.Added ? "dough in the pieces / (1 - losses)" : "dough in the pieces / what each loss leaves",
+            $"{Figures.Grams(wanted)} / {left}", Figures.Grams(dough), Rule == LossRule.Added ? "Losses are shares of the mixed dough and are added." : "Each loss is a share of what the one before left.").For(dough);
     }
 }

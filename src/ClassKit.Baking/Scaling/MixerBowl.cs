@@ -12,13 +12,20 @@ public sealed record MixerBowl(int Batches, Mass Each)
     /// <param name="capacity">The most that the bowl and its motor take of this dough; above 0.</param>
     public static Computed<MixerBowl> Divide(Mass dough, Mass capacity)
     {
-        if (dough.Grams <= 0)
-            return new Impossibility("no-dough", $"{Figures.Grams(dough)} of dough were given.", "Give a mass above 0 g.");
-        if (capacity.Grams <= 0)
-            return new Impossibility("no-bowl", $"A bowl for {Figures.Grams(capacity)} of dough was given.", "Give what the bowl takes, above 0 g.");
+        if (Sanity.Mass(dough, "dough", "no-dough") is { } noDough)
+            return noDough;
+        if (Sanity.Mass(capacity, "dough that the bowl takes", "no-bowl") is { } noBowl)
+            return noBowl;
         var batches = Math.Ceiling(dough / capacity - 1e-9);
         return batches <= Most
-            ? new MixerBowl((int)batches, dough / batches)
+            ? new Explanation(
+                "Batches for the bowl",
+                [
+                    new("bowls full", "dough / bowl", $"{Figures.Grams(dough)} / {Figures.Grams(capacity)}", Figures.Show(dough / capacity)),
+                    ExplainedStep.Given("batches", "the next whole number up", Figures.Show(batches, 0)),
+                    new("dough in one batch", "dough / batches", $"{Figures.Grams(dough)} / {Figures.Show(batches, 0)}", Figures.Grams(dough / batches)),
+                ],
+                "The fewest equal batches.").For(new MixerBowl((int)batches, dough / batches))
             : new Impossibility("too-many-batches", $"{Figures.Show(batches, 0)} batches would be needed.", "Look at the units of the dough and the bowl.");
     }
 }

@@ -27,6 +27,15 @@ public static class StandardAtmosphere
             AltitudeKind.Geopotential => metres,
             AltitudeKind.Geometric => EarthRadiusMetres * metres / (EarthRadiusMetres + metres),
         };
-        return Pressure.FromPascals(Pressure.Standard.Pascals * Math.Pow(1 - KelvinPerMetre * geopotential / SeaLevelKelvin, Exponent));
+        var pressure = Pressure.FromPascals(Pressure.Standard.Pascals * Math.Pow(1 - KelvinPerMetre * geopotential / SeaLevelKelvin, Exponent));
+        return new Explanation(
+            "Air pressure over altitude",
+            [
+                .. kind == AltitudeKind.Geometric
+                    ? (ExplainedStep[])[new("geopotential altitude", "r Z / (r + Z)", $"{Figures.Show(EarthRadiusMetres)} m × {Figures.Show(metres)} m / ({Figures.Show(EarthRadiusMetres)} m + {Figures.Show(metres)} m)", $"{Figures.Show(geopotential)} m")]
+                    : [],
+                new("pressure", "101,325 Pa × (1 - 0.0065 H / 288.15) ^ 5.25588", $"101,325 Pa × (1 - 0.0065 × {Figures.Show(geopotential)} / 288.15) ^ {Figures.Show(Exponent, 6)}", Figures.Pascals(pressure)),
+            ],
+            "US Standard Atmosphere 1976. Weather shifts it by some 3 % either way.").For(pressure);
     }
 }

@@ -19,26 +19,50 @@ public static class ProofTime
     {
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(model);
-        if (!(rise > 1))
-            return new Impossibility("no-rise", $"A rise to {Figures.Show(rise)} times the volume was asked for.", "Ask for more than 1.");
-        if (heldShare is not (> 0 and <= 1))
+        if (Sanity.Formula(formula) is { } wrong)
+            return wrong;
+        if (!(rise is > 1 and <= MostRise))
+            return new Impossibility("no-rise", $"A rise to {Figures.Show(rise)} times the volume was asked for.", $"Ask for more than 1 and at most {Figures.Show(MostRise)}; doughs tear at 3 to 4.");
+        if (heldShare is not (>= LeastHeld and <= 1))
             return new Impossibility("no-gas-held", $"A dough that holds {Figures.Show(heldShare * 100)} % of its gas was given.", "Give a share above 0, at most 1.");
         var dough = Mass.FromGrams(100);
         var yeast = GasBudgeting.YeastIn(formula, dough);
         if (!(yeast.Grams > 0))
             return new Impossibility("no-yeast", $"{formula.Title} has no yeast.", "Without yeast nothing rises on the bench.");
+        if (GasCell.VapourShare(temperature, pressure).Why is { } impossible)
+            return impossible;
 
-        return GasCell.VolumeOf(AmountOfSubstance.FromMoles(1), temperature, pressure).Then<Band<double>>(perMole =>
-        {
-            var bubbles = DoughVolume.GasFree(formula, dough) * (rise - 1) / perMole;
-            var dissolved = DissolvedCarbonDioxide.In(DoughWater.In(formula, dough), temperature, pressure).Moles;
-            var needed = (bubbles + dissolved) / heldShare;
-            var rate = model.MolesPerMinute(yeast, temperature, GasBudgeting.SugarPercent(formula));
-            if (!(rate.Low > 0))
-                return new Impossibility("yeast-idle", $"At {Figures.Show(temperature.Celsius, 1)} °C yeast makes no gas.", $"Yeast works between 0 °C and {Figures.Show(model.Death.Celsius, 1)} °C.");
-            if (needed > Fermentation.SugarLimitMoles(formula, dough).High)
-                return new Impossibility("not-enough-sugar", $"A rise to {Figures.Show(rise)} times the volume takes more gas than the dough's sugars can give.", "Ask for less, or add sugar.");
-            return new Band<double>(model.LagMinutes + needed / rate.High, model.LagMinutes + needed / rate.Typical, model.LagMinutes + needed / rate.Low);
-        });
+        var perMole = GasCell.PerMole(temperature, pressure);
+        var gasFree = DoughVolume.GasFree(formula, dough);
+        var room = gasFree * (rise - 1);
+        var bubbles = room / perMole;
+        var dissolved = DissolvedCarbonDioxide.In(DoughWater.In(formula, dough), temperature, pressure).Moles;
+        var needed = (bubbles + dissolved) / heldShare;
+        var rate = model.MolesPerMinute(yeast, temperature, GasBudgeting.SugarPercent(formula));
+        if (!(rate.Low > 0))
+            return new Impossibility("yeast-idle", $"At {Figures.Celsius(temperature)} yeast makes no gas.", $"Yeast works between 0 °C and {Figures.Celsius(model.Death)}.");
+        if (needed > Fermentation.SugarLimitMoles(formula, dough).High)
+            return new Impossibility("not-enough-sugar", $"A rise to {Figures.Show(rise)} times the volume takes more gas than the dough's sugars can give.", "Ask for less, or add sugar.");
+        Band<double> minutes = new(model.LagMinutes + needed / rate.High, model.LagMinutes + needed / rate.Typical, model.LagMinutes + needed / rate.Low);
+        if (minutes.High > MostMinutes)
+            return new Impossibility("too-slow", $"It would take up to {Figures.Show(minutes.High / 60 / 24, 0)} days.", "Use more yeast or a warmer dough.");
+        return new Explanation(
+            "Proof time, for 100 g of dough",
+            [
+                new("room for gas", "gas-free dough × (rise - 1)", $"{Figures.Millilitres(gasFree)} × ({Figures.Show(rise)} - 1)", Figures.Millilitres(room)),
+                ExplainedStep.Given("room of a mole", $"of gas with its vapour at {Figures.Celsius(temperature)} under {Figures.Show(pressure.Hectopascals)} hPa", $"{Figures.Show(perMole.Litres, 4)} L/mol"),
+                new("gas in bubbles", "room for gas / room of a mole", $"{Figures.Millilitres(room)} / {Figures.Show(perMole.Litres, 4)} L/mol", Millimoles(bubbles)),
+                ExplainedStep.Given("gas in the water", "the dough's water full of carbon dioxide, CRC Handbook", Millimoles(dissolved)),
+                new("gas to make", "(bubbles + water) / share held", $"({Millimoles(bubbles)} + {Millimoles(dissolved)}) / {Figures.Percent(heldShare)}", Millimoles(needed)),
+                ExplainedStep.Given("rate", $"{Figures.Grams(yeast, 3)} of yeast solids at {Figures.Celsius(temperature)}, by the model", $"{Figures.Show(rate.Typical * 60_000, 4)} mmol/h"),
+                new("time", "lag + gas to make / rate", $"{Figures.Show(model.LagMinutes)} min + {Millimoles(needed)} / {Figures.Show(rate.Typical * 60_000, 4)} mmol/h", $"{Figures.Show(minutes.Typical)} min"),
+            ],
+            $"The yeast's rate is known only as a range: {Figures.Show(minutes.Low, 0)} to {Figures.Show(minutes.High, 0)} min.").For(minutes);
     }
+
+    private const double MostRise = 100;
+    private const double LeastHeld = 0.01;
+    private const double MostMinutes = 60 * 24 * 60;
+
+    private static string Millimoles(double moles) => Figures.Millimoles(AmountOfSubstance.FromMoles(moles));
 }

@@ -23,13 +23,24 @@ public sealed record YeastFactors(string Name, double ActiveDryPerFresh, double 
     public static IReadOnlyList<YeastFactors> All { get; } = [CookBook, EqualSolids, OneThird, OlderPackets];
 
     /// <summary>The mass of one kind that stands for a mass of another.</summary>
-    public Mass Convert(Mass yeast, YeastKind from, YeastKind to) => yeast * (PerFresh(to) / PerFresh(from));
+    /// <param name="yeast">Not negative.</param>
+    /// <param name="from">The kind that there is.</param>
+    /// <param name="to">The kind that is wanted.</param>
+    public Computed<Mass> Convert(Mass yeast, YeastKind from, YeastKind to)
+    {
+        if ((Sanity.Mass(yeast, "yeast", "negative-mass", orNone: true)
+            ?? Sanity.Number(PerFresh(from), LeastFactor, 1, $"Factor of {Name}", "bad-factor")
+            ?? Sanity.Number(PerFresh(to), LeastFactor, 1, $"Factor of {Name}", "bad-factor")) is { } odd)
+            return odd;
+        var converted = yeast * (PerFresh(to) / PerFresh(from));
+        return Explanation.Of(
+            $"Yeast, by {Name}",
+            "yeast", "yeast × factor to / factor from", $"{Figures.Grams(yeast)} × {Figures.Show(PerFresh(to), 4)} / {Figures.Show(PerFresh(from), 4)}", Figures.Grams(converted),
+            $"Factors are grams for a gram of fresh yeast: {Source}.").For(converted);
+    }
 
-    /// <summary>The steps of <see cref="Convert"/>.</summary>
-    public Explanation Explain(Mass yeast, YeastKind from, YeastKind to) => new(
-        $"Yeast, by {Name}",
-        [new("yeast", "yeast × factor to / factor from", $"{Figures.Grams(yeast)} × {Figures.Show(PerFresh(to), 4)} / {Figures.Show(PerFresh(from), 4)}", Figures.Grams(Convert(yeast, from, to)))],
-        $"Factors are grams for a gram of fresh yeast: {Source}.");
+    /// <summary>No dry yeast is a tenth of fresh.</summary>
+    private const double LeastFactor = 0.1;
 
     private double PerFresh(YeastKind kind) => kind switch
     {

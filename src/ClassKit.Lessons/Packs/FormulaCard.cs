@@ -24,7 +24,7 @@ public sealed record FormulaCard(
     public double EffectiveHydrationPercent => DoughWater.EffectivePercent(Formula.Formula);
 
     /// <summary>Sodium in one piece, from salt, soda and baking powder.</summary>
-    public Mass SodiumPerPiece => Sodium.In(Formula.Formula, Formula.PieceMass);
+    public Mass SodiumPerPiece => Sodium.In(Formula.Formula, Formula.PieceMass).Value;
 
     /// <summary>Minutes from the first step to the last, shortest and longest.</summary>
     public (int Min, int Max) Minutes => (Formula.Steps.Sum(step => step.MinMinutes), Formula.Steps.Sum(step => step.MaxMinutes));

@@ -4,22 +4,22 @@ public sealed class BakingPowderTests
 {
     [Fact]
     public void Twelve_percent_of_gas_take_22_9_percent_of_soda() =>
-        Assert.Equal(0.229, BakingPowder.SodaShare(BakingPowder.UnitedStatesMinimumShare), 0.0005); // stoichiometry on the trade's 12 %
+        Assert.Equal(0.229, BakingPowder.SodaShare(BakingPowder.UnitedStatesMinimumShare).Value, 0.0005); // stoichiometry on the trade's 12 %
 
     [Fact]
     public void Ten_grams_at_twelve_percent_give_two_thirds_of_a_litre()
     {
         // 1.20 g of carbon dioxide, 0.667 L at 25 °C and 101325 Pa, calculated from CODATA 2018
-        var gas = BakingPowder.AvailableCarbonDioxide(Mass.FromGrams(10), 0.12);
+        var gas = BakingPowder.AvailableCarbonDioxide(Mass.FromGrams(10), 0.12).Value;
         Assert.Equal(1.20, gas.Grams, 1e-12);
-        Assert.Equal(0.667, CarbonDioxide.DryVolume(gas, Temperature.FromCelsius(25), Pressure.Standard).Litres, 0.0005);
+        Assert.Equal(0.667, CarbonDioxide.DryVolume(gas, Temperature.FromCelsius(25), Pressure.Standard).Value.Litres, 0.0005);
     }
 
     [Fact]
     public void A_powder_of_soda_pyrophosphate_and_starch_has_14_percent()
     {
         // 30 g of soda, 30/0.72 = 41.67 g of SAPP, starch to 112.2 g: 30 × 0.5239 / 112.2, calculated
-        var acid = LeaveningAcid.SodiumAcidPyrophosphate.For(Mass.FromGrams(30));
+        var acid = LeaveningAcid.SodiumAcidPyrophosphate.For(Mass.FromGrams(30)).Value;
         Assert.Equal(41.67, acid.Grams, 0.005);
         Assert.Equal(0.140, BakingPowder.AvailableShare(Mass.FromGrams(30), acid, LeaveningAcid.SodiumAcidPyrophosphate, Mass.FromGrams(112.2) - Mass.FromGrams(30) - acid).Value, 0.0005);
     }

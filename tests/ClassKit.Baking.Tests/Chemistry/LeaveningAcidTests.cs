@@ -11,7 +11,7 @@ public sealed class LeaveningAcidTests
     [InlineData("dcpd", 3.030)]
     [InlineData("sas", 0.962)]
     public void The_acid_for_a_gram_of_soda(string id, double grams) =>
-        Assert.Equal(grams, LeaveningAcid.All.Single(acid => acid.Id == id).For(Mass.FromGrams(1)).Grams, 0.0005);
+        Assert.Equal(grams, LeaveningAcid.All.Single(acid => acid.Id == id).For(Mass.FromGrams(1)).Value.Grams, 0.0005);
 
     [Fact]
     public void Stoichiometry_gives_the_published_2_24_parts_of_cream_of_tartar()
@@ -42,13 +42,13 @@ public sealed class LeaveningAcidTests
     [Fact]
     public void The_acid_tells_its_steps() => Assert.Equal(
         "acid = 100 × soda / neutralising value = 100 × 1 g / 80 = 1.25 g",
-        LeaveningAcid.MonocalciumPhosphate.ExplainFor(Mass.FromGrams(1)).Steps[0].ToString());
+        LeaveningAcid.MonocalciumPhosphate.For(Mass.FromGrams(1)).Explanation!.Steps[0].ToString());
 
     [Fact]
     public void A_kitchen_rule_is_no_stoichiometry()
     {
         // "1/4 tsp soda + 5/8 tsp cream of tartar", with USDA SR28 teaspoons of 4.6 g and 3.0 g, falls short of acid
-        var mixed = Neutralization.Of(Mass.FromGrams(4.6 / 4), Mass.FromGrams(3.0 * 5 / 8), LeaveningAcid.CreamOfTartar);
+        var mixed = Neutralization.Of(Mass.FromGrams(4.6 / 4), Mass.FromGrams(3.0 * 5 / 8), LeaveningAcid.CreamOfTartar).Value;
         Assert.True(mixed.SodaLeft.Grams > 0.2 * 4.6 / 4);
     }
 }

@@ -9,7 +9,7 @@ public sealed class CostingTests
     public void A_case_has_a_price_per_pound(double price, double pounds, double perPound)
     {
         var unit = new PurchaseUnit("case", Mass.FromPounds(pounds), new((decimal)price));
-        Assert.Equal((decimal)perPound, unit.CostOf(Mass.FromPounds(1)).Rounded.Amount);
+        Assert.Equal((decimal)perPound, unit.CostOf(Mass.FromPounds(1)).Value.Rounded.Amount);
     }
 
     [Fact]
@@ -17,10 +17,10 @@ public sealed class CostingTests
     {
         // By hand
         var bag = new PurchaseUnit("bag of 5 kg", Mass.FromKilograms(5), new(7.5m));
-        Assert.Equal(3, bag.PacksFor(Mass.FromKilograms(10.1)));
-        Assert.Equal(2, bag.PacksFor(Mass.FromKilograms(10)));
-        Assert.Equal(0, bag.PacksFor(default));
-        Assert.Equal(22.5m, bag.CostOfPacks(Mass.FromKilograms(10.1)).Amount);
+        Assert.Equal(3, bag.PacksFor(Mass.FromKilograms(10.1)).Value);
+        Assert.Equal(2, bag.PacksFor(Mass.FromKilograms(10)).Value);
+        Assert.Equal(0, bag.PacksFor(default).Value);
+        Assert.Equal(22.5m, bag.CostOfPacks(Mass.FromKilograms(10.1)).Value.Amount);
     }
 
     [Fact]

@@ -10,8 +10,8 @@ public sealed class YieldTestTests
         // G. Wall, Trade Calculations, objective 4 (2007): 88.5 %; $11.95/kg → $13.51 from the weights; 85 × 170 g = 14.45 kg → 16.33 kg
         var test = YieldTest.Of(Mass.FromKilograms(5.2), Mass.FromKilograms(4.6)).Value;
         Assert.Equal(0.884615, test.Share, 0.0000005);
-        Assert.Equal(13.51m, test.EdiblePortionPrice(new(11.95m)).Rounded.Amount);
-        Assert.Equal(16.33, test.ToBuy(Mass.FromKilograms(14.45)).Kilograms, 0.005);
+        Assert.Equal(13.51m, test.EdiblePortionPrice(new(11.95m)).Value.Rounded.Amount);
+        Assert.Equal(16.33, test.ToBuy(Mass.FromKilograms(14.45)).Value.Kilograms, 0.005);
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public sealed class YieldTestTests
     {
         // johnnyskitchen.us, "Yield cost analysis": 2.25 lb as purchased at $.24
         var test = YieldTest.Of(Mass.FromPounds(2.25), Mass.FromPounds(2)).Value;
-        Assert.Equal(0.54m, (test.EdiblePortionPrice(new(0.24m)) * 2).Rounded.Amount);
+        Assert.Equal(0.54m, (test.EdiblePortionPrice(new(0.24m)).Value * 2).Rounded.Amount);
     }
 
     [Fact]
@@ -41,7 +41,7 @@ public sealed class YieldTestTests
         Gen.Select(Gen.Double[0.1, 100], Gen.Double[0.05, 1.5], Gen.Double[0.1, 100]).Sample((bought, share, wanted) =>
         {
             var test = YieldTest.Of(Mass.FromKilograms(bought), Mass.FromKilograms(bought * share)).Value;
-            Assert.Equal(wanted, test.ToBuy(Mass.FromKilograms(wanted)).Kilograms * test.Share, wanted * 1e-12);
+            Assert.Equal(wanted, test.ToBuy(Mass.FromKilograms(wanted)).Value.Kilograms * test.Share, wanted * 1e-12);
         });
 
     [Fact]

@@ -48,7 +48,7 @@ public sealed class ImpossibleBatchTests
 
     [Fact]
     public void Grams_taken_for_kilograms_are_noticed() =>
-        Assert.Equal("batch-too-large", Scaling.FromDough(Doughs.Worksheet, Mass.FromKilograms(28_470_000), Scales.Common).Why!.Code);
+        Assert.Equal("too-much", Scaling.FromDough(Doughs.Worksheet, Mass.FromKilograms(28_470_000), Scales.Common).Why!.Code);
 
     [Fact]
     public void An_ingredient_that_is_not_there_limits_nothing() =>

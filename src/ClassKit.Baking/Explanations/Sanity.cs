@@ -1,0 +1,74 @@
+namespace ClassKit.Baking;
+
+/// <summary>Asks whether what was typed makes sense at all, before anything is computed from it.</summary>
+internal static class Sanity
+{
+    /// <summary>The heaviest thing taken seriously, 100 t: anything above is a slip of the unit.</summary>
+    public static readonly Mass Heaviest = Baking.Mass.FromKilograms(100_000);
+
+    /// <summary>The most money taken seriously.</summary>
+    private const decimal MostMoney = 1_000_000_000;
+
+    /// <summary>The thinnest and the thickest air in which anybody bakes: above Everest, and a pressure cooker.</summary>
+    private const double LeastPascals = 20_000;
+    private const double MostPascals = 300_000;
+
+    /// <summary>Above this much liquid a baker's percentage is a slip of the decimal point. No source.</summary>
+    private const double MostLiquidPercent = 500;
+
+    /// <summary>Three flours of 33.33 % are meant to be 100 %.</summary>
+    private const double FlourSlack = 0.015;
+
+    /// <summary>More of anything than this is a slip of the decimal point: brownies have 173 % of sugar.</summary>
+    private const double MostPercent = 2_000;
+
+    /// <summary>A mass above 0 g, or not below if <paramref name="orNone"/>.</summary>
+    public static Impossibility? Mass(Mass mass, string what, string code, bool orNone = false)
+    {
+        if (mass.Grams < 0 || (mass.Grams == 0 && !orNone))
+            return new(code, $"{Figures.Grams(mass)} of {what} were given.", orNone ? "Give a mass that is not negative." : "Give a mass above 0 g.");
+        return mass > Heaviest
+            ? new("too-much", $"{Figures.Show(mass.Kilograms, 0)} kg of {what} were given.", $"ClassKit computes up to {Figures.Show(Heaviest.Kilograms, 0)} kg; look at the unit.")
+            : null;
+    }
+
+    /// <summary>A number from <paramref name="low"/> to <paramref name="high"/>, both allowed.</summary>
+    public static Impossibility? Number(double number, double low, double high, string what, string code) => number >= low && number <= high
+        ? null
+        : new(code, $"{what}: {Figures.Show(number)} was given.", $"Give a number from {Figures.Show(low)} to {Figures.Show(high)}.");
+
+    /// <summary>A temperature from <paramref name="low"/> to <paramref name="high"/>, both allowed, in °C.</summary>
+    public static Impossibility? Temperature(Temperature temperature, double low, double high, string what) => temperature.Celsius >= low && temperature.Celsius <= high
+        ? null
+        : new("temperature-out-of-range", $"{what}: {Figures.Celsius(temperature)} was given.", $"Give a temperature from {Figures.Show(low)} °C to {Figures.Show(high)} °C; look at the unit.");
+
+    /// <summary>A pressure of the air.</summary>
+    public static Impossibility? Air(Pressure pressure) => pressure.Pascals is >= LeastPascals and <= MostPascals
+        ? null
+        : new("pressure-out-of-range", $"An air pressure of {Figures.Show(pressure.Hectopascals)} hPa was given.", $"Give one from {Figures.Show(LeastPascals / 100)} hPa to {Figures.Show(MostPascals / 100)} hPa; at sea level it is 1,013 hPa.");
+
+    /// <summary>An amount of money that is not negative.</summary>
+    public static Impossibility? Money(Money money, string what) => money.Amount is >= 0 and <= MostMoney
+        ? null
+        : new("money-out-of-range", $"{what}: {Figures.Amount(money)} was given.", $"Give an amount from 0 to {Figures.Show((double)MostMoney, 0)}.");
+
+    /// <summary>A baker's formula: percentages above 0, with flour as the 100 %, and not a soup.</summary>
+    public static Impossibility? Formula(BakersFormula formula)
+    {
+        if (formula.Lines.FirstOrDefault(line => !double.IsFinite(line.Percent) || line.Percent <= 0) is { } line)
+            return new("bad-percentage", $"{line.Ingredient.Name} stands at {Figures.Show(line.Percent)} % in {formula.Title}.", "A baker's percentage is above 0; leave the ingredient out if there is none.");
+        if (!(formula.FlourPercent > 0))
+            return NoFlour(formula);
+        if (DoughWater.AddedLiquidPercent(formula) > MostLiquidPercent)
+            return new("not-a-dough", $"{formula.Title} has {Figures.Show(DoughWater.AddedLiquidPercent(formula))} % of liquid.", $"Thin batters end near 300 %, and more than {Figures.Show(MostLiquidPercent)} % is a soup: look at the units and at what counts as flour.");
+        if (Math.Abs(formula.FlourPercent - 100) > FlourSlack)
+            return new("flour-not-100", $"The flours of {formula.Title} add up to {Figures.Show(formula.FlourPercent)} %.", "All flour together is 100 %: divide every percentage by the flours' sum.");
+        return formula.Lines.FirstOrDefault(line => line.Percent > MostPercent) is { } most
+            ? new("bad-percentage", $"{most.Ingredient.Name} stands at {Figures.Show(most.Percent)} % in {formula.Title}.", $"More than {Figures.Show(MostPercent)} % of the flour is a slip: look at the units.")
+            : null;
+    }
+
+    /// <summary>There is nothing that could be the 100 %.</summary>
+    public static Impossibility NoFlour(BakersFormula formula) =>
+        new("no-flour", $"{formula.Title} has no flour.", "Baker's percentages are shares of the flour: name at least one flour, and all of them as 100 %.");
+}
