@@ -1,0 +1,93 @@
+namespace ClassKit.Baking;
+
+/// <summary>A baker's formula changed for a high kitchen by a published table: a starting point for a trial.</summary>
+/// <param name="Original">As written for sea level.</param>
+/// <param name="Adjusted">With the chosen values, all flour again as 100 %.</param>
+/// <param name="Lines">What was changed, with the range that is published.</param>
+/// <param name="OvenWarmer">Degrees Fahrenheit more in the oven; null where nothing is changed.</param>
+/// <param name="Table">The table used.</param>
+/// <param name="Advice">What else changes with the altitude.</param>
+/// <param name="Explanation">How it was computed.</param>
+public sealed record AltitudeFormula(
+    BakersFormula Original,
+    BakersFormula Adjusted,
+    IReadOnlyList<AdjustedLine> Lines,
+    PublishedRange? OvenWarmer,
+    AltitudeTable Table,
+    IReadOnlyList<Advice> Advice,
+    Explanation Explanation) : IExplained
+{
+    /// <summary>The formula for a kitchen at an altitude.</summary>
+    /// <param name="formula">As written for sea level.</param>
+    /// <param name="metres">Above sea level, -500 m to 11 000 m.</param>
+    /// <param name="table">Which table; the extension service's if not said.</param>
+    /// <param name="place">Where in each range: 0 is the least change, 1 the most, and the middle if not said.</param>
+    /// <remarks>The tables are for cakes and quick breads. Yeast doughs and steam-raised batters keep their formula; the advice says what changes for them.</remarks>
+    public static Computed<AltitudeFormula> For(BakersFormula formula, double metres, AltitudeTable? table = null, double place = 0.5)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        table ??= AltitudeTable.Extension;
+        if ((Sanity.Formula(formula) ?? Sanity.Number(place, 0, 1, "Place in the range", "place-out-of-range")) is { } odd)
+            return odd;
+        return StandardAtmosphere.PressureAt(metres).Then<AltitudeFormula>(pressure =>
+        {
+            var row = formula.Leavening == Leavening.Chemical ? table.For(metres) : null;
+            List<AdjustedLine> lines = row is null ? [] : [.. formula.Lines.Select(line => Adjust(row, line, place)).OfType<AdjustedLine>()];
+            var chosen = formula.Lines.Select(line => lines.FirstOrDefault(changed => changed.Ingredient.Id == line.Ingredient.Id)?.Chosen ?? line.Percent).ToList();
+            var flour = formula.Lines.Zip(chosen).Where(pair => pair.First.Ingredient.Role == IngredientRole.Flour).Sum(pair => pair.Second);
+            var adjusted = formula with { Lines = [.. formula.Lines.Zip(chosen, (line, percent) => line with { Percent = percent * formula.FlourPercent / flour })] };
+            return new AltitudeFormula(
+                formula, adjusted, lines, row?.OvenWarmer, table, [.. AdviceOn(formula, metres, pressure, row)], Explain(formula, metres, lines, flour, row, table, adjusted));
+        });
+    }
+
+    /// <summary>Null for what the table leaves alone.</summary>
+    private static AdjustedLine? Adjust(AltitudeAdjustment row, FormulaLine line, double place)
+    {
+        // From the least change to the most: less powder and sugar, more liquid and flour.
+        (double Least, double Most)? change = line.Ingredient.Role switch
+        {
+            IngredientRole.ChemicalLeavening => (row.Leavening(line.Percent).High, row.Leavening(line.Percent).Low),
+            IngredientRole.Sugar => (row.Sugar(line.Percent).High, row.Sugar(line.Percent).Low),
+            IngredientRole.Liquid => (row.Liquid(line.Percent).Low, row.Liquid(line.Percent).High),
+            IngredientRole.Flour => (row.Flour(line.Percent).Low, row.Flour(line.Percent).High),
+            _ => null,
+        };
+        return change is { } found && (found.Least != line.Percent || found.Most != line.Percent)
+            ? new(line.Ingredient, line.Percent, new(Math.Min(found.Least, found.Most), Math.Max(found.Least, found.Most)), found.Least + (found.Most - found.Least) * place)
+            : null;
+    }
+
+    private static IEnumerable<Advice> AdviceOn(BakersFormula formula, double metres, Pressure pressure, AltitudeAdjustment? row)
+    {
+        if (metres < AltitudeTable.LowestMetres)
+            yield break;
+        var room = Pressure.Standard.Pascals / pressure.Pascals;
+        if (formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast))
+            yield return new(
+                "rises-sooner",
+                $"The same gas takes {Figures.Show(room)} times the room: a dough is up sooner. Go by its volume, not by the clock, and use less yeast or a cooler place.",
+                "pressure: US Standard Atmosphere 1976; theseasonedchef.com, High altitude baking: judge rise by bulk, not by time");
+        if (formula.Leavening == Leavening.Steam)
+            yield return new(
+                "boils-cooler",
+                $"Water boils at {Figures.Show(Saturation.BoilingPoint(pressure).Celsius, 1)} °C, so a shell is dry and firm later than at sea level: bake longer.",
+                "boiling point: IAPWS-IF97 and US Standard Atmosphere 1976; baking longer: common practice, no source");
+        if (row is not null)
+            yield return new("try-first", "Tables disagree and every recipe differs: change the leavening first, try it, then the rest.", "publicrelations.colostate.edu, 2002-12-12");
+    }
+
+    private static Explanation Explain(
+        BakersFormula formula, double metres, List<AdjustedLine> lines, double flour, AltitudeAdjustment? row, AltitudeTable table, BakersFormula adjusted) => new(
+        $"{formula.Title} at {Figures.Show(metres)} m",
+        row is null
+            ? [ExplainedStep.Given("change", formula.Leavening == Leavening.Chemical ? "the table begins higher up" : "the table is for cakes and quick breads", "none")]
+            :
+            [
+                .. lines.Select(line => new ExplainedStep(
+                    line.Ingredient.Name, $"before × (1 + change), of {Figures.Show(line.Range.Low)} % to {Figures.Show(line.Range.High)} %",
+                    $"{Figures.Show(line.Before, 4)} % × (1 + {Figures.Show(line.Chosen / line.Before - 1, 6)})", $"{Figures.Show(line.Chosen, 4)} %")),
+                new("total", "all lines / all flour", $"{Figures.Show(adjusted.TotalPercent * flour / formula.FlourPercent, 4)} % / {Figures.Show(flour / formula.FlourPercent * 100, 4)} %", Figures.Percent(adjusted.TotalPercent / 100)),
+            ],
+        $"Row for {(row is null ? "none" : Figures.Show(row.FromFeet, 0) + " ft")} of the table of the {table.Name}: {table.Source}.");
+}

@@ -1,0 +1,44 @@
+namespace ClassKit.Baking;
+
+/// <summary>A published table of changes for high kitchens. Tables disagree, so which one is used is a named setting.</summary>
+/// <param name="Name">What the setting is called.</param>
+/// <param name="Rows">The lowest first.</param>
+/// <param name="Source">Where it is published.</param>
+public sealed record AltitudeTable(string Name, IReadOnlyList<AltitudeAdjustment> Rows, string Source)
+{
+    private const double MetresPerFoot = 0.3048;
+
+    /// <summary>Below this, 3000 ft, no table changes anything.</summary>
+    public const double LowestMetres = 3000 * MetresPerFoot;
+
+    private static readonly PublishedRange Oven = new(15, 25);
+
+    /// <summary>The table of an extension service, rows for 3000, 5000 and 7000 ft: the default.</summary>
+    /// <remarks>The oven's 25 °F are that table's; the university's release of 2002-12-12 says 15 °F to 20 °F. Another reprint has sugar 0 to 2 tbsp at 5000 ft.</remarks>
+    public static AltitudeTable Extension { get; } = new(
+        "extension service",
+        [
+            new(3000, new(1 / 8.0, 1 / 8.0), new(0.5, 1), new(1, 2), Oven),
+            new(5000, new(1 / 8.0, 1 / 4.0), new(0.5, 2), new(2, 4), Oven),
+            new(7000, new(1 / 4.0, 1 / 4.0), new(1, 3), new(3, 4), Oven),
+        ],
+        "Colorado State University Extension and USDA, reprinted at pastryscoop.com; publicrelations.colostate.edu, 2002-12-12");
+
+    /// <summary>A cook book's table, with more flour and a row for 10 000 ft.</summary>
+    /// <remarks>The oven is not in it; the same 15 °F to 25 °F are taken. Less fat at 10 000 ft, "may not be necessary", is left out.</remarks>
+    public static AltitudeTable CookBook { get; } = new(
+        "cook book",
+        [
+            new(3000, new(0, 1 / 8.0), new(0, 1), new(0, 2), Oven) { FlourMore = new(0, 1) },
+            new(5000, new(1 / 8.0, 1 / 4.0), new(0, 2), new(2, 4), Oven) { FlourMore = new(0, 2) },
+            new(7000, new(1 / 4.0, 1 / 2.0), new(2, 4), new(3, 4), Oven) { FlourMore = new(3, 4) },
+            new(10_000, new(1 / 2.0, 2 / 3.0), new(3, 4), new(3, 4), Oven) { FlourMore = new(2, 4) },
+        ],
+        "S. Purdy, reprinted at craftybaking.com, High altitude");
+
+    /// <summary>All of the settings, the default first.</summary>
+    public static IReadOnlyList<AltitudeTable> All { get; } = [Extension, CookBook];
+
+    /// <summary>The row for an altitude: the highest one at or below it; null below the lowest, where nothing is changed.</summary>
+    public AltitudeAdjustment? For(double metres) => Rows.LastOrDefault(row => metres >= row.FromFeet * MetresPerFoot - 1e-9);
+}

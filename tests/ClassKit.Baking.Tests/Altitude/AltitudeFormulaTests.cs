@@ -1,0 +1,75 @@
+namespace ClassKit.Baking.Tests;
+
+public sealed class AltitudeFormulaTests
+{
+    private const double Denver = 5280 * 0.3048;
+
+    [Fact]
+    public void At_a_mile_quick_breads_get_the_middle_of_the_published_ranges()
+    {
+        // pastryscoop.com (extension table), 5000 ft: powder less 1/8 to 1/4, sugar less 1/2 to 2 tbsp and liquid more 2 to 4 tbsp a cup of 16
+        var changed = AltitudeFormula.For(Doughs.Muffins, Denver).Value;
+        Assert.Equal(2.5 * (1 - 3 / 16.0), Of(changed, "baking_powder").Chosen, 1e-9);
+        Assert.Equal(18 * (1 - 1.25 / 16), Of(changed, "sugar").Chosen, 1e-9);
+        Assert.Equal(95 * (1 + 3 / 16.0), Of(changed, "buttermilk").Chosen, 1e-9);
+        Assert.Equal(95 * 18 / 16.0, Of(changed, "buttermilk").Range.Low, 1e-9);
+        Assert.Equal(95 * 20 / 16.0, Of(changed, "buttermilk").Range.High, 1e-9);
+        Assert.Equal(new PublishedRange(15, 25), changed.OvenWarmer);
+        Assert.DoesNotContain(changed.Lines, line => line.Ingredient.Id is "ap_flour" or "salt" or "whole_egg");
+        Assert.Equal(20, changed.Adjusted.Lines.Single(line => line.Ingredient.Id == "whole_egg").Percent, 1e-9);
+    }
+
+    [Theory]
+    [InlineData(0, 2.5 * 7 / 8)]
+    [InlineData(1, 2.5 * 3 / 4)]
+    public void The_least_and_the_most_change_can_be_chosen(double place, double powder) =>
+        Assert.Equal(powder, Of(AltitudeFormula.For(Doughs.Muffins, Denver, place: place).Value, "baking_powder").Chosen, 1e-9);
+
+    [Fact]
+    public void Another_table_changes_the_flour_too_and_it_is_still_100_percent()
+    {
+        // craftybaking.com, 7000 ft: flour more 3 to 4 tbsp a cup, powder less 1/4 to 1/2, sugar less 2 to 4 tbsp, liquid more 3 to 4 tbsp
+        var changed = AltitudeFormula.For(Doughs.Muffins, 7000 * 0.3048, AltitudeTable.CookBook).Value;
+        Assert.Equal(100 * (1 + 3.5 / 16), Of(changed, "ap_flour").Chosen, 1e-9);
+        Assert.Equal(18 * (1 - 3 / 16.0), Of(changed, "sugar").Chosen, 1e-9);
+        Assert.Equal(100, changed.Adjusted.FlourPercent, 1e-9);
+        Assert.Equal(2.5 * (1 - 3 / 8.0) / (1 + 3.5 / 16), changed.Adjusted.Lines.Single(line => line.Ingredient.Id == "baking_powder").Percent, 1e-9);
+    }
+
+    [Theory]
+    // craftybaking.com, 10 000 ft, against the extension service's last row
+    [InlineData(1 / 2.0, 2 / 3.0)]
+    public void The_cook_book_goes_on_to_10_000_feet(double least, double most)
+    {
+        var row = AltitudeTable.CookBook.For(10_000 * 0.3048)!;
+        Assert.Equal(new PublishedRange(least, most), row.PowderLess);
+        Assert.Equal(7000, AltitudeTable.Extension.For(10_000 * 0.3048)!.FromFeet);
+    }
+
+    [Fact]
+    public void Below_3000_feet_a_formula_stays_as_it_is()
+    {
+        var same = AltitudeFormula.For(Doughs.Muffins, 900).Value;
+        Assert.Empty(same.Lines);
+        Assert.Equal(Doughs.Muffins.Lines, same.Adjusted.Lines);
+        Assert.Empty(same.Advice);
+    }
+
+    [Fact]
+    public void Yeast_doughs_and_shells_keep_their_formula_and_get_advice()
+    {
+        var buns = AltitudeFormula.For(Doughs.Buns, Denver).Value;
+        var popovers = AltitudeFormula.For(Doughs.Popovers, Denver).Value;
+        Assert.Equal(Doughs.Buns.Lines, buns.Adjusted.Lines);
+        Assert.Contains(buns.Advice, advice => advice.Code == "rises-sooner" && advice.Message.Contains("1.21 times", StringComparison.Ordinal)); // 101 325 / 83 430 Pa, US Standard Atmosphere 1976
+        Assert.Contains(popovers.Advice, advice => advice.Code == "boils-cooler");
+    }
+
+    [Theory]
+    [InlineData(-2000)]
+    [InlineData(50_000)]
+    [InlineData(double.NaN)]
+    public void Where_nobody_bakes_is_explained(double metres) => Assert.Equal("altitude-out-of-range", AltitudeFormula.For(Doughs.Muffins, metres).Why!.Code);
+
+    private static AdjustedLine Of(AltitudeFormula changed, string id) => changed.Lines.Single(line => line.Ingredient.Id == id);
+}
