@@ -7,5 +7,6 @@ internal static class BankOracles
     {
         BakersPercentageOracle.Exercises,
         ScalingOracle.Exercises,
+        DoughTemperatureOracle.Exercises,
     }.SelectMany(skill => skill).ToDictionary(oracle => oracle.Key, oracle => oracle.Value);
 }
