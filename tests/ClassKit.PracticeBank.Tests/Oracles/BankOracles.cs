@@ -8,5 +8,6 @@ internal static class BankOracles
         BakersPercentageOracle.Exercises,
         ScalingOracle.Exercises,
         DoughTemperatureOracle.Exercises,
+        YeastOracle.Exercises,
     }.SelectMany(skill => skill).ToDictionary(oracle => oracle.Key, oracle => oracle.Value);
 }
