@@ -9,5 +9,6 @@ internal static class BankOracles
         ScalingOracle.Exercises,
         DoughTemperatureOracle.Exercises,
         YeastOracle.Exercises,
+        ChemicalLeaveningOracle.Exercises,
     }.SelectMany(skill => skill).ToDictionary(oracle => oracle.Key, oracle => oracle.Value);
 }
