@@ -10,5 +10,6 @@ internal static class BankOracles
         DoughTemperatureOracle.Exercises,
         YeastOracle.Exercises,
         ChemicalLeaveningOracle.Exercises,
+        SteamOracle.Exercises,
     }.SelectMany(skill => skill).ToDictionary(oracle => oracle.Key, oracle => oracle.Value);
 }
