@@ -11,5 +11,6 @@ internal static class BankOracles
         YeastOracle.Exercises,
         ChemicalLeaveningOracle.Exercises,
         SteamOracle.Exercises,
+        UnitsOracle.Exercises,
     }.SelectMany(skill => skill).ToDictionary(oracle => oracle.Key, oracle => oracle.Value);
 }
