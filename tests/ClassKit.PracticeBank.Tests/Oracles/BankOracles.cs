@@ -12,5 +12,6 @@ internal static class BankOracles
         ChemicalLeaveningOracle.Exercises,
         SteamOracle.Exercises,
         UnitsOracle.Exercises,
+        CostOracle.Exercises,
     }.SelectMany(skill => skill).ToDictionary(oracle => oracle.Key, oracle => oracle.Value);
 }
