@@ -33,7 +33,7 @@ internal static class DealtForTests
         [
             .. dealt.Select(entry =>
             {
-                var variant = VariantRules.TryMake(exercise, entry.Givens, out var broken) ?? throw new InvalidOperationException(broken);
+                var variant = VariantGenerator.ForFreshInputs(exercise).TryMake(entry.Givens, out var broken) ?? throw new InvalidOperationException(broken!.Because);
                 return new DealtStudent(entry.Student, $"workbooks/{entry.Student.Id}.xlsx", [.. layout.GivensOf(variant)], [.. layout.AnswersOf(variant)]);
             }),
         ]);

@@ -25,4 +25,8 @@ public sealed record Exercise(
     IReadOnlyList<Given> Givens,
     IReadOnlyList<CellFormula> Constraints,
     IReadOnlyList<Part> Parts,
-    IReadOnlyList<string> Hints);
+    IReadOnlyList<string> Hints)
+{
+    /// <summary>Between what the effort of every variant must lie; null for a band around what is usual for the exercise.</summary>
+    public EffortBand? Effort { get; init; }
+}

@@ -21,29 +21,20 @@ public static class Dealer
         var problems = new List<string>();
         var notes = new List<string>();
 
-        foreach (var exercise in exercises)
+        foreach (var hand in exercises.Select(exercise => new ExerciseHand(exercise)))
         {
-            var taken = new HashSet<string>();
-            var shared = 0;
             for (var student = 0; student < variants.Length; student++)
             {
-                var random = SeededDraws.For(seed, "variant", exercise.Id, roster.Students[student].Id);
-                var drawing = VariantDrawer.Draw(exercise, random, variant => taken.Add(VariantKey.Of(exercise, variant.Givens)));
-                if (drawing is { Variant: null, MainReason: Drawing.Refused })
+                var random = SeededDraws.For(seed, "variant", hand.Exercise.Id, roster.Students[student].Id);
+                if (hand.Next(random, out var problem) is not { } variant)
                 {
-                    // The space is smaller than the class: better a shared variant than none, as long as it is said.
-                    shared++;
-                    drawing = VariantDrawer.Draw(exercise, random);
-                }
-                if (drawing.Variant is not { } variant)
-                {
-                    problems.Add($"Exercise {exercise.Id}: no variant in {VariantDrawer.MostAttempts} draws, mostly because {drawing.MainReason}. Widen a given's range or change that rule.");
+                    problems.Add(problem!);
                     break;
                 }
                 variants[student].Add(variant);
             }
-            if (shared > 0)
-                notes.Add($"Exercise {exercise.Id}: {shared} students share a variant with someone else, because its givens allow only {taken.Count}. Widen a given's range to tell them apart.");
+            if (hand.Shared > 0)
+                notes.Add($"Exercise {hand.Exercise.Id}: {hand.Shared} students share a variant with someone else, because its givens allow only {hand.Different}. Widen a given's range to tell them apart.");
         }
 
         return problems.Count > 0

@@ -5,28 +5,6 @@ namespace ClassKit.Exercises;
 /// <summary>What an exercise's keys, constraints and misconceptions come to for given values.</summary>
 public static class KeyValues
 {
-    /// <summary>Every part's key in order, each over the givens and the parts before it.</summary>
-    /// <returns>The values by part id; null where a key gives no number, with the part named in <paramref name="failure"/>.</returns>
-    public static IReadOnlyDictionary<string, double>? Answers(
-        Exercise exercise, IReadOnlyDictionary<string, decimal> givens, out string? failure)
-    {
-        ArgumentNullException.ThrowIfNull(exercise);
-        var names = Names(givens);
-        var answers = new Dictionary<string, double>(exercise.Parts.Count);
-        foreach (var part in exercise.Parts)
-        {
-            if (Number(part.Key, names) is not { } value)
-            {
-                failure = $"the key of part {part.Id} ({part.Key.Text}) gives {NamedEvaluation.Evaluate(part.Key, names).Value}, not a number";
-                return null;
-            }
-            answers[part.Id] = value;
-            names[part.Id] = CellValue.FromNumber(value);
-        }
-        failure = null;
-        return answers;
-    }
-
     /// <summary>The names that a formula of the exercise may use: its givens, as a spreadsheet cell holds them.</summary>
     public static Dictionary<string, CellValue> Names(IReadOnlyDictionary<string, decimal> givens)
     {

@@ -8,6 +8,12 @@ public static class ResultText
     private const string NoBreakSpace = "\u00A0";
     private const int MostDecimals = 6;
 
+    /// <summary>Beyond it no decimals are left to show, and a decimal may not hold it.</summary>
+    private const double LargestRounded = 1e15;
+
+    /// <summary>How near to the middle between two neighbours, in steps of the last place, a value may go to either.</summary>
+    private const double TieWidth = 1e-6;
+
     /// <summary>The number and its unit: <c>724.5 g</c>, <c>65 %</c> for 0.65; the space does not break.</summary>
     public static string Of(Part part, double value)
     {
@@ -20,14 +26,40 @@ public static class ResultText
     public static string Number(Part part, double value)
     {
         ArgumentNullException.ThrowIfNull(part);
-        var scale = AnswerUnit.IsPercent(part.Unit) ? 100 : 1;
-        var shown = value * scale;
-        var decimals = Decimals(shown, part.Tolerance.Around(value) * scale);
-        // A decimal rounds 0.145 as it is written; beyond its range no decimals are left to show.
-        return Math.Abs(shown) < 1e15
+        var (shown, decimals) = Shown(part, value);
+        // A decimal rounds 0.145 as it is written.
+        return Math.Abs(shown) < LargestRounded
             ? Math.Round((decimal)shown, decimals, MidpointRounding.AwayFromZero).ToString("0.######", CultureInfo.InvariantCulture).Replace('-', '\u2212')
             : shown.ToString("G6", CultureInfo.InvariantCulture).Replace('-', '\u2212');
     }
+
+    /// <summary>The value that <see cref="Number"/> prints, in the cell's own scale: what a reader of the answer key goes on with.</summary>
+    public static double Rounded(Part part, double value)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        var (shown, decimals) = Shown(part, value);
+        return Math.Abs(shown) < LargestRounded ? (double)(Math.Round((decimal)shown, decimals, MidpointRounding.AwayFromZero) / Scale(part)) : value;
+    }
+
+    /// <summary>What rounding to the printed places gives: the same value twice, or, at a tie, the neighbours below and above.</summary>
+    internal static (double Down, double Up) Neighbours(Part part, double value)
+    {
+        var (shown, decimals) = Shown(part, value);
+        if (Math.Abs(shown) >= LargestRounded) return (value, value);
+        var step = Math.Pow(10, -decimals);
+        var places = shown / step;
+        var down = Math.Floor(places);
+        if (Math.Abs(places - down - 0.5) > TieWidth) return (Rounded(part, value), Rounded(part, value));
+        return (down * step / Scale(part), (down + 1) * step / Scale(part));
+    }
+
+    private static (double Value, int Decimals) Shown(Part part, double value)
+    {
+        var shown = value * Scale(part);
+        return (shown, Decimals(shown, part.Tolerance.Around(value) * Scale(part)));
+    }
+
+    private static int Scale(Part part) => AnswerUnit.IsPercent(part.Unit) ? 100 : 1;
 
     /// <summary>Enough places to see a difference as large as the tolerance.</summary>
     private static int Decimals(double shown, double tolerance)

@@ -12,11 +12,12 @@ public static class FreshInputs
         Exercise exercise, IReadOnlyDictionary<string, decimal> dealt, SeededDraws random, int count = DefaultCount)
     {
         ArgumentNullException.ThrowIfNull(exercise);
+        var generator = VariantGenerator.ForFreshInputs(exercise);
         var seen = new HashSet<string> { VariantKey.Of(exercise, dealt) };
         var fresh = new List<Variant>(count);
         while (fresh.Count < count)
         {
-            var drawing = VariantDrawer.Draw(exercise, random, variant => seen.Add(VariantKey.Of(exercise, variant.Givens)));
+            var drawing = generator.Draw(random, variant => seen.Add(VariantKey.Of(exercise, variant.Givens)));
             if (drawing.Variant is null) break;
             fresh.Add(drawing.Variant);
         }

@@ -2,7 +2,7 @@ using ClassKit.CellFormulas;
 
 namespace ClassKit.Exercises.Tests.Variants;
 
-/// <summary>A small exercise for drawing: water for a dough.</summary>
+/// <summary>A small exercise for drawing: water for a dough. Any effort will do, so that its variants can be counted by hand.</summary>
 internal static class WaterExercise
 {
     public static Exercise Make(
@@ -14,5 +14,8 @@ internal static class WaterExercise
             new("water", "How much water?", CellFormula.Of("=flour*hydration"), "g", Tolerance.Absolute(tolerance), 1, true,
                 [new("divided", CellFormula.Of(misconception), "Multiply.")]),
         ],
-        []);
+        [])
+        {
+            Effort = new(0, 1000),
+        };
 }

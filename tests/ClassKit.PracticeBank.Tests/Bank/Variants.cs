@@ -11,11 +11,13 @@ internal static class Variants
     /// <summary>As many as asked for, the same ones every time.</summary>
     public static IEnumerable<Variant> Draw(Exercise exercise, int count)
     {
+        var generator = VariantGenerator.For(exercise);
         var random = SeededDraws.For(20_261_125, "bank", exercise.Id);
         for (var drawn = 0; drawn < count; drawn++)
         {
-            var drawing = VariantDrawer.Draw(exercise, random);
-            Assert.True(drawing.Variant is not null && drawing.Rejections.Values.Sum() <= MostRejections, $"{exercise.Id}: {drawing.Rejections.Values.Sum()} draws in a row were thrown away, mostly because {drawing.MainReason}.");
+            var drawing = generator.Draw(random);
+            var thrownAway = drawing.Rejections.Sum(rejection => rejection.Count);
+            Assert.True(drawing.Variant is not null && thrownAway <= MostRejections, $"{exercise.Id}: {thrownAway} draws in a row were thrown away, mostly because {(thrownAway > 0 ? drawing.Rejections[0].First.Because : "of nothing")}.");
             yield return drawing.Variant;
         }
     }

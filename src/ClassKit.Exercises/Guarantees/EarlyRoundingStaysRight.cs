@@ -1,0 +1,30 @@
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Exercises.Guarantees;
+
+/// <summary>Who goes on from the numbers as the key prints them, and not from the unrounded ones, has used a sound method.</summary>
+internal sealed class EarlyRoundingStaysRight : VariantRule
+{
+    public override string Name => "early rounding stays right";
+
+    public override string Promise => "Going on from earlier answers as the answer key prints them leads to answers that are right.";
+
+    internal override Breach? Check(Candidate candidate)
+    {
+        if (candidate.Exercise.Parts.Count < 2) return null;
+        var names = new Dictionary<string, CellValue>(candidate.Names, StringComparer.OrdinalIgnoreCase);
+        foreach (var part in candidate.Exercise.Parts)
+        {
+            var right = candidate.Answers[part.Id];
+            var value = KeyValues.Number(part.Key, names);
+            if (value is not { } found || !part.Tolerance.Accepts(right, found))
+            {
+                return new(Name, Culprit.Of(part), $"part `{part.Id}` goes wrong when earlier answers are rounded as the answer key prints them",
+                    $"it then gives {(value is { } number ? ResultText.Of(part, number) : "no number")}, and {ResultText.Of(part, right)} is right within {Closeness.Room(part, right)}",
+                    "Widen its tolerance, or narrow the tolerance of the earlier part so that more of its digits count.");
+            }
+            names[part.Id] = CellValue.FromNumber(ResultText.Rounded(part, found));
+        }
+        return null;
+    }
+}

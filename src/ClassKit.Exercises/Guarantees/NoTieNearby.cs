@@ -1,0 +1,45 @@
+using ClassKit.CellFormulas;
+
+namespace ClassKit.Exercises.Guarantees;
+
+/// <summary>Where a key rounds or chooses, the last bits of a double must not decide: another order of the same steps may give other bits.</summary>
+internal sealed class NoTieNearby : VariantRule
+{
+    /// <summary>Far above what any order of a few operations changes, far below what a scale shows.</summary>
+    private const double Hair = 1e-9;
+
+    public override string Name => "no tie nearby";
+
+    public override string Promise => "Where a key rounds or chooses, no answer hangs on the last bits of a number.";
+
+    internal override Breach? Check(Candidate candidate)
+    {
+        foreach (var part in candidate.Exercise.Parts.Where(candidate.Structure.MayJump))
+        {
+            var right = candidate.Answers[part.Id];
+            foreach (var given in candidate.Exercise.Givens.Where(given => candidate.Structure.Uses(part, given.Id)))
+            {
+                if (Moved(candidate, part, given, 1 + Hair) is { } up && part.Tolerance.Accepts(right, up)
+                    && Moved(candidate, part, given, 1 - Hair) is { } down && part.Tolerance.Accepts(right, down)) continue;
+                return new(Name, Culprit.Of(part), $"the key of part `{part.Id}`, `{part.Key.Text}`, stands at a tie or a limit",
+                    $"the least change of `{given.Id}` makes a step away from {ResultText.Of(part, right)}",
+                    "Widen the tolerance to the size of that step, or add a constraint that keeps ties out.");
+            }
+        }
+        return null;
+    }
+
+    private static double? Moved(Candidate candidate, Part part, Given moved, double factor)
+    {
+        var names = new Dictionary<string, CellValue>(candidate.Names, StringComparer.OrdinalIgnoreCase)
+        {
+            [moved.Id] = CellValue.FromNumber((double)candidate.Givens[moved.Id] * factor),
+        };
+        foreach (var before in candidate.Exercise.Parts.TakeWhile(other => other != part).Where(before => candidate.Structure.Uses(part, before.Id)))
+        {
+            if (KeyValues.Number(before.Key, names) is not { } value) return null;
+            names[before.Id] = CellValue.FromNumber(value);
+        }
+        return KeyValues.Number(part.Key, names);
+    }
+}
