@@ -39,6 +39,7 @@ public static class ExerciseReader
         var level = fields.Choice("level", Levels);
         var minutes = fields.Whole("minutes", Bounds.Countable);
         var source = fields.Text("source");
+        var effort = fields.Optional("effort") is { } band ? EffortText.Read(band, problems) : null;
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -62,6 +63,9 @@ public static class ExerciseReader
             Trial.Run(givens, rules, parts, problems);
 
         return problems.Finish(() => new Exercise(
-            id, document.Title.Text, skill!.Value.Text, level, minutes, source!.Value.Text, document.Opening.Markdown, givens, rules, [.. parts.Select(part => part.Part)], hints));
+            id, document.Title.Text, skill!.Value.Text, level, minutes, source!.Value.Text, document.Opening.Markdown, givens, rules, [.. parts.Select(part => part.Part)], hints)
+        {
+            Effort = effort,
+        });
     }
 }

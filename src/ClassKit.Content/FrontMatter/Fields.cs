@@ -29,6 +29,9 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
         return null;
     }
 
+    /// <summary>The value of a key that may be left out.</summary>
+    public Located? Optional(string key) => Find(key) is null ? null : Text(key);
+
     /// <summary>A quantity; the stand-in where it is missing or wrong.</summary>
     public T Quantity<T>(string key, Dimension<T> dimension, Bounds bounds, T standIn)
         where T : struct => Text(key) is { } text ? dimension.Read(text, $"`{key}`", bounds, problems) ?? standIn : standIn;

@@ -31,6 +31,17 @@ public static class LessonReader
             : problems.Fail<Lesson>();
     }
 
+    /// <summary>The files of a lesson's exercises, in the order of the lesson; empty if it cannot be read.</summary>
+    public static IReadOnlyList<string> ExerciseFiles(string folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        var file = Path.Combine(folder, FileName);
+        var problems = new ProblemList(ContentPath.Shown(file));
+        if (SourceFile.Read(file, problems) is not { } text || FrontMatterBlock.Split(text, problems) is not { } block || Document.Read(block.Markdown, problems) is not { } document)
+            return [];
+        return [.. LinkList.Read(new Sections(document.Sections, "##", problems).Optional("Exercises"), "exercises", problems).Select(link => link.Path)];
+    }
+
     private static Reading<Lesson> Read(string id, string text, ProblemList problems)
     {
         if (FrontMatterBlock.Split(text, problems) is not { } block)

@@ -13,8 +13,8 @@ public sealed class ContentCheckerTests : IDisposable
 
         Assert.Empty(check.Problems);
         Assert.Equal(
-            [ContentKind.Lesson, ContentKind.PracticalRubric, ContentKind.MarkingScheme, ContentKind.ClassProfile, ContentKind.Roster],
-            check.Items.Select(item => item.Kind));
+            [ContentKind.Lesson, ContentKind.Exercise, ContentKind.PracticalRubric, ContentKind.MarkingScheme, ContentKind.ClassProfile, ContentKind.Roster],
+            check.Items.Select(item => item.Kind).Distinct());
     }
 
     [Theory]
