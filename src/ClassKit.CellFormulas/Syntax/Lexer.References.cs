@@ -100,6 +100,15 @@ internal sealed partial class Lexer
         }
     }
 
+    /// <summary><c>2007!A1</c>: some programs do not quote a sheet's name for beginning with a digit.</summary>
+    private bool TrySheetFromDigit()
+    {
+        if (!char.IsAsciiDigit(Current)) return false;
+        var end = _at;
+        while (end < _text.Length && IsWordPart(_text[end])) end++;
+        return end < _text.Length && _text[end] == '!' && AddSheet(end + 1, _text[_at..end]);
+    }
+
     /// <summary>In <c>One:Three!A1</c>, given the index after the colon: the index after the exclamation mark; else -1.</summary>
     private int SheetSpan(int at)
     {
@@ -171,6 +180,14 @@ internal sealed partial class Lexer
     {
         var depth = 0;
         var at = from;
+
+        // ['file:///path/book.xlsx']Sheet!A1
+        if (_text.AsSpan(from).StartsWith("['") && _text.IndexOf("']", from, StringComparison.Ordinal) is var quote and > 0)
+        {
+            depth = 1;
+            at = quote + 1;
+        }
+
         for (; at < _text.Length; at++)
         {
             if (_text[at] == '\'' && depth > 0) at++;

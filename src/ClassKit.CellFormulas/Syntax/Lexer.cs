@@ -38,7 +38,7 @@ internal sealed partial class Lexer
             return false;
         }
 
-        if (TryReference() || TryNumber() || TrySheetInQuotes() || TryWord()) return _tokens[^1].Kind != TokenKind.Bad;
+        if (TryReference() || TrySheetFromDigit() || TryNumber() || TrySheetInQuotes() || TryWord()) return _tokens[^1].Kind != TokenKind.Bad;
         switch (Current)
         {
             case '"': return Text();

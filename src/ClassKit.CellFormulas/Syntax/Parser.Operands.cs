@@ -43,10 +43,11 @@ internal sealed partial class Parser
         return new((CellError)(int)token.Number, token.Span);
     }
 
-    private UnsupportedNode Unsupported()
+    private FormulaNode Unsupported()
     {
         var token = Take();
-        return new(token.Payload!, _text.Substring(token.Span.Start, token.Span.Length), token.Span);
+        if (!Failed && Current.Kind == TokenKind.LeftParenthesis && !Current.SpaceBefore) return Applied(token.Span, "a function of another workbook");
+        return new UnsupportedNode(token.Payload!, _text.Substring(token.Span.Start, token.Span.Length), token.Span);
     }
 
     private ReferenceNode Reference(string? sheet, TextSpan from)
@@ -118,7 +119,7 @@ internal sealed partial class Parser
     private FormulaNode Called(string written, List<FormulaNode> arguments, TextSpan span)
     {
         var name = FilePrefixes.Strip(written).ToUpperInvariant();
-        if (!Failed && Current.Kind == TokenKind.LeftParenthesis && !Current.SpaceBefore) return Applied(span);
+        if (!Failed && Current.Kind == TokenKind.LeftParenthesis && !Current.SpaceBefore) return Applied(span, "LAMBDA");
         return (name, arguments.Count) switch
         {
             ("SINGLE", 1) => new PrefixNode(PrefixOperator.Intersect, arguments[0], span),
@@ -128,8 +129,8 @@ internal sealed partial class Parser
         };
     }
 
-    /// <summary><c>LAMBDA(x, x+1)(2)</c>.</summary>
-    private FormulaNode Applied(TextSpan span)
+    /// <summary><c>LAMBDA(x, x+1)(2)</c> or <c>[1]!macro(2)</c>.</summary>
+    private FormulaNode Applied(TextSpan span, string construct)
     {
         if (++_nesting > SyntaxLimits.Nesting) return TooDeep();
         _at++;
@@ -142,7 +143,7 @@ internal sealed partial class Parser
 
         var whole = TextSpan.Covering(span, Expect(TokenKind.RightParenthesis, "an operator, a comma or )"));
         _nesting--;
-        return new UnsupportedNode("LAMBDA", _text.Substring(whole.Start, whole.Length), whole);
+        return new UnsupportedNode(construct, _text.Substring(whole.Start, whole.Length), whole);
     }
 
     private FormulaNode Array()

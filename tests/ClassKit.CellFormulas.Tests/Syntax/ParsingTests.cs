@@ -11,6 +11,7 @@ public class ParsingTests
     [InlineData("='My sheet'!a1+Sheet2!B2", "='My sheet'!A1+Sheet2!B2")]
     [InlineData("='It''s'!A1", "='It''s'!A1")]
     [InlineData("='Plain'!A1", "=Plain!A1")]
+    [InlineData("=0607Sales!$H$2+2007!A1", "='0607Sales'!$H$2+'2007'!A1")]
     [InlineData("=SUM(A:C,$4:5)", "=SUM(A:C,$4:5)")]
     [InlineData("=A1:C3 B2:D4", "=A1:C3 B2:D4")]
     [InlineData("=SUM((A1,B2))", "=SUM((A1,B2))")]
@@ -52,6 +53,8 @@ public class ParsingTests
     [InlineData("=[1]Sheet1!A1")]
     [InlineData("='[prices.xlsx]Sheet 1'!$A$1")]
     [InlineData("=[0]!Price")]
+    [InlineData("=[1]!CASES(\"rye\",A1)")]
+    [InlineData("=['file:///home/prices.xlsx']Sheet1!A1")]
     [InlineData("=_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)(2)")]
     [InlineData("=#SPILL!")]
     public void What_we_do_not_evaluate_is_recognised_and_no_syntax_error(string text)
