@@ -4,13 +4,18 @@ namespace ClassKit.CellFormulas;
 /// <param name="Steps">Operators, functions and cells visited, all together.</param>
 /// <param name="ArrayCells">Cells in any one array.</param>
 /// <param name="TextLength">Characters in any one text; past it the value is <c>#VALUE!</c>, as in a cell.</param>
+/// <param name="AllSteps">Steps for all the cells that are asked for together.</param>
 public sealed record EvaluationLimits(
     int Steps = EvaluationLimits.DefaultSteps,
     int ArrayCells = EvaluationLimits.DefaultArrayCells,
-    int TextLength = EvaluationLimits.CellTextLength)
+    int TextLength = EvaluationLimits.CellTextLength,
+    long AllSteps = EvaluationLimits.DefaultAllSteps)
 {
     /// <summary>Far more than any practice workbook needs, and about a second of work.</summary>
     public const int DefaultSteps = 10_000_000;
+
+    /// <summary>Enough for every cell of a large workbook, and less than a minute of work.</summary>
+    public const long DefaultAllSteps = 200_000_000;
 
     /// <summary>A whole column.</summary>
     public const int DefaultArrayCells = 1_048_576;

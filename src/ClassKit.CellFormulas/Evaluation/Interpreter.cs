@@ -14,6 +14,7 @@ internal abstract partial class Interpreter
     private CancellationToken _cancellation;
     private Dictionary<string, FormulaValue>? _bound;
     private int _steps;
+    private long _allSteps;
     private bool _arrayMode;
 
     protected Interpreter(EvaluationLimits limits, bool uses1904Dates, CancellationToken cancellation)
@@ -56,6 +57,20 @@ internal abstract partial class Interpreter
     /// <summary>The sheet's index, or -1.</summary>
     public abstract int SheetIndex(string? name);
 
+    /// <summary>How many sheets there are.</summary>
+    public virtual int SheetCount => 1;
+
+    /// <summary>The formula in a cell, without <c>=</c>; null if it has none.</summary>
+    public virtual string? FormulaText(int sheet, int row, int column) => null;
+
+    /// <summary>True for a row that does not show, or only if a filter is the reason.</summary>
+    public virtual bool IsHidden(int sheet, int row, bool byFilterOnly) => false;
+
+    /// <summary>True for a cell whose own formula is a subtotal, which other subtotals leave out.</summary>
+    public bool IsSubtotal(int sheet, int row, int column) =>
+        FormulaText(sheet, row, column) is { } text
+        && (text.Contains("SUBTOTAL(", StringComparison.OrdinalIgnoreCase) || text.Contains("AGGREGATE(", StringComparison.OrdinalIgnoreCase));
+
     /// <summary>What a name that LET does not bind stands for.</summary>
     protected abstract FormulaValue Name(NameNode name);
 
@@ -75,9 +90,13 @@ internal abstract partial class Interpreter
     /// <summary>Makes ready for an evaluation with its own count of steps.</summary>
     protected void Start(CancellationToken cancellation)
     {
+        _allSteps += _steps;
         (_steps, _arrayMode, _bound, _cancellation) = (0, false, null, cancellation);
         (Halted, Status, Reason) = (false, EvaluationStatus.Computed, null);
     }
+
+    /// <summary>Starts the count of all steps anew.</summary>
+    protected void ForgetSteps() => (_steps, _allSteps) = (0, 0);
 
     /// <summary>Ends the evaluation without a value.</summary>
     public FormulaValue Halt(EvaluationStatus status, string reason)
@@ -96,9 +115,15 @@ internal abstract partial class Interpreter
     {
         var before = _steps;
         _steps += steps;
-        if (_steps > Limits.Steps || _steps < 0) Unsupported($"more than {Limits.Steps} steps");
+        if (IsExhausted) Exhaust();
         if (before == 0 || before / CancellationInterval != _steps / CancellationInterval) _cancellation.ThrowIfCancellationRequested();
     }
+
+    /// <summary>True where an evaluation ended for want of steps, and might not have if it had begun elsewhere.</summary>
+    protected bool IsExhausted => _steps > Limits.Steps || _steps < 0 || _allSteps + _steps > Limits.AllSteps;
+
+    private void Exhaust() => Unsupported(
+        _steps > Limits.Steps || _steps < 0 ? $"more than {Limits.Steps} steps" : $"more than {Limits.AllSteps} steps for all cells together");
 
     /// <summary>The value of a part of a formula, a reference unresolved.</summary>
     public FormulaValue Evaluate(FormulaNode node)

@@ -6,12 +6,11 @@ namespace ClassKit.CellFormulas.Evaluating;
 /// <summary>The operators on single values.</summary>
 internal static class Operators
 {
-    /// <summary>Applies an operator; of two errors the left one wins.</summary>
+    /// <summary>Applies an operator; of two errors the left one wins, be it an error value or a text that is no number.</summary>
     public static CellValue Apply(BinaryOperator op, CellValue left, CellValue right, int textLimit)
     {
         if (left.IsError) return left;
-        if (right.IsError) return right;
-        if (op >= BinaryOperator.Equal) return CellValue.FromLogical(Holds(op, Compare(left, right)));
+        if (op >= BinaryOperator.Equal) return right.IsError ? right : CellValue.FromLogical(Holds(op, Compare(left, right)));
         if (op == BinaryOperator.Concatenate) return Concatenate(left, right, textLimit);
         if (!Coercion.TryNumber(left, out var a, out var error) || !Coercion.TryNumber(right, out var b, out error)) return CellValue.FromError(error);
         return op switch

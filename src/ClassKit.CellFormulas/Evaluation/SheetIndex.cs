@@ -15,7 +15,7 @@ internal sealed class SheetIndex
         {
             LastRow = Math.Max(LastRow, row);
             LastColumn = Math.Max(LastColumn, column);
-            if (content.ArrayRange is { } text && ParseArea(sheet, text) is { } area) arrays.Add((area, new(sheet, row, column)));
+            if (content.ArrayRange is { } text && ParseArea(sheet, text) is { IsCell: false } area) arrays.Add((area, new(sheet, row, column)));
         }
 
         foreach (var (area, _) in arrays)
@@ -33,7 +33,7 @@ internal sealed class SheetIndex
 
     public int LastColumn { get; }
 
-    /// <summary>Array formulas with the cells that they fill.</summary>
+    /// <summary>Array formulas that fill more than their own cell, with the cells that they fill.</summary>
     public (Area Area, CellKey Master)[] Arrays { get; }
 
     /// <summary>The places of all cells of the file, in reading order.</summary>

@@ -72,12 +72,14 @@ internal sealed partial class WorkbookInterpreter
     protected override FormulaValue Spill(Reference anchor)
     {
         var cell = anchor.First;
-        foreach (var (area, master) in _workbook.Sheets[cell.Sheet].Arrays)
+        var sheet = _workbook.Sheets[cell.Sheet];
+        foreach (var (area, master) in sheet.Arrays)
         {
             if (master == new CellKey(cell.Sheet, cell.Top, cell.Left)) return new Reference(area);
         }
 
-        return CellError.Reference;
+        var isAlone = sheet.Snapshot.Cells.GetValueOrDefault((cell.Top, cell.Left)) is { ArrayRange: not null };
+        return isAlone ? anchor : CellError.Reference;
     }
 
     /// <summary>True where it is quicker to look through the sheet's cells than through the places of the area.</summary>
@@ -88,6 +90,7 @@ internal sealed partial class WorkbookInterpreter
         var index = _workbook.Sheets[sheet];
         if (index.Snapshot.Cells.ContainsKey((row, column))) return true;
         if (_replaced.TryGet(new(sheet, row, column), index.Snapshot.Name, out _)) return true;
+        Spend(index.Arrays.Length);
         foreach (var (area, _) in index.Arrays)
         {
             if (area.Contains(row, column)) return true;

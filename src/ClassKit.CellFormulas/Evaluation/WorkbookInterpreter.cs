@@ -19,6 +19,9 @@ internal sealed partial class WorkbookInterpreter : Interpreter
     private Replacements _replaced = Replacements.None;
     private Dictionary<CellKey, ArrayValue>? _arrays;
     private Dictionary<CellKey, string>? _reasons;
+
+    // Cells that were found to have no value, so that none of those that need them look again.
+    private Dictionary<CellKey, (EvaluationStatus Status, string Reason)>? _ends;
     private (int Rows, int Columns) _offset;
     private CellKey? _deferred;
     private int _nameDepth;
@@ -42,7 +45,8 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         // Clearing costs by the largest size ever reached.
         if (_known.Count > KeptCapacity) _known = new(16);
         else _known.Clear();
-        (_arrays, _reasons, _leadsTo) = (null, null, null);
+        (_arrays, _reasons, _leadsTo, _ends) = (null, null, null, null);
+        ForgetSteps();
     }
 
     /// <summary>The value of a cell. Values known from earlier cells since <see cref="Begin"/> are used again.</summary>
@@ -97,6 +101,18 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         return sheet;
     }
 
+    public override int SheetCount => _workbook.Sheets.Length;
+
+    public override string? FormulaText(int sheet, int row, int column) =>
+        _replaced.TryGet(new(sheet, row, column), _workbook.Sheets[sheet].Snapshot.Name, out _)
+            ? null : _workbook.Sheets[sheet].Snapshot.Cells.GetValueOrDefault((row, column))?.Formula;
+
+    public override bool IsHidden(int sheet, int row, bool byFilterOnly)
+    {
+        var snapshot = _workbook.Sheets[sheet].Snapshot;
+        return (snapshot.IsFiltered || !byFilterOnly) && snapshot.HiddenRows.Contains(row);
+    }
+
     protected override bool Deepen()
     {
         if (_path.Count < 2) return false;
@@ -120,10 +136,17 @@ internal sealed partial class WorkbookInterpreter : Interpreter
             return known;
         }
 
+        if (_ends is not null && _ends.TryGetValue(key, out var end))
+        {
+            Halt(end.Status, end.Reason);
+            return default;
+        }
+
         var sheet = _workbook.Sheets[key.Sheet];
         if (_replaced.TryGet(key, sheet.Snapshot.Name, out var replaced)) return _known[key] = replaced;
         var content = sheet.Snapshot.Cells.GetValueOrDefault((key.Row, key.Column));
         if (content?.Formula is { } formula) return Follow(key, formula, content.ArrayRange is not null);
+        Spend(sheet.Arrays.Length);
         foreach (var (area, master) in sheet.Arrays)
         {
             if (area.Contains(key.Row, key.Column) && master != key) return ReadElement(key, master, area);
@@ -161,7 +184,12 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         _path.RemoveAt(_path.Count - 1);
         _circleFrom.RemoveAt(_circleFrom.Count - 1);
         (_offset, _nameDepth) = (outerOffset, outerNames);
-        if (Halted) return default;
+        if (Halted)
+        {
+            if (_deferred is null && !IsExhausted && Status != EvaluationStatus.Computed) (_ends ??= [])[key] = (Status, Reason!);
+            return default;
+        }
+
         if (circle <= _path.Count) value = LeaveCircle(key, circle);
         if (isArray && result.Array is { } array) (_arrays ??= []).TryAdd(key, array);
         if (value.IsError && Reason is not null) (_reasons ??= [])[key] = Reason;

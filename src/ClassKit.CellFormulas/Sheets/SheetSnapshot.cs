@@ -1,6 +1,15 @@
+using System.Collections.Frozen;
+
 namespace ClassKit.CellFormulas;
 
 /// <summary>One sheet of a workbook as read: its non-empty cells by row and column, both counted from 1.</summary>
 /// <param name="Name">The name on the tab.</param>
 /// <param name="Cells">The cells that hold a value or a formula.</param>
-public sealed record SheetSnapshot(string Name, IReadOnlyDictionary<(int Row, int Column), CellContent> Cells);
+public sealed record SheetSnapshot(string Name, IReadOnlyDictionary<(int Row, int Column), CellContent> Cells)
+{
+    /// <summary>The rows that do not show, counted from 1.</summary>
+    public IReadOnlySet<int> HiddenRows { get; init; } = FrozenSet<int>.Empty;
+
+    /// <summary>True if a filter is on, so that it is the filter that hides rows.</summary>
+    public bool IsFiltered { get; init; }
+}

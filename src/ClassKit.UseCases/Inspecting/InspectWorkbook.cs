@@ -27,26 +27,22 @@ public static class InspectWorkbook
         }
     }
 
+    /// <summary>All cells at once, so that what one needed is known for the next.</summary>
     private static List<InspectedSheet> Inspect(WorkbookSnapshot workbook)
     {
-        var evaluator = new WorkbookEvaluator(workbook);
-        return
-        [
-            .. workbook.Sheets.Select(sheet => new InspectedSheet(sheet.Name,
-            [
-                .. sheet.Cells.Where(cell => cell.Value.Formula is not null)
-                    .OrderBy(cell => cell.Key.Row).ThenBy(cell => cell.Key.Column)
-                    .Select(cell => Inspect(evaluator, new(sheet.Name, cell.Key.Row, cell.Key.Column), cell.Value)),
-            ])),
-        ];
+        var formulas = workbook.Sheets.SelectMany(sheet => sheet.Cells
+            .Where(cell => cell.Value.Formula is not null)
+            .OrderBy(cell => cell.Key.Row).ThenBy(cell => cell.Key.Column)
+            .Select(cell => (Address: new CellAddress(sheet.Name, cell.Key.Row, cell.Key.Column), Content: cell.Value))).ToList();
+        var evaluations = new WorkbookEvaluator(workbook).EvaluateAll([.. formulas.Select(formula => formula.Address)]);
+        var cells = formulas.Zip(evaluations, (formula, evaluation) => (formula.Address.Sheet, Cell: Inspect(formula.Address, formula.Content, evaluation)))
+            .ToLookup(cell => cell.Sheet, cell => cell.Cell);
+        return [.. workbook.Sheets.Select(sheet => new InspectedSheet(sheet.Name, [.. cells[sheet.Name]]))];
     }
 
-    private static InspectedCell Inspect(WorkbookEvaluator evaluator, CellAddress address, CellContent content)
-    {
-        var evaluation = evaluator.Evaluate(address);
-        return new(address.Cell, "=" + content.Formula, content.Stored, evaluation.Value, Compare(content.Stored, evaluation),
+    private static InspectedCell Inspect(CellAddress address, CellContent content, Evaluation evaluation) =>
+        new(address.Cell, "=" + content.Formula, content.Stored, evaluation.Value, Compare(content.Stored, evaluation),
             evaluation.Status == EvaluationStatus.Computed ? null : evaluation.Reason);
-    }
 
     private static InspectionResult Compare(CellValue stored, Evaluation evaluation) => evaluation.Status switch
     {

@@ -15,6 +15,8 @@ internal sealed class SheetPart
     private readonly ReadBudget _budget;
     private readonly SharedFormulas _shared;
     private readonly Dictionary<(int Row, int Column), CellContent> _cells = [];
+    private readonly HashSet<int> _hidden = [];
+    private bool _isFiltered;
     private int _row;
     private int _column;
 
@@ -36,7 +38,7 @@ internal sealed class SheetPart
         });
         foreach (var (at, formula) in reading._shared.Expand())
             reading._cells[at] = reading._cells[at] with { Formula = formula };
-        return new(sheet, reading._cells);
+        return new(sheet, reading._cells) { HiddenRows = reading._hidden, IsFiltered = reading._isFiltered };
     }
 
     private string Here => new CellAddress(_sheet, _row, _column).ToString();
@@ -47,6 +49,11 @@ internal sealed class SheetPart
         {
             _row = xml.GetAttribute("r") is { } number ? ParseRow(number) : _row + 1;
             _column = 0;
+            if (xml.Flag("hidden")) _hidden.Add(_row);
+        }
+        else if (xml.IsAt("filterColumn"))
+        {
+            _isFiltered = true;
         }
         else if (xml.IsAt("c"))
         {

@@ -214,4 +214,41 @@ public class WorkbookEvaluatorTests
     [Fact]
     public void A_what_if_table_is_unsupported_and_no_misspelling() =>
         Assert.Equal(EvaluationStatus.Unsupported, new Book { ["A1"] = "=TABLE()" }.Evaluate("A1").Status);
+
+    [Theory]
+    [InlineData("SUBTOTAL(9,A1:A4)", false, 15)]
+    [InlineData("SUBTOTAL(109,A1:A4)", false, 13)]
+    [InlineData("SUBTOTAL(9,A1:A4)", true, 13)] // what a filter hides is never counted
+    [InlineData("AGGREGATE(9,4,A1:A4)", false, 15)]
+    [InlineData("AGGREGATE(9,5,A1:A4)", false, 13)]
+    [InlineData("SUM(A1:A4)", true, 15)]
+    public void Subtotals_leave_out_hidden_rows(string formula, bool isFiltered, double sum)
+    {
+        var book = new Book { ["A1"] = "1", ["A2"] = "2", ["A3"] = "4", ["A4"] = "8", ["B1"] = "=" + formula }.Snapshot();
+        var sheet = book.Sheets[0] with { HiddenRows = new HashSet<int> { 2 }, IsFiltered = isFiltered };
+        Assert.Equal(sum, new WorkbookEvaluator(book with { Sheets = [sheet] }).Evaluate(Book.At("B1"), cancellation: TestContext.Current.CancellationToken).Value.Number);
+    }
+
+    [Fact]
+    public void Cells_asked_for_together_share_one_count_of_steps()
+    {
+        var book = new Book();
+        for (var row = 1; row <= 50; row++) book[$"A{row}"] = "=SUM(1,2,3)";
+        var evaluator = new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(AllSteps: 100));
+        var evaluations = evaluator.EvaluateAll([.. Enumerable.Range(1, 50).Select(row => new CellAddress("Sheet1", row, 1))], cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(EvaluationStatus.Computed, evaluations[0].Status);
+        Assert.Equal(EvaluationStatus.Unsupported, evaluations[^1].Status);
+        Assert.Contains("all cells together", evaluations[^1].Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_has_no_value_is_not_looked_for_again()
+    {
+        // A long chain from an unsupported start: found out once, and not once more for every cell.
+        var book = new Book { ["A1"] = "=CELL(\"width\")" };
+        for (var row = 2; row <= 300; row++) book[$"A{row}"] = $"=A{row - 1}+1";
+        var evaluator = new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(AllSteps: 5_000));
+        var evaluations = evaluator.EvaluateAll([.. Enumerable.Range(1, 300).Select(row => new CellAddress("Sheet1", row, 1))], cancellation: TestContext.Current.CancellationToken);
+        Assert.All(evaluations, evaluation => Assert.Contains("CELL", evaluation.Reason, StringComparison.Ordinal));
+    }
 }

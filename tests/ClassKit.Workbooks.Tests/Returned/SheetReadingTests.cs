@@ -128,4 +128,16 @@ public sealed class SheetReadingTests
         Assert.Equal(RefusalKind.Damaged, refusal.Kind);
         Assert.Contains(words, refusal.Reason, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Hidden_rows_are_kept_and_whether_a_filter_hides_them()
+    {
+        const string rows = """<row r="1"><c r="A1"><v>1</v></c></row><row r="2" hidden="1"><c r="A2"><v>2</v></c></row>""";
+        var sheet = HandMade.Sheet(rows).Read().Sheets[0];
+        Assert.Equal([2], sheet.HiddenRows);
+        Assert.False(sheet.IsFiltered);
+
+        const string filter = """</sheetData><autoFilter ref="A1:A2"><filterColumn colId="0"><filters><filter val="1"/></filters></filterColumn></autoFilter>""";
+        Assert.True(HandMade.Sheet(rows).Replace("xl/worksheets/sheet1.xml", "</sheetData>", filter).Read().Sheets[0].IsFiltered);
+    }
 }
