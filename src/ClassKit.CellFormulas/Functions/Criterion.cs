@@ -42,6 +42,15 @@ internal sealed class Criterion
         return new(test, Operand(text[length..]), length > 0);
     }
 
+    /// <summary>As <see cref="Of"/>, but a text without a sign before it asks for all that begins with it.</summary>
+    public static Criterion OfDatabase(CellValue value)
+    {
+        var criterion = Of(value);
+        return criterion is { _written: false, _operand.IsText: true } && criterion._operand.Text.Length > 0
+            ? new(Test.Equal, CellValue.FromText(criterion._operand.Text + "*"), false)
+            : criterion;
+    }
+
     /// <summary>Whether a cell meets it.</summary>
     public bool IsMetBy(CellValue cell) => _test switch
     {

@@ -6,9 +6,6 @@ namespace ClassKit.CellFormulas.Functions;
 /// <summary>Loans and savings with equal payments (OpenFormula 1.3, 6.12). Money paid out is negative.</summary>
 internal static class Financial
 {
-    private const int Attempts = 100;
-    private const double Nearness = 1e-12;
-
     public static readonly FunctionRow[] Rows =
     [
         new("PMT", 3, 5, "VVVVV", call => Payment(call.Number(0), call.Number(1), call.Number(2), call.Number(3, 0), Due(call, 4))),
@@ -21,19 +18,19 @@ internal static class Financial
     ];
 
     /// <summary>1 for payments at the beginning of a period.</summary>
-    private static double Due(Call call, int at) => call.Number(at, 0) != 0 ? 1 : 0;
+    public static double Due(Call call, int at) => call.Number(at, 0) != 0 ? 1 : 0;
 
     /// <summary>What one unit paid each period is worth at the end.</summary>
-    private static double Annuity(double rate, double periods, double due) =>
+    public static double Annuity(double rate, double periods, double due) =>
         rate == 0 ? periods : (Math.Pow(1 + rate, periods) - 1) / rate * (1 + rate * due);
 
-    private static FormulaValue Payment(double rate, double periods, double present, double future, double due) =>
+    public static FormulaValue Payment(double rate, double periods, double present, double future, double due) =>
         periods == 0 ? CellError.Number : -(present * Math.Pow(1 + rate, periods) + future) / Annuity(rate, periods, due);
 
     private static FormulaValue PresentValue(double rate, double periods, double payment, double future, double due) =>
         -(future + payment * Annuity(rate, periods, due)) / Math.Pow(1 + rate, periods);
 
-    private static FormulaValue FutureValue(double rate, double periods, double payment, double present, double due) =>
+    public static FormulaValue FutureValue(double rate, double periods, double payment, double present, double due) =>
         -(present * Math.Pow(1 + rate, periods) + payment * Annuity(rate, periods, due));
 
     private static FormulaValue Periods(double rate, double payment, double present, double future, double due)
@@ -51,47 +48,11 @@ internal static class Financial
         var (due, guess) = (Due(call, 4), call.Number(5, 0.1));
         if (call.Failed || periods <= 0 || guess <= -1) return CellError.Number;
         var scale = Math.Abs(present) + Math.Abs(payment) * periods + Math.Abs(future);
-        var rate = Newton(Balance, guess);
-        if (!(Math.Abs(Balance(rate)) <= scale * 1e-9) || rate <= -1) rate = Halving(Balance);
+        var rate = RootFinding.Newton(Balance, guess);
+        if (!(Math.Abs(Balance(rate)) <= scale * 1e-9) || rate <= -1) rate = RootFinding.Halving(Balance);
         return rate;
 
         double Balance(double at) => present * Math.Pow(1 + at, periods) + payment * (Math.Abs(at) < 1e-10 ? periods : Annuity(at, periods, due)) + future;
-    }
-
-    /// <summary>Not a number where it leads nowhere.</summary>
-    private static double Newton(Func<double, double> balance, double rate)
-    {
-        const double Step = 1e-6;
-        for (var attempt = 0; attempt < Attempts; attempt++)
-        {
-            var slope = (balance(rate + Step) - balance(rate - Step)) / (2 * Step);
-            var next = rate - balance(rate) / slope;
-            if (!double.IsFinite(next) || next <= -1 || Math.Abs(next - rate) < Nearness) return next;
-            rate = next;
-        }
-
-        return double.NaN;
-    }
-
-    /// <summary>The first change of sign between -90 % and 1000 %; not a number if there is none.</summary>
-    private static double Halving(Func<double, double> balance)
-    {
-        const double Width = 0.05;
-        for (var low = -0.9; low < 10; low += Width)
-        {
-            var (from, to) = (low, low + Width);
-            if (Math.Sign(balance(from)) == Math.Sign(balance(to))) continue;
-            for (var attempt = 0; attempt < Attempts; attempt++)
-            {
-                var middle = (from + to) / 2;
-                if (Math.Sign(balance(middle)) == Math.Sign(balance(from))) from = middle;
-                else to = middle;
-            }
-
-            return from;
-        }
-
-        return double.NaN;
     }
 
     private static FormulaValue NetPresentValue(Call call)

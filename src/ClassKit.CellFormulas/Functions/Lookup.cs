@@ -29,7 +29,7 @@ internal static class Lookup
         if (index < 1) return CellError.Value;
         if (index > (byColumn ? table.Columns : table.Rows)) return CellError.Reference;
         var keys = byColumn ? Vector.Column(table, 0) : Vector.Row(table, 0);
-        var at = sorted ? keys.Sorted(wanted) : keys.Exact(wanted, wildcards: true);
+        var at = sorted ? keys.Ascending(wanted) : keys.Exact(wanted, wildcards: true);
         if (at < 0) return CellError.NotAvailable;
         return byColumn ? table[at, (int)index - 1] : table[(int)index - 1, at];
     }
@@ -49,7 +49,7 @@ internal static class Lookup
             (keys, results) = (single, other);
         }
 
-        var at = keys.Sorted(wanted);
+        var at = keys.Ascending(wanted);
         return at < 0 || at >= results.Length ? CellError.NotAvailable : results[at];
     }
 
@@ -59,7 +59,7 @@ internal static class Lookup
         if (Vector.Of(call.Array(1)) is not { } keys) return CellError.NotAvailable;
         var type = call.Number(2, 1);
         if (call.Failed) return false;
-        var at = type == 0 ? keys.Exact(wanted, wildcards: true) : keys.Sorted(wanted, descending: type < 0);
+        var at = type == 0 ? keys.Exact(wanted, wildcards: true) : type < 0 ? keys.Descending(wanted) : keys.Ascending(wanted);
         return at < 0 ? CellError.NotAvailable : at + 1;
     }
 

@@ -62,17 +62,27 @@ internal static class NumberTexts
     private static FormulaValue Fixed(Call call)
     {
         var (number, places, plain) = (call.Number(0), call.Integer(1, 2), call.Logical(2, false));
+        if (call.Failed) return false;
         if (places > 127) return CellError.Value;
         var rounded = Numbers.Round(number, places);
-        return rounded.ToString((plain ? "F" : "N") + Math.Max(0, places).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return (rounded < 0 ? "-" : "") + Digits(rounded, places, plain);
     }
 
     private static FormulaValue Dollar(Call call)
     {
         var (number, places) = (call.Number(0), call.Integer(1, 2));
+        if (call.Failed) return false;
         if (places > 127) return CellError.Value;
         var rounded = Numbers.Round(number, places);
-        var text = "$" + Math.Abs(rounded).ToString("N" + Math.Max(0, places).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        var text = "$" + Digits(rounded, places, plain: false);
         return rounded < 0 ? $"({text})" : text;
+    }
+
+    private static string Digits(double rounded, int places, bool plain)
+    {
+        var digits = NumberText.Fixed(Math.Abs(rounded), Math.Max(0, places));
+        var point = digits.IndexOf('.', StringComparison.Ordinal);
+        for (var at = (point < 0 ? digits.Length : point) - 3; at > 0 && !plain; at -= 3) digits = digits.Insert(at, ",");
+        return digits;
     }
 }

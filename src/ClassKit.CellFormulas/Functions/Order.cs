@@ -8,11 +8,11 @@ internal static class Order
 {
     public static readonly FunctionRow[] Rows =
     [
-        new("MEDIAN", 1, FunctionRow.Many, "*R", call => Sorted(call.NumbersFrom(0)) is { Count: > 0 } sorted ? Inclusive(sorted, 0.5) : CellError.Number),
+        new("MEDIAN", 1, FunctionRow.Many, "*R", call => Median(call.NumbersFrom(0))),
         new("MODE", 1, FunctionRow.Many, "*A", call => Mode(Listed(call))),
         new("MODE.SNGL", 1, FunctionRow.Many, "*A", call => Mode(Listed(call))),
-        new("LARGE", 2, 2, "AV", call => Ranked(call, fromTop: true)),
-        new("SMALL", 2, 2, "AV", call => Ranked(call, fromTop: false)),
+        new("LARGE", 2, 2, "AV", call => Ranked(Numbers(call), call.Number(1), fromTop: true)),
+        new("SMALL", 2, 2, "AV", call => Ranked(Numbers(call), call.Number(1), fromTop: false)),
         new("RANK", 2, 3, "VRV", call => Rank(call, average: false)),
         new("RANK.EQ", 2, 3, "VRV", call => Rank(call, average: false)),
         new("RANK.AVG", 2, 3, "VRV", call => Rank(call, average: true)),
@@ -57,11 +57,11 @@ internal static class Order
     private static double Quarter(Call call) => Values.Numbers.Truncate(call.Number(1)) / 4;
 
     /// <summary>The value at rank 1 + share × (n - 1), between neighbours in proportion.</summary>
-    private static FormulaValue Inclusive(List<double> sorted, double share) =>
+    public static FormulaValue Inclusive(List<double> sorted, double share) =>
         sorted.Count == 0 || share is < 0 or > 1 ? CellError.Number : Between(sorted, share * (sorted.Count - 1));
 
     /// <summary>The value at rank share × (n + 1); there is none below the first or above the last.</summary>
-    private static FormulaValue Exclusive(List<double> sorted, double share)
+    public static FormulaValue Exclusive(List<double> sorted, double share)
     {
         var rank = share * (sorted.Count + 1);
         return sorted.Count == 0 || share is <= 0 or >= 1 || rank < 1 || rank > sorted.Count ? CellError.Number : Between(sorted, rank - 1);
@@ -74,7 +74,7 @@ internal static class Order
     }
 
     /// <summary>The commonest number, of several the one met first; none if no number comes twice.</summary>
-    private static FormulaValue Mode(List<double> numbers)
+    public static FormulaValue Mode(List<double> numbers)
     {
         var counts = new Dictionary<double, int>();
         var (mode, most) = (0.0, 1);
@@ -87,12 +87,14 @@ internal static class Order
         return most == 1 ? CellError.NotAvailable : mode;
     }
 
-    private static FormulaValue Ranked(Call call, bool fromTop)
+    public static FormulaValue Median(List<double> numbers) => Sorted(numbers) is { Count: > 0 } sorted ? Inclusive(sorted, 0.5) : CellError.Number;
+
+    /// <summary>The value at a rank from 1 on; a broken rank is rounded up.</summary>
+    public static FormulaValue Ranked(List<double> sorted, double rank, bool fromTop)
     {
-        var sorted = Numbers(call);
-        var rank = Values.Numbers.Ceiling(call.Number(1));
         if (rank < 1 || rank > sorted.Count) return CellError.Number;
-        return sorted[fromTop ? sorted.Count - (int)rank : (int)rank - 1];
+        var whole = (int)Values.Numbers.Ceiling(rank);
+        return sorted[fromTop ? sorted.Count - whole : whole - 1];
     }
 
     private static FormulaValue Rank(Call call, bool average)

@@ -28,6 +28,9 @@ internal sealed class PairSums
 
     public double Slope => Xy / _xx;
 
+    /// <summary>How far the points lie from the line, with two degrees of freedom less than there are points.</summary>
+    public double StandardError => Math.Sqrt((_yy - Xy * Xy / _xx) / (Count - 2));
+
     /// <summary>The line's height over a place.</summary>
     public double At(double x) => _meanY + Slope * (x - _meanX);
 }

@@ -11,7 +11,7 @@ internal static class References
 {
     public static readonly FunctionRow[] Rows =
     [
-        new("INDEX", 2, 4, "RVVV", Index),
+        new("INDEX", 2, 4, "AVVV", Index),
         new("ROW", 0, 1, "R", call => Position(call, byRow: true)),
         new("COLUMN", 0, 1, "R", call => Position(call, byRow: false)),
         new("ROWS", 1, 1, "A", call => Extent(call, area => area.Rows, array => array.Rows)),
@@ -35,8 +35,9 @@ internal static class References
         var array = area is null ? call.Array(0) : null;
         var (rows, columns) = (area?.Rows ?? array!.Rows, area?.Columns ?? array!.Columns);
 
-        // With one index, a single row is counted along.
+        // With one index, a single row is counted along, and a rectangle is not to be counted at all.
         if (call.Count == 2 && rows == 1) (row, column) = (columns == 1 ? row : 0, columns == 1 ? 0 : row);
+        else if (call.Count == 2 && rows > 1 && columns > 1) return CellError.Reference;
         if (row > rows || column > columns) return CellError.Reference;
         if (area is { } within)
         {
@@ -124,6 +125,7 @@ internal static class References
     private static FormulaValue Address(Call call)
     {
         var (row, column, kind) = (call.Integer(0), call.Integer(1), call.Integer(2, 1));
+        if (kind is >= 5 and <= 8) kind -= 4; // not in the standard, and accepted by programs
         var letters = call.Logical(3, true);
         var sheet = call.Text(4, "");
         if (call.Failed) return false;

@@ -11,6 +11,7 @@ internal static class Regression
         new("CORREL", 2, 2, "AA", call => Of(call, 0, 1, sums => sums.Correlation)),
         new("PEARSON", 2, 2, "AA", call => Of(call, 0, 1, sums => sums.Correlation)),
         new("RSQ", 2, 2, "AA", call => Of(call, 1, 0, sums => sums.Correlation * sums.Correlation)),
+        new("STEYX", 2, 2, "AA", call => Of(call, 1, 0, sums => sums.StandardError, least: 3)),
         new("SLOPE", 2, 2, "AA", call => Of(call, 1, 0, sums => sums.Slope)),
         new("INTERCEPT", 2, 2, "AA", call => Of(call, 1, 0, sums => sums.At(0))),
         new("FORECAST", 3, 3, "VAA", Forecast),

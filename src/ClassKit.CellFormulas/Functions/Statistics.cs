@@ -67,10 +67,10 @@ internal static class Statistics
         return numbers;
     }
 
-    private static FormulaValue Variance(List<double> numbers, int less) =>
+    public static FormulaValue Variance(List<double> numbers, int less) =>
         numbers.Count <= less ? CellError.DivideByZero : SquaresAround(numbers, Mean(numbers)) / (numbers.Count - less);
 
-    private static FormulaValue Root(FormulaValue variance) => variance.IsError ? variance : Math.Sqrt(variance.Scalar.Number);
+    public static FormulaValue Root(FormulaValue variance) => variance.IsError ? variance : Math.Sqrt(variance.Scalar.Number);
 
     /// <summary>Counts numbers; a value written into the argument counts if it can become one.</summary>
     private static FormulaValue Count(Call call)

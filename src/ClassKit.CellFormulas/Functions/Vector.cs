@@ -36,12 +36,12 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
         return -1;
     }
 
-    /// <summary>In ascending order, the last place not above; in descending order, the last not below. Values of other kinds are passed over. -1 for none.</summary>
+    /// <summary>In ascending order, the last place not above. Values of other kinds are passed over. -1 for none.</summary>
     /// <remarks>
     /// Halving as spreadsheet programs do it, ending at the first equal value met, so that unsorted keys lead to the same wrong place;
-    /// of neighbouring equals the last one is taken, going down the first.
+    /// of neighbouring equals the last one is taken.
     /// </remarks>
-    public int Sorted(CellValue wanted, bool descending = false)
+    public int Ascending(CellValue wanted)
     {
         var (low, high) = (-1, Count);
         while (high - low > 1)
@@ -56,17 +56,34 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
             }
 
             var order = Operators.Compare(this[at], wanted);
-            if (order == 0) return EndOfEquals(at, wanted, descending ? -1 : 1);
-            if (order < 0 != descending) low = at;
+            if (order == 0) return LastEqual(at, wanted);
+            if (order < 0) low = at;
             else high = middle;
         }
 
         return low;
     }
 
-    private int EndOfEquals(int at, CellValue wanted, int step)
+    /// <summary>In descending order, the last place not below, or the first that is equal. -1 for none.</summary>
+    /// <remarks>From the start on, and no further than the first value below: so programs do it going down.</remarks>
+    public int Descending(CellValue wanted)
     {
-        for (var next = at + step; next >= 0 && next < Count && this[next].Kind == wanted.Kind && Operators.Compare(this[next], wanted) == 0; next += step) at = next;
+        var last = -1;
+        for (var at = 0; at < Count; at++)
+        {
+            if (this[at].Kind != wanted.Kind) continue;
+            var order = Operators.Compare(this[at], wanted);
+            if (order == 0) return at;
+            if (order < 0) break;
+            last = at;
+        }
+
+        return last;
+    }
+
+    private int LastEqual(int at, CellValue wanted)
+    {
+        while (at + 1 < Count && this[at + 1].Kind == wanted.Kind && Operators.Compare(this[at + 1], wanted) == 0) at++;
         return at;
     }
 

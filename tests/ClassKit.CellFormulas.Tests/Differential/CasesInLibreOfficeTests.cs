@@ -6,7 +6,11 @@ namespace ClassKit.CellFormulas.Tests;
 public class CasesInLibreOfficeTests
 {
     /// <summary>Functions that LibreOffice before version 24.8 does not have.</summary>
-    private static readonly string[] NewerThanSome = ["XLOOKUP", "XMATCH", "RANDARRAY"];
+    private static readonly string[] NewerThanSome =
+    [
+        "XLOOKUP", "XMATCH", "RANDARRAY", "SEQUENCE", "HSTACK", "VSTACK", "TAKE", "DROP", "CHOOSEROWS", "CHOOSECOLS", "TOCOL", "TOROW", "WRAPROWS", "WRAPCOLS", "EXPAND",
+        "SORT", "SORTBY", "FILTER", "UNIQUE", "TEXTBEFORE", "TEXTAFTER", "TEXTSPLIT",
+    ];
 
     [Fact]
     public void LibreOffice_agrees_with_the_case_files_or_differs_as_they_say()

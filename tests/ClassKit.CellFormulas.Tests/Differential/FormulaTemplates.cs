@@ -27,6 +27,11 @@ internal static class FormulaTemplates
         "DATE(2000+{I},{I}+7,{I}*9)", "YEAR({D})", "MONTH({D})", "DAY({D})", "WEEKDAY({D})", "WEEKDAY({D},2)", "WEEKNUM({D})", "ISOWEEKNUM({D})", "EDATE({D},{I})", "EOMONTH({D},-{I})", "DAYS({D},{D})", "DAYS360({D},{D})", "HOUR({F})", "MINUTE({F})", "SECOND({F})",
         "TIME({I},{I}*11,{I}*13)", "TIMEVALUE(\"2:24\")", "DATEVALUE(\"2024-02-29\")",
         "PMT({F}/12,{I}+3,{P})", "PV({F}/12,{I}+3,{P})", "FV({F}/12,{I}+3,{P})", "NPER({F}/12,-{P},100)", "NPV({F},{P},{P})", "SLN({P},{N},{I}+1)", "RATE({I}+6,-30,100)",
+        "SUBTOTAL(9,{R})", "SUBTOTAL(4,{R},{S})", "SUBTOTAL(102,{X})", "SUBTOTAL(7,{S})", "AGGREGATE(9,6,{R})", "AGGREGATE(14,6,{R},{I}+1)", "AGGREGATE(12,5,{S})", "AGGREGATE(16,6,{S},{F})",
+        "YEARFRAC({D},{D})", "YEARFRAC({D},{D},3)", "YEARFRAC({D},{D},4)", "DATEDIF(DATE(2000,1,31),{D},\"m\")", "DATEDIF(DATE(2000,3,15),{D},\"yd\")", "NETWORKDAYS({D},{D})", "WORKDAY({D},{I})", "NETWORKDAYS.INTL({D},{D},{I}+1)", "WORKDAY.INTL({D},{I},11)",
+        "IPMT({F}/12,1+{I},{I}+12,{P})", "PPMT({F}/12,1+{I},{I}+12,{P},0,1)", "CUMIPMT(0.01,{I}+12,{P},2,5,0)", "CUMPRINC(0.01,{I}+12,{P},2,5,0)", "EFFECT({F}+0.01,4)", "NOMINAL({F}+0.01,12)", "RRI({I}+1,{P},{P})", "SYD({P}+500,{I},{I}+5,2)", "DDB({P}+500,{I},{I}+5,2)",
+        "DB({P}+500,{I}+1,{I}+5,2,7)", "SKEW({R})", "KURT({S})", "STEYX({R},{S})", "STANDARDIZE({N},{N},{P})", "TRIMMEAN({R},0.25)", "SUMX2MY2({R},{S})", "SUMX2PY2({R},{S})", "SUMXMY2({R},{S})", "MDETERM({{1,4,3;2,5,7;3,1,1}})*{I}", "SUM(MMULT({{1,2;3,4}},{{3;2}}))",
+        "BITAND({I},{I})", "BITOR({I},9)", "BITXOR({I},5)", "BITLSHIFT({I},{I})", "BIN2DEC(101)+{I}", "HEX2DEC(DEC2HEX({I}*77))", "DECIMAL(\"1F\",16)+{I}", "ARABIC(ROMAN({I}+40))", "SUM(FREQUENCY({R},{{1,5}}))", "SHEETS({C})", "FVSCHEDULE({P},{{0.1,0.2}})",
         "CONVERT({N},{U})", "ERROR.TYPE(1/0)", "TYPE({N})",
     ];
 
@@ -45,7 +50,7 @@ internal static class FormulaTemplates
     [
         "{T}&{T}", "{T}&{I}", "LEFT({T},{I})", "RIGHT({T},{I})", "MID({T},2,{I})", "SUBSTITUTE({T},\"e\",\"3\")", "SUBSTITUTE({T},\"e\",\"i\",1)", "REPLACE({T},2,{I},\"x\")", "TRIM(\" \"&{T}&\"  z\")", "UPPER({T})", "LOWER({T})", "PROPER({T})",
         "REPT({T},{I})", "CONCATENATE({T},{I},{T})", "CONCAT({T},{I})", "TEXTJOIN(\"-\",TRUE,{T},{T})", "TEXT({N},{M})", "TEXT({D},\"yyyy-mm-dd\")", "TEXT({F},\"h:mm:ss\")", "FIXED({N},{I})", "IF({L},{T},{T})", "T({T})", "CHAR(65+{I})", "UNICHAR(8364)", "CLEAN({T})",
-        "ADDRESS({I}+1,{I}+2)", "CHOOSE({I}+1,{T},{T},{T},{T},{T},{T})", "INDEX(C1:C8,{I}+1)", "ROUND({N},2)&{T}",
+        "ADDRESS({I}+1,{I}+2)", "CHOOSE({I}+1,{T},{T},{T},{T},{T},{T})", "INDEX(C1:C8,{I}+1)", "ROUND({N},2)&{T}", "ROMAN({I}+40)", "BASE({I}+20,2)", "DEC2BIN({I}+5)", "DEC2HEX(-{I})", "TEXT({P},\"# ?/?\")",
     ];
 
     public static readonly string[] Logicals =
