@@ -1,0 +1,32 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>Do the first steps of one bread the day before.</summary>
+/// <param name="Bread">Which bread, counted from 0.</param>
+/// <param name="Through">The last step done the day before, counted from 0; the bread keeps after it.</param>
+public sealed record DoAhead(int Bread, int Through) : PlanChange
+{
+    /// <inheritdoc/>
+    public override string InWords(BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        var bread = bench.Breads[Bread];
+        return $"Do the {bread.Name} the day before up to and with \"{bread.Steps[Through].Name}\", keep it cold, and begin the class with \"{bread.Steps[Through + 1].Name}\".";
+    }
+
+    /// <inheritdoc/>
+    public override BenchClass Apply(BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return bench.With(Bread, bread => bread with { Steps = [.. bread.Steps.Skip(Through + 1)] }) with
+        {
+            Demonstrations =
+            [
+                .. bench.Demonstrations.Select(shown => shown.Before is { } before && before.Bread == Bread
+                    ? shown with { Before = before with { Step = Math.Max(0, before.Step - Through - 1) } }
+                    : shown),
+            ],
+        };
+    }
+
+    internal override int Size => 3;
+}

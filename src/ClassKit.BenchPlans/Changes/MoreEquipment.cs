@@ -1,0 +1,23 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>Get more of one kind of equipment.</summary>
+/// <param name="Kind">What; a kind that the class counts.</param>
+/// <param name="More">How many more; above 0.</param>
+public sealed record MoreEquipment(EquipmentKind Kind, int More) : PlanChange
+{
+    /// <inheritdoc/>
+    public override string InWords(BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return FormattableString.Invariant($"Add {Kind.Counted(More)}: {Kind.Counted((bench.CountOf(Kind) ?? 0) + More)} in all.");
+    }
+
+    /// <inheritdoc/>
+    public override BenchClass Apply(BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return bench with { Equipment = [.. bench.Equipment.Select(count => count.Kind == Kind ? count with { Count = count.Count + More } : count)] };
+    }
+
+    internal override int Size => 4 + (3 * More);
+}

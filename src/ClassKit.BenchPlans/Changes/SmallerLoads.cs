@@ -1,0 +1,29 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>Make fewer pieces of one bread, so that a load takes one place less in the oven.</summary>
+/// <param name="Bread">Which bread, counted from 0; its load takes two places or more.</param>
+public sealed record SmallerLoads(int Bread) : PlanChange
+{
+    /// <inheritdoc/>
+    public override string InWords(BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        var places = Places(bench.Breads[Bread]);
+        return FormattableString.Invariant($"Make fewer {bench.Breads[Bread].Name}: {places - 1} of {places} oven places a load, and as much less dough.");
+    }
+
+    /// <inheritdoc/>
+    public override BenchClass Apply(BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return bench.With(Bread, bread =>
+        {
+            var fewer = Places(bread) - 1;
+            return bread with { Steps = [.. bread.Steps.Select(step => step.Oven is { } oven ? step with { Oven = oven with { Places = Math.Min(oven.Places, fewer) } } : step)] };
+        });
+    }
+
+    internal override int Size => 4;
+
+    private static int Places(BenchBread bread) => bread.Steps.Max(step => step.Oven?.Places ?? 0);
+}

@@ -1,0 +1,31 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>A bread as work at the bench: its steps in order, one after the other.</summary>
+/// <param name="Id">A stable short name: <c>popovers</c>.</param>
+/// <param name="Name">What it is called.</param>
+/// <param name="Steps">In order; at least one. Steps in the oven stand together and follow each other without a wait.</param>
+public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep> Steps)
+{
+    /// <summary>True if the instructor makes one load for all, and the teams none.</summary>
+    public bool LeftToInstructor { get; init; }
+
+    /// <summary>How long it may stand ready before the tasting, in minutes; null where that does not matter.</summary>
+    public int? KeepsMinutes { get; init; }
+
+    /// <summary>The steps in the oven, as positions among the steps; null if it is not baked.</summary>
+    public (int First, int Last)? Bake
+    {
+        get
+        {
+            var inOven = Enumerable.Range(0, Steps.Count).Where(at => Steps[at].Oven is not null).ToArray();
+            return inOven.Length == 0 ? null : (inOven[0], inOven[^1]);
+        }
+    }
+
+    /// <summary>The shortest that it takes from the first step to the last, waits that must be included; in minutes.</summary>
+    public int ShortestMinutes => Steps.Sum(step => step.MinMinutes) + Steps.SkipLast(1).Sum(step => step.Wait.MinMinutes);
+
+    /// <summary>True if all who bake it in one oven must put it in together and take it out together.</summary>
+    /// <remarks>Because the door stays shut, or because the oven is turned up or down while it bakes.</remarks>
+    public bool BakesTogether => Bake is var (first, last) && (Steps[first].Oven!.DoorShut || Steps[first].Oven!.Temperature != Steps[last].Oven!.Temperature);
+}

@@ -1,0 +1,33 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>Everything that a bench plan has to respect: one class, its kitchen, and what it bakes.</summary>
+/// <param name="Time">The period and what is set aside in it.</param>
+/// <param name="Teams">How many teams make every bread; at least 1. All are alike.</param>
+/// <param name="PeoplePerTeam">How many people each team can count on; at least 1.</param>
+/// <param name="Equipment">What the teams share besides ovens. A kind that is not listed is not counted: there is always one free.</param>
+/// <param name="Ovens">The ovens, all alike.</param>
+/// <param name="Breads">What is made, each with at least one step.</param>
+/// <param name="Demonstrations">What the instructor shows.</param>
+public sealed record BenchClass(
+    ClassTime Time,
+    int Teams,
+    int PeoplePerTeam,
+    IReadOnlyList<EquipmentCount> Equipment,
+    OvenBank Ovens,
+    IReadOnlyList<BenchBread> Breads,
+    IReadOnlyList<Demonstration> Demonstrations)
+{
+    /// <summary>Who makes what: every team each bread of the teams, the instructor each bread left to the demonstration.</summary>
+    public IReadOnlyList<BenchLoad> Loads =>
+    [
+        .. Breads.SelectMany((bread, at) => bread.LeftToInstructor
+            ? [new BenchLoad(Maker.Instructor, at)]
+            : Enumerable.Range(1, Teams).Select(team => new BenchLoad(Maker.OfTeam(team), at))),
+    ];
+
+    /// <summary>How many pieces of a kind of equipment there are; null where they are not counted.</summary>
+    public int? CountOf(EquipmentKind kind) => Equipment.FirstOrDefault(count => count.Kind == kind)?.Count;
+
+    internal BenchClass With(int bread, Func<BenchBread, BenchBread> change) =>
+        this with { Breads = [.. Breads.Select((each, at) => at == bread ? change(each) : each)] };
+}

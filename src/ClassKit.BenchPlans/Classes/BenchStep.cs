@@ -1,0 +1,31 @@
+using ClassKit.Baking;
+
+namespace ClassKit.BenchPlans;
+
+/// <summary>One step of a bread: how long it takes and what it occupies meanwhile.</summary>
+/// <param name="Name">A word or two: <c>First rise</c>.</param>
+/// <param name="MinMinutes">The shortest it may be planned; 0 or more.</param>
+/// <param name="MaxMinutes">The longest; at least <paramref name="MinMinutes"/>.</param>
+public sealed record BenchStep(string Name, int MinMinutes, int MaxMinutes)
+{
+    /// <summary>How many of the team have their hands in it; 0 if nobody needs to stand by.</summary>
+    public int People { get; init; } = 1;
+
+    /// <summary>True if somebody's hands are in it.</summary>
+    public bool IsHandsOn => People > 0;
+
+    /// <summary>What it occupies besides an oven. What nobody stands by keeps its place until the next step begins: the dough waits where it is.</summary>
+    public IReadOnlyList<EquipmentCount> Uses { get; init; } = [];
+
+    /// <summary>The oven's setting; null outside the oven.</summary>
+    public OvenSetting? Oven { get; init; }
+
+    /// <summary>How long the dough may stand between this step and the next. Of a last step it says nothing: see <see cref="BenchBread.KeepsMinutes"/>.</summary>
+    public WaitWindow Wait { get; init; } = WaitWindow.Usual;
+
+    /// <summary>True if the bread keeps after this step, so that it and all before may be done the day before.</summary>
+    public bool MayBeDoneAhead { get; init; }
+
+    /// <summary>The temperature at which yeast raises the dough in this step; null where it does not.</summary>
+    public Temperature? RiseAt { get; init; }
+}

@@ -1,0 +1,10 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>A number of pieces of equipment: of those a kitchen has, or of those a step takes.</summary>
+/// <param name="Kind">What.</param>
+/// <param name="Count">How many; 1 or more where a step takes them, 0 or more where a kitchen has them.</param>
+public sealed record EquipmentCount(EquipmentKind Kind, int Count)
+{
+    /// <summary>In words: <c>2 griddles</c>.</summary>
+    public override string ToString() => Kind.Counted(Count);
+}

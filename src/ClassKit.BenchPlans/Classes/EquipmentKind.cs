@@ -1,0 +1,30 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>A kind of equipment that teams share and that one load at a time uses.</summary>
+/// <param name="One">Its name in the singular: <c>griddle</c>.</param>
+/// <param name="Many">Its name in the plural: <c>griddles</c>.</param>
+public sealed record EquipmentKind(string One, string Many)
+{
+    /// <summary>Every kind that lessons and class profiles may name. Ovens are apart: they have temperatures.</summary>
+    public static IReadOnlyList<EquipmentKind> All { get; } =
+    [
+        new("bench", "benches"),
+        new("burner", "burners"),
+        new("fryer", "fryers"),
+        new("griddle", "griddles"),
+        new("mixer", "mixers"),
+        new("proofing place", "proofing places"),
+        new("sheeter", "sheeters"),
+        new("steamer", "steamers"),
+    ];
+
+    /// <summary>The kind of a name, singular or plural, in upper or lower case; null if it is not known.</summary>
+    public static EquipmentKind? Find(string name) => All.FirstOrDefault(kind =>
+        kind.One.Equals(name, StringComparison.OrdinalIgnoreCase) || kind.Many.Equals(name, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>A number of them in words: <c>1 griddle</c>, <c>2 griddles</c>.</summary>
+    public string Counted(int count) => FormattableString.Invariant($"{count} {(count == 1 ? One : Many)}");
+
+    /// <inheritdoc/>
+    public override string ToString() => One;
+}

@@ -1,0 +1,42 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>Plans a class: in as few shifts as fit, and of those plans the best.</summary>
+/// <param name="solver">What finds plans.</param>
+/// <param name="settings">How hard to look and what to prefer.</param>
+public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
+{
+    /// <summary>The plan with how good it is, or why there is none and what would make it fit.</summary>
+    public BenchPlanning Plan(BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        if (bench.Time.WorkMinutes <= 0)
+            return BenchPlanning.Without(FormattableString.Invariant($"What is set aside fills the period: {bench.Time.SetupMinutes} min to begin, {bench.Time.TastingMinutes} min to taste and {bench.Time.CleanupMinutes} min to clean up leave nothing of {bench.Time.PeriodMinutes} min."));
+        var trial = new Trial(solver, settings, bench);
+        if (trial.Unavailable is { } reason)
+            return ByRule(bench, reason);
+        if (trial.Plan is null)
+            return NoPlan(bench, trial);
+
+        var answer = solver.Solve(new(bench, PlanGoal.Best, trial.Plan.Shifts.Count, settings.Effort)
+        {
+            Hint = GreedyPlanner.Plan(bench, trial.Plan.Shifts.Count) ?? trial.Plan,
+            Weights = settings.Weights,
+        });
+        return answer.Plan is { } best
+            ? BenchPlanning.Of(best, settings.Weights, answer.Bound, answer.Verdict == SolverVerdict.Solved)
+            : BenchPlanning.Of(trial.Plan, settings.Weights, 0, false);
+    }
+
+    private BenchPlanning NoPlan(BenchClass bench, Trial trial) => trial.IsImpossible
+        ? new(null, null, new ConflictTracing(solver, settings).Trace(bench), new ChangeSearch(solver, settings).Offer(bench), "")
+        : new(null, null, null, new ChangeSearch(solver, settings).Offer(bench), "No plan was found, and it was not proven that there is none.");
+
+    /// <summary>Without a solver: a plan by rule of thumb, in as few shifts as it manages.</summary>
+    private BenchPlanning ByRule(BenchClass bench, string reason)
+    {
+        var plan = Enumerable.Range(1, bench.Teams).Select(shifts => GreedyPlanner.Plan(bench, shifts)).FirstOrDefault(plan => plan is not null);
+        return plan is null
+            ? BenchPlanning.Without($"{reason} The rule of thumb that stands in for it found no plan; there may be one all the same.")
+            : BenchPlanning.Of(plan, settings.Weights, 0, false) with { Notice = $"{reason} This plan keeps every rule, but was made by a rule of thumb: there may be a better one." };
+    }
+}

@@ -1,0 +1,106 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>What is taken, minute by minute, while a plan is put together load by load.</summary>
+internal sealed class Ledger
+{
+    private readonly BenchClass _bench;
+    private readonly int[][] _people;
+    private readonly Dictionary<EquipmentKind, int[]> _equipment;
+    private readonly List<OvenUse>[] _ovens;
+
+    public Ledger(BenchClass bench)
+    {
+        var minutes = Math.Max(bench.Time.PeriodMinutes, 1);
+        _bench = bench;
+        _people = [.. Enumerable.Range(0, bench.Teams + 1).Select(_ => new int[minutes])];
+        _equipment = bench.Equipment.ToDictionary(count => count.Kind, _ => new int[minutes]);
+        _ovens = [.. Enumerable.Range(0, bench.Ovens.Count).Select(_ => new List<OvenUse>())];
+    }
+
+    public void Watch(int start, int end) => Everybody(start, end, 1);
+
+    public void Unwatch(int start, int end) => Everybody(start, end, -1);
+
+    public bool IsFreeToWatch(int start, int end) => _people.All(person => Range(start, end).All(minute => person[minute] == 0));
+
+    /// <summary>Takes what several loads need, and gives them their ovens; or takes nothing and returns null if they do not all fit.</summary>
+    public IReadOnlyList<IReadOnlyList<PlannedStep>>? TakeAll(IReadOnlyList<IReadOnlyList<PlannedStep>> loads)
+    {
+        var taken = new List<IReadOnlyList<PlannedStep>>();
+        foreach (var load in loads)
+        {
+            if (Fit(load) is { } fitting)
+            {
+                Book(fitting, 1);
+                taken.Add(fitting);
+                continue;
+            }
+            taken.Reverse();
+            taken.ForEach(steps => Book(steps, -1));
+            return null;
+        }
+        return taken;
+    }
+
+    /// <summary>The steps with their oven, or null if something they need is taken.</summary>
+    private IReadOnlyList<PlannedStep>? Fit(IReadOnlyList<PlannedStep> steps)
+    {
+        var load = steps[0].Load;
+        var bread = _bench.Breads[load.Bread];
+        var capacity = load.Maker.IsInstructor ? 1 : _bench.PeoplePerTeam;
+        for (var at = 0; at < steps.Count; at++)
+        {
+            var step = bread.Steps[at];
+            var people = Math.Min(step.People, capacity);
+            if (Range(steps[at].Start, steps[at].End).Any(minute => people > 0 && _people[load.Maker.Team][minute] + people > capacity))
+                return null;
+            var until = Until(steps, at, step);
+            if (step.Uses.Any(use => _bench.CountOf(use.Kind) is { } count && Range(steps[at].Start, until).Any(minute => _equipment[use.Kind][minute] + use.Count > count)))
+                return null;
+        }
+        if (bread.Bake is not var (first, last))
+            return steps;
+        var wanted = OvenUse.Of(bread, [.. steps.Skip(first).Take(last - first + 1)]);
+        var oven = Array.FindIndex(_ovens, uses => wanted.Start >= _bench.Ovens.HeatUpMinutes && wanted.FitsAmong(uses, _bench.Ovens));
+        return oven < 0 ? null : [.. steps.Select((step, at) => at >= first && at <= last ? step with { Oven = oven + 1 } : step)];
+    }
+
+    /// <summary>Takes what the steps need, or gives it back where the sign is -1.</summary>
+    private void Book(IReadOnlyList<PlannedStep> steps, int sign)
+    {
+        var load = steps[0].Load;
+        var bread = _bench.Breads[load.Bread];
+        for (var at = 0; at < steps.Count; at++)
+        {
+            var step = bread.Steps[at];
+            foreach (var minute in Range(steps[at].Start, steps[at].End))
+                _people[load.Maker.Team][minute] += sign * Math.Min(step.People, load.Maker.IsInstructor ? 1 : _bench.PeoplePerTeam);
+            foreach (var use in step.Uses.Where(use => _equipment.ContainsKey(use.Kind)))
+            {
+                foreach (var minute in Range(steps[at].Start, Until(steps, at, step)))
+                    _equipment[use.Kind][minute] += sign * use.Count;
+            }
+        }
+        if (bread.Bake is not var (first, last))
+            return;
+        var uses = _ovens[steps[first].Oven!.Value - 1];
+        if (sign > 0)
+            uses.Add(OvenUse.Of(bread, [.. steps.Skip(first).Take(last - first + 1)]));
+        else
+            uses.RemoveAt(uses.Count - 1);
+    }
+
+    private static int Until(IReadOnlyList<PlannedStep> steps, int at, BenchStep step) =>
+        step.IsHandsOn || at + 1 == steps.Count ? steps[at].End : steps[at + 1].Start;
+
+    private static IEnumerable<int> Range(int start, int end) => Enumerable.Range(start, end - start);
+
+    private void Everybody(int start, int end, int sign)
+    {
+        for (var who = 0; who < _people.Length; who++)
+        {
+            foreach (var minute in Range(start, end))
+                _people[who][minute] += sign * (who == 0 ? 1 : _bench.PeoplePerTeam);
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using ClassKit.Baking;
+
+namespace ClassKit.BenchPlans;
+
+/// <summary>A load in an oven, from the minute it goes in to the minute it comes out.</summary>
+/// <param name="Bread">Which bread.</param>
+/// <param name="Stages">The steps in the oven, with their times.</param>
+internal sealed record OvenUse(BenchBread Bread, IReadOnlyList<PlannedStep> Stages)
+{
+    public int Start => Stages[0].Start;
+
+    public int End => Stages[^1].End;
+
+    private OvenSetting First => Bread.Steps[Stages[0].Step].Oven!;
+
+    private OvenSetting Last => Bread.Steps[Stages[^1].Step].Oven!;
+
+    private int Places => Stages.Max(stage => Bread.Steps[stage.Step].Oven!.Places);
+
+    public static OvenUse Of(BenchBread bread, IReadOnlyList<PlannedStep> stages) => new(bread, stages);
+
+    /// <summary>True if it can go into an oven beside what is planned there.</summary>
+    public bool FitsAmong(IReadOnlyList<OvenUse> others, OvenBank ovens)
+    {
+        foreach (var other in others)
+        {
+            if (!Shares(other) && !IsAfter(other, ovens) && !other.IsAfter(this, ovens))
+                return false;
+        }
+        // Places taken rise only where a load goes in.
+        return others.Append(this).Select(use => use.Start).Where(minute => minute >= Start && minute < End)
+            .All(minute => Places + others.Where(use => use.Start <= minute && minute < use.End).Sum(use => use.Places) <= ovens.Places);
+    }
+
+    private bool IsAfter(OvenUse other, OvenBank ovens) => Start >= other.End + ovens.ChangeMinutes(other.Last.Temperature, First.Temperature);
+
+    private bool Shares(OvenUse other) => Bread.BakesTogether || other.Bread.BakesTogether
+        ? Bread == other.Bread && Stages.Select(stage => (stage.Start, stage.End)).SequenceEqual(other.Stages.Select(stage => (stage.Start, stage.End)))
+        : SameHeat(First.Temperature, other.First.Temperature);
+
+    private static bool SameHeat(Temperature one, Temperature other) => one == other;
+}

@@ -1,0 +1,30 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>Whether a class fits at all: tried with one shift, then two, up to each team by itself.</summary>
+internal sealed class Trial
+{
+    public Trial(IPlanSolver solver, PlannerSettings settings, BenchClass bench)
+    {
+        for (var shifts = 1; shifts <= bench.Teams && Plan is null; shifts++)
+        {
+            var answer = solver.Solve(new(bench, PlanGoal.Any, shifts, settings.TrialEffort) { Hint = GreedyPlanner.Plan(bench, shifts) });
+            if (answer.Verdict == SolverVerdict.Unavailable)
+            {
+                Unavailable = answer.Reason;
+                return;
+            }
+            Plan = answer.Plan;
+            // With as many shifts as teams every plan there is can be had.
+            IsImpossible = answer.Verdict == SolverVerdict.Impossible && shifts == bench.Teams;
+        }
+    }
+
+    /// <summary>A plan in as few shifts as possible; null if none was found.</summary>
+    public BenchPlan? Plan { get; }
+
+    /// <summary>True if it is proven that there is none.</summary>
+    public bool IsImpossible { get; }
+
+    /// <summary>Why there is no solver to try with; null if there is one.</summary>
+    public string? Unavailable { get; }
+}

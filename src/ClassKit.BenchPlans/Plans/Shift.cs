@@ -1,0 +1,27 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>Makers who do the same thing in the same minute, so that an instructor can follow them at one glance.</summary>
+/// <param name="Makers">Some teams, or the instructor alone.</param>
+public sealed record Shift(IReadOnlyList<Maker> Makers)
+{
+    /// <summary>True for the instructor's own work.</summary>
+    public bool IsInstructor => Makers[0].IsInstructor;
+
+    /// <summary>The teams in so many shifts, in the order of their numbers, as even as can be, the larger ones first.</summary>
+    /// <param name="teams">How many teams; at least 1.</param>
+    /// <param name="count">How many shifts; from 1 to <paramref name="teams"/>.</param>
+    public static IReadOnlyList<Shift> Of(int teams, int count)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, teams);
+        var shifts = new List<Shift>();
+        var next = 1;
+        for (var at = 0; at < count; at++)
+        {
+            var size = (teams / count) + (at < teams % count ? 1 : 0);
+            shifts.Add(new([.. Enumerable.Range(next, size).Select(Maker.OfTeam)]));
+            next += size;
+        }
+        return shifts;
+    }
+}
