@@ -1,0 +1,75 @@
+using System.Globalization;
+using ClassKit.BenchPlans;
+using Google.OrTools.Sat;
+
+namespace ClassKit.BenchSolver;
+
+/// <summary>Finds bench plans with CP-SAT, the constraint solver of Google's OR-Tools.</summary>
+/// <remarks>One worker, a fixed seed, and a limit in the solver's own count of work: the same question gets the same plan, however fast or busy the machine.</remarks>
+public sealed class CpSatSolver : IPlanSolver
+{
+    /// <summary>The share of the effort that goes into finding good plans; the rest goes into proofs.</summary>
+    private const double FindingShare = 0.5;
+
+    /// <inheritdoc/>
+    public SolverAnswer Solve(SolverQuestion question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        try
+        {
+            return Search(question);
+        }
+        catch (Exception absent) when (IsAbsent(absent))
+        {
+            // The solver is native code: it is missing on rare kinds of machines, and where a system library that it needs is.
+            return new(SolverVerdict.Unavailable, null, 0, $"The constraint solver cannot be loaded on this machine: {Innermost(absent).Message.ReplaceLineEndings(" ").Trim().TrimEnd('.')}.");
+        }
+    }
+
+    /// <summary>The best plan is looked for in two rounds: the first finds good plans, the second proves how good they are.</summary>
+    private static SolverAnswer Search(SolverQuestion question)
+    {
+        if (question.Goal != PlanGoal.Best)
+            return Round(question, question.Effort, "");
+        var found = Round(question, question.Effort * FindingShare, "");
+        if (found.Verdict is not (SolverVerdict.Unproven or SolverVerdict.Undecided))
+            return found;
+        var proven = Round(question with { Hint = found.Plan ?? question.Hint }, question.Effort * (1 - FindingShare), "use_objective_lb_search:true");
+        return proven.Verdict is SolverVerdict.Solved or SolverVerdict.Impossible || found.Plan is null
+            ? proven
+            : found with { Plan = Better(found.Plan, proven.Plan, question.Weights), Bound = Math.Max(found.Bound, proven.Bound) };
+    }
+
+    private static BenchPlan Better(BenchPlan found, BenchPlan? later, PlanWeights weights) =>
+        later is not null && PlanCost.Of(later).Weighed(weights) < PlanCost.Of(found).Weighed(weights) ? later : found;
+
+    private static SolverAnswer Round(SolverQuestion question, double effort, string strategy)
+    {
+        var model = new PlanModel(question);
+        using var solver = new CpSolver
+        {
+            StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:1 random_seed:1 max_deterministic_time:{effort} {strategy}"),
+        };
+        return solver.Solve(model.Constraints) switch
+        {
+            CpSolverStatus.Optimal => new(SolverVerdict.Solved, model.Read(solver), Bound(question, solver), ""),
+            CpSolverStatus.Feasible => new(SolverVerdict.Unproven, model.Read(solver), Bound(question, solver), ""),
+            CpSolverStatus.Infeasible => new(SolverVerdict.Impossible, null, 0, ""),
+            CpSolverStatus.Unknown => new(SolverVerdict.Undecided, null, 0, ""),
+            var status => throw new InvalidOperationException($"The solver says {status}: {model.Constraints.Validate()}"),
+        };
+    }
+
+    /// <summary>Costs are whole numbers, so a bound between two of them is as good as the higher one.</summary>
+    private static double Bound(SolverQuestion question, CpSolver solver) =>
+        question.Goal == PlanGoal.Any ? 0 : Math.Max(0, Math.Ceiling(solver.BestObjectiveBound - 1e-6));
+
+    private static bool IsAbsent(Exception exception) => exception switch
+    {
+        TypeInitializationException outer => outer.InnerException is { } inner && IsAbsent(inner),
+        DllNotFoundException or BadImageFormatException or EntryPointNotFoundException or FileNotFoundException or FileLoadException => true,
+        _ => false,
+    };
+
+    private static Exception Innermost(Exception exception) => exception is TypeInitializationException { InnerException: { } inner } ? Innermost(inner) : exception;
+}

@@ -1,0 +1,120 @@
+using ClassKit.BenchPlans;
+using Google.OrTools.Sat;
+
+namespace ClassKit.BenchSolver;
+
+/// <summary>When one shift makes one bread.</summary>
+internal sealed class LoadTimes
+{
+    private readonly LinearExpr[] _minutes;
+    private readonly int _from;
+    private readonly int _until;
+    private IntVar? _baking;
+
+    /// <param name="model">Where the variables go.</param>
+    /// <param name="shift">Who makes it, all in the same minute.</param>
+    /// <param name="at">Which bread.</param>
+    /// <param name="bread">Its method.</param>
+    /// <param name="from">No step begins before.</param>
+    /// <param name="until">No step ends after.</param>
+    /// <param name="open">True if its doughs may take any time.</param>
+    public LoadTimes(CpModel model, Shift shift, int at, BenchBread bread, int from, int until, bool open)
+    {
+        (Shift, At, Bread, _from, _until) = (shift, at, bread, from, until);
+        Starts = [.. bread.Steps.Select((_, step) => model.NewIntVar(from, until, $"{this} start {step}"))];
+        Ends = [.. bread.Steps.Select((_, step) => model.NewIntVar(from, until, $"{this} end {step}"))];
+        _minutes = [.. bread.Steps.Select((step, n) => Minutes(model, step, open, $"{this} minutes {n}"))];
+        Intervals = [.. bread.Steps.Select((_, step) => model.NewIntervalVar(Starts[step], _minutes[step], Ends[step], $"{this} step {step}"))];
+    }
+
+    public Shift Shift { get; }
+
+    public int At { get; }
+
+    public BenchBread Bread { get; }
+
+    public IReadOnlyList<IntVar> Starts { get; }
+
+    public IReadOnlyList<IntVar> Ends { get; }
+
+    public IReadOnlyList<IntervalVar> Intervals { get; }
+
+    public override string ToString() => $"{Bread.Id} of {Shift.Makers[0]}";
+
+    public void KeepOrder(CpModel model, IntVar tasting, bool open, int heatUp)
+    {
+        for (var at = 0; at + 1 < Starts.Count; at++)
+        {
+            var (step, next) = (Bread.Steps[at], Bread.Steps[at + 1]);
+            if (step.Oven is not null && next.Oven is not null)
+            {
+                model.Add(Starts[at + 1] == Ends[at]);
+                continue;
+            }
+            model.Add(Starts[at + 1] >= Ends[at] + step.Wait.MinMinutes);
+            if (!open)
+                model.Add(Starts[at + 1] <= Ends[at] + step.Wait.MaxMinutes);
+        }
+        model.Add(Ends[^1] <= tasting);
+        if (!open && Bread.KeepsMinutes is { } keeps)
+            model.Add(tasting <= Ends[^1] + keeps);
+        if (Bread.Bake is var (first, _))
+            model.Add(Starts[first] >= heatUp);
+    }
+
+    /// <summary>From the beginning of a step until what it occupies is free again.</summary>
+    public IntervalVar Occupied(CpModel model, int at) => Bread.Steps[at].IsHandsOn || at + 1 == Starts.Count
+        ? Intervals[at]
+        : model.NewIntervalVar(Starts[at], model.NewIntVar(0, _until - _from, $"{this} place {at}"), Starts[at + 1], $"{this} place {at}");
+
+    /// <summary>From the minute the loads go into an oven until they come out, if any is in it.</summary>
+    public IntervalVar Baking(CpModel model, BoolVar inOven)
+    {
+        var (first, last) = Bread.Bake!.Value;
+        // The solver wants an interval's length as one variable.
+        var length = first == last ? _minutes[first] : _baking ??= model.NewIntVar(0, _until - _from, $"{this} baking");
+        return model.NewOptionalIntervalVar(Starts[first], length, Ends[last], inOven, $"{this} bakes");
+    }
+
+    /// <summary>Drawbacks, each a variable that cannot fall below none: that gives the solver a bound to begin with.</summary>
+    public IEnumerable<LinearExpr> Cost(CpModel model, IntVar tasting, PlanWeights weights)
+    {
+        yield return weights.Standing * Shift.Makers.Count * Difference(tasting, Ends[^1], 0, "standing");
+        for (var at = 0; at < Starts.Count; at++)
+        {
+            var step = Bread.Steps[at];
+            if (at + 1 < Starts.Count && step.Wait.MinMinutes < step.Wait.MaxMinutes && (step.Oven is null || Bread.Steps[at + 1].Oven is null))
+                yield return weights.Waiting * Shift.Makers.Count * Difference(Starts[at + 1], Ends[at], step.Wait.MinMinutes, $"wait {at}");
+            if (step.IsHandsOn && step.MinMinutes < step.MaxMinutes)
+                yield return weights.Hurry * Shift.Makers.Count * (step.MaxMinutes - _minutes[at]);
+        }
+
+        IntVar Difference(IntVar later, IntVar earlier, int least, string name)
+        {
+            var beyond = model.NewIntVar(0, _until - _from, $"{this} {name}");
+            model.Add(later == earlier + least + beyond);
+            return beyond;
+        }
+    }
+
+    /// <summary>The steps of every maker of the shift.</summary>
+    public IEnumerable<PlannedStep> Read(CpSolver solver, OvenModel? ovens)
+    {
+        var places = ovens is null || Bread.Bake is null ? null : ovens.OvensOf(this, solver);
+        for (var who = 0; who < Shift.Makers.Count; who++)
+        {
+            for (var at = 0; at < Starts.Count; at++)
+            {
+                var oven = Bread.Bake is var (first, last) && at >= first && at <= last ? places?[who] : null;
+                yield return new(new(Shift.Makers[who], At), at, (int)solver.Value(Starts[at]), (int)solver.Value(Ends[at]), oven);
+            }
+        }
+    }
+
+    /// <summary>Hands do not get slower because a dough may stand, so only what nobody stands by is opened.</summary>
+    private LinearExpr Minutes(CpModel model, BenchStep step, bool open, string name)
+    {
+        var longest = open && !step.IsHandsOn ? Math.Max(_until, step.MaxMinutes) : step.MaxMinutes;
+        return step.MinMinutes == longest ? LinearExpr.Constant(longest) : model.NewIntVar(step.MinMinutes, longest, name);
+    }
+}

@@ -1,0 +1,76 @@
+using ClassKit.BenchPlans;
+using Google.OrTools.Sat;
+
+namespace ClassKit.BenchSolver;
+
+/// <summary>A question in the solver's terms.</summary>
+internal sealed class PlanModel
+{
+    private readonly BenchClass _bench;
+    private readonly SolverQuestion _question;
+    private readonly PlanTimes _times;
+    private readonly OvenModel? _ovens;
+
+    public PlanModel(SolverQuestion question)
+    {
+        (_question, _bench) = (question, question.Class);
+        _times = new PlanTimes(Constraints, question);
+        LimitPeople();
+        foreach (var count in _bench.Equipment.Where(count => !question.Without.Contains(new(RuleKind.Equipment, Equipment: count.Kind))))
+            LimitEquipment(count);
+        if (!Drops(RuleKind.Ovens) && _times.Loads.Any(load => load.Bread.Bake is not null))
+            _ovens = new OvenModel(Constraints, _bench, [.. _times.Loads.Where(load => load.Bread.Bake is not null)]);
+        if (question.Goal == PlanGoal.Best)
+            Constraints.Minimize(_times.Cost(question.Weights));
+        else if (question.Goal == PlanGoal.Shortest)
+            Constraints.Minimize(_times.Tasting);
+        if (question.Hint is { } hint)
+            PlanHint.Give(Constraints, hint, _times, _ovens);
+    }
+
+    public CpModel Constraints { get; } = new();
+
+    /// <summary>The plan found; null if a rule was left out, for then it is none.</summary>
+    public BenchPlan? Read(CpSolver solver)
+    {
+        if (_question.Without.Count > 0)
+            return null;
+        var planned = _times.Loads.SelectMany(load => load.Read(solver, _ovens)).ToLookup(step => step.Load);
+        var shown = _bench.Demonstrations.Zip(_times.Demonstrations, (demonstration, start) => new PlannedDemonstration(demonstration, (int)solver.Value(start)));
+        var time = _bench.Time with { PeriodMinutes = (int)solver.Value(_times.Tasting) + _bench.Time.TastingMinutes + _bench.Time.CleanupMinutes };
+        return new(_bench with { Time = time }, _times.Shifts, [.. _bench.Loads.SelectMany(load => planned[load])], [.. shown]);
+    }
+
+    private bool Drops(RuleKind kind) => _question.Without.Contains(new(kind));
+
+    /// <summary>Hands at work, and eyes on the instructor. Teams of one shift do the same, so one of them stands for all.</summary>
+    private void LimitPeople()
+    {
+        var watched = _times.Demonstrations.Select((start, at) => Constraints.NewFixedSizeIntervalVar(start, _bench.Demonstrations[at].Minutes, $"shown {at}")).ToArray();
+        foreach (var maker in _times.Loads.Select(load => load.Shift.Makers[0]).Append(Maker.Instructor).Distinct())
+        {
+            var capacity = maker.IsInstructor ? 1 : _bench.PeoplePerTeam;
+            var works = _times.Loads.Where(load => load.Shift.Makers[0] == maker)
+                .SelectMany(load => load.Bread.Steps.Select((step, at) => (Interval: load.Intervals[at], step.People)))
+                .Where(work => work.People > 0 && !Drops(RuleKind.People))
+                .Select(work => (work.Interval, People: Math.Min(work.People, capacity)));
+            var all = Constraints.AddCumulative(capacity);
+            foreach (var (interval, people) in works.Concat(watched.Select(interval => (interval, capacity))))
+                all.AddDemand(interval, people);
+        }
+    }
+
+    private void LimitEquipment(EquipmentCount count)
+    {
+        var all = Constraints.AddCumulative(count.Count);
+        foreach (var load in _times.Loads)
+        {
+            for (var at = 0; at < load.Bread.Steps.Count; at++)
+            {
+                var taken = load.Bread.Steps[at].Uses.Where(use => use.Kind == count.Kind).Sum(use => use.Count);
+                if (taken > 0)
+                    all.AddDemand(load.Occupied(Constraints, at), taken * load.Shift.Makers.Count);
+            }
+        }
+    }
+}

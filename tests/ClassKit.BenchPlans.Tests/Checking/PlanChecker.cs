@@ -1,0 +1,176 @@
+namespace ClassKit.BenchPlans.Tests.Checking;
+
+/// <summary>Walks through a plan minute by minute and says everything that is wrong with it. Reads the class's data only: shares no reasoning with what makes plans.</summary>
+internal sealed class PlanChecker
+{
+    private readonly BenchClass _bench;
+    private readonly BenchPlan _plan;
+    private readonly List<string> _faults = [];
+
+    private PlanChecker(BenchClass bench, BenchPlan plan) => (_bench, _plan) = (bench, plan);
+
+    public static IReadOnlyList<string> Faults(BenchClass bench, BenchPlan plan)
+    {
+        var checker = new PlanChecker(bench, plan);
+        if (!checker.EverythingIsThere())
+            return checker._faults;
+        checker.StepsAreInTheirWindows();
+        checker.DemonstrationsComeInTime();
+        for (var minute = 0; minute < bench.Time.PeriodMinutes; minute++)
+        {
+            checker.HandsSuffice(minute);
+            checker.EquipmentSuffices(minute);
+        }
+        for (var oven = 1; oven <= bench.Ovens.Count; oven++)
+            checker.OvenIsFollowed(oven);
+        return [.. checker._faults.Distinct()];
+    }
+
+    private bool EverythingIsThere()
+    {
+        for (var bread = 0; bread < _bench.Breads.Count; bread++)
+        {
+            var makers = _bench.Breads[bread].LeftToInstructor ? [0] : Enumerable.Range(1, _bench.Teams).ToArray();
+            foreach (var maker in makers)
+            {
+                var steps = Of(maker, bread);
+                if (!steps.Select(step => step.Step).SequenceEqual(Enumerable.Range(0, _bench.Breads[bread].Steps.Count)))
+                    Fault($"maker {maker} has not every step of bread {bread} in order");
+            }
+            if (_plan.Steps.Count(step => step.Load.Bread == bread) != makers.Length * _bench.Breads[bread].Steps.Count)
+                Fault($"bread {bread} has steps of nobody");
+        }
+        if (!_plan.Demonstrations.Select(shown => shown.Demonstration).SequenceEqual(_bench.Demonstrations))
+            Fault("the demonstrations are not those of the class");
+        return _faults.Count == 0;
+    }
+
+    private void StepsAreInTheirWindows()
+    {
+        var tasting = _bench.Time.PeriodMinutes - _bench.Time.CleanupMinutes - _bench.Time.TastingMinutes;
+        foreach (var load in _plan.Steps.GroupBy(step => step.Load))
+        {
+            var bread = _bench.Breads[load.Key.Bread];
+            var steps = load.OrderBy(step => step.Step).ToArray();
+            if (steps[0].Start < _bench.Time.SetupMinutes)
+                Fault($"{load.Key} begins during the set-up");
+            if (steps[^1].End > tasting)
+                Fault($"{load.Key} is not ready by the tasting");
+            if (bread.KeepsMinutes is { } keeps && tasting - steps[^1].End > keeps)
+                Fault($"{load.Key} stands too long before the tasting");
+            for (var at = 0; at < steps.Length; at++)
+            {
+                var (asked, planned) = (bread.Steps[at], steps[at]);
+                if (planned.End - planned.Start < asked.MinMinutes || planned.End - planned.Start > asked.MaxMinutes)
+                    Fault($"{load.Key} step {at} does not take as long as it may");
+                if ((planned.Oven is null) != (asked.Oven is null))
+                    Fault($"{load.Key} step {at} is in an oven or out of it, against the method");
+                if (planned.Oven is { } oven && (oven < 1 || oven > _bench.Ovens.Count))
+                    Fault($"{load.Key} step {at} is in an oven that is not there");
+                if (at == 0)
+                    continue;
+                var (before, wait) = (bread.Steps[at - 1], planned.Start - steps[at - 1].End);
+                var staysIn = before.Oven is not null && asked.Oven is not null;
+                if (staysIn ? wait != 0 || planned.Oven != steps[at - 1].Oven : wait < before.Wait.MinMinutes || wait > before.Wait.MaxMinutes)
+                    Fault($"{load.Key} does not go on in time from step {at - 1} to step {at}");
+            }
+        }
+    }
+
+    private void DemonstrationsComeInTime()
+    {
+        var tasting = _bench.Time.PeriodMinutes - _bench.Time.CleanupMinutes - _bench.Time.TastingMinutes;
+        foreach (var shown in _plan.Demonstrations)
+        {
+            var end = shown.Start + shown.Demonstration.Minutes;
+            if (shown.Start < _bench.Time.SetupMinutes || end > tasting)
+                Fault($"{shown.Demonstration.Name} is shown outside the working time");
+            if (shown.Demonstration.Before is { } before && _plan.Steps.Any(step => step.Load.Bread == before.Bread && step.Step == before.Step && step.Start < end))
+                Fault($"{shown.Demonstration.Name} is shown after somebody has begun");
+        }
+    }
+
+    private void HandsSuffice(int minute)
+    {
+        var shows = _plan.Demonstrations.Count(shown => shown.Start <= minute && minute < shown.Start + shown.Demonstration.Minutes);
+        if (shows > 1)
+            Fault("two demonstrations collide");
+        for (var maker = 0; maker <= _bench.Teams; maker++)
+        {
+            var there = maker == 0 ? 1 : _bench.PeoplePerTeam;
+            var busy = _plan.Steps.Where(step => step.Load.Maker.Team == maker && step.Start <= minute && minute < step.End)
+                .Sum(step => Math.Min(there, _bench.Breads[step.Load.Bread].Steps[step.Step].People));
+            if (busy > there)
+                Fault($"maker {maker} has too few hands");
+            if (shows > 0 && busy > 0)
+                Fault($"maker {maker} works during a demonstration");
+        }
+    }
+
+    private void EquipmentSuffices(int minute)
+    {
+        foreach (var count in _bench.Equipment)
+        {
+            var taken = 0;
+            foreach (var planned in _plan.Steps)
+            {
+                var asked = _bench.Breads[planned.Load.Bread].Steps[planned.Step];
+                var next = _plan.Steps.FirstOrDefault(step => step.Load == planned.Load && step.Step == planned.Step + 1);
+                var until = asked.People > 0 || next is null ? planned.End : next.Start;
+                if (planned.Start <= minute && minute < until)
+                    taken += asked.Uses.Where(use => use.Kind == count.Kind).Sum(use => use.Count);
+            }
+            if (taken > count.Count)
+                Fault($"there are not enough {count.Kind.Many}");
+        }
+    }
+
+    private void OvenIsFollowed(int oven)
+    {
+        (double Celsius, int Minute)? left = null;
+        for (var minute = 0; minute < _bench.Time.PeriodMinutes; minute++)
+        {
+            var inside = _plan.Steps.Where(step => step.Oven == oven && step.Start <= minute && minute < step.End).ToArray();
+            if (inside.Length == 0)
+                continue;
+            if (minute < _bench.Ovens.HeatUpMinutes)
+                Fault($"oven {oven} is used before it is hot");
+            if (inside.Sum(step => Asked(step).Places) > _bench.Ovens.Places)
+                Fault($"oven {oven} is overfull");
+            var heats = inside.Select(step => Asked(step).Temperature.Celsius).Distinct().ToArray();
+            if (heats.Length > 1)
+                Fault($"oven {oven} would need two temperatures at once");
+            if (inside.Any(step => KeepsTogether(step.Load.Bread)))
+                DoorStaysShut(oven, inside);
+            // What bakes may itself have been turned up or down; only what comes new needs the heat ready.
+            var comesNew = inside.Where(step => step.Start == minute && (step.Step == 0 || _bench.Breads[step.Load.Bread].Steps[step.Step - 1].Oven is null));
+            if (left is var (celsius, since) && comesNew.Any() && !InTime(heats[0] - celsius, minute - since))
+                Fault($"oven {oven} cannot change its temperature in time");
+            left = (heats[0], minute + 1);
+        }
+    }
+
+    private void DoorStaysShut(int oven, PlannedStep[] inside)
+    {
+        var bakes = inside.Select(step => string.Join(',', Of(step.Load.Maker.Team, step.Load.Bread)
+            .Where(each => each.Oven is not null).Select(each => $"{step.Load.Bread}:{each.Start}-{each.End}"))).Distinct();
+        if (bakes.Count() > 1)
+            Fault($"oven {oven} is opened while it must stay shut");
+    }
+
+    private bool KeepsTogether(int bread)
+    {
+        var settings = _bench.Breads[bread].Steps.Select(step => step.Oven).OfType<OvenSetting>().ToArray();
+        return settings[0].DoorShut || settings.Select(setting => setting.Temperature).Distinct().Count() > 1;
+    }
+
+    private bool InTime(double degrees, int minutes) =>
+        degrees <= minutes * _bench.Ovens.WarmingPerMinute.Kelvins + 1e-3 && -degrees <= minutes * _bench.Ovens.CoolingPerMinute.Kelvins + 1e-3;
+
+    private OvenSetting Asked(PlannedStep step) => _bench.Breads[step.Load.Bread].Steps[step.Step].Oven!;
+
+    private PlannedStep[] Of(int maker, int bread) =>
+        [.. _plan.Steps.Where(step => step.Load.Maker.Team == maker && step.Load.Bread == bread)];
+
+    private void Fault(string fault) => _faults.Add(fault);
+}

@@ -1,0 +1,11 @@
+using ClassKit.BenchSolver;
+
+namespace ClassKit.BenchPlans.Tests;
+
+internal static class Planners
+{
+    public static BenchPlanner Usual { get; } = new(new CpSatSolver(), PlannerSettings.Default);
+
+    /// <summary>For many small classes.</summary>
+    public static BenchPlanner Brief { get; } = new(new CpSatSolver(), PlannerSettings.Default with { Effort = 0.1, TrialEffort = 0.1 });
+}
