@@ -39,7 +39,7 @@ public static partial class VolumeNotation
             "tbsp" or "tablespoon" or "tablespoons" or "tbs" => measures.Tablespoon,
             "tsp" or "teaspoon" or "teaspoons" => measures.Teaspoon,
             "floz" or "fluidounce" or "fluidounces" => measures.FluidOunce,
-            "pt" or "pint" or "pints" => measures.Cup * 2,
+            "pt" or "pint" or "pints" => measures.Pint,
             "qt" or "quart" or "quarts" => measures.Cup * 4,
             "gal" or "gallon" or "gallons" => measures.Cup * 16,
             "ml" or "millilitre" or "millilitres" or "milliliter" or "milliliters" => Volume.FromLitres(0.001),

@@ -23,6 +23,8 @@ internal static class Samples
         Sample.Of("BakingPowder.InPlaceOfSoda", BakingPowder.InPlaceOfSoda(Mass.FromGrams(4.6), 0.13)),
         Sample.Of("BakingPowder.SodaInPlaceOf", BakingPowder.SodaInPlaceOf(Mass.FromGrams(13.8), 0.13)),
         Sample.Of("BatchCost.Of", Cost(), cost => (double)cost.PerPiece.Amount),
+        Sample.Of("Carbonate.InPlaceOf", Carbonate.PotassiumBicarbonate.InPlaceOf(Carbonate.BakingSoda, Mass.FromGrams(4.6))),
+        Sample.Of("TimeControl.MinutesUntilDiscarded", TimeControl.MinutesUntilDiscarded(Temperature.FromCelsius(5), Temperature.FromCelsius(20))),
         Sample.Of("CarbonDioxide.DryVolume", CarbonDioxide.DryVolume(Mass.FromGrams(2.619), Bench, High)),
         Sample.Of("DissolvedCarbonDioxide.InBubbles", DissolvedCarbonDioxide.InBubbles(AmountOfSubstance.FromMoles(0.0123), AmountOfSubstance.FromMoles(0.0007), Mass.FromGrams(117), Bench, High), gas => gas.Moles),
         Sample.Of("DoughLoss.DoughFor", DoughLoss.Added(2, 11).DoughFor(Mass.FromPounds(500))),
