@@ -33,7 +33,7 @@ public static class DissolvedCarbonDioxide
     /// <param name="pressure">Outside.</param>
     /// <remarks>g of the amount made is gas when the rest, made - g, is what water holds under the partial pressure that g gives: a quadratic in g.</remarks>
     public static Computed<AmountOfSubstance> InBubbles(AmountOfSubstance made, AmountOfSubstance air, Mass water, Temperature temperature, Pressure pressure) =>
-        (Negative(made, "carbon dioxide") ?? Negative(air, "air") ?? Sanity.Mass(water, "water", "negative-mass", orNone: true)) is { } odd
+        (Negative(made, "carbon dioxide") ?? Negative(air, "air") ?? Sanity.Mass(water, "water", "negative-mass", orNone: true) ?? Sanity.Temperature(temperature, 0, 100, "Dough")) is { } odd
             ? odd
             : GasCell.VapourShare(temperature, pressure).Then(vapour =>
             {

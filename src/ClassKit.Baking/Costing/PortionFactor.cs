@@ -5,6 +5,9 @@ public static class PortionFactor
 {
     private const double MostPortions = 1e7;
 
+    /// <summary>From a pinch to a factory; beyond that it is a slip of the unit.</summary>
+    private const double MostFactor = 1e9;
+
     /// <summary>By total yields: new portions × new size / (old portions × old size). 5 × 8 oz to 10 × 4 oz is 1, not 2.</summary>
     /// <param name="portions">Of the recipe; above 0.</param>
     /// <param name="size">Of one of them; above 0.</param>
@@ -18,7 +21,7 @@ public static class PortionFactor
         if (!(wantedPortions > 0) || wantedPortions > MostPortions || Sanity.Mass(wantedSize, "one portion", "nothing-wanted") is not null)
             return new Impossibility("nothing-wanted", $"{Figures.Show(wantedPortions)} portions of {Figures.Grams(wantedSize)} were asked for.", "Ask for more than 0, and look at the units.");
         var factor = wantedPortions * wantedSize.Grams / (portions * size.Grams);
-        return double.IsFinite(factor)
+        return factor is >= 1 / MostFactor and <= MostFactor
             ? Explanation.Of(
                 "Factor",
                 "factor", "wanted portions × wanted size / (portions × size)",

@@ -13,6 +13,8 @@ internal static class Figures
     /// <summary>At most <paramref name="decimals"/> decimals, or as many as three digits of a small number take; halves away from zero, thousands set apart, no trailing zeros.</summary>
     public static string Show(double value, int decimals = 2)
     {
+        if (double.IsNaN(value))
+            return "no number";
         if (Math.Abs(value) is > 0 and < 1)
             decimals = Math.Clamp(LeastDigits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value))), decimals, MostDecimals);
         if (Math.Abs(value) >= 1e15)

@@ -22,6 +22,9 @@ internal static class Sanity
     /// <summary>More of anything than this is a slip of the decimal point: brownies have 173 % of sugar.</summary>
     private const double MostPercent = 2_000;
 
+    /// <summary>A milligram in 100 g of flour: less of anything is a slip, or no ingredient.</summary>
+    private const double LeastPercent = 0.001;
+
     /// <summary>A mass above 0 g, or not below if <paramref name="orNone"/>.</summary>
     public static Impossibility? Mass(Mass mass, string what, string code, bool orNone = false)
     {
@@ -55,8 +58,8 @@ internal static class Sanity
     /// <summary>A baker's formula: percentages above 0, with flour as the 100 %, and not a soup.</summary>
     public static Impossibility? Formula(BakersFormula formula)
     {
-        if (formula.Lines.FirstOrDefault(line => !double.IsFinite(line.Percent) || line.Percent <= 0) is { } line)
-            return new("bad-percentage", $"{line.Ingredient.Name} stands at {Figures.Show(line.Percent)} % in {formula.Title}.", "A baker's percentage is above 0; leave the ingredient out if there is none.");
+        if (formula.Lines.FirstOrDefault(line => !double.IsFinite(line.Percent) || line.Percent < LeastPercent) is { } line)
+            return new("bad-percentage", $"{line.Ingredient.Name} stands at {Figures.Show(line.Percent)} % in {formula.Title}.", $"A baker's percentage is above 0 and at least {Figures.Show(LeastPercent)} %; leave the ingredient out if there is none.");
         if (!(formula.FlourPercent > 0))
             return NoFlour(formula);
         if (DoughWater.AddedLiquidPercent(formula) > MostLiquidPercent)

@@ -21,8 +21,8 @@ public static class Percentages
             return new Impossibility("no-flour", $"{title} has no flour.", "Baker's percentages are shares of the flour: name at least one flour.");
         var lines = Combining.Same(recipe);
         BakersFormula formula = new(id, title, leavening, [.. lines.Select(line => new FormulaLine(line.Ingredient, line.Mass.Grams * 100 / flour.Grams))]);
-        if (formula.Lines.FirstOrDefault(line => !double.IsFinite(line.Percent) || line.Percent <= 0) is { } odd)
-            return new Impossibility("bad-mass", $"{odd.Ingredient.Name} cannot be put in percent of {Figures.Grams(flour)} of flour.", "Look at the units.");
+        if (Sanity.Formula(formula) is { } odd)
+            return odd;
         return new Explanation(
             $"{title}: baker's percentages",
             [

@@ -46,7 +46,7 @@ public sealed record GasBudget(
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(stages);
         ArgumentNullException.ThrowIfNull(settings);
-        if ((Sanity.Formula(formula) ?? Sanity.Mass(dough, "dough", "no-dough")) is { } odd)
+        if ((Sanity.Formula(formula) ?? Sanity.Mass(dough, "dough", "no-dough") ?? Sanity.Temperature(bench, 0, 100, "Mixed dough")) is { } odd)
             return odd;
         if (stages.Select(WhatIsWrong).FirstOrDefault(wrong => wrong is not null) is { } wrongStage)
             return wrongStage;
@@ -70,5 +70,5 @@ public sealed record GasBudget(
         Sanity.Number(stage.Minutes.Low, 0, MostMinutes, $"Minutes of {stage.Name}", "minutes-out-of-range")
         ?? Sanity.Number(stage.Minutes.Typical, stage.Minutes.Low, MostMinutes, $"Minutes of {stage.Name}", "minutes-out-of-range")
         ?? Sanity.Number(stage.Minutes.High, stage.Minutes.Typical, MostMinutes, $"Minutes of {stage.Name}", "minutes-out-of-range")
-        ?? (stage.InOven ? Sanity.Temperature(stage.Temperature, 0, HottestOven, stage.Name) : null);
+        ?? Sanity.Temperature(stage.Temperature, 0, stage.InOven ? HottestOven : 100, stage.Name);
 }

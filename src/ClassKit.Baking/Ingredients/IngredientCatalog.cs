@@ -25,11 +25,17 @@ public static class IngredientCatalog
         new("whole_wheat_flour", "Whole wheat flour", IngredientRole.Flour, 0.1074, 120, null, Wheat, Usda),
         new("cake_flour", "Cake flour", IngredientRole.Flour, 0.1251, 137, null, Wheat, Usda + "; cup unsifted, dipped"),
 
+        new("self_rising_flour", "Self-rising flour", IngredientRole.Flour, 0.1059, 125, null, Wheat, Usda + "; its leavening and salt are not counted"),
+
         new("water", "Water", IngredientRole.Liquid, 1, 237, 29.6 / 6, None, "USDA SR28 household weights; teaspoon: a sixth of a fluid ounce"),
         new("whole_milk", "Whole milk", IngredientRole.Liquid, 0.8813, 244, 244.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup"),
+        new("milk_2_percent", "Milk, 2 % fat", IngredientRole.Liquid, 0.8921, null, null, Milk, "USDA SR26 composition"),
+        new("milk_1_percent", "Milk, 1 % fat", IngredientRole.Liquid, 0.8992, null, null, Milk, "USDA SR26 composition"),
         new("skim_milk", "Skim milk", IngredientRole.Liquid, 0.9084, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup"),
         new("buttermilk", "Buttermilk", IngredientRole.Liquid, 0.9013, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { LacticAcidShare = SourDairy.ButtermilkAcidity },
         new("plain_yogurt", "Plain whole-milk yogurt", IngredientRole.Liquid, 0.8790, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { LacticAcidShare = SourDairy.YogurtAcidity },
+        new("low_fat_yogurt", "Plain low-fat yogurt", IngredientRole.Liquid, 0.8507, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { LacticAcidShare = SourDairy.YogurtAcidity },
+        new("skim_yogurt", "Plain skim-milk yogurt", IngredientRole.Liquid, 0.8523, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { LacticAcidShare = SourDairy.YogurtAcidity },
         new("greek_yogurt", "Plain nonfat Greek yogurt", IngredientRole.Liquid, 0.8510, null, null, Milk, "USDA SR26 composition") { LacticAcidShare = SourDairy.YogurtAcidity },
 
         new("whole_egg", "Whole egg", IngredientRole.Egg, 0.7615, null, null, Egg, Usda) { Piece = new("large egg", "large eggs", 50) },
@@ -37,6 +43,7 @@ public static class IngredientCatalog
         new("egg_yolk", "Egg yolk", IngredientRole.Egg, 0.5231, null, null, Egg, Usda) { Piece = new("large egg yolk", "large egg yolks", 17) },
 
         new("unsalted_butter", "Unsalted butter", IngredientRole.Fat, 0.1794, 227, 14.2 / 3, Milk, Usda + "; teaspoon: a third of the tablespoon") { Piece = new("stick", "sticks", 113) },
+        new("salted_butter", "Salted butter", IngredientRole.Fat, 0.1587, 227, 14.2 / 3, Milk, Usda + "; teaspoon: a third of the tablespoon; its salt is not counted") { Piece = new("stick", "sticks", 113) },
         new("vegetable_oil", "Vegetable oil (canola)", IngredientRole.Fat, 0, 218, 218.0 / 48, None, "USDA SR28 household weights; water 0, from memory; teaspoon: 1/48 of the cup"),
         new("olive_oil", "Olive oil", IngredientRole.Fat, 0, 216, 13.5 / 3, None, "USDA SR28 household weights; water 0, from memory; teaspoon: a third of the tablespoon"),
 

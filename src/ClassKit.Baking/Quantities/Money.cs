@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ClassKit.Baking;
 
 /// <summary>An amount of money in whatever the kitchen pays with. Decimal, so that cents stay cents. <c>default</c> is nothing.</summary>
@@ -6,6 +8,9 @@ public readonly record struct Money(decimal Amount)
 {
     /// <summary>To the cent, halves away from zero, as invoices do.</summary>
     public Money Rounded => new(Math.Round(Amount, 2, MidpointRounding.AwayFromZero));
+
+    /// <summary>The amount alone: the members that a record prints by itself hold a <see cref="Money"/> again, without end.</summary>
+    public override string ToString() => Amount.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>The sum.</summary>
     public static Money operator +(Money left, Money right) => new(left.Amount + right.Amount);

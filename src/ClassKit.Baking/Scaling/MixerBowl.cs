@@ -16,7 +16,7 @@ public sealed record MixerBowl(int Batches, Mass Each)
             return noDough;
         if (Sanity.Mass(capacity, "dough that the bowl takes", "no-bowl") is { } noBowl)
             return noBowl;
-        var batches = Math.Ceiling(dough / capacity - 1e-9);
+        var batches = Math.Max(1, Math.Ceiling(dough / capacity - 1e-9));
         return batches <= Most
             ? new Explanation(
                 "Batches for the bowl",

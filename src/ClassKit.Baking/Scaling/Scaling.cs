@@ -64,7 +64,7 @@ public static class Scaling
         if (!(percent > 0) || !double.IsFinite(percent))
             return new Impossibility("not-in-formula", $"{ingredient.Name} is not in {formula.Title}.", "Name an ingredient of the formula as the one that limits it.");
 
-        if (Sanity.Mass(onHand, ingredient.Name, "nothing-to-scale-from") is { } nothing)
+        if ((Sanity.Formula(formula) ?? Sanity.Mass(onHand, ingredient.Name, "nothing-to-scale-from")) is { } nothing)
             return nothing;
 
         var flour = onHand * (100 / percent);

@@ -32,15 +32,16 @@ public static class ProofTime
         if (GasCell.VapourShare(temperature, pressure).Why is { } impossible)
             return impossible;
 
+        var rate = model.MolesPerMinute(yeast, temperature, GasBudgeting.SugarPercent(formula));
+        if (!(rate.Low > 0))
+            return new Impossibility("yeast-idle", $"At {Figures.Celsius(temperature)} yeast makes no gas.", $"Yeast works between 0 °C and {Figures.Celsius(model.Death)}.");
+
         var perMole = GasCell.PerMole(temperature, pressure);
         var gasFree = DoughVolume.GasFree(formula, dough);
         var room = gasFree * (rise - 1);
         var bubbles = room / perMole;
         var dissolved = DissolvedCarbonDioxide.In(DoughWater.In(formula, dough), temperature, pressure).Moles;
         var needed = (bubbles + dissolved) / heldShare;
-        var rate = model.MolesPerMinute(yeast, temperature, GasBudgeting.SugarPercent(formula));
-        if (!(rate.Low > 0))
-            return new Impossibility("yeast-idle", $"At {Figures.Celsius(temperature)} yeast makes no gas.", $"Yeast works between 0 °C and {Figures.Celsius(model.Death)}.");
         if (needed > Fermentation.SugarLimitMoles(formula, dough).High)
             return new Impossibility("not-enough-sugar", $"A rise to {Figures.Show(rise)} times the volume takes more gas than the dough's sugars can give.", "Ask for less, or add sugar.");
         Band<double> minutes = new(model.LagMinutes + needed / rate.High, model.LagMinutes + needed / rate.Typical, model.LagMinutes + needed / rate.Low);
