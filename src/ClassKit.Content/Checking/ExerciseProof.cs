@@ -30,25 +30,21 @@ public sealed record ExerciseProof(string Path, Exercise Exercise, RejectionProf
     }
 
     /// <summary>Why the exercise should not be dealt, with the line at fault and an example; null if it can.</summary>
-    public Diagnostic? Problem => Profile.KeptShare >= LeastKept || Profile.Rejections is not [var worst, ..] ? null : new(
+    public Diagnostic? Problem => Profile.KeptShare >= LeastKept || Profile.Worst is not var (worst, reached) ? null : new(
         Path,
         ExercisePlaces.Of(Path).LineOf(worst.First.Culprit),
-        $"{(Profile.Kept == 0 ? "No variant can be dealt" : $"Only {Profile.Kept} of {Profile.Draws} draws can be dealt")}: {Worst(worst)}",
+        $"{(Profile.Kept == 0 ? "No variant can be dealt" : $"Only {Profile.Kept} of {Profile.Draws} draws can be dealt")}: {Reason(worst, reached)}",
         worst.First.WhatToDo);
 
     /// <summary>What the author should know of an exercise that can be dealt; null if nothing.</summary>
     public Diagnostic? Note => Problem is not null || Space.Count >= UsualClass ? null : new(
         Path, null, $"There are only {Space.Count} variants, so that students of a class of {UsualClass} will share them",
-        Profile.Rejections is [var most, ..] && most.Count > Profile.Draws / 5
-            ? $"Widen a given's range. {Capital(Worst(most))}. {most.First.WhatToDo}"
-            : "Widen a given's range, or make its steps smaller.");
+        "Widen a given's range, or make its steps smaller.");
 
-    private string Worst(Rejection rejection) => string.Create(
+    private string Reason(Rejection rejection, int reached) => string.Create(
         CultureInfo.InvariantCulture,
-        $"in {rejection.Count} of {Profile.Draws} draws {rejection.First.Because}. For example with {Drawn(rejection)}{(rejection.First.Seen.Length > 0 ? ": " + rejection.First.Seen : "")}");
+        $"{rejection.First.Because}, in {rejection.Count} of {reached} draws. For example with {Drawn(rejection)}{(rejection.First.Seen.Length > 0 ? ": " + rejection.First.Seen : "")}");
 
     private string Drawn(Rejection rejection) => string.Join(
         ", ", Exercise.Givens.Where(given => !given.IsConstant).Select(given => $"{given.Id} {GivenText.Of(given, rejection.Givens[given.Id])}"));
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -44,7 +44,7 @@ public static class ExerciseReader
 
         if (Document.Read(block.Markdown, problems) is not { } document)
             return problems.Fail<Exercise>();
-        var sections = new Sections(document.Sections, "##", problems);
+        var sections = new Sections(document.Sections, "##", problems, document.Deeper);
         var names = new NameScope();
         var givens = GivenReader.Read(sections.Required("Given"), names, problems);
         Placeholders.Check(document.Opening, names, problems);

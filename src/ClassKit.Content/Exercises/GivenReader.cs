@@ -39,11 +39,26 @@ internal static partial class GivenReader
     {
         var range = Range().Match(values.Text);
         if (!range.Success)
-            return ReadNumber(values.Text, values, unit, problems) is { } constant ? (constant, constant, 0) : null;
-        var from = ReadNumber(range.Groups["from"].Value, values, unit, problems);
-        var to = ReadNumber(range.Groups["to"].Value, values, unit, problems);
-        var step = ReadNumber(range.Groups["step"].Value, values, unit, problems);
-        return from is { } low && to is { } high && step is { } distance && IsPossible(low, high, distance, values, problems) ? (low, high, distance) : null;
+            return NoteRange(values, unit, problems) ? null : ReadNumber(values.Text, values, unit, problems) is { } constant ? (constant, constant, 0) : null;
+        // One message is enough for a cell: the others would say the same.
+        return ReadNumber(range.Groups["from"].Value, values, unit, problems) is { } low
+            && ReadNumber(range.Groups["to"].Value, values, unit, problems) is { } high
+            && ReadNumber(range.Groups["step"].Value, values, unit, problems) is { } distance
+            && IsPossible(low, high, distance, values, problems) ? (low, high, distance) : null;
+    }
+
+    /// <summary>Notes a range that is not written as one, if that is what it is.</summary>
+    private static bool NoteRange(Located values, string unit, ProblemList problems)
+    {
+        var text = values.Text;
+        var bare = unit.Length > 0 && unit != AnswerUnit.Percent ? text.Replace(" " + unit, "", StringComparison.Ordinal) : text;
+        if (bare != text)
+            problems.Add(values.Line, $"In `{text}` the unit is written behind the numbers", $"Write the numbers alone, `{bare}`: the unit stands in its own column.");
+        else if (WithoutStep().IsMatch(text))
+            problems.Add(values.Line, $"In `{text}` it is not said how far apart the values may be", $"Write a step behind it, such as `{text} by {(unit == AnswerUnit.Percent ? "1%" : "50")}`.");
+        else
+            return false;
+        return true;
     }
 
     private static bool IsPossible(decimal from, decimal to, decimal step, Located values, ProblemList problems)
@@ -73,11 +88,14 @@ internal static partial class GivenReader
         else if (Math.Abs(number) > 1_000_000_000)
             problems.Add(values.Line, $"`{text}` is too large", "Choose numbers that a bench can weigh and a person can write down.");
         else if (isPercent != AnswerUnit.IsPercent(unit))
-            problems.Add(values.Line, isPercent ? $"`{text}` is in percent, but the unit is `{unit}`" : $"The unit is percent, but `{text}` has no percent sign", isPercent ? "Write % in the column `Unit` as well." : $"Write `{text}%`; formulas then use {text} % as a fraction of 1.");
+            problems.Add(values.Line, isPercent ? $"`{text}` is in percent, but the unit is `{unit}`" : $"The unit is percent, but `{text}` has no percent sign", isPercent ? "Write % in the column `Unit` as well." : $"Write a percent sign behind every number, as in `{text}%`; formulas then use {text} % as a fraction of 1.");
         else
             return isPercent ? number / 100 : number;
         return null;
     }
+
+    [GeneratedRegex(@"^\S+(\s%)? to \S+(\s%)?$")]
+    private static partial Regex WithoutStep();
 
     [GeneratedRegex(@"^(?<from>\S+(\s%)?) to (?<to>\S+(\s%)?) by (?<step>\S+(\s%)?)$")]
     private static partial Regex Range();

@@ -34,7 +34,7 @@ internal static class MisconceptionReader
         }
         var formula = FormulaText.Read(Section.TextOf(section.Blocks[0], section.Source), $"The misconception `{id}`", names, problems);
         var words = section with { Blocks = [.. section.Blocks.Skip(1)] };
-        if (words.Blocks.Count == 0)
+        if (formula is not null && words.Blocks.Count == 0)
             problems.Add(section.Line, $"The misconception `{id}` has no words", "Below its formula, tell the student in a sentence or two what went wrong and what is right.");
         return formula is null || words.Blocks.Count == 0 ? null : new(id, formula, words.Prose);
     }

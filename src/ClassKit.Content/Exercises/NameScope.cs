@@ -25,12 +25,21 @@ internal sealed class NameScope
     {
         if (!Naming.IsValid(name.Text))
         {
-            problems.Add(name.Line, $"`{name.Text}` cannot be the name of a {what}", $"Use {Naming.Rule}.");
+            problems.Add(name.Line, $"`{name.Text}` cannot be the name of a {what}", $"Use {Naming.Rule}{(Suggestion(name.Text) is { } other ? $"; `{other}` would do" : "")}.");
             IsWhole = false;
             return;
         }
         if (!_known.TryAdd(name.Text, name.Line))
             problems.Add(name.Line, $"The name `{name.Text}` is taken by line {_known[name.Text]}", "Choose another: givens and parts of an exercise share their names.");
+    }
+
+    /// <summary>A valid name near to the one written, or null.</summary>
+    private static string? Suggestion(string written)
+    {
+        var plain = string.Concat(written.Trim().ToLowerInvariant().Select(character => char.IsAsciiLetterOrDigit(character) ? character : '_')).Trim('_');
+        if (Naming.IsValid(plain)) return plain;
+        var digits = plain.IndexOfAny([.. "0123456789"]);
+        return digits > 0 && Naming.IsValid(plain.Insert(digits, "_")) ? plain.Insert(digits, "_") : null;
     }
 
     /// <summary>Notes the name if a formula may not use it.</summary>
@@ -40,6 +49,8 @@ internal sealed class NameScope
             return;
         if (_later.TryGetValue(name, out var asked))
             problems.Add(line, $"{what} uses `{name}`, which is not answered before it", $"`{name}` is asked in line {asked}: a key may use givens and earlier parts only. Change the key or the order of the parts.");
+        else if (IsWhole && name is "x" or "X")
+            problems.Add(line, $"{what} uses `{name}`, which is neither a given nor an earlier part", "If it is meant for times, write `*`.");
         else if (IsWhole)
             problems.Add(line, $"{what} uses `{name}`, which is neither a given nor an earlier part", NearestWord.Advice(name, _known.Keys));
     }

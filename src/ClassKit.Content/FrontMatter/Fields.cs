@@ -12,6 +12,7 @@ namespace ClassKit.Content.FrontMatter;
 internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemList problems)
 {
     private readonly List<string> _asked = [];
+    private readonly List<string> _missing = [];
 
     /// <summary>The value of a key that must be there; noted as missing otherwise.</summary>
     public Located? Text(string key)
@@ -65,11 +66,16 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
     /// <summary>Where a key stands; null if it does not.</summary>
     public int? LineOf(string key) => fields.FirstOrDefault(field => field.Key == key)?.Line;
 
-    /// <summary>Notes every key that nobody asked for.</summary>
+    /// <summary>Notes every key that is missing and every key that nobody asked for; one that was misspelt is noted once.</summary>
     public void Finish()
     {
         foreach (var field in fields.Where(field => !_asked.Contains(field.Key)))
+        {
             problems.Add(field.Line, $"`{field.Key}` is not a key that is known here", NearestWord.Advice(field.Key, _asked));
+            if (NearestWord.To(field.Key, _asked) is { } meant) _missing.Remove(meant);
+        }
+        foreach (var key in _missing)
+            problems.Add(1, $"`{key}` is missing at the top of the file", $"Add a line `{key}: ...` between the two lines of `---`.");
     }
 
     private Field? Find(string key)
@@ -80,8 +86,7 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
 
     private Located? Missing(string key)
     {
-        if (isWhole)
-            problems.Add(1, $"`{key}` is missing from the front matter", $"Add a line `{key}: ...` between the two lines of `---` at the top.");
+        if (isWhole) _missing.Add(key);
         return null;
     }
 }

@@ -18,7 +18,7 @@ internal sealed record FrontMatterBlock(string Yaml, string Markdown)
         var end = Array.FindIndex(lines, 1, line => line.TrimEnd() == Fence);
         if (end < 0)
         {
-            problems.Add(1, "The front matter begins here and never ends", "Put a line of `---` below its last line.");
+            problems.Add(1, "The lines at the top begin here with `---` and never end", "Put another line of `---` below the last of them.");
             return null;
         }
         // Blank lines stand in for the other half, so that line numbers hold in both.

@@ -22,7 +22,7 @@ internal static class FrontMatterReader
         }
         catch (YamlException broken)
         {
-            problems.Add((int)broken.Start.Line, "The front matter cannot be read from here on", $"{Shape} Put quotes around a value that holds a colon and a space, or that begins with a sign such as %, [, {{ or @.");
+            problems.Add((int)broken.Start.Line, "The lines at the top cannot be read from here on", $"{Shape} Put quotes around a value that holds a colon and a space, or that begins with a sign such as %, [, {{ or @.");
         }
         return new(fields, isWhole: problems.Count == before, problems);
     }
@@ -36,7 +36,7 @@ internal static class FrontMatterReader
         if (!parser.TryConsume<MappingStart>(out _))
         {
             var text = parser.Consume<ParsingEvent>();
-            problems.Add((int)text.Start.Line, "The front matter holds no keys", Shape);
+            problems.Add((int)text.Start.Line, "The lines at the top hold no keys", Shape);
             return;
         }
         while (!parser.TryConsume<MappingEnd>(out _))
@@ -71,7 +71,7 @@ internal static class FrontMatterReader
 
     private static Field? Nested(Parser parser, ProblemList problems)
     {
-        problems.Add((int)(parser.Current?.Start.Line ?? 1), "The front matter goes deeper than one level here", Shape);
+        problems.Add((int)(parser.Current?.Start.Line ?? 1), "The lines at the top go deeper than one level here", Shape);
         return null;
     }
 }

@@ -57,7 +57,7 @@ public static class LessonReader
             return problems.Fail<Lesson>();
         if (document.Opening.Blocks.Count == 0)
             problems.Add(document.Opening.Line, "The lesson has no summary", "Write a sentence or two below the title.");
-        var sections = new Sections(document.Sections, "##", problems);
+        var sections = new Sections(document.Sections, "##", problems, document.Deeper);
         var objectives = Lists.Lines(sections.Required("Objectives"), problems);
         var knowledge = Lists.Lines(sections.Required("Prior knowledge"), problems);
         var formulas = files.All(LinkList.Read(sections.Required("Formulas"), "formulas", problems), LessonFormulaReader.Read, formula => formula.Formula.Title);

@@ -9,7 +9,8 @@ namespace ClassKit.Content.Outline;
 /// <param name="Title">The heading with one <c>#</c>.</param>
 /// <param name="Opening">Everything between the title and the first section.</param>
 /// <param name="Sections">Each heading with two <c>#</c> and what follows it.</param>
-internal sealed record Document(Located Title, Section Opening, IReadOnlyList<Section> Sections)
+/// <param name="Deeper">Every heading with more than two <c>#</c>, as written.</param>
+internal sealed record Document(Located Title, Section Opening, IReadOnlyList<Section> Sections, IReadOnlyList<Located> Deeper)
 {
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePreciseSourceLocation().UsePipeTables().Build();
 
@@ -29,7 +30,8 @@ internal sealed record Document(Located Title, Section Opening, IReadOnlyList<Se
 
         var whole = new Section(titles.Count > 0 ? Section.TextOf(titles[0], markdown) : new("", 1), blocks, markdown);
         var (opening, sections) = whole.Split(2);
-        return new(whole.Heading, opening with { Blocks = [.. opening.Blocks.Where(block => block is not HeadingBlock { Level: 1 })] }, sections);
+        return new(whole.Heading, opening with { Blocks = [.. opening.Blocks.Where(block => block is not HeadingBlock { Level: 1 })] }, sections,
+            [.. blocks.OfType<HeadingBlock>().Where(heading => heading.Level > 2).Select(heading => new Located($"{new string('#', heading.Level)} {Section.TextOf(heading, markdown).Text}", heading.Line + 1))]);
     }
 
     private static List<Block>? Parse(string markdown, ProblemList problems)

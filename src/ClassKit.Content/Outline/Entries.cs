@@ -8,6 +8,7 @@ namespace ClassKit.Content.Outline;
 internal sealed class Entries(Section section, IReadOnlyList<ListEntry> list, ProblemList problems)
 {
     private readonly List<string> _asked = [];
+    private readonly List<string> _missing = [];
     private readonly IReadOnlyList<(string Name, Located Value)> _entries = [.. list.Select(Part)];
 
     /// <summary>The value behind a name, or null with the reason noted.</summary>
@@ -18,17 +19,22 @@ internal sealed class Entries(Section section, IReadOnlyList<ListEntry> list, Pr
         foreach (var (_, extra) in found.Skip(1))
             problems.Add(extra.Line, $"`{name}` is here a second time; the first is in line {found[0].Value.Line}", "Keep one of them.");
         if (found.Count == 0)
-            problems.Add(section.Line, $"`{section.Heading.Text}` has no line `- {name}: ...`", "Add it to the list below the question.");
+            _missing.Add(name);
         else if (found[0].Value.Text.Length == 0)
             problems.Add(found[0].Value.Line, $"`{name}` is empty", "Write its value behind the colon.");
         return found.Count > 0 && found[0].Value.Text.Length > 0 ? found[0].Value : null;
     }
 
-    /// <summary>Notes every line that nobody asked for.</summary>
+    /// <summary>Notes every line that is missing and every line that nobody asked for; one that was misspelt is noted once.</summary>
     public void Finish()
     {
         foreach (var (name, value) in _entries.Where(entry => !_asked.Contains(entry.Name, StringComparer.OrdinalIgnoreCase)))
+        {
             problems.Add(value.Line, $"`{name}` is not known here", NearestWord.Advice(name, _asked));
+            if (NearestWord.To(name, _asked) is { } meant) _missing.Remove(meant);
+        }
+        foreach (var name in _missing)
+            problems.Add(section.Line, $"`{section.Heading.Text}` has no line `- {name}: ...`", "Add it to the list below the question.");
     }
 
     private static (string, Located) Part(ListEntry entry)

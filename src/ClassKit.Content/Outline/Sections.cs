@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
 
 namespace ClassKit.Content.Outline;
@@ -7,9 +8,11 @@ namespace ClassKit.Content.Outline;
 /// <param name="sections">The sections there are.</param>
 /// <param name="mark">How their headings are marked: <c>##</c> or <c>###</c>.</param>
 /// <param name="problems">Where to note what is wrong.</param>
-internal sealed class Sections(IReadOnlyList<Section> sections, string mark, ProblemList problems)
+/// <param name="others">Headings of other sizes as written, among which a missing section may be.</param>
+internal sealed class Sections(IReadOnlyList<Section> sections, string mark, ProblemList problems, params IReadOnlyList<Located> others)
 {
     private readonly List<string> _asked = [];
+    private readonly List<string> _missing = [];
     private readonly HashSet<Section> _taken = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The section of a heading; noted if it is not there or holds nothing.</summary>
@@ -17,7 +20,7 @@ internal sealed class Sections(IReadOnlyList<Section> sections, string mark, Pro
     {
         if (Optional(heading) is not { } section)
         {
-            problems.Add(null, $"There is no section `{mark} {heading}`", $"Add the line `{mark} {heading}` and the text that belongs below it.");
+            _missing.Add(heading);
             return null;
         }
         if (section.Blocks.Count > 0)
@@ -53,12 +56,26 @@ internal sealed class Sections(IReadOnlyList<Section> sections, string mark, Pro
         return named;
     }
 
-    /// <summary>Notes every section that nobody asked for.</summary>
+    /// <summary>Notes every section that is missing and every section that nobody asked for; one that was misspelt is noted once.</summary>
     public void Finish()
     {
         foreach (var section in sections.Where(section => !_taken.Contains(section)))
+        {
             problems.Add(section.Line, $"`{mark} {section.Heading.Text}` is not a section that is known here", Advice(section.Heading.Text));
+            if (NearestWord.To(section.Heading.Text, _asked) is { } meant) _missing.Remove(meant);
+        }
+        foreach (var heading in _missing)
+        {
+            if (OtherSize(heading) is var (line, written))
+                problems.Add(line, $"`{written}` has the wrong number of #", $"Write `{mark} {heading}`.");
+            else
+                problems.Add(null, $"There is no section `{mark} {heading}`", $"Add the line `{mark} {heading}` and the text that belongs below it.");
+        }
     }
+
+    private (int Line, string Written)? OtherSize(string heading) => others
+        .Where(other => other.Text.TrimStart('#').Trim().Equals(heading, StringComparison.OrdinalIgnoreCase))
+        .Select(other => ((int, string)?)(other.Line, other.Text)).FirstOrDefault();
 
     private string Advice(string heading)
     {

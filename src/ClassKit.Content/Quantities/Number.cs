@@ -1,11 +1,12 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 
 namespace ClassKit.Content.Quantities;
 
 /// <summary>Numbers as authored files write them: digits with a decimal point.</summary>
-internal static class Number
+internal static partial class Number
 {
     private const NumberStyles Style = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
@@ -42,6 +43,17 @@ internal static class Number
         return null;
     }
 
-    public static string NumberAdvice(string text) =>
-        TryParse(text.Replace(',', '.'), out _) ? $"Write a decimal point: {text.Replace(',', '.')}." : "Write digits, with a decimal point where needed.";
+    public static string NumberAdvice(string text) => text switch
+    {
+        _ when Thousands().IsMatch(text) => $"Write it without a comma: {text.Replace(",", "", StringComparison.Ordinal)}. If the comma is a decimal point, write a point.",
+        _ when TryParse(text.Replace(',', '.'), out _) => $"Write a decimal point: {text.Replace(',', '.')}.",
+        _ when WithUnit().Match(text) is { Success: true } match => $"Write the number alone: {match.Groups[1].Value}.",
+        _ => "Write digits, with a decimal point where needed.",
+    };
+
+    [GeneratedRegex("^[-+]?[0-9]{1,3}(,[0-9]{3})+$")]
+    private static partial Regex Thousands();
+
+    [GeneratedRegex(@"^([-+]?[0-9]+(\.[0-9]+)?)\s*[^0-9.,\s].*$")]
+    private static partial Regex WithUnit();
 }

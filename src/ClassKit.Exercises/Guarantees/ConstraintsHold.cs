@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas;
+
 namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>What the author asked of a variant.</summary>
@@ -12,8 +14,12 @@ internal sealed class ConstraintsHold : VariantRule
         foreach (var constraint in candidate.Exercise.Constraints)
         {
             if (KeyValues.Holds(constraint, candidate.Names)) continue;
-            return new(Name, Culprit.Of(constraint), $"the constraint `{constraint.Text}` does not hold", "",
-                "Narrow the ranges to values that fit together, or loosen the constraint.");
+            var isComparison = NamedEvaluation.Evaluate(constraint, candidate.Names).Value.Kind == CellValueKind.Logical;
+            return new(
+                Name, Culprit.Of(constraint),
+                isComparison ? $"the constraint `{constraint.Text}` does not hold" : $"the constraint `{constraint.Text}` is neither true nor false",
+                string.Join(", ", candidate.Exercise.Parts.Where(part => constraint.Names.Contains(part.Id, StringComparer.OrdinalIgnoreCase)).Select(part => $"`{part.Id}` is {ResultText.Of(part, candidate.Answers[part.Id])}")),
+                isComparison ? "Narrow the ranges to values that fit together, or loosen the constraint." : "Write a comparison, such as `=water<600`.");
         }
         return null;
     }

@@ -24,7 +24,7 @@ internal sealed class GivensFitTheBench : VariantRule
             if (step > 0 && shown % step != 0)
             {
                 return new(Name, Culprit.Of(given), $"no instrument shows `{given.Id}` so finely", $"it is {GivenText.Of(given, value)}",
-                    string.Create(CultureInfo.InvariantCulture, $"Choose a lowest value and a step in whole {step} {given.Unit}."));
+                    string.Create(CultureInfo.InvariantCulture, $"Choose a lowest value and a step that are multiples of {step} {given.Unit}."));
             }
             if (Digits.Significant(shown) > MostDigits)
             {

@@ -68,7 +68,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData(" *Source: heat of vaporisation of water at 100 °C, IAPWS steam tables.*", "", "", "The caution `Steam when piercing` names no source", "*Source:")]
     [InlineData("- **Onset.**", "- **Onest.**", "", "`Onest` is not a trait", "Did you mean `Onset`?", 2)]
     [InlineData("- **Limit.** The heat", "- **Onset.** The heat", "", "`Onset` is here a second time", "Put both together", 2)]
-    [InlineData("## Notes", "## Note", null, "There is no section `## Notes`", "Add the line `## Notes`", 2)]
+    [InlineData("## Notes", "## Note", "", "`## Note` is not a section", "Did you mean `Notes`?")]
     [InlineData("## Equipment", "## Method", "", "The section `Method` is here a second time; the first is in line", "another heading", 2)]
     public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
     {

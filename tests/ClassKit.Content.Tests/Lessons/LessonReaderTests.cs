@@ -86,6 +86,6 @@ public sealed class LessonReaderTests : IDisposable
         var reading = LessonReader.Read(_lesson);
 
         Assert.Contains(reading.Problems, problem => problem.File.EndsWith("exercises/yeast.md", StringComparison.Ordinal) && problem.Found.Contains("`skill` is missing", StringComparison.Ordinal));
-        Complaint.One(Assert.Single(reading.Problems, problem => problem.File.EndsWith("formulas/popovers.md", StringComparison.Ordinal)), 1, "begins here and never ends", "`---`");
+        Complaint.One(Assert.Single(reading.Problems, problem => problem.File.EndsWith("formulas/popovers.md", StringComparison.Ordinal)), 1, "begin here with `---` and never end", "`---`");
     }
 }
