@@ -1,14 +1,24 @@
+using System.Text.RegularExpressions;
 using ClassKit.Exercises;
 
 namespace ClassKit.PracticeBank.Tests;
 
 /// <summary>What the bank as a whole promises an instructor.</summary>
-public sealed class PracticeBankTests
+public sealed partial class PracticeBankTests
 {
     private static readonly string[] Skills =
         ["baker's percentage", "scaling and yield", "dough temperature", "yeast", "chemical leavening", "steam and expansion", "units and measures", "cost"];
 
     public static TheoryData<string> Ids => PracticeBank.Ids;
+
+    [Fact]
+    public void There_are_more_than_thirty_and_every_skill_has_all_three_levels()
+    {
+        Assert.True(PracticeBank.Exercises.Count > 30);
+        Assert.All(Skills, skill => Assert.Equal(
+            [ExerciseLevel.Guided, ExerciseLevel.Standard, ExerciseLevel.Open],
+            PracticeBank.Exercises.Where(exercise => exercise.Skill == skill).Select(exercise => exercise.Level).Distinct().Order()));
+    }
 
     [Fact]
     public void Ids_and_titles_are_unique()
@@ -46,6 +56,18 @@ public sealed class PracticeBankTests
 
     [Theory]
     [MemberData(nameof(Ids))]
+    public void The_text_reads_on_with_its_numbers_in_it(string id)
+    {
+        var exercise = PracticeBank.Of(id);
+        var text = ProblemText.Fill(exercise, Variants.Draw(exercise, 1).Single().Givens);
+
+        Assert.DoesNotContain('{', text);
+        // As "80 rolls rolls" would, with a unit of the given's and the same word in the text.
+        Assert.False(DoubledWord().IsMatch(text), text);
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
     public void No_wrong_turn_is_taken_for_the_right_one_or_for_another(string id)
     {
         var exercise = PracticeBank.Of(id);
@@ -67,4 +89,7 @@ public sealed class PracticeBankTests
             }
         }
     }
+
+    [GeneratedRegex(@"\b(\w+)\s+\1\b", RegexOptions.IgnoreCase)]
+    private static partial Regex DoubledWord();
 }

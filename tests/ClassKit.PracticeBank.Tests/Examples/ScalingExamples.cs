@@ -15,14 +15,13 @@ public sealed class ScalingExamples
         Assert.Equal(11_220.53, answers["milk"], 0.01);
     }
 
-    [Fact]
-    public void A_dough_at_its_total_percentage_gives_the_published_flour()
-    {
-        // dawghousebakery.com, 2022-03-05, "Calculating dough yield": 1.340 kg at 182 %, published as 736 g.
-        var answers = PracticeBank.Work("tray_of_rolls", ("pieces", 1), ("piece", 1340), ("milk_percent", 0.82));
-
-        Assert.Equal(736, answers["flour"], 0.5);
-    }
+    [Theory]
+    // dawghousebakery.com, 2022-03-05, "Calculating dough yield": 1.340 kg at 182 %, published as 736 g.
+    [InlineData(1340, 0.82, 736)]
+    // wildyeastblog.com, "bp exercises 3": 1400 g at 173.5 %, published as 807 g.
+    [InlineData(1400, 0.735, 807)]
+    public void A_dough_at_its_total_percentage_gives_the_published_flour(double dough, double others, double flour) =>
+        Assert.Equal(flour, PracticeBank.Work("tray_of_rolls", ("pieces", 1), ("piece", dough), ("milk_percent", others))["flour"], 0.5);
 
     [Theory]
     // Armed Forces Recipe Service, General Information A-1: cards for 100 portions.
@@ -55,6 +54,13 @@ public sealed class ScalingExamples
         Assert.Equal(500, answers["flour"], 1e-9);
         Assert.Equal(815, answers["dough"], 1e-9);
         Assert.Equal(8, answers["buns"]);
+    }
+
+    [Fact]
+    public void What_is_on_hand_over_what_the_card_takes_is_the_factor()
+    {
+        // Armed Forces Recipe Service, General Information A-1: 102 lb on hand, 30 lb for 100 portions, factor 3.40.
+        Assert.Equal(3.40, PracticeBank.Work("last_of_the_butter", ("butter", 102), ("butter_percent", 30), ("total_percent", 1), ("piece", 1))["flour"], 1e-9);
     }
 
     [Fact]

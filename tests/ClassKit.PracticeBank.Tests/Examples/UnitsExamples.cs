@@ -63,6 +63,13 @@ public sealed class UnitsExamples
     }
 
     [Fact]
+    public void Three_cups_are_710_millilitres()
+    {
+        // NIST SP 811, B.8: 3 cups, 24 fl oz, are 709.7647 mL; the problem's fluid ounce is rounded to 29.57 mL.
+        Assert.Equal(709.7647, PracticeBank.Work("fluid_ounces", ("honey", 24), ("fluid_ounce", 29.57), ("cup", 236.6), ("cup_honey", 339), ("ounce", 28.35))["volume"], 0.1);
+    }
+
+    [Fact]
     public void A_cup_each_of_flour_and_water_is_a_very_wet_dough()
     {
         // USDA SR28: 137 g of bread flour and 237 g of water a cup, 6.0 g of salt a teaspoon.

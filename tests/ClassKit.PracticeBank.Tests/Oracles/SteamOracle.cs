@@ -30,9 +30,9 @@ internal static class SteamOracle
         ["siphon_sponge"] = given =>
         {
             var inside = Kilopascals(given["gauge"] + given["outside"]);
-            var times = Expansion(inside, Kilopascals(given["outside"]));
-            var gas = Volume.FromMillilitres(given["bubbles"]) * times;
-            return [new("absolute", inside.Pascals / 1000), new("times", times), new("gas", gas.Millilitres), new("foam", (gas + Volume.FromMillilitres(given["batter"])).Millilitres)];
+            var growth = Expansion(inside, Kilopascals(given["outside"]));
+            var gas = Volume.FromMillilitres(given["bubbles"]) * growth;
+            return [new("absolute", inside.Pascals / 1000), new("growth", growth), new("gas", gas.Millilitres), new("foam", (gas + Volume.FromMillilitres(given["batter"])).Millilitres)];
         },
         ["mountain_powder"] = given =>
         {
