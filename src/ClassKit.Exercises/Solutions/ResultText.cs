@@ -21,7 +21,7 @@ public static class ResultText
         return part.Unit.Length == 0 ? Number(part, value) : Number(part, value) + NoBreakSpace + part.Unit;
     }
 
-    /// <summary>The number alone, in the scale shown: 65 for 0.65 in percent. Three significant digits at least; no zeros at the end.</summary>
+    /// <summary>The number alone, in the scale shown: 65 for 0.65 in percent. Three significant digits at least; no zeros at the end, except in money.</summary>
     /// <remarks>Halves go away from zero, as a spreadsheet shows them.</remarks>
     public static string Number(Part part, double value)
     {
@@ -29,7 +29,7 @@ public static class ResultText
         var (shown, decimals) = Shown(part, value);
         // A decimal rounds 0.145 as it is written.
         return Math.Abs(shown) < LargestRounded
-            ? Math.Round((decimal)shown, decimals, MidpointRounding.AwayFromZero).ToString("0.######", CultureInfo.InvariantCulture).Replace('-', '\u2212')
+            ? Math.Round((decimal)shown, decimals, MidpointRounding.AwayFromZero).ToString(AnswerUnit.IsMoney(part.Unit) ? "0.00####" : "0.######", CultureInfo.InvariantCulture).Replace('-', '\u2212')
             : shown.ToString("G6", CultureInfo.InvariantCulture).Replace('-', '\u2212');
     }
 
@@ -56,7 +56,7 @@ public static class ResultText
     private static (double Value, int Decimals) Shown(Part part, double value)
     {
         var shown = value * Scale(part);
-        return (shown, Decimals(shown, part.Tolerance.Around(value) * Scale(part)));
+        return (shown, Math.Max(AnswerUnit.LeastDecimals(part.Unit), Decimals(shown, part.Tolerance.Around(value) * Scale(part))));
     }
 
     private static int Scale(Part part) => AnswerUnit.IsPercent(part.Unit) ? 100 : 1;

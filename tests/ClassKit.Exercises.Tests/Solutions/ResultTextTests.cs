@@ -20,6 +20,13 @@ public sealed class ResultTextTests
     public void An_answer_has_the_places_that_its_tolerance_gives_meaning_to(double value, double tolerance, string text) =>
         Assert.Equal(text, ResultText.Of(Asking("g", Tolerance.Absolute(tolerance)), value));
 
+    [Theory]
+    [InlineData(2.5, "2.50\u00A0dollars")]
+    [InlineData(13.509, "13.51\u00A0dollars")]
+    [InlineData(0.4375, "0.438\u00A0dollars")]
+    public void Money_has_its_cents(double value, string text) =>
+        Assert.Equal(text, ResultText.Of(Asking("dollars", Tolerance.Absolute(0.02)), value));
+
     /// <summary>The flour of 73 pieces of 390 g at 170 %: a college worksheet on baker's percentage, 16 747.06 g.</summary>
     [Fact]
     public void A_relative_tolerance_counts_places_at_the_size_of_the_answer() =>
