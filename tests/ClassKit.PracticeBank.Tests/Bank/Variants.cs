@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ClassKit.Exercises;
 
 namespace ClassKit.PracticeBank.Tests;
@@ -8,10 +9,13 @@ internal static class Variants
     /// <summary>More draws thrown away in a row than this and the ranges do not fit the constraints.</summary>
     private const int MostRejections = 100;
 
+    /// <summary>Making one takes a few hundred draws; it keeps nothing from one draw to the next.</summary>
+    private static readonly ConcurrentDictionary<string, VariantGenerator> Generators = new();
+
     /// <summary>As many as asked for, the same ones every time.</summary>
     public static IEnumerable<Variant> Draw(Exercise exercise, int count)
     {
-        var generator = VariantGenerator.For(exercise);
+        var generator = Generators.GetOrAdd(exercise.Id, _ => VariantGenerator.For(exercise));
         var random = SeededDraws.For(20_261_125, "bank", exercise.Id);
         for (var drawn = 0; drawn < count; drawn++)
         {
