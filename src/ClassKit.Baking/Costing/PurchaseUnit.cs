@@ -32,8 +32,10 @@ public sealed record PurchaseUnit(string Name, Mass Mass, Money Price)
     }
 
     /// <summary>What those packs cost.</summary>
-    public Computed<Money> CostOfPacks(Mass needed) => PacksFor(needed).Then(packs => Explanation.Of(
-        $"Cost of whole packs: {Name}", "cost", "packs × price of a pack", $"{packs} × {Figures.Amount(Price)}", Figures.Amount(Price * packs)).For(Price * packs));
+    public Computed<Money> CostOfPacks(Mass needed) => PacksFor(needed).Then(packs => Sanity.Money(Price * packs, "Cost") is { } tooMuch
+        ? tooMuch
+        : Explanation.Of(
+            $"Cost of whole packs: {Name}", "cost", "packs × price of a pack", $"{packs} × {Figures.Amount(Price)}", Figures.Amount(Price * packs)).For(Price * packs));
 
     /// <summary>What the mass itself costs, without what is left in the last pack.</summary>
     public Computed<Money> CostOf(Mass used)
@@ -41,6 +43,8 @@ public sealed record PurchaseUnit(string Name, Mass Mass, Money Price)
         if (WhatIsWrong(used) is { } wrong)
             return wrong;
         var cost = Price * (decimal)used.Grams / (decimal)Mass.Grams;
+        if (Sanity.Money(cost, "Cost") is { } tooMuch)
+            return tooMuch;
         return Explanation.Of(
             $"Cost: {Name}", "cost", "price of a pack × used / pack", $"{Figures.Amount(Price)} × {Figures.Grams(used)} / {Figures.Grams(Mass)}", Figures.Amount(cost)).For(cost);
     }

@@ -161,7 +161,7 @@ internal sealed class GasBudgeting
             new(
                 "Gas held",
                 [
-                    ExplainedStep.Given("gas made", "all sources by the end of the course, if none escaped", Figures.Millilitres(end.Gas.Typical)),
+                    ExplainedStep.Given("gas made", "all sources by the end of the course, if none escaped; of steam only what the skin holds", Figures.Millilitres(end.Gas.Typical)),
                     new("room for gas", "gas-free dough × (limit - 1)", $"{Figures.Millilitres(_gasFree)} × ({Figures.Show(limit.Typical)} - 1)", Figures.Millilitres(_gasFree * (limit.Typical - 1))),
                     ExplainedStep.Given("gas held", "minute by minute: new gas less what leaks, at most the room", Figures.Millilitres(end.Held.Typical)),
                     new("share held", "gas held / gas made", $"{Figures.Millilitres(end.Held.Typical)} / {Figures.Millilitres(end.Gas.Typical)}", Figures.Percent(end.Held.Typical / end.Gas.Typical)),
@@ -171,7 +171,10 @@ internal sealed class GasBudgeting
                 ],
                 $"Held as by a {holding.Name}: {Figures.Percent(holding.Share.Low)} to {Figures.Percent(holding.Share.High)} of new gas stays, up to {Figures.Show(limit.Low)} to {Figures.Show(limit.High)} times the gas-free volume. Source: {holding.Source}."));
 
-        static double? Share(GasPoint point) => point.Gas.Typical.Litres > 0 ? point.Held.Typical / point.Gas.Typical : null;
+        // Of steam only what is held is counted as made: the rest of it blows off for as long as there is water.
+        static double? Share(GasPoint point) => point.Gas.Typical.Litres > 0 && point.Shares.All(share => share.Kind != GasSourceKind.Steam)
+            ? point.Held.Typical / point.Gas.Typical
+            : null;
     }
 
     /// <summary>What of the gas is in bubbles: all carbon dioxide alike leaves a part of itself in the dough's water.</summary>

@@ -24,8 +24,10 @@ public sealed record LessonPack(
     /// <summary>What must be declared, over all formulas, each once, in alphabetical order.</summary>
     public IReadOnlyList<string> Allergens => [.. Lesson.Formulas.SelectMany(formula => formula.Allergens).Distinct().Order(StringComparer.Ordinal)];
 
-    /// <summary>How quick breads are changed for this kitchen's altitude: published ranges, nothing that the cards apply by themselves. Null below 3000 ft.</summary>
-    public AltitudeAdjustment? Altitude => AltitudeAdjustment.For(Class.AltitudeMetres);
+    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the middle of each; the cards do not apply it by themselves. Empty below 3000 ft.</summary>
+    public IReadOnlyList<AltitudeFormula> AtAltitude => Class.AltitudeMetres < AltitudeTable.LowestMetres
+        ? []
+        : [.. Lesson.Formulas.Select(formula => AltitudeFormula.For(formula.Formula, Class.AltitudeMetres).Value)];
 
     /// <summary>Computes the pack, with the default assumptions.</summary>
     public static Computed<LessonPack> Build(Lesson lesson, ClassProfile profile) => Build(lesson, profile, PackSettings.Default);

@@ -87,8 +87,10 @@ public sealed class LessonPackTests
     [Fact]
     public void A_high_kitchen_gets_the_published_ranges()
     {
-        Assert.Null(Pack.Altitude);
-        Assert.Equal(5000, LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 1609 }).Value.Altitude!.FromFeet);
+        Assert.Empty(Pack.AtAltitude);
+        var high = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 1609 }).Value;
+        Assert.Equal(high.Lesson.Formulas.Select(formula => formula.Formula.Id), high.AtAltitude.Select(changed => changed.Original.Id));
+        Assert.All(high.AtAltitude, changed => Assert.Equal(changed.Original.Leavening == Leavening.Chemical, changed.Lines.Count > 0));
     }
 
     [Fact]

@@ -95,6 +95,32 @@ public sealed class PackPagesTests
             Assert.Contains("Someone in the class is allergic to milk", pages[file].QuerySelector("main")!.Text(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_high_kitchens_guide_says_what_to_start_with()
+    {
+        var high = LessonPack.Build(SamplePack.Pack.Lesson, SamplePack.Pack.Class with { AltitudeMetres = 1609 }).Value;
+        var guide = Html.Parse(HtmlPages.Pack(high).Single(page => page.FileName == "guide.html").Html);
+        Assert.Contains("1609", guide.QuerySelector("#altitude")!.Text().Replace("\u202F", "", StringComparison.Ordinal), StringComparison.Ordinal);
+
+        // Buttermilk 95 %, at 5000 ft 2 to 4 tbsp a cup more (pastryscoop.com): 106.88 % to 118.75 %, the middle 112.81 %
+        var row = guide.QuerySelectorAll("tr").Single(row => row.QuerySelector("th")?.Text() == "Buttermilk" && row.QuerySelectorAll("td").Length == 3 && row.Text().Contains("112.81", StringComparison.Ordinal));
+        Assert.Contains("106.88 to 118.75", row.Text(), StringComparison.Ordinal);
+        Assert.Null(Pages["guide.html"].QuerySelector("#altitude"));
+    }
+
+    [Fact]
+    public void The_comparison_says_how_much_gas_is_held_and_what_ends_the_rise()
+    {
+        var rows = Pages["comparison.html"].QuerySelector("#held")!.ParentElement!.QuerySelectorAll("tr");
+        var held = rows.Single(row => row.QuerySelector("th")!.Text() == "Held once the walls are set");
+        Assert.Equal(SamplePack.Pack.Comparison.Count, held.QuerySelectorAll("td").Length);
+        Assert.All(
+            held.QuerySelectorAll("td").Zip(SamplePack.Pack.Comparison),
+            pair => Assert.Contains(
+                pair.Second.Per100Flour.Held.ShareBaked is { } share ? $"{Math.Round(share * 100, MidpointRounding.AwayFromZero)}" : "steam to spare", pair.First.Text(), StringComparison.Ordinal));
+        Assert.Contains(rows, row => row.QuerySelector("th")!.Text() == "What ends the rise");
+    }
+
     /// <summary>Charts are drawn from the computed budget: the widths are to each other as the amounts.</summary>
     [Fact]
     public void Bars_of_gas_are_as_long_as_the_amounts_computed()
