@@ -1,3 +1,4 @@
+using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Outline;
@@ -41,6 +42,9 @@ public static class ClassProfileReader
         var scale = fields.Quantity("scale", Dimensions.Mass, Bounds.AboveZero, default);
         var smallScale = fields.Quantity("small scale", Dimensions.Mass, Bounds.AboveZero, default);
         var ovens = fields.Whole("ovens", Bounds.Countable);
+        var ovenPlaces = fields.Has("oven places") ? fields.Whole("oven places", Bounds.Countable) : ClassProfile.UsualOvenPlaces;
+        var heatUp = fields.Has("oven heat-up") ? fields.Quantity("oven heat-up", Dimensions.Minutes, Dimensions.PartOfPeriod, 0) : ClassProfile.UsualHeatUpMinutes;
+        var equipment = fields.Has("equipment") ? EquipmentList.Read(fields.List("equipment"), fields.LineOf("equipment"), problems) : [];
         var allergies = fields.List("allergies");
         var units = fields.Choice("units", Systems);
         if (teams > students)
@@ -51,6 +55,11 @@ public static class ClassProfileReader
             return problems.Fail<ClassProfile>();
         return problems.Finish(() => new ClassProfile(
             document.Title.Text, kitchen!.Value.Text, students, teams, pieces, (int)Math.Round(period, MidpointRounding.AwayFromZero),
-            temperature, altitude, scale, smallScale, ovens, allergies, units));
+            temperature, altitude, scale, smallScale, ovens, allergies, units)
+        {
+            OvenPlaces = ovenPlaces,
+            OvenHeatUpMinutes = (int)Math.Round(heatUp, MidpointRounding.AwayFromZero),
+            Equipment = equipment,
+        });
     }
 }

@@ -63,6 +63,9 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
         return [.. field.Values.Select(value => value.Text).Where(text => text.Length > 0 && text != "none")];
     }
 
+    /// <summary>True if a key that may be left out is there.</summary>
+    public bool Has(string key) => Find(key) is not null;
+
     /// <summary>Where a key stands; null if it does not.</summary>
     public int? LineOf(string key) => fields.FirstOrDefault(field => field.Key == key)?.Line;
 

@@ -41,6 +41,7 @@ public static class LessonFormulaReader
         var pieceMass = fields.Quantity("piece mass", Dimensions.Mass, Bounds.AboveZero, default);
         var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
         var mixTemperature = fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
+        var bestWithin = fields.Has("best within") ? (int?)Math.Round(fields.Quantity("best within", Dimensions.Minutes, Dimensions.PartOfPeriod, 0), MidpointRounding.AwayFromZero) : null;
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -59,6 +60,9 @@ public static class LessonFormulaReader
         return problems.Finish(() => new LessonFormula(
             new BakersFormula(id, document.Title.Text, leavening, lines), piece!.Value.Text, pieceMass, loss, document.Opening.Prose, mixTemperature,
             steps.First(step => step.InOven).Temperature!.Value, steps.Last(step => step.InOven).Temperature!.Value,
-            steps, equipment, cautions, notes!, traits!));
+            steps, equipment, cautions, notes!, traits!)
+        {
+            BestWithinMinutes = bestWithin,
+        });
     }
 }

@@ -51,6 +51,8 @@ public static class LessonReader
         var files = new LinkedFiles(problems);
         var marking = files.One(fields.Text("marking"), MarkingSchemeReader.Read);
         var rubric = files.One(fields.Text("bench rubric"), PracticalRubricReader.Read);
+        var aside = new SetAside(
+            Minutes(fields, "setup", SetAside.Usual.SetupMinutes), Minutes(fields, "tasting", SetAside.Usual.TastingMinutes), Minutes(fields, "cleanup", SetAside.Usual.CleanupMinutes));
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -60,13 +62,17 @@ public static class LessonReader
         var sections = new Sections(document.Sections, "##", problems, document.Deeper);
         var objectives = Lists.Lines(sections.Required("Objectives"), problems);
         var knowledge = Lists.Lines(sections.Required("Prior knowledge"), problems);
-        var formulas = files.All(LinkList.Read(sections.Required("Formulas"), "formulas", problems), LessonFormulaReader.Read, formula => formula.Formula.Title);
+        var beforeFormulas = problems.Count;
+        var formulaLinks = LinkList.Read(sections.Required("Formulas"), "formulas", problems);
+        var formulas = files.All(formulaLinks, LessonFormulaReader.Read, formula => formula.Formula.Title);
+        var allRead = formulas.Count == formulaLinks.Count && problems.Count == beforeFormulas;
         var exercises = files.All(LinkList.Read(sections.Required("Exercises"), "exercises", problems), ExerciseReader.Read, exercise => exercise.Title);
         var vocabulary = Lists.Entries(sections.Required("Vocabulary"), problems)
             .Select(entry => NamedItem.Read(entry.Text, "- **Proof.** The last rise before baking.", problems)).OfType<NamedItem>()
             .Select(item => new Term(item.Name.Text, item.Text.Text)).ToList();
         var cautions = Cautions.Read(sections.Required("Cautions"), problems);
         var plan = Plans.Read(sections.Required("Plan"), period, problems);
+        var demonstrations = DemonstrationList.Read(sections.Optional("Demonstrations"), formulas, allRead, problems);
         var questions = Questions.Read(sections.Required("Questions"), problems);
         var failures = Tables.Rows(sections.Required("Failures"), FailureColumns, problems).Select(row => new Failure(
             row.Required("Sign", problems)?.Text ?? "", row.Required("Cause", problems)?.Text ?? "", row.Required("Cure", problems)?.Text ?? "")).ToList();
@@ -76,7 +82,16 @@ public static class LessonReader
 
         var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new Lesson(
             id, document.Title.Text, document.Opening.Prose, period, objectives, knowledge, vocabulary, cautions, plan, questions, failures,
-            formulas, exercises, marking!, rubric!, handout!, guide!));
+            formulas, exercises, marking!, rubric!, handout!, guide!)
+        {
+            Demonstrations = demonstrations,
+            SetAside = aside,
+        });
         return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);
     }
+
+    /// <summary>A key that may be left out.</summary>
+    private static int Minutes(Fields fields, string key, int usual) => fields.Has(key)
+        ? (int)Math.Round(fields.Quantity(key, Dimensions.Minutes, Dimensions.PartOfPeriod, usual), MidpointRounding.AwayFromZero)
+        : usual;
 }

@@ -1,9 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
-using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
 using ClassKit.Lessons;
@@ -18,10 +16,12 @@ internal static partial class MethodSteps
     public static IReadOnlyList<MethodStep> Read(Section? section, ProblemList problems)
     {
         var before = problems.Count;
-        List<MethodStep> steps = [.. Lists.Entries(section, problems).Select(entry => Step(entry.Text, problems)).OfType<MethodStep>()];
-        if (section is not null && problems.Count == before && !steps.Exists(step => step.InOven))
+        List<(MethodStep Step, int Line)> steps = [.. Lists.Entries(section, problems).Select(entry => (Step: Step(entry.Text, problems)!, entry.Text.Line)).Where(read => read.Step is not null)];
+        if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.InOven))
             problems.Add(section.Line, "No step says what the oven is set to", "Write it in the brackets of the step: `(18–20 min, oven 190 °C)`.");
-        return steps;
+        foreach (var late in steps.Skip(steps.FindLastIndex(read => read.Step.InOven) + 1).Where(read => read.Step.Work.OvenReady && steps.Exists(any => any.Step.InOven)))
+            problems.Add(late.Line, $"`{late.Step.Name}` needs the oven ready, and nothing is baked after it", "Write `oven ready` at a step before the bake that the oven is ready for.");
+        return [.. steps.Select(read => read.Step)];
     }
 
     private static MethodStep? Step(Located item, ProblemList problems)
@@ -35,11 +35,8 @@ internal static partial class MethodSteps
         var conditions = match.Groups["conditions"].Value.Split(',', StringSplitOptions.TrimEntries);
         if (Duration(new(conditions[0], item.Line), problems) is not var (min, max))
             return null;
-        var inOven = conditions.Length > 1 && conditions[1].StartsWith("oven ", StringComparison.OrdinalIgnoreCase);
-        var temperature = conditions.Length > 1 ? Degrees(new(inOven ? conditions[1][5..].Trim() : conditions[1], item.Line), problems) : null;
-        if (conditions.Length > 2)
-            problems.Add(item.Line, $"The brackets hold `{conditions[2]}` as well", "They hold a duration and, if it matters, one temperature.");
-        return new(match.Groups["name"].Value, match.Groups["text"].Value, min, max, temperature, inOven);
+        var rest = new StepConditions(conditions.Skip(1), item.Line, problems);
+        return new(match.Groups["name"].Value, match.Groups["text"].Value, min, max, rest.Temperature, rest.InOven) { Work = rest.Work };
     }
 
     private static (int Min, int Max)? Duration(Located text, ProblemList problems)
@@ -57,9 +54,6 @@ internal static partial class MethodSteps
         problems.Add(text.Line, $"The duration is `{text.Text}`", "Write the shorter time first.");
         return null;
     }
-
-    private static Temperature? Degrees(Located text, ProblemList problems) =>
-        Dimensions.Temperature.Read(text, "The temperature", Dimensions.KitchenDegrees, problems);
 
     [GeneratedRegex(@"^\*\*(?<name>[^*]+?)\.?\*\*\s*\((?<conditions>[^)]+)\)\.?\s*(?<text>\S.*)$")]
     private static partial Regex Shape();

@@ -42,6 +42,9 @@ internal static class Dimensions
     /// <summary>As long as a class can last, in minutes or hours.</summary>
     public static readonly Bounds Period = new(0, false, 1440);
 
+    /// <summary>A part of a class, which may be missing, in minutes or hours.</summary>
+    public static readonly Bounds PartOfPeriod = new(0, true, 1440);
+
     /// <summary>What a kitchen or an oven can have, in either scale; keeps slips such as 2200 °C from passing.</summary>
     public static readonly Bounds KitchenDegrees = new(-40, true, 600);
 }

@@ -37,4 +37,11 @@ public sealed record Lesson(
     MarkingScheme Marking,
     PracticalRubric BenchRubric,
     string HandoutText,
-    string GuideText);
+    string GuideText)
+{
+    /// <summary>What the instructor shows to all teams at once, in order.</summary>
+    public IReadOnlyList<LessonDemonstration> Demonstrations { get; init; } = [];
+
+    /// <summary>What the period keeps for other things than baking.</summary>
+    public SetAside SetAside { get; init; } = SetAside.Usual;
+}

@@ -31,6 +31,9 @@ public sealed record LessonFormula(
     string Notes,
     LeaveningTraits Traits)
 {
+    /// <summary>How many minutes it may stand ready before it is tasted; null where that does not matter.</summary>
+    public int? BestWithinMinutes { get; init; }
+
     /// <summary>What must be declared, over all ingredients, each once.</summary>
     public IReadOnlyList<string> Allergens =>
         [.. Formula.Lines.SelectMany(line => line.Ingredient.Allergens).Distinct().Order(StringComparer.Ordinal)];

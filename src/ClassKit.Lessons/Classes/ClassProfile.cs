@@ -1,4 +1,5 @@
 using ClassKit.Baking;
+using ClassKit.BenchPlans;
 
 namespace ClassKit.Lessons;
 
@@ -29,4 +30,20 @@ public sealed record ClassProfile(
     Mass SmallScaleResolution,
     int Ovens,
     IReadOnlyList<string> Allergies,
-    UnitSystem Units);
+    UnitSystem Units)
+{
+    /// <summary>How many tins or trays fit in one oven where a profile says nothing. Common practice, no source.</summary>
+    public const int UsualOvenPlaces = 4;
+
+    /// <summary>How long an oven heats up where a profile says nothing. Common practice, no source.</summary>
+    public const int UsualHeatUpMinutes = 20;
+
+    /// <summary>How many tins or trays one oven holds at once; 1 or more.</summary>
+    public int OvenPlaces { get; init; } = UsualOvenPlaces;
+
+    /// <summary>Minutes from switching an oven on, as the class begins, until it is hot; 0 if they are hot by then.</summary>
+    public int OvenHeatUpMinutes { get; init; } = UsualHeatUpMinutes;
+
+    /// <summary>What the teams share besides ovens. Of a kind that is not listed there is always one free.</summary>
+    public IReadOnlyList<EquipmentCount> Equipment { get; init; } = [];
+}

@@ -44,7 +44,24 @@ public sealed class ClassProfileReaderTests : IDisposable
     public void A_class_without_allergies_says_none() =>
         Assert.Empty(Read(_shipped.Replace("[sesame, tree nuts]", "none", StringComparison.Ordinal)).Model!.Allergies);
 
+    [Fact]
+    public void What_the_benches_share_is_read_and_may_be_left_out()
+    {
+        var profile = Read(_shipped).Model!;
+        var bare = Read(string.Join('\n', _shipped.Split('\n').Where(line => !line.StartsWith("oven ", StringComparison.Ordinal) && !line.StartsWith("equipment", StringComparison.Ordinal)))).Model!;
+
+        Assert.Equal((6, 20), (profile.OvenPlaces, profile.OvenHeatUpMinutes));
+        Assert.Equal(["6 burners", "12 proofing places"], profile.Equipment.Select(count => count.ToString()));
+        Assert.Equal((ClassProfile.UsualOvenPlaces, ClassProfile.UsualHeatUpMinutes), (bare.OvenPlaces, bare.OvenHeatUpMinutes));
+        Assert.Empty(bare.Equipment);
+    }
+
     [Theory]
+    [InlineData("6 burners", "6 burnners", "", "`burnners` is not equipment", "Did you mean `burners`?")]
+    [InlineData("6 burners", "burners", "", "`equipment` holds `burners`", "how many of what")]
+    [InlineData("6 burners", "6 burners, 2 burners", "", "counts the burners a second time", "one number")]
+    [InlineData("oven places: 6", "oven places: 0", "", "`oven places` is 0", "from 1 to 10000")]
+    [InlineData("oven heat-up: 20 min", "oven heat-up: 20", "", "without a unit", "min")]
     [InlineData("teams: 6", "teams: 25", "", "There are 25 teams for 24 students", "at most as many teams")]
     [InlineData("students: 24", "students: -1", "", "`students` is -1", "from 1 to 10000", 2)]
     [InlineData("altitude: 320 m", "altitude: 320 mm", "", "the unit `mm`", "Did you mean `m`?")]

@@ -34,6 +34,16 @@ public sealed class LessonReaderTests : IDisposable
     }
 
     [Fact]
+    public void Demonstrations_and_what_is_set_aside_are_read()
+    {
+        var lesson = LessonReader.Read(_lesson).Model!;
+
+        Assert.Equal((10, 20, 5), (lesson.SetAside.SetupMinutes, lesson.SetAside.TastingMinutes, lesson.SetAside.CleanupMinutes));
+        Assert.Equal(("Filling a hot tin", 3, "popovers", "Fill"), (lesson.Demonstrations[1].Name, lesson.Demonstrations[1].Minutes, lesson.Demonstrations[1].FormulaId, lesson.Demonstrations[1].StepName));
+        Assert.StartsWith("One carries, one pours", lesson.Demonstrations[1].Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_file_may_be_named_instead_of_its_folder() =>
         Assert.Equal("one-tin-three-lifts", LessonReader.Read(Path.Combine(_lesson, "lesson.md")).Model?.Id);
 
@@ -66,6 +76,12 @@ public sealed class LessonReaderTests : IDisposable
     [InlineData("- [Popovers](formulas/popovers.md)", "- [Popovers](formulas/popovers.md)\n- [Puffs](formulas/../formulas/popovers.md)", "- [Puffs]", "is listed a second time", "Keep one")]
     [InlineData("[Popovers](", "[Puffs](", "", "The link reads `Puffs`, but the file's title is `Popovers`", "Use the file's title")]
     [InlineData("1. **10 min.** Welcome", "1. **ten min.** Welcome", "", "The time is `ten min`", "`150 min`")]
+    [InlineData("setup: 10 min", "setup: 10", "", "`setup` is `10`, without a unit", "`150 min`")]
+    [InlineData("setup: 10 min", "set-up: 10 min", "", "`set-up` is not a key", "Did you mean `setup`?")]
+    [InlineData("before Popovers: Pierce", "before Popovers: Peirce", "", "Popovers has no step `Peirce`", "Did you mean `Pierce`?")]
+    [InlineData("before Popovers: Pierce", "before Popover: Pierce", "", "`Popover` is not a bread", "Did you mean `Popovers`?")]
+    [InlineData("(3 min, before Popovers: Fill)", "(3 min, Popovers: Fill)", "", "This demonstration reads `**Filling a hot tin**", "before Batter buns: Stir down")]
+    [InlineData("(3 min, before Popovers: Fill)", "(0 min, before Popovers: Fill)", "", "takes 0 min", "how long")]
     [InlineData("| Sign | Cause | Cure |", "| Sign | Reason | Cure |", "", "The table has no column `Cause`", "Sign, Cause, Cure", 2)]
     public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
     {

@@ -1,0 +1,123 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using ClassKit.Baking;
+using ClassKit.BenchPlans;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Wording;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content.Lessons;
+
+/// <summary>Reads what stands behind the duration in a step's brackets: a temperature, and what the step takes at the bench.</summary>
+internal sealed partial class StepConditions
+{
+    private const string Unattended = "unattended";
+    private const string DoorShut = "door shut";
+    private const string OvenReady = "oven ready";
+    private const string KeepsOvernight = "keeps overnight";
+    private const string NoWait = "no wait";
+    private const string Oven = "oven ";
+
+    /// <summary>What may be written, as advice names it.</summary>
+    private static readonly string[] Words =
+    [
+        "28 °C", "oven 190 °C", Unattended, "2 people", "2 oven places", DoorShut, OvenReady, KeepsOvernight, NoWait, "wait up to 10 min",
+        .. EquipmentKind.All.Select(kind => kind.One), .. EquipmentKind.All.Select(kind => kind.Many),
+    ];
+
+    private readonly ProblemList _problems;
+    private readonly int _line;
+    private readonly List<EquipmentCount> _uses = [];
+    private int? _people;
+
+    public StepConditions(IEnumerable<string> conditions, int line, ProblemList problems)
+    {
+        (_line, _problems) = (line, problems);
+        foreach (var condition in conditions)
+            Read(condition);
+        Work = Work with { People = _people ?? (InOven ? 0 : 1), Uses = _uses };
+    }
+
+    public Temperature? Temperature { get; private set; }
+
+    public bool InOven { get; private set; }
+
+    public StepWork Work { get; private set; } = StepWork.Usual;
+
+    private void Read(string condition)
+    {
+        switch (condition.ToLowerInvariant())
+        {
+            case Unattended:
+                Staff(0, condition);
+                return;
+            case DoorShut:
+                Work = Work with { DoorShut = true };
+                return;
+            case OvenReady:
+                Work = Work with { OvenReady = true };
+                return;
+            case KeepsOvernight:
+                Work = Work with { KeepsOvernight = true };
+                return;
+            case NoWait:
+                Work = Work with { Wait = WaitWindow.None };
+                return;
+        }
+        if (condition.StartsWith(Oven, StringComparison.OrdinalIgnoreCase))
+            (InOven, Temperature) = (true, Degrees(condition[Oven.Length..].Trim()));
+        else if (Waiting().Match(condition) is { Success: true } wait)
+            Work = Work with { Wait = Window(wait) };
+        else if (Counted().Match(condition) is { Success: true } counted)
+            Count(condition, Whole(counted.Groups["count"], 1), counted.Groups["what"].Value);
+        else
+            Temperature = Degrees(condition);
+    }
+
+    private void Count(string condition, int count, string what)
+    {
+        if (count == 0)
+            _problems.Add(_line, $"The brackets hold `{condition}`", "Leave out what the step does not take.");
+        else if (what is "people" or "person")
+            Staff(count, condition);
+        else if (what is "oven places" or "oven place")
+            Work = Work with { OvenPlaces = count };
+        else if (EquipmentKind.Find(what) is { } kind)
+            _uses.Add(new(kind, count));
+        else
+            _problems.Add(_line, $"The brackets hold `{condition}`, which is not known here", NearestWord.Advice(what, Words));
+    }
+
+    private void Staff(int people, string condition)
+    {
+        if (_people is not null)
+            _problems.Add(_line, $"The brackets hold `{condition}` as well", $"Say once how many people it takes, or `{Unattended}`.");
+        _people = people;
+    }
+
+    private WaitWindow Window(Match wait)
+    {
+        var (least, most) = (Whole(wait.Groups["min"], 0), Whole(wait.Groups["max"], 0));
+        if (least <= most)
+            return new(least, most);
+        _problems.Add(_line, $"The wait is `{wait.Value}`", "Write the shorter time first.");
+        return WaitWindow.Usual;
+    }
+
+    private Temperature? Degrees(string text)
+    {
+        if (Temperature is not null)
+            _problems.Add(_line, $"The brackets hold a second temperature, `{text}`", "A step has one: split it where the heat changes.");
+        return Dimensions.Temperature.Read(new(text, _line), "The temperature", Dimensions.KitchenDegrees, _problems);
+    }
+
+    private static int Whole(Group digits, int absent) => digits.Success ? int.Parse(digits.Value, CultureInfo.InvariantCulture) : absent;
+
+    [GeneratedRegex(@"^wait\s+(up\s+to\s+|(?<min>[0-9]{1,3})\s*[–-]\s*)(?<max>[0-9]{1,3})\s*min$", RegexOptions.IgnoreCase)]
+    private static partial Regex Waiting();
+
+    /// <summary>A word of three letters or more, with a count before it or not; units of temperature are shorter.</summary>
+    [GeneratedRegex(@"^((?<count>[0-9]{1,3})\s+)?(?<what>[A-Za-z][A-Za-z ]{2,})$")]
+    private static partial Regex Counted();
+}
