@@ -8,6 +8,8 @@ internal static class CommonOptions
 {
     public static Argument<string> Lesson() => new("LESSON") { Description = "The lesson's folder, such as lessons/one-tin-three-lifts." };
 
+    public static Argument<string> LessonOrExercises() => new("LESSON") { Description = "The lesson's folder, or a folder of exercises such as lessons/practice." };
+
     public static Option<string> Out(string what) => new("--out") { Description = $"The folder to write {what} to.", HelpName = "DIR", Required = true };
 
     public static Option<ulong> Seed(ulong usual) => new("--seed")

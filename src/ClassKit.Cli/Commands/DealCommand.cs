@@ -8,14 +8,16 @@ internal static class DealCommand
 {
     public static Command Create(Report report)
     {
-        var lesson = CommonOptions.Lesson();
+        var lesson = CommonOptions.LessonOrExercises();
         var roster = new Option<string>("--roster") { Description = "The students, a CSV file with id and name.", HelpName = "FILE", Required = true };
         var to = CommonOptions.Out("workbooks, key and dealt.json");
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);
+        var set = new SetOptions();
         var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, to, seed };
+        set.AddTo(command);
         command.SetAction(parsed => report.Write(
             parsed.GetRequiredValue(to), DealPractice.Kind,
-            DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), parsed.GetValue(seed))));
+            DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed), parsed.GetValue(seed))));
         return command;
     }
 }

@@ -30,6 +30,9 @@ public static class ContentChecker
         return new(items, [.. problems.Distinct()]);
     }
 
+    /// <summary>What is recognised at or below a folder, in the order of names.</summary>
+    internal static IEnumerable<CheckedItem> Recognised(string folder) => Below(folder);
+
     private static IReadOnlyList<CheckedItem> Named(string file, List<Diagnostic> problems)
     {
         if (ContentRecognition.Of(file) is { } kind)

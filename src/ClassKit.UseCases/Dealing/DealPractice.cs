@@ -15,22 +15,30 @@ public static class DealPractice
     /// <summary>The seed when none is named.</summary>
     public const ulong DefaultSeed = 1;
 
-    /// <summary>Reads a lesson and a roster and makes everything that dealing makes.</summary>
-    public static Produced Make(string lessonFolder, string rosterFile, ulong seed)
+    /// <summary>Reads a lesson, or a folder of exercises, and a roster, and makes everything that dealing makes.</summary>
+    /// <param name="folder">The lesson's folder, or one of exercises.</param>
+    /// <param name="rosterFile">The students.</param>
+    /// <param name="wish">Which exercises are wanted; <see cref="SetWish.None"/> for all of the lesson's own.</param>
+    /// <param name="seed">Decides every draw.</param>
+    public static Produced Make(string folder, string rosterFile, SetWish wish, ulong seed)
     {
-        var lesson = LessonReader.Read(lessonFolder);
+        ArgumentNullException.ThrowIfNull(wish);
+        var set = PracticeSet.Read(folder, wish, seed);
         var roster = RosterReader.Read(rosterFile);
-        return lesson.Succeeded && roster.Succeeded
-            ? Make(lesson.Model, roster.Model, seed, lessonFolder).Produced
-            : Produced.Nothing([.. lesson.Problems, .. roster.Problems]);
+        if (!set.Succeeded || !roster.Succeeded) return Produced.Nothing([.. set.Problems, .. roster.Problems]);
+        var produced = Make(set.Model, roster.Model, seed, folder).Produced;
+        return produced.Succeeded && !wish.IsNone ? produced with { Notes = [set.Model.Summary, .. produced.Notes] } : produced;
     }
 
-    /// <summary>Deals from models that are at hand.</summary>
-    internal static (Produced Produced, DealtClass? Dealt) Make(Lesson lesson, Roster roster, ulong seed, string lessonFolder)
+    /// <summary>Deals a lesson that is at hand.</summary>
+    internal static (Produced Produced, DealtClass? Dealt) Make(Lesson lesson, Roster roster, ulong seed, string lessonFolder) =>
+        Make(new PracticeSet(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking), roster, seed, lessonFolder);
+
+    private static (Produced Produced, DealtClass? Dealt) Make(PracticeSet set, Roster roster, ulong seed, string folder)
     {
-        var result = Dealer.Deal(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking, roster, seed);
+        var result = Dealer.Deal(set.Id, set.Title, set.Exercises, set.Marking, roster, seed);
         if (result.Class is not { } dealt)
-            return (Produced.Nothing([.. result.Problems.Select(problem => new Diagnostic(lessonFolder, null, "An exercise cannot be dealt", problem))]), null);
+            return (Produced.Nothing([.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem))]), null);
         return (new(
             [
                 .. dealt.Students.Select(student => new OutputFile(student.Workbook, DealtWorkbookWriter.Write(dealt, student))),

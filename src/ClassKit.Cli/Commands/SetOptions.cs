@@ -1,0 +1,54 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using ClassKit.Exercises;
+
+namespace ClassKit.Cli.Commands;
+
+/// <summary>The options with which a set of exercises is chosen.</summary>
+internal sealed class SetOptions
+{
+    private readonly Option<string[]> _exercises = Many("--exercise", "ID", "An exercise by name, of the lesson or of the practice folder beside it; repeat it for more.");
+    private readonly Option<string[]> _skills = Many("--skill", "SKILL", "Only exercises of this skill, such as \"dough temperature\"; repeat it for more.");
+    private readonly Option<ExerciseLevel[]> _levels = new("--level")
+    {
+        Description = "Only exercises of this level: guided, standard or open; repeat it for more.",
+        HelpName = "LEVEL",
+        CustomParser = ParseLevels,
+    };
+
+    private readonly Option<int?> _minutes = new("--minutes") { Description = "Choose a set that takes at most so many minutes, and nearly.", HelpName = "N", CustomParser = result => (int?)ParseAmount(result) };
+    private readonly Option<int?> _points = new("--points") { Description = "Choose a set that is worth at most so many points, and nearly.", HelpName = "N", CustomParser = result => (int?)ParseAmount(result) };
+
+    /// <summary>Adds the options to a command.</summary>
+    public void AddTo(Command command)
+    {
+        foreach (var option in (Option[])[_exercises, _skills, _levels, _minutes, _points]) command.Options.Add(option);
+    }
+
+    /// <summary>What was asked on the command line.</summary>
+    public SetWish Wish(ParseResult parsed) => new(
+        parsed.GetValue(_exercises) ?? [], parsed.GetValue(_skills) ?? [], parsed.GetValue(_levels) ?? [], parsed.GetValue(_minutes), parsed.GetValue(_points));
+
+    private static Option<string[]> Many(string name, string value, string description) => new(name) { Description = description, HelpName = value, Arity = ArgumentArity.OneOrMore };
+
+    private static ExerciseLevel[] ParseLevels(ArgumentResult result)
+    {
+        var levels = new List<ExerciseLevel>();
+        foreach (var token in result.Tokens)
+        {
+            if (Enum.TryParse<ExerciseLevel>(token.Value, ignoreCase: true, out var level) && Enum.IsDefined(level) && !char.IsAsciiDigit(token.Value[0])) levels.Add(level);
+            else result.AddError($"--level takes guided, standard or open, not {token.Value}.");
+        }
+        return [.. levels];
+    }
+
+    private static int? ParseAmount(ArgumentResult result)
+    {
+        if (result.Tokens is [{ Value: var text }] && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var amount) && amount is > 0 and <= 10_000)
+            return amount;
+        var option = ((OptionResult)result.Parent!).Option.Name;
+        result.AddError($"{option} takes a whole number from 1 to 10000, such as {option} 45.");
+        return null;
+    }
+}

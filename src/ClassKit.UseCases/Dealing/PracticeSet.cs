@@ -1,0 +1,84 @@
+using System.Globalization;
+using ClassKit.Content;
+using ClassKit.Exercises;
+
+namespace ClassKit.UseCases;
+
+/// <summary>The exercises that a class is dealt, and how they are marked.</summary>
+/// <param name="Id">The lesson's id, or the folder's name.</param>
+/// <param name="Title">What stands at the top of workbooks and pages.</param>
+/// <param name="Exercises">In workbook order.</param>
+/// <param name="Marking">How outcomes become points.</param>
+internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise> Exercises, MarkingScheme Marking)
+{
+    /// <summary>Where marks are described if no lesson says where.</summary>
+    private const string UsualMarks = "rubrics/calculation-marks.md";
+
+    /// <summary>Reads a lesson, or a folder of exercises, and chooses from it what is wanted.</summary>
+    /// <param name="folder">With a wish, a lesson may also draw from the folder <c>practice</c> beside it.</param>
+    /// <param name="wish">What is wanted.</param>
+    /// <param name="seed">Decides among sets that fulfil the wish equally well.</param>
+    public static Reading<PracticeSet> Read(string folder, SetWish wish, ulong seed)
+    {
+        var all = !Directory.Exists(folder) || File.Exists(Path.Combine(folder, LessonReader.FileName)) ? OfLesson(folder, wish) : OfFolder(folder);
+        if (!all.Succeeded) return all;
+        if (Misnamed(folder, all.Model.Exercises, wish) is { Count: > 0 } problems) return new(null, problems);
+        var chosen = SetChooser.Choose(all.Model.Exercises, wish, seed);
+        if (chosen.Count == 0)
+            return new(null, [new(folder, null, "No exercise fits what is asked", "Ask for other skills or levels, or for more minutes or points.")]);
+        if (PracticeLayout.FirstNameClash(chosen) is { } clash)
+            return new(null, [new(folder, null, $"Two cells of the practice workbook would both be named {clash}", "Rename an exercise, a given or a part.")]);
+        return new(all.Model with { Exercises = chosen }, []);
+    }
+
+    /// <summary>What the set comes to, in a sentence.</summary>
+    public string Summary => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{string.Join(", ", Exercises.Select(exercise => exercise.Id))}: about {Exercises.Sum(exercise => exercise.Minutes)} minutes, {Exercises.Sum(SetChooser.PointsOf):0.##} points.");
+
+    private static Reading<PracticeSet> OfLesson(string folder, SetWish wish)
+    {
+        var lesson = LessonReader.Read(folder);
+        if (!lesson.Succeeded) return new(null, lesson.Problems);
+        var set = new PracticeSet(lesson.Model.Id, lesson.Model.Title, lesson.Model.Exercises, lesson.Model.Marking);
+        if (wish.IsNone) return new(set, []);
+        var bank = ExerciseBank.Beside(folder);
+        return bank.Succeeded
+            ? new(set with { Exercises = [.. set.Exercises, .. bank.Model.Exercises.ExceptBy(set.Exercises.Select(exercise => exercise.Id), exercise => exercise.Id)] }, [])
+            : new(null, bank.Problems);
+    }
+
+    private static Reading<PracticeSet> OfFolder(string folder)
+    {
+        var bank = ExerciseBank.Read(folder);
+        var name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+        if (!bank.Succeeded) return new(null, bank.Problems);
+        if (MarksAbove(folder) is not { } file)
+            return new(null, [new(folder, null, $"There is no {UsualMarks} here or in a folder above", "It says how answers are marked: copy one there, or deal a lesson, which names its own.")]);
+        var marking = MarkingSchemeReader.Read(file);
+        return marking.Succeeded
+            ? new(new(name, $"Practice: {name.Replace('-', ' ')}", bank.Model.Exercises, marking.Model), [])
+            : new(null, marking.Problems);
+    }
+
+    private static string? MarksAbove(string folder)
+    {
+        for (var at = new DirectoryInfo(Path.GetFullPath(folder)); at is not null; at = at.Parent)
+        {
+            if (Path.Combine(at.FullName, UsualMarks) is var file && File.Exists(file)) return file;
+        }
+        return null;
+    }
+
+    private static List<Diagnostic> Misnamed(string folder, IReadOnlyList<Exercise> pool, SetWish wish)
+    {
+        var ids = pool.Select(exercise => exercise.Id).ToList();
+        var skills = pool.Select(exercise => exercise.Skill).Distinct().Order(StringComparer.Ordinal).ToList();
+        return
+        [
+            .. wish.Exercises.Except(ids).Select(id => new Diagnostic(folder, null, $"There is no exercise called `{id}`", ExerciseBank.Advice(id, ids))),
+            .. wish.Exercises.GroupBy(id => id).Where(group => group.Count() > 1).Select(group => new Diagnostic(folder, null, $"The exercise `{group.Key}` is asked for twice", "Name it once.")),
+            .. wish.Skills.Where(skill => !skills.Contains(skill, StringComparer.OrdinalIgnoreCase)).Select(skill => new Diagnostic(folder, null, $"There is no exercise of the skill `{skill}`", ExerciseBank.Advice(skill, skills))),
+        ];
+    }
+}
