@@ -86,6 +86,9 @@ public sealed class HostileInputTests
         Check(BakingPowder.SodaShare(number), share => [share]);
         Check(BakingPowder.InPlaceOfSoda(soda, number), mass => [mass.Grams]);
         Check(BakingPowder.SodaInPlaceOf(soda, number), mass => [mass.Grams]);
+        Check(SelfRisingFlour.Of(filler, soda, acid, LeaveningAcid.CreamOfTartar, default), flour => [flour.CarbonDioxideShare, flour.LeaveningPerFlour]);
+        Check(PowderRelease.DoubleActing.ShareAt(temperature), share => [share.Low, share.High]);
+        Check(Carbonate.BakersAmmonia.InPlaceOf(Carbonate.BakingSoda with { CarbonDioxideByAcid = number }, soda), mass => [mass.Grams]);
         Check(CarbonDioxide.DryVolume(soda, temperature, pressure), volume => [volume.Litres]);
         YeastFactors factors = new("own", number, 0.33, "by hand");
         Check(factors.Convert(soda, YeastKind.Fresh, YeastKind.ActiveDry), mass => [mass.Grams]);
@@ -99,6 +102,8 @@ public sealed class HostileInputTests
         Check(GasCell.Expansion(from, to, pressure), times => [times]);
         Check(GasCell.VapourShare(from, pressure), share => [share]);
         Check(DissolvedCarbonDioxide.InBubbles(gas, air, water, from, pressure), inside => [inside.Moles]);
+        Check(BoilingWater.At(metres), boiling => [boiling.Celsius]);
+        Check(TimeControl.MinutesUntilDiscarded(from, to), minutes => [minutes]);
         Check(StandardAtmosphere.PressureAt(metres), found => [found.Pascals]);
         Check(StandardAtmosphere.PressureAt(metres, AltitudeKind.Geopotential), found => [found.Pascals]);
         Check(SteamPocket.WaterToFill(hollow, pressure), mass => [mass.Grams]);

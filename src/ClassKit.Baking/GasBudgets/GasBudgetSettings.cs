@@ -4,7 +4,7 @@ namespace ClassKit.Baking;
 /// <param name="AirShare">Air in the mixed dough, of its volume. From memory; a published 145 mL for the dough of 100 g of flour leaves some 4 %.</param>
 /// <param name="SetTemperature">Here the walls of the bubbles stop stretching: 68 °C to 80 °C, H. McGee, On Food and Cooking (2004).</param>
 /// <param name="PowderShare">Available carbon dioxide of baking powder: see <see cref="BakingPowder.UsualShare"/>.</param>
-/// <param name="PowderBenchShare">What double-acting powder gives before the oven. From memory: a third, more or less.</param>
+/// <param name="PowderBenchShare">What baking powder gives before the oven: see <see cref="PowderRelease"/>.</param>
 /// <param name="Yeast">The yeast's model.</param>
 /// <param name="Rise">The yardstick: how many times its gas-free volume a piece should become.</param>
 /// <param name="DoneTemperature">The middle of the piece at the end of baking: 93 °C (200 °F), exploratorium.edu/explore/cooking/yeast-temperature.</param>
@@ -27,7 +27,7 @@ public sealed record GasBudgetSettings(
         new(0.04, 0.08, 0.12),
         new(Temperature.FromCelsius(68), Temperature.FromCelsius(74), Temperature.FromCelsius(80)),
         BakingPowder.UsualShare,
-        new(0.2, 0.3, 0.4),
+        PowderRelease.DoubleActing.BenchShare,
         YeastGasModel.Default,
         3,
         Temperature.FromCelsius(93),

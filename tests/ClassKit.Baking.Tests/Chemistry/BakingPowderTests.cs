@@ -48,4 +48,15 @@ public sealed class BakingPowderTests
 
     [Fact]
     public void Nothing_is_no_powder() => Assert.Equal("no-powder", BakingPowder.AvailableShare(default, default, LeaveningAcid.CreamOfTartar, default).Why!.Code);
+
+    [Theory]
+    // 21 CFR 137.180: at least 0.5 % of carbon dioxide, at most 4.5 parts of acid and soda. By hand: 1.2 g of soda give 0.6287 g of gas in 104.2 g, 0.603 %
+    [InlineData(1.2, 1.5, true, true)]
+    [InlineData(0.9, 1.125, false, true)]
+    [InlineData(2.1, 2.625, true, false)]
+    public void Self_rising_flour_is_held_against_the_law(double soda, double acid, bool gas, bool limit)
+    {
+        var flour = SelfRisingFlour.Of(Mass.FromGrams(100), Mass.FromGrams(soda), Mass.FromGrams(acid), LeaveningAcid.MonocalciumPhosphate, Mass.FromGrams(1.5)).Value;
+        Assert.Equal((gas, limit), (flour.HasGasEnough, flour.IsWithinLimit));
+    }
 }

@@ -58,6 +58,24 @@ public sealed class FormulaSheetTests
     }
 
     [Fact]
+    public void Old_dough_levain_and_soaker_share_one_dough()
+    {
+        // By hand, on 1000 g of flour: old dough 100 + 65 + 2 + 1, levain 80 + 60, soaker 50 g of water; left are 820 of flour, 495 of water, 18 of salt, 9 of yeast
+        var total = Doughs.Of("pain", Leavening.Yeast, ("bread_flour", 90), ("whole_wheat_flour", 10), ("water", 67), ("salt", 2), ("fresh_yeast", 1));
+        SubMix[] ahead =
+        [
+            new("Old dough", Doughs.Of("o", Leavening.Yeast, ("bread_flour", 10), ("water", 6.5), ("salt", 0.2), ("fresh_yeast", 0.1)).Lines),
+            new("Levain", Doughs.Of("l", Leavening.Yeast, ("whole_wheat_flour", 8), ("water", 6)).Lines),
+            new("Soaker", Doughs.Of("s", Leavening.Yeast, ("water", 5)).Lines),
+        ];
+        var sheet = FormulaSheet.For(total, ahead, Mass.FromGrams(1000)).Value;
+        Assert.Equal([800, 20, 495, 18, 9], sheet.Rows.Select(row => Math.Round(row.Final.Grams, 6, MidpointRounding.AwayFromZero)));
+        Assert.Equal([168, 140, 50], sheet.SubMixMasses.Select(mass => Math.Round(mass.Grams, 6, MidpointRounding.AwayFromZero)));
+        Assert.Equal(18, sheet.PrefermentedFlourPercent, 1e-9);
+        Assert.Equal(sheet.Dough.Grams, sheet.FinalDough.Grams, 1e-9);
+    }
+
+    [Fact]
     public void The_final_mixing_puts_the_whole_dough_together() =>
         Gen.Select(Gen.Double[0, 60], Gen.Double[100, 50_000]).Sample((prefermented, flour) =>
         {
