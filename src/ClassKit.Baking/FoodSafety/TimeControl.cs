@@ -1,7 +1,10 @@
 namespace ClassKit.Baking;
 
 /// <summary>Keeping food by the clock instead of by its temperature: batter on the bench, custard on a table.</summary>
-/// <remarks>FDA Food Code 3-501.19: 4 hours; or 6 hours if it was at 41 °F (5 °C) or below to begin with and never above 70 °F (21 °C). Numbers from memory (clause found).</remarks>
+/// <remarks>
+/// FDA Food Code 3-501.19, as adopted in Wisconsin (ATCP 75) and Minnesota (4626.0408): 4 hours after leaving control; or 6 hours if it was at 41 °F (5 °C) or
+/// below to begin with and never above 70 °F (21 °C). Batter mixed at room temperature was never under control; for it too 4 hours are all there are (3-501.14(B)).
+/// </remarks>
 public static class TimeControl
 {
     /// <summary>The minutes after which food without temperature control is discarded.</summary>

@@ -31,6 +31,6 @@ internal sealed class WarmingCurve
     public double GramsBoiledPerMinute(Mass piece, double moisture, Temperature oven) =>
         piece.Grams * HeatCapacity(moisture) * (oven.Celsius - _boiling.Celsius) / _constantMinutes / Saturation.HeatToEvaporateGram(_boiling).Joules;
 
-    /// <summary>J/(g K) of a moist food above freezing: 0.837 + 3.349 × moisture (J. E. Siebel 1892, from memory).</summary>
-    private static double HeatCapacity(double moisture) => 0.837 + 3.349 * moisture;
+    /// <summary>J/(g K) of a dough: 4.180 for its water and 1.42 for the rest, taken as carbohydrate (Heldman 1975, quoted at studylib.net/doc/9707268).</summary>
+    private static double HeatCapacity(double moisture) => 4.180 * moisture + 1.42 * (1 - moisture);
 }

@@ -8,7 +8,7 @@ namespace ClassKit.Baking;
 /// <param name="Decline">Here it begins to fall, in a straight line.</param>
 /// <param name="Death">Here it is 0. 55 °C to 60 °C, exploratorium.edu/explore/cooking/yeast-temperature.</param>
 /// <param name="LagMinutes">Before the first gas, while dry yeast takes up water. From memory.</param>
-/// <param name="SweetPercent">Sugar, of the flour, above which yeast slows down: 5 %, Marek and Bushuk, Cereal Chem. 44 (1967) 300.</param>
+/// <param name="SweetPercent">Sugar, of the flour, above which yeast slows down: 5 %, Marek and Bushuk, Cereal Chem. 44 (1967) 300; likewise hofmann-heatexchanger.com, which finds it inhibited above 6 % and much slower above 10 %.</param>
 /// <param name="SlowdownPerPercent">The share of the rate lost for each per cent of sugar above that. From memory.</param>
 public sealed record YeastGasModel(
     Band<double> MillimolesPerHour,

