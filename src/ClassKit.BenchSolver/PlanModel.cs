@@ -49,11 +49,12 @@ internal sealed class PlanModel
         var watched = _times.Demonstrations.Select((start, at) => Constraints.NewFixedSizeIntervalVar(start, _bench.Demonstrations[at].Minutes, $"shown {at}")).ToArray();
         foreach (var maker in _times.Loads.Select(load => load.Shift.Makers[0]).Append(Maker.Instructor).Distinct())
         {
-            var capacity = maker.IsInstructor ? 1 : _bench.PeoplePerTeam;
+            var there = maker.IsInstructor ? 1 : _bench.PeoplePerTeam;
             var works = _times.Loads.Where(load => load.Shift.Makers[0] == maker)
-                .SelectMany(load => load.Bread.Steps.Select((step, at) => (Interval: load.Intervals[at], step.People)))
-                .Where(work => work.People > 0 && !Drops(RuleKind.People))
-                .Select(work => (work.Interval, People: Math.Min(work.People, capacity)));
+                .SelectMany(load => load.Bread.Steps.Select((step, at) => (Interval: load.Intervals[at], People: Math.Min(step.People, there))))
+                .Where(work => work.People > 0).ToArray();
+            // However many hands there are, none of them works while something is shown.
+            var capacity = Drops(RuleKind.People) ? there + works.Sum(work => work.People) : there;
             var all = Constraints.AddCumulative(capacity);
             foreach (var (interval, people) in works.Concat(watched.Select(interval => (interval, capacity))))
                 all.AddDemand(interval, people);

@@ -1,0 +1,76 @@
+using ClassKit.BenchPlans.Tests.Checking;
+
+namespace ClassKit.BenchPlans.Tests.Planning;
+
+/// <summary>Tries every plan of a small class of one-team shifts, and knows the best by having seen them all.</summary>
+internal static class AllPlans
+{
+    /// <summary>The lowest cost of any plan that the checker accepts; null if it accepts none.</summary>
+    public static int? LowestCost(BenchClass bench, PlanWeights weights)
+    {
+        int? lowest = null;
+        var loads = Enumerable.Range(0, bench.Breads.Count).SelectMany(bread => Enumerable.Range(1, bench.Teams).Select(team => new BenchLoad(Maker.OfTeam(team), bread))).ToArray();
+        var chains = loads.Select(load => Chains(bench, load).Select(chain => (Steps: chain, Cost: Cost(bench, chain, weights))).OrderBy(chain => chain.Cost).ToArray()).ToArray();
+        Choose(0, 0, []);
+        return lowest;
+
+        void Choose(int at, int cost, PlannedStep[] steps)
+        {
+            if (lowest is { } known && cost >= known)
+                return;
+            if (at < loads.Length)
+            {
+                foreach (var chain in chains[at])
+                    Choose(at + 1, cost + chain.Cost, [.. steps, .. chain.Steps]);
+                return;
+            }
+            var plan = new BenchPlan(bench, [.. Enumerable.Range(1, bench.Teams).Select(team => new Shift([Maker.OfTeam(team)]))], steps, []);
+            if (PlanChecker.Faults(bench, plan) is [])
+                lowest = cost;
+        }
+    }
+
+    private static IEnumerable<PlannedStep[]> Chains(BenchClass bench, BenchLoad load)
+    {
+        var tasting = bench.Time.PeriodMinutes - bench.Time.TastingMinutes - bench.Time.CleanupMinutes;
+        return Grow([], bench.Time.SetupMinutes, tasting);
+
+        IEnumerable<PlannedStep[]> Grow(PlannedStep[] steps, int from, int until)
+        {
+            var method = bench.Breads[load.Bread].Steps;
+            if (steps.Length == method.Count)
+            {
+                yield return steps;
+                yield break;
+            }
+            var step = method[steps.Length];
+            for (var start = from; start <= until; start++)
+            {
+                for (var minutes = step.MinMinutes; minutes <= step.MaxMinutes && start + minutes <= tasting; minutes++)
+                {
+                    var end = start + minutes;
+                    foreach (var oven in step.Oven is null ? [null] : Enumerable.Range(1, bench.Ovens.Count).Select(oven => (int?)oven))
+                    {
+                        foreach (var chain in Grow([.. steps, new(load, steps.Length, start, end, oven)], end + step.Wait.MinMinutes, end + step.Wait.MaxMinutes))
+                            yield return chain;
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>Counted here by itself, from what the weights say.</summary>
+    private static int Cost(BenchClass bench, PlannedStep[] chain, PlanWeights weights)
+    {
+        var method = bench.Breads[chain[0].Load.Bread].Steps;
+        var standing = bench.Time.PeriodMinutes - bench.Time.TastingMinutes - bench.Time.CleanupMinutes - chain[^1].End;
+        var waiting = 0;
+        var hurry = 0;
+        for (var at = 0; at < chain.Length; at++)
+        {
+            waiting += at + 1 < chain.Length ? chain[at + 1].Start - chain[at].End - method[at].Wait.MinMinutes : 0;
+            hurry += method[at].People > 0 ? method[at].MaxMinutes - (chain[at].End - chain[at].Start) : 0;
+        }
+        return standing * weights.Standing + waiting * weights.Waiting + hurry * weights.Hurry;
+    }
+}

@@ -1,0 +1,33 @@
+using ClassKit.BenchPlans.Tests.Checking;
+
+namespace ClassKit.BenchPlans.Tests.Planning;
+
+public sealed class NoSolverTests
+{
+    [Fact]
+    public void Without_a_solver_a_rule_of_thumb_plans_and_says_so()
+    {
+        var planning = new BenchPlanner(new Missing(), PlannerSettings.Default).Plan(Bakery.Full());
+
+        Assert.Empty(PlanChecker.Faults(Bakery.Full(), planning.Plan!));
+        Assert.False(planning.Quality!.IsProven);
+        Assert.StartsWith("The library is not there.", planning.Notice, StringComparison.Ordinal);
+        Assert.Contains("there may be a better one", planning.Notice, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_a_solver_and_without_a_plan_nothing_is_claimed()
+    {
+        var planning = new BenchPlanner(new Missing(), PlannerSettings.Default).Plan(Bakery.Full(period: 100));
+
+        Assert.Null(planning.Plan);
+        Assert.Null(planning.Conflict);
+        Assert.Empty(planning.Changes);
+        Assert.Contains("there may be one all the same", planning.Notice, StringComparison.Ordinal);
+    }
+
+    private sealed class Missing : IPlanSolver
+    {
+        public SolverAnswer Solve(SolverQuestion question) => new(SolverVerdict.Unavailable, null, 0, "The library is not there.");
+    }
+}

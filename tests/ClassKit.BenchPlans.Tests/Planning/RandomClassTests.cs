@@ -1,0 +1,66 @@
+using ClassKit.BenchPlans.Tests.Checking;
+
+namespace ClassKit.BenchPlans.Tests.Planning;
+
+public sealed class RandomClassTests
+{
+    private const int PerBatch = 22;
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(6)]
+    [InlineData(7)]
+    [InlineData(8)]
+    [InlineData(9)]
+    public void Every_plan_and_every_plan_after_an_offered_change_keeps_every_rule(int batch)
+    {
+        var planned = 0;
+        for (var seed = batch * PerBatch; seed < (batch + 1) * PerBatch; seed++)
+        {
+            var bench = RandomClass.Of(seed);
+            var planning = Planners.Brief.Plan(bench);
+            if (planning.Plan is { } plan)
+            {
+                planned++;
+                Sound(bench, plan, seed);
+                Assert.InRange(planning.Quality!.Bound, 0, planning.Quality.Weighed);
+                continue;
+            }
+            // Once the change is made the class is planned anew, as an instructor would.
+            foreach (var change in planning.Changes.Take(2))
+            {
+                var changed = change.Apply(bench);
+                var again = Planners.Brief.Plan(changed).Plan;
+                Assert.True(again is not null, $"seed {seed}: {change.InWords(bench)} does not help");
+                Sound(changed, again, seed);
+            }
+        }
+        Assert.InRange(planned, PerBatch / 2, PerBatch);
+    }
+
+    [Fact]
+    public void The_rule_of_thumb_keeps_every_rule_too()
+    {
+        var planned = 0;
+        for (var seed = 0; seed < 300; seed++)
+        {
+            var bench = RandomClass.Of(seed);
+            for (var shifts = 1; shifts <= bench.Teams; shifts++)
+            {
+                if (GreedyPlanner.Plan(bench, shifts) is not { } plan)
+                    continue;
+                planned++;
+                Sound(bench, plan, seed);
+            }
+        }
+        Assert.True(planned > 200, $"Only {planned} plans were made.");
+    }
+
+    private static void Sound(BenchClass bench, BenchPlan plan, int seed) =>
+        Assert.True(PlanChecker.Faults(bench, plan) is [], $"seed {seed}: {string.Join("; ", PlanChecker.Faults(bench, plan))}");
+}

@@ -1,0 +1,61 @@
+using ClassKit.Baking;
+using ClassKit.BenchPlans.Tests.Checking;
+using ClassKit.BenchSolver;
+
+namespace ClassKit.BenchPlans.Tests.Planning;
+
+/// <summary>Classes so small that every plan can be tried.</summary>
+public sealed class SmallClassTests
+{
+    private static readonly BenchBread Flat = new("flat", "Flat", [Bakery.Hands("Roll", 1, 2) with { Wait = new(0, 3) }, Bakery.Hands("Griddle", 2, 3) with { Uses = [new(Bakery.Griddle, 1)] }]);
+    private static readonly BenchBread Cool = new("cool", "Cool", [Bakery.Hands("Shape", 1, 2) with { Wait = new(0, 2) }, Bakery.Baked("Bake", 3, 4, 180)]);
+    private static readonly BenchBread Hot = new("hot", "Hot", [Bakery.Hands("Shape", 1, 1) with { Wait = new(1, 3) }, Bakery.Baked("Bake", 2, 2, 200)]);
+    private static readonly BenchBread Shut = new("shut", "Shut", [Bakery.Hands("Fill", 1, 2) with { Wait = new(0, 2) }, Bakery.Baked("Bake", 3, 4, 200, shut: true)]);
+
+    public static TheoryData<string> Names => [.. Classes.Keys];
+
+    private static Dictionary<string, BenchClass> Classes { get; } = new()
+    {
+        ["two teams, one griddle"] = Class(10, 2, Bakery.Ovens(0, 1), [Flat], 1),
+        ["two teams, two griddles"] = Class(10, 2, Bakery.Ovens(0, 1), [Flat], 2),
+        ["two breads, one person"] = Class(12, 1, Bakery.Ovens(1, 1), [Flat, Cool], 1, people: 1),
+        ["two temperatures, one oven"] = Class(16, 1, Bakery.Ovens(1, 2), [Cool, Hot], 1),
+        ["two temperatures, two ovens"] = Class(12, 1, Bakery.Ovens(2, 1), [Cool, Hot], 1),
+        ["two teams, one place"] = Class(13, 2, Bakery.Ovens(1, 1), [Cool], 1),
+        ["two teams, two places"] = Class(12, 2, Bakery.Ovens(1, 2), [Cool], 1),
+        ["a door that stays shut"] = Class(12, 2, Bakery.Ovens(1, 2), [Shut], 1),
+        ["a door that stays shut beside the same heat"] = Class(14, 1, Bakery.Ovens(1, 2), [Shut, Hot], 1),
+        ["an oven that heats up"] = Class(12, 1, Bakery.Ovens(1, 1, heatUp: 5), [Cool, Flat], 1, people: 1),
+        ["a bread that keeps a minute"] = Class(13, 2, Bakery.Ovens(1, 1), [Cool with { KeepsMinutes = 4 }], 1),
+        ["too little time"] = Class(6, 2, Bakery.Ovens(1, 1), [Cool], 1),
+        ["two breads that may not stand"] = Class(12, 1, Bakery.Ovens(1, 1), [Cool with { KeepsMinutes = 0 }, Hot with { KeepsMinutes = 0 }], 1),
+    };
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_best_of_all_plans_is_found(string name)
+    {
+        var bench = Classes[name];
+        var answer = new CpSatSolver().Solve(new(bench, PlanGoal.Best, bench.Teams, 1));
+        var lowest = AllPlans.LowestCost(bench, PlanWeights.Default);
+
+        Assert.Equal(lowest is null ? SolverVerdict.Impossible : SolverVerdict.Solved, answer.Verdict);
+        if (lowest is null)
+            return;
+        Assert.Empty(PlanChecker.Faults(bench, answer.Plan!));
+        Assert.Equal(lowest, PlanCost.Of(answer.Plan!).Weighed(PlanWeights.Default));
+        Assert.Equal((double)lowest, answer.Bound);
+    }
+
+    [Fact]
+    public void The_soonest_tasting_is_the_shortest_class()
+    {
+        // Two teams, one oven of one place: shape 1, bake 3, bake 3 after that.
+        var answer = new CpSatSolver().Solve(new(Class(60, 2, Bakery.Ovens(1, 1), [Cool], 1), PlanGoal.Shortest, 2, 1));
+
+        Assert.Equal(7, answer.Plan!.Class.Time.ReadyBy);
+    }
+
+    private static BenchClass Class(int minutes, int teams, OvenBank ovens, BenchBread[] breads, int griddles, int people = 2) =>
+        new(new(minutes, 0, 0, 0), teams, people, [new(Bakery.Griddle, griddles)], ovens with { WarmingPerMinute = TemperatureDifference.FromKelvins(10), CoolingPerMinute = TemperatureDifference.FromKelvins(10) }, breads, []);
+}
