@@ -34,6 +34,9 @@ internal sealed class Call
     /// <summary>True for an argument left out, at the end or between two commas.</summary>
     public bool IsMissing(int at) => at >= Count || _nodes[at] is MissingNode;
 
+    /// <summary>True for an argument that is not there at all: one left empty between commas, or after the last, is 0 to many functions.</summary>
+    public bool IsAbsent(int at) => at >= Count;
+
     /// <summary>The syntax of an argument, for the functions that look at the reference and not at what is in it.</summary>
     public FormulaNode Node(int at) => _nodes[at];
 

@@ -46,6 +46,7 @@ internal abstract partial class Interpreter
     private FormulaValue Run(Call call, FunctionRow function)
     {
         var result = function.Run(call);
+        if (result.IsScalar) SpendOn(result.Scalar);
         if (Halted) return CellError.Value;
         return call.Error is { } error ? error : result;
     }

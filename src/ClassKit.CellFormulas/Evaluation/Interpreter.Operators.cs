@@ -12,14 +12,24 @@ internal abstract partial class Interpreter
         if (!System.Runtime.CompilerServices.RuntimeHelpers.TryEnsureSufficientExecutionStack()) return TooDeep();
         var left = Operand(binary.Left);
         var right = Operand(binary.Right);
-        if (left.IsScalar && right.IsScalar) return Operators.Apply(binary.Operator, left.Scalar, right.Scalar, Limits.TextLength);
+        if (left.IsScalar && right.IsScalar)
+        {
+            var value = Operators.Apply(binary.Operator, left.Scalar, right.Scalar, Limits.TextLength);
+            SpendOn(value);
+            return value;
+        }
+
         var (a, b) = (Array(left), Array(right));
         var result = Shape(a, b);
         if (result is null) return CellError.Value;
         for (var row = 0; row < result.Rows && !Halted; row++)
         {
-            for (var column = 0; column < result.Columns; column++)
-                result[row, column] = Operators.Apply(binary.Operator, a.Broadcast(row, column), b.Broadcast(row, column), Limits.TextLength);
+            for (var column = 0; column < result.Columns && !Halted; column++)
+            {
+                var value = Operators.Apply(binary.Operator, a.Broadcast(row, column), b.Broadcast(row, column), Limits.TextLength);
+                SpendOn(value);
+                result[row, column] = value;
+            }
         }
 
         return result;

@@ -119,6 +119,13 @@ internal abstract partial class Interpreter
         if (before == 0 || before / CancellationInterval != _steps / CancellationInterval) _cancellation.ThrowIfCancellationRequested();
     }
 
+    /// <summary>Counts a long text as work, so that no formula fills the memory with them.</summary>
+    public void SpendOn(CellValue made)
+    {
+        const int Short = 256;
+        if (made.IsText && made.Text.Length > Short) Spend(made.Text.Length);
+    }
+
     /// <summary>True where an evaluation ended for want of steps, and might not have if it had begun elsewhere.</summary>
     protected bool IsExhausted => _steps > Limits.Steps || _steps < 0 || _allSteps + _steps > Limits.AllSteps;
 

@@ -53,7 +53,7 @@ internal sealed partial class WorkbookInterpreter
         }
 
         if (target.Formula is null) return Unsupported($"the name {node.Name} stands for no formula that can be read");
-        if (_nameDepth >= DeepestName)
+        if (_nameDepth >= DeepestName || _naming.IndexOf(target.Formula, _namingFrom) >= 0)
         {
             Reason ??= $"the name {node.Name} stands for itself";
             return CellError.Reference;
@@ -63,7 +63,9 @@ internal sealed partial class WorkbookInterpreter
         var outer = _offset;
         _offset = (_path[^1].Row - 1, _path[^1].Column - 1);
         _nameDepth++;
+        _naming.Add(target.Formula);
         var value = Afresh(target.Formula.Root, arrayMode: true);
+        _naming.RemoveAt(_naming.Count - 1);
         _nameDepth--;
         _offset = outer;
         return value;

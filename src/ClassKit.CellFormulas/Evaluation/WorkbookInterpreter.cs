@@ -26,6 +26,10 @@ internal sealed partial class WorkbookInterpreter : Interpreter
     private CellKey? _deferred;
     private int _nameDepth;
 
+    // The names being computed, and which of them are those of the cell on top of the path.
+    private readonly List<CellFormula> _naming = [];
+    private int _namingFrom;
+
     public WorkbookInterpreter(PreparedWorkbook workbook, EvaluationLimits limits)
         : base(limits, workbook.Workbook.Uses1904Dates, CancellationToken.None) => _workbook = workbook;
 
@@ -57,7 +61,8 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         _circleFrom.Clear();
         _waiting.Clear();
         _waiting.Push(target);
-        (_deferred, _offset, _nameDepth) = (null, default, 0);
+        (_deferred, _offset, _nameDepth, _namingFrom) = (null, default, 0, 0);
+        _naming.Clear();
         var value = CellValue.Blank;
         while (_waiting.Count > 0 && !Halted)
         {
@@ -110,7 +115,7 @@ internal sealed partial class WorkbookInterpreter : Interpreter
     public override bool IsHidden(int sheet, int row, bool byFilterOnly)
     {
         var snapshot = _workbook.Sheets[sheet].Snapshot;
-        return (snapshot.IsFiltered || !byFilterOnly) && snapshot.HiddenRows.Contains(row);
+        return snapshot.HiddenRows.Contains(row) && (!byFilterOnly || (snapshot.FilteredRows is var (first, last) && row >= first && row <= last));
     }
 
     protected override bool Deepen()
@@ -173,8 +178,8 @@ internal sealed partial class WorkbookInterpreter : Interpreter
             return default;
         }
 
-        var (outerOffset, outerNames) = (_offset, _nameDepth);
-        (_offset, _nameDepth) = (default, 0);
+        var (outerOffset, outerNames, outerFrom) = (_offset, _nameDepth, _namingFrom);
+        (_offset, _nameDepth, _namingFrom) = (default, 0, _naming.Count);
         _path.Add(key);
         _circleFrom.Add(int.MaxValue);
         var result = Afresh(parse.Formula.Root, isArray);
@@ -183,7 +188,7 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         var circle = _circleFrom[^1];
         _path.RemoveAt(_path.Count - 1);
         _circleFrom.RemoveAt(_circleFrom.Count - 1);
-        (_offset, _nameDepth) = (outerOffset, outerNames);
+        (_offset, _nameDepth, _namingFrom) = (outerOffset, outerNames, outerFrom);
         if (Halted)
         {
             if (_deferred is null && !IsExhausted && Status != EvaluationStatus.Computed) (_ends ??= [])[key] = (Status, Reason!);

@@ -84,9 +84,12 @@ internal static class Arithmetic
     {
         var (dividend, divisor) = (call.Number(0), call.Number(1));
         if (divisor == 0) return CellError.DivideByZero;
+        if (IsWhole(dividend) && IsWhole(divisor)) return dividend % divisor is var rest && rest != 0 && rest < 0 != divisor < 0 ? rest + divisor : rest;
         var quotient = Numbers.Floor(dividend / divisor);
         return Numbers.Add(dividend, -(divisor * quotient));
     }
+
+    private static bool IsWhole(double number) => number == Math.Floor(number);
 
     private static FormulaValue Quotient(Call call)
     {

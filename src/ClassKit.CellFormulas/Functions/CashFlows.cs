@@ -23,12 +23,14 @@ internal static class CashFlows
         call.AddNumbers(0, flows);
         var guess = call.Number(1, 0.1);
         if (call.Failed) return false;
-        return Rate([.. flows.Select((flow, at) => (flow, (double)at))], guess);
+        return Rate(call, [.. flows.Select((flow, at) => (flow, (double)at))], guess);
     }
 
-    private static FormulaValue Rate(List<(double Flow, double Time)> flows, double guess)
+    private static FormulaValue Rate(Call call, List<(double Flow, double Time)> flows, double guess)
     {
         if (guess <= -1 || !flows.Exists(flow => flow.Flow > 0) || !flows.Exists(flow => flow.Flow < 0)) return CellError.Number;
+        call.Interpreter.Spend((int)Math.Min((long)RootFinding.Cost * flows.Count, int.MaxValue / 2));
+        if (call.Failed) return false;
         var scale = flows.Sum(flow => Math.Abs(flow.Flow));
         var rate = RootFinding.Newton(at => Worth(flows, at), guess);
         if (!(Math.Abs(Worth(flows, rate)) <= scale * 1e-9) || rate <= -1) rate = RootFinding.Halving(at => Worth(flows, at));
@@ -55,7 +57,7 @@ internal static class CashFlows
     {
         if (Dated(call, 0) is not { } flows) return false;
         var guess = call.Number(2, 0.1);
-        return call.Failed ? false : Rate(flows, guess);
+        return call.Failed ? false : Rate(call, flows, guess);
     }
 
     /// <summary>Payments with their distance from the first in years; null if the result is decided.</summary>

@@ -79,7 +79,7 @@ internal static class Dates
 
     private static FormulaValue Weekday(Call call)
     {
-        var (serial, type) = (call.Number(0), call.Integer(1, 1));
+        var (serial, type) = (call.Number(0), call.IsAbsent(1) ? 1 : call.Integer(1));
         if (call.Failed) return false;
         if (serial < 0 || serial >= Serial.End) return CellError.Number;
         var day = Serial.Weekday(serial, call.Interpreter.Uses1904Dates);

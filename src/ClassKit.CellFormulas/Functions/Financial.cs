@@ -6,6 +6,9 @@ namespace ClassKit.CellFormulas.Functions;
 /// <summary>Loans and savings with equal payments (OpenFormula 1.3, 6.12). Money paid out is negative.</summary>
 internal static class Financial
 {
+    /// <summary>Below this rate, powers lose more digits than the second order of the series leaves out.</summary>
+    private const double Tiny = 1e-9;
+
     public static readonly FunctionRow[] Rows =
     [
         new("PMT", 3, 5, "VVVVV", call => Payment(call.Number(0), call.Number(1), call.Number(2), call.Number(3, 0), Due(call, 4))),
@@ -22,7 +25,7 @@ internal static class Financial
 
     /// <summary>What one unit paid each period is worth at the end.</summary>
     public static double Annuity(double rate, double periods, double due) =>
-        rate == 0 ? periods : (Math.Pow(1 + rate, periods) - 1) / rate * (1 + rate * due);
+        (Math.Abs(rate) < Tiny ? periods * (1 + (periods - 1) / 2 * rate) : (Math.Pow(1 + rate, periods) - 1) / rate) * (1 + rate * due);
 
     public static FormulaValue Payment(double rate, double periods, double present, double future, double due) =>
         periods == 0 ? CellError.Number : -(present * Math.Pow(1 + rate, periods) + future) / Annuity(rate, periods, due);
@@ -47,12 +50,13 @@ internal static class Financial
         var (periods, payment, present, future) = (call.Number(0), call.Number(1), call.Number(2), call.Number(3, 0));
         var (due, guess) = (Due(call, 4), call.Number(5, 0.1));
         if (call.Failed || periods <= 0 || guess <= -1) return CellError.Number;
+        call.Interpreter.Spend(RootFinding.Cost);
         var scale = Math.Abs(present) + Math.Abs(payment) * periods + Math.Abs(future);
         var rate = RootFinding.Newton(Balance, guess);
         if (!(Math.Abs(Balance(rate)) <= scale * 1e-9) || rate <= -1) rate = RootFinding.Halving(Balance);
         return rate;
 
-        double Balance(double at) => present * Math.Pow(1 + at, periods) + payment * (Math.Abs(at) < 1e-10 ? periods : Annuity(at, periods, due)) + future;
+        double Balance(double at) => present * Math.Pow(1 + at, periods) + payment * Annuity(at, periods, due) + future;
     }
 
     private static FormulaValue NetPresentValue(Call call)

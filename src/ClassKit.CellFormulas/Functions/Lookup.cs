@@ -24,7 +24,7 @@ internal static class Lookup
         var wanted = Wanted(call);
         var table = call.Array(1);
         var index = Numbers.Truncate(call.Number(2));
-        var sorted = call.Logical(3, true);
+        var sorted = call.IsAbsent(3) || call.Logical(3);
         if (call.Failed) return false;
         if (index < 1) return CellError.Value;
         if (index > (byColumn ? table.Columns : table.Rows)) return CellError.Reference;
@@ -57,7 +57,7 @@ internal static class Lookup
     {
         var wanted = Wanted(call);
         if (Vector.Of(call.Array(1)) is not { } keys) return CellError.NotAvailable;
-        var type = call.Number(2, 1);
+        var type = call.IsAbsent(2) ? 1 : call.Number(2);
         if (call.Failed) return false;
         var at = type == 0 ? keys.Exact(wanted, wildcards: true) : type < 0 ? keys.Descending(wanted) : keys.Ascending(wanted);
         return at < 0 ? CellError.NotAvailable : at + 1;

@@ -3,6 +3,9 @@ namespace ClassKit.CellFormulas.Functions;
 /// <summary>Where a balance of payments is zero, as a rate above -100 %.</summary>
 internal static class RootFinding
 {
+    /// <summary>What finding a root costs in steps, for each term of the balance.</summary>
+    public const int Cost = 500;
+
     private const int Attempts = 100;
     private const double Nearness = 1e-12;
 
@@ -21,18 +24,18 @@ internal static class RootFinding
         return double.NaN;
     }
 
-    /// <summary>The first change of sign between -90 % and 1000 %; not a number if there is none.</summary>
+    /// <summary>The first change of sign between -99 % and 1000 %; not a number if there is none.</summary>
     public static double Halving(Func<double, double> balance)
     {
         const double Width = 0.05;
-        for (var low = -0.9; low < 10; low += Width)
+        for (var low = -0.99; low < 10; low += Width)
         {
             var (from, to) = (low, low + Width);
-            if (Math.Sign(balance(from)) == Math.Sign(balance(to))) continue;
+            if (!(balance(from) * balance(to) < 0)) continue;
             for (var attempt = 0; attempt < Attempts; attempt++)
             {
                 var middle = (from + to) / 2;
-                if (Math.Sign(balance(middle)) == Math.Sign(balance(from))) from = middle;
+                if (balance(middle) > 0 == balance(from) > 0) from = middle;
                 else to = middle;
             }
 

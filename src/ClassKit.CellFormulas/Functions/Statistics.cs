@@ -37,7 +37,7 @@ internal static class Statistics
 
     public static double Mean(List<double> numbers) => Summation.Of(numbers) / numbers.Count;
 
-    public static double SquaresAround(List<double> numbers, double mean) => Summation.Of(numbers, x => (x - mean) * (x - mean));
+    public static double SquaresAround(List<double> numbers, double mean) => Summation.Of(numbers, x => Numbers.Add(x, -mean) is var apart ? apart * apart : 0);
 
     private static FunctionRow Of(string name, Func<List<double>, FormulaValue> statistic) =>
         new(name, 1, FunctionRow.Many, "*R", call => statistic(call.NumbersFrom(0)));

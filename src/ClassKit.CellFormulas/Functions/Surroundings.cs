@@ -12,7 +12,7 @@ internal static class Surroundings
         new("FORMULATEXT", 1, 1, "R", FormulaText),
         new("SHEET", 0, 1, "R", Sheet),
         new("SHEETS", 0, 1, "R", call => call.IsMissing(0) ? call.Interpreter.SheetCount : call.Value(0).Reference is { } reference ? reference.Areas.Select(area => area.Sheet).Distinct().Count() : CellError.Value),
-        new("HYPERLINK", 1, 2, "VV", call => CellResult.Of(call.Any(call.IsMissing(1) ? 0 : 1))),
+        new("HYPERLINK", 1, 2, "VV", call => CellResult.Of(call.Scalar(0) is var link && call.IsMissing(1) ? link : call.Any(1))),
     ];
 
     private static FormulaValue FormulaText(Call call)

@@ -12,7 +12,7 @@ internal static class Texts
     [
         new("CONCATENATE", 1, FunctionRow.Many, "*V", call => Bounded(call, Enumerable.Range(0, call.Count).Select(call.Text))),
         new("CONCAT", 1, FunctionRow.Many, "*R", call => Bounded(call, AllTexts(call, 0, skipEmpty: true))),
-        new("TEXTJOIN", 3, FunctionRow.Many, "VV*R", TextJoin),
+        new("TEXTJOIN", 3, FunctionRow.Many, "AV*R", TextJoin),
         new("LEFT", 1, 2, "VV", call => Cut(call, (text, count) => text[..count])),
         new("RIGHT", 1, 2, "VV", call => Cut(call, (text, count) => text[^count..])),
         new("MID", 3, 3, "VVV", Mid),
@@ -34,15 +34,14 @@ internal static class Texts
     ];
 
     /// <summary>The texts one after the other; longer than a cell can hold is <c>#VALUE!</c>.</summary>
-    private static FormulaValue Bounded(Call call, IEnumerable<string> parts, string separator = "")
+    private static FormulaValue Bounded(Call call, IEnumerable<string> parts, params string[] separators)
     {
         var result = new StringBuilder();
-        var first = true;
+        var met = 0;
         foreach (var part in parts)
         {
             if (call.Failed) return false;
-            if (!first) result.Append(separator);
-            first = false;
+            if (met++ > 0 && separators.Length > 0) result.Append(separators[(met - 2) % separators.Length]);
             result.Append(part);
             if (result.Length > call.Interpreter.Limits.TextLength) return CellError.Value;
         }
@@ -72,17 +71,25 @@ internal static class Texts
         for (var i = 0L; i < array.Count; i++) yield return array.At(i);
     }
 
+    /// <summary>Several separators are used in turn.</summary>
     private static FormulaValue TextJoin(Call call)
     {
-        var separator = call.Text(0);
+        var separators = new List<string>();
+        var given = call.Array(0);
+        for (var at = 0L; at < given.Count && at < FunctionRow.Many && !call.Failed; at++)
+        {
+            if (!Coercion.TryText(given.At(at), out var text, out var error)) call.Fail(error);
+            separators.Add(text);
+        }
+
         var skipEmpty = call.Logical(1);
-        return Bounded(call, AllTexts(call, 2, skipEmpty), separator);
+        return Bounded(call, AllTexts(call, 2, skipEmpty), [.. separators]);
     }
 
     private static FormulaValue Cut(Call call, Func<string, int, string> part)
     {
         var text = call.Text(0);
-        var count = call.Integer(1, 1);
+        var count = call.IsAbsent(1) ? 1 : call.Integer(1);
         return count < 0 ? CellError.Value : part(text, Math.Min(count, text.Length));
     }
 

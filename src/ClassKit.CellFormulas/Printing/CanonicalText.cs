@@ -93,9 +93,9 @@ internal sealed class CanonicalText
                 Print(spill);
                 break;
             case BinaryNode binary:
-                Print(binary.Left);
+                Print(binary.Left, binary.Operator);
                 _text.Append(Symbol(binary.Operator));
-                Print(binary.Right);
+                Print(binary.Right, binary.Operator);
                 break;
             case GroupNode group:
                 _text.Append('(');
@@ -113,19 +113,46 @@ internal sealed class CanonicalText
         }
     }
 
+    /// <summary>Beside a colon, a name of up to three letters would read as a column.</summary>
+    private void Print(FormulaNode operand, BinaryOperator op)
+    {
+        const int LongestColumn = 3;
+        var looksLikeColumn = op == BinaryOperator.Range && operand is NameNode { Name.Length: <= LongestColumn } name && name.Name.All(char.IsAsciiLetter);
+        if (looksLikeColumn) _text.Append('(');
+        Print(operand);
+        if (looksLikeColumn) _text.Append(')');
+    }
+
     private void Print(PrefixNode prefix)
     {
         if (prefix.Operator == PrefixOperator.Intersect && _forFile)
         {
             _text.Append(FilePrefixes.Function).Append("SINGLE(");
-            Print(prefix.Operand);
+            PrintOperand(prefix);
             _text.Append(')');
             return;
         }
 
         _text.Append(prefix.Operator switch { PrefixOperator.Plus => '+', PrefixOperator.Minus => '-', PrefixOperator.Intersect => '@' });
-        Print(prefix.Operand);
+        PrintOperand(prefix);
     }
+
+    /// <summary>A union reads as arguments where it stands in a function, as <c>@</c> does in files.</summary>
+    private void PrintOperand(PrefixNode prefix)
+    {
+        var isUnion = prefix.Operator == PrefixOperator.Intersect && HasBareUnion(prefix.Operand);
+        if (isUnion) _text.Append('(');
+        Print(prefix.Operand);
+        if (isUnion) _text.Append(')');
+    }
+
+    private static bool HasBareUnion(FormulaNode node) => node switch
+    {
+        BinaryNode binary => binary.Operator == BinaryOperator.Union || HasBareUnion(binary.Left) || HasBareUnion(binary.Right),
+        PrefixNode prefix => HasBareUnion(prefix.Operand),
+        PercentNode percent => HasBareUnion(percent.Operand),
+        _ => false,
+    };
 
     private void Print(SpillNode spill)
     {

@@ -10,6 +10,6 @@ public sealed record SheetSnapshot(string Name, IReadOnlyDictionary<(int Row, in
     /// <summary>The rows that do not show, counted from 1.</summary>
     public IReadOnlySet<int> HiddenRows { get; init; } = FrozenSet<int>.Empty;
 
-    /// <summary>True if a filter is on, so that it is the filter that hides rows.</summary>
-    public bool IsFiltered { get; init; }
+    /// <summary>The rows that a filter is on for, so that it is the filter that hides them; null for none.</summary>
+    public (int First, int Last)? FilteredRows { get; init; }
 }

@@ -8,6 +8,13 @@ internal static class FilePrefixes
 
     private static readonly string[] All = [Function, "_xlws.", Bound];
 
+    /// <summary>The name without any of them, unless it would no longer be one.</summary>
+    public static string StripName(string name)
+    {
+        var rest = Strip(name);
+        return CellAddress.TryParse("", rest, out _) || bool.TryParse(rest, out _) ? name : rest;
+    }
+
     /// <summary>The word without any of them.</summary>
     public static string Strip(string word)
     {
@@ -17,7 +24,7 @@ internal static class FilePrefixes
             again = false;
             foreach (var prefix in All)
             {
-                if (!rest.StartsWith(prefix, StringComparison.OrdinalIgnoreCase) || rest.Length == prefix.Length) continue;
+                if (!rest.StartsWith(prefix, StringComparison.OrdinalIgnoreCase) || !StartsWord(rest[prefix.Length..])) continue;
                 rest = rest[prefix.Length..];
                 again = true;
             }
@@ -25,4 +32,6 @@ internal static class FilePrefixes
 
         return rest.Length == word.Length ? word : rest.ToString();
     }
+
+    private static bool StartsWord(ReadOnlySpan<char> text) => !text.IsEmpty && (char.IsLetter(text[0]) || text[0] is '_' or '\\');
 }

@@ -82,7 +82,7 @@ internal sealed partial class Parser
         var span = TextSpan.Covering(from, token.Span);
         if (sheet is null && token.Payload!.Equals("TRUE", StringComparison.OrdinalIgnoreCase)) return new LogicalNode(true, span);
         if (sheet is null && token.Payload!.Equals("FALSE", StringComparison.OrdinalIgnoreCase)) return new LogicalNode(false, span);
-        return new NameNode(sheet, FilePrefixes.Strip(token.Payload!), span);
+        return new NameNode(sheet, FilePrefixes.StripName(token.Payload!), span);
     }
 
     private GroupNode Group()

@@ -6,6 +6,9 @@ internal static class Numbers
     /// <summary>Two numbers nearer than this, relative to their size, came from the same decimal number.</summary>
     private const double Closeness = 1.0 / (1L << 48);
 
+    /// <summary>However large a number is, a fraction of this size is no rounding noise.</summary>
+    private const double Hair = 1e-3;
+
     private const double WholeFrom = 4503599627370496; // 2^52: no fraction left to round
 
     /// <summary>The sum; 0 when all that is left of it is rounding noise, so that <c>=0.1+0.2-0.3</c> is 0.</summary>
@@ -25,7 +28,7 @@ internal static class Numbers
     public static double Floor(double x)
     {
         var nearest = Math.Round(x, MidpointRounding.AwayFromZero);
-        return Same(x, nearest) ? nearest : Math.Floor(x);
+        return Same(x, nearest) && Math.Abs(x - nearest) < Hair ? nearest : Math.Floor(x);
     }
 
     /// <summary>The smallest whole number not below; a number a hair above a whole one counts as that.</summary>

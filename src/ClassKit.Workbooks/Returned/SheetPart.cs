@@ -16,6 +16,7 @@ internal sealed class SheetPart
     private readonly SharedFormulas _shared;
     private readonly Dictionary<(int Row, int Column), CellContent> _cells = [];
     private readonly HashSet<int> _hidden = [];
+    private string? _filter;
     private bool _isFiltered;
     private int _row;
     private int _column;
@@ -38,7 +39,15 @@ internal sealed class SheetPart
         });
         foreach (var (at, formula) in reading._shared.Expand())
             reading._cells[at] = reading._cells[at] with { Formula = formula };
-        return new(sheet, reading._cells) { HiddenRows = reading._hidden, IsFiltered = reading._isFiltered };
+        return new(sheet, reading._cells) { HiddenRows = reading._hidden, FilteredRows = reading._isFiltered ? RowsOf(reading._filter) : null };
+    }
+
+    /// <summary>The rows of a range below its head.</summary>
+    private static (int First, int Last)? RowsOf(string? range)
+    {
+        var colon = range?.IndexOf(':', StringComparison.Ordinal) ?? -1;
+        if (colon < 0 || !CellAddress.TryParse("", range.AsSpan(0, colon), out var first) || !CellAddress.TryParse("", range.AsSpan(colon + 1), out var last)) return null;
+        return (Math.Min(first.Row, last.Row) + 1, Math.Max(first.Row, last.Row));
     }
 
     private string Here => new CellAddress(_sheet, _row, _column).ToString();
@@ -50,6 +59,10 @@ internal sealed class SheetPart
             _row = xml.GetAttribute("r") is { } number ? ParseRow(number) : _row + 1;
             _column = 0;
             if (xml.Flag("hidden")) _hidden.Add(_row);
+        }
+        else if (xml.IsAt("autoFilter"))
+        {
+            _filter = xml.GetAttribute("ref");
         }
         else if (xml.IsAt("filterColumn"))
         {

@@ -225,7 +225,7 @@ public class WorkbookEvaluatorTests
     public void Subtotals_leave_out_hidden_rows(string formula, bool isFiltered, double sum)
     {
         var book = new Book { ["A1"] = "1", ["A2"] = "2", ["A3"] = "4", ["A4"] = "8", ["B1"] = "=" + formula }.Snapshot();
-        var sheet = book.Sheets[0] with { HiddenRows = new HashSet<int> { 2 }, IsFiltered = isFiltered };
+        var sheet = book.Sheets[0] with { HiddenRows = new HashSet<int> { 2 }, FilteredRows = isFiltered ? (2, 4) : null };
         Assert.Equal(sum, new WorkbookEvaluator(book with { Sheets = [sheet] }).Evaluate(Book.At("B1"), cancellation: TestContext.Current.CancellationToken).Value.Number);
     }
 
@@ -250,5 +250,21 @@ public class WorkbookEvaluatorTests
         var evaluator = new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(AllSteps: 5_000));
         var evaluations = evaluator.EvaluateAll([.. Enumerable.Range(1, 300).Select(row => new CellAddress("Sheet1", row, 1))], cancellation: TestContext.Current.CancellationToken);
         Assert.All(evaluations, evaluation => Assert.Contains("CELL", evaluation.Reason, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_name_that_stands_for_itself_is_found_out_at_once()
+    {
+        var book = new Book { ["A1"] = "=twice" }.Name("twice", "twice+twice+twice");
+        var evaluation = new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(Steps: 100)).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(CellError.Reference, evaluation.Value.Error);
+        Assert.Contains("stands for itself", evaluation.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_relative_name_may_lead_from_cell_to_cell()
+    {
+        var book = new Book { ["A1"] = "1", ["A2"] = "=above*2", ["A3"] = "=above*2" }.Name("above", "Sheet1!A1048576");
+        Assert.Equal(4, book.Value("A3").Number);
     }
 }

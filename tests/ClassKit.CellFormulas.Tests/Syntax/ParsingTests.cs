@@ -29,6 +29,12 @@ public class ParsingTests
     [InlineData("=Été+naïve_1", "=Été+naïve_1")]
     [InlineData("=XFD1048576", "=XFD1048576")]
     [InlineData("=1.5e-3", "=0.0015")]
+    [InlineData("=_xlpm.xA4", "=_xlpm.xA4")] // these were found by fuzzing
+    [InlineData("=_xlpm.TRUE", "=_xlpm.TRUE")]
+    [InlineData("=_xlfn.4BIN(1)", "=_XLFN.4BIN(1)")]
+    [InlineData("=@A1,B1", "=@(A1,B1)")]
+    [InlineData("=@-A1,B1", "=@(-A1,B1)")]
+    [InlineData("=SUM(_xlpm.x:A)", "=SUM((x):(A))")]
     [InlineData("=LOG10(A1)", "=LOG10(A1)")]
     [InlineData("=\n  1\t+\r\n2", "=1+2")]
     public void A_formula_prints_in_canonical_form(string text, string canonical)

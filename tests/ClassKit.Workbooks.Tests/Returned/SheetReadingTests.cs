@@ -135,9 +135,9 @@ public sealed class SheetReadingTests
         const string rows = """<row r="1"><c r="A1"><v>1</v></c></row><row r="2" hidden="1"><c r="A2"><v>2</v></c></row>""";
         var sheet = HandMade.Sheet(rows).Read().Sheets[0];
         Assert.Equal([2], sheet.HiddenRows);
-        Assert.False(sheet.IsFiltered);
+        Assert.Null(sheet.FilteredRows);
 
         const string filter = """</sheetData><autoFilter ref="A1:A2"><filterColumn colId="0"><filters><filter val="1"/></filters></filterColumn></autoFilter>""";
-        Assert.True(HandMade.Sheet(rows).Replace("xl/worksheets/sheet1.xml", "</sheetData>", filter).Read().Sheets[0].IsFiltered);
+        Assert.Equal((2, 2), HandMade.Sheet(rows).Replace("xl/worksheets/sheet1.xml", "</sheetData>", filter).Read().Sheets[0].FilteredRows);
     }
 }
