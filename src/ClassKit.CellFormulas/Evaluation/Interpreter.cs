@@ -81,6 +81,9 @@ internal abstract partial class Interpreter
         return false;
     }
 
+    /// <summary>The cells of a part of a table.</summary>
+    protected virtual FormulaValue Table(TableNode node) => Unsupported($"there are no tables here, and `{node.Text}` refers to one");
+
     /// <summary>What the formula in a cell fills.</summary>
     protected abstract FormulaValue Spill(Reference anchor);
 
@@ -166,6 +169,8 @@ internal abstract partial class Interpreter
             case SpillNode spill:
                 var anchor = Evaluate(spill.Operand);
                 return anchor.Reference is { IsCell: true } cell ? Spill(cell) : anchor.IsError ? anchor : CellError.Reference;
+            case TableNode table:
+                return Table(table);
             case UnsupportedNode unsupported:
                 return Unsupported($"{unsupported.Construct} (`{unsupported.Text}`) is not evaluated");
             default:

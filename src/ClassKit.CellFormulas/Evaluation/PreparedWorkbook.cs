@@ -36,6 +36,19 @@ internal sealed class PreparedWorkbook
 
     public int FindSheet(string name) => _sheets.GetValueOrDefault(name, -1);
 
+    /// <summary>A table by its name, or the one that a cell lies in; null if there is none.</summary>
+    public TableSnapshot? FindTable(string? name, int sheet, int row, int column)
+    {
+        foreach (var table in Workbook.Tables)
+        {
+            if (name is not null && string.Equals(table.Name, name, StringComparison.OrdinalIgnoreCase)) return table;
+            if (name is not null || FindSheet(table.Sheet) != sheet) continue;
+            if (row >= table.Top && row <= table.Bottom && column >= table.Left && column < table.Left + table.Columns.Count) return table;
+        }
+
+        return null;
+    }
+
     /// <summary>What a name in the formula of a cell stands for, looked up once.</summary>
     public NameTarget Resolve(int sheet, NameNode node)
     {
@@ -51,7 +64,12 @@ internal sealed class PreparedWorkbook
         if (node.Sheet is not null) sheet = FindSheet(node.Sheet);
         if (sheet < 0) return new(CellError.Reference, $"there is no sheet called {node.Sheet}");
         if (!_names.TryGetValue((sheet, node.Name), out var name) && !_names.TryGetValue((-1, node.Name), out name))
-            return new(CellError.Name, $"nothing is called {node.Name}");
+        {
+            // A table's name alone means its data.
+            var isTable = node.Sheet is null && FindTable(node.Name, sheet, 0, 0) is not null;
+            return isTable ? new(Parse(node.Name + "[]").Formula, null) : new(CellError.Name, $"nothing is called {node.Name}");
+        }
+
         var formula = Parse(name.Formula).Formula;
         return new(formula, formula?.Root is ReferenceNode { Sheet: { } on, Last: null, First: { RowFixed: true, ColumnFixed: true } cell } && FindSheet(on) is var at and >= 0
             ? new CellKey(at, cell.Row, cell.Column) : null);

@@ -117,7 +117,7 @@ internal static class References
         if (call.Failed) return false;
         if (!letters) return call.Interpreter.Unsupported("INDIRECT with references in the style R1C1 is not evaluated");
         var parse = CellFormula.Parse(text.Trim());
-        if (parse.Formula?.Root is not (ReferenceNode or NameNode or BinaryNode or UnsupportedNode)) return CellError.Reference;
+        if (parse.Formula?.Root is not (ReferenceNode or NameNode or TableNode or BinaryNode or UnsupportedNode)) return CellError.Reference;
         var value = call.Interpreter.Evaluate(parse.Formula.Root);
         return value.Reference is null ? CellError.Reference : value;
     }

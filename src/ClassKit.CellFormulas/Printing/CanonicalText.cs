@@ -105,6 +105,9 @@ internal sealed class CanonicalText
             case CallNode call:
                 Print(call);
                 break;
+            case TableNode table:
+                _text.Append(table.Text);
+                break;
             case UnsupportedNode unsupported:
                 _text.Append(unsupported.Text);
                 break;

@@ -31,7 +31,7 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
         PercentNode percent => $"<mrow>{Print(percent.Operand)}<mo form=\"postfix\">%</mo></mrow>",
         BinaryNode binary => Binary(binary),
         CallNode call => Call(call),
-        ArrayNode or SpillNode or UnsupportedNode => Words(CanonicalText.OfPart(node)),
+        ArrayNode or SpillNode or TableNode or UnsupportedNode => Words(CanonicalText.OfPart(node)),
         _ => "<mrow></mrow>",
     };
 

@@ -9,6 +9,9 @@ public sealed record WorkbookSnapshot(
     IReadOnlyList<DefinedName> Names,
     bool Uses1904Dates = false)
 {
+    /// <summary>The tables of all sheets.</summary>
+    public IReadOnlyList<TableSnapshot> Tables { get; init; } = [];
+
     /// <summary>True if macros come with the workbook, so that a function we do not know may be one of them.</summary>
     public bool HasMacros { get; init; }
 

@@ -5,6 +5,8 @@ namespace ClassKit.CellFormulas.Syntax;
 /// <summary>The tokens that point at cells: references, sheets, names, and the outside references that we only recognise.</summary>
 internal sealed partial class Lexer
 {
+    public const string StructuredReference = "a structured reference";
+
     /// <summary><c>B5</c>, <c>$B$5</c>, <c>B:C</c>, <c>5:9</c>. A word that only starts like one is left to <see cref="TryWord"/>.</summary>
     private bool TryReference()
     {
@@ -205,7 +207,7 @@ internal sealed partial class Lexer
         var sheet = end;
         while (sheet < _text.Length && IsWordPart(_text[sheet])) sheet++;
         if (sheet < _text.Length && _text[sheet] == '!') return AddExternal(sheet + 1);
-        Add(TokenKind.Unsupported, end - _at, "a structured reference");
+        Add(TokenKind.Unsupported, end - _at, StructuredReference);
         return true;
     }
 }

@@ -47,7 +47,9 @@ internal sealed partial class Parser
     {
         var token = Take();
         if (!Failed && Current.Kind == TokenKind.LeftParenthesis && !Current.SpaceBefore) return Applied(token.Span, "a function of another workbook");
-        return new UnsupportedNode(token.Payload!, _text.Substring(token.Span.Start, token.Span.Length), token.Span);
+        var text = _text.Substring(token.Span.Start, token.Span.Length);
+        var table = token.Payload == Lexer.StructuredReference ? TableReferenceText.Read(text, token.Span) : null;
+        return table is not null ? table : new UnsupportedNode(token.Payload!, text, token.Span);
     }
 
     private ReferenceNode Reference(string? sheet, TextSpan from)

@@ -188,7 +188,7 @@ internal sealed partial class Parser
 
     private static bool CanBeReference(FormulaNode node) => node switch
     {
-        ReferenceNode or NameNode or CallNode or SpillNode or UnsupportedNode or ErrorNode { Error: CellError.Reference } => true,
+        ReferenceNode or NameNode or TableNode or CallNode or SpillNode or UnsupportedNode or ErrorNode { Error: CellError.Reference } => true,
         BinaryNode binary => binary.Operator is BinaryOperator.Range or BinaryOperator.Intersection or BinaryOperator.Union,
         GroupNode group => CanBeReference(group.Inner),
         _ => false,

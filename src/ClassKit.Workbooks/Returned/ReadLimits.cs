@@ -31,6 +31,9 @@ public sealed record ReadLimits
     /// <summary>The defined names.</summary>
     public int Names { get; init; } = 10_000;
 
+    /// <summary>The tables, over all sheets.</summary>
+    public int Tables { get; init; } = 1_000;
+
     /// <summary>The characters of a text; spreadsheet programs allow as many.</summary>
     public int TextLength { get; init; } = 32_767;
 

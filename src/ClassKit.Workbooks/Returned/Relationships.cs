@@ -37,6 +37,10 @@ internal sealed class Relationships
     public string? FirstOf(string type) =>
         _byId.Values.Where(relationship => IsType(relationship.Type, type)).Select(relationship => relationship.Part).FirstOrDefault();
 
+    /// <summary>All parts whose relationship's type ends with that word.</summary>
+    public IEnumerable<string> AllOf(string type) =>
+        _byId.Values.Where(relationship => IsType(relationship.Type, type)).Select(relationship => relationship.Part);
+
     private void Add(XmlReader xml, string folder)
     {
         var (id, type, target) = (xml.GetAttribute("Id"), xml.GetAttribute("Type"), xml.GetAttribute("Target"));

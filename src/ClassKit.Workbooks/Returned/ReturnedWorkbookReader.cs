@@ -56,6 +56,7 @@ public static class ReturnedWorkbookReader
         var strings = SharedStrings.Read(package, relationships.FirstOf("sharedStrings"), limits);
         var context = new SheetContext(strings, workbook.Uses1904Dates, new ReadBudget(limits));
         var sheets = new List<SheetSnapshot>();
+        var tables = new List<TableSnapshot>();
         foreach (var (name, id) in workbook.Sheets)
         {
             // Macro sheets of old workbooks are listed with an empty pointer.
@@ -64,11 +65,20 @@ public static class ReturnedWorkbookReader
             if (!package.Has(sheet)) throw RefusalException.Damaged($"sheet '{name}' is listed, but its part {sheet} is missing");
 
             // Sheets that are only a chart or a dialog have no cells.
-            if (Relationships.IsType(type, "worksheet")) sheets.Add(SheetPart.Read(package, sheet, name, context));
+            if (!Relationships.IsType(type, "worksheet")) continue;
+            var cells = SheetPart.Read(package, sheet, name, context);
+            foreach (var table in Relationships.Of(package, sheet).AllOf("table"))
+            {
+                if (tables.Count == limits.Tables) throw RefusalException.TooLarge($"it has more than {limits.Tables} tables");
+                if (TablePart.Read(package, table, name, rows => cells = cells with { FilteredRows = rows }) is { } read) tables.Add(read);
+            }
+
+            sheets.Add(cells);
         }
 
         return new(sheets, workbook.Names, workbook.Uses1904Dates)
         {
+            Tables = tables,
             HasMacros = relationships.FirstOf("vbaProject") is not null,
             IteratesCircles = workbook.IteratesCircles,
         };

@@ -147,4 +147,23 @@ public sealed class WorkbookReadingTests
         Assert.Equal(RefusalKind.Damaged, refusal.Kind);
         Assert.Contains("document type", refusal.Reason, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Tables_are_read_with_their_columns_and_their_filter()
+    {
+        var workbook = HandMade.Sheet("""<row r="2"><c r="B2" t="inlineStr"><is><t>Flour</t></is></c></row><row r="3"><c r="B3"><v>500</v></c></row>""")
+            .With("xl/worksheets/_rels/sheet1.xml.rels", HandMade.Relationships(("rId1", "table", "../tables/table1.xml"), ("rId2", "table", "../tables/table2.xml")))
+            .With("xl/tables/table1.xml", """
+                <table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" id="1" name="T1" displayName="Doughs" ref="B2:C5" totalsRowCount="1">
+                <autoFilter ref="B2:C4"><filterColumn colId="0"/></autoFilter>
+                <tableColumns count="2"><tableColumn id="1" name="Flour"/><tableColumn id="2" name="Water_x000a_g"/></tableColumns></table>
+                """)
+            .With("xl/tables/table2.xml", """<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" displayName="Lost" ref="nowhere"><tableColumns><tableColumn name="x"/></tableColumns></table>""")
+            .Read();
+
+        var table = Assert.Single(workbook.Tables);
+        Assert.Equal(("Doughs", "S", 2, 2, 5, true, true), (table.Name, table.Sheet, table.Top, table.Left, table.Bottom, table.HasHeaders, table.HasTotals));
+        Assert.Equal(["Flour", "Water\ng"], table.Columns);
+        Assert.Equal((3, 5), workbook.Sheets[0].FilteredRows);
+    }
 }
