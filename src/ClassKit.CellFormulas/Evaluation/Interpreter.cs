@@ -81,6 +81,14 @@ internal abstract partial class Interpreter
         return false;
     }
 
+    /// <summary>The values of an area read before; null if they have to be read.</summary>
+    protected virtual ArrayValue? Recall(Area area) => null;
+
+    /// <summary>Keeps the values of an area for the next who wants them.</summary>
+    protected virtual void Remember(Area area, ArrayValue values)
+    {
+    }
+
     /// <summary>The cells of a part of a table.</summary>
     protected virtual FormulaValue Table(TableNode node) => Unsupported($"there are no tables here, and `{node.Text}` refers to one");
 
@@ -284,6 +292,7 @@ internal abstract partial class Interpreter
     private ArrayValue Array(Reference reference)
     {
         var area = reference.First;
+        if (Recall(area) is { } known) return known;
         if (Used(area) is not { } used) return new(area.Rows, area.Columns, [], 0, 0);
 
         // Rows and columns before the first used one are stored, so that places stay what they are.
@@ -296,6 +305,8 @@ internal abstract partial class Interpreter
                 cells[(row - area.Top) * columns + (column - area.Left)] = Read(area.Sheet, row, column);
         }
 
-        return new(area.Rows, area.Columns, cells, rows, columns);
+        var array = new ArrayValue(area.Rows, area.Columns, cells, rows, columns);
+        if (!Halted) Remember(area, array);
+        return array;
     }
 }

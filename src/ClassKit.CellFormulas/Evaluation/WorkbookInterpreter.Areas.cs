@@ -34,6 +34,24 @@ internal sealed partial class WorkbookInterpreter
         }
     }
 
+    protected override ArrayValue? Recall(Area area)
+    {
+        if (_areas is null || !_areas.TryGetValue(area, out var values)) return null;
+        Spend(1);
+        return values;
+    }
+
+    /// <summary>Large areas only, as of a table that every row looks something up in, and never while a circle may be open.</summary>
+    protected override void Remember(Area area, ArrayValue values)
+    {
+        const int Small = 50;
+        const int MostKept = 500_000;
+        var size = values.StoredRows * values.StoredColumns;
+        if (size < Small || _areaCells + size > MostKept || _leadsTo is not null || _circleFrom.Exists(from => from != int.MaxValue)) return;
+        _areaCells += size;
+        (_areas ??= [])[area] = values;
+    }
+
     protected override bool TryCell(NameNode name, out CellValue value)
     {
         value = default;

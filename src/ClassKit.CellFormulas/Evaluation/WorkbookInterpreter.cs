@@ -24,6 +24,8 @@ internal sealed partial class WorkbookInterpreter : Interpreter
     private Dictionary<CellKey, (EvaluationStatus Status, string Reason)>? _ends;
     private (int Rows, int Columns) _offset;
     private CellKey? _deferred;
+    private Dictionary<Area, ArrayValue>? _areas;
+    private int _areaCells;
     private int _nameDepth;
 
     // The names being computed, and which of them are those of the cell on top of the path.
@@ -50,6 +52,7 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         if (_known.Count > KeptCapacity) _known = new(16);
         else _known.Clear();
         (_arrays, _reasons, _leadsTo, _ends) = (null, null, null, null);
+        (_areas, _areaCells) = (null, 0);
         ForgetSteps();
     }
 
