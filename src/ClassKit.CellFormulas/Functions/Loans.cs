@@ -47,6 +47,7 @@ internal static class Loans
         if (call.Failed) return false;
         if (rate <= 0 || periods <= 0 || present <= 0 || first < 1 || last < first || last > periods || due is not (0 or 1) || last > MostPeriods) return CellError.Number;
         call.Interpreter.Spend(last - first);
+        if (call.Failed) return false;
         var payment = Financial.Payment(rate, periods, present, 0, due).Scalar;
         if (payment.IsError) return payment;
         var parts = new List<double>();

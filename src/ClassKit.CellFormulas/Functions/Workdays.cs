@@ -52,7 +52,8 @@ internal static class Workdays
         if (call.Failed) return false;
         if (!InRange(call, first) || !InRange(call, last)) return CellError.Number;
         var (from, to) = (Math.Min(first, last), Math.Max(first, last));
-        call.Interpreter.Spend((int)((to - from) / 16));
+        call.Interpreter.Spend((int)((to - from) / 2));
+        if (call.Failed) return false;
         var count = 0;
         for (var day = from; day <= to; day++)
         {
@@ -71,7 +72,9 @@ internal static class Workdays
         if (!InRange(call, day)) return CellError.Number;
         if (!weekend.Contains('0', StringComparison.Ordinal)) return CellError.Value;
         var step = Math.Sign(left);
-        call.Interpreter.Spend((int)Math.Min(Math.Abs(left) / 16, Serial.End));
+        if (Math.Abs(left) > Serial.End) return CellError.Number;
+        call.Interpreter.Spend((int)Math.Abs(left) / 2);
+        if (call.Failed) return false;
         while (left != 0)
         {
             day += step;

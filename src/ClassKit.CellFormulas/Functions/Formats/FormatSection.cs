@@ -30,6 +30,7 @@ internal sealed class FormatSection
         if (Has(FormatPartKind.General))
             return string.Concat(_parts.Select(part => part.Kind == FormatPartKind.General ? GeneralFormat.Show(number) : part.Text));
         if (!Has(FormatPartKind.Digit)) return string.Concat(_parts.Select(part => part.Text));
+        if (!double.IsFinite(Scaled(number))) return null;
         if (_fraction is not null) return _fraction.Show(Scaled(number));
         return Has(FormatPartKind.Exponent) ? ScientificFormat.Show(_parts, number, _grouped) : DecimalFormat.Show(_parts, Scaled(number), _grouped);
     }
