@@ -68,6 +68,8 @@ public static class BakingPowder
     }
 
     /// <summary>The powder that gives as much gas as a mass of soda with enough acid.</summary>
+    /// <param name="soda">Not negative.</param>
+    /// <param name="availableShare">Of the powder: above 0, at most the 0.5239 of pure soda.</param>
     public static Computed<Mass> InPlaceOfSoda(Mass soda, double availableShare)
     {
         if (WhatIsWrong(soda, "soda", availableShare) is { } odd)
@@ -80,6 +82,8 @@ public static class BakingPowder
     }
 
     /// <summary>The soda that, with enough acid, gives as much gas as a mass of powder.</summary>
+    /// <param name="powder">Not negative.</param>
+    /// <param name="availableShare">Of the powder: above 0, at most the 0.5239 of pure soda.</param>
     public static Computed<Mass> SodaInPlaceOf(Mass powder, double availableShare)
     {
         if (WhatIsWrong(powder, "powder", availableShare) is { } odd)

@@ -14,6 +14,9 @@ public sealed record Neutralization(Mass SodaUsed, Mass SodaLeft, Mass AcidUsed,
     public bool IsComplete => SodaLeft.Grams <= SodaUsed.Grams * 0.001 && AcidLeft.Grams <= AcidUsed.Grams * 0.001;
 
     /// <summary>Puts soda and acid together; both not negative.</summary>
+    /// <param name="soda">Not negative.</param>
+    /// <param name="acid">Not negative.</param>
+    /// <param name="kind">Which acid.</param>
     public static Computed<Neutralization> Of(Mass soda, Mass acid, LeaveningAcid kind)
     {
         ArgumentNullException.ThrowIfNull(kind);

@@ -35,6 +35,8 @@ public sealed record YieldTest(Mass AsPurchased, Mass EdiblePortion) : IExplaine
     }
 
     /// <summary>A test of a weighing and what was trimmed off.</summary>
+    /// <param name="asPurchased">Above 0.</param>
+    /// <param name="trim">What was cut away or drained; not negative, less than what was bought.</param>
     public static Computed<YieldTest> FromTrim(Mass asPurchased, Mass trim) => Sanity.Mass(trim, "trim", "negative-trim", orNone: true) is { } odd
         ? odd
         : Of(asPurchased, asPurchased - trim);

@@ -6,6 +6,9 @@ internal static class Sanity
     /// <summary>The heaviest thing taken seriously, 100 t: anything above is a slip of the unit.</summary>
     public static readonly Mass Heaviest = Baking.Mass.FromKilograms(100_000);
 
+    /// <summary>A millionth of a milligram: less than that is nothing.</summary>
+    private const double LightestGrams = 1e-9;
+
     /// <summary>The most money taken seriously.</summary>
     private const decimal MostMoney = 1_000_000_000;
 
@@ -28,7 +31,7 @@ internal static class Sanity
     /// <summary>A mass above 0 g, or not below if <paramref name="orNone"/>.</summary>
     public static Impossibility? Mass(Mass mass, string what, string code, bool orNone = false)
     {
-        if (mass.Grams < 0 || (mass.Grams == 0 && !orNone))
+        if (mass.Grams < 0 || (mass.Grams < LightestGrams && !orNone))
             return new(code, $"{Figures.Grams(mass)} of {what} were given.", orNone ? "Give a mass that is not negative." : "Give a mass above 0 g.");
         return mass > Heaviest
             ? new("too-much", $"{Figures.Show(mass.Kilograms, 0)} kg of {what} were given.", $"ClassKit computes up to {Figures.Show(Heaviest.Kilograms, 0)} kg; look at the unit.")

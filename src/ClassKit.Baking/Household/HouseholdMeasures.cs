@@ -29,6 +29,8 @@ public static class HouseholdMeasures
     }
 
     /// <summary>The measures to buy for a mass: as <see cref="For"/>, but eggs and the like whole and never too few.</summary>
+    /// <param name="ingredient">What is bought.</param>
+    /// <param name="mass">Above 0; null otherwise.</param>
     public static HouseholdMeasure? ToBuy(Ingredient ingredient, Mass mass)
     {
         ArgumentNullException.ThrowIfNull(ingredient);
@@ -38,6 +40,8 @@ public static class HouseholdMeasures
     }
 
     /// <summary>The mass of a number of US cups; null if the ingredient has no household weights.</summary>
+    /// <param name="ingredient">With household weights.</param>
+    /// <param name="cups">US cups; not negative, finite.</param>
     public static Mass? OfCups(Ingredient ingredient, double cups)
     {
         ArgumentNullException.ThrowIfNull(ingredient);
@@ -45,6 +49,8 @@ public static class HouseholdMeasures
     }
 
     /// <summary>The mass of a number of US teaspoons; null if the ingredient has no household weights.</summary>
+    /// <param name="ingredient">With household weights.</param>
+    /// <param name="teaspoons">US teaspoons; not negative, finite.</param>
     public static Mass? OfTeaspoons(Ingredient ingredient, double teaspoons)
     {
         ArgumentNullException.ThrowIfNull(ingredient);

@@ -30,6 +30,8 @@ public static class KitchenFraction
     }
 
     /// <summary>Reads <c>2</c>, <c>0.75</c>, <c>3/4</c>, <c>1 3/4</c>, <c>1-3/4</c> and the signs ¼ ½ ¾ ⅓ ⅔ ⅛ ⅜ ⅝ ⅞, alone or behind a whole number.</summary>
+    /// <param name="text">As typed; a decimal point, no comma.</param>
+    /// <param name="value">What was read; not negative, 0 if nothing was.</param>
     public static bool TryParse(string text, out double value)
     {
         ArgumentNullException.ThrowIfNull(text);

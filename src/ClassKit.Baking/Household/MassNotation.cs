@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 
 namespace ClassKit.Baking;
@@ -6,6 +7,8 @@ namespace ClassKit.Baking;
 public static partial class MassNotation
 {
     /// <summary>Reads a metric mass (mg, g, kg) or pounds and ounces.</summary>
+    /// <param name="text">As typed.</param>
+    /// <param name="mass">What was read; 0 g if nothing was.</param>
     public static bool TryParse(string text, out Mass mass)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -22,6 +25,16 @@ public static partial class MassNotation
             _ => Mass.FromGrams(number),
         };
         return true;
+    }
+
+    /// <summary>A mass as kitchens write it: <c>390 g</c>, <c>1.34 kg</c>; to the gram from a kilogram up, to a hundredth of a gram below.</summary>
+    /// <param name="mass">Not negative.</param>
+    public static string Show(Mass mass)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(mass.Grams);
+        return Math.Round(mass.Grams, 2, MidpointRounding.AwayFromZero) < 1000
+            ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round(mass.Grams, 2, MidpointRounding.AwayFromZero):0.##} g")
+            : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(mass.Kilograms, 3, MidpointRounding.AwayFromZero):0.###} kg");
     }
 
     [GeneratedRegex(@"^\s*(?<number>[0-9][0-9 ./]*?)\s*(?<unit>mg|kg|g|gram|grams)\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]

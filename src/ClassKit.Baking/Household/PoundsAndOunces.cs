@@ -26,6 +26,8 @@ public static partial class PoundsAndOunces
     }
 
     /// <summary>Reads <c>4 lb 5 1/2 oz</c>, <c>2 lb</c>, <c>5.5 oz</c>, <c>1 1/2 lb</c>; <c>#</c> and <c>lbs</c> stand for pounds too.</summary>
+    /// <param name="text">As typed.</param>
+    /// <param name="mass">What was read; 0 g if nothing was.</param>
     public static bool TryParse(string text, out Mass mass)
     {
         ArgumentNullException.ThrowIfNull(text);

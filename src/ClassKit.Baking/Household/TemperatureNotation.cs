@@ -20,6 +20,8 @@ public static partial class TemperatureNotation
     public static (double Celsius, double Fahrenheit) Dial(Temperature oven) => (Step(oven.Celsius, DialCelsius), Step(oven.Fahrenheit, DialFahrenheit));
 
     /// <summary>Reads a number with C or F behind it, with or without a degree sign. A bare number is not read: nobody knows which it is.</summary>
+    /// <param name="text">As typed.</param>
+    /// <param name="temperature">What was read; 0 °C if nothing was.</param>
     public static bool TryParse(string text, out Temperature temperature)
     {
         ArgumentNullException.ThrowIfNull(text);

@@ -25,6 +25,9 @@ public static partial class VolumeNotation
     }
 
     /// <summary>Reads a kitchen number and a unit: cup(s), c, tbsp, tablespoon(s), tsp, teaspoon(s), fl oz, pint, quart, gallon, mL, cL, dL, L.</summary>
+    /// <param name="text">As typed; upper or lower case.</param>
+    /// <param name="volume">What was read; 0 L if nothing was.</param>
+    /// <param name="measures">What a cup is; US customary if not given.</param>
     public static bool TryParse(string text, out Volume volume, MeasureDefinition? measures = null)
     {
         ArgumentNullException.ThrowIfNull(text);

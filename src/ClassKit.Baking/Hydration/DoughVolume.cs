@@ -12,6 +12,8 @@ public static class DoughVolume
     private const double SolidsGramsPerMillilitre = 1.5;
 
     /// <summary>Of a mass of dough, without air.</summary>
+    /// <param name="formula">Of the dough; 0 L if there is nothing in it.</param>
+    /// <param name="dough">How much of it.</param>
     public static Volume GasFree(BakersFormula formula, Mass dough)
     {
         ArgumentNullException.ThrowIfNull(formula);

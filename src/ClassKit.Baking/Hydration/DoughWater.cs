@@ -34,5 +34,7 @@ public static class DoughWater
     }
 
     /// <summary>All water in a mass of the dough.</summary>
+    /// <param name="formula">Of the dough.</param>
+    /// <param name="dough">How much of it.</param>
     public static Mass In(BakersFormula formula, Mass dough) => dough * MoistureShare(formula);
 }

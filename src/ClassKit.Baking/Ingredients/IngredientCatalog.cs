@@ -65,6 +65,8 @@ public static class IngredientCatalog
     private static readonly Dictionary<string, Ingredient> ById = All.ToDictionary(ingredient => ingredient.Id, StringComparer.Ordinal);
 
     /// <summary>Looks an ingredient up by its id, letter for letter.</summary>
+    /// <param name="id">As lessons write it.</param>
+    /// <param name="ingredient">The ingredient; null if there is none.</param>
     public static bool TryFind(string id, [MaybeNullWhen(false)] out Ingredient ingredient) => ById.TryGetValue(id, out ingredient);
 
     /// <summary>The ingredient of an id that is known to be here.</summary>

@@ -41,6 +41,9 @@ public sealed record FormulaSheet(BakersFormula Total, IReadOnlyList<SubMix> Sub
         "What is mixed ahead is part of the total formula, not on top of it.");
 
     /// <summary>The sheet for a mass of total flour.</summary>
+    /// <param name="total">The overall formula.</param>
+    /// <param name="subMixes">What is mixed ahead: parts of the total, not on top of it.</param>
+    /// <param name="flour">All flour of the dough together; above 0.</param>
     public static Computed<FormulaSheet> For(BakersFormula total, IReadOnlyList<SubMix> subMixes, Mass flour)
     {
         ArgumentNullException.ThrowIfNull(total);

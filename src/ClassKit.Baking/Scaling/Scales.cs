@@ -15,6 +15,8 @@ public sealed record Scales(Mass Large, Mass Small)
     public static Scales One(Mass resolution) => new(resolution, resolution);
 
     /// <summary>The division of the scale that an amount belongs on.</summary>
+    /// <param name="ingredient">What is weighed.</param>
+    /// <param name="amount">How much of it.</param>
     public Mass For(Ingredient ingredient, Mass amount)
     {
         ArgumentNullException.ThrowIfNull(ingredient);

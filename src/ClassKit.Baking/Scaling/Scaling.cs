@@ -7,6 +7,9 @@ public static class Scaling
     private static readonly Mass CoarsestScale = Mass.FromKilograms(100);
 
     /// <summary>The batch that holds a mass of all flour together.</summary>
+    /// <param name="formula">What is scaled: flour as 100 %, every line above 0 %.</param>
+    /// <param name="flour">All flours together; above 0.</param>
+    /// <param name="scales">What the weighed masses are multiples of.</param>
     /// <remarks>Each ingredient = flour × its % / 100.</remarks>
     public static Computed<Batch> FromFlour(BakersFormula formula, Mass flour, Scales scales)
     {
@@ -15,6 +18,9 @@ public static class Scaling
     }
 
     /// <summary>The batch that makes a mass of mixed dough.</summary>
+    /// <param name="formula">What is scaled: flour as 100 %, every line above 0 %.</param>
+    /// <param name="dough">As it leaves the bowl; above 0.</param>
+    /// <param name="scales">What the weighed masses are multiples of.</param>
     /// <remarks>
     /// Flour = dough × 100 / total %. Check value: 28,470 g at 170 % hold 16,747.06 g of flour
     /// (college worksheet "Baker's Percentage Worksheet", scribd.com/doc/79999339).
@@ -52,6 +58,10 @@ public static class Scaling
     }
 
     /// <summary>The largest batch that an ingredient on hand allows.</summary>
+    /// <param name="formula">What is scaled: flour as 100 %, every line above 0 %.</param>
+    /// <param name="ingredient">The one that is short; in the formula.</param>
+    /// <param name="onHand">How much of it there is; above 0.</param>
+    /// <param name="scales">What the weighed masses are multiples of.</param>
     /// <remarks>
     /// Flour = on hand × 100 / the ingredient's %. Check value: 50 g of milk at 10 % of a formula that totals 163 % make 815 g of dough
     /// (wildyeastblog.com/bp-exercises-3-answers).

@@ -33,6 +33,9 @@ public static class GasCell
     }
 
     /// <summary>How many times larger a bubble gets from one temperature to another at the same outside pressure.</summary>
+    /// <param name="from">From 0 °C to below the boiling point.</param>
+    /// <param name="to">The same.</param>
+    /// <param name="pressure">Outside.</param>
     public static Computed<double> Expansion(Temperature from, Temperature to, Pressure pressure) =>
         DryGasPressure(from, pressure).Then(before => DryGasPressure(to, pressure).Then(after =>
         {
@@ -50,6 +53,8 @@ public static class GasCell
         }));
 
     /// <summary>The share of a bubble's gas that is water vapour, 0 to 1.</summary>
+    /// <param name="temperature">From 0 °C to below the boiling point.</param>
+    /// <param name="pressure">Outside.</param>
     public static Computed<double> VapourShare(Temperature temperature, Pressure pressure) =>
         DryGasPressure(temperature, pressure).Then(dry =>
         {

@@ -18,6 +18,8 @@ public static class StandardAtmosphere
     public const double HighestMetres = 11_000;
 
     /// <summary>The pressure at a height of -500 m to 11 000 m.</summary>
+    /// <param name="metres">Above sea level.</param>
+    /// <param name="kind">What that height means: as on a map, if not said.</param>
     public static Computed<Pressure> PressureAt(double metres, AltitudeKind kind = AltitudeKind.Geometric)
     {
         if (!(metres is >= LowestMetres and <= HighestMetres))

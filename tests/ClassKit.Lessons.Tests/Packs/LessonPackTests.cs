@@ -96,7 +96,7 @@ public sealed class LessonPackTests
     [Fact]
     public void Soda_and_powder_count_towards_a_muffins_sodium()
     {
-        // USDA SR28 sodium of salt and soda, baking powder from memory; by hand for 60 g of 259.5 %: 60 × (1.2 × 0.38758 + 0.8 × 0.2736 + 2.5 × 0.106) / 259.5
+        // USDA sodium of salt, soda and baking powder; by hand for 60 g of 259.5 %: 60 × (1.2 × 0.38758 + 0.8 × 0.2736 + 2.5 × 0.106) / 259.5
         var muffins = Pack.Cards.Single(card => card.Formula == SampleLesson.Muffins);
         Assert.Equal(0.2194, muffins.SodiumPerPiece.Grams, 0.0005);
     }
