@@ -39,11 +39,12 @@ public static class DealPractice
         var result = Dealer.Deal(set.Id, set.Title, set.Exercises, set.Marking, roster, seed);
         if (result.Class is not { } dealt)
             return (Produced.Nothing([.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem))]), null);
+        var writer = new DealtWorkbookWriter(dealt);
         return (new(
             [
-                .. dealt.Students.Select(student => new OutputFile(student.Workbook, DealtWorkbookWriter.Write(dealt, student))),
-                OutputFile.OfText("answer-key.html", HtmlPages.AnswerKey(dealt)),
-                OutputFile.OfText(DealtJson.FileName, DealtJson.Write(dealt)),
+                .. dealt.Students.Select(student => new OutputFile(student.Workbook, stream => stream.Write(writer.Write(student)))),
+                OutputFile.OfText("answer-key.html", () => HtmlPages.AnswerKey(dealt)),
+                new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
             ],
             [
                 $"{dealt.Students.Count} workbooks of {dealt.Exercises.Count} exercises, seed {seed}. Hand out only what is in workbooks; keep {DealtJson.FileName} and the key to yourself.",

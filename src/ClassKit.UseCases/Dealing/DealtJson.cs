@@ -12,21 +12,13 @@ public static class DealtJson
     public const string FileName = "dealt.json";
 
     /// <summary>The file's text.</summary>
-    public static string Write(DealtClass dealt)
+    public static string Write(DealtClass dealt) => JsonStyle.Write(Document(dealt));
+
+    /// <summary>Writes the file, one student at a time.</summary>
+    public static void Write(Stream stream, DealtClass dealt)
     {
-        ArgumentNullException.ThrowIfNull(dealt);
-        return JsonStyle.Write(new DealtDocument
-        {
-            Version = DealtDocument.CurrentVersion,
-            Lesson = dealt.Lesson,
-            LessonTitle = dealt.LessonTitle,
-            Cohort = dealt.Cohort,
-            Seed = dealt.Seed,
-            Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
-                dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow),
-            Exercises = [.. dealt.Exercises.Select(Entry)],
-            Students = [.. dealt.Students.Select(Entry)],
-        });
+        ArgumentNullException.ThrowIfNull(stream);
+        JsonStyle.Write(stream, Document(dealt));
     }
 
     /// <summary>Reads the file's text.</summary>
@@ -51,6 +43,23 @@ public static class DealtJson
         {
             return new(null, [new(file, null, failure.Message, remedy)]);
         }
+    }
+
+    private static DealtDocument Document(DealtClass dealt)
+    {
+        ArgumentNullException.ThrowIfNull(dealt);
+        return new()
+        {
+            Version = DealtDocument.CurrentVersion,
+            Lesson = dealt.Lesson,
+            LessonTitle = dealt.LessonTitle,
+            Cohort = dealt.Cohort,
+            Seed = dealt.Seed,
+            Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
+                dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow),
+            Exercises = [.. dealt.Exercises.Select(Entry)],
+            Students = new Projected<DealtStudent, DealtDocument.StudentEntry>(dealt.Students, Entry),
+        };
     }
 
     private static DealtDocument.ExerciseEntry Entry(Exercise exercise) => new(

@@ -17,5 +17,12 @@ internal static class JsonStyle
         RespectRequiredConstructorParameters = true,
     };
 
+    /// <summary>Writes as it goes: what the document makes on demand is never all in memory.</summary>
+    public static void Write<T>(Stream stream, T document)
+    {
+        JsonSerializer.Serialize(stream, document, Options);
+        stream.WriteByte((byte)'\n');
+    }
+
     public static string Write<T>(T document) => JsonSerializer.Serialize(document, Options) + "\n";
 }

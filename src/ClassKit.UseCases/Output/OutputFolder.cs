@@ -69,7 +69,8 @@ public static class OutputFolder
         {
             var path = Path.Combine(next, file.Path);
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllBytes(path, file.Content);
+            using var stream = File.Create(path);
+            file.WriteTo(stream);
         }
         OutputManifest.Of(kind, files).Write(next);
     }

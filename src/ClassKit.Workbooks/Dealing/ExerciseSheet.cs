@@ -54,13 +54,20 @@ internal static class ExerciseSheet
             string.Create(CultureInfo.InvariantCulture, $"{student.Student.Name} · {points} · about {exercise.Minutes} minutes")).AsQuiet();
         sheet.Row(ExerciseLayout.SubtitleRow).Height = 22;
 
-        var text = PlainText.From(ProblemText.Fill(exercise, student.GivensOf(exercise.Id)));
+        var text = ProblemOf(layout, student);
         var problem = Row(sheet, ExerciseLayout.ProblemRow);
         problem.Merge();
         problem.FirstCell().SetText(text).Wrapped();
         problem.Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
-        sheet.Row(ExerciseLayout.ProblemRow).Height = TextHeight.Of(text, TagWidth + LabelWidth + ValueWidth + UnitWidth + NoteWidth);
+        sheet.Row(ExerciseLayout.ProblemRow).Height = ProblemHeight(text);
     }
+
+    /// <summary>The problem as the student reads it.</summary>
+    public static string ProblemOf(ExerciseLayout layout, DealtStudent student) =>
+        PlainText.From(ProblemText.Fill(layout.Exercise, student.GivensOf(layout.Exercise.Id)));
+
+    /// <summary>The height of the problem's row, in points.</summary>
+    public static double ProblemHeight(string text) => TextHeight.Of(text, TagWidth + LabelWidth + ValueWidth + UnitWidth + NoteWidth);
 
     private static void WriteGivens(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {

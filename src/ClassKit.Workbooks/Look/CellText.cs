@@ -28,7 +28,7 @@ internal static class CellText
     public static bool LooksLikeFormula(string text) => text.Length > 0 && text[0] is '=' or '+' or '-' or '@' or '\t' or '\r';
 
     /// <summary>The text without the characters that XML 1.0 cannot hold, and no longer than a cell takes.</summary>
-    private static string Storable(string text)
+    internal static string Storable(string text)
     {
         var kept = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())

@@ -32,5 +32,8 @@ internal static class PageLook
     }
 
     /// <summary>In a header, <c>&amp;</c> starts a code, and a text that starts with digits would run into the code before it.</summary>
-    private static string Literal(string text) => " " + text.Replace("&", "&&", StringComparison.Ordinal);
+    private static string Literal(string text) => " " + Doubled(text);
+
+    /// <summary>A text as it stands in a header.</summary>
+    internal static string Doubled(string text) => text.Replace("&", "&&", StringComparison.Ordinal);
 }

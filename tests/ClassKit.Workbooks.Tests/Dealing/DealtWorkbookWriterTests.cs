@@ -14,6 +14,24 @@ public sealed class DealtWorkbookWriterTests : IDisposable
 
     public void Dispose() => _workbook.Dispose();
 
+    /// <summary>A class's workbooks come from one template; each must be what laying it out cell by cell gives, to the byte.</summary>
+    [Theory]
+    [InlineData("Ada Lovelace", "ada-1")]
+    [InlineData("Ben & Sons <\"Ü\">, the Baker", "ben-02")]
+    [InlineData("王小明", "wang")]
+    [InlineData("=Ben", "ben-3")]
+    [InlineData("", "nameless")]
+    public void A_workbook_from_the_template_is_the_one_laid_out_by_itself(string name, string id)
+    {
+        var writer = new DealtWorkbookWriter(SampleClass.Dealt);
+        foreach (var dealt in SampleClass.Dealt.Students)
+        {
+            var student = dealt with { Student = new(id, name) };
+
+            Assert.Equal(writer.LayOut(student), writer.Write(student));
+        }
+    }
+
     [Fact]
     public void Every_given_stands_where_it_was_dealt_under_its_name_and_is_locked()
     {

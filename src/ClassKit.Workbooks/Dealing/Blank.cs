@@ -1,0 +1,8 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>A place in a template that is filled in for every student.</summary>
+/// <param name="Found">What stands there in the template.</param>
+/// <param name="Fill">What stands there for a student.</param>
+internal sealed record Blank(string Found, Func<DealtStudent, string> Fill);

@@ -1,0 +1,23 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>The student whose workbook is the template: everything that is a student's own is a mark that occurs nowhere else.</summary>
+internal static class StandIn
+{
+    /// <summary>Characters of the private use area, which no keyboard has.</summary>
+    public const string Name = "\uE0A1\uE0A2";
+
+    /// <inheritdoc cref="Name"/>
+    public const string Id = "\uE0A3\uE0A4";
+
+    /// <summary>A number that no exercise deals: nine digits, where a bench has four.</summary>
+    private const decimal FirstValue = 987_650_001;
+
+    public static DealtStudent For(PracticeLayout layout)
+    {
+        var next = FirstValue;
+        var givens = layout.Exercises.SelectMany(exercise => exercise.Deal(exercise.Givens.ToDictionary(place => place.Given.Id, _ => next++))).ToList();
+        return new(new(Id, Name), "", givens, []);
+    }
+}
