@@ -78,7 +78,7 @@ internal sealed class Call
 
     public double Number(int at)
     {
-        if (Coercion.TryNumber(Any(at), out var number, out var error)) return number;
+        if (Coercion.TryNumber(Any(at), out var number, out var error, Interpreter.Uses1904Dates)) return number;
         Fail(error);
         return 0;
     }

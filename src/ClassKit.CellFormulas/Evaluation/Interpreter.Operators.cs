@@ -14,7 +14,7 @@ internal abstract partial class Interpreter
         var right = Operand(binary.Right);
         if (left.IsScalar && right.IsScalar)
         {
-            var value = Operators.Apply(binary.Operator, left.Scalar, right.Scalar, Limits.TextLength);
+            var value = Operators.Apply(binary.Operator, left.Scalar, right.Scalar, Limits.TextLength, Uses1904Dates);
             SpendOn(value);
             return value;
         }
@@ -26,7 +26,7 @@ internal abstract partial class Interpreter
         {
             for (var column = 0; column < result.Columns && !Halted; column++)
             {
-                var value = Operators.Apply(binary.Operator, a.Broadcast(row, column), b.Broadcast(row, column), Limits.TextLength);
+                var value = Operators.Apply(binary.Operator, a.Broadcast(row, column), b.Broadcast(row, column), Limits.TextLength, Uses1904Dates);
                 SpendOn(value);
                 result[row, column] = value;
             }

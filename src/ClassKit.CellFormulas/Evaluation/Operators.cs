@@ -7,12 +7,12 @@ namespace ClassKit.CellFormulas.Evaluating;
 internal static class Operators
 {
     /// <summary>Applies an operator; of two errors the left one wins, be it an error value or a text that is no number.</summary>
-    public static CellValue Apply(BinaryOperator op, CellValue left, CellValue right, int textLimit)
+    public static CellValue Apply(BinaryOperator op, CellValue left, CellValue right, int textLimit, bool uses1904Dates = false)
     {
         if (left.IsError) return left;
         if (op >= BinaryOperator.Equal) return right.IsError ? right : CellValue.FromLogical(Holds(op, Compare(left, right)));
         if (op == BinaryOperator.Concatenate) return Concatenate(left, right, textLimit);
-        if (!Coercion.TryNumber(left, out var a, out var error) || !Coercion.TryNumber(right, out var b, out error)) return CellValue.FromError(error);
+        if (!Coercion.TryNumber(left, out var a, out var error, uses1904Dates) || !Coercion.TryNumber(right, out var b, out error, uses1904Dates)) return CellValue.FromError(error);
         return op switch
         {
             BinaryOperator.Add => CellValue.FromNumber(Numbers.Add(a, b)),

@@ -23,7 +23,7 @@ internal static class Bases
         new("DEC2HEX", 1, 2, "VV", call => Written(call, call.Number(0), 16)),
         new("BASE", 2, 3, "VVV", Base),
         new("DECIMAL", 2, 2, "VV", Decimal),
-        new("ROMAN", 1, 1, "V", Roman),
+        new("ROMAN", 1, 2, "VV", Roman),
         new("ARABIC", 1, 1, "V", Arabic),
         new("BITAND", 2, 2, "VV", call => Bits(call, (a, b) => a & b)),
         new("BITOR", 2, 2, "VV", call => Bits(call, (a, b) => a | b)),
@@ -109,14 +109,33 @@ internal static class Bases
         return number;
     }
 
+    /// <summary>Form 0 is the classic one; up to form 4, ever more steps may be skipped in taking a smaller numeral from a larger: 499 is CDXCIX, LDVLIV, XDIX, VDIV, ID.</summary>
     private static FormulaValue Roman(Call call)
     {
         var number = call.Integer(0);
-        if (number is < 0 or > 3999) return CellError.Value;
+        var form = call.IsMissing(1) ? 0 : call.Any(1) is { Kind: CellValueKind.Logical } classic ? (classic.Logical ? 0 : 4) : call.Integer(1);
+        if (call.Failed) return false;
+        if (number is < 0 or > 3999 || form is < 0 or > 4) return CellError.Value;
+        int[] values = [1000, 500, 100, 50, 10, 5, 1];
+        const string Signs = "MDCLXVI";
         var text = new StringBuilder();
-        foreach (var (value, sign) in Numerals)
+        for (var ten = 0; ten < values.Length; ten += 2)
         {
-            for (; number >= value; number -= value) text.Append(sign);
+            var digit = number / values[ten];
+            if (digit % 5 != 4)
+            {
+                if (digit > 4) text.Append(Signs[ten - 1]);
+                text.Append(Signs[ten], digit % 5);
+                number %= values[ten];
+                continue;
+            }
+
+            // A four or a nine: take the smallest numeral that the form allows from the next larger five or ten.
+            var larger = digit == 4 ? ten - 1 : ten - 2;
+            var smaller = ten;
+            for (var step = 0; step < form && smaller < values.Length - 1 && values[larger] - values[smaller + 1] <= number; step++) smaller++;
+            text.Append(Signs[smaller]).Append(Signs[larger]);
+            number -= values[larger] - values[smaller];
         }
 
         return text.ToString();

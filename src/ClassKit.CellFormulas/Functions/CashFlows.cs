@@ -47,7 +47,7 @@ internal static class CashFlows
         call.AddNumbers(0, flows);
         var (paid, earned) = (call.Number(1), call.Number(2));
         if (call.Failed) return false;
-        if (!flows.Exists(flow => flow > 0) || !flows.Exists(flow => flow < 0) || paid <= -1 || earned <= -1) return CellError.DivideByZero;
+        if (!flows.Exists(flow => flow < 0) || flows.Count < 2 || paid <= -1 || earned <= -1) return CellError.DivideByZero;
         var gains = Worth([.. flows.Select((flow, at) => (Math.Max(0, flow), (double)at))], earned);
         var costs = Worth([.. flows.Select((flow, at) => (Math.Min(0, flow), (double)at))], paid);
         return Math.Pow(-gains * Math.Pow(1 + earned, flows.Count - 1) / costs, 1.0 / (flows.Count - 1)) - 1;

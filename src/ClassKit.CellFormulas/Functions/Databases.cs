@@ -53,7 +53,7 @@ internal static class Databases
         var (table, criteria) = (call.Array(0), call.Array(2));
         var column = call.IsMissing(1) && fieldMayMiss ? -1 : Column(call, table, call.Scalar(1));
         if (call.Failed) return null;
-        var rows = Conditions(table, criteria);
+        var rows = Conditions(call, table, criteria);
         if (call.Interpreter.TooLarge((long)table.StoredRows * Math.Max(1, rows.Count))) return null;
         var cells = new List<CellValue>();
         for (var row = 1; row < table.Rows && row < Math.Max(2, table.StoredRows); row++)
@@ -76,14 +76,17 @@ internal static class Databases
     {
         for (var column = 0; column < table.Columns; column++)
         {
-            if (table[0, column] is { IsText: true } head && string.Equals(head.Text.Trim(), name.Trim(), StringComparison.OrdinalIgnoreCase)) return column;
+            if (string.Equals(Head(table, column), name.Trim(), StringComparison.OrdinalIgnoreCase)) return column;
         }
 
         return -1;
     }
 
+    /// <summary>What a column is called: numbers will do, and are compared as texts.</summary>
+    private static string Head(ArrayValue table, int column) => Coercion.TryText(table[0, column], out var text, out _) ? text.Trim() : "";
+
     /// <summary>Each row of the criteria is met where all its cells are; empty cells ask for nothing.</summary>
-    private static List<List<(int Column, Criterion Criterion)>> Conditions(ArrayValue table, ArrayValue criteria)
+    private static List<List<(int Column, Criterion Criterion)>> Conditions(Call call, ArrayValue table, ArrayValue criteria)
     {
         var rows = new List<List<(int Column, Criterion Criterion)>>();
         for (var row = 1; row < criteria.Rows && row <= criteria.StoredRows; row++)
@@ -91,8 +94,9 @@ internal static class Databases
             var conditions = new List<(int Column, Criterion Criterion)>();
             for (var column = 0; column < criteria.StoredColumns; column++)
             {
-                if (criteria[row, column] is not { IsBlank: false } asked || criteria[0, column] is not { IsText: true } head) continue;
-                if (Named(table, head.Text) is var at and >= 0) conditions.Add((at, Criterion.OfDatabase(asked)));
+                if (criteria[row, column] is not { IsBlank: false } asked) continue;
+                if (Head(criteria, column) is { Length: > 0 } head && Named(table, head) is var at and >= 0) conditions.Add((at, Criterion.OfDatabase(asked)));
+                else call.Interpreter.Unsupported("a criterion that is a formula over the rows of a table is not evaluated");
             }
 
             rows.Add(conditions);

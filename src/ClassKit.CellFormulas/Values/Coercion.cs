@@ -5,7 +5,7 @@ namespace ClassKit.CellFormulas.Values;
 internal static class Coercion
 {
     /// <summary>A number: blank is 0, TRUE is 1, a text is read as if typed into a cell, else <c>#VALUE!</c>; an error stays that error.</summary>
-    public static bool TryNumber(CellValue value, out double number, out CellError error)
+    public static bool TryNumber(CellValue value, out double number, out CellError error, bool uses1904Dates = false)
     {
         error = default;
         switch (value.Kind)
@@ -20,7 +20,12 @@ internal static class Coercion
                 number = value.Logical ? 1 : 0;
                 return true;
             case CellValueKind.Text:
-                if (NumberText.TryParse(value.Text, out number)) return true;
+                if (NumberText.TryParse(value.Text, out number))
+                {
+                    if (uses1904Dates && DateText.HasDate(value.Text)) number -= Serial.SystemsApart;
+                    return true;
+                }
+
                 error = CellError.Value;
                 return false;
             default:

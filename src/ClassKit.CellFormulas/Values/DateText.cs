@@ -30,6 +30,9 @@ internal static class DateText
         return false;
     }
 
+    /// <summary>Whether a text that reads as a number is a date, perhaps with a time.</summary>
+    public static bool HasDate(string text) => TryParse(text.AsSpan().Trim(), out var serial) && !TryTime(text.AsSpan().Trim(), out _) && serial >= 1;
+
     /// <summary>A date without a time.</summary>
     public static bool TryDate(ReadOnlySpan<char> text, out double serial)
     {

@@ -33,4 +33,17 @@ public class FunctionCaseTests
     [Fact]
     public void No_function_is_listed_as_known_elsewhere_and_evaluated_here() =>
         Assert.DoesNotContain(FunctionRegistry.All, function => KnownElsewhere.Contains(function.Name));
+
+    [Fact]
+    public void Every_case_in_which_LibreOffice_differs_says_why()
+    {
+        var silent = CaseFile.Names("Functions")
+            .SelectMany(name => File.ReadLines(Path.Combine(CaseFile.Folder, "Functions", name + ".cases")).Where(line => line.Contains("  ! ", StringComparison.Ordinal)))
+            .Where(line => line.LastIndexOf("  # ", StringComparison.Ordinal) < line.LastIndexOf("  ! ", StringComparison.Ordinal));
+        Assert.Empty(silent);
+    }
+
+    [Fact]
+    public void Every_case_file_begins_with_its_sources() =>
+        Assert.All(CaseFile.Names("Functions"), name => Assert.StartsWith("# ", File.ReadLines(Path.Combine(CaseFile.Folder, "Functions", name + ".cases")).First(), StringComparison.Ordinal));
 }

@@ -267,4 +267,18 @@ public class WorkbookEvaluatorTests
         var book = new Book { ["A1"] = "1", ["A2"] = "=above*2", ["A3"] = "=above*2" }.Name("above", "Sheet1!A1048576");
         Assert.Equal(4, book.Value("A3").Number);
     }
+
+    [Theory]
+    [InlineData("\"2000-01-01\"+0", 36526, 35064)]
+    [InlineData("VALUE(\"1/1/2000 12:00\")", 36526.5, 35064.5)]
+    [InlineData("DATEVALUE(\"2000-01-01\")", 36526, 35064)]
+    [InlineData("DATE(2000,1,1)", 36526, 35064)]
+    [InlineData("\"12:00\"+0", 0.5, 0.5)]
+    [InlineData("\"35064\"+0", 35064, 35064)]
+    public void A_date_typed_as_text_counts_in_the_workbooks_calendar(string formula, double since1900, double since1904)
+    {
+        var book = new Book { ["A1"] = "=" + formula };
+        Assert.Equal(since1900, book.Value("A1").Number);
+        Assert.Equal(since1904, new WorkbookEvaluator(book.Snapshot(uses1904Dates: true)).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken).Value.Number);
+    }
 }
