@@ -49,6 +49,7 @@ public static class ExerciseReader
         var givens = GivenReader.Read(sections.Required("Given"), names, problems);
         Placeholders.Check(document.Opening, names, problems);
         var constraints = sections.Optional("Constraints");
+        var stepSections = sections.Named("Step");
         var partSections = sections.Named("Part");
         var hints = Lists.Lines(sections.Optional("Hints"), problems);
         sections.Finish();
@@ -57,8 +58,11 @@ public static class ExerciseReader
             names.Announce(name, section.Line);
         if (partSections.Count == 0)
             problems.Add(null, "There is no part to answer", "Add a section `## Part: name` with a question and its key.");
+        List<WorkingStep> steps = [.. stepSections.Select(step => StepReader.Read(step.Name, step.Section, names, problems)).OfType<WorkingStep>()];
         var parts = partSections.Select(part => (Part: PartReader.Read(part.Name, part.Section, names, problems)!, part.Section.Line)).ToList();
-        List<CellFormula> rules = [.. Lists.Entries(constraints, problems).Select(entry => FormulaText.Read(entry.Text, "This constraint", names, problems)).OfType<CellFormula>()];
+        List<CellFormula> rules = [.. Lists.Entries(constraints, problems).Select(entry => FormulaText.Read(entry.Text, "This constraint", names, problems)).OfType<CellFormula>().Select(names.WorkedIn)];
+        if (problems.IsEmpty)
+            StepReader.FindIdle(stepSections, steps, [.. parts.Select(part => part.Part)], problems);
         if (problems.IsEmpty)
             Trial.Run(givens, rules, parts, problems);
 
@@ -66,6 +70,7 @@ public static class ExerciseReader
             id, document.Title.Text, skill!.Value.Text, level, minutes, source!.Value.Text, document.Opening.Markdown, givens, rules, [.. parts.Select(part => part.Part)], hints)
         {
             Effort = effort,
+            Steps = steps,
         });
     }
 }

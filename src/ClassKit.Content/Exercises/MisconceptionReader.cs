@@ -32,10 +32,10 @@ internal static class MisconceptionReader
             problems.Add(section.Line, $"The misconception `{id}` is empty", "Write its formula below the heading, then the words that set it right.");
             return null;
         }
-        var formula = FormulaText.Read(Section.TextOf(section.Blocks[0], section.Source), $"The misconception `{id}`", names, problems);
+        var written = FormulaText.Read(Section.TextOf(section.Blocks[0], section.Source), $"The misconception `{id}`", names, problems);
         var words = section with { Blocks = [.. section.Blocks.Skip(1)] };
-        if (formula is not null && words.Blocks.Count == 0)
+        if (written is not null && words.Blocks.Count == 0)
             problems.Add(section.Line, $"The misconception `{id}` has no words", "Below its formula, tell the student in a sentence or two what went wrong and what is right.");
-        return formula is null || words.Blocks.Count == 0 ? null : new(id, formula, words.Prose);
+        return written is null || words.Blocks.Count == 0 ? null : new(id, names.WorkedIn(written), words.Prose) { Written = names.AsWritten(written) };
     }
 }

@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
@@ -10,6 +11,7 @@ internal sealed class NameScope
 {
     private readonly Dictionary<string, int> _known = [];
     private readonly Dictionary<string, int> _later = [];
+    private readonly Dictionary<string, CellFormula> _steps = [];
 
     /// <summary>Every name usable so far.</summary>
     public IReadOnlyCollection<string> Known => _known.Keys;
@@ -32,6 +34,24 @@ internal sealed class NameScope
         if (!_known.TryAdd(name.Text, name.Line))
             problems.Add(name.Line, $"The name `{name.Text}` is taken by line {_known[name.Text]}", "Choose another: givens and parts of an exercise share their names.");
     }
+
+    /// <summary>Makes a step usable from here on.</summary>
+    public void AddStep(Located name, CellFormula key, ProblemList problems)
+    {
+        var worked = WorkedIn(key);
+        Add(name, "step", problems);
+        _steps.TryAdd(name.Text, worked);
+    }
+
+    /// <summary>The formula over givens and parts alone: each step in it replaced by how it is worked out.</summary>
+    public CellFormula WorkedIn(CellFormula written) => UsesSteps(written)
+        ? written.ReplaceNames(name => _steps.TryGetValue(name, out var step) ? step.ToString()[1..] : null)
+        : written;
+
+    /// <summary>The formula if it uses steps, else null.</summary>
+    public CellFormula? AsWritten(CellFormula written) => UsesSteps(written) ? written : null;
+
+    private bool UsesSteps(CellFormula formula) => formula.Names.Any(_steps.ContainsKey);
 
     /// <summary>A valid name near to the one written, or null.</summary>
     private static string? Suggestion(string written)

@@ -23,7 +23,7 @@ internal static class PartReader
 
         var list = opening with { Blocks = [.. opening.Blocks.Skip(ask.Blocks.Count)] };
         var entries = new Entries(section, Lists.Entries(list, problems), problems);
-        var key = entries.Required("Key") is { } written ? FormulaText.Read(written, "The key", names, problems) : null;
+        var written = entries.Required("Key") is { } text ? FormulaText.Read(text, "The key", names, problems) : null;
         var unit = entries.Required("Unit")?.Text ?? "";
         var tolerance = entries.Required("Tolerance") is { } room ? ToleranceText.Read(room, unit, problems) : null;
         var points = entries.Required("Points") is { } worth ? Number.Read(worth, "`Points`", Bounds.AboveZero, problems) : null;
@@ -34,7 +34,7 @@ internal static class PartReader
         // Usable from here on: a part's own key and misconceptions may not use it.
         names.Add(new(id, section.Line), "part", problems);
         return problems.Count == before
-            ? new(id, ask.Prose, key!, unit, tolerance!.Value, points!.Value, formulaAsked, misconceptions)
+            ? new(id, ask.Prose, names.WorkedIn(written!), unit, tolerance!.Value, points!.Value, formulaAsked, misconceptions) { Written = names.AsWritten(written!) }
             : null;
     }
 

@@ -29,4 +29,7 @@ public sealed record Exercise(
 {
     /// <summary>Between what the effort of every variant must lie; null for a band around what is usual for the exercise.</summary>
     public EffortBand? Effort { get; init; }
+
+    /// <summary>Quantities on the way that are not asked, in order. Keys hold them worked in: see <see cref="Part.Written"/>.</summary>
+    public IReadOnlyList<WorkingStep> Steps { get; init; } = [];
 }

@@ -8,6 +8,9 @@ namespace ClassKit.Exercises;
 /// <param name="Result">What the key gives for these numbers; null where it gives none, as a student's own earlier answer may bring about.</param>
 public sealed record WorkedSolution(string Method, string Numbers, double? Result)
 {
+    /// <summary>What is worked out before, if the key is written over steps.</summary>
+    public IReadOnlyList<SolutionStep> Steps { get; init; } = [];
+
     /// <summary>Works out one part.</summary>
     /// <param name="exercise">The exercise.</param>
     /// <param name="part">One of its parts.</param>
@@ -21,20 +24,37 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
         ArgumentNullException.ThrowIfNull(givens);
         ArgumentNullException.ThrowIfNull(earlier);
 
-        double? result = NamedEvaluation.Evaluate(part.Key, Values(givens, earlier)) is { Status: EvaluationStatus.Computed, Value: { IsNumber: true, Number: var number } }
-            ? number
-            : null;
+        var names = Values(givens, earlier);
+        var worked = new Dictionary<string, MathMlOperand>(StringComparer.OrdinalIgnoreCase);
+        var steps = new List<SolutionStep>();
+        foreach (var step in StepsTo(exercise, part))
+        {
+            var numbers = MathMl.Write(step.Key, Quantity);
+            if (KeyValues.Number(step.Key, names) is { } come)
+            {
+                worked[step.Id] = MathMlOperand.Quantity(step.NumberOf(come), step.Unit);
+                numbers = MathMl.Write(step.Key, Quantity, worked[step.Id]);
+                names[step.Id] = CellValue.FromNumber(come);
+            }
+            steps.Add(new(step.What, MathMl.Write(step.Key, name => Words(exercise, name), MathMlOperand.Words(NameOf(step.Id))), numbers));
+        }
+
+        var key = part.Written ?? part.Key;
+        var result = KeyValues.Number(part.Key, names);
         return new(
             MethodOf(exercise, part),
             result is { } value
-                ? MathMl.Write(part.Key, Quantity, MathMlOperand.Quantity(ResultText.Number(part, value), part.Unit))
-                : MathMl.Write(part.Key, Quantity),
-            result);
+                ? MathMl.Write(key, Quantity, MathMlOperand.Quantity(ResultText.Number(part, value), part.Unit))
+                : MathMl.Write(key, Quantity),
+            result)
+        {
+            Steps = steps,
+        };
 
         MathMlOperand? Quantity(string name) =>
             exercise.Givens.FirstOrDefault(given => Same(given.Id, name)) is { } given && givens.TryGetValue(given.Id, out var dealt)
                 ? MathMlOperand.Quantity(GivenText.Number(given, dealt), given.Unit)
-                : exercise.Parts.FirstOrDefault(before => Same(before.Id, name)) is { } before && earlier.TryGetValue(before.Id, out var answer)
+                : worked.TryGetValue(name, out var step) ? step : exercise.Parts.FirstOrDefault(before => Same(before.Id, name)) is { } before && earlier.TryGetValue(before.Id, out var answer)
                     ? MathMlOperand.Quantity(ResultText.Number(before, answer), before.Unit)
                     : null;
     }
@@ -43,14 +63,28 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
     public static string MethodOf(Exercise exercise, Part part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return MathMl.Write(part.Key, name => Words(exercise, name), MathMlOperand.Words(NameOf(part.Id)));
+        return MathMl.Write(part.Written ?? part.Key, name => Words(exercise, name), MathMlOperand.Words(NameOf(part.Id)));
     }
 
     /// <summary>MathML: what a misconception computes, in the same words as the method.</summary>
     public static string WrongMethodOf(Exercise exercise, Misconception misconception)
     {
         ArgumentNullException.ThrowIfNull(misconception);
-        return MathMl.Write(misconception.Formula, name => Words(exercise, name));
+        return MathMl.Write(misconception.Written ?? misconception.Formula, name => Words(exercise, name));
+    }
+
+    /// <summary>The steps that a part's key uses, and those that they use in turn, in the exercise's order.</summary>
+    private static List<WorkingStep> StepsTo(Exercise exercise, Part part)
+    {
+        var needed = new HashSet<string>((part.Written ?? part.Key).Names, StringComparer.OrdinalIgnoreCase);
+        var steps = new List<WorkingStep>();
+        foreach (var step in exercise.Steps.Reverse().Where(step => needed.Contains(step.Id)))
+        {
+            steps.Add(step);
+            needed.UnionWith(step.Key.Names);
+        }
+        steps.Reverse();
+        return steps;
     }
 
     private static MathMlOperand? Words(Exercise exercise, string name) =>

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace ClassKit.UseCases;
 
 /// <summary>The shape of dealt.json, as it stands in the file.</summary>
@@ -30,7 +32,14 @@ internal sealed record DealtDocument
         IReadOnlyList<GivenEntry> Givens,
         IReadOnlyList<string> Constraints,
         IReadOnlyList<PartEntry> Parts,
-        IReadOnlyList<string> Hints);
+        IReadOnlyList<string> Hints)
+    {
+        /// <summary>Absent where nothing is worked out on the way.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public IReadOnlyList<StepEntry>? Steps { get; init; }
+    }
+
+    internal sealed record StepEntry(string Id, string What, string Key, string Unit);
 
     internal sealed record GivenEntry(string Id, string Label, string Unit, decimal From, decimal To, decimal Step);
 
@@ -42,11 +51,21 @@ internal sealed record DealtDocument
         ToleranceEntry Tolerance,
         double Points,
         bool FormulaAsked,
-        IReadOnlyList<MisconceptionEntry> Misconceptions);
+        IReadOnlyList<MisconceptionEntry> Misconceptions)
+    {
+        /// <summary>The key over the exercise's steps; absent where it uses none.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public string? Written { get; init; }
+    }
 
     internal sealed record ToleranceEntry(double Amount, bool Relative);
 
-    internal sealed record MisconceptionEntry(string Id, string Formula, string Words);
+    internal sealed record MisconceptionEntry(string Id, string Formula, string Words)
+    {
+        /// <summary>The formula over the exercise's steps; absent where it uses none.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public string? Written { get; init; }
+    }
 
     internal sealed record StudentEntry(
         string Id, string Name, string Workbook, IReadOnlyList<GivenPlaceEntry> Givens, IReadOnlyList<AnswerPlaceEntry> Answers);

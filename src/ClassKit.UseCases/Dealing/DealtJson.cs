@@ -67,11 +67,17 @@ public static class DealtJson
         [.. exercise.Givens.Select(given => new DealtDocument.GivenEntry(given.Id, given.Label, given.Unit, given.From, given.To, given.Step))],
         [.. exercise.Constraints.Select(constraint => constraint.Text)],
         [.. exercise.Parts.Select(Entry)],
-        exercise.Hints);
+        exercise.Hints)
+    {
+        Steps = exercise.Steps.Count == 0 ? null : [.. exercise.Steps.Select(step => new DealtDocument.StepEntry(step.Id, step.What, step.Key.Text, step.Unit))],
+    };
 
     private static DealtDocument.PartEntry Entry(Part part) => new(
         part.Id, part.Ask, part.Key.Text, part.Unit, new(part.Tolerance.Amount, part.Tolerance.IsRelative), part.Points, part.FormulaAsked,
-        [.. part.Misconceptions.Select(misconception => new DealtDocument.MisconceptionEntry(misconception.Id, misconception.Formula.Text, misconception.Words))]);
+        [.. part.Misconceptions.Select(misconception => new DealtDocument.MisconceptionEntry(misconception.Id, misconception.Formula.Text, misconception.Words) { Written = misconception.Written?.Text })])
+    {
+        Written = part.Written?.Text,
+    };
 
     private static DealtDocument.StudentEntry Entry(DealtStudent student) => new(
         student.Student.Id, student.Student.Name, student.Workbook,
@@ -92,12 +98,20 @@ public static class DealtJson
         [.. entry.Givens.Select(given => new Given(given.Id, given.Label, given.Unit, given.From, given.To, given.Step))],
         [.. entry.Constraints.Select(CellFormula.Of)],
         [.. entry.Parts.Select(Model)],
-        entry.Hints);
+        entry.Hints)
+    {
+        Steps = [.. (entry.Steps ?? []).Select(step => new WorkingStep(step.Id, step.What, CellFormula.Of(step.Key), step.Unit))],
+    };
 
     private static Part Model(DealtDocument.PartEntry entry) => new(
         entry.Id, entry.Ask, CellFormula.Of(entry.Key), entry.Unit, new(entry.Tolerance.Amount, entry.Tolerance.Relative), entry.Points,
         entry.FormulaAsked,
-        [.. entry.Misconceptions.Select(misconception => new Misconception(misconception.Id, CellFormula.Of(misconception.Formula), misconception.Words))]);
+        [.. entry.Misconceptions.Select(misconception => new Misconception(misconception.Id, CellFormula.Of(misconception.Formula), misconception.Words) { Written = Formula(misconception.Written) })])
+    {
+        Written = Formula(entry.Written),
+    };
+
+    private static CellFormula? Formula(string? text) => text is null ? null : CellFormula.Of(text);
 
     private static DealtStudent Model(DealtDocument.StudentEntry entry) => new(
         new(entry.Id, entry.Name), entry.Workbook,

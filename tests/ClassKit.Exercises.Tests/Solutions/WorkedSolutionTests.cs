@@ -30,6 +30,22 @@ public sealed class WorkedSolutionTests
         Assert.Equal("3×80 °F−(75 °F+65 °F)−35 °F=65 °F", Words(solution.Numbers));
     }
 
+    /// <summary>The same published example with the friction as a step that nobody is asked for.</summary>
+    [Fact]
+    public void Steps_are_worked_out_before_the_part_that_is_written_over_them()
+    {
+        var step = new WorkingStep("warming", "What the mixer adds", Friction.Key, "°F");
+        var part = Water with { Key = CellFormula.Of("=3*want-(room+flour)-(3*dough-(room+flour+water))"), Written = CellFormula.Of("=3*want-(room+flour)-warming") };
+        var solution = WorkedSolution.Of(Exercise with { Steps = [step], Parts = [part] }, part, Dealt, new Dictionary<string, double>());
+
+        Assert.Equal(65, solution.Result!.Value, 1e-9);
+        Assert.Equal("What the mixer adds", Assert.Single(solution.Steps).What);
+        Assert.Equal("3×trial dough−(room+flour+water)=warming", Words(solution.Steps[0].Method));
+        Assert.Equal("3×80 °F−(75 °F+65 °F+65 °F)=35 °F", Words(solution.Steps[0].Numbers));
+        Assert.Equal("3×dough wanted−(room+flour)−warming=water temp", Words(solution.Method));
+        Assert.Equal("3×80 °F−(75 °F+65 °F)−35 °F=65 °F", Words(solution.Numbers));
+    }
+
     [Fact]
     public void A_students_own_earlier_answer_can_be_put_in() =>
         Assert.Equal(60, WorkedSolution.Of(Exercise, Water, Dealt, new Dictionary<string, double> { ["friction"] = 40 }).Result!.Value, 1e-9);
