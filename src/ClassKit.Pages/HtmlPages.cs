@@ -1,6 +1,7 @@
 using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Lessons;
+using ClassKit.Pages.Benches;
 using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Keys;
 using ClassKit.Pages.Packs;
@@ -29,16 +30,25 @@ public static class HtmlPages
     public static string ClassReport(ClassGrades grades, ClassSummary summary) =>
         PageRenderer.Render<ClassReportPage>((nameof(ClassReportPage.Grades), grades), (nameof(ClassReportPage.Summary), summary));
 
-    /// <summary>Every page of a lesson pack: contents, instructor guide, student handout, formula cards, comparison of the leavenings.</summary>
+    /// <summary>Every page of a lesson pack: contents, instructor guide, bench plan and run sheets where there is a plan, student handout, formula cards, comparison of the leavenings.</summary>
     /// <remarks>The pages link to each other by their file names.</remarks>
     public static IReadOnlyList<HtmlPage> Pack(LessonPack pack) =>
     [
         new(PackContents.Index.FileName, PageRenderer.Render<IndexPage>((nameof(IndexPage.Pack), pack))),
         new(PackContents.Guide.FileName, PageRenderer.Render<GuidePage>((nameof(GuidePage.Pack), pack))),
+        .. Bench(pack),
         new(PackContents.Handout.FileName, PageRenderer.Render<HandoutPage>((nameof(HandoutPage.Pack), pack))),
         new(PackContents.Cards.FileName, PageRenderer.Render<FormulaCardsPage>((nameof(FormulaCardsPage.Pack), pack))),
         new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),
     ];
+
+    private static IEnumerable<HtmlPage> Bench(LessonPack pack)
+    {
+        if (pack.Bench is not null)
+            yield return new(PackContents.Bench.FileName, PageRenderer.Render<BenchPlanPage>((nameof(BenchPlanPage.Pack), pack)));
+        if (pack.Bench?.Plan is not null)
+            yield return new(PackContents.RunSheets.FileName, PageRenderer.Render<RunSheetsPage>((nameof(RunSheetsPage.Pack), pack)));
+    }
 
     /// <summary>What an invented class showed about a set of exercises before the real one takes it.</summary>
     public static string Rehearsal(RehearsalReport report) => PageRenderer.Render<RehearsalPage>((nameof(RehearsalPage.Report), report));

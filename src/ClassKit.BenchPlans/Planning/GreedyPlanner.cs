@@ -11,16 +11,22 @@ public static class GreedyPlanner
     {
         ArgumentNullException.ThrowIfNull(bench);
         var groups = Shift.Of(bench.Teams, shifts);
-        return Attempt(bench, groups, step => step.IsHandsOn ? step.MaxMinutes : step.MinMinutes) ?? Attempt(bench, groups, step => step.MinMinutes);
+        // Unhurried before hurried; and demonstrations all at the beginning, or else wherever hands happen to rest.
+        return Attempt(bench, groups, Unhurried, showFirst: true) ?? Attempt(bench, groups, Unhurried, showFirst: false)
+            ?? Attempt(bench, groups, Hurried, showFirst: true) ?? Attempt(bench, groups, Hurried, showFirst: false);
     }
 
-    private static BenchPlan? Attempt(BenchClass bench, IReadOnlyList<Shift> shifts, Func<BenchStep, int> minutes)
+    private static int Unhurried(BenchStep step) => step.IsHandsOn ? step.MaxMinutes : step.MinMinutes;
+
+    private static int Hurried(BenchStep step) => step.MinMinutes;
+
+    private static BenchPlan? Attempt(BenchClass bench, IReadOnlyList<Shift> shifts, Func<BenchStep, int> minutes, bool showFirst)
     {
         if (bench.Time.WorkMinutes <= 0)
             return null;
         var ledger = new Ledger(bench);
         var shown = new List<PlannedDemonstration>();
-        foreach (var demonstration in bench.Demonstrations)
+        foreach (var demonstration in showFirst ? bench.Demonstrations : [])
         {
             var start = shown.Count > 0 ? shown[^1].End : bench.Time.WorkFrom;
             if (start + demonstration.Minutes > bench.Time.ReadyBy)
@@ -41,7 +47,8 @@ public static class GreedyPlanner
                     planned[steps[0].Load] = steps;
             }
         }
-        return Closer(new(bench, shifts, [.. bench.Loads.SelectMany(load => planned[load])], shown), ledger);
+        var plan = new BenchPlan(bench, shifts, [.. bench.Loads.SelectMany(load => planned[load])], shown);
+        return showFirst ? Closer(plan, ledger) : WhereHandsRest(plan, ledger);
     }
 
     /// <summary>The whole bread without a pause, ending as late as everything else allows.</summary>
@@ -73,18 +80,39 @@ public static class GreedyPlanner
         return steps;
     }
 
+    /// <summary>Shows each thing as late as all are free to watch before they need it; null if they never are.</summary>
+    private static BenchPlan? WhereHandsRest(BenchPlan plan, Ledger ledger)
+    {
+        var shown = new List<PlannedDemonstration>();
+        foreach (var demonstration in plan.Class.Demonstrations)
+        {
+            var start = Latest(plan, demonstration);
+            while (start >= plan.Class.Time.WorkFrom && !ledger.IsFreeToWatch(start, start + demonstration.Minutes))
+                start--;
+            if (start < plan.Class.Time.WorkFrom)
+                return null;
+            ledger.Watch(start, start + demonstration.Minutes);
+            shown.Add(new(demonstration, start));
+        }
+        return plan with { Demonstrations = shown };
+    }
+
+    /// <summary>The last minute at which a demonstration can begin and be over in time.</summary>
+    private static int Latest(BenchPlan plan, Demonstration demonstration) => demonstration.Before is { } before
+        ? plan.Steps.Where(step => step.Load.Bread == before.Bread && step.Step == before.Step).Min(step => step.Start) - demonstration.Minutes
+        : plan.Class.Time.ReadyBy - demonstration.Minutes;
+
     /// <summary>Moves each demonstration, the last first, as near to what it shows as the teams are free to watch.</summary>
     private static BenchPlan Closer(BenchPlan plan, Ledger ledger)
     {
         var shown = plan.Demonstrations.ToArray();
         for (var at = shown.Length - 1; at >= 0; at--)
         {
-            if (shown[at].Demonstration.Before is not { } before)
+            if (shown[at].Demonstration.Before is null)
                 continue;
             var (early, minutes) = (shown[at].Start, shown[at].Demonstration.Minutes);
             ledger.Unwatch(early, early + minutes);
-            var latest = plan.Steps.Where(step => step.Load.Bread == before.Bread && step.Step == before.Step).Min(step => step.Start) - minutes;
-            var start = latest;
+            var start = Latest(plan, shown[at].Demonstration);
             while (start > early && !ledger.IsFreeToWatch(start, start + minutes))
                 start--;
             ledger.Watch(start, start + minutes);

@@ -1,4 +1,5 @@
 using ClassKit.Baking;
+using ClassKit.BenchPlans;
 
 namespace ClassKit.Lessons;
 
@@ -21,6 +22,9 @@ public sealed record LessonPack(
     IReadOnlyList<AllergyAlert> Alerts,
     IReadOnlyList<LeaveningComparison> Comparison)
 {
+    /// <summary>The bench plan, or why there is none; null where none was made: planning takes a solver, which this room does not know.</summary>
+    public BenchPlanning? Bench { get; init; }
+
     /// <summary>What must be declared, over all formulas, each once, in alphabetical order.</summary>
     public IReadOnlyList<string> Allergens => [.. Lesson.Formulas.SelectMany(formula => formula.Allergens).Distinct().Order(StringComparer.Ordinal)];
 

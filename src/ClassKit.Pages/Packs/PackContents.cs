@@ -1,3 +1,5 @@
+using ClassKit.Lessons;
+
 namespace ClassKit.Pages.Packs;
 
 /// <summary>The pages of a lesson pack, in the order in which an instructor needs them.</summary>
@@ -25,5 +27,22 @@ internal static class PackContents
         "The leavenings side by side, and their gas computed from the formulas.",
         "For the talk after the tasting; print it for students afterwards if you like.");
 
-    public static IReadOnlyList<PackEntry> All { get; } = [Index, Guide, Handout, Cards, Comparison];
+    public static PackEntry Bench { get; } = new(
+        "bench-plan.html", "Bench plan",
+        "Who does what when, as a drawing and as tables: shifts, demonstrations, ovens.",
+        "Look at it before you change teams, ovens or the period; hang it up for all to see.");
+
+    public static PackEntry RunSheets { get; } = new(
+        "run-sheets.html", "Run sheets",
+        "The plan as lists to tick off: one for you, one for each team.",
+        "Print once: each team gets its sheet, the first one is yours.");
+
+    /// <summary>The pages of a pack: without a bench plan those that tell of it are left out.</summary>
+    public static IReadOnlyList<PackEntry> Of(LessonPack pack) =>
+    [
+        Index, Guide,
+        .. pack.Bench is null ? Array.Empty<PackEntry>() : [Bench],
+        .. pack.Bench?.Plan is null ? Array.Empty<PackEntry>() : [RunSheets],
+        Handout, Cards, Comparison,
+    ];
 }

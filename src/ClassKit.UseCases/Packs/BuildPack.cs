@@ -1,3 +1,5 @@
+using ClassKit.BenchPlans;
+using ClassKit.BenchSolver;
 using ClassKit.Content;
 using ClassKit.Lessons;
 using ClassKit.Pages;
@@ -30,7 +32,8 @@ public static class BuildPack
     {
         if (!LessonPack.Build(lesson, profile).TryGet(out var pack, out var why))
             return Produced.Nothing(new Diagnostic(source, null, why.Message.TrimEnd('.'), why.Remedy));
-        return new([.. HtmlPages.Pack(pack).Select(page => OutputFile.OfText(page.FileName, page.Html))],
+        var bench = new BenchPlanner(new CpSatSolver(), PlannerSettings.Default).Plan(BenchClasses.Of(lesson, profile));
+        return new([.. HtmlPages.Pack(pack with { Bench = bench }).Select(page => OutputFile.OfText(page.FileName, page.Html))],
             [$"{lesson.Title} for {profile.Name}: {profile.Students} students in {profile.Teams} teams. Open index.html."], []);
     }
 }

@@ -1,3 +1,4 @@
+using ClassKit.BenchPlans;
 using ClassKit.Content;
 using ClassKit.Lessons;
 
@@ -14,7 +15,8 @@ internal static class SamplePack
         var profile = ClassProfileReader.Read(Path.Combine(Root(), "demo-cohort", "class.md"));
         Assert.Empty(lesson.Problems);
         Assert.Empty(profile.Problems);
-        return LessonPack.Build(lesson.Model!, profile.Model!).Value;
+        var bench = new BenchPlanner(new NoSolver(), PlannerSettings.Default).Plan(BenchClasses.Of(lesson.Model!, profile.Model!));
+        return LessonPack.Build(lesson.Model!, profile.Model!).Value with { Bench = bench };
     }
 
     private static string Root()

@@ -1,0 +1,42 @@
+using ClassKit.BenchPlans;
+using ClassKit.Pages.Numbers;
+
+namespace ClassKit.Pages.Benches;
+
+/// <summary>Bench plans in words.</summary>
+internal static class BenchText
+{
+    /// <summary>The teams' shifts, and the instructor where a bread is left to them.</summary>
+    public static IReadOnlyList<Shift> AllShifts(BenchPlan plan) =>
+        [.. plan.Shifts, .. plan.Class.Breads.Any(bread => bread.LeftToInstructor) ? [new Shift([Maker.Instructor])] : Array.Empty<Shift>()];
+
+    /// <summary>"All teams", "Shift 2: teams 4, 5 and 6", "Instructor".</summary>
+    public static string Of(Shift shift, BenchPlan plan)
+    {
+        if (shift.IsInstructor)
+            return "Instructor";
+        if (plan.Shifts.Count == 1)
+            return shift.Makers.Count == 1 ? "The team" : "All teams";
+        return $"Shift {plan.Shifts.ToList().IndexOf(shift) + 1}: {Teams(shift.Makers)}";
+    }
+
+    /// <summary>"team 1", "teams 1, 2 and 3".</summary>
+    public static string Teams(IReadOnlyList<Maker> makers) => makers[0].IsInstructor
+        ? "instructor"
+        : (makers.Count == 1 ? "team " : "teams ") + Wording.List([.. makers.Select(maker => $"{maker.Team}")]);
+
+    /// <summary>How good the plan is, for people who will not look up what a bound is.</summary>
+    public static string Quality(PlanQuality quality, int shifts)
+    {
+        var cost = quality.Cost;
+        var stands = cost.StandingMinutes == 0 ? "Every bread is ready just as the tasting begins" : $"Finished breads stand for {NumberText.WithUnit($"{cost.StandingMinutes}", "min")} in all, summed over all teams";
+        var waits = cost.WaitingMinutes == 0 ? "no dough waits between its steps" : $"doughs and watchers wait for {NumberText.WithUnit($"{cost.WaitingMinutes}", "min")} in all";
+        var proof = quality.IsProven
+            ? $"It is proven that no plan in {Wording.Count(shifts, "shift")} is better."
+            : quality.Bound > 0 ? $"No plan in {Wording.Count(shifts, "shift")} can be better by more than {NumberText.AtMost(Math.Ceiling(quality.Gap * 100), 0)} %." : "";
+        return $"{stands}; {waits}. {proof}".TrimEnd();
+    }
+
+    /// <summary>What a step occupies besides hands.</summary>
+    public static string Takes(BenchStep step) => string.Join(", ", step.Uses.Select(use => use.ToString()));
+}

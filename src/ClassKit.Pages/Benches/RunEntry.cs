@@ -1,0 +1,10 @@
+namespace ClassKit.Pages.Benches;
+
+/// <summary>One line of a run sheet.</summary>
+/// <param name="Minute">When, since the beginning of the class.</param>
+/// <param name="What">What to do, in a few words.</param>
+/// <param name="Bread">Of which bread; empty where it is of none.</param>
+/// <param name="Until">When it is over; null for a moment.</param>
+/// <param name="Note">How many hands, which oven, what it takes; may be empty.</param>
+/// <param name="IsWork">True if hands are needed; otherwise it goes on by itself.</param>
+public sealed record RunEntry(int Minute, string What, string Bread, int? Until, string Note, bool IsWork);

@@ -1,0 +1,85 @@
+using AngleSharp.Dom;
+using ClassKit.BenchPlans;
+using ClassKit.Lessons;
+using ClassKit.Pages.Tests.Samples;
+
+namespace ClassKit.Pages.Tests.Benches;
+
+public sealed class BenchPagesTests
+{
+    private static readonly BenchPlan Plan = SamplePack.Pack.Bench!.Plan!;
+    private static readonly IDocument Drawing = Page(SamplePack.Pack, "bench-plan.html")!;
+    private static readonly IDocument Sheets = Page(SamplePack.Pack, "run-sheets.html")!;
+
+    [Fact]
+    public void The_table_tells_every_step_of_the_plan()
+    {
+        var rows = Drawing.QuerySelectorAll("table:not(.fit) tbody tr:not(.group)").Select(row => row.QuerySelectorAll("th, td").Take(3).Select(cell => cell.Text()).ToArray());
+        var expected = Plan.Shifts.SelectMany(shift => Plan.Class.Breads.SelectMany((bread, at) => Plan.StepsOf(new(shift.Makers[0], at))
+            .Select(step => new[] { $"{step.Step + 1}. {bread.Steps[step.Step].Name}", Clock(step.Start), Clock(step.End) })));
+
+        Assert.Equal(expected, rows);
+    }
+
+    [Fact]
+    public void The_drawing_has_a_bar_for_every_step_and_tells_it_in_words()
+    {
+        var drawing = Drawing.QuerySelector("svg.timeline")!;
+        var steps = Plan.Shifts.Sum(shift => Plan.Steps.Count(step => step.Load.Maker == shift.Makers[0]));
+
+        Assert.True(drawing.QuerySelectorAll("rect.seg").Length >= steps + Plan.Demonstrations.Count);
+        Assert.Contains($"the tasting begins in minute {Plan.Class.Time.ReadyBy}", drawing.QuerySelector("desc")!.TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(drawing.QuerySelector("title")!.TextContent);
+    }
+
+    [Fact]
+    public void Every_team_finds_each_of_its_steps_and_every_demonstration_on_its_sheet()
+    {
+        for (var team = 1; team <= Plan.Class.Teams; team++)
+        {
+            var lines = Sheets.QuerySelectorAll($"#team-{team}")[0].ParentElement!.ParentElement!.QuerySelectorAll("tbody tr").Select(row => row.Text()).ToList();
+            foreach (var step in Plan.Steps.Where(step => step.Load.Maker.Team == team))
+            {
+                var bread = Plan.Class.Breads[step.Load.Bread];
+                Assert.Contains(lines, line => line.Contains(Clock(step.Start), StringComparison.Ordinal) && line.Contains($"{step.Step + 1}. {bread.Steps[step.Step].Name}", StringComparison.Ordinal) && line.Contains(bread.Name, StringComparison.Ordinal));
+            }
+            Assert.All(Plan.Demonstrations, shown => Assert.Contains(lines, line => line.Contains(Clock(shown.Start), StringComparison.Ordinal) && line.Contains(shown.Demonstration.Name, StringComparison.Ordinal)));
+        }
+    }
+
+    [Fact]
+    public void The_instructor_sets_each_oven_before_anything_goes_into_it()
+    {
+        var lines = Sheets.QuerySelector("#instructor")!.ParentElement!.ParentElement!.QuerySelectorAll("tbody th").Select(cell => cell.Text().Trim()).ToList();
+        foreach (var oven in Plan.Steps.Select(step => step.Oven).OfType<int>().Distinct())
+        {
+            var set = lines.FindIndex(line => line.StartsWith($"Set oven {oven} to", StringComparison.Ordinal));
+            Assert.InRange(set, 0, lines.FindIndex(line => line == $"Into oven {oven}"));
+        }
+        // The popovers' oven is turned down while it is shut.
+        Assert.Contains(lines, line => line.StartsWith("Turn oven", StringComparison.Ordinal) && line.Contains("175", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Where_no_plan_fits_the_conflict_and_the_changes_are_told_and_there_are_no_run_sheets()
+    {
+        var bench = BenchClasses.Of(SamplePack.Pack.Lesson, SamplePack.Pack.Class);
+        var planning = new BenchPlanning(null, null, new([new(RuleKind.Period)], ["Time: too short."]), [new LongerPeriod(35)], "");
+        var pack = SamplePack.Pack with { Bench = planning };
+        var text = Page(pack, "bench-plan.html")!.QuerySelector("main")!.Text();
+
+        Assert.Contains("Time: too short.", text, StringComparison.Ordinal);
+        Assert.Contains(new LongerPeriod(35).InWords(bench), text, StringComparison.Ordinal);
+        Assert.Null(Page(pack, "run-sheets.html"));
+        Assert.DoesNotContain("run-sheets.html", Page(pack, "index.html")!.DocumentElement.OuterHtml, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_pack_without_planning_says_nothing_of_bench_plans() =>
+        Assert.All(HtmlPages.Pack(SamplePack.Pack with { Bench = null }), page => Assert.DoesNotContain("bench-plan.html", page.Html, StringComparison.Ordinal));
+
+    private static IDocument? Page(LessonPack pack, string file) =>
+        HtmlPages.Pack(pack).Where(page => page.FileName == file).Select(page => Html.Parse(page.Html)).FirstOrDefault();
+
+    private static string Clock(int minutes) => $"{minutes / 60}:{minutes % 60:00}";
+}
