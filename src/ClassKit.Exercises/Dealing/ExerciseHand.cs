@@ -4,8 +4,8 @@ namespace ClassKit.Exercises;
 internal sealed class ExerciseHand(Exercise exercise)
 {
     private readonly VariantGenerator _generator = VariantGenerator.For(exercise);
-    private readonly Dictionary<string, int> _taken = [];
-    private List<Variant>? _all;
+    private readonly HashSet<string> _taken = [];
+    private List<Variant>? _left;
 
     public Exercise Exercise => exercise;
 
@@ -19,30 +19,30 @@ internal sealed class ExerciseHand(Exercise exercise)
     public Variant? Next(SeededDraws random, out string? problem)
     {
         problem = null;
-        var drawing = _generator.Draw(random, variant => !_taken.ContainsKey(Key(variant)));
-        var variant = drawing.Variant ?? Left(random);
+        // Once all variants are at hand there is nothing left to draw for.
+        var drawing = _left is null ? _generator.Draw(random, variant => !_taken.Contains(Key(variant))) : null;
+        var variant = drawing?.Variant ?? Left(random);
         if (variant is null)
         {
-            var reason = drawing.Rejections is [var most, ..] ? $", mostly because {most.First.Because}" : "";
+            var reason = drawing!.Rejections is [var most, ..] ? $", mostly because {most.First.Because}" : "";
             problem = $"No variant of exercise {exercise.Id} was found in {VariantGenerator.MostAttempts} draws{reason}. Check the exercise's file to see an example: classkit check names the line.";
             return null;
         }
-        if (!_taken.TryAdd(Key(variant), 1))
-        {
-            _taken[Key(variant)]++;
-            Shared++;
-        }
+        if (!_taken.Add(Key(variant))) Shared++;
         return variant;
     }
 
-    /// <summary>Chance may miss the last variants there are: looks through all of them, and shares the least shared when none is left.</summary>
+    /// <summary>Chance may miss the last variants there are: hands out those left one by one, and then all of them again, so that each is shared alike.</summary>
     private Variant? Left(SeededDraws random)
     {
-        _all ??= VariantSpace.All(_generator);
-        if (_all is not { Count: > 0 }) return _generator.Draw(random).Variant;
-        var least = _all.Min(variant => _taken.GetValueOrDefault(Key(variant)));
-        var choice = _all.FindAll(variant => _taken.GetValueOrDefault(Key(variant)) == least);
-        return choice[random.Below(choice.Count)];
+        _left ??= VariantSpace.All(_generator)?.FindAll(variant => !_taken.Contains(Key(variant)));
+        if (_left is null) return _generator.Draw(random).Variant;
+        if (_left.Count == 0) _left = VariantSpace.All(_generator)!;
+        if (_left.Count == 0) return null;
+        var place = random.Below(_left.Count);
+        var variant = _left[place];
+        _left.RemoveAt(place);
+        return variant;
     }
 
     private string Key(Variant variant) => VariantKey.Of(exercise, variant.Givens);

@@ -36,6 +36,13 @@ public sealed class DealerTests
     }
 
     [Fact]
+    public void Variants_that_must_be_shared_are_shared_alike()
+    {
+        // 36 variants for 90 students: each is dealt twice or three times.
+        Assert.All(Variants(Deal(90).Class!).GroupBy(variant => variant), shared => Assert.InRange(shared.Count(), 2, 3));
+    }
+
+    [Fact]
     public void The_seed_decides_everything()
     {
         Assert.Equal(Variants(Deal(20).Class!), Variants(Deal(20).Class!));
