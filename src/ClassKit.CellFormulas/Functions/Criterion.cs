@@ -55,7 +55,9 @@ internal sealed class Criterion
     public bool IsMetBy(CellValue cell) => _test switch
     {
         Test.Equal => Equals(cell),
-        Test.NotEqual => !Equals(cell),
+
+        // A text of digits equals the number, and differs from it too: so programs have it.
+        Test.NotEqual => !Equals(cell) || (_operand.IsNumber && cell.IsText),
         _ => Ordered(cell),
     };
 

@@ -7,6 +7,9 @@ namespace ClassKit.CellFormulas.Functions;
 /// <summary>Numbers from texts and texts from numbers (OpenFormula 1.3, 6.19 and 6.20).</summary>
 internal static class NumberTexts
 {
+    /// <summary>Reading a format and showing a number by it is as much work as so many operators.</summary>
+    private const int CostOfFormat = 50;
+
     public static readonly FunctionRow[] Rows =
     [
         new("VALUE", 1, 1, "V", Value),
@@ -51,6 +54,7 @@ internal static class NumberTexts
     private static FormulaValue Text(Call call)
     {
         var (value, code) = (call.Scalar(0), call.Text(1));
+        call.Interpreter.Spend(CostOfFormat);
         if (call.Failed) return false;
         if (NumberFormat.Parse(code) is not { } format) return call.Interpreter.Unsupported($"the number format {code} is not evaluated");
         if (value.Kind == CellValueKind.Logical) return format.Show(value.ToString());
