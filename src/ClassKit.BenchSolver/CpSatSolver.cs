@@ -21,8 +21,8 @@ public sealed class CpSatSolver : IPlanSolver
         }
         catch (Exception absent) when (IsAbsent(absent))
         {
-            // The solver is native code: it is missing on rare kinds of machines, and where a system library that it needs is.
-            return new(SolverVerdict.Unavailable, null, 0, $"The constraint solver cannot be loaded on this machine: {Innermost(absent).Message.ReplaceLineEndings(" ").Trim().TrimEnd('.')}.");
+            // The system's own message lists every folder it looked in, which helps no instructor and differs from machine to machine.
+            return new(SolverVerdict.Unavailable, null, 0, "The constraint solver cannot be loaded on this machine: it is native code, and there is none for this kind of machine or a system library that it needs is missing.");
         }
     }
 
@@ -70,6 +70,4 @@ public sealed class CpSatSolver : IPlanSolver
         DllNotFoundException or BadImageFormatException or EntryPointNotFoundException or FileNotFoundException or FileLoadException => true,
         _ => false,
     };
-
-    private static Exception Innermost(Exception exception) => exception is TypeInitializationException { InnerException: { } inner } ? Innermost(inner) : exception;
 }
