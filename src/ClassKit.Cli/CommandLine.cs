@@ -45,5 +45,6 @@ public static class CommandLine
         CheckCommand.Create(report),
         InspectCommand.Create(report),
         RehearseCommand.Create(report),
+        ItemBankCommand.Create(report),
     };
 }

@@ -1,0 +1,59 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using ClassKit.Exercises;
+using Markdig;
+
+namespace ClassKit.ItemBanks;
+
+/// <summary>What a student sees of an item: the problem, the givens as a table, and a field for every part.</summary>
+internal static partial class ItemBody
+{
+    // Private-use characters pass through Markdown untouched and stand in no problem text.
+    private const char Open = '\uE000';
+    private const char Close = '\uE001';
+    private const int FieldLength = 12;
+
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().DisableHtml().UsePipeTables().Build();
+
+    /// <summary>Writes the body.</summary>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="value">What to show for a given's number: a text or an element.</param>
+    public static XElement Write(Exercise exercise, Func<Given, object> value) => Qti.Of(
+        "item-body",
+        Problem(exercise, value),
+        Givens(exercise, value),
+        exercise.Parts.Select(Question));
+
+    private static XElement Problem(Exercise exercise, Func<Given, object> value)
+    {
+        var marked = ProblemText.Fill(exercise, given => string.Create(CultureInfo.InvariantCulture, $"{Open}{exercise.Givens.ToList().IndexOf(given)}{Close}"));
+        var problem = Qti.Html("div", XElement.Parse($"<div>{Markdown.ToHtml(marked, Pipeline)}</div>", LoadOptions.PreserveWhitespace).Nodes().Select(InSpace));
+        foreach (var text in problem.DescendantNodes().OfType<XText>().Where(text => text.Value.Contains(Open, StringComparison.Ordinal)).ToList())
+            text.ReplaceWith(Mark().Split(text.Value).Select((piece, at) => at % 2 == 0 ? new XText(piece) : WithUnit(exercise.Givens[int.Parse(piece, CultureInfo.InvariantCulture)], value)));
+        return problem;
+    }
+
+    private static object WithUnit(Given given, Func<Given, object> value) =>
+        Qti.Html("span", value(given), given.Unit.Length == 0 ? null : "\u00A0" + given.Unit);
+
+    private static XElement? Givens(Exercise exercise, Func<Given, object> value) => exercise.Givens.Count == 0 ? null : Qti.Html(
+        "table",
+        Qti.Html("caption", "Given"),
+        Qti.Html("tbody", exercise.Givens.Select(given => Qti.Html(
+            "tr", Qti.Html("th", Qti.With("scope", "row"), given.Label), Qti.Html("td", value(given), given.Unit.Length == 0 ? null : "\u00A0" + given.Unit)))));
+
+    private static XElement Question(Part part) => Qti.Html(
+        "p",
+        part.Ask + " ",
+        Qti.Of("text-entry-interaction", Qti.With("response-identifier", Identifiers.Response(part)), Qti.With("expected-length", FieldLength.ToString(CultureInfo.InvariantCulture))),
+        part.Unit.Length == 0 ? null : "\u00A0" + part.Unit);
+
+    /// <summary>HTML parts of an item are in the item's own namespace.</summary>
+    private static XNode InSpace(XNode node) => node is XElement element
+        ? new XElement(Qti.Space + element.Name.LocalName, element.Attributes(), element.Nodes().Select(InSpace))
+        : node;
+
+    [GeneratedRegex("\uE000([0-9]+)\uE001")]
+    private static partial Regex Mark();
+}

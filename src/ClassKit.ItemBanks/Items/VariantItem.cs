@@ -1,0 +1,25 @@
+using System.Xml.Linq;
+using ClassKit.Exercises;
+
+namespace ClassKit.ItemBanks;
+
+/// <summary>One variant of an exercise as an item with fixed numbers. It keeps every promise made of the variant.</summary>
+internal static class VariantItem
+{
+    public static XElement Write(Variant variant, string identifier)
+    {
+        var exercise = variant.Exercise;
+        var names = KeyValues.Names(variant.Givens, variant.Answers);
+        var marking = new Marking(
+            exercise,
+            part => Closeness.Around(part, variant.Answers[part.Id]),
+            (part, misconception) => KeyValues.Number(misconception.Formula, names) is { } wrong
+                ? (Qti.Number(wrong * AnswerScale.Of(part)), Closeness.Around(part, wrong))
+                : null);
+        return Item.Of(
+            identifier, exercise,
+            exercise.Parts.Select(part => Item.Response(part, variant.Answers[part.Id] * AnswerScale.Of(part))),
+            marking, [],
+            ItemBody.Write(exercise, given => GivenText.Number(given, variant.Givens[given.Id])));
+    }
+}

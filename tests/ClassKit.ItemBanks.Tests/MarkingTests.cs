@@ -1,0 +1,115 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.ItemBanks.Tests;
+
+/// <summary>Items of every shipped exercise, marked by a delivering program of the tests' own.</summary>
+public sealed class MarkingTests
+{
+    private const int Variants = 5;
+    private const int TemplateDraws = 40;
+    private static readonly ItemBank Bank = ItemBank.OfVariants("all", Shipped.Exercises, Variants, 3);
+    private static readonly OpenedBank Opened = new(Bank);
+
+    public static TheoryData<string> Ids => [.. Shipped.Exercises.Select(exercise => exercise.Id)];
+
+    [Fact]
+    public void There_is_an_item_for_every_variant() => Assert.Equal(Shipped.Exercises.Count * Variants, Bank.Items);
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Right_answers_earn_all_points_and_none_earn_nothing(string id)
+    {
+        var exercise = Exercise(id);
+        foreach (var item in ItemsOf(exercise))
+        {
+            var delivery = new Delivery(item, new(0));
+            Assert.Equal(exercise.Parts.Sum(part => part.Points), delivery.Mark(RightIn(exercise, delivery)).Score, 1e-9);
+            Assert.Equal(0, delivery.Mark(new Dictionary<string, double>()).Score);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_tolerance_is_kept_to_its_bounds(string id)
+    {
+        var exercise = Exercise(id);
+        foreach (var item in ItemsOf(exercise))
+        {
+            var delivery = new Delivery(item, new(0));
+            foreach (var part in exercise.Parts)
+            {
+                var scale = part.Unit == "%" ? 100 : 1;
+                var correct = delivery.Correct("R_" + part.Id);
+                var room = part.Tolerance.Around(correct / scale) * scale;
+                Assert.Equal(part.Points, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct + room * 0.999 }).Score);
+                Assert.Equal(part.Points, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct - room * 0.999 }).Score);
+                Assert.Equal(0, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct + room * 1.001 + 1e-6 }).Score);
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void A_wrong_turn_is_told_in_its_own_words(string id)
+    {
+        var exercise = Exercise(id);
+        foreach (var item in ItemsOf(exercise))
+        {
+            var delivery = new Delivery(item, new(0));
+            var names = KeyValues.Names(GivensShown(exercise, item), exercise.Parts.Select(part => KeyValuePair.Create(part.Id, delivery.Correct("R_" + part.Id) / (part.Unit == "%" ? 100 : 1))));
+            foreach (var part in exercise.Parts)
+            {
+                foreach (var misconception in part.Misconceptions)
+                {
+                    if (KeyValues.Number(misconception.Formula, names) is not { } wrong) continue;
+                    var (score, said) = delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = wrong * (part.Unit == "%" ? 100 : 1) });
+                    Assert.Equal(0, score);
+                    Assert.Equal([misconception.Words], said);
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Templates_draw_numbers_whose_answers_are_those_of_the_keys()
+    {
+        var templates = new OpenedBank(ItemBank.OfTemplates("all", Shipped.Exercises, 2, 3)).Items;
+        var expressed = Shipped.Exercises.Where(exercise => templates.ContainsKey(exercise.Id)).ToList();
+        // Rounding up to whole packs and the like is not in the standard; most exercises are.
+        Assert.True(expressed.Count > Shipped.Exercises.Count / 2, $"{expressed.Count} of {Shipped.Exercises.Count} could be expressed");
+        foreach (var exercise in expressed)
+        {
+            var random = new Random(5);
+            for (var draw = 0; draw < TemplateDraws; draw++)
+            {
+                var delivery = new Delivery(templates[exercise.Id], random);
+                var givens = exercise.Givens.ToDictionary(given => given.Id, given => given.ValueAt((int)Math.Round(given.IsConstant ? 0 : ((double)delivery.Variables["G_" + given.Id]! - (double)given.From) / (double)given.Step)));
+                var answers = new Dictionary<string, double>();
+                foreach (var part in exercise.Parts)
+                {
+                    answers[part.Id] = KeyValues.Number(part.Key, KeyValues.Names(givens, answers))!.Value;
+                    var expected = answers[part.Id] * (part.Unit == "%" ? 100 : 1);
+                    Assert.Equal(expected, delivery.Correct("R_" + part.Id), 1e-9 * Math.Max(1, Math.Abs(expected)));
+                }
+                Assert.All(exercise.Constraints, constraint => Assert.True(KeyValues.Holds(constraint, KeyValues.Names(givens, answers)), $"{exercise.Id}: {constraint.Text}"));
+                Assert.Equal(exercise.Parts.Sum(part => part.Points), delivery.Mark(RightIn(exercise, delivery)).Score, 1e-9);
+            }
+        }
+    }
+
+    private static Exercise Exercise(string id) => Shipped.Exercises.Single(exercise => exercise.Id == id);
+
+    private static IEnumerable<System.Xml.Linq.XElement> ItemsOf(Exercise exercise) =>
+        Enumerable.Range(1, Variants).Select(variant => Opened.Items[$"{exercise.Id}_{variant:000}"]);
+
+    private static Dictionary<string, double> RightIn(Exercise exercise, Delivery delivery) =>
+        exercise.Parts.ToDictionary(part => "R_" + part.Id, part => delivery.Correct("R_" + part.Id));
+
+    /// <summary>The givens as a student reads them in the item's table.</summary>
+    private static Dictionary<string, decimal> GivensShown(Exercise exercise, System.Xml.Linq.XElement item)
+    {
+        var shown = item.Descendants().Where(element => element.Name.LocalName == "td").Select(cell => cell.Value.Split('\u00A0')[0]).ToList();
+        return exercise.Givens.Zip(shown).ToDictionary(
+            pair => pair.First.Id, pair => decimal.Parse(pair.Second, System.Globalization.CultureInfo.InvariantCulture) / (pair.First.Unit == "%" ? 100 : 1));
+    }
+}

@@ -1,0 +1,25 @@
+using System.IO.Compression;
+using System.Xml.Linq;
+
+namespace ClassKit.ItemBanks.Tests;
+
+/// <summary>A package as a program would open it.</summary>
+internal sealed class OpenedBank
+{
+    public OpenedBank(ItemBank bank)
+    {
+        using var zip = new ZipArchive(new MemoryStream(bank.Package), ZipArchiveMode.Read);
+        Files = zip.Entries.ToDictionary(entry => entry.FullName, entry =>
+        {
+            using var stream = entry.Open();
+            return XElement.Load(stream, LoadOptions.PreserveWhitespace);
+        });
+    }
+
+    public IReadOnlyDictionary<string, XElement> Files { get; }
+
+    public XElement Manifest => Files["imsmanifest.xml"];
+
+    public IReadOnlyDictionary<string, XElement> Items => Files.Where(file => file.Key.StartsWith("items/", StringComparison.Ordinal))
+        .ToDictionary(file => Path.GetFileNameWithoutExtension(file.Key), file => file.Value);
+}
