@@ -30,11 +30,11 @@ internal static partial class ItemBody
         var marked = ProblemText.Fill(exercise, given => string.Create(CultureInfo.InvariantCulture, $"{Open}{exercise.Givens.ToList().IndexOf(given)}{Close}"));
         var problem = Qti.Html("div", XElement.Parse($"<div>{Markdown.ToHtml(marked, Pipeline)}</div>", LoadOptions.PreserveWhitespace).Nodes().Select(InSpace));
         foreach (var text in problem.DescendantNodes().OfType<XText>().Where(text => text.Value.Contains(Open, StringComparison.Ordinal)).ToList())
-            text.ReplaceWith(Mark().Split(text.Value).Select((piece, at) => at % 2 == 0 ? new XText(piece) : WithUnit(exercise.Givens[int.Parse(piece, CultureInfo.InvariantCulture)], value)));
+            text.ReplaceWith(Mark().Split(text.Value).Select((piece, at) => at % 2 == 0 ? (XNode)new XText(piece) : WithUnit(exercise.Givens[int.Parse(piece, CultureInfo.InvariantCulture)], value)));
         return problem;
     }
 
-    private static object WithUnit(Given given, Func<Given, object> value) =>
+    private static XElement WithUnit(Given given, Func<Given, object> value) =>
         Qti.Html("span", value(given), given.Unit.Length == 0 ? null : "\u00A0" + given.Unit);
 
     private static XElement? Givens(Exercise exercise, Func<Given, object> value) => exercise.Givens.Count == 0 ? null : Qti.Html(

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Xml.Linq;
-using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 
 namespace ClassKit.ItemBanks;

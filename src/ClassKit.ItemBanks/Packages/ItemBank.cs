@@ -51,7 +51,7 @@ public sealed record ItemBank(byte[] Package, int Items, IReadOnlyList<string> N
         return Pack(identifier, items, notes);
     }
 
-    private static ItemBank Pack(string identifier, IReadOnlyList<(string Identifier, XElement Item)> items, IReadOnlyList<string> notes) =>
+    private static ItemBank Pack(string identifier, List<(string Identifier, XElement Item)> items, List<string> notes) =>
         new(ItemPackage.Write(identifier, items), items.Count, notes);
 
     private static (string Identifier, XElement Item) Entry(string identifier, Func<string, XElement> write) => (identifier, write(identifier));
