@@ -18,7 +18,8 @@ public static class ClassSummarizer
         [
             .. parts.Where(part => part.UnderstoodShare < grades.Dealt.Marking.TeachAgainBelow)
                 .OrderBy(part => part.UnderstoodShare),
-        ]);
+        ],
+        TestStatistics.Of(grades));
     }
 
     private static PartSummary Summarize(Exercise exercise, Part part, IReadOnlyList<AnswerGrade> answers) => new(

@@ -63,11 +63,30 @@ public sealed class ClassReportTests
         Assert.Contains("one student more or less moves a share by 10 percentage points", Page.QuerySelector("#parts")!.Closest("section")!.Text(), StringComparison.Ordinal);
 
     [Fact]
+    public void Every_part_has_its_statistics_and_a_small_class_is_told_how_little_they_say()
+    {
+        var section = Page.QuerySelector("#statistics")!.Closest("section")!;
+        Assert.Equal(SampleClass.Summary.Parts.Count, section.QuerySelectorAll("tbody tr").Length);
+        Assert.Contains("95 % interval", section.Text(), StringComparison.Ordinal);
+        Assert.Contains("too small to say more", section.Text(), StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", section.Text(), StringComparison.Ordinal);
+    }
+
+    // The lines of Ebel and Frisbie (1991) with their examples: D = (18 - 9)/20 = 0.45 is very good, 0.20 marginal, 0.19 poor; 0.395 lies in a gap of the printed bands.
+    [Theory]
+    [InlineData(0.45, "clearly")]
+    [InlineData(0.395, "fairly well")]
+    [InlineData(0.20, "weakly")]
+    [InlineData(0.19, "hardly")]
+    [InlineData(-0.1, "the wrong way round")]
+    public void A_discrimination_index_is_put_in_words(double index, string words) => Assert.Equal(words, ClassKit.Pages.Report.DiscriminationText.Of(index));
+
+    [Fact]
     public void A_class_that_returned_nothing_has_a_report_all_the_same()
     {
         var nothing = SampleClass.Grades with { Students = [.. SampleClass.Dealt.Students.Select(student => new StudentGrade(student, GradeStatus.Missing, null, [], []))], Unmatched = [] };
         var summary = new ClassSummary(
-            [.. SampleClass.Summary.Parts.Select(part => part with { Counts = part.Counts.ToDictionary(count => count.Key, _ => 0), Misconceptions = [] })], []);
+            [.. SampleClass.Summary.Parts.Select(part => part with { Counts = part.Counts.ToDictionary(count => count.Key, _ => 0), Misconceptions = [] })], [], TestStatistics.Of(nothing));
 
         var page = Html.Parse(HtmlPages.ClassReport(nothing, summary));
 

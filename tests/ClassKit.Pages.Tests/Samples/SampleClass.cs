@@ -132,6 +132,6 @@ internal static class SampleClass
                     [.. own.Where(answer => answer.Misconception is not null).GroupBy(answer => answer.Misconception!).Select(group => (group.Key, group.Count())).OrderByDescending(met => met.Item2)]);
             })
             .ToList();
-        return new(parts, [.. parts.Where(part => part.RightShare < Dealt.Marking.TeachAgainBelow).OrderBy(part => part.RightShare)]);
+        return new(parts, [.. parts.Where(part => part.RightShare < Dealt.Marking.TeachAgainBelow).OrderBy(part => part.RightShare)], TestStatistics.Of(Grades));
     }
 }

@@ -1,0 +1,20 @@
+namespace ClassKit.Grading;
+
+/// <summary>How well a set of parts measured a class.</summary>
+/// <param name="Students">How many students are in it: those graded, without an answer that was left to the instructor.</param>
+/// <param name="Items">Statistics of every part, in workbook order.</param>
+/// <param name="Reliability">How consistently the parts rank the students; null where undefined.</param>
+public sealed record TestStatistics(int Students, IReadOnlyList<ItemStatistics> Items, Reliability? Reliability)
+{
+    /// <summary>Computes them from what every part earned.</summary>
+    public static TestStatistics Of(ClassGrades grades)
+    {
+        ArgumentNullException.ThrowIfNull(grades);
+        var most = grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts).Select(part => part.Points).ToList();
+        var rows = grades.Students
+            .Where(student => student.Status == GradeStatus.Graded && student.Answers.All(answer => answer.Outcome != Outcome.Unsupported))
+            .Select(student => (IReadOnlyList<double>)[.. student.Answers.Select(answer => answer.Points)]);
+        var table = new ScoreTable(most, [.. rows]);
+        return new(table.Students, ItemStatistics.Of(table), Reliability.Of(table));
+    }
+}
