@@ -23,11 +23,17 @@ public static class MarkingSchemeReader
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         double Share(string key) => fields.Quantity(key, Dimensions.Percent, Bounds.Share, 0) / 100;
         var (accuracy, followThrough, misconception, teachAgain) = (Share("accuracy"), Share("follow-through"), Share("misconception"), Share("teach again below"));
+        double Optional(string key) => fields.Optional(key) is null ? 0 : Share(key);
+        var (unitSlip, roundingSlip) = (Optional("unit slip"), Optional("rounding slip"));
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
             return problems.Fail<MarkingScheme>();
         return problems.Finish(() => new MarkingScheme(
-            Path.GetFileNameWithoutExtension(path), document.Title.Text, accuracy, followThrough, misconception, teachAgain));
+            Path.GetFileNameWithoutExtension(path), document.Title.Text, accuracy, followThrough, misconception, teachAgain)
+        {
+            UnitSlipShare = unitSlip,
+            RoundingSlipShare = roundingSlip,
+        });
     }
 }

@@ -13,4 +13,11 @@ public sealed record MarkingScheme(
     double AccuracyShare,
     double FollowThroughShare,
     double MisconceptionShare,
-    double TeachAgainBelow);
+    double TeachAgainBelow)
+{
+    /// <summary>The share that the right quantity in another unit earns, 0 to 1; a formula must be off by that alone under all inputs.</summary>
+    public double UnitSlipShare { get; init; }
+
+    /// <summary>The share that the right method earns where it is rounded on the way or further than the part allows, 0 to 1.</summary>
+    public double RoundingSlipShare { get; init; }
+}

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 
@@ -27,12 +26,19 @@ internal static class AnswerNotes
         ? "The formula stands there as text, so it was never worked out. Enter it again in a cell that is not formatted as text."
         : $"“{Shorten(value.ToString())}” is no number we can read. Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.";
 
-    public static string ValueOnly(Part part, bool hasFormula) => (part.FormulaAsked, hasFormula) switch
+    /// <summary>The right number, typed.</summary>
+    public static string ValueOnly(Part part) => part.FormulaAsked
+        ? "The number is right. A formula was asked for, one that works from the given cells, so the method's share is missing."
+        : "Right.";
+
+    /// <summary>The right number by a formula that has numbers typed into it where cells should stand.</summary>
+    public static string NotFollowing(IReadOnlyList<Given> typed, Func<Given, CellAddress> cell, IReadOnlyDictionary<string, decimal> dealt)
     {
-        (false, _) => "Right.",
-        (true, true) => "The number is right for your sheet, but the formula does not follow when the given numbers change: something in it is typed that should be a cell.",
-        (true, false) => "The number is right. A formula was asked for, one that works from the given cells, so the method's share is missing.",
-    };
+        const string begin = "The number is right for your sheet, but the formula does not follow when the given numbers change: ";
+        if (typed.Count == 0) return begin + "something in it is typed that should be a cell.";
+        var found = typed.Select(given => $"{GivenText.Of(given, dealt[given.Id])}, where the sheet has {given.Label} in {cell(given).Cell}");
+        return $"{begin}you typed {string.Join(", and ", found)}. Point to {(typed.Count == 1 ? "that cell" : "those cells")} instead.";
+    }
 
     public static string FollowThrough(Part part, IReadOnlyList<Part> wrong, bool methodShown) => methodShown || !part.FormulaAsked
         ? $"The method is right. It carries on the slip in {Parts(wrong)}, which was counted there and not again here."
@@ -41,24 +47,7 @@ internal static class AnswerNotes
     public static string Waiting(IReadOnlyList<Part> unusable) =>
         $"Your formula is right; it only lacks a number in {Parts(unusable)} to work from. That was counted there and not again here.";
 
-    public static string Incorrect(double value, double expected) =>
-        ScaleSlip(value, expected) is { } factor
-            ? $"Your answer is {factor} what it should be: check the units and the percent sign before the method."
-            : "This is not the right number. Compare it with the worked solution, one step at a time.";
-
-    /// <summary>A wrong answer that is the right one but for a power of ten is most likely a slip of units.</summary>
-    private static string? ScaleSlip(double value, double expected)
-    {
-        if (value == 0 || expected == 0) return null;
-        foreach (var factor in (ReadOnlySpan<int>)[10, 100, 1000])
-        {
-            if (IsNear(value, expected * factor)) return string.Create(CultureInfo.InvariantCulture, $"{factor} times");
-            if (IsNear(value, expected / factor)) return string.Create(CultureInfo.InvariantCulture, $"1/{factor} of");
-        }
-        return null;
-    }
-
-    private static bool IsNear(double value, double other) => Math.Abs(value - other) <= 0.005 * Math.Abs(other);
+    public const string Incorrect = "This is not the right number. Compare it with the worked solution, one step at a time.";
 
     private static string Parts(IReadOnlyList<Part> parts) =>
         (parts.Count == 1 ? "part " : "parts ") + string.Join(" and ", parts.Select(part => $"“{part.Ask.TrimEnd('.', '?')}”"));

@@ -21,7 +21,14 @@ internal static class Credit
             Outcome.ValueOnly => methodOrNot,
             Outcome.FollowThrough => marking.FollowThroughShare * methodOrNot,
             Outcome.Misconception => marking.MisconceptionShare,
+            Outcome.Incorrect when judgement.Slip is { } slip => ShareOf(marking, slip) * methodOrNot,
             Outcome.Incorrect or Outcome.Blank or Outcome.Unreadable or Outcome.Unsupported => 0,
         };
     }
+
+    private static double ShareOf(MarkingScheme marking, SlipKind slip) => slip switch
+    {
+        SlipKind.Unit => marking.UnitSlipShare,
+        SlipKind.Rounding => marking.RoundingSlipShare,
+    };
 }

@@ -76,7 +76,14 @@ internal sealed class ExerciseJudge
         if (!IsRight(part, 0, reading.Dealt!.Value) && !(onRightFooting && IsFollowedThrough(part, 0, reading.Dealt.Value))) return null;
         return ShowsMethod(part, reading)
             ? new(Outcome.Sound, reading, true, null, AnswerNotes.Sound)
-            : new(Outcome.ValueOnly, reading, false, null, AnswerNotes.ValueOnly(part, reading.IsFormula));
+            : new(Outcome.ValueOnly, reading, false, null, ValueOnly(part, reading));
+    }
+
+    private string ValueOnly(Part part, Reading reading)
+    {
+        if (!reading.IsFormula) return AnswerNotes.ValueOnly(part);
+        var typed = TypedGivens.In(reading, part, _trials);
+        return AnswerNotes.NotFollowing(typed, _returned.Cell, Dealt.Right.Givens);
     }
 
     private Judgement? AsFollowThrough(Part part, Reading reading)
@@ -97,8 +104,11 @@ internal sealed class ExerciseJudge
         return null;
     }
 
-    private Judgement AsIncorrect(Part part, Reading reading) =>
-        new(Outcome.Incorrect, reading, false, null, AnswerNotes.Incorrect(reading.Dealt!.Value, Dealt.Right.Answers[part.Id]));
+    private Judgement AsIncorrect(Part part, Reading reading)
+    {
+        var slip = new SlipFinder(part, _trials).Find(reading);
+        return new(Outcome.Incorrect, reading, slip is not null && reading.IsFormula, null, slip?.Note ?? AnswerNotes.Incorrect) { Slip = slip?.Kind };
+    }
 
     /// <summary>
     /// A formula that is right but has nothing right to work on: an earlier answer cell is blank, text or an error. The slip lies there and was
@@ -121,7 +131,7 @@ internal sealed class ExerciseJudge
         var isFormula = content.Formula is not null && _returned.DependsOnSheet(dealt);
         if (content.Formula is not null)
         {
-            var values = _trials.Select(trial => Numbers(part, _returned.Evaluate(part, trial, instead ? Instead(part, trial) : null).Value)).ToList();
+            var values = _trials.Select(trial => Numbers(part, (instead ? _returned.Evaluate(part, trial, Instead(part, trial)) : _returned.Evaluate(part, trial)).Value)).ToList();
             for (var way = 0; way < values[0].Count; way++)
                 ways.Add([.. values.Select(numbers => way < numbers.Count ? numbers[way] : (double?)null)]);
         }
@@ -162,7 +172,7 @@ internal sealed class ExerciseJudge
         bool At(int trial, double value) =>
             (_trials[trial].Mistaken(misconception) is { } mistaken && part.Tolerance.Accepts(mistaken, value))
             || (_trials[trial].MistakenOnOwn(part, misconception) is { } onOwn && part.Tolerance.Accepts(onOwn, value));
-        return reading.IsFormula ? reading.AgreesThroughout(At) : At(0, reading.Dealt!.Value);
+        return reading.Agrees(At);
     }
 
     /// <summary>The earlier parts that this part's key builds on and that the student has a wrong number for.</summary>

@@ -10,6 +10,9 @@ namespace ClassKit.Grading;
 /// <param name="Note">What to tell the student.</param>
 internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodShown, Misconception? Misconception, string Note)
 {
+    /// <summary>The one small thing that makes an incorrect answer wrong, where it is known.</summary>
+    public SlipKind? Slip { get; init; }
+
     /// <summary>True if the method is right but no right number stands in the cell, because an earlier cell has none.</summary>
     public bool IsWaiting { get; init; }
 

@@ -8,6 +8,9 @@ internal sealed record Reading(IReadOnlyList<double?> Values, bool IsFormula)
     /// <summary>What the answer is on the dealt inputs.</summary>
     public double? Dealt => Values[0];
 
+    /// <summary>True if the answer agrees with what <paramref name="expected"/> says for every trial that it can be held against: all for a formula, the dealt inputs for a typed number.</summary>
+    public bool Agrees(Func<int, double, bool> expected) => IsFormula ? AgreesThroughout(expected) : Dealt is { } value && expected(0, value);
+
     /// <summary>True if the answer agrees with what <paramref name="expected"/> says for every trial.</summary>
     public bool AgreesThroughout(Func<int, double, bool> expected)
     {

@@ -10,6 +10,7 @@ internal sealed class ReturnedExercise
     private readonly WorkbookEvaluator _evaluator;
     private readonly IReadOnlyDictionary<string, CellAddress> _givens;
     private readonly IReadOnlyDictionary<string, CellAddress> _answers;
+    private readonly Dictionary<Trial, IReadOnlyDictionary<string, Evaluation>> _known = new(ReferenceEqualityComparer.Instance);
 
     public ReturnedExercise(
         WorkbookSnapshot workbook,
@@ -30,18 +31,39 @@ internal sealed class ReturnedExercise
     /// <summary>The answer cell of a part.</summary>
     public CellAddress Cell(Part part) => _answers[part.Id];
 
+    /// <summary>The cell of a given.</summary>
+    public CellAddress Cell(Given given) => _givens[given.Id];
+
     /// <summary>What the answer cell comes to with a trial's inputs in the givens' cells.</summary>
+    public Evaluation Evaluate(Part part, Trial trial)
+    {
+        if (!_known.TryGetValue(trial, out var known))
+        {
+            var parts = _answers.Keys.ToList();
+            var evaluations = _evaluator.EvaluateAll([.. parts.Select(id => _answers[id])], Inputs(trial));
+            _known[trial] = known = parts.Zip(evaluations).ToDictionary(pair => pair.First, pair => pair.Second);
+        }
+        return known[part.Id];
+    }
+
+    /// <summary>The same with values that stand in for the answer cells of other parts.</summary>
     /// <param name="part">The part.</param>
     /// <param name="trial">The inputs.</param>
-    /// <param name="instead">Values to stand in for the answer cells of other parts, by part id.</param>
-    public Evaluation Evaluate(Part part, Trial trial, IReadOnlyDictionary<string, double>? instead = null)
+    /// <param name="instead">The values, by part id.</param>
+    public Evaluation Evaluate(Part part, Trial trial, IReadOnlyDictionary<string, double> instead)
     {
-        var replaced = new Dictionary<CellAddress, CellValue>(_givens.Count + (instead?.Count ?? 0));
+        var inputs = Inputs(trial);
+        foreach (var (other, value) in instead)
+            inputs[_answers[other]] = CellValue.FromNumber(value);
+        return _evaluator.Evaluate(_answers[part.Id], inputs);
+    }
+
+    private Dictionary<CellAddress, CellValue> Inputs(Trial trial)
+    {
+        var inputs = new Dictionary<CellAddress, CellValue>(_givens.Count);
         foreach (var (given, cell) in _givens)
-            replaced[cell] = CellValue.FromNumber((double)trial.Right.Givens[given]);
-        foreach (var (other, value) in instead ?? new Dictionary<string, double>())
-            replaced[_answers[other]] = CellValue.FromNumber(value);
-        return _evaluator.Evaluate(_answers[part.Id], replaced);
+            inputs[cell] = CellValue.FromNumber((double)trial.Right.Givens[given]);
+        return inputs;
     }
 
     /// <summary>True if a result was computed from at least one given or other answer, and not from typed numbers alone.</summary>

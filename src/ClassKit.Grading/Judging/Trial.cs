@@ -33,4 +33,25 @@ internal sealed record Trial(Variant Right)
         }
         return earlier;
     }
+
+    /// <summary>What the key gives if some givens keep the values they have in another trial, as typed numbers would.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="typed">The givens' ids.</param>
+    /// <param name="other">Where their values come from.</param>
+    /// <param name="throughout">True if the earlier parts were worked out with the typed numbers as well, as in one long formula.</param>
+    public double? Typed(Part part, IReadOnlyCollection<string> typed, Trial other, bool throughout)
+    {
+        var givens = Right.Givens.ToDictionary(given => given.Key, given => typed.Contains(given.Key) ? other.Right.Givens[given.Key] : given.Value);
+        if (throughout) return KeyValues.Answers(Right.Exercise, givens, out _) is { } answers ? answers[part.Id] : null;
+        return KeyValues.Number(part.Key, KeyValues.Names(givens, Earlier(part)));
+    }
+
+    /// <summary>What the key gives if the earlier answers are rounded before they are used: so many decimals, two more for percent, which cells hold as fractions.</summary>
+    public double? RoundedEarlier(Part part, int decimals)
+    {
+        var earlier = Earlier(part);
+        var rounded = Right.Exercise.Parts.Where(before => earlier.ContainsKey(before.Id))
+            .ToDictionary(before => before.Id, before => Decimals.Round(earlier[before.Id], decimals, before.Unit));
+        return KeyValues.Number(part.Key, KeyValues.Names(Right.Givens, rounded));
+    }
 }

@@ -8,8 +8,13 @@ namespace ClassKit.Grading;
 internal sealed class WorkbookGrader
 {
     private readonly DealtClass _dealt;
+    private readonly Dictionary<string, FreshInputs> _fresh;
 
-    public WorkbookGrader(DealtClass dealt) => _dealt = dealt;
+    public WorkbookGrader(DealtClass dealt)
+    {
+        _dealt = dealt;
+        _fresh = dealt.Exercises.ToDictionary(exercise => exercise.Id, exercise => new FreshInputs(exercise, SeededDraws.For(dealt.Seed, "fresh", exercise.Id)));
+    }
 
     /// <summary>Judges every answer; flags gathers what the instructor should see.</summary>
     public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot workbook, ICollection<Flag> flags)
@@ -29,8 +34,7 @@ internal sealed class WorkbookGrader
         var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
         FlagOverwritten(exercise, dealt, givens, workbook, flags);
 
-        var fresh = FreshInputs.Draw(exercise, dealt.Givens, SeededDraws.For(_dealt.Seed, "fresh", exercise.Id, student.Student.Id));
-        var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, fresh).Judge();
+        var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh[exercise.Id].For(dealt.Givens)).Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
             flags.Add(new(FlagCodes.FormulaToLookAt, $"{answers[grade.Part.Id]} holds {grade.Formula}, which could not be worked out here: please look at it yourself."));
         return grades;

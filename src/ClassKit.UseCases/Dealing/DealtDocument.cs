@@ -19,7 +19,8 @@ internal sealed record DealtDocument
     public required IReadOnlyList<StudentEntry> Students { get; init; }
 
     internal sealed record MarkingEntry(
-        string Id, string Title, double AccuracyShare, double FollowThroughShare, double MisconceptionShare, double TeachAgainBelow);
+        string Id, string Title, double AccuracyShare, double FollowThroughShare, double MisconceptionShare, double TeachAgainBelow,
+        double UnitSlipShare = 0, double RoundingSlipShare = 0);
 
     internal sealed record ExerciseEntry(
         string Id,

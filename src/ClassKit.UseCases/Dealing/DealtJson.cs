@@ -56,7 +56,7 @@ public static class DealtJson
             Cohort = dealt.Cohort,
             Seed = dealt.Seed,
             Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
-                dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow),
+                dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow, dealt.Marking.UnitSlipShare, dealt.Marking.RoundingSlipShare),
             Exercises = [.. dealt.Exercises.Select(Entry)],
             Students = new Projected<DealtStudent, DealtDocument.StudentEntry>(dealt.Students, Entry),
         };
@@ -89,7 +89,11 @@ public static class DealtJson
     private static DealtClass Model(DealtDocument document) => new(
         document.Lesson, document.LessonTitle, document.Cohort, document.Seed,
         new(document.Marking.Id, document.Marking.Title, document.Marking.AccuracyShare, document.Marking.FollowThroughShare,
-            document.Marking.MisconceptionShare, document.Marking.TeachAgainBelow),
+            document.Marking.MisconceptionShare, document.Marking.TeachAgainBelow)
+        {
+            UnitSlipShare = document.Marking.UnitSlipShare,
+            RoundingSlipShare = document.Marking.RoundingSlipShare,
+        },
         [.. document.Exercises.Select(Model)],
         [.. document.Students.Select(Model)]);
 

@@ -13,7 +13,7 @@ public sealed class RubricReaderTests : IDisposable
     {
         var scheme = MarkingSchemeReader.Read(_folder.Write("marks.md", Shipped("calculation-marks.md"))).Model;
 
-        Assert.Equal(new("marks", "Marks for calculations", 0.4, 1, 0, 0.6), scheme);
+        Assert.Equal(new("marks", "Marks for calculations", 0.4, 1, 0, 0.6) { UnitSlipShare = 0, RoundingSlipShare = 0.6 }, scheme);
     }
 
     [Theory]

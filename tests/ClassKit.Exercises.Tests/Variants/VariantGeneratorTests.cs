@@ -38,7 +38,7 @@ public sealed class VariantGeneratorTests
     {
         var exercise = WaterExercise.Make();
         var dealt = VariantGenerator.For(exercise).Draw(new(3)).Variant!;
-        var fresh = FreshInputs.Draw(exercise, dealt.Givens, new(4));
+        var fresh = new FreshInputs(exercise, new(4)).For(dealt.Givens);
 
         Assert.Equal(FreshInputs.DefaultCount, fresh.Count);
         Assert.Equal(FreshInputs.DefaultCount + 1, fresh.Append(dealt).Select(variant => VariantKey.Of(exercise, variant.Givens)).Distinct().Count());
@@ -51,7 +51,7 @@ public sealed class VariantGeneratorTests
         var exercise = WaterExercise.Make("=TRUE", flourTo: 500);
         var dealt = VariantGenerator.For(exercise).Draw(new(3)).Variant!;
 
-        Assert.Equal(3, FreshInputs.Draw(exercise, dealt.Givens, new(4)).Count);
+        Assert.Equal(3, new FreshInputs(exercise, new(4)).For(dealt.Givens).Count);
     }
 
     [Fact]

@@ -1,0 +1,12 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Rounding as a student sees it: a percent cell that shows no decimals holds two.</summary>
+internal static class Decimals
+{
+    private const int OfPercent = 2;
+
+    public static double Round(double value, int decimals, string unit) =>
+        Math.Round(value, AnswerUnit.IsPercent(unit) ? decimals + OfPercent : decimals, MidpointRounding.AwayFromZero);
+}
