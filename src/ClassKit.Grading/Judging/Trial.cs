@@ -42,8 +42,12 @@ internal sealed record Trial(Variant Right)
     public double? Typed(Part part, IReadOnlyCollection<string> typed, Trial other, bool throughout)
     {
         var givens = Right.Givens.ToDictionary(given => given.Key, given => typed.Contains(given.Key) ? other.Right.Givens[given.Key] : given.Value);
-        if (throughout) return KeyValues.Answers(Right.Exercise, givens, out _) is { } answers ? answers[part.Id] : null;
-        return KeyValues.Number(part.Key, KeyValues.Names(givens, Earlier(part)));
+        var earlier = throughout ? [] : Earlier(part);
+        foreach (var before in Right.Exercise.Parts.TakeWhile(other => throughout && other != part))
+        {
+            if (KeyValues.Number(before.Key, KeyValues.Names(givens, earlier)) is { } value) earlier[before.Id] = value;
+        }
+        return KeyValues.Number(part.Key, KeyValues.Names(givens, earlier));
     }
 
     /// <summary>What the key gives if the earlier answers are rounded before they are used: so many decimals, two more for percent, which cells hold as fractions.</summary>
