@@ -8,6 +8,7 @@ internal sealed class ReturnedBook
 {
     private readonly Dictionary<string, Dictionary<(int Row, int Column), CellContent>> _sheets = [];
     private readonly List<DefinedName> _names = [];
+    private readonly List<(string Sheet, CellRange Range)> _merged = [];
     private readonly DealtStudent _student;
 
     public ReturnedBook(DealtStudent student)
@@ -54,6 +55,77 @@ internal sealed class ReturnedBook
         return this;
     }
 
+    /// <summary>Renames an exercise's sheet; a program that knows names takes them along, a script does not.</summary>
+    public ReturnedBook RenameSheet(string name, bool withNames)
+    {
+        var old = Cell(_student.Answers[0].Part).Sheet;
+        _sheets[name] = _sheets[old];
+        _sheets.Remove(old);
+        if (withNames)
+        {
+            for (var at = 0; at < _names.Count; at++)
+                _names[at] = _names[at] with { Formula = _names[at].Formula.Replace($"'{old}'", $"'{name}'", StringComparison.Ordinal) };
+        }
+        return this;
+    }
+
+    /// <summary>Copies an exercise's sheet with all that is on it, and clears the answers of the one that was dealt.</summary>
+    public ReturnedBook WorkOnCopy(string name)
+    {
+        var old = Cell(_student.Answers[0].Part).Sheet;
+        _sheets[name] = new(_sheets[old]);
+        foreach (var answer in _student.Answers)
+            _sheets[old].Remove((answer.Address.Row, answer.Address.Column));
+        return this;
+    }
+
+    /// <summary>Cuts an answer and pastes it elsewhere: its name goes along, its tag stays.</summary>
+    public ReturnedBook CutAndPaste(string part, int row, int column)
+    {
+        var (answer, at) = (_student.Answers.First(answer => answer.Part == part), Cell(part));
+        _sheets[at.Sheet].Remove((at.Row, at.Column), out var content);
+        Put(new(at.Sheet, row, column), content!);
+        _names.RemoveAll(name => name.Name == answer.DefinedName);
+        Name(answer.DefinedName, new(at.Sheet, row, column));
+        return this;
+    }
+
+    /// <summary>Inserts a column before the first, as a script does that knows nothing of names and formulas.</summary>
+    public ReturnedBook InsertColumnWithoutNames()
+    {
+        var sheet = Cell(_student.Answers[0].Part).Sheet;
+        _sheets[sheet] = _sheets[sheet].ToDictionary(cell => (cell.Key.Row, cell.Key.Column + 1), cell => cell.Value);
+        return this;
+    }
+
+    /// <summary>Merges an answer's cell with the one to its left and types there.</summary>
+    public ReturnedBook MergeToTheLeft(string part, object content)
+    {
+        var at = Cell(part);
+        _merged.Add((at.Sheet, new(at.Row, at.Column - 1, at.Row, at.Column)));
+        Put(at with { Column = at.Column - 1 }, Content(content));
+        return this;
+    }
+
+    /// <summary>Types a formula into a cell that is formatted as text.</summary>
+    public ReturnedBook AnswerAsText(string part, string formula) => AnswerInWords(part, "=" + Content(formula).Formula);
+
+    /// <summary>Types a text, whatever it looks like.</summary>
+    public ReturnedBook AnswerInWords(string part, string text)
+    {
+        Put(Cell(part), new(CellValue.FromText(text)));
+        return this;
+    }
+
+    /// <summary>Puts the id elsewhere, with the words that announce it, and nowhere else.</summary>
+    public ReturnedBook MoveId(CellAddress label)
+    {
+        WithoutId();
+        Put(label, new(CellValue.FromText(PracticeLayout.StudentIdLabel)));
+        Put(label with { Column = label.Column + 1 }, new(CellValue.FromText(_student.Student.Id)));
+        return this;
+    }
+
     public ReturnedBook WithoutNames()
     {
         _names.Clear();
@@ -67,7 +139,9 @@ internal sealed class ReturnedBook
         return this;
     }
 
-    public WorkbookSnapshot Snapshot() => new([.. _sheets.Select(sheet => new SheetSnapshot(sheet.Key, sheet.Value))], [.. _names]);
+    public WorkbookSnapshot Snapshot() => new(
+        [.. _sheets.Select(sheet => new SheetSnapshot(sheet.Key, sheet.Value) { Merged = [.. _merged.Where(merged => merged.Sheet == sheet.Key).Select(merged => merged.Range)] })],
+        [.. _names]);
 
     public ReturnedFile As(string path) => new(path, Snapshot(), null);
 

@@ -12,4 +12,7 @@ public sealed record SheetSnapshot(string Name, IReadOnlyDictionary<(int Row, in
 
     /// <summary>The rows that a filter is on for, so that it is the filter that hides them; null for none.</summary>
     public (int First, int Last)? FilteredRows { get; init; }
+
+    /// <summary>The ranges that are merged into one cell, of which only the first holds anything.</summary>
+    public IReadOnlyList<CellRange> Merged { get; init; } = [];
 }

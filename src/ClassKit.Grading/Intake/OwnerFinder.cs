@@ -36,7 +36,20 @@ internal sealed class OwnerFinder
     private static string? IdInside(WorkbookSnapshot workbook)
     {
         var named = workbook.FindName(PracticeLayout.StudentIdName) is { } name ? CellReference.Of(name.Formula) : null;
-        return TextOf(workbook, named) ?? TextOf(workbook, PracticeLayout.StudentId);
+        return TextOf(workbook, named) ?? TextOf(workbook, PracticeLayout.StudentId) ?? TextOf(workbook, BesideLabel(workbook));
+    }
+
+    /// <summary>The cell beside the words that announce the id, wherever sheet and cell have gone.</summary>
+    private static CellAddress? BesideLabel(WorkbookSnapshot workbook)
+    {
+        foreach (var sheet in workbook.Sheets)
+        {
+            foreach (var ((row, column), content) in sheet.Cells)
+            {
+                if (content.Stored is { IsText: true, Text: PracticeLayout.StudentIdLabel }) return new(sheet.Name, row, column + 1);
+            }
+        }
+        return null;
     }
 
     private static string? TextOf(WorkbookSnapshot workbook, CellAddress? address) =>
@@ -45,20 +58,20 @@ internal sealed class OwnerFinder
     /// <summary>The one student for whom clearly more of the dealt numbers stand in their places than for anyone else.</summary>
     private DealtStudent? ByGivens(WorkbookSnapshot workbook)
     {
+        if (_dealt.Students.Count == 0) return null;
+        // The places are the same for everyone, so that finding them for one student finds them for all.
+        var finder = new CellFinder(workbook);
+        var values = _dealt.Exercises
+            .SelectMany(exercise => finder.Find(_dealt.Students[0], exercise.Id).Givens.Select(given => (Key: (exercise.Id, given.Key), Place: given.Value)))
+            .ToDictionary(given => given.Key, given => workbook.Find(given.Place)?.Stored ?? CellValue.Blank);
         var ranked = _dealt.Students
-            .Select(student => (Student: student, Hits: student.Givens.Count(given => HoldsGiven(workbook, given))))
+            .Select(student => (Student: student, Hits: student.Givens.Count(given =>
+                values[(given.Exercise, given.Name)] is { IsNumber: true, Number: var number } && GivenCheck.IsAsDealt(number, given.Value))))
             .OrderByDescending(candidate => candidate.Hits)
             .Take(2).ToList();
-        if (ranked.Count == 0) return null;
         var best = ranked[0];
         var enough = best.Hits * 2 > best.Student.Givens.Count;
         return enough && (ranked.Count == 1 || best.Hits > ranked[1].Hits) ? best.Student : null;
-    }
-
-    private static bool HoldsGiven(WorkbookSnapshot workbook, DealtGiven given)
-    {
-        var place = CellReference.OfName(workbook, given.DefinedName) ?? given.Address;
-        return workbook.Find(place) is { Stored: { IsNumber: true, Number: var number } } && GivenCheck.IsAsDealt(number, given.Value);
     }
 
     private static bool Mentions(string plainStem, string idOrName) =>

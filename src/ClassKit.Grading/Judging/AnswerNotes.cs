@@ -23,8 +23,12 @@ internal static class AnswerNotes
     };
 
     public static string Unreadable(CellValue value, Part part) => value.IsText && value.Text.StartsWith('=')
-        ? "The formula stands there as text, so it was never worked out. Enter it again in a cell that is not formatted as text."
+        ? "This begins like a formula but cannot be read as one. Enter it again in a cell that is not formatted as text; your program then says what is wrong with it."
         : $"“{Shorten(value.ToString())}” is no number we can read. Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.";
+
+    /// <summary>What is said of a formula that its cell held as text.</summary>
+    public static string StoodAsText(string note) =>
+        $"{note} The cell held the formula as text, so you saw no number; it was worked out here as though you had entered it. Set the cell's format to General before you type.";
 
     /// <summary>The right number, typed.</summary>
     public static string ValueOnly(Part part) => part.FormulaAsked

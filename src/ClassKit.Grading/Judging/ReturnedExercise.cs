@@ -26,7 +26,7 @@ internal sealed class ReturnedExercise
 
     /// <summary>What stands in a part's answer cell; null if it is empty or holds nothing but spaces.</summary>
     public CellContent? Content(Part part) =>
-        _workbook.Find(_answers[part.Id]) is { } content && (content.Formula is not null || content.Stored.ToString().Trim().Length > 0) ? content : null;
+        _workbook.Find(_answers[part.Id]) is { } content && CellFill.IsFilled(content) ? content : null;
 
     /// <summary>The answer cell of a part.</summary>
     public CellAddress Cell(Part part) => _answers[part.Id];

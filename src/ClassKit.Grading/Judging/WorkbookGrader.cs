@@ -17,32 +17,37 @@ internal sealed class WorkbookGrader
     }
 
     /// <summary>Judges every answer; flags gathers what the instructor should see.</summary>
-    public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot workbook, ICollection<Flag> flags)
+    public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, ICollection<Flag> flags)
     {
+        var workbook = TextFormulas.Revive(returned);
         var evaluator = new WorkbookEvaluator(workbook);
         var finder = new CellFinder(workbook);
-        return [.. _dealt.Exercises.SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))];
+        return
+        [
+            .. _dealt.Exercises.SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))
+                .Select(found => returned.Find(found.Cell) is { } content && TextFormulas.IsOne(content) ? found.Grade with { Note = AnswerNotes.StoodAsText(found.Grade.Note) } : found.Grade),
+        ];
     }
 
-    private IReadOnlyList<AnswerGrade> Grade(
+    private IEnumerable<(CellAddress Cell, AnswerGrade Grade)> Grade(
         DealtStudent student, Exercise exercise, WorkbookSnapshot workbook, WorkbookEvaluator evaluator, CellFinder finder, ICollection<Flag> flags)
     {
-        var givens = student.Givens.Where(given => given.Exercise == exercise.Id)
-            .ToDictionary(given => given.Name, given => finder.Find(given.DefinedName, given.Address, given.Tag));
-        var answers = student.Answers.Where(answer => answer.Exercise == exercise.Id)
-            .ToDictionary(answer => answer.Part, answer => finder.Find(answer.DefinedName, answer.Address, answer.Tag));
+        var found = finder.Find(student, exercise.Id);
+        var (givens, answers) = (found.Givens, found.Answers);
+        if (found.MovedTo is { } sheet)
+            flags.Add(new(FlagCodes.OtherSheet, $"{exercise.Title} was answered on the sheet “{sheet}”, and that one was graded. A sheet is easily copied or renamed."));
         var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
         FlagOverwritten(exercise, dealt, givens, workbook, flags);
 
         var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh[exercise.Id].For(dealt.Givens)).Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
             flags.Add(new(FlagCodes.FormulaToLookAt, $"{answers[grade.Part.Id]} holds {grade.Formula}, which could not be worked out here: please look at it yourself."));
-        return grades;
+        return grades.Select(grade => (answers[grade.Part.Id], grade));
     }
 
     /// <summary>Overwritten givens are restored for grading, since every trial puts its own inputs there; that is said.</summary>
     private static void FlagOverwritten(
-        Exercise exercise, Variant dealt, Dictionary<string, CellAddress> places, WorkbookSnapshot workbook, ICollection<Flag> flags)
+        Exercise exercise, Variant dealt, IReadOnlyDictionary<string, CellAddress> places, WorkbookSnapshot workbook, ICollection<Flag> flags)
     {
         foreach (var given in exercise.Givens)
         {

@@ -12,6 +12,9 @@ public static class FlagCodes
     /// <summary>The student's id was gone from the workbook; its numbers or its name told whose it is.</summary>
     public const string OwnerInferred = "owner-inferred";
 
+    /// <summary>An exercise was answered on another sheet than the one it was dealt on.</summary>
+    public const string OtherSheet = "other-sheet";
+
     /// <summary>A student returned more than one file.</summary>
     public const string SeveralFiles = "several-files";
 

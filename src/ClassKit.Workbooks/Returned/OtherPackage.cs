@@ -14,7 +14,7 @@ internal static class OtherPackage
         if (package.Has("ppt/presentation.xml")) return Refusals.OtherKind("a presentation (.pptx)");
         if (package.Has(main)) return null;
         if (package.Has("META-INF/manifest.xml") && package.Has("content.xml"))
-            return Refusals.OtherSpreadsheet("an OpenDocument file (such as .ods)");
+            return Refusals.OtherKind("an OpenDocument text, drawing or presentation");
         if (package.Parts.Any(part => part.EndsWith(".iwa", StringComparison.OrdinalIgnoreCase)))
             return Refusals.OtherSpreadsheet("a Numbers document (.numbers)");
         if (package.Parts.FirstOrDefault(part => part.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase)) is { } inside)

@@ -2,7 +2,7 @@ using ClassKit.CellFormulas;
 
 namespace ClassKit.Workbooks;
 
-/// <summary>Reads what students hand in: cells, formulas and names of an .xlsx, or the reason why not.</summary>
+/// <summary>Reads what students hand in: cells, formulas and names of an .xlsx or .ods, or the reason why not.</summary>
 /// <remarks>
 /// Any bytes may come in, and none make this throw. Only the parts with cells, texts and names are unpacked, as streams
 /// within <see cref="ReadLimits"/>; no links are followed, no macros looked at, no pictures opened.
@@ -48,6 +48,7 @@ public static class ReturnedWorkbookReader
 
     private static WorkbookSnapshot ReadWorkbook(Package package, ReadLimits limits)
     {
+        if (OpenDocumentPart.IsIn(package)) return OpenDocumentPart.Read(package, limits);
         var part = Relationships.Of(package, "").FirstOf("officeDocument") ?? "xl/workbook.xml";
         if (OtherPackage.Explain(package, part) is { } refusal) throw new RefusalException(refusal);
 

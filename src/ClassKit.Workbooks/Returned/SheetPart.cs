@@ -18,6 +18,7 @@ internal sealed class SheetPart
     private readonly HashSet<int> _hidden = [];
     private string? _filter;
     private bool _isFiltered;
+    private readonly List<CellRange> _merged = [];
     private int _row;
     private int _column;
 
@@ -39,16 +40,12 @@ internal sealed class SheetPart
         });
         foreach (var (at, formula) in reading._shared.Expand())
             reading._cells[at] = reading._cells[at] with { Formula = formula };
-        return new(sheet, reading._cells) { HiddenRows = reading._hidden, FilteredRows = reading._isFiltered ? RowsOf(reading._filter) : null };
+        return new(sheet, reading._cells) { HiddenRows = reading._hidden, FilteredRows = reading._isFiltered ? RowsOf(reading._filter) : null, Merged = reading._merged };
     }
 
     /// <summary>The rows of a range below its head.</summary>
-    private static (int First, int Last)? RowsOf(string? range)
-    {
-        var colon = range?.IndexOf(':', StringComparison.Ordinal) ?? -1;
-        if (colon < 0 || !CellAddress.TryParse("", range.AsSpan(0, colon), out var first) || !CellAddress.TryParse("", range.AsSpan(colon + 1), out var last)) return null;
-        return (Math.Min(first.Row, last.Row) + 1, Math.Max(first.Row, last.Row));
-    }
+    private static (int First, int Last)? RowsOf(string? range) =>
+        range is not null && range.Contains(':', StringComparison.Ordinal) && CellRange.TryParse(range, out var rows) ? (rows.FirstRow + 1, rows.LastRow) : null;
 
     private string Here => new CellAddress(_sheet, _row, _column).ToString();
 
@@ -72,6 +69,11 @@ internal sealed class SheetPart
         {
             Place(xml.GetAttribute("r"));
             TakeCell(xml);
+        }
+        else if (xml.IsAt("mergeCell") && CellRange.TryParse(xml.GetAttribute("ref"), out var merged))
+        {
+            _budget.CountCell();
+            _merged.Add(merged);
         }
     }
 

@@ -45,7 +45,7 @@ public sealed class RefusalTests
     }
 
     [Theory]
-    [InlineData("content.xml,META-INF/manifest.xml,mimetype", RefusalKind.OtherSpreadsheet, ".ods")]
+    [InlineData("content.xml,META-INF/manifest.xml,mimetype", RefusalKind.OtherKind, "OpenDocument text")]
     [InlineData("word/document.xml,_rels/.rels", RefusalKind.OtherKind, ".docx")]
     [InlineData("ppt/presentation.xml", RefusalKind.OtherKind, ".pptx")]
     [InlineData("xl/workbook.bin", RefusalKind.OtherSpreadsheet, ".xlsb")]

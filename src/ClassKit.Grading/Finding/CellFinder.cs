@@ -1,0 +1,81 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Finds the dealt cells of an exercise again in a workbook that a student has worked in.</summary>
+/// <remarks>
+/// A program that inserts a row moves the cell, its defined name and its tag together, and all three agree. A script that moves cells and not
+/// names leaves the tag with the cell; a program that drops names leaves the tag as well; a cell that is cut and pasted takes its name along and
+/// leaves the tag behind. A sheet that is copied, and worked in, has the same tags as the one that was dealt. So first the sheet is settled, and
+/// then for every cell its name, its tag and its dealt place are weighed against what stands there.
+/// </remarks>
+internal sealed class CellFinder
+{
+    private readonly WorkbookSnapshot _workbook;
+    private readonly List<TaggedSheet> _sheets;
+
+    public CellFinder(WorkbookSnapshot workbook)
+    {
+        _workbook = workbook;
+        _sheets = [.. workbook.Sheets.Select(sheet => new TaggedSheet(sheet))];
+    }
+
+    /// <summary>Where the cells of an exercise are; where they were dealt if there is no trace of them.</summary>
+    public FoundCells Find(DealtStudent student, string exercise)
+    {
+        var givens = student.Givens.Where(given => given.Exercise == exercise).ToList();
+        var answers = student.Answers.Where(answer => answer.Exercise == exercise).ToList();
+        var home = Home(answers);
+        var sheet = Settle(home, answers);
+        var isCopy = sheet is not null && sheet != home;
+        return new(
+            givens.ToDictionary(given => given.Name, given => Find(sheet, isCopy, given.DefinedName, given.Address, given.Tag)),
+            answers.ToDictionary(answer => answer.Part, answer => Find(sheet, isCopy, answer.DefinedName, answer.Address, answer.Tag)),
+            isCopy ? sheet!.Name : null);
+    }
+
+    /// <summary>The sheet that most of the answers' names point at, else the one that is called as it was dealt; null if both are gone.</summary>
+    private TaggedSheet? Home(IReadOnlyList<DealtAnswer> answers)
+    {
+        var named = answers.Select(answer => CellReference.OfName(_workbook, answer.DefinedName)?.Sheet).OfType<string>()
+            .GroupBy(sheet => sheet, StringComparer.OrdinalIgnoreCase).OrderByDescending(sheet => sheet.Count()).FirstOrDefault()?.Key;
+        return Sheet(named) ?? Sheet(answers.Count == 0 ? null : answers[0].Address.Sheet);
+    }
+
+    /// <summary>The sheet with the exercise's tags in which most was answered; the home sheet among equals.</summary>
+    private TaggedSheet? Settle(TaggedSheet? home, IReadOnlyList<DealtAnswer> answers)
+    {
+        int Answered(TaggedSheet sheet) =>
+            answers.Count(answer => sheet.CellOf(answer.Tag) is { } cell && CellFill.IsFilled(_workbook, cell));
+        if (home is not null && answers.Any(answer => CellFill.IsFilled(_workbook, Find(home, false, answer.DefinedName, answer.Address, answer.Tag)))) return home;
+        var others = _sheets.Where(sheet => sheet != home && answers.Count(answer => sheet.CellOf(answer.Tag) is not null) * 2 > answers.Count);
+        var best = others.OrderByDescending(Answered).FirstOrDefault();
+        return best is not null && (home is null || Answered(best) > 0) ? best : home;
+    }
+
+    private TaggedSheet? Sheet(string? name) =>
+        name is null ? null : _sheets.Find(sheet => string.Equals(sheet.Name, name, StringComparison.OrdinalIgnoreCase));
+
+    private CellAddress Find(TaggedSheet? sheet, bool isCopy, string definedName, CellAddress dealt, string tag)
+    {
+        var named = isCopy ? null : CellReference.OfName(_workbook, definedName);
+        var tagged = sheet?.CellOf(tag);
+        var place = sheet is null ? dealt : dealt with { Sheet = sheet.Name };
+        return CellFill.Merged(_workbook, (named, tagged) switch
+        {
+            (null, null) => place,
+            (null, { } cell) => cell,
+            ({ } cell, null) => cell,
+            ({ } byName, { } byTag) => byName == byTag || StandsForIt(byName, byTag, tag) ? byName : byTag,
+        });
+    }
+
+    /// <summary>Where name and tag disagree: the name is right if its cell was moved away by hand, and wrong if it was left behind.</summary>
+    private bool StandsForIt(CellAddress byName, CellAddress byTag, string tag)
+    {
+        var columnsWereInserted = byTag.Column != PracticeColumns.Value;
+        var isOtherRow = byName.Column == byTag.Column && Sheet(byName.Sheet)?.TagOf(byName.Row) is { } other && !string.Equals(other, tag, StringComparison.OrdinalIgnoreCase);
+        return !columnsWereInserted && !isOtherRow && CellFill.IsFilled(_workbook, byName) && !CellFill.IsFilled(_workbook, byTag);
+    }
+}
