@@ -25,7 +25,7 @@ internal sealed class WorkbookGrader
         return
         [
             .. _dealt.Exercises.SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))
-                .Select(found => returned.Find(found.Cell) is { } content && TextFormulas.IsOne(content) ? found.Grade with { Note = AnswerNotes.StoodAsText(found.Grade.Note) } : found.Grade),
+                .Select(found => returned.Find(found.Cell) is { } content && TextFormulas.IsOne(returned, content) ? found.Grade with { Note = AnswerNotes.StoodAsText(found.Grade.Note) } : found.Grade),
         ];
     }
 
