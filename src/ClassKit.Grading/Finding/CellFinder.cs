@@ -36,7 +36,7 @@ internal sealed class CellFinder
     }
 
     /// <summary>The sheet that most of the answers' names point at, else the one that is called as it was dealt; null if both are gone.</summary>
-    private TaggedSheet? Home(IReadOnlyList<DealtAnswer> answers)
+    private TaggedSheet? Home(List<DealtAnswer> answers)
     {
         var named = answers.Select(answer => CellReference.OfName(_workbook, answer.DefinedName)?.Sheet).OfType<string>()
             .GroupBy(sheet => sheet, StringComparer.OrdinalIgnoreCase).OrderByDescending(sheet => sheet.Count()).FirstOrDefault()?.Key;
@@ -44,7 +44,7 @@ internal sealed class CellFinder
     }
 
     /// <summary>The sheet with the exercise's tags in which most was answered; the home sheet among equals.</summary>
-    private TaggedSheet? Settle(TaggedSheet? home, IReadOnlyList<DealtAnswer> answers)
+    private TaggedSheet? Settle(TaggedSheet? home, List<DealtAnswer> answers)
     {
         int Answered(TaggedSheet sheet) =>
             answers.Count(answer => sheet.CellOf(answer.Tag) is { } cell && CellFill.IsFilled(_workbook, cell));
