@@ -98,7 +98,7 @@ internal sealed class OpenDocumentTable
             ? CellValue.FromNumber(number)
             : throw RefusalException.Damaged($"sheet '{Name}' holds '{text}' where a number should be");
 
-    private CellValue DateOf(string? text) =>
+    private static CellValue DateOf(string? text) =>
         DateTime.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault, out var date) && date.Year >= 1900
             ? CellValue.FromNumber(date.ToOADate())
             : CellValue.FromText(text ?? "");
