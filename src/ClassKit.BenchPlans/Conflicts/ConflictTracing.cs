@@ -8,15 +8,20 @@ internal sealed class ConflictTracing(IPlanSolver solver, PlannerSettings settin
     {
         var kept = PlanRule.Of(bench).ToList();
         var dropped = new HashSet<PlanRule>();
+        var isSmallest = true;
         foreach (var rule in PlanRule.Of(bench))
         {
             dropped.Add(rule);
             // Still no plan without it: it has no part in the conflict. Where that is not decided, it is named to be safe.
-            if (solver.Solve(new(bench, PlanGoal.Any, bench.Teams, settings.TrialEffort) { Without = dropped }).Verdict == SolverVerdict.Impossible)
+            var verdict = solver.Solve(new(bench, PlanGoal.Any, bench.Teams, settings.TrialEffort) { Without = dropped }).Verdict;
+            if (verdict == SolverVerdict.Impossible)
+            {
                 kept.Remove(rule);
-            else
-                dropped.Remove(rule);
+                continue;
+            }
+            dropped.Remove(rule);
+            isSmallest &= verdict != SolverVerdict.Undecided;
         }
-        return new(kept, [.. kept.Select(rule => RuleWords.Of(rule, bench))]);
+        return new(kept, [.. kept.Select(rule => RuleWords.Of(rule, bench))], isSmallest);
     }
 }

@@ -44,6 +44,7 @@ public sealed class ConflictTests
 
         Assert.Equal([RuleKind.Period], Named(planning));
         Assert.Contains("Loaves: at least 160 min from the first step to the last", planning.Conflict!.Sentences[0], StringComparison.Ordinal);
+        Assert.True(planning.Conflict.IsSmallest);
         Assert.Contains(new DoAhead(0, 1), planning.Changes);
         Assert.Contains(new LongerPeriod(10), planning.Changes);
         Assert.Contains(planning.Changes, change => change is WarmTheRise);

@@ -64,11 +64,12 @@ public sealed class BenchPagesTests
     public void Where_no_plan_fits_the_conflict_and_the_changes_are_told_and_there_are_no_run_sheets()
     {
         var bench = BenchClasses.Of(SamplePack.Pack.Lesson, SamplePack.Pack.Class);
-        var planning = new BenchPlanning(null, null, new([new(RuleKind.Period)], ["Time: too short."]), [new LongerPeriod(35)], "");
+        var planning = new BenchPlanning(null, null, new([new(RuleKind.Period)], ["Time: too short."], IsSmallest: false), [new LongerPeriod(35)], "");
         var pack = SamplePack.Pack with { Bench = planning };
         var text = Page(pack, "bench-plan.html")!.QuerySelector("main")!.Text();
 
         Assert.Contains("Time: too short.", text, StringComparison.Ordinal);
+        Assert.Contains("that was not decided", text, StringComparison.Ordinal);
         Assert.Contains(new LongerPeriod(35).InWords(bench), text, StringComparison.Ordinal);
         Assert.Null(Page(pack, "run-sheets.html"));
         Assert.DoesNotContain("run-sheets.html", Page(pack, "index.html")!.DocumentElement.OuterHtml, StringComparison.Ordinal);

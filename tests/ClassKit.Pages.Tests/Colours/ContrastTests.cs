@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using ClassKit.Pages.Layout;
 using ClassKit.Pages.Tests.Samples;
@@ -77,13 +78,24 @@ public sealed partial class ContrastTests
         Assert.NotEmpty(texts);
         foreach (var text in texts)
         {
-            var beneath = text.Closest("svg")!.QuerySelector("rect.plate") ?? text.Closest("svg")!.ParentElement!.QuerySelector("rect");
+            var chart = text.Closest("svg")!;
+            var beneath = chart.QuerySelector("rect.plate") ?? (chart.ClassList.Contains("timeline") ? BarOf(text) : chart.ParentElement!.QuerySelector("rect"));
             var isInverse = text.ClassList.Contains("inverse-text");
             if (beneath is not null)
                 Assert.Equal(isInverse, beneath.ClassList.Any(name => name.StartsWith("fill-", StringComparison.Ordinal) && name != "fill-paper"));
             else
                 Assert.False(isInverse);
         }
+    }
+
+    /// <summary>The bar that a text is drawn on: the first in the innermost group that has one.</summary>
+    private static IElement? BarOf(IElement text)
+    {
+        for (var group = text.ParentElement; group is { LocalName: "g" }; group = group.ParentElement)
+        {
+            if (group.Children.FirstOrDefault(child => child.LocalName == "rect") is { } bar) return bar;
+        }
+        return null;
     }
 
     private static void Each(Action<Palette, List<string>> check)
