@@ -42,12 +42,19 @@ internal sealed record Trial(Variant Right)
     public double? Typed(Part part, IReadOnlyCollection<string> typed, Trial other, bool throughout)
     {
         var givens = Right.Givens.ToDictionary(given => given.Key, given => typed.Contains(given.Key) ? other.Right.Givens[given.Key] : given.Value);
-        var earlier = throughout ? [] : Earlier(part);
-        foreach (var before in Right.Exercise.Parts.TakeWhile(other => throughout && other != part))
-        {
-            if (KeyValues.Number(before.Key, KeyValues.Names(givens, earlier)) is { } value) earlier[before.Id] = value;
-        }
+        var earlier = throughout ? WorkedOut(part, givens) : Earlier(part);
         return KeyValues.Number(part.Key, KeyValues.Names(givens, earlier));
+    }
+
+    /// <summary>What the keys of the parts before <paramref name="part"/> give; those that give no number are left out.</summary>
+    private Dictionary<string, double> WorkedOut(Part part, IReadOnlyDictionary<string, decimal> givens)
+    {
+        var answers = new Dictionary<string, double>();
+        foreach (var before in Right.Exercise.Parts.TakeWhile(before => before != part))
+        {
+            if (KeyValues.Number(before.Key, KeyValues.Names(givens, answers)) is { } value) answers[before.Id] = value;
+        }
+        return answers;
     }
 
     /// <summary>What the key gives if the earlier answers are rounded before they are used: so many decimals, two more for percent, which cells hold as fractions.</summary>
