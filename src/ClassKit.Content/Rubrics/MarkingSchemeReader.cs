@@ -10,6 +10,8 @@ namespace ClassKit.Content;
 /// <summary>Reads a marking scheme for calculations: shares in the front matter, and any text below for people.</summary>
 public static class MarkingSchemeReader
 {
+    private static readonly Dictionary<string, VersionChoice> Choices = new() { ["best"] = VersionChoice.Best, ["newest"] = VersionChoice.Newest };
+
     /// <summary>The scheme, or everything that is wrong with its file.</summary>
     public static Reading<MarkingScheme> Read(string path)
     {
@@ -25,6 +27,7 @@ public static class MarkingSchemeReader
         var (accuracy, followThrough, misconception, teachAgain) = (Share("accuracy"), Share("follow-through"), Share("misconception"), Share("teach again below"));
         double Optional(string key) => fields.Optional(key) is null ? 0 : Share(key);
         var (unitSlip, roundingSlip) = (Optional("unit slip"), Optional("rounding slip"));
+        var versions = fields.Has("several versions") ? fields.Choice("several versions", Choices) : VersionChoice.Best;
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -34,6 +37,7 @@ public static class MarkingSchemeReader
         {
             UnitSlipShare = unitSlip,
             RoundingSlipShare = roundingSlip,
+            Versions = versions,
         });
     }
 }

@@ -20,4 +20,7 @@ public sealed record MarkingScheme(
 
     /// <summary>The share that the right method earns where it is rounded on the way or further than the part allows, 0 to 1.</summary>
     public double RoundingSlipShare { get; init; }
+
+    /// <summary>Which of several workbooks of one student counts.</summary>
+    public VersionChoice Versions { get; init; }
 }

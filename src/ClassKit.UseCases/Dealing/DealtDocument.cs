@@ -20,7 +20,11 @@ internal sealed record DealtDocument
 
     internal sealed record MarkingEntry(
         string Id, string Title, double AccuracyShare, double FollowThroughShare, double MisconceptionShare, double TeachAgainBelow,
-        double UnitSlipShare = 0, double RoundingSlipShare = 0);
+        double UnitSlipShare = 0, double RoundingSlipShare = 0)
+    {
+        /// <summary>best or newest.</summary>
+        public string SeveralVersions { get; init; } = "best";
+    }
 
     internal sealed record ExerciseEntry(
         string Id,

@@ -56,7 +56,10 @@ public static class DealtJson
             Cohort = dealt.Cohort,
             Seed = dealt.Seed,
             Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
-                dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow, dealt.Marking.UnitSlipShare, dealt.Marking.RoundingSlipShare),
+                dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow, dealt.Marking.UnitSlipShare, dealt.Marking.RoundingSlipShare)
+            {
+                SeveralVersions = Word(dealt.Marking.Versions),
+            },
             Exercises = [.. dealt.Exercises.Select(Entry)],
             Students = new Projected<DealtStudent, DealtDocument.StudentEntry>(dealt.Students, Entry),
         };
@@ -93,6 +96,7 @@ public static class DealtJson
         {
             UnitSlipShare = document.Marking.UnitSlipShare,
             RoundingSlipShare = document.Marking.RoundingSlipShare,
+            Versions = Versions(document.Marking.SeveralVersions),
         },
         [.. document.Exercises.Select(Model)],
         [.. document.Students.Select(Model)]);
@@ -139,6 +143,19 @@ public static class DealtJson
         "standard" => ExerciseLevel.Standard,
         "open" => ExerciseLevel.Open,
         _ => throw new FormatException($"“{word}” is no level; expected guided, standard or open"),
+    };
+
+    private static string Word(VersionChoice versions) => versions switch
+    {
+        VersionChoice.Best => "best",
+        VersionChoice.Newest => "newest",
+    };
+
+    private static VersionChoice Versions(string word) => word switch
+    {
+        "best" => VersionChoice.Best,
+        "newest" => VersionChoice.Newest,
+        _ => throw new FormatException($"“{word}” is no choice among several versions; expected best or newest"),
     };
 
     private static string FirstSentence(string message) => message.Split(" Path:", 2)[0].TrimEnd('.');

@@ -1,3 +1,5 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.Content.Tests.Rubrics;
 
 public sealed class RubricReaderTests : IDisposable
@@ -17,6 +19,18 @@ public sealed class RubricReaderTests : IDisposable
     }
 
     [Theory]
+    [InlineData("several versions: newest\n", VersionChoice.Newest)]
+    [InlineData("several versions: best\n", VersionChoice.Best)]
+    [InlineData("", VersionChoice.Best)]
+    public void A_marking_scheme_says_which_of_several_versions_counts(string line, VersionChoice choice)
+    {
+        var file = _folder.Write("marks.md", Shipped("calculation-marks.md").Replace("several versions: best\n", line, StringComparison.Ordinal));
+
+        Assert.Equal(choice, MarkingSchemeReader.Read(file).Model!.Versions);
+    }
+
+    [Theory]
+    [InlineData("several versions: best", "several versions: latest", "", "`several versions` is `latest`", "best")]
     [InlineData("accuracy: 40 %", "accuracy: 0.4", "", "`0.4`, without a unit", "`4 %`")]
     [InlineData("accuracy: 40 %", "accuracy: 140 %", "", "`accuracy` is 140 %", "from 0 to 100")]
     [InlineData("misconception: 0 %", "misconceptions: 0 %", "", "`misconceptions` is not a key", "Did you mean `misconception`?")]
