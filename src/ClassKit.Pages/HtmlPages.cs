@@ -30,12 +30,13 @@ public static class HtmlPages
     public static string ClassReport(ClassGrades grades, ClassSummary summary) =>
         PageRenderer.Render<ClassReportPage>((nameof(ClassReportPage.Grades), grades), (nameof(ClassReportPage.Summary), summary));
 
-    /// <summary>Every page of a lesson pack: contents, instructor guide, bench plan and run sheets where there is a plan, student handout, formula cards, comparison of the leavenings.</summary>
+    /// <summary>Every page of a lesson pack: those of <c>PackContents</c>.</summary>
     /// <remarks>The pages link to each other by their file names.</remarks>
     public static IReadOnlyList<HtmlPage> Pack(LessonPack pack) =>
     [
         new(PackContents.Index.FileName, PageRenderer.Render<IndexPage>((nameof(IndexPage.Pack), pack))),
         new(PackContents.Guide.FileName, PageRenderer.Render<GuidePage>((nameof(GuidePage.Pack), pack))),
+        new(PackContents.Requisition.FileName, PageRenderer.Render<RequisitionPage>((nameof(RequisitionPage.Pack), pack))),
         .. Bench(pack),
         new(PackContents.Handout.FileName, PageRenderer.Render<HandoutPage>((nameof(HandoutPage.Pack), pack))),
         new(PackContents.Cards.FileName, PageRenderer.Render<FormulaCardsPage>((nameof(FormulaCardsPage.Pack), pack))),

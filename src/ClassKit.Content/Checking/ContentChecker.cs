@@ -22,7 +22,7 @@ public static class ContentChecker
             if (!Directory.Exists(path) && !File.Exists(path))
                 problems.Add(new(ContentPath.Shown(path), null, "There is no such file or folder", Nearby.Folders(path) ?? Nearby.Files(path) ?? "Check the spelling."));
             else if (found.Count == 0 && Directory.Exists(path))
-                problems.Add(new(ContentPath.Shown(path), null, "There is nothing to check below this folder", "Name a folder that holds lessons, rubrics, class profiles or rosters."));
+                problems.Add(new(ContentPath.Shown(path), null, "There is nothing to check below this folder", "Name a folder that holds lessons, rubrics, class profiles, price lists or rosters."));
             items.AddRange(found);
         }
         items = [.. items.DistinctBy(item => Path.TrimEndingDirectorySeparator(Path.GetFullPath(item.Path)))];
@@ -37,7 +37,7 @@ public static class ContentChecker
     {
         if (ContentRecognition.Of(file) is { } kind)
             return [new(file, kind)];
-        problems.Add(new(ContentPath.Shown(file), null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv."));
+        problems.Add(new(ContentPath.Shown(file), null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv."));
         return [];
     }
 
@@ -63,6 +63,7 @@ public static class ContentChecker
         ContentKind.MarkingScheme => MarkingSchemeReader.Read(item.Path).Problems,
         ContentKind.PracticalRubric => PracticalRubricReader.Read(item.Path).Problems,
         ContentKind.ClassProfile => ClassProfileReader.Read(item.Path).Problems,
+        ContentKind.PriceList => PriceListReader.Read(item.Path).Problems,
         ContentKind.Roster => RosterReader.Read(item.Path).Problems,
     };
 }

@@ -21,6 +21,9 @@ public enum ContentKind
     /// <summary>A class profile.</summary>
     ClassProfile,
 
+    /// <summary>A price list.</summary>
+    PriceList,
+
     /// <summary>A roster.</summary>
     Roster,
 }

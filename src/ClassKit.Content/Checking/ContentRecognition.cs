@@ -13,6 +13,7 @@ internal static class ContentRecognition
         ("leavening:", ContentKind.Formula),
         ("accuracy:", ContentKind.MarkingScheme),
         ("pieces per team:", ContentKind.ClassProfile),
+        ("currency:", ContentKind.PriceList),
         ("## Criteria", ContentKind.PracticalRubric),
     ];
 

@@ -1,6 +1,7 @@
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
@@ -47,19 +48,23 @@ public static class ClassProfileReader
         var equipment = fields.Has("equipment") ? EquipmentList.Read(fields.List("equipment"), fields.LineOf("equipment"), problems) : [];
         var allergies = fields.List("allergies");
         var units = fields.Choice("units", Systems);
+        var files = new LinkedFiles(problems);
+        var prices = files.One(fields.Optional("prices"), PriceListReader.Read);
         if (teams > students)
             problems.Add(fields.LineOf("teams"), $"There are {teams} teams for {students} students", "Every team needs a student: at most as many teams as students.");
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
             return problems.Fail<ClassProfile>();
-        return problems.Finish(() => new ClassProfile(
+        var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new ClassProfile(
             document.Title.Text, kitchen!.Value.Text, students, teams, pieces, (int)Math.Round(period, MidpointRounding.AwayFromZero),
             temperature, altitude, scale, smallScale, ovens, allergies, units)
         {
             OvenPlaces = ovenPlaces,
             OvenHeatUpMinutes = (int)Math.Round(heatUp, MidpointRounding.AwayFromZero),
             Equipment = equipment,
+            Prices = prices,
         });
+        return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);
     }
 }

@@ -3,7 +3,6 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
-using ClassKit.Content.Wording;
 
 namespace ClassKit.Content.Lessons;
 
@@ -21,7 +20,7 @@ internal static class FormulaLines
         var lines = new List<FormulaLine>();
         foreach (var row in Tables.Rows(section, Columns, problems))
         {
-            var ingredient = row.Required("Ingredient", problems) is { } name ? Find(name, problems) : null;
+            var ingredient = row.Required("Ingredient", problems) is { } name ? KnownIngredient.Find(name, problems) : null;
             var percent = row.Required("%", problems) is { } text ? Percent(text, problems) : null;
             if (ingredient is not null && percent is { } share)
                 lines.Add(new(ingredient, share));
@@ -44,14 +43,4 @@ internal static class FormulaLines
 
     private static double? Percent(Located text, ProblemList problems) =>
         Number.Read(text with { Text = text.Text.TrimEnd('%').TrimEnd() }, "The percentage", Bounds.AboveZero, problems);
-
-    private static Ingredient? Find(Located name, ProblemList problems)
-    {
-        if (IngredientCatalog.TryFind(name.Text, out var byId))
-            return byId;
-        if (IngredientCatalog.All.FirstOrDefault(ingredient => ingredient.Name.Equals(name.Text, StringComparison.OrdinalIgnoreCase)) is { } byName)
-            return byName;
-        problems.Add(name.Line, $"`{name.Text}` is not an ingredient that is known here", NearestWord.Advice(name.Text, [.. IngredientCatalog.All.Select(ingredient => ingredient.Name)]));
-        return null;
-    }
 }

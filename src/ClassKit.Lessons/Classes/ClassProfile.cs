@@ -46,4 +46,7 @@ public sealed record ClassProfile(
 
     /// <summary>What the teams share besides ovens. Of a kind that is not listed there is always one free.</summary>
     public IReadOnlyList<EquipmentCount> Equipment { get; init; } = [];
+
+    /// <summary>What ingredients cost; null if nobody has written it down.</summary>
+    public PriceList? Prices { get; init; }
 }

@@ -26,6 +26,10 @@ public sealed record FormulaCard(
     /// <summary>Sodium in one piece, from salt, soda and baking powder.</summary>
     public Mass SodiumPerPiece => Sodium.In(Formula.Formula, Formula.PieceMass).Value;
 
+    /// <summary>What the team's batch costs; null where an ingredient has no price.</summary>
+    public BatchCost? CostAt(PriceList? prices) =>
+        prices is not null && BatchCost.Of(Batch, Pieces, prices.Packs).TryGet(out var cost, out _) ? cost : null;
+
     /// <summary>Minutes from the first step to the last, shortest and longest.</summary>
     public (int Min, int Max) Minutes => (Formula.Steps.Sum(step => step.MinMinutes), Formula.Steps.Sum(step => step.MaxMinutes));
 

@@ -25,6 +25,9 @@ public sealed record LessonPack(
     /// <summary>The bench plan, or why there is none; null where none was made: planning takes a solver, which this room does not know.</summary>
     public BenchPlanning? Bench { get; init; }
 
+    /// <summary>What the ingredients cost together; null without a price list.</summary>
+    public PurchaseTotal? Cost => Class.Prices is null ? null : PurchaseTotal.Of(Requisition);
+
     /// <summary>What must be declared, over all formulas, each once, in alphabetical order.</summary>
     public IReadOnlyList<string> Allergens => [.. Lesson.Formulas.SelectMany(formula => formula.Allergens).Distinct().Order(StringComparer.Ordinal)];
 
@@ -58,13 +61,15 @@ public sealed record LessonPack(
             cards.Add(card);
             comparison.Add(compared);
         }
+        if (!RequisitionLine.Priced(RequisitionLine.For(cards, profile.Teams), profile.Prices).TryGet(out var requisition, out why))
+            return why;
         return new LessonPack(
             lesson,
             profile,
             pressure,
             Saturation.BoilingPoint(pressure),
             cards,
-            RequisitionLine.For(cards, profile.Teams),
+            requisition,
             AllergyAlert.For(lesson, profile),
             comparison);
     }

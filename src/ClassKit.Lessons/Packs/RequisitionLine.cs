@@ -15,6 +15,9 @@ public sealed record RequisitionLine(
     HouseholdMeasure? Household,
     string? PoundsAndOunces)
 {
+    /// <summary>What to buy for it; null where there is no price.</summary>
+    public Purchase? Purchase { get; init; }
+
     internal static IReadOnlyList<RequisitionLine> For(IReadOnlyList<FormulaCard> cards, int teams) =>
     [
         .. cards
@@ -22,6 +25,22 @@ public sealed record RequisitionLine(
             .GroupBy(use => use.Ingredient.Id)
             .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Formula.Formula.Id).Select(of => new RequisitionUse(of.First().Formula, Sum(of.Select(use => use.Mass))))])),
     ];
+
+    /// <summary>The lines with what to buy, or why one cannot be bought.</summary>
+    internal static Computed<IReadOnlyList<RequisitionLine>> Priced(IReadOnlyList<RequisitionLine> lines, PriceList? prices)
+    {
+        List<RequisitionLine> priced = [];
+        foreach (var line in lines)
+        {
+            if (prices is null || !prices.Packs.TryGetValue(line.Ingredient.Id, out var pack))
+                priced.Add(line);
+            else if (Purchase.Of(pack, line.Mass).TryGet(out var purchase, out var why))
+                priced.Add(line with { Purchase = purchase });
+            else
+                return why with { Message = $"{line.Ingredient.Name}: {why.Message}" };
+        }
+        return priced;
+    }
 
     /// <summary>What the scale cannot show is bought all the same.</summary>
     private static Mass Larger(BatchLine line) => line.IsBelowScale ? line.Exact : line.Weighed;

@@ -28,6 +28,9 @@ internal static partial class KitchenText
         ? NumberText.WithUnit(NumberText.AtMost(mass.Grams, 1), "g")
         : NumberText.WithUnit(NumberText.AtMost(mass.Kilograms, 3), "kg");
 
+    /// <summary>An amount of money to the cent.</summary>
+    public static string Price(Money money) => NumberText.Fixed((double)money.Amount, 2);
+
     /// <summary>A household measure with its fractions as single signs: <c>1½ cups</c>; a dash where there is none.</summary>
     public static string Measure(string? measure) => measure is null ? "–" : Fraction().Replace(measure, match => Signs[match.Groups["fraction"].Value]);
 

@@ -9,8 +9,18 @@ internal static class PackContents
 
     public static PackEntry Guide { get; } = new(
         "guide.html", "Instructor guide",
-        "Timing, talking points, what to order, common failures, model answers, cautions.",
-        "For you alone. Read it the day before: it lists what to order and what to set out.");
+        "Timing, talking points, common failures, model answers, cautions.",
+        "For you alone. Read it the day before.");
+
+    public static PackEntry Requisition { get; } = new(
+        "requisition.html", "Requisition",
+        "What to buy for the class, in packs and with prices; what each bread takes of it; allergens.",
+        "Hand it to whoever orders, some days before.");
+
+    public static PackEntry RequisitionWorkbook { get; } = new(
+        "requisition.xlsx", "Requisition as a workbook",
+        "The same with live sums.",
+        "Change students, prices or what is in the store: packs and sums follow.");
 
     public static PackEntry Handout { get; } = new(
         "handout.html", "Student handout",
@@ -40,9 +50,12 @@ internal static class PackContents
     /// <summary>The pages of a pack: without a bench plan those that tell of it are left out.</summary>
     public static IReadOnlyList<PackEntry> Of(LessonPack pack) =>
     [
-        Index, Guide,
+        Index, Guide, Requisition,
         .. pack.Bench is null ? Array.Empty<PackEntry>() : [Bench],
         .. pack.Bench?.Plan is null ? Array.Empty<PackEntry>() : [RunSheets],
         Handout, Cards, Comparison,
     ];
+
+    /// <summary>The workbooks beside the pages.</summary>
+    public static IReadOnlyList<PackEntry> Workbooks { get; } = [RequisitionWorkbook];
 }

@@ -3,6 +3,7 @@ using ClassKit.BenchSolver;
 using ClassKit.Content;
 using ClassKit.Lessons;
 using ClassKit.Pages;
+using ClassKit.Workbooks;
 
 namespace ClassKit.UseCases;
 
@@ -33,7 +34,11 @@ public static class BuildPack
         if (!LessonPack.Build(lesson, profile).TryGet(out var pack, out var why))
             return Produced.Nothing(new Diagnostic(source, null, why.Message.TrimEnd('.'), why.Remedy));
         var bench = new BenchPlanner(new CpSatSolver(), PlannerSettings.Default).Plan(BenchClasses.Of(lesson, profile));
-        return new([.. HtmlPages.Pack(pack with { Bench = bench }).Select(page => OutputFile.OfText(page.FileName, page.Html))],
+        return new(
+            [
+                .. HtmlPages.Pack(pack with { Bench = bench }).Select(page => OutputFile.OfText(page.FileName, page.Html)),
+                new("requisition.xlsx", RequisitionWriter.Write(pack)),
+            ],
             [$"{lesson.Title} for {profile.Name}: {profile.Students} students in {profile.Teams} teams. Open index.html."], []);
     }
 }

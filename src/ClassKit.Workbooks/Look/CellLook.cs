@@ -81,6 +81,15 @@ internal static class CellLook
         cell.Style.Font.Bold = true;
     }
 
+    /// <summary>A cell of a table that may be changed: unlocked, in a thin frame.</summary>
+    public static void AsEntry(this IXLCell cell)
+    {
+        cell.Style.Protection.Locked = false;
+        cell.Style.Fill.BackgroundColor = Palette.AnswerGround;
+        cell.Style.Border.OutsideBorder = XLBorderStyleValues.Thin;
+        cell.Style.Border.OutsideBorderColor = Palette.Answer;
+    }
+
     /// <summary>Cells for the student's own working: unlocked, on dotted lines.</summary>
     public static void AsScratch(this IXLRange range)
     {

@@ -9,7 +9,11 @@ public sealed class ClassProfileReaderTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    private Reading<ClassProfile> Read(string text) => ClassProfileReader.Read(_folder.Write("class.md", text));
+    private Reading<ClassProfile> Read(string text)
+    {
+        _folder.Write("prices.md", File.ReadAllText(Path.Combine(Repository.Demo, "prices.md")));
+        return ClassProfileReader.Read(_folder.Write("class.md", text));
+    }
 
     [Fact]
     public void A_profile_is_read_in_full()

@@ -1,0 +1,48 @@
+using System.Text.RegularExpressions;
+using ClassKit.Baking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
+
+namespace ClassKit.Content.Classes;
+
+/// <summary>Reads what is in a pack: a mass, a volume of what a cup is known of, or a count of what is counted: <c>5 kg</c>, <c>2 L</c>, <c>30 large eggs</c>.</summary>
+internal static partial class PackContent
+{
+    private static readonly Bounds Contents = new(0, false, 100_000);
+
+    /// <summary>The mass, or null with the reason noted.</summary>
+    public static Mass? Read(Located text, Ingredient ingredient, ProblemList problems)
+    {
+        var match = NumberAndWords().Match(text.Text);
+        var words = match.Groups["words"].Value;
+        if (match.Success && Number.TryParse(match.Groups["number"].Value, out var number) && GramsIn(words, ingredient) is { } grams)
+            return Number.Within((double)number, text, "What a pack holds", Contents, problems) is { } many ? Mass.FromGrams(many * grams) : null;
+        if (match.Success && words is not "g" and not "kg" and not "oz" and not "lb" && words.Length > 2)
+        {
+            problems.Add(text.Line, $"A pack of {ingredient.Name} holds `{text.Text}`", NearestWord.Advice(words, Words(ingredient)));
+            return null;
+        }
+        return Dimensions.Mass.Read(text, $"What a pack of {ingredient.Name} holds", Contents, problems);
+    }
+
+    /// <summary>What one unit other than of mass weighs; null if there is no such unit for the ingredient.</summary>
+    private static double? GramsIn(string unit, Ingredient ingredient) => unit switch
+    {
+        "L" when ingredient.GramsPerCup is { } cup => cup / Volume.LitresPerCup,
+        "mL" when ingredient.GramsPerCup is { } cup => cup / Volume.LitresPerCup / 1000,
+        _ when ingredient.Piece is { } piece && (unit == piece.Singular || unit == piece.Plural) => piece.Grams,
+        _ => null,
+    };
+
+    private static List<string> Words(Ingredient ingredient) =>
+    [
+        "kg", "g", "lb", "oz",
+        .. ingredient.GramsPerCup is null ? Array.Empty<string>() : ["L", "mL"],
+        .. ingredient.Piece is null ? Array.Empty<string>() : [ingredient.Piece.Plural],
+    ];
+
+    [GeneratedRegex(@"^(?<number>[0-9.]+)\s*(?<words>[A-Za-z][A-Za-z ]*)$")]
+    private static partial Regex NumberAndWords();
+}

@@ -1,0 +1,56 @@
+using ClassKit.Baking;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Outline;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Sources;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content;
+
+/// <summary>Reads a price list: a table of how each ingredient is sold, and what a pack costs.</summary>
+public static class PriceListReader
+{
+    private static readonly string[] Columns = ["Ingredient", "Pack", "Holds", "Price"];
+
+    /// <summary>From a gift to more than any pack of food costs.</summary>
+    private static readonly Bounds Prices = new(0, true, 1_000_000);
+
+    /// <summary>The list, or everything that is wrong with its file.</summary>
+    public static Reading<PriceList> Read(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var problems = new ProblemList(ContentPath.Shown(path));
+        if (SourceFile.Read(path, problems) is not { } text || FrontMatterBlock.Split(text, problems) is not { } block)
+            return problems.Fail<PriceList>();
+        var fields = FrontMatterReader.Read(block.Yaml, problems);
+        var currency = fields.Text("currency");
+        fields.Finish();
+
+        if (Document.Read(block.Markdown, problems) is not { } document)
+            return problems.Fail<PriceList>();
+        var sections = new Sections(document.Sections, "##", problems);
+        var packs = new Dictionary<string, PurchaseUnit>(StringComparer.Ordinal);
+        foreach (var row in Tables.Rows(sections.Required("Prices"), Columns, problems))
+            Add(row, packs, problems);
+        sections.Finish();
+        return problems.Finish(() => new PriceList(document.Title.Text, currency!.Value.Text, packs));
+    }
+
+    private static void Add(TableRow row, Dictionary<string, PurchaseUnit> packs, ProblemList problems)
+    {
+        var ingredient = row.Required("Ingredient", problems) is { } name ? KnownIngredient.Find(name, problems) : null;
+        var pack = row.Required("Pack", problems);
+        var holds = row.Required("Holds", problems);
+        var price = row.Required("Price", problems) is { } amount ? Number.Read(amount, "The price", Prices, problems) : null;
+        if (ingredient is null || pack is null || holds is null || price is null || PackContent.Read(holds.Value, ingredient, problems) is not { } mass)
+            return;
+        var unit = new PurchaseUnit($"{pack.Value.Text} of {holds.Value.Text}", mass, new((decimal)price.Value));
+        if (unit.PricePerKilogram.Why is { } why)
+            problems.Add(row.Line, why.Message.TrimEnd('.'), why.Remedy);
+        else if (!packs.TryAdd(ingredient.Id, unit))
+            problems.Add(row.Line, $"`{ingredient.Name}` is listed a second time", "Keep the pack that you buy.");
+    }
+}

@@ -1,0 +1,30 @@
+namespace ClassKit.Workbooks;
+
+/// <summary>Where the columns of a requisition stand: the ingredient, one for each bread, then the rest.</summary>
+internal sealed class RequisitionColumns(int breads)
+{
+    public int Needed => breads + 2;
+
+    public int OnHand => breads + 3;
+
+    public int Pack => breads + 4;
+
+    public int Holds => breads + 5;
+
+    public int Price => breads + 6;
+
+    public int PerKilogram => breads + 7;
+
+    public int Packs => breads + 8;
+
+    public int ToPay => breads + 9;
+
+    public int Used => breads + 10;
+
+    public int Allergens => breads + 11;
+
+    public int Last => Allergens;
+
+    /// <summary>The column of a bread, counted from 0.</summary>
+    public static int Bread(int index) => index + 2;
+}

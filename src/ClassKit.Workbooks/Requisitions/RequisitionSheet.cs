@@ -1,0 +1,178 @@
+using System.Globalization;
+using ClassKit.CellFormulas;
+using ClassKit.Lessons;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>The one sheet of a requisition: what can be changed on top, a row an ingredient, sums below.</summary>
+internal sealed class RequisitionSheet
+{
+    private const int Students = 4;
+    private const int PerTeam = 5;
+    private const int Teams = 6;
+    private const int Extra = 7;
+    private const int Head = 9;
+    private const int First = 10;
+    private const double IngredientWidth = 27;
+
+    private readonly IXLWorksheet _sheet;
+    private readonly LessonPack _pack;
+    private readonly RequisitionColumns _columns;
+    private readonly int _last;
+
+    private RequisitionSheet(IXLWorksheet sheet, LessonPack pack)
+    {
+        (_sheet, _pack) = (sheet, pack);
+        _columns = new(pack.Cards.Count);
+        _last = First + Math.Max(pack.Requisition.Count, 1) - 1;
+    }
+
+    public static void Write(XLWorkbook workbook, LessonPack pack)
+    {
+        var sheet = new RequisitionSheet(workbook.AddWorksheet("Requisition"), pack);
+        sheet.WriteTop();
+        sheet.WriteHeads();
+        for (var index = 0; index < pack.Requisition.Count; index++)
+            sheet.WriteLine(pack.Requisition[index], First + index);
+        sheet.WriteSums();
+        sheet.SetUpPrint();
+    }
+
+    private void WriteTop()
+    {
+        _sheet.AsPage();
+        _sheet.Range(1, 1, 1, _columns.Last).AsTitle();
+        _sheet.Cell(1, 1).SetText($" Requisition: {_pack.Lesson.Title}");
+        _sheet.Cell(2, 1).SetText($"{_pack.Class.Name}. Framed cells can be changed: everything else follows.").AsQuiet();
+
+        Setting(Students, "Students", _pack.Class.Students, "0");
+        Setting(PerTeam, "Students a team, on average", (double)_pack.Class.Students / _pack.Class.Teams, "0.##");
+        _sheet.Cell(Teams, 1).SetText("Teams");
+        // Rounded before it is rounded up: 25 students at 25/6 a team are 6 teams, not 7.
+        _sheet.Cell(Teams, 2).SetFormulaA1($"IF(B{PerTeam}>0,ROUNDUP(ROUND(B{Students}/B{PerTeam},6),0),0)");
+        Setting(Extra, "Extra for spills", 0, "0 %");
+    }
+
+    private void Setting(int row, string name, double value, string format)
+    {
+        _sheet.Cell(row, 1).SetText(name);
+        var cell = _sheet.Cell(row, 2);
+        cell.SetValue(value).AsAnswer();
+        cell.Style.NumberFormat.Format = format;
+    }
+
+    private void WriteHeads()
+    {
+        HeadCell(1, "Ingredient", IngredientWidth, isNumber: false);
+        foreach (var (index, card) in _pack.Cards.Index())
+            HeadCell(RequisitionColumns.Bread(index), $"{card.Formula.Formula.Title}, g a team", 13);
+        HeadCell(_columns.Needed, "Needed, g", 11);
+        HeadCell(_columns.OnHand, "In the store, g", 10);
+        HeadCell(_columns.Pack, "Pack", 21, isNumber: false);
+        HeadCell(_columns.Holds, "It holds, g", 10);
+        HeadCell(_columns.Price, $"Its price{InCurrency}", 10);
+        HeadCell(_columns.PerKilogram, $"A kilogram{InCurrency}", 12);
+        HeadCell(_columns.Packs, "Packs to buy", 10);
+        HeadCell(_columns.ToPay, $"To pay{InCurrency}", 11);
+        HeadCell(_columns.Used, $"Baked of it{InCurrency}", 13);
+        HeadCell(_columns.Allergens, "Allergens", 11, isNumber: false);
+        _sheet.Range(Head, 1, Head, _columns.Last).AsTableHead();
+        _sheet.Row(Head).Height = 49;
+        _sheet.SheetView.Freeze(Head, 1);
+    }
+
+    private string InCurrency => _pack.Class.Prices is { } prices ? ", " + prices.Currency : "";
+
+    private void HeadCell(int column, string text, double width, bool isNumber = true)
+    {
+        _sheet.Column(column).Width = width;
+        var cell = _sheet.Cell(Head, column).SetText(text).Wrapped();
+        cell.Style.Alignment.Horizontal = isNumber ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Left;
+        cell.Style.Alignment.Vertical = XLAlignmentVerticalValues.Bottom;
+        if (!isNumber && column > 1) cell.Style.Alignment.Indent = 1;
+    }
+
+    private void WriteLine(RequisitionLine line, int row)
+    {
+        _sheet.Range(row, 1, row, _columns.Last).AsTableRow();
+        _sheet.Row(row).Height = 18;
+        _sheet.Cell(row, 1).SetText(line.Ingredient.Name);
+        foreach (var (index, card) in _pack.Cards.Index())
+        {
+            if (line.Uses.FirstOrDefault(use => use.Formula.Formula.Id == card.Formula.Formula.Id) is { } use)
+                Amount(row, RequisitionColumns.Bread(index), (double)((decimal)use.Mass.Grams / _pack.Class.Teams), "#,##0.##");
+        }
+
+        Formula(row, _columns.Needed, $"SUM({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)})*$B${Teams}*(1+$B${Extra})", "#,##0.#");
+        Input(row, _columns.OnHand, 0, "#,##0");
+        _sheet.Cell(row, _columns.Pack).SetText(line.Purchase?.Pack.Name ?? "").Style.Alignment.Indent = 1;
+        Input(row, _columns.Holds, line.Purchase?.Pack.Mass.Grams, "#,##0");
+        Input(row, _columns.Price, (double?)line.Purchase?.Pack.Price.Amount, "#,##0.00");
+
+        var (needed, holds, price) = (At(_columns.Needed, row), At(_columns.Holds, row), At(_columns.Price, row));
+        Formula(row, _columns.PerKilogram, $"IF(AND(N({holds})>0,ISNUMBER({price})),{price}/{holds}*1000,\"\")", "#,##0.00");
+        // A hair less before rounding up, so that five packs are not six by the noise of binary fractions.
+        Formula(row, _columns.Packs, $"IF(N({holds})>0,ROUNDUP(MAX(0,({needed}-{At(_columns.OnHand, row)})/{holds}-1E-9),0),\"\")", "#,##0");
+        Formula(row, _columns.ToPay, $"IF(AND(N({holds})>0,ISNUMBER({price})),{At(_columns.Packs, row)}*{price},\"\")", "#,##0.00");
+        Formula(row, _columns.Used, $"IF(AND(N({holds})>0,ISNUMBER({price})),{needed}/{holds}*{price},\"\")", "#,##0.00");
+        _sheet.Cell(row, _columns.Allergens).SetText(string.Join(", ", line.Ingredient.Allergens)).Style.Alignment.Indent = 1;
+    }
+
+    private void WriteSums()
+    {
+        var row = _last + 1;
+        var sums = _sheet.Range(row, 1, row, _columns.Last);
+        sums.Style.Font.Bold = true;
+        sums.Style.Border.TopBorder = XLBorderStyleValues.Medium;
+        sums.Style.Border.TopBorderColor = Palette.Crust;
+        _sheet.Row(row).Height = 20;
+        _sheet.Cell(row, 1).SetText("Together");
+        foreach (var index in Enumerable.Range(0, _pack.Cards.Count))
+            Formula(row, RequisitionColumns.Bread(index), $"SUM({Column(RequisitionColumns.Bread(index))})", "#,##0.#");
+        Formula(row, _columns.Needed, $"SUM({Column(_columns.Needed)})", "#,##0.#");
+        Formula(row, _columns.ToPay, $"SUM({Column(_columns.ToPay)})", "#,##0.00");
+        Formula(row, _columns.Used, $"SUM({Column(_columns.Used)})", "#,##0.00");
+
+        _sheet.Cell(row + 1, 1).SetText("For each student").AsQuiet();
+        Formula(row + 1, _columns.ToPay, $"IF(N($B${Students})>0,{At(_columns.ToPay, row)}/$B${Students},\"\")", "#,##0.00");
+        Formula(row + 1, _columns.Used, $"IF(N($B${Students})>0,{At(_columns.Used, row)}/$B${Students},\"\")", "#,##0.00");
+        _sheet.Cell(row + 2, 1).SetText($"Ingredients of one piece{InCurrency}").AsQuiet();
+        foreach (var (index, card) in _pack.Cards.Index())
+        {
+            Formula(row + 2, RequisitionColumns.Bread(index), PieceCost(index, card), "0.000");
+        }
+
+        _sheet.Cell(row + 3, 1).SetText(Unpriced()).AsQuiet();
+    }
+
+    private string PieceCost(int index, FormulaCard card) => string.Create(
+        CultureInfo.InvariantCulture, $"SUMPRODUCT({Column(RequisitionColumns.Bread(index))},{Column(_columns.PerKilogram)})/1000/{card.Pieces}");
+
+    private string Unpriced() => _pack.Cost is { Unpriced: { Count: > 0 } missing }
+        ? $"Without a price, and so in none of the sums: {string.Join(", ", missing.Select(ingredient => ingredient.Name))}."
+        : _pack.Cost is null ? "There is no price list for this class: write packs and prices into the framed cells." : "Sums are of whole packs; what is left stays in the store.";
+
+    private void SetUpPrint()
+    {
+        _sheet.TabColor = Palette.Crust;
+        _sheet.SetUpPage(_sheet.Range(1, 1, _last + 4, _columns.Last), XLPageOrientation.Landscape, _pack.Class.Name, _pack.Lesson.Title);
+        _sheet.PageSetup.SetRowsToRepeatAtTop(Head, Head);
+    }
+
+    private void Amount(int row, int column, double value, string format) => _sheet.Cell(row, column).SetValue(value).Style.NumberFormat.Format = format;
+
+    private void Formula(int row, int column, string formula, string format) => _sheet.Cell(row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
+
+    private void Input(int row, int column, double? value, string format)
+    {
+        var cell = _sheet.Cell(row, column);
+        if (value is { } number) cell.SetValue(number);
+        cell.AsEntry();
+        cell.Style.NumberFormat.Format = format;
+    }
+
+    private string Column(int column) => $"{At(column, First)}:{At(column, _last)}";
+
+    private static string At(int column, int row) => CellAddress.ColumnLetters(column) + row.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,61 @@
+using ClassKit.Lessons;
+
+namespace ClassKit.Content.Tests.Classes;
+
+public sealed class PriceListReaderTests : IDisposable
+{
+    private readonly ContentFolder _folder = new();
+    private readonly string _shipped = File.ReadAllText(Path.Combine(Repository.Demo, "prices.md")).ReplaceLineEndings("\n");
+
+    public void Dispose() => _folder.Dispose();
+
+    private Reading<PriceList> Read(string text) => PriceListReader.Read(_folder.Write("prices.md", text));
+
+    [Fact]
+    public void Packs_are_read_by_mass_by_volume_and_by_count()
+    {
+        var list = Read(_shipped).Model!;
+
+        Assert.Equal("USD", list.Currency);
+        Assert.Equal(("bag of 5 kg", 5000.0, 5.90m), (list.Packs["ap_flour"].Name, list.Packs["ap_flour"].Mass.Grams, list.Packs["ap_flour"].Price.Amount));
+        // USDA SR28: a cup of whole milk is 244 g, a large egg without shell 50 g; NIST SP 811: a cup is 236.588 mL
+        Assert.Equal(2000 / 236.588 * 244, list.Packs["whole_milk"].Mass.Grams, 0.01);
+        Assert.Equal(1500, list.Packs["whole_egg"].Mass.Grams, 1e-9);
+        Assert.Equal(0, list.Packs["water"].Price.Amount);
+    }
+
+    [Theory]
+    [InlineData("currency: USD", "curency: USD", "", "`curency` is not a key", "Did you mean `currency`?")]
+    [InlineData("| Bread flour | bag", "| Bred flour | bag", "", "`Bred flour` is not an ingredient", "Did you mean `Bread flour`?")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | 6,80 |", "", "The price is `6,80`", "Write a decimal point: 6.80.")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | -1 |", "", "The price is -1", "It must be from 0")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 | 6.80 |", "", "What a pack of Bread flour holds is `5`, without a unit", "units known here")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag |  | 6.80 |", "", "The cell in the column `Holds` is empty", "Fill it in")]
+    [InlineData("| 30 large eggs |", "| 30 large egs |", "", "A pack of Whole egg holds `30 large egs`", "Did you mean `large eggs`?")]
+    [InlineData("| carton | 1 L |", "| carton | 0 L |", "", "What a pack holds is 0 L", "above 0")]
+    [InlineData("| Bread flour | bag", "| All-purpose flour | bag", "", "`All-purpose flour` is listed a second time", "Keep the pack")]
+    [InlineData("| Ingredient | Pack | Holds | Price |", "| Ingredient | Pack | Holds | Prize |", "", "The table has no column `Price`", "Its columns are", 2)]
+    [InlineData("## Prices", "## Price", "## Price", "`## Price` is not a section", "Did you mean `Prices`?")]
+    public void A_mistake_is_shown_with_its_line_and_the_way_out(string find, string replacement, string at, string found, string remedy, int problems = 1)
+    {
+        var broken = Complaint.Break(_shipped, find, replacement);
+        var reading = Read(broken);
+        // A column that is missing leaves every row without it, which is not said a second time.
+        if (problems > 1) Assert.True(reading.Problems.Count >= problems);
+        Complaint.One(reading.Problems.First(problem => problem.Found.Contains(found, StringComparison.Ordinal)), Complaint.LineFor(at, _shipped, find, broken), found, remedy);
+    }
+
+    [Fact]
+    public void A_class_profile_carries_its_price_list()
+    {
+        var folder = _folder.Copy(Repository.Demo, "class");
+        Assert.Equal("USD", ClassProfileReader.Read(Path.Combine(folder, "class.md")).Model!.Prices!.Currency);
+
+        File.WriteAllText(Path.Combine(folder, "prices.md"), _shipped.Replace("Bread flour", "Bred flour", StringComparison.Ordinal));
+        var problem = Assert.Single(ClassProfileReader.Read(Path.Combine(folder, "class.md")).Problems);
+        Assert.EndsWith("class/prices.md", problem.File, StringComparison.Ordinal);
+
+        File.Delete(Path.Combine(folder, "prices.md"));
+        Complaint.Only(ClassProfileReader.Read(Path.Combine(folder, "class.md")), 17, "There is no file", "Check the spelling");
+    }
+}

@@ -1,0 +1,48 @@
+using System.Text;
+using AngleSharp.Dom;
+using AngleSharp.Html.Parser;
+using ClassKit.CellFormulas;
+using ClassKit.UseCases;
+using ClassKit.Workbooks;
+
+namespace ClassKit.LessonPacks.Tests.Samples;
+
+/// <summary>A pack as it lies in the folder: what an instructor gets, and nothing that only the program knows.</summary>
+internal sealed class BuiltPack
+{
+    /// <summary>First, because the packs below are read from there.</summary>
+    private static readonly string Root = Find(AppContext.BaseDirectory);
+
+    private readonly Dictionary<string, byte[]> _files;
+
+    private BuiltPack(Produced produced)
+    {
+        Assert.True(produced.Succeeded, string.Join('\n', produced.Problems));
+        _files = produced.Files.ToDictionary(file => file.Path, file => file.Content);
+        Pages = _files.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal))
+            .ToDictionary(file => file.Key, file => (IDocument)new HtmlParser().ParseDocument(Encoding.UTF8.GetString(file.Value)));
+    }
+
+    /// <summary>The shipped lesson for the shipped class.</summary>
+    public static BuiltPack Demo { get; } = Of("one-tin-three-lifts");
+
+    public IReadOnlyDictionary<string, IDocument> Pages { get; }
+
+    public IEnumerable<string> Files => _files.Keys;
+
+    public IDocument this[string page] => Pages[page];
+
+    public static BuiltPack Of(string lesson) => new(BuildPack.Make(Path.Combine(Root, "lessons", lesson), Path.Combine(Root, "demo-cohort", "class.md")));
+
+    public byte[] Bytes(string file) => _files[file];
+
+    public WorkbookSnapshot Workbook(string file) => ReturnedWorkbookReader.Read(_files[file]).Workbook!;
+
+    /// <summary>The workbook after LibreOffice computed every formula anew, with cells changed before by lines of Python on the workbook <c>w</c>.</summary>
+    public WorkbookSnapshot Recalculated(string file, string lines = "") =>
+        ReturnedWorkbookReader.Read(LibreOffice.SaveAgain(OpenPyXl.Run(_files[file], lines).Saved)).Workbook!;
+
+    private static string Find(string folder) => File.Exists(Path.Combine(folder, "ClassKit.sln"))
+        ? folder
+        : Find(Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(folder)) ?? throw new InvalidOperationException("The tests run outside the repository."));
+}
