@@ -18,7 +18,17 @@ public readonly record struct Tolerance(double Amount, bool IsRelative)
     /// <summary>The greatest accepted distance from <paramref name="expected"/>.</summary>
     public double Around(double expected) => IsRelative ? Amount * Math.Abs(expected) : Amount;
 
+    /// <summary>The least and the greatest number that is right where <paramref name="expected"/> is asked, both inclusive.</summary>
+    public (double Low, double High) Range(double expected)
+    {
+        var reach = Around(expected) + Slack * Math.Max(1, Math.Abs(expected));
+        return (expected - reach, expected + reach);
+    }
+
     /// <summary>True if <paramref name="actual"/> is right where <paramref name="expected"/> is asked.</summary>
-    public bool Accepts(double expected, double actual) =>
-        Math.Abs(actual - expected) <= Around(expected) + Slack * Math.Max(1, Math.Abs(expected));
+    public bool Accepts(double expected, double actual)
+    {
+        var (low, high) = Range(expected);
+        return actual >= low && actual <= high;
+    }
 }

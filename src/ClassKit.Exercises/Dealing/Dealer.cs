@@ -10,11 +10,13 @@ public static class Dealer
     /// <param name="marking">Frozen into the deal.</param>
     /// <param name="roster">Who gets a workbook.</param>
     /// <param name="seed">Decides every draw; each student and exercise has a stream of its own, so that adding an exercise changes no other.</param>
+    /// <param name="settings">Null for <see cref="DealSettings.Usual"/>.</param>
     public static DealResult Deal(
-        string lesson, string lessonTitle, IReadOnlyList<Exercise> exercises, MarkingScheme marking, Roster roster, ulong seed)
+        string lesson, string lessonTitle, IReadOnlyList<Exercise> exercises, MarkingScheme marking, Roster roster, ulong seed, DealSettings? settings = null)
     {
         ArgumentNullException.ThrowIfNull(exercises);
         ArgumentNullException.ThrowIfNull(roster);
+        settings ??= DealSettings.Usual;
         var layout = PracticeLayout.For(exercises);
         var variants = new List<Variant>[roster.Students.Count];
         for (var student = 0; student < variants.Length; student++) variants[student] = [];
@@ -25,8 +27,9 @@ public static class Dealer
         {
             for (var student = 0; student < variants.Length; student++)
             {
-                var random = SeededDraws.For(seed, "variant", hand.Exercise.Id, roster.Students[student].Id);
-                if (hand.Next(random, out var problem) is not { } variant)
+                var who = roster.Students[student];
+                var random = SeededDraws.For(seed, StreamOf(settings.Purpose), hand.Exercise.Id, who.Id);
+                if (hand.Next(random, variant => settings.Avoid.Has(who, variant), out var problem) is not { } variant)
                 {
                     problems.Add(problem!);
                     break;
@@ -41,6 +44,12 @@ public static class Dealer
             ? new(null, problems, notes)
             : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants)), problems, notes);
     }
+
+    private static string StreamOf(DealPurpose purpose) => purpose switch
+    {
+        DealPurpose.Graded => "variant",
+        DealPurpose.Practice => "practice",
+    };
 
     private static List<DealtStudent> Seat(PracticeLayout layout, Roster roster, List<Variant>[] variants) =>
     [

@@ -16,16 +16,20 @@ internal sealed class ExerciseHand(Exercise exercise)
     public int Different => _taken.Count;
 
     /// <summary>The next student's variant, or null with the reason.</summary>
-    public Variant? Next(SeededDraws random, out string? problem)
+    /// <param name="random">Where chance comes from.</param>
+    /// <param name="isAvoided">True of a variant that this student must not get.</param>
+    /// <param name="problem">Why there is none.</param>
+    public Variant? Next(SeededDraws random, Func<Variant, bool> isAvoided, out string? problem)
     {
         problem = null;
         // Once all variants are at hand there is nothing left to draw for.
-        var drawing = _left is null ? _generator.Draw(random, variant => !_taken.Contains(Key(variant))) : null;
-        var variant = drawing?.Variant ?? Left(random);
+        var drawing = _left is null ? _generator.Draw(random, variant => !_taken.Contains(Key(variant)) && !isAvoided(variant)) : null;
+        var variant = drawing?.Variant ?? Left(random, isAvoided);
         if (variant is null)
         {
-            var reason = drawing!.Rejections is [var most, ..] ? $", mostly because {most.First.Because}" : "";
-            problem = $"No variant of exercise {exercise.Id} was found in {VariantGenerator.MostAttempts} draws{reason}. Check the exercise's file to see an example: classkit check names the line.";
+            problem = drawing?.Rejections is [var most, ..] && drawing.Refused == 0
+                ? $"No variant of exercise {exercise.Id} was found in {VariantGenerator.MostAttempts} draws, mostly because {most.First.Because}. Check the exercise's file to see an example: classkit check names the line."
+                : $"Every variant of exercise {exercise.Id} was dealt before. Widen a given's range, or leave the exercise out.";
             return null;
         }
         if (!_taken.Add(Key(variant))) Shared++;
@@ -33,15 +37,15 @@ internal sealed class ExerciseHand(Exercise exercise)
     }
 
     /// <summary>Chance may miss the last variants there are: hands out those left one by one, and then all of them again, so that each is shared alike.</summary>
-    private Variant? Left(SeededDraws random)
+    private Variant? Left(SeededDraws random, Func<Variant, bool> isAvoided)
     {
         _left ??= VariantSpace.All(_generator)?.FindAll(variant => !_taken.Contains(Key(variant)));
-        if (_left is null) return _generator.Draw(random).Variant;
-        if (_left.Count == 0) _left = VariantSpace.All(_generator)!;
-        if (_left.Count == 0) return null;
-        var place = random.Below(_left.Count);
-        var variant = _left[place];
-        _left.RemoveAt(place);
+        if (_left is null) return _generator.Draw(random, variant => !isAvoided(variant)).Variant;
+        if (_left.TrueForAll(variant => isAvoided(variant))) _left = VariantSpace.All(_generator)!;
+        var fitting = _left.FindAll(variant => !isAvoided(variant));
+        if (fitting.Count == 0) return null;
+        var variant = fitting[random.Below(fitting.Count)];
+        _left.Remove(variant);
         return variant;
     }
 

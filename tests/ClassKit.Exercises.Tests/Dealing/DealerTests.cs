@@ -58,6 +58,43 @@ public sealed class DealerTests
         Assert.Equal(alone.Students.Select(student => student.GivensOf("hydration")), both.Students.Select(student => student.GivensOf("hydration")));
     }
 
+    private static DealResult Practise(int students, NumbersToAvoid avoid, Exercise? exercise = null) =>
+        Dealer.Deal("lesson", "Lesson", [exercise ?? WaterExercise.Make()], Marking, Class(students), 5, new(DealPurpose.Practice, avoid));
+
+    [Fact]
+    public void Practice_with_the_seed_of_graded_work_has_other_numbers()
+    {
+        var pairs = Variants(Deal(10).Class!).Zip(Variants(Practise(10, NumbersToAvoid.None).Class!)).ToList();
+
+        // One of 36 variants may come twice by chance; ten streams that are the same would agree in all.
+        Assert.InRange(pairs.Count(pair => pair.First == pair.Second), 0, 3);
+    }
+
+    [Fact]
+    public void Practice_keeps_away_from_every_number_of_a_deal_that_is_to_be_graded()
+    {
+        var graded = Deal(30).Class!;
+
+        Assert.Empty(Variants(graded).Intersect(Variants(Practise(6, NumbersToAvoid.OfAnyone(graded)).Class!)));
+    }
+
+    [Fact]
+    public void Practice_after_grading_never_repeats_a_students_own_numbers_even_where_all_variants_were_dealt()
+    {
+        var graded = Deal(36).Class!;
+        var again = Practise(36, NumbersToAvoid.OfEach(graded)).Class!;
+
+        Assert.DoesNotContain(Variants(graded).Zip(Variants(again)), pair => pair.First == pair.Second);
+    }
+
+    [Fact]
+    public void Where_every_variant_was_dealt_before_practice_says_so()
+    {
+        var problem = Assert.Single(Practise(1, NumbersToAvoid.OfAnyone(Deal(36).Class!)).Problems);
+
+        Assert.Equal("Every variant of exercise hydration was dealt before. Widen a given's range, or leave the exercise out.", problem);
+    }
+
     [Fact]
     public void An_exercise_without_a_variant_is_a_problem_with_its_reason()
     {

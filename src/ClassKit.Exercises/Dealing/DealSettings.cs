@@ -1,0 +1,10 @@
+namespace ClassKit.Exercises;
+
+/// <summary>How a class is dealt, where it is not dealt as usual.</summary>
+/// <param name="Purpose">What it is for.</param>
+/// <param name="Avoid">Numbers that must not come again.</param>
+public sealed record DealSettings(DealPurpose Purpose, NumbersToAvoid Avoid)
+{
+    /// <summary>Graded work, the first of its kind.</summary>
+    public static DealSettings Usual { get; } = new(DealPurpose.Graded, NumbersToAvoid.None);
+}

@@ -1,0 +1,42 @@
+namespace ClassKit.Exercises;
+
+/// <summary>Variants that were dealt before and must not come again.</summary>
+public sealed class NumbersToAvoid
+{
+    private readonly HashSet<(string Student, string Exercise, string Key)> _dealt = [];
+    private readonly bool _anyones;
+
+    private NumbersToAvoid(DealtClass? before, bool anyones)
+    {
+        _anyones = anyones;
+        if (before is null) return;
+        foreach (var student in before.Students)
+        {
+            foreach (var exercise in before.Exercises.Where(exercise => student.Givens.Any(given => given.Exercise == exercise.Id)))
+                _dealt.Add((Of(student.Student), exercise.Id, VariantKey.Of(exercise, student.GivensOf(exercise.Id))));
+        }
+    }
+
+    /// <summary>Nothing to avoid.</summary>
+    public static NumbersToAvoid None { get; } = new(null, false);
+
+    /// <summary>Nobody gets what anybody got: for practice on exercises that are still to be handed in.</summary>
+    public static NumbersToAvoid OfAnyone(DealtClass before)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        return new(before, true);
+    }
+
+    /// <summary>Nobody gets what they got themselves: for practice after grading.</summary>
+    public static NumbersToAvoid OfEach(DealtClass before)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        return new(before, false);
+    }
+
+    /// <summary>True if a variant is not for this student.</summary>
+    internal bool Has(Student student, Variant variant) =>
+        _dealt.Count > 0 && _dealt.Contains((Of(student), variant.Exercise.Id, VariantKey.Of(variant.Exercise, variant.Givens)));
+
+    private string Of(Student student) => _anyones ? "" : student.Id;
+}
