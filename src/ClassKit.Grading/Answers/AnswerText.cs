@@ -6,6 +6,10 @@ namespace ClassKit.Grading;
 /// <summary>Reads numbers that students type as text: <c>182 g</c>, <c>0,65</c>, <c>1 1/2</c>, <c>65 %</c>, <c>1.250,5</c>.</summary>
 public static partial class AnswerText
 {
+    /// <summary>What a typed number looks like: a number or a (mixed) fraction, then a unit that has no digits in it. ECMAScript reads it alike.</summary>
+    public const string Pattern =
+        @"^(?:≈|~|=)?\s*(?<sign>[+-])?\s*(?:(?:(?<whole>[0-9]{1,9})\s+)?(?<top>[0-9]{1,9})\s*/\s*(?<bottom>[0-9]{1,9})|(?<number>[0-9]{1,3}(?:[ '][0-9]{3})+(?:[.,][0-9]{1,30})?|[0-9][0-9.,]{0,40}(?:[eE][+-]?[0-9]{1,3})?|[.,][0-9]{1,30}))\s*(?<unit>[^0-9]{0,24})$";
+
     /// <summary>Every number that the text can sensibly mean in a cell that asks for <paramref name="unit"/>.</summary>
     /// <returns>The likeliest first; empty for text that is no number. <c>1,250</c> may be 1.25 or 1250, so both are given.</returns>
     public static IReadOnlyList<double> Read(string text, string unit)
@@ -56,8 +60,7 @@ public static partial class AnswerText
 
     private static double Parse(string number) => double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
 
-    // A number or a (mixed) fraction, then a unit that has no digits in it.
-    [GeneratedRegex(@"^(?:≈|~|=)?\s*(?<sign>[+-])?\s*(?:(?:(?<whole>[0-9]{1,9})\s+)?(?<top>[0-9]{1,9})\s*/\s*(?<bottom>[0-9]{1,9})|(?<number>[0-9]{1,3}(?:[ '][0-9]{3})+(?:[.,][0-9]{1,30})?|[0-9][0-9.,]{0,40}(?:[eE][+-]?[0-9]{1,3})?|[.,][0-9]{1,30}))\s*(?<unit>[^0-9]{0,24})$", RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 200)]
+    [GeneratedRegex(Pattern, RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 200)]
     private static partial Regex Shape();
 
     [GeneratedRegex(@"^[0-9]{1,3}([.,][0-9]{3})+$", RegexOptions.CultureInvariant)]

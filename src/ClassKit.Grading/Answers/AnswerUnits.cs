@@ -4,7 +4,7 @@ namespace ClassKit.Grading;
 
 /// <summary>Units that students write behind a typed number, and what they make of it in the unit asked for.</summary>
 /// <remarks>Factors are those of the spreadsheet function CONVERT (ECMA-376 Part 1, 18.17.7.48), so that a cell and a typed unit cannot disagree.</remarks>
-internal static class AnswerUnits
+public static class AnswerUnits
 {
     /// <summary>What the function calls each unit. Masses and volumes never mix: that would need a density.</summary>
     private static readonly Dictionary<string, string> Codes = new(StringComparer.OrdinalIgnoreCase)
@@ -50,24 +50,37 @@ internal static class AnswerUnits
     private static readonly CellFormula Conversion = CellFormula.Of("=CONVERT(number,from,to)");
 
     /// <summary>A typed number with the unit behind it, as a number of the unit asked for; unknown words leave it as it is.</summary>
-    public static double Convert(double number, string written, string asked)
+    internal static double Convert(double number, string written, string asked)
     {
         if (written is "%" or "percent" or "per cent") return number / 100;
         if (!Codes.TryGetValue(Bare(written), out var from) || !Codes.TryGetValue(Bare(asked), out var to) || from == to) return number;
-        var result = NamedEvaluation.Evaluate(Conversion, new Dictionary<string, CellValue>
+        // Units of another kind, such as litres where grams are asked, leave it too.
+        return Converted(number, from, to) ?? number;
+    }
+
+    /// <summary>Every unit that may be written behind a number where <paramref name="asked"/> is asked for, with what it makes of the number.</summary>
+    /// <returns>None for a unit that we do not know, such as rolls: whatever is written there, the number stays as it is.</returns>
+    public static IEnumerable<UnitConversion> Known(string asked)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        if (!Codes.TryGetValue(Bare(asked), out var to)) return [];
+        return Codes.Where(unit => unit.Value != to).Select(unit => (Written: unit.Key, Offset: Converted(0, unit.Value, to), One: Converted(1, unit.Value, to)))
+            .Where(unit => unit.Offset is not null && unit.One is not null)
+            .Select(unit => new UnitConversion(unit.Written, unit.One!.Value - unit.Offset!.Value, unit.Offset.Value));
+    }
+
+    /// <summary>The other units of the same kind, as they are written; none for a unit that we do not know.</summary>
+    internal static IEnumerable<string> Others(string asked) =>
+        !Codes.TryGetValue(Bare(asked), out var code) ? []
+        : Confused.Where(kind => kind.Any(unit => Codes[unit] == code)).SelectMany(kind => kind.Where(unit => Codes[unit] != code));
+
+    private static double? Converted(double number, string from, string to) =>
+        NamedEvaluation.Evaluate(Conversion, new Dictionary<string, CellValue>
         {
             ["number"] = CellValue.FromNumber(number),
             ["from"] = CellValue.FromText(from),
             ["to"] = CellValue.FromText(to),
-        }).Value;
-        // Units of another kind, such as litres where grams are asked.
-        return result.IsNumber ? result.Number : number;
-    }
-
-    /// <summary>The other units of the same kind, as they are written; none for a unit that we do not know.</summary>
-    public static IEnumerable<string> Others(string asked) =>
-        !Codes.TryGetValue(Bare(asked), out var code) ? []
-        : Confused.Where(kind => kind.Any(unit => Codes[unit] == code)).SelectMany(kind => kind.Where(unit => Codes[unit] != code));
+        }).Value is { IsNumber: true, Number: var converted } ? converted : null;
 
     private static string Bare(string unit) => unit.Trim().TrimEnd('.');
 }
