@@ -5,6 +5,7 @@ using ClassKit.Pages.Benches;
 using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Keys;
 using ClassKit.Pages.Packs;
+using ClassKit.Pages.Practice;
 using ClassKit.Pages.Rehearsals;
 using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Report;
@@ -13,7 +14,7 @@ namespace ClassKit.Pages;
 
 /// <summary>Every HTML page that ClassKit makes, as the text of one complete file.</summary>
 /// <remarks>
-/// A page needs nothing beside itself: no script, no picture file, no request. The same models give the same text.
+/// A page needs nothing beside itself: no picture file, no request, and no script but that of <see cref="SelfCheck"/>. The same models give the same text.
 /// All methods can be called from several threads at once.
 /// </remarks>
 public static class HtmlPages
@@ -21,6 +22,16 @@ public static class HtmlPages
     /// <summary>What one student reads about their returned workbook.</summary>
     public static string Feedback(StudentGrade grade, DealtClass dealt) =>
         PageRenderer.Render<FeedbackPage>((nameof(FeedbackPage.Grade), grade), (nameof(FeedbackPage.Dealt), dealt));
+
+    /// <summary>What one student was dealt, to print and to write on; no answer is in it.</summary>
+    public static string Sheet(DealtClass dealt, DealtStudent student) =>
+        PageRenderer.Render<SheetPage>((nameof(SheetPage.Class), dealt), (nameof(SheetPage.Dealt), student));
+
+    /// <summary>Practice that checks itself, with a small script and every answer in it: never for what is handed in.</summary>
+    /// <param name="dealt">Dealt for <see cref="DealPurpose.Practice"/>.</param>
+    /// <param name="student">Whose page it is; with an empty name it is anyone's.</param>
+    public static string SelfCheck(DealtClass dealt, DealtStudent student) =>
+        PageRenderer.Render<SelfCheckPage>((nameof(SelfCheckPage.Class), dealt), (nameof(SelfCheckPage.Dealt), student));
 
     /// <summary>The method of every exercise and every student's numbers and answers; for the instructor only.</summary>
     public static string AnswerKey(DealtClass dealt) => PageRenderer.Render<AnswerKeyPage>((nameof(AnswerKeyPage.Dealt), dealt));

@@ -11,6 +11,8 @@ internal static class SamplePages
         foreach (var grade in SampleClass.Grades.Students)
             pages[$"feedback-{grade.Student.Student.Id}.html"] = HtmlPages.Feedback(grade, SampleClass.Dealt);
         pages["class-report.html"] = HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary);
+        pages["sheet.html"] = HtmlPages.Sheet(SampleClass.Dealt, SampleClass.Dealt.Students[0]);
+        pages["self-check.html"] = HtmlPages.SelfCheck(SampleClass.Dealt, SampleClass.Dealt.Students[2]);
         pages["answer-key.html"] = HtmlPages.AnswerKey(SampleClass.Dealt);
         foreach (var page in HtmlPages.Pack(SamplePack.Pack))
             pages[page.FileName] = page.Html;

@@ -1,0 +1,11 @@
+using ClassKit.Exercises;
+using ClassKit.Pages.Numbers;
+
+namespace ClassKit.Pages.Practice;
+
+/// <summary>What a set of exercises comes to, in words.</summary>
+internal static class SetText
+{
+    public static string Of(IReadOnlyList<NumberedExercise> exercises) =>
+        $"{Wording.Count(exercises.Count, "exercise")}, {Wording.Count(exercises.Sum(exercise => SetChooser.PointsOf(exercise.Exercise)), "point")}, about {Wording.Count(exercises.Sum(exercise => exercise.Exercise.Minutes), "minute")}";
+}

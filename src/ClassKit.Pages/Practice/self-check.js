@@ -1,0 +1,101 @@
+// Tells a student what a typed answer means. It needs nothing beside this page, keeps nothing and sends nothing.
+"use strict";
+{
+  const { pattern, units, parts } = JSON.parse(document.getElementById("self-check-data").textContent);
+  const shape = new RegExp(pattern, "u");
+  const grouped = /^[0-9]{1,3}([.,][0-9]{3})+$/;
+
+  // The number with a point for its decimals and nothing between its thousands, in every way it can be read.
+  const spellings = number => {
+    const [point, comma] = [number.lastIndexOf("."), number.lastIndexOf(",")];
+    if (point >= 0 && comma >= 0) {
+      const [mark, other] = point > comma ? [".", ","] : [",", "."];
+      return [number.replaceAll(other, "").replaceAll(mark, ".")];
+    }
+    const used = point >= 0 ? "." : ",";
+    const once = number.split(used).length <= 2;
+    return [...(once ? [number.replace(used, ".")] : []), ...(grouped.test(number) ? [number.replaceAll(used, "")] : [])];
+  };
+
+  const magnitudes = ({ whole, top, bottom, number }) => top !== undefined
+    ? (Number(bottom) === 0 ? [] : [Number(whole ?? 0) + Number(top) / Number(bottom)])
+    : spellings(number.replaceAll(/[ ']/g, "")).map(Number).filter(value => !Number.isNaN(value));
+
+  const inUnit = (value, written, unit) => {
+    if (["%", "percent", "per cent"].includes(written)) return value / 100;
+    const name = written.replace(/\.+$/, "").toLowerCase();
+    const [, [factor, offset]] = Object.entries(units[unit]).find(([known]) => known.toLowerCase() === name) ?? ["", [1, 0]];
+    return value * factor + offset;
+  };
+
+  // Every number that a text can sensibly mean, the likeliest first; none if it is no number.
+  const read = (text, part) => {
+    const found = shape.exec(text.trim().replaceAll("\u2212", "-").replaceAll(/[\u00A0\u202F]/g, " "))?.groups;
+    if (!found) return [];
+    const sign = found.sign === "-" ? -1 : 1;
+    const values = magnitudes(found).map(value => inUnit(sign * value, found.unit.trim(), part.unit));
+    return part.percent ? [...values, ...values.map(value => value / 100)] : values;
+  };
+
+  const meaningOf = (values, part) => part.meanings.find(({ low, high }) => values.some(value => value >= low && value <= high));
+
+  // The one small thing that would make a wrong number right.
+  const slipIn = (values, part) => {
+    const isRight = mend => meaningOf(values.map(mend), part)?.right;
+    const unit = Object.entries(units[part.unit]).find(([, [factor, offset]]) => isRight(value => value * factor + offset));
+    if (unit) return `Your answer is right in ${unit[0]}; here ${part.unit} is asked.`;
+    for (const power of [10, 100, 1000]) {
+      const times = isRight(value => value / power) ? `${power} times` : isRight(value => value * power) ? `1/${power} of` : null;
+      if (times) return `Your answer is ${times} what it should be: check the units and the percent sign before the method.`;
+    }
+    return "Look at the numbers once more, or open a hint.";
+  };
+
+  const judge = (text, part) => {
+    if (text.trim() === "") return { words: "Type an answer first." };
+    const values = read(text, part);
+    if (values.length === 0) return { words: `This cannot be read as a number. Type one number${part.unit ? `; ${part.unit} stands beside it` : ""}.` };
+    const meaning = meaningOf(values, part);
+    if (meaning?.right) return { right: true, words: "Right." };
+    return { tried: true, words: `Not yet. ${meaning?.words ?? slipIn(values, part)}` };
+  };
+
+  const progress = document.getElementById("progress");
+  const sections = [...document.querySelectorAll("[data-part]")];
+  const showProgress = () => {
+    progress.textContent = `${sections.filter(section => section.dataset.state === "right").length} of ${sections.length} parts right`;
+  };
+
+  // Hints come one by one, and the working only after all of them and a try, or when the answer is right.
+  for (const exercise of document.querySelectorAll("section.exercise")) {
+    const hints = [...exercise.querySelectorAll(".hint")];
+    const own = [...exercise.querySelectorAll("[data-part]")];
+    const reveal = () => {
+      hints.forEach((hint, index) => { hint.hidden = index > 0 && !hints[index - 1].dataset.seen; });
+      const allSeen = hints.every(hint => hint.dataset.seen);
+      for (const section of own) {
+        section.querySelector(".worked-out").hidden = section.dataset.state !== "right" && !(allSeen && section.dataset.tried);
+      }
+    };
+    for (const hint of hints) {
+      hint.addEventListener("toggle", () => { if (hint.open) hint.dataset.seen = "yes"; reveal(); });
+    }
+    for (const section of own) {
+      const [input, button, reply] = ["input", "button", ".reply"].map(name => section.querySelector(name));
+      const check = () => {
+        const { right, tried, words } = judge(input.value, parts[section.dataset.part]);
+        section.dataset.state = right ? "right" : "not-yet";
+        if (tried) section.dataset.tried = "yes";
+        reply.textContent = words;
+        reveal();
+        showProgress();
+      };
+      button.hidden = false;
+      button.addEventListener("click", check);
+      input.addEventListener("keydown", event => { if (event.key === "Enter") check(); });
+    }
+    reveal();
+  }
+  progress.hidden = false;
+  showProgress();
+}
