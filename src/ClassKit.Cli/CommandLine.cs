@@ -41,6 +41,7 @@ public static class CommandLine
         TourCommand.Create(report),
         PackCommand.Create(report),
         DealCommand.Create(report),
+        PracticeCommand.Create(report),
         GradeCommand.Create(report),
         CheckCommand.Create(report),
         InspectCommand.Create(report),

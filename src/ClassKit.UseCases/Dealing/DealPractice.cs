@@ -6,7 +6,7 @@ using ClassKit.Workbooks;
 
 namespace ClassKit.UseCases;
 
-/// <summary>Deals a class its practice workbooks: one a student, the answer key, and dealt.json for grading.</summary>
+/// <summary>Deals a class its practice workbooks: one a student, the same on a sheet to print, the answer key, and dealt.json for grading.</summary>
 public static class DealPractice
 {
     /// <summary>The command, and the kind of its output folder.</summary>
@@ -32,7 +32,7 @@ public static class DealPractice
 
     /// <summary>Deals a lesson that is at hand.</summary>
     internal static (Produced Produced, DealtClass? Dealt) Make(Lesson lesson, Roster roster, ulong seed, string lessonFolder) =>
-        Make(new PracticeSet(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking), roster, seed, lessonFolder);
+        Make(PracticeSet.Of(lesson), roster, seed, lessonFolder);
 
     private static (Produced Produced, DealtClass? Dealt) Make(PracticeSet set, Roster roster, ulong seed, string folder)
     {
@@ -43,11 +43,12 @@ public static class DealPractice
         return (new(
             [
                 .. dealt.Students.Select(student => new OutputFile(student.Workbook, stream => stream.Write(writer.Write(student)))),
+                .. dealt.Students.Select(student => OutputFile.OfText($"sheets/{student.Student.Id}.html", () => HtmlPages.Sheet(dealt, student))),
                 OutputFile.OfText("answer-key.html", () => HtmlPages.AnswerKey(dealt)),
                 new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
             ],
             [
-                $"{dealt.Students.Count} workbooks of {dealt.Exercises.Count} exercises, seed {seed}. Hand out only what is in workbooks; keep {DealtJson.FileName} and the key to yourself.",
+                $"{dealt.Students.Count} workbooks of {dealt.Exercises.Count} exercises, seed {seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {DealtJson.FileName} and the key to yourself.",
                 .. result.Notes,
             ], []), dealt);
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClassKit.Content;
 using ClassKit.Exercises;
+using ClassKit.Lessons;
 
 namespace ClassKit.UseCases;
 
@@ -31,6 +32,9 @@ internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exerci
         return new(all.Model with { Exercises = chosen }, []);
     }
 
+    /// <summary>All of a lesson's own exercises.</summary>
+    public static PracticeSet Of(Lesson lesson) => new(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking);
+
     /// <summary>What the set comes to, in a sentence.</summary>
     public string Summary => string.Create(
         CultureInfo.InvariantCulture,
@@ -40,7 +44,7 @@ internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exerci
     {
         var lesson = LessonReader.Read(folder);
         if (!lesson.Succeeded) return new(null, lesson.Problems);
-        var set = new PracticeSet(lesson.Model.Id, lesson.Model.Title, lesson.Model.Exercises, lesson.Model.Marking);
+        var set = Of(lesson.Model);
         if (wish.IsNone) return new(set, []);
         var bank = ExerciseBank.Beside(folder);
         return bank.Succeeded
@@ -57,7 +61,7 @@ internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exerci
             return new(null, [new(folder, null, $"There is no {UsualMarks} here or in a folder above", "It says how answers are marked: copy one there, or deal a lesson, which names its own.")]);
         var marking = MarkingSchemeReader.Read(file);
         return marking.Succeeded
-            ? new(new(name, $"Practice: {name.Replace('-', ' ')}", bank.Model.Exercises, marking.Model), [])
+            ? new(new(name, name == ExerciseBank.FolderName ? "Practice" : $"Practice: {name.Replace('-', ' ')}", bank.Model.Exercises, marking.Model), [])
             : new(null, marking.Problems);
     }
 

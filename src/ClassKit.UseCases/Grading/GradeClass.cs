@@ -1,4 +1,3 @@
-using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Pages;
@@ -17,7 +16,7 @@ public static class GradeClass
     /// <param name="returned">A folder or zip.</param>
     public static Produced Make(string dealtFolder, string returned)
     {
-        var dealt = ReadDealt(dealtFolder);
+        var dealt = DealtFolder.Read(dealtFolder);
         if (!dealt.Succeeded) return Produced.Nothing(dealt.Problems);
         var (files, problem) = ReturnedFolder.Read(returned);
         return problem is null ? Make(dealt.Model, files) : Produced.Nothing(problem);
@@ -39,21 +38,6 @@ public static class GradeClass
                 .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", HtmlPages.Feedback(student, grades.Dealt))),
             ],
             Notes(grades, summary), []);
-    }
-
-    private static Reading<DealtClass> ReadDealt(string dealtFolder)
-    {
-        var path = Path.Combine(dealtFolder, DealtJson.FileName);
-        if (!File.Exists(path))
-            return new(null, [new(path, null, "There is no such file", "Name the folder that `classkit deal` made; it holds dealt.json, answer-key.html and workbooks.")]);
-        try
-        {
-            return DealtJson.Read(path, File.ReadAllText(path));
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return new(null, [new(path, null, $"It cannot be read: {failure.Message}", "Check that you may read it.")]);
-        }
     }
 
     private static List<string> Notes(ClassGrades grades, ClassSummary summary)

@@ -1,8 +1,9 @@
 using ClassKit.Content;
+using ClassKit.Exercises;
 
 namespace ClassKit.UseCases;
 
-/// <summary>The whole job on the demo class: pack, deal, grade.</summary>
+/// <summary>The whole job on the demo class: pack, practice, deal, grade.</summary>
 public static class TakeTour
 {
     /// <summary>The command, and the kind of its output folder.</summary>
@@ -16,7 +17,7 @@ public static class TakeTour
         ("graded/gradebook.xlsx", "the points, with live totals"),
     ];
 
-    /// <summary>Makes everything the tour makes, in three folders.</summary>
+    /// <summary>Makes everything the tour makes, in four folders.</summary>
     public static Produced Make(DemoMaterial demo)
     {
         ArgumentNullException.ThrowIfNull(demo);
@@ -30,6 +31,8 @@ public static class TakeTour
         if (!pack.Succeeded) return pack;
         var (dealing, dealt) = DealPractice.Make(lesson.Model, roster.Model, DemoMaterial.Seed, demo.Lesson);
         if (dealt is null) return dealing;
+        var practice = MakePractice.Make(PracticeSet.Of(lesson.Model), null, NumbersToAvoid.OfAnyone(dealt), DemoMaterial.Seed, demo.Lesson);
+        if (!practice.Succeeded) return practice;
         var (returned, problem) = ReturnedFolder.Read(demo.Returned);
         if (problem is not null) return Produced.Nothing(problem);
         var grading = GradeClass.Make(dealt, returned);
@@ -37,9 +40,10 @@ public static class TakeTour
         return new(
             [
                 .. pack.Files.Select(file => file.Below("pack")),
+                .. practice.Files.Select(file => file.Below("practice")),
                 .. dealing.Files.Select(file => file.Below("dealt")),
                 .. grading.Files.Select(file => file.Below("graded")),
             ],
-            [.. pack.Notes, .. dealing.Notes, .. grading.Notes], []);
+            [.. pack.Notes, .. practice.Notes, .. dealing.Notes, .. grading.Notes], []);
     }
 }

@@ -54,9 +54,10 @@ public sealed class TourTests(TourRun tour)
     }
 
     [Fact]
-    public void Students_get_nothing_but_their_workbooks()
+    public void Students_get_nothing_but_their_workbooks_and_sheets()
     {
         Assert.Equal(24, Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt", "workbooks")).Count());
+        Assert.Equal(24, Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt", "sheets")).Count());
         Assert.Equal(["answer-key.html", "dealt.json"],
             Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }

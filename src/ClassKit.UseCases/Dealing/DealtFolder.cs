@@ -1,0 +1,24 @@
+using ClassKit.Content;
+using ClassKit.Exercises;
+
+namespace ClassKit.UseCases;
+
+/// <summary>A folder that dealing made.</summary>
+internal static class DealtFolder
+{
+    /// <summary>What was dealt, from the folder's dealt.json.</summary>
+    public static Reading<DealtClass> Read(string folder)
+    {
+        var path = Path.Combine(folder, DealtJson.FileName);
+        if (!File.Exists(path))
+            return new(null, [new(path, null, "There is no such file", "Name the folder that `classkit deal` made; it holds dealt.json, answer-key.html and workbooks.")]);
+        try
+        {
+            return DealtJson.Read(path, File.ReadAllText(path));
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return new(null, [new(path, null, $"It cannot be read: {failure.Message}", "Check that you may read it.")]);
+        }
+    }
+}
