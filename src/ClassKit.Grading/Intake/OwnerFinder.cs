@@ -1,4 +1,3 @@
-using System.Text;
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 
@@ -9,10 +8,12 @@ internal sealed class OwnerFinder
 {
     private readonly DealtClass _dealt;
     private readonly Dictionary<string, DealtStudent> _byId;
+    private readonly NameHints _names;
 
     public OwnerFinder(DealtClass dealt)
     {
         _dealt = dealt;
+        _names = new(dealt);
         _byId = dealt.Students.ToDictionary(student => student.Student.Id, StringComparer.OrdinalIgnoreCase);
     }
 
@@ -23,15 +24,8 @@ internal sealed class OwnerFinder
         return ByGivens(workbook) is { } likely ? new(likely, OwnerEvidence.Givens) : new(null, OwnerEvidence.None);
     }
 
-    /// <summary>Whom the file's name speaks of: the id or the name of exactly one student, as a whole or as part of it.</summary>
-    public DealtStudent? ByFileName(string stem)
-    {
-        var plain = Plain(stem);
-        var whole = _dealt.Students.Where(student => Plain(student.Student.Id) == plain || Plain(student.Student.Name) == plain).ToList();
-        if (whole.Count == 1) return whole[0];
-        var part = _dealt.Students.Where(student => Mentions(plain, student.Student.Id) || Mentions(plain, student.Student.Name)).ToList();
-        return part.Count == 1 ? part[0] : null;
-    }
+    /// <summary>Whom the file's name speaks of.</summary>
+    public DealtStudent? ByFileName(string path) => _names.Of(path);
 
     private static string? IdInside(WorkbookSnapshot workbook)
     {
@@ -72,23 +66,5 @@ internal sealed class OwnerFinder
         var best = ranked[0];
         var enough = best.Hits * 2 > best.Student.Givens.Count;
         return enough && (ranked.Count == 1 || best.Hits > ranked[1].Hits) ? best.Student : null;
-    }
-
-    private static bool Mentions(string plainStem, string idOrName) =>
-        Plain(idOrName) is { Length: >= 4 } wanted && plainStem.Contains(wanted, StringComparison.Ordinal);
-
-    /// <summary>
-    /// Letters and digits only, in lower case: course sites and mail programs change everything else. Accents that stand by themselves, as in
-    /// file names from a Mac, fall away with the rest.
-    /// </summary>
-    private static string Plain(string text)
-    {
-        var plain = new StringBuilder(text.Length);
-        foreach (var character in text)
-        {
-            if (char.IsLetterOrDigit(character))
-                plain.Append(char.ToLowerInvariant(character));
-        }
-        return plain.ToString();
     }
 }

@@ -2,12 +2,21 @@ using ClassKit.CellFormulas;
 
 namespace ClassKit.Grading;
 
-/// <summary>One file of the returned folder, read or refused.</summary>
-/// <param name="Path">Within the returned folder, with forward slashes.</param>
+/// <summary>One file that came back, read or refused.</summary>
+/// <param name="Path">Within what was returned, with forward slashes; through archives as through folders.</param>
 /// <param name="Workbook">Its cells; null if it was refused.</param>
 /// <param name="Refusal">Why it could not be read, in words that can be forwarded to the student; null if it was.</param>
 public sealed record ReturnedFile(string Path, WorkbookSnapshot? Workbook, string? Refusal)
 {
-    /// <summary>The file's name without folder and ending.</summary>
-    public string Stem => System.IO.Path.GetFileNameWithoutExtension(Path);
+    /// <summary>The SHA-256 of its bytes in lower-case hexadecimal; null if they were not read.</summary>
+    public string? Digest { get; init; }
+
+    /// <summary>When it was changed last by what stands inside; null if it does not say.</summary>
+    public DateTime? Modified { get; init; }
+
+    /// <summary>When it was changed last by the folder or archive that it came in; null if that does not say.</summary>
+    public DateTime? Dated { get; init; }
+
+    /// <summary>True for what programs and operating systems leave beside workbooks and nobody handed in.</summary>
+    public bool IsLeftover { get; init; }
 }

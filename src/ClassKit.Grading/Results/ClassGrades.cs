@@ -5,8 +5,19 @@ namespace ClassKit.Grading;
 /// <summary>The grades of a whole class.</summary>
 /// <param name="Dealt">What was dealt.</param>
 /// <param name="Students">Every student of the roster, in its order.</param>
-/// <param name="Unmatched">Every returned file that counts for no student.</param>
+/// <param name="Files">Every returned file and what became of it, by path.</param>
 public sealed record ClassGrades(
     DealtClass Dealt,
     IReadOnlyList<StudentGrade> Students,
-    IReadOnlyList<UnmatchedFile> Unmatched);
+    IReadOnlyList<AccountedFile> Files)
+{
+    /// <summary>The files that stand beside no student's name: all but those that count, and the first of a student's that could not be read.</summary>
+    public IReadOnlyList<AccountedFile> Unmatched
+    {
+        get
+        {
+            var beside = Students.Select(student => student.File).OfType<string>().ToHashSet(StringComparer.Ordinal);
+            return [.. Files.Where(file => !beside.Contains(file.File))];
+        }
+    }
+}

@@ -23,4 +23,14 @@ public static class OutcomeWords
         GradeStatus.Missing => "missing",
         GradeStatus.Unreadable => "unreadable",
     };
+
+    /// <summary>The word for what became of a file.</summary>
+    public static string Of(FileFate fate) => fate switch
+    {
+        FileFate.Graded => "graded",
+        FileFate.OtherVersion => "other-version",
+        FileFate.Refused => "refused",
+        FileFate.NotOfThisClass => "not-of-this-class",
+        FileFate.Leftover => "leftover",
+    };
 }

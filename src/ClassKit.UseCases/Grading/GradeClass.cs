@@ -18,12 +18,16 @@ public static class GradeClass
     {
         var dealt = DealtFolder.Read(dealtFolder);
         if (!dealt.Succeeded) return Produced.Nothing(dealt.Problems);
-        var (files, problem) = ReturnedFolder.Read(returned);
-        return problem is null ? Make(dealt.Model, files) : Produced.Nothing(problem);
+        var (files, problem) = ReturnedFiles.At(returned);
+        return files is not null ? Make(dealt.Model, files) : Produced.Nothing(problem!);
     }
 
     /// <summary>Grades files against a deal that is at hand.</summary>
-    internal static Produced Make(DealtClass dealt, IReadOnlyList<ReturnedFile> files) => Make(ClassGrader.Grade(dealt, files));
+    internal static Produced Make(DealtClass dealt, ReturnedFiles files)
+    {
+        var grader = new ClassGrader(dealt);
+        return Make(grader.Settle(ParallelJudging.Judge(grader, files.Read())));
+    }
 
     /// <summary>Writes up grades.</summary>
     internal static Produced Make(ClassGrades grades)
@@ -35,9 +39,15 @@ public static class GradeClass
                 OutputFile.OfText("grades.csv", GradesCsv.Write(grades)),
                 OutputFile.OfText("grades.json", GradesJson.Write(grades)),
                 OutputFile.OfText("class-report.html", HtmlPages.ClassReport(grades, summary)),
-                .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", HtmlPages.Feedback(student, grades.Dealt))),
+                .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt))),
             ],
             Notes(grades, summary), []);
+    }
+
+    private static string Others(ClassGrades grades)
+    {
+        var leftovers = grades.Files.Count(file => file.Fate == FileFate.Leftover);
+        return $"{grades.Unmatched.Count - leftovers} other files accounted for" + (leftovers > 0 ? $", {leftovers} left behind by programs ignored" : "");
     }
 
     private static List<string> Notes(ClassGrades grades, ClassSummary summary)
@@ -45,7 +55,7 @@ public static class GradeClass
         int With(GradeStatus status) => grades.Students.Count(student => student.Status == status);
         List<string> notes =
         [
-            $"{With(GradeStatus.Graded)} of {grades.Students.Count} students graded, {With(GradeStatus.Missing)} missing, {With(GradeStatus.Unreadable)} unreadable; {grades.Unmatched.Count} other files accounted for.",
+            $"{With(GradeStatus.Graded)} of {grades.Students.Count} students graded, {With(GradeStatus.Missing)} missing, {With(GradeStatus.Unreadable)} unreadable; {Others(grades)}.",
         ];
         var flagged = grades.Students.Count(student => student.Flags.Count > 0);
         if (flagged > 0) notes.Add($"{flagged} students have something to look at; the class report lists it.");

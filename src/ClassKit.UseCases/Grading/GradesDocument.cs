@@ -1,7 +1,10 @@
 namespace ClassKit.UseCases;
 
 /// <summary>The shape of grades.json, as it stands in the file.</summary>
-internal sealed record GradesDocument(IReadOnlyList<GradesDocument.StudentEntry> Students, IReadOnlyList<GradesDocument.UnmatchedEntry> Unmatched)
+internal sealed record GradesDocument(
+    IReadOnlyList<GradesDocument.StudentEntry> Students,
+    IReadOnlyList<GradesDocument.UnmatchedEntry> Unmatched,
+    IReadOnlyList<GradesDocument.FileEntry> Files)
 {
     internal sealed record StudentEntry(
         string Id,
@@ -38,4 +41,12 @@ internal sealed record GradesDocument(IReadOnlyList<GradesDocument.StudentEntry>
     internal sealed record FlagEntry(string Code, string Message);
 
     internal sealed record UnmatchedEntry(string File, string Reason);
+
+    /// <param name="File">Its path within what was returned.</param>
+    /// <param name="Sha256">The digest of what was read; null for a file that was not.</param>
+    /// <param name="Modified">When it was saved last, by what stands inside it; null if it does not say.</param>
+    /// <param name="Fate">graded, other-version, refused, not-of-this-class or leftover.</param>
+    /// <param name="Student">The id of the student whose it is, or by its name seems to be; else null.</param>
+    /// <param name="Reason">Why it does not count; empty for one that does.</param>
+    internal sealed record FileEntry(string File, string? Sha256, DateTime? Modified, string Fate, string? Student, string Reason);
 }

@@ -11,8 +11,12 @@ public static class GradesJson
         ArgumentNullException.ThrowIfNull(grades);
         return JsonStyle.Write(new GradesDocument(
             [.. grades.Students.Select(Entry)],
-            [.. grades.Unmatched.Select(file => new GradesDocument.UnmatchedEntry(file.File, file.Reason))]));
+            [.. grades.Unmatched.Select(file => new GradesDocument.UnmatchedEntry(file.File, file.Reason))],
+            [.. grades.Files.Select(Entry)]));
     }
+
+    private static GradesDocument.FileEntry Entry(AccountedFile file) =>
+        new(file.File, file.Digest, file.Modified, OutcomeWords.Of(file.Fate), file.Student?.Id, file.Reason);
 
     private static GradesDocument.StudentEntry Entry(StudentGrade grade) => new(
         grade.Student.Student.Id, grade.Student.Student.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,

@@ -34,7 +34,7 @@ public static class RehearseLesson
         var workbooks = dealing.Files.ToDictionary(file => file.Path, file => file.Content);
         var returned = dealt.Students.Zip(answers, (seat, filled) => new OutputFile(
             $"returned/{seat.Student.Id}.xlsx", WorkbookFiller.Fill(workbooks[seat.Workbook], Returning.Edits(seat, filled)))).ToList();
-        var grades = ClassGrader.Grade(dealt, [.. returned.Select(file => ReturnedFolder.Read(Path.GetFileName(file.Path), file.Content))]);
+        var grades = ClassGrader.Grade(dealt, [.. returned.Select(file => FileReading.Read(new(Path.GetFileName(file.Path), file.Content, null)))]);
         var report = Report(dealt, invented, answers, grades);
         return new(
             [

@@ -8,19 +8,21 @@ internal static class FileSignature
     /// <summary>How much is looked at where a whole file would be too much.</summary>
     private const int Head = 4096;
 
-    private static readonly (byte[] Start, string Kind)[] Starts =
+    private static readonly (byte[] Start, Refusal Refusal)[] Starts =
     [
-        ("%PDF"u8.ToArray(), "a PDF document"),
-        ([0x89, 0x50, 0x4E, 0x47], "a picture (PNG)"),
-        ([0xFF, 0xD8, 0xFF], "a picture (JPEG)"),
-        ("GIF8"u8.ToArray(), "a picture (GIF)"),
-        ("RIFF"u8.ToArray(), "a picture or a recording"),
-        ("BM"u8.ToArray(), "a picture (BMP)"),
-        ("{\\rtf"u8.ToArray(), "a text document (RTF)"),
-        ("Rar!"u8.ToArray(), "a packed archive (RAR)"),
-        ([0x37, 0x7A, 0xBC, 0xAF], "a packed archive (7z)"),
-        ([0x1F, 0x8B], "a packed archive (gzip)"),
-        ("MZ"u8.ToArray(), "a program"),
+        ("%PDF"u8.ToArray(), Refusals.Likeness("a PDF document")),
+        ([0x89, 0x50, 0x4E, 0x47], Refusals.Likeness("a picture (PNG)")),
+        ([0xFF, 0xD8, 0xFF], Refusals.Likeness("a picture (JPEG)")),
+        ("GIF8"u8.ToArray(), Refusals.Likeness("a picture (GIF)")),
+        ("RIFF"u8.ToArray(), Refusals.Likeness("a picture or a recording")),
+        ("II*\0"u8.ToArray(), Refusals.Likeness("a picture (TIFF)")),
+        ("MM\0*"u8.ToArray(), Refusals.Likeness("a picture (TIFF)")),
+        ("BM"u8.ToArray(), Refusals.Likeness("a picture (BMP)")),
+        ("{\\rtf"u8.ToArray(), Refusals.OtherKind("a text document (RTF)")),
+        ("Rar!"u8.ToArray(), Refusals.Packed("a packed archive (RAR)")),
+        ([0x37, 0x7A, 0xBC, 0xAF], Refusals.Packed("a packed archive (7z)")),
+        ([0x1F, 0x8B], Refusals.Packed("a packed archive (gzip)")),
+        ("MZ"u8.ToArray(), Refusals.OtherKind("a program")),
     ];
 
     /// <summary>True for a file that starts as a zip archive does.</summary>
@@ -33,12 +35,12 @@ internal static class FileSignature
         if (file.IsEmpty) return Refusals.Empty;
         if (!file.ContainsAnyExcept((byte)0)) return Refusals.OnlyZeros;
         if (CompoundFile.Recognises(file)) return CompoundFile.Explain(file);
-        foreach (var (start, kind) in Starts)
+        foreach (var (start, refusal) in Starts)
         {
-            if (file.StartsWith(start)) return Refusals.OtherKind(kind);
+            if (file.StartsWith(start)) return refusal;
         }
 
-        if (file.Length > 8 && file[4..].StartsWith("ftyp"u8)) return Refusals.OtherKind("a picture or a film from a phone");
+        if (file.Length > 8 && file[4..].StartsWith("ftyp"u8)) return Refusals.Likeness("a picture or a film from a phone");
         return IsText(file) ? ExplainText(file) : Refusals.OtherKind("something that no spreadsheet program writes");
     }
 
@@ -48,11 +50,11 @@ internal static class FileSignature
         if (Contains(text, "urn:schemas-microsoft-com:office:spreadsheet")) return Refusals.OtherSpreadsheet("an Excel 2003 XML spreadsheet");
         if (Contains(text, "urn:oasis:names:tc:opendocument")) return Refusals.OtherSpreadsheet("a flat OpenDocument file (.fods)");
         if (text.StartsWith("<!doctype html", StringComparison.OrdinalIgnoreCase) || Contains(text, "<html"))
-            return Refusals.OtherKind("a web page, perhaps the login page of a website instead of the download");
+            return Refusals.OtherKind("a web page (perhaps the login page of a website instead of the download)");
         if (text.StartsWith('{') && Contains(text, "docs.google.com"))
-            return Refusals.OtherKind("a link to a sheet that lies online; download the sheet as .xlsx");
+            return Refusals.OtherKind("a link to a sheet that lies online");
         if (text.StartsWith('<')) return Refusals.OtherKind("a text file (XML)");
-        return Refusals.OtherKind("a text file (such as CSV)");
+        return Refusals.Likeness("a text file (such as CSV)");
     }
 
     private static bool IsText(ReadOnlySpan<byte> file)

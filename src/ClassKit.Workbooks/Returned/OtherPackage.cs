@@ -18,7 +18,7 @@ internal static class OtherPackage
         if (package.Parts.Any(part => part.EndsWith(".iwa", StringComparison.OrdinalIgnoreCase)))
             return Refusals.OtherSpreadsheet("a Numbers document (.numbers)");
         if (package.Parts.FirstOrDefault(part => part.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase)) is { } inside)
-            return Refusals.OtherKind($"a zip archive with '{inside}' in it; unpack it and hand in the workbook itself");
+            return Refusals.Packed($"a zip archive with '{inside}' in it");
         return Refusals.OtherKind("a zip archive without a workbook in it");
     }
 }

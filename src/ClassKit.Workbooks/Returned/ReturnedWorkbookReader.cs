@@ -33,7 +33,7 @@ public static class ReturnedWorkbookReader
         try
         {
             using var package = Package.Open(file, limits);
-            return new(ReadWorkbook(package, limits));
+            return ReadWorkbook(package, limits);
         }
         catch (RefusalException refused)
         {
@@ -46,10 +46,11 @@ public static class ReturnedWorkbookReader
         }
     }
 
-    private static WorkbookSnapshot ReadWorkbook(Package package, ReadLimits limits)
+    private static WorkbookReading ReadWorkbook(Package package, ReadLimits limits)
     {
-        if (OpenDocumentPart.IsIn(package)) return OpenDocumentPart.Read(package, limits);
-        var part = Relationships.Of(package, "").FirstOf("officeDocument") ?? "xl/workbook.xml";
+        if (OpenDocumentPart.IsIn(package)) return new(OpenDocumentPart.Read(package, limits), DocumentPropertiesPart.Read(package, "meta.xml"));
+        var root = Relationships.Of(package, "");
+        var part = root.FirstOf("officeDocument") ?? "xl/workbook.xml";
         if (OtherPackage.Explain(package, part) is { } refusal) throw new RefusalException(refusal);
 
         var workbook = WorkbookPart.Read(package, part, limits);
@@ -77,11 +78,12 @@ public static class ReturnedWorkbookReader
             sheets.Add(cells);
         }
 
-        return new(sheets, workbook.Names, workbook.Uses1904Dates)
+        var snapshot = new WorkbookSnapshot(sheets, workbook.Names, workbook.Uses1904Dates)
         {
             Tables = tables,
             HasMacros = relationships.FirstOf("vbaProject") is not null,
             IteratesCircles = workbook.IteratesCircles,
         };
+        return new(snapshot, DocumentPropertiesPart.Read(package, root.FirstOf("core-properties")));
     }
 }

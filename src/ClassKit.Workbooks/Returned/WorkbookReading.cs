@@ -6,7 +6,7 @@ namespace ClassKit.Workbooks;
 /// <summary>What came of reading a returned file: a workbook or a refusal, never both and never neither.</summary>
 public sealed class WorkbookReading
 {
-    internal WorkbookReading(WorkbookSnapshot workbook) => Workbook = workbook;
+    internal WorkbookReading(WorkbookSnapshot workbook, DocumentProperties properties) => (Workbook, Properties) = (workbook, properties);
 
     internal WorkbookReading(Refusal refusal) => Refusal = refusal;
 
@@ -15,6 +15,9 @@ public sealed class WorkbookReading
 
     /// <summary>Why the file was refused; null if it was read.</summary>
     public Refusal? Refusal { get; }
+
+    /// <summary>What the workbook says of itself as a document; nothing for a file that was refused.</summary>
+    public DocumentProperties Properties { get; } = DocumentProperties.None;
 
     /// <summary>Gives whichever there is.</summary>
     /// <returns>True for a workbook.</returns>

@@ -1,0 +1,12 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>What became of one returned file.</summary>
+/// <param name="File">Its path within what was returned.</param>
+/// <param name="Digest">The SHA-256 of its bytes in lower-case hexadecimal; null if they were not read.</param>
+/// <param name="Modified">When it was changed last by what stands inside; null if it does not say.</param>
+/// <param name="Fate">What became of it.</param>
+/// <param name="Student">Whose it is, or seems to be by its name; null if nobody's.</param>
+/// <param name="Reason">Why it does not count, in words that can be forwarded to the student; empty for one that does.</param>
+public sealed record AccountedFile(string File, string? Digest, DateTime? Modified, FileFate Fate, Student? Student, string Reason);

@@ -1,0 +1,20 @@
+namespace ClassKit.Grading;
+
+/// <summary>What became of a returned file.</summary>
+public enum FileFate
+{
+    /// <summary>It was graded, and counts.</summary>
+    Graded,
+
+    /// <summary>It was graded, and another file of the same student counts.</summary>
+    OtherVersion,
+
+    /// <summary>It could not be read.</summary>
+    Refused,
+
+    /// <summary>It is a workbook, but nobody of this class was dealt it.</summary>
+    NotOfThisClass,
+
+    /// <summary>Programs or operating systems left it there; nobody handed it in.</summary>
+    Leftover,
+}

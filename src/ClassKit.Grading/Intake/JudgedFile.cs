@@ -1,0 +1,35 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>What one returned file came to, before it is weighed against others of the same student. The workbook itself is not kept.</summary>
+public sealed class JudgedFile
+{
+    private readonly ReturnedFile _file;
+
+    internal JudgedFile(ReturnedFile file, DealtStudent? student, StudentGrade? grade) =>
+        (_file, Student, Grade) = (file with { Workbook = null }, student, grade);
+
+    /// <summary>The path of the file.</summary>
+    public string Path => _file.Path;
+
+    internal DealtStudent? Student { get; }
+
+    /// <summary>The grade; null if there was no workbook of this class.</summary>
+    internal StudentGrade? Grade { get; }
+
+    internal string? Digest => _file.Digest;
+
+    /// <summary>Why it was not read; empty if it was.</summary>
+    internal string Refusal => _file.Refusal ?? "";
+
+    internal bool IsLeftover => _file.IsLeftover;
+
+    internal bool IsRead => _file.Refusal is null;
+
+    /// <summary>When it was changed last, by itself or else by what it came in.</summary>
+    internal DateTime? Changed => _file.Modified ?? _file.Dated;
+
+    /// <summary>The file accounted for.</summary>
+    internal AccountedFile As(FileFate fate, string reason = "") => new(Path, Digest, _file.Modified, fate, Student?.Student, reason);
+}

@@ -1,0 +1,56 @@
+using System.Globalization;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Chooses among the files of one student as the marking scheme says, and says of each what became of it.</summary>
+internal sealed class VersionChooser(MarkingScheme marking)
+{
+    /// <summary>The grade that counts, and every file accounted for.</summary>
+    /// <param name="student">Whose files they are.</param>
+    /// <param name="files">At least none; leftovers are not among them.</param>
+    public (StudentGrade Grade, IReadOnlyList<AccountedFile> Files) Choose(DealtStudent student, IReadOnlyList<JudgedFile> files)
+    {
+        var versions = InOrder(files.Where(file => file.Grade is not null));
+        var refused = files.Where(file => file.Grade is null).ToList();
+        if (versions.Count == 0) return (Ungraded(student, refused), [.. refused.Select(file => file.As(FileFate.Refused, file.Refusal))]);
+
+        var counts = versions[0];
+        var grade = counts.Grade!;
+        return (files.Count == 1 ? grade : grade with { Flags = [.. grade.Flags, Several(student, counts, files)] },
+        [
+            counts.As(FileFate.Graded),
+            .. versions.Skip(1).Select(version => version.As(FileFate.OtherVersion, Why(student, version, counts))),
+            .. refused.Select(file => file.As(FileFate.Refused, file.Refusal)),
+        ]);
+    }
+
+    private List<JudgedFile> InOrder(IEnumerable<JudgedFile> versions) => marking.Versions switch
+    {
+        VersionChoice.Best => [.. versions.OrderByDescending(version => version.Grade!.Points).ThenByDescending(version => version.Changed).ThenBy(version => version.Path, StringComparer.Ordinal)],
+        VersionChoice.Newest => [.. versions.OrderByDescending(version => version.Changed).ThenByDescending(version => version.Grade!.Points).ThenBy(version => version.Path, StringComparer.Ordinal)],
+    };
+
+    private static StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused) => refused.Count == 0
+        ? new(student, GradeStatus.Missing, null, [], [])
+        : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag(FlagCodes.UnreadableFile, $"{file.Path}: {file.Refusal}"))]);
+
+    private string Why(DealtStudent student, JudgedFile version, JudgedFile counts)
+    {
+        if (version.Digest is not null && version.Digest == counts.Digest) return $"The same file as {counts.Path}, byte for byte, which was graded.";
+        var because = marking.Versions switch
+        {
+            VersionChoice.Newest when version.Changed is null || counts.Changed is null => "it says when it was changed",
+            VersionChoice.Newest when version.Changed != counts.Changed => $"it was changed last, {Day(counts.Changed)}, and this one {Day(version.Changed)}",
+            _ when version.Grade!.Points == counts.Grade!.Points => "it earns as much",
+            _ => "it earns most",
+        };
+        return string.Create(CultureInfo.InvariantCulture,
+            $"Another version of {student.Student.Name}'s work, worth {version.Grade!.Points:0.##} of {version.Grade.OutOf:0.##} points; {counts.Path} was graded because {because}.");
+    }
+
+    private static string Day(DateTime? time) => time is { } at ? at.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture) : "at a time unknown";
+
+    private static Flag Several(DealtStudent student, JudgedFile counts, IReadOnlyList<JudgedFile> files) => new(FlagCodes.SeveralFiles,
+        $"{files.Count} files came from {student.Student.Name}: {string.Join(", ", files.Select(file => file.Path).Order(StringComparer.Ordinal))}. {counts.Path} was graded.");
+}

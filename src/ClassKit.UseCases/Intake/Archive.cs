@@ -1,0 +1,82 @@
+using System.IO.Compression;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Zip archives that hold files, as opposed to those that are documents, such as workbooks.</summary>
+internal static class Archive
+{
+    /// <summary>Parts by which documents made of a zip archive are known: Office, OpenDocument, Numbers.</summary>
+    private static readonly string[] DocumentParts = ["[Content_Types].xml", "mimetype", "META-INF/manifest.xml", "_rels/.rels", "xl/workbook.xml", "content.xml"];
+
+    /// <summary>The files in an archive and in those inside it, one at a time; the file itself if it is no archive.</summary>
+    public static IEnumerable<ReturnedItem> Open(ReturnedItem item) => Open(item, 1, ArchiveBudget.Bounded);
+
+    /// <summary>The files in an open archive, in the order of their names.</summary>
+    /// <param name="archive">The archive.</param>
+    /// <param name="path">Where it lies, with a slash at its end; empty for the one that holds everything.</param>
+    /// <param name="depth">How many archives lie around its files.</param>
+    /// <param name="budget">What may come out; null if every archive inside has a budget of its own.</param>
+    public static IEnumerable<ReturnedItem> Entries(ZipArchive archive, string path, int depth, ArchiveBudget? budget)
+    {
+        foreach (var entry in archive.Entries.Where(entry => !IsFolder(entry)).OrderBy(entry => entry.FullName, StringComparer.Ordinal))
+        {
+            var inside = path + Safe(entry.FullName);
+            var own = budget ?? ArchiveBudget.Bounded;
+            if (!own.TryEntry())
+            {
+                yield return ReturnedItem.Damaged(path.TrimEnd('/'), $"The zip archive holds more than {IntakeLimits.Entries} files; the rest of them was not looked at.");
+                yield break;
+            }
+
+            var item = ZipEntryBytes.Read(entry, inside, budget is null ? ArchiveBudget.Unbounded : own);
+            foreach (var file in Open(item, depth, own)) yield return file;
+        }
+    }
+
+    private static IEnumerable<ReturnedItem> Open(ReturnedItem item, int depth, ArchiveBudget budget)
+    {
+        if (Leftovers.Explain(item.Path) is not null || item.Content is not { } bytes || !bytes.AsSpan().StartsWith("PK"u8)) return [item];
+        var archive = TryOpen(bytes);
+        if (archive is null) return [LooksPacked(item.Path) ? ReturnedItem.Damaged(item.Path, "The zip archive is cut off or damaged and cannot be opened.") : item];
+        using (archive)
+        {
+            if (IsDocument(archive)) return [item];
+            if (archive.Entries.All(IsFolder)) return [ReturnedItem.Damaged(item.Path, "The zip archive has no files in it.")];
+            if (depth > IntakeLimits.Depth) return [ReturnedItem.Damaged(item.Path, $"More than {IntakeLimits.Depth} zip archives are packed into one another here.")];
+        }
+
+        return Unpack(bytes, item.Path, depth, budget);
+    }
+
+    private static IEnumerable<ReturnedItem> Unpack(byte[] bytes, string path, int depth, ArchiveBudget budget)
+    {
+        using var archive = TryOpen(bytes)!;
+        foreach (var file in Entries(archive, path + "/", depth + 1, budget)) yield return file;
+    }
+
+    private static ZipArchive? TryOpen(byte[] bytes)
+    {
+        try
+        {
+            var archive = new ZipArchive(new MemoryStream(bytes, writable: false), ZipArchiveMode.Read, leaveOpen: false, ZipNames.Instance);
+
+            // The list of entries is read only when it is asked for.
+            _ = archive.Entries.Count;
+            return archive;
+        }
+        catch (Exception broken) when (broken is InvalidDataException or IOException or ArgumentException or NotSupportedException)
+        {
+            return null;
+        }
+    }
+
+    private static bool IsDocument(ZipArchive archive) => archive.Entries.Any(entry =>
+        DocumentParts.Contains(entry.FullName, StringComparer.OrdinalIgnoreCase) || entry.FullName.EndsWith(".iwa", StringComparison.OrdinalIgnoreCase));
+
+    private static bool IsFolder(ZipArchiveEntry entry) => entry.FullName.EndsWith('/') || entry.FullName.EndsWith('\\');
+
+    private static bool LooksPacked(string path) => path.EndsWith(".zip", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>A name to show: nothing is ever written there, but a report should not speak of places outside.</summary>
+    private static string Safe(string name) => string.Join('/', name.Replace('\\', '/').Split('/', StringSplitOptions.RemoveEmptyEntries).Where(step => step is not ("." or "..")));
+}

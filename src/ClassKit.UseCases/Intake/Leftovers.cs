@@ -1,0 +1,22 @@
+namespace ClassKit.UseCases;
+
+/// <summary>Files that programs and operating systems leave beside workbooks, and that nobody handed in.</summary>
+internal static class Leftovers
+{
+    /// <summary>What a file is, by its path; null for one that somebody handed in.</summary>
+    public static string? Explain(string path)
+    {
+        var name = Path.GetFileName(path);
+        if (name.StartsWith("~$", StringComparison.Ordinal) || name.StartsWith(".~lock.", StringComparison.Ordinal))
+            return "The lock file of a program that had the workbook open.";
+        if (path.Split('/').Contains("__MACOSX", StringComparer.OrdinalIgnoreCase) || name.StartsWith("._", StringComparison.Ordinal))
+            return "What a Mac adds beside every file that it packs.";
+        return IsOfSystem(name) ? "A file that an operating system or a backup left there." : null;
+    }
+
+    private static bool IsOfSystem(string name) =>
+        name.Equals("Thumbs.db", StringComparison.OrdinalIgnoreCase) || name.Equals("desktop.ini", StringComparison.OrdinalIgnoreCase)
+        || name is ".DS_Store" or ".localized" or ".directory" or ".gitkeep" or ".gitignore"
+        || name.StartsWith(".fuse_hidden", StringComparison.Ordinal) || name.StartsWith(".nfs", StringComparison.Ordinal)
+        || (name.StartsWith('~') && name.EndsWith(".tmp", StringComparison.OrdinalIgnoreCase));
+}

@@ -1,0 +1,16 @@
+namespace ClassKit.UseCases;
+
+/// <summary>A file as it came back, before anyone looks at what is in it.</summary>
+/// <param name="Path">Within what was returned, with forward slashes.</param>
+/// <param name="Content">Its bytes; null if it was refused.</param>
+/// <param name="Refusal">Why it was refused unread; null if it was not.</param>
+/// <param name="Dated">When it was changed last by the folder or archive that it lies in.</param>
+internal sealed record ReturnedItem(string Path, byte[]? Content, string? Refusal, DateTime? Dated = null)
+{
+    public static ReturnedItem Refused(string path, string reason) => new(path, null, reason);
+
+    public static ReturnedItem Damaged(string path, string what) => Refused(path, $"{what} Please hand in the workbook itself (.xlsx) again, not packed.");
+
+    public static ReturnedItem TooLarge(string path, long bytes) => Refused(path,
+        $"The file is larger than any practice workbook ({bytes / (1024 * 1024)} MB). Please remove pictures from it and hand it in again.");
+}
