@@ -74,4 +74,54 @@ public sealed class IntakeTests
 
         Assert.Equal(Outcome.ValueOnly, grade.Answers[3].Outcome);
     }
+
+    [Fact]
+    public void The_newest_counts_where_the_marking_scheme_says_so_by_what_the_workbook_says_of_itself()
+    {
+        var newest = Class with { Marking = Class.Marking with { Versions = Exercises.VersionChoice.Newest } };
+        ReturnedFile[] files =
+        [
+            // The archive's time of the first is later: it was only downloaded again.
+            Full(Ada).As("ada-berg.xlsx") with { Modified = new(2026, 3, 2, 9, 0, 0), Dated = new(2026, 3, 9) },
+            new ReturnedBook(Ada).As("ada-berg (1).xlsx") with { Modified = new(2026, 3, 2, 10, 0, 0), Dated = new(2026, 3, 3) },
+            new ReturnedBook(Ada).As("ada-berg (2).xlsx") with { Dated = new(2026, 3, 1) },
+        ];
+
+        var grades = ClassGrader.Grade(newest, files);
+
+        Assert.Equal("ada-berg (1).xlsx", grades.Students[0].File);
+        Assert.Equal("ada-berg.xlsx", ClassGrader.Grade(Class, files).Students[0].File);
+        Assert.Contains("changed last, 2026-03-02 10:00:00, and this one 2026-03-02 09:00:00", grades.Unmatched[^1].Reason, StringComparison.Ordinal);
+        Assert.Equal([FileFate.Graded, FileFate.OtherVersion, FileFate.OtherVersion], grades.Files.Select(file => file.Fate));
+    }
+
+    [Fact]
+    public void The_same_file_sent_twice_is_called_the_same()
+    {
+        var grades = ClassGrader.Grade(Class, [Full(Ada).As("a/ada-berg.xlsx") with { Digest = "77" }, Full(Ada).As("b/ada-berg.xlsx") with { Digest = "77" }]);
+
+        Assert.Equal("a/ada-berg.xlsx", grades.Students[0].File);
+        Assert.Contains("byte for byte", Assert.Single(grades.Unmatched).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_programs_leave_behind_is_nobodys_and_flags_nobody()
+    {
+        var grades = ClassGrader.Grade(Class, [Full(Ada).As("ada-berg.xlsx"), new("~$ada-berg.xlsx", null, "The lock file of a program.") { IsLeftover = true }]);
+
+        Assert.Empty(grades.Students[0].Flags);
+        Assert.Equal((FileFate.Leftover, null), grades.Unmatched.Select(file => (file.Fate, file.Student)).Single());
+    }
+
+    [Fact]
+    public void Grades_do_not_depend_on_the_order_in_which_files_are_judged()
+    {
+        ReturnedFile[] files = [Full(Ada).As("1.xlsx"), Full(Ada).As("2.xlsx"), Full(Ben).As("3.xlsx"), new("Ada Berg.pdf", null, "A PDF."), new("ada berg.jpg", null, "A picture.")];
+        var grader = new ClassGrader(Class);
+
+        var (forth, back) = (grader.Settle([.. files.Select(grader.Judge)]), grader.Settle([.. files.Reverse().Select(grader.Judge)]));
+
+        Assert.Equal(forth.Files, back.Files);
+        Assert.Equal(forth.Students.Select(student => student.File), back.Students.Select(student => student.File));
+    }
 }

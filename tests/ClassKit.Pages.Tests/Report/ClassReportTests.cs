@@ -49,6 +49,16 @@ public sealed class ClassReportTests
     }
 
     [Fact]
+    public void What_programs_left_behind_is_named_below_the_table_and_stands_in_no_row()
+    {
+        var grades = SampleClass.Grades with { Files = [.. SampleClass.Grades.Files, new("~$lock.xlsx", null, null, FileFate.Leftover, null, "A lock file.")] };
+        var files = Html.Parse(HtmlPages.ClassReport(grades, ClassSummarizer.Summarize(grades))).QuerySelector("#files")!.Closest("section")!;
+
+        Assert.DoesNotContain(files.QuerySelectorAll("tbody tr"), row => row.Text().Contains("~$lock", StringComparison.Ordinal));
+        Assert.Contains("ignored: ~$lock.xlsx", files.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Answers_that_could_not_be_evaluated_are_put_before_the_instructor()
     {
         var left = Page.QuerySelector("#flags")!.Closest("section")!.Text();
@@ -84,7 +94,7 @@ public sealed class ClassReportTests
     [Fact]
     public void A_class_that_returned_nothing_has_a_report_all_the_same()
     {
-        var nothing = SampleClass.Grades with { Students = [.. SampleClass.Dealt.Students.Select(student => new StudentGrade(student, GradeStatus.Missing, null, [], []))], Unmatched = [] };
+        var nothing = SampleClass.Grades with { Students = [.. SampleClass.Dealt.Students.Select(student => new StudentGrade(student, GradeStatus.Missing, null, [], []))], Files = [] };
         var summary = new ClassSummary(
             [.. SampleClass.Summary.Parts.Select(part => part with { Counts = part.Counts.ToDictionary(count => count.Key, _ => 0), Misconceptions = [] })], [], TestStatistics.Of(nothing));
 

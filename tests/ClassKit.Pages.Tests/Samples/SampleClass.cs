@@ -25,8 +25,8 @@ internal static class SampleClass
         Dealt,
         [.. Dealt.Students.Select(Grade)],
         [
-            new("notes/timetable.pdf", "This is no workbook. If it belongs to a student, ask for the .xlsx file."),
-            new("copy of practice (1).xlsx", "The workbook was dealt to Grace Mbeki, who handed in a newer one."),
+            new("notes/timetable.pdf", "00", null, FileFate.Refused, null, "This is no workbook. If it belongs to a student, ask for the .xlsx file."),
+            new("copy of practice (1).xlsx", "01", null, FileFate.OtherVersion, null, "The workbook was dealt to Grace Mbeki, who handed in a newer one."),
         ]);
 
     public static ClassSummary Summary { get; } = Summarise();

@@ -132,7 +132,7 @@ public sealed class GradebookWriterTests
         var nothing = SampleGrades.Grades with
         {
             Students = [.. SampleGrades.Grades.Students.Select(student => student with { Status = GradeStatus.Missing, File = null, Answers = [], Flags = [] })],
-            Unmatched = [],
+            Files = [],
         };
         var gradebook = ReturnedWorkbookReader.Read(GradebookWriter.Write(nothing, ClassSummarizer.Summarize(nothing))).Workbook!;
 

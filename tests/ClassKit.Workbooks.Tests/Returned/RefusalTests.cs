@@ -108,5 +108,8 @@ public sealed class RefusalTests
         Assert.Null(reading.Workbook);
         Assert.Equal(kind, reading.Refusal!.Kind);
         Assert.Contains(words, reading.Refusal.Reason, StringComparison.Ordinal);
+
+        // The words go to a student, who must read what to do now.
+        Assert.Matches("hand (it|that file|that|in)", reading.Refusal.Reason);
     }
 }

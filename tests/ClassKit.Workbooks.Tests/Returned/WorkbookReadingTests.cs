@@ -166,4 +166,37 @@ public sealed class WorkbookReadingTests
         Assert.Equal(["Flour", "Water\ng"], table.Columns);
         Assert.Equal((3, 5), workbook.Sheets[0].FilteredRows);
     }
+
+    [Fact]
+    public void A_workbook_says_when_and_by_whom_it_was_saved()
+    {
+        // The sample of ECMA-376 Part 2 (OPC), 11.1, with the time zone of a program east of Greenwich.
+        var workbook = WithProperties("""
+            <coreProperties xmlns="http://schemas.openxmlformats.org/package/2006/metadata/core-properties" xmlns:dcterms="http://purl.org/dc/terms/" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+              <dc:creator>Alan Example</dc:creator>
+              <dcterms:created xsi:type="dcterms:W3CDTF">2005-06-12T10:00:00Z</dcterms:created>
+              <lastModifiedBy>Ada Example</lastModifiedBy>
+              <dcterms:modified xsi:type="dcterms:W3CDTF">2005-11-23T02:00:00+02:00</dcterms:modified>
+            </coreProperties>
+            """);
+
+        Assert.Equal(new("Alan Example", "Ada Example", new DateTime(2005, 6, 12, 10, 0, 0), new DateTime(2005, 11, 23, 0, 0, 0)), ReturnedWorkbookReader.Read(workbook).Properties);
+    }
+
+    [Theory]
+    [InlineData("<coreProperties")]
+    [InlineData("")]
+    [InlineData("<!DOCTYPE a><a/>")]
+    [InlineData("<a><modified>yesterday</modified><creator/></a>")]
+    public void No_work_is_lost_over_broken_document_properties(string part)
+    {
+        var reading = ReturnedWorkbookReader.Read(WithProperties(part));
+
+        Assert.NotNull(reading.Workbook);
+        Assert.Equal(DocumentProperties.None, reading.Properties);
+    }
+
+    private static byte[] WithProperties(string part) => HandMade.Sheet("""<row r="1"><c r="A1"><v>5</v></c></row>""")
+        .With("_rels/.rels", HandMade.Relationships(("rId1", "officeDocument", "xl/workbook.xml"), ("rId2", "metadata/core-properties", "docProps/core.xml")))
+        .With("docProps/core.xml", part).ToBytes();
 }

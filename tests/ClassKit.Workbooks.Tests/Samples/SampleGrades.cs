@@ -23,7 +23,10 @@ internal static class SampleGrades
     public static readonly ClassGrades Grades = new(
         SampleClass.Dealt,
         [.. Students.Select(Grade)],
-        [new("=notes.docx", "The file is not a workbook but a text document (.docx). Nobody's id is in it."), new("photo.jpg", "The file is not a workbook but a picture (JPEG).")]);
+        [
+            new("=notes.docx", "00", null, FileFate.Refused, null, "The file is a text document (.docx), not a workbook."),
+            new("photo.jpg", "01", null, FileFate.Refused, null, "The file is a picture (JPEG), not a workbook."),
+        ]);
 
     public static readonly ClassSummary Summary = ClassSummarizer.Summarize(Grades);
 
