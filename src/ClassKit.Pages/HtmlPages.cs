@@ -4,11 +4,14 @@ using ClassKit.Lessons;
 using ClassKit.Pages.Benches;
 using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Keys;
+using ClassKit.Pages.Observations;
 using ClassKit.Pages.Packs;
 using ClassKit.Pages.Practice;
+using ClassKit.Pages.Projector;
 using ClassKit.Pages.Rehearsals;
 using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Report;
+using ClassKit.Pages.Stations;
 
 namespace ClassKit.Pages;
 
@@ -48,9 +51,13 @@ public static class HtmlPages
         new(PackContents.Index.FileName, PageRenderer.Render<IndexPage>((nameof(IndexPage.Pack), pack))),
         new(PackContents.Guide.FileName, PageRenderer.Render<GuidePage>((nameof(GuidePage.Pack), pack))),
         new(PackContents.Requisition.FileName, PageRenderer.Render<RequisitionPage>((nameof(RequisitionPage.Pack), pack))),
+        new(PackContents.Stations.FileName, PageRenderer.Render<StationsPage>((nameof(StationsPage.Pack), pack))),
         .. Bench(pack),
         new(PackContents.Handout.FileName, PageRenderer.Render<HandoutPage>((nameof(HandoutPage.Pack), pack))),
         new(PackContents.Cards.FileName, PageRenderer.Render<FormulaCardsPage>((nameof(FormulaCardsPage.Pack), pack))),
+        new(PackContents.Observations.FileName, PageRenderer.Render<ObservationsPage>((nameof(ObservationsPage.Pack), pack))),
+        new(PackContents.Projector.FileName, PageRenderer.Render<ProjectorPage>((nameof(ProjectorPage.Pack), pack))),
+        new(PackContents.Rubric.FileName, PageRenderer.Render<RubricPage>((nameof(RubricPage.Pack), pack))),
         new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),
     ];
 

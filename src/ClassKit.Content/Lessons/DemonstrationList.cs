@@ -11,7 +11,7 @@ namespace ClassKit.Content.Lessons;
 /// <summary>Reads demonstrations: <c>1. **Stirring down** (3 min, before Batter buns: Stir down). What is shown.</c></summary>
 internal static partial class DemonstrationList
 {
-    private const string Example = "Write a demonstration as `1. **Stirring down** (3 min, before Batter buns: Stir down). What is shown.`";
+    private const string Example = "Write a demonstration as `1. **Stirring down** (3 min, before Batter buns: Stir down). What is shown. *With: probe thermometer, small pan.*`";
 
     /// <summary>The demonstrations, held against the breads that they belong to.</summary>
     /// <param name="section">May be absent: not every lesson shows something to all at once.</param>
@@ -33,25 +33,14 @@ internal static partial class DemonstrationList
         if (minutes == 0)
             problems.Add(item.Line, "The demonstration takes 0 min", "Write how long it takes.");
         var (formula, step) = match.Groups["bread"].Success
-            ? Find(match.Groups["bread"].Value.Trim(), match.Groups["step"].Value.Trim(), item.Line, formulas, allRead, problems)
+            ? BreadStep.Find(match.Groups["bread"].Value.Trim(), match.Groups["step"].Value.Trim(), item.Line, formulas, allRead, problems) ?? ("", "")
             : ("", "");
-        return new(match.Groups["name"].Value, minutes, formula, step, match.Groups["text"].Value);
-    }
-
-    private static (string Formula, string Step) Find(string bread, string step, int line, IReadOnlyList<LessonFormula> formulas, bool allRead, ProblemList problems)
-    {
-        if (formulas.FirstOrDefault(formula => formula.Formula.Title.Equals(bread, StringComparison.OrdinalIgnoreCase)) is not { } found)
+        return new(match.Groups["name"].Value, minutes, formula, step, match.Groups["text"].Value)
         {
-            if (allRead)
-                problems.Add(line, $"`{bread}` is not a bread of this lesson", NearestWord.Advice(bread, [.. formulas.Select(formula => formula.Formula.Title)]));
-            return ("", "");
-        }
-        if (found.Steps.FirstOrDefault(known => known.Name.Equals(step, StringComparison.OrdinalIgnoreCase)) is { } shown)
-            return (found.Formula.Id, shown.Name);
-        problems.Add(line, $"{found.Formula.Title} has no step `{step}`", NearestWord.Advice(step, [.. found.Steps.Select(known => known.Name)]));
-        return ("", "");
+            Tools = match.Groups["tools"].Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries),
+        };
     }
 
-    [GeneratedRegex(@"^\*\*(?<name>[^*]+?)\.?\*\*\s*\((?<minutes>[0-9]{1,3})\s*min(\s*,\s*before\s+(?<bread>[^:)]+):(?<step>[^)]+))?\)\.?\s*(?<text>\S.*)$")]
+    [GeneratedRegex(@"^\*\*(?<name>[^*]+?)\.?\*\*\s*\((?<minutes>[0-9]{1,3})\s*min(\s*,\s*before\s+(?<bread>[^:)]+):(?<step>[^)]+))?\)\.?\s*(?<text>\S.*?)(\s*\*With:\s*(?<tools>[^*]*[^*.])\.?\*)?$")]
     private static partial Regex Shape();
 }

@@ -42,6 +42,7 @@ public static class LessonFormulaReader
         var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
         var mixTemperature = fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
         var bestWithin = fields.Has("best within") ? (int?)Math.Round(fields.Quantity("best within", Dimensions.Minutes, Dimensions.PartOfPeriod, 0), MidpointRounding.AwayFromZero) : null;
+        var cup = CupSize.Read(fields, problems);
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -49,7 +50,8 @@ public static class LessonFormulaReader
         var sections = new Sections(document.Sections, "##", problems);
         var lines = FormulaLines.Read(sections.Required("Formula"), problems);
         var steps = MethodSteps.Read(sections.Required("Method"), problems);
-        var equipment = Lists.Lines(sections.Required("Equipment"), problems);
+        var equipment = BenchTools.Read(sections.Required("Equipment"), problems);
+        var observations = ObservationList.Read(sections.Required("Observations"), problems);
         var cautions = Cautions.Read(sections.Required("Cautions"), problems);
         var traits = TraitList.Read(sections.Required("Leavening"), problems);
         var notes = sections.Required("Notes")?.Markdown;
@@ -63,6 +65,8 @@ public static class LessonFormulaReader
             steps, equipment, cautions, notes!, traits!)
         {
             BestWithinMinutes = bestWithin,
+            Cup = cup,
+            Observations = observations,
         });
     }
 }

@@ -71,7 +71,7 @@ public static class LessonReader
             .Select(entry => NamedItem.Read(entry.Text, "- **Proof.** The last rise before baking.", problems)).OfType<NamedItem>()
             .Select(item => new Term(item.Name.Text, item.Text.Text)).ToList();
         var cautions = Cautions.Read(sections.Required("Cautions"), problems);
-        var plan = Plans.Read(sections.Required("Plan"), period, problems);
+        var points = TalkingPoints.Read(sections.Required("Talking points"), formulas, allRead, problems);
         var demonstrations = DemonstrationList.Read(sections.Optional("Demonstrations"), formulas, allRead, problems);
         var questions = Questions.Read(sections.Required("Questions"), problems);
         var failures = Tables.Rows(sections.Required("Failures"), FailureColumns, problems).Select(row => new Failure(
@@ -81,7 +81,7 @@ public static class LessonReader
         sections.Finish();
 
         var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new Lesson(
-            id, document.Title.Text, document.Opening.Prose, period, objectives, knowledge, vocabulary, cautions, plan, questions, failures,
+            id, document.Title.Text, document.Opening.Prose, period, objectives, knowledge, vocabulary, cautions, points, questions, failures,
             formulas, exercises, marking!, rubric!, handout!, guide!)
         {
             Demonstrations = demonstrations,

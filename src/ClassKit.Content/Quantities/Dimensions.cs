@@ -8,6 +8,9 @@ internal static class Dimensions
     /// <summary>Metres in an international foot, exact (NIST SP 811, appendix B).</summary>
     private const double MetresPerFoot = 0.3048;
 
+    /// <summary>Millimetres in an inch, exact (NIST SP 811, appendix B).</summary>
+    private const double MillimetresPerInch = 25.4;
+
     public static readonly Dimension<Mass> Mass = new("60 g", new Dictionary<string, Func<double, Mass>>
     {
         ["g"] = Baking.Mass.FromGrams,
@@ -34,6 +37,13 @@ internal static class Dimensions
     {
         ["m"] = metres => metres,
         ["ft"] = feet => feet * MetresPerFoot,
+    });
+
+    public static readonly Dimension<double> Millimetres = new("70 mm", new Dictionary<string, Func<double, double>>
+    {
+        ["mm"] = millimetres => millimetres,
+        ["cm"] = centimetres => centimetres * 10,
+        ["in"] = inches => inches * MillimetresPerInch,
     });
 
     /// <summary>Percent as the number in front of the sign: <c>4 %</c> is 4.</summary>

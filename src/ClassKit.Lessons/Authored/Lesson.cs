@@ -11,7 +11,7 @@ namespace ClassKit.Lessons;
 /// <param name="PriorKnowledge">What they need beforehand.</param>
 /// <param name="Vocabulary">Terms and meanings.</param>
 /// <param name="Cautions">What can hurt someone in this lesson.</param>
-/// <param name="Plan">The instructor's timing.</param>
+/// <param name="TalkingPoints">What the instructor does and says, moment by moment.</param>
 /// <param name="Questions">Discussion questions with model answers.</param>
 /// <param name="Failures">Common failures with causes and cures.</param>
 /// <param name="Formulas">What is baked, one for each leavening.</param>
@@ -29,7 +29,7 @@ public sealed record Lesson(
     IReadOnlyList<string> PriorKnowledge,
     IReadOnlyList<Term> Vocabulary,
     IReadOnlyList<Caution> Cautions,
-    IReadOnlyList<PlanStep> Plan,
+    IReadOnlyList<TalkingPoint> TalkingPoints,
     IReadOnlyList<Question> Questions,
     IReadOnlyList<Failure> Failures,
     IReadOnlyList<LessonFormula> Formulas,

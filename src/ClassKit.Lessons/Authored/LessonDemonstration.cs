@@ -6,4 +6,8 @@ namespace ClassKit.Lessons;
 /// <param name="FormulaId">The bread it belongs to; empty if it belongs to none.</param>
 /// <param name="StepName">The step of that bread that no team begins before; empty if it belongs to none.</param>
 /// <param name="Text">What is shown.</param>
-public sealed record LessonDemonstration(string Name, int Minutes, string FormulaId, string StepName, string Text);
+public sealed record LessonDemonstration(string Name, int Minutes, string FormulaId, string StepName, string Text)
+{
+    /// <summary>What to set out for it.</summary>
+    public IReadOnlyList<string> Tools { get; init; } = [];
+}

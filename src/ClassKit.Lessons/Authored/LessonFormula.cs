@@ -26,13 +26,19 @@ public sealed record LessonFormula(
     Temperature BakeFrom,
     Temperature BakeTo,
     IReadOnlyList<MethodStep> Steps,
-    IReadOnlyList<string> Equipment,
+    IReadOnlyList<BenchTool> Equipment,
     IReadOnlyList<Caution> Cautions,
     string Notes,
     LeaveningTraits Traits)
 {
     /// <summary>How many minutes it may stand ready before it is tasted; null where that does not matter.</summary>
     public int? BestWithinMinutes { get; init; }
+
+    /// <summary>The cup that a piece bakes in; null where its size is not written down, or where it bakes without one.</summary>
+    public BakingCup? Cup { get; init; }
+
+    /// <summary>What is measured, and what to ask when it differs from what was predicted.</summary>
+    public IReadOnlyList<Observation> Observations { get; init; } = [];
 
     /// <summary>What must be declared, over all ingredients, each once.</summary>
     public IReadOnlyList<string> Allergens =>

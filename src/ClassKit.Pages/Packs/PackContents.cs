@@ -22,9 +22,34 @@ internal static class PackContents
         "The same with live sums.",
         "Change students, prices or what is in the store: packs and sums follow.");
 
+    public static PackEntry Stations { get; } = new(
+        "stations.html", "Station lists",
+        "What to set out at every bench and on your table; burners, proofing places and ovens in use at once.",
+        "Print once, and tick off while setting up.");
+
+    public static PackEntry Observations { get; } = new(
+        "observations.html", "Observation sheet",
+        "What each bread is expected to measure, places to write down what it does, and what the difference asks.",
+        "Print one for each student.");
+
+    public static PackEntry ObservationWorkbook { get; } = new(
+        "observations.xlsx", "Observation sheet as a workbook",
+        "The same with live differences; the question appears when there is one.",
+        "One for each team with a computer at hand.");
+
+    public static PackEntry Rubric { get; } = new(
+        "rubric.html", "Rubric sheet",
+        "How work at the bench is judged: criteria and levels with boxes to tick.",
+        "Print one for each team and mark it while they work; show it to students before.");
+
+    public static PackEntry Projector { get; } = new(
+        "projector.html", "Projector pages",
+        "The demonstrations and questions in big type, one idea a screen.",
+        "Open it on the projector; it prints one idea a sheet too.");
+
     public static PackEntry Handout { get; } = new(
         "handout.html", "Student handout",
-        "What the class is about, its words, the cautions, a sheet to write observations on.",
+        "What the class is about, its words, the cautions, questions to talk about.",
         "Print one for each student.");
 
     public static PackEntry Cards { get; } = new(
@@ -50,12 +75,12 @@ internal static class PackContents
     /// <summary>The pages of a pack: without a bench plan those that tell of it are left out.</summary>
     public static IReadOnlyList<PackEntry> Of(LessonPack pack) =>
     [
-        Index, Guide, Requisition,
+        Index, Guide, Requisition, Stations,
         .. pack.Bench is null ? Array.Empty<PackEntry>() : [Bench],
         .. pack.Bench?.Plan is null ? Array.Empty<PackEntry>() : [RunSheets],
-        Handout, Cards, Comparison,
+        Handout, Cards, Observations, Comparison, Projector, Rubric,
     ];
 
     /// <summary>The workbooks beside the pages.</summary>
-    public static IReadOnlyList<PackEntry> Workbooks { get; } = [RequisitionWorkbook];
+    public static IReadOnlyList<PackEntry> Workbooks { get; } = [RequisitionWorkbook, ObservationWorkbook];
 }

@@ -38,6 +38,7 @@ public static class BuildPack
             [
                 .. HtmlPages.Pack(pack with { Bench = bench }).Select(page => OutputFile.OfText(page.FileName, page.Html)),
                 new("requisition.xlsx", RequisitionWriter.Write(pack)),
+                new("observations.xlsx", ObservationWriter.Write(pack)),
             ],
             [$"{lesson.Title} for {profile.Name}: {profile.Students} students in {profile.Teams} teams. Open index.html."], []);
     }

@@ -78,6 +78,12 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("wait up to 20 min", "wait 20–5 min", "", "The wait is `wait 20–5 min`", "shorter time first")]
     [InlineData("oven 175 °C", "oven 175 °C, 80 °C", "", "a second temperature, `80 °C`", "A step has one")]
     [InlineData("(1–2 min). Pierce each", "(1–2 min, oven ready). Pierce each", "", "`Pierce` needs the oven ready", "before the bake")]
+    [InlineData("cup top: 70 mm\n", "", "cup bottom", "Of the cup only `cup bottom` and `cup depth` is known", "Write all three")]
+    [InlineData("cup top: 70 mm", "cup top: 70", "", "`cup top` is `70`, without a unit", "`70 mm`")]
+    [InlineData("- Tray to carry the tin", "- 0 × Tray", "", "`Tray` is needed 0 times", "Leave it out")]
+    [InlineData("- Tray to carry the tin", "- Whisk", "- Whisk (shared)", "`Whisk` is listed a second time", "Put both into one")]
+    [InlineData("| Height |", "| Hight |", "", "`Hight` is not measured here", "Did you mean `Height`?")]
+    [InlineData("| Height |", "| Diameter |", "| Diameter | Did they climb", "`Diameter` is measured a second time", "Put both rows into one")]
     [InlineData("loss: 4 %", "loss: 4 %\nbest within: soon", "best within", "`best within` is `soon`", "a number and its unit")]
     public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
     {

@@ -1,3 +1,5 @@
+using ClassKit.Lessons;
+
 namespace ClassKit.Content.Tests.Lessons;
 
 public sealed class LessonReaderTests : IDisposable
@@ -25,9 +27,9 @@ public sealed class LessonReaderTests : IDisposable
         Assert.Equal("hydration", lesson.Exercises[0].Id);
         Assert.Equal("calculation-marks", lesson.Marking.Id);
         Assert.Equal("bench-work", lesson.BenchRubric.Id);
-        Assert.Equal(lesson.PeriodMinutes, lesson.Plan.Sum(step => step.Minutes));
-        Assert.All(lesson.Plan, step => Assert.NotEmpty(step.TalkingPoint));
-        Assert.DoesNotContain('>', lesson.Plan[0].TalkingPoint);
+        Assert.Equal(12, lesson.TalkingPoints.Count);
+        Assert.Equal((ClassMoment.Step, "popovers", "Bake hot"), (lesson.TalkingPoints[5].Moment, lesson.TalkingPoints[5].FormulaId, lesson.TalkingPoints[5].StepName));
+        Assert.DoesNotContain('>', lesson.TalkingPoints[0].Say);
         Assert.StartsWith("### What you are going to find out", lesson.HandoutText, StringComparison.Ordinal);
         Assert.StartsWith("The popover, as a rule.", lesson.Questions[0].ModelAnswer, StringComparison.Ordinal);
         Assert.Contains(lesson.Failures, failure => failure.Sign == "Muffins peaked, with tunnels" && failure.Cure.StartsWith("A dozen strokes", StringComparison.Ordinal));
@@ -67,7 +69,9 @@ public sealed class LessonReaderTests : IDisposable
     }
 
     [Theory]
-    [InlineData("period: 150 min", "period: 140 min", "## Plan", "The plan takes 150 min, and the period is 140 min", "change `period`")]
+    [InlineData("- **Batter buns: Mix.**", "- **Batter bun: Mix.**", "", "`Batter bun` is not a bread of this lesson", "Did you mean `Batter buns`?")]
+    [InlineData("- **Batter buns: Mix.**", "- **Batter buns: Mixing it.**", "", "Batter buns has no step `Mixing it`", "Known here: Warm, Mix")]
+    [InlineData("- **Tasting.**", "- **Tastng.**", "", "`Tastng` is no moment of the class", "Did you mean `Tasting`?")]
     [InlineData("period: 150 min", "period: 150", "", "`150`, without a unit", "`150 min`")]
     [InlineData("calculation-marks.md", "calculation-mark.md", "", "There is no file", "Did you mean calculation-marks.md?")]
     [InlineData("(formulas/popovers.md)", "(formulas/popover.md)", "", "formulas/popover.md`", "Did you mean popovers.md?", 2)]
@@ -75,7 +79,6 @@ public sealed class LessonReaderTests : IDisposable
     [InlineData("- [Popovers](formulas/popovers.md)", "- Popovers, formulas/popovers.md", "", "This item reads `Popovers, formulas", "[Title](formulas/name.md)", 2)]
     [InlineData("- [Popovers](formulas/popovers.md)", "- [Popovers](formulas/popovers.md)\n- [Puffs](formulas/../formulas/popovers.md)", "- [Puffs]", "is listed a second time", "Keep one")]
     [InlineData("[Popovers](", "[Puffs](", "", "The link reads `Puffs`, but the file's title is `Popovers`", "Use the file's title")]
-    [InlineData("1. **10 min.** Welcome", "1. **ten min.** Welcome", "", "The time is `ten min`", "`150 min`")]
     [InlineData("setup: 10 min", "setup: 10", "", "`setup` is `10`, without a unit", "`150 min`")]
     [InlineData("setup: 10 min", "set-up: 10 min", "", "`set-up` is not a key", "Did you mean `setup`?")]
     [InlineData("before Popovers: Pierce", "before Popovers: Peirce", "", "Popovers has no step `Peirce`", "Did you mean `Pierce`?")]

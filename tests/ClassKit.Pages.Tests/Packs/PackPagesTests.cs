@@ -14,7 +14,7 @@ public sealed class PackPagesTests
     {
         var links = Pages.Values.SelectMany(page => page.QuerySelectorAll("a[href]:not([href^='#'])")).Select(link => link.GetAttribute("href")!).ToList();
         Assert.NotEmpty(links);
-        Assert.All(links, link => Assert.Contains(link, Pages.Keys.Append("requisition.xlsx")));
+        Assert.All(links, link => Assert.Contains(link, Pages.Keys.Concat(["requisition.xlsx", "observations.xlsx"])));
         Assert.All(Pages.Keys, file => Assert.Contains(file, Pages["index.html"].QuerySelectorAll("a").Select(link => link.GetAttribute("href"))));
     }
 
@@ -43,23 +43,33 @@ public sealed class PackPagesTests
         }
     }
 
+    /// <summary>What is said stands at the minute at which the bench plan has it; nothing is timed a second time by hand.</summary>
     [Fact]
-    public void The_plan_starts_each_step_where_the_one_before_ends()
+    public void Talking_points_stand_at_the_minutes_of_the_bench_plan()
     {
-        var starts = Pages["guide.html"].QuerySelectorAll("#plan ~ table th[scope=row]").Take(SamplePack.Pack.Lesson.Plan.Count).Select(start => start.Text());
-        var expected = 0;
-        foreach (var (start, step) in starts.Zip(SamplePack.Pack.Lesson.Plan))
+        var plan = SamplePack.Pack.Bench!.Plan!;
+        var rows = Pages["guide.html"].QuerySelectorAll("table.timing tbody tr").ToDictionary(row => row.QuerySelector("strong")!.Text(), row => (row.Children[0].Text(), row.Children[1].Text()));
+        Assert.Equal(SamplePack.Pack.Lesson.TalkingPoints.Count + SamplePack.Pack.Lesson.Demonstrations.Count, rows.Count);
+        foreach (var step in plan.StepsOf(plan.Class.Loads[0]))
         {
-            Assert.Equal(TimeSpan.FromMinutes(expected).ToString(@"h\:mm", CultureInfo.InvariantCulture), start);
-            expected += step.Minutes;
+            if (rows.TryGetValue($"Batter buns: {plan.Class.Breads[0].Steps[step.Step].Name}.", out var told))
+                Assert.Equal((Clock(step.Start), Clock(step.End)), told);
         }
+        Assert.All(plan.Demonstrations, shown => Assert.Equal((Clock(shown.Start), Clock(shown.End)), rows[$"Show: {shown.Demonstration.Name}."]));
+        Assert.Equal((Clock(plan.Class.Time.ReadyBy), Clock(145)), rows["Tasting."]);
+
+        var starts = Pages["guide.html"].QuerySelectorAll("table.timing tbody tr").Select(row => TimeSpan.Parse(row.Children[0].Text(), CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(starts.Order(), starts);
+
+        static string Clock(int minutes) => TimeSpan.FromMinutes(minutes).ToString(@"h\:mm", CultureInfo.InvariantCulture);
     }
 
     [Fact]
-    public void A_shorter_period_than_the_plan_is_said()
+    public void Without_a_bench_plan_no_minute_is_made_up()
     {
-        var pack = SamplePack.Pack with { Class = SamplePack.Pack.Class with { PeriodMinutes = 90 } };
-        Assert.Contains("decide beforehand what to leave out", Html.Parse(HtmlPages.Pack(pack)[1].Html).QuerySelector("main")!.Text(), StringComparison.Ordinal);
+        var guide = Html.Parse(HtmlPages.Pack(SamplePack.Pack with { Bench = null }).Single(page => page.FileName == "guide.html").Html);
+        Assert.Contains("no minute stands here", guide.QuerySelector("main")!.Text(), StringComparison.Ordinal);
+        Assert.All(guide.QuerySelectorAll("table.timing tbody tr"), row => Assert.Equal("–", row.Children[0].Text()));
     }
 
     [Fact]

@@ -1,0 +1,20 @@
+namespace ClassKit.Lessons;
+
+/// <summary>What is measured of every bread.</summary>
+public enum Measure
+{
+    /// <summary>Batter or dough in one piece before baking, in grams.</summary>
+    MassBefore,
+
+    /// <summary>One piece after baking, in grams.</summary>
+    MassAfter,
+
+    /// <summary>From the bottom to the highest point, in millimetres.</summary>
+    Height,
+
+    /// <summary>At its widest, in millimetres.</summary>
+    Diameter,
+
+    /// <summary>In the middle, as it comes out of the oven, in degrees Celsius.</summary>
+    InternalTemperature,
+}

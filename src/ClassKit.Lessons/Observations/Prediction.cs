@@ -1,0 +1,49 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>What is predicted of one piece, from the formula and its gas budget.</summary>
+/// <param name="Measure">What.</param>
+/// <param name="Value">In the measure's unit.</param>
+/// <param name="From">What it rests on, in words.</param>
+public sealed record Prediction(Measure Measure, Band<double> Value, string From)
+{
+    /// <summary>A cup is filled to within this share of what was meant: 3 g of 60 g. Common practice, no source.</summary>
+    public const double FillingError = 0.05;
+
+    /// <summary>A crumb is done from some 7 °C below the boiling point on: 93 °C (200 °F) where water boils at 100 °C, exploratorium.edu/explore/cooking/yeast-temperature.</summary>
+    private const double DoneBelowBoiling = 7;
+
+    /// <summary>The share of its mass that a piece loses in the oven.</summary>
+    public static Band<double> BakeLoss(LeaveningComparison compared)
+    {
+        ArgumentNullException.ThrowIfNull(compared);
+        return compared.PerPiece.Held.Holding.BakingLoss;
+    }
+
+    /// <summary>The prediction; null where it takes a cup whose size nobody has written down.</summary>
+    /// <param name="measure">What.</param>
+    /// <param name="compared">The bread with its gas.</param>
+    /// <param name="boilingPoint">Of water in this kitchen.</param>
+    public static Prediction? Of(Measure measure, LeaveningComparison compared, Temperature boilingPoint)
+    {
+        ArgumentNullException.ThrowIfNull(compared);
+        var (formula, piece) = (compared.Formula, compared.PerPiece);
+        var grams = formula.PieceMass.Grams;
+        return measure switch
+        {
+            Measure.MassBefore => new(measure, new(grams * (1 - FillingError), grams, grams * (1 + FillingError)), "the card's portion, filled to within 5 %"),
+            Measure.MassAfter => new(measure, After(grams, BakeLoss(compared)), $"the loss in baking of a {piece.Held.Holding.Name}: {piece.Held.Holding.Source}"),
+            Measure.Height => formula.Cup is { } cup ? new(measure, Baked(piece).Map(volume => cup.HeightOf(volume.Millilitres)), "the gas held when the walls set, in the cup with a dome on it") : null,
+            Measure.Diameter => formula.Cup is { } cup ? new(measure, Baked(piece).Map(volume => cup.DiameterOf(volume.Millilitres)), "the same volume at its widest") : null,
+            Measure.InternalTemperature => new(
+                measure, new(boilingPoint.Celsius - DoneBelowBoiling, boilingPoint.Celsius - DoneBelowBoiling / 2, boilingPoint.Celsius),
+                "done from 7 °C below the boiling point on, and never above it while there is water"),
+        };
+    }
+
+    private static Band<Volume> Baked(GasBudget piece) => piece.Held.Baked.Map(gas => piece.GasFreeVolume + gas);
+
+    /// <summary>The larger loss leaves less.</summary>
+    private static Band<double> After(double grams, Band<double> loss) => new(grams * (1 - loss.High), grams * (1 - loss.Typical), grams * (1 - loss.Low));
+}

@@ -1,0 +1,30 @@
+using ClassKit.Baking;
+using ClassKit.Lessons;
+using ClassKit.Pages.Numbers;
+
+namespace ClassKit.Pages.Observations;
+
+/// <summary>Measures and their predictions in words.</summary>
+internal static class MeasureText
+{
+    /// <summary>What is measured.</summary>
+    public static string Of(Measure measure) => measure switch
+    {
+        Measure.MassBefore => "Mass before",
+        Measure.MassAfter => "Mass after",
+        Measure.Height => "Height",
+        Measure.Diameter => "Width at its widest",
+        Measure.InternalTemperature => "Middle, out of the oven",
+    };
+
+    /// <summary>A prediction as a range: "42–49 mm".</summary>
+    public static string Of(Prediction prediction, UnitSystem units) => Range(prediction.Measure, prediction.Value, units);
+
+    /// <summary>A range in the class's unit; one number where both ends round to the same.</summary>
+    public static string Range(Measure measure, Band<double> value, UnitSystem units)
+    {
+        var unit = ObservedUnit.For(measure, units);
+        var (low, high) = (NumberText.Fixed(unit.Of(value.Low), unit.Decimals), NumberText.Fixed(unit.Of(value.High), unit.Decimals));
+        return NumberText.WithUnit(low == high ? low : $"{low}–{high}", unit.Symbol);
+    }
+}

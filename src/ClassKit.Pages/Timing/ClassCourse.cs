@@ -1,0 +1,60 @@
+using ClassKit.BenchPlans;
+using ClassKit.Lessons;
+
+namespace ClassKit.Pages.Timing;
+
+/// <summary>What is shown and said, at the minutes of the bench plan.</summary>
+internal static class ClassCourse
+{
+    /// <summary>In order of time; without a plan in the lesson's own order, demonstrations before the steps that they belong to.</summary>
+    public static IReadOnlyList<CourseEntry> Of(LessonPack pack)
+    {
+        var plan = pack.Bench?.Plan;
+        var points = pack.Lesson.TalkingPoints.SelectMany(point => Shown(pack.Lesson, point).Select(shown => Entry(shown, plan)).Append(Entry(pack.Lesson, point, plan)));
+        var free = pack.Lesson.Demonstrations.Where(shown => !pack.Lesson.TalkingPoints.Any(point => Belongs(shown, point))).Select(shown => Entry(shown, plan));
+        var all = points.Concat(free).ToList();
+        return plan is null ? all : [.. all.OrderBy(entry => entry.From ?? 0)];
+    }
+
+    private static IEnumerable<LessonDemonstration> Shown(Lesson lesson, TalkingPoint point) => lesson.Demonstrations.Where(shown => Belongs(shown, point));
+
+    private static bool Belongs(LessonDemonstration shown, TalkingPoint point) =>
+        point.Moment == ClassMoment.Step && shown.FormulaId == point.FormulaId && shown.StepName == point.StepName;
+
+    private static CourseEntry Entry(LessonDemonstration shown, BenchPlan? plan)
+    {
+        var planned = plan?.Demonstrations.FirstOrDefault(each => each.Demonstration.Name == shown.Name);
+        return new(planned?.Start, planned?.End, $"Show: {shown.Name}", shown.Text, "");
+    }
+
+    private static CourseEntry Entry(Lesson lesson, TalkingPoint point, BenchPlan? plan)
+    {
+        var (from, until) = plan is null ? ((int?)null, (int?)null) : When(point, plan);
+        return new(from, until, Heading(lesson, point), point.What, point.Say);
+    }
+
+    private static string Heading(Lesson lesson, TalkingPoint point) => point.Moment switch
+    {
+        ClassMoment.Begin => "Begin",
+        ClassMoment.Step => $"{lesson.Formulas.First(formula => formula.Formula.Id == point.FormulaId).Formula.Title}: {point.StepName}",
+        ClassMoment.Tasting => "Tasting",
+        ClassMoment.CleanUp => "Clean up",
+    };
+
+    private static (int? From, int? Until) When(TalkingPoint point, BenchPlan plan)
+    {
+        var time = plan.Class.Time;
+        return point.Moment switch
+        {
+            ClassMoment.Begin => (0, time.WorkFrom),
+            ClassMoment.Step => First(point, plan) is { } step ? (step.Start, step.End) : (null, null),
+            ClassMoment.Tasting => (time.ReadyBy, time.ReadyBy + time.TastingMinutes),
+            ClassMoment.CleanUp => (time.ReadyBy + time.TastingMinutes, time.PeriodMinutes),
+        };
+    }
+
+    /// <summary>The first of all loads to reach the step; null if it is done before the class.</summary>
+    private static PlannedStep? First(TalkingPoint point, BenchPlan plan) => plan.Steps
+        .Where(step => plan.Class.Breads[step.Load.Bread].Id == point.FormulaId && plan.Class.Breads[step.Load.Bread].Steps[step.Step].Name == point.StepName)
+        .MinBy(step => step.Start);
+}

@@ -1,0 +1,52 @@
+using ClassKit.Lessons;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>The questions that differences ask, where an instructor can reword them; the sheet of observations shows the one that fits.</summary>
+internal sealed class QuestionSheet
+{
+    public const string Name = "Questions";
+    private const int Less = 3;
+    private const int More = 4;
+    private const double TextWidth = 55;
+
+    private readonly IXLWorksheet _sheet;
+    private readonly LessonPack _pack;
+    private int _row = 4;
+
+    public QuestionSheet(IXLWorksheet sheet, LessonPack pack)
+    {
+        (_sheet, _pack) = (sheet, pack);
+        sheet.AsPage();
+        sheet.Range(1, 1, 1, More).AsTitle();
+        sheet.Cell(1, 1).SetText(" Questions");
+        sheet.Cell(2, 1).SetText("Reword them as you like: the other sheet shows the one that fits.").AsQuiet();
+        foreach (var (index, (head, width)) in new[] { ("Bread", 20.0), ("Measure", 22.0), ("If less", TextWidth), ("If more", TextWidth) }.Index())
+        {
+            sheet.Column(index + 1).Width = width;
+            sheet.Cell(_row, index + 1).SetText(head);
+        }
+        sheet.Range(_row, 1, _row, More).AsTableHead();
+        sheet.SheetView.FreezeRows(_row);
+    }
+
+    /// <summary>Adds a row and gives the cells of its two questions.</summary>
+    public (string IfLess, string IfMore) Add(string bread, string measure, Observation observed)
+    {
+        _row++;
+        _sheet.Cell(_row, 1).SetText(bread);
+        _sheet.Cell(_row, 2).SetText(measure);
+        _sheet.Cell(_row, Less).SetText(observed.IfLess).Wrapped();
+        _sheet.Cell(_row, More).SetText(observed.IfMore).Wrapped();
+        _sheet.Range(_row, 1, _row, More).AsTableRow();
+        _sheet.Row(_row).Height = Math.Max(TextHeight.Of(observed.IfLess, TextWidth), TextHeight.Of(observed.IfMore, TextWidth));
+        return (FormattableString.Invariant($"{Name}!$C${_row}"), FormattableString.Invariant($"{Name}!$D${_row}"));
+    }
+
+    public void Finish()
+    {
+        _sheet.SetUpPage(_sheet.Range(1, 1, _row, More), XLPageOrientation.Landscape, _pack.Class.Name, _pack.Lesson.Title);
+        _sheet.PageSetup.SetRowsToRepeatAtTop(4, 4);
+    }
+}

@@ -1,0 +1,94 @@
+using ClassKit.CellFormulas;
+using ClassKit.LessonPacks.Tests.Samples;
+
+namespace ClassKit.LessonPacks.Tests.Observations;
+
+public sealed class ObservationWorkbookTests
+{
+    private const string File = "observations.xlsx";
+
+    // Measure, unit, low, typical, high, three pieces, mean, difference, question
+    private const int Low = 3;
+    private const int Typical = 4;
+    private const int High = 5;
+    private const int Mean = 9;
+    private const int Difference = 10;
+    private const int Asks = 11;
+
+    private static readonly WorkbookSnapshot Written = BuiltPack.Demo.Workbook(File);
+
+    private static readonly Lazy<WorkbookSnapshot> Measured = new(() => BuiltPack.Demo.Recalculated(File, $"""
+        s = w['Observations']
+        for column, mass, height in (('F', 66, 40), ('G', 64, 42), ('H', 65, 44)):
+            s[column + '{Row("Mass before")}'] = mass
+            s[column + '{Row("Height")}'] = height
+        s['F{Row("Mass after")}'] = 55
+        s['F{Row("Width at its widest")}'] = 90
+        """));
+
+    [Fact]
+    public void Nothing_measured_asks_nothing()
+    {
+        foreach (var row in Enumerable.Range(1, 40).Where(row => Cell(Written, row, Asks)?.Formula is not null))
+            Assert.Equal(("", "", ""), (Cell(Written, row, Mean)!.Stored.Text, Cell(Written, row, Difference)!.Stored.Text, Cell(Written, row, Asks)!.Stored.Text));
+    }
+
+    [Fact]
+    public void The_difference_is_that_of_the_mean_to_what_was_predicted()
+    {
+        Assert.Equal(65, Number(Measured.Value, "Mass before", Mean), 9);
+        Assert.Equal(5, Number(Measured.Value, "Mass before", Difference), 9);
+        Assert.Equal(42 - Number(Written, "Height", Typical), Number(Measured.Value, "Height", Difference), 9);
+    }
+
+    /// <summary>What is left is predicted from the mass that was measured, not from the card: 65 g less 9.8 % to 13 % are 56.55 g to 58.63 g.</summary>
+    [Fact]
+    public void What_is_lost_is_lost_from_what_was_weighed()
+    {
+        Assert.Equal(60 * 0.87, Number(Written, "Mass after", Low), 9);
+        Assert.Equal((65 * 0.87, 65 * (1 - 0.098)), (Number(Measured.Value, "Mass after", Low), Number(Measured.Value, "Mass after", High)));
+    }
+
+    [Fact]
+    public void Less_and_more_ask_their_own_questions()
+    {
+        Assert.StartsWith("Less. Had the batter reached the rim", Text(Measured.Value, "Height"), StringComparison.Ordinal);
+        Assert.StartsWith("More. Did it run over the rim", Text(Measured.Value, "Width at its widest"), StringComparison.Ordinal);
+        Assert.StartsWith("More. Was the bowl scraped", Text(Measured.Value, "Mass before"), StringComparison.Ordinal);
+        Assert.StartsWith("Less. Did they bake longer", Text(Measured.Value, "Mass after"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_within_the_range_is_as_predicted()
+    {
+        var height = Number(Written, "Height", Typical);
+        var within = BuiltPack.Demo.Recalculated(File, FormattableString.Invariant($"w['Observations']['F{Row("Height")}'] = {height}"));
+        Assert.Equal("as predicted", Text(within, "Height"));
+    }
+
+    [Fact]
+    public void The_sheet_to_fill_in_by_hand_expects_the_same()
+    {
+        var rows = BuiltPack.Demo["observations.html"].QuerySelectorAll(".observed table.write-in-table tbody tr").ToList();
+        var measured = Enumerable.Range(1, 40).Where(row => Cell(Written, row, Asks)?.Formula is not null).ToList();
+        Assert.Equal(15, rows.Count);
+        Assert.Equal(measured.Count, rows.Count);
+        foreach (var (row, at) in rows.Zip(measured))
+        {
+            var ends = row.QuerySelector(".expected")!.Words().Split(' ')[0].Split('–').Select(int.Parse).ToList();
+            Assert.StartsWith(Cell(Written, at, 1)!.Stored.Text, row.QuerySelector("th")!.Words(), StringComparison.Ordinal);
+            Assert.Equal((ends[0], ends[^1]), (Rounded(at, Low), Rounded(at, High)));
+        }
+
+        static int Rounded(int row, int column) => (int)Math.Round(Cell(Written, row, column)!.Stored.Number, MidpointRounding.AwayFromZero);
+    }
+
+    /// <summary>The first table is that of the first bread.</summary>
+    private static int Row(string measure) => Enumerable.Range(1, 40).First(row => Cell(Written, row, 1)?.Stored.Text == measure);
+
+    private static double Number(WorkbookSnapshot workbook, string measure, int column) => Cell(workbook, Row(measure), column)!.Stored.Number;
+
+    private static string Text(WorkbookSnapshot workbook, string measure) => Cell(workbook, Row(measure), Asks)!.Stored.Text;
+
+    private static CellContent? Cell(WorkbookSnapshot workbook, int row, int column) => workbook.Find(new("Observations", row, column));
+}

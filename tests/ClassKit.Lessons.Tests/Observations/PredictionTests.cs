@@ -1,0 +1,60 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons.Tests.Observations;
+
+public sealed class PredictionTests
+{
+    private static readonly LessonPack Pack = LessonPack.Build(
+        SampleLesson.Of(SampleLesson.Buns, SampleLesson.Popovers, SampleLesson.Muffins with { Cup = new(70, 51, 35) }), SampleLesson.Class).Value;
+
+    private static Band<double>? Of(Measure measure, string bread) => Prediction.Of(measure, Pack.Comparison.Single(compared => compared.Formula.Formula.Id == bread), Pack.BoilingPoint)?.Value;
+
+    /// <summary>Korean J. Food Preserv. 31 (2024) 256, table 3: muffins lose 11.3 % to 13.7 % in baking; the band for a batter is 11 % to 14 %.</summary>
+    [Fact]
+    public void Muffins_lose_what_muffins_were_measured_to_lose()
+    {
+        var after = Of(Measure.MassAfter, "muffins")!.Value;
+        Assert.Equal((51.6, 53.4), (after.Low, after.High));
+        Assert.InRange(60 * (1 - 0.125), after.Low, after.High);
+    }
+
+    /// <summary>The same paper: 1.84 mL/g to 2.40 mL/g for rice muffins, so that 53 g of muffin fill 97 mL to 127 mL; a cup of 101 mL is full to a low dome.</summary>
+    [Fact]
+    public void A_muffin_stands_as_high_as_its_measured_volume_in_the_cup()
+    {
+        var (height, cup) = (Of(Measure.Height, "muffins")!.Value, new BakingCup(70, 51, 35));
+        Assert.InRange(cup.HeightOf(53 * 1.84), height.Low, height.High);
+        Assert.InRange(cup.HeightOf(53 * 2.40), height.Low, height.High);
+        Assert.True(height.Low < height.Typical && height.Typical < height.High);
+    }
+
+    [Fact]
+    public void Without_a_cup_no_height_is_made_up()
+    {
+        Assert.Null(Of(Measure.Height, "buns"));
+        Assert.Null(Of(Measure.Diameter, "buns"));
+    }
+
+    /// <summary>exploratorium.edu/explore/cooking/yeast-temperature: a loaf's middle is done at 200 °F, 93 °C, and no crumb that holds water is hotter than its boiling point.</summary>
+    [Fact]
+    public void A_crumb_is_done_from_93_degrees_at_sea_level_and_sooner_higher_up()
+    {
+        var here = Of(Measure.InternalTemperature, "buns")!.Value;
+        Assert.Equal((93, 100), (Math.Round(here.Low), Math.Round(here.High)));
+
+        var high = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 2000 }).Value;
+        var there = Prediction.Of(Measure.InternalTemperature, high.Comparison[0], high.BoilingPoint)!.Value;
+        Assert.Equal(high.BoilingPoint.Celsius, there.High, 1e-9);
+        Assert.Equal(7, there.High - there.Low, 1e-9);
+    }
+
+    [Fact]
+    public void A_class_with_us_units_measures_in_them()
+    {
+        // NIST SP 811: an ounce is 28.349523 g, an inch 25.4 mm; 100 °C are 212 °F
+        Assert.Equal(2, ObservedUnit.For(Measure.MassBefore, UnitSystem.UnitedStates).Of(2 * 28.349523), 6);
+        Assert.Equal(2, ObservedUnit.For(Measure.Height, UnitSystem.UnitedStates).Of(50.8), 9);
+        Assert.Equal(212, ObservedUnit.For(Measure.InternalTemperature, UnitSystem.UnitedStates).Of(100), 9);
+        Assert.Equal("mm", ObservedUnit.For(Measure.Height, UnitSystem.Both).Symbol);
+    }
+}
