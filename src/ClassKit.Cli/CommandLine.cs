@@ -43,6 +43,7 @@ public static class CommandLine
         DealCommand.Create(report),
         PracticeCommand.Create(report),
         GradeCommand.Create(report),
+        RegradeCommand.Create(report),
         CheckCommand.Create(report),
         InspectCommand.Create(report),
         RehearseCommand.Create(report),

@@ -27,6 +27,15 @@ internal sealed class Report
         return ExitCode.Done;
     }
 
+    /// <summary>Says what would be written, and how to have it.</summary>
+    public int Only(Produced produced, string how)
+    {
+        if (!produced.Succeeded) return NothingWritten(produced.Problems);
+        foreach (var note in produced.Notes) Output.WriteLine(note);
+        Output.WriteLine(how);
+        return ExitCode.Done;
+    }
+
     /// <summary>Lists problems.</summary>
     public int Problems(IReadOnlyList<Diagnostic> problems)
     {

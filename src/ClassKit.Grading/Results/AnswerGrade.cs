@@ -26,4 +26,11 @@ public sealed record AnswerGrade(
     string? Formula,
     Misconception? Misconception,
     string Note,
-    IReadOnlyDictionary<string, double> OwnEarlierAnswers);
+    IReadOnlyDictionary<string, double> OwnEarlierAnswers)
+{
+    /// <summary>The instructor's correction that the points follow; null where they are the grader's.</summary>
+    public AppliedCorrection? Correction { get; init; }
+
+    /// <summary>True while the instructor has yet to look at an answer that the grader could not judge.</summary>
+    public bool IsUndecided => Outcome == Outcome.Unsupported && Correction is null;
+}

@@ -6,7 +6,7 @@ namespace ClassKit.Grading;
 /// <param name="Student">Who, and what was dealt.</param>
 /// <param name="Status">Whether there was anything to grade.</param>
 /// <param name="File">The returned file, relative to the returned folder; null if none.</param>
-/// <param name="Answers">A grade for every part, in workbook order; empty unless <see cref="GradeStatus.Graded"/>.</param>
+/// <param name="Answers">A grade for every part, in workbook order; empty unless <see cref="GradeStatus.Graded"/> or marked by hand in corrections.</param>
 /// <param name="Flags">Facts for the instructor.</param>
 public sealed record StudentGrade(
     DealtStudent Student,
@@ -15,9 +15,15 @@ public sealed record StudentGrade(
     IReadOnlyList<AnswerGrade> Answers,
     IReadOnlyList<Flag> Flags)
 {
-    /// <summary>What the answers earned together.</summary>
-    public double Points => Answers.Sum(answer => answer.Points);
+    /// <summary>True if there are points to show, by grading or by the instructor's hand.</summary>
+    public bool HasPoints => Answers.Count > 0;
 
-    /// <summary>What they could earn together.</summary>
-    public double OutOf => Answers.Sum(answer => answer.OutOf);
+    /// <summary>What the answers earned together, to a hundredth of a point.</summary>
+    public double Points => Hundredths(Answers.Sum(answer => answer.Points));
+
+    /// <summary>What they could earn together, to a hundredth of a point.</summary>
+    public double OutOf => Hundredths(Answers.Sum(answer => answer.OutOf));
+
+    /// <summary>Points are credited in hundredths; only the noise of adding doubles is dropped.</summary>
+    private static double Hundredths(double sum) => Math.Round(sum, 2, MidpointRounding.AwayFromZero);
 }

@@ -12,7 +12,7 @@ public sealed record TestStatistics(int Students, IReadOnlyList<ItemStatistics> 
         ArgumentNullException.ThrowIfNull(grades);
         var most = grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts).Select(part => part.Points).ToList();
         var rows = grades.Students
-            .Where(student => student.Status == GradeStatus.Graded && student.Answers.All(answer => answer.Outcome != Outcome.Unsupported))
+            .Where(student => student.Status == GradeStatus.Graded && !student.Answers.Any(answer => answer.IsUndecided))
             .Select(student => (IReadOnlyList<double>)[.. student.Answers.Select(answer => answer.Points)]);
         var table = new ScoreTable(most, [.. rows]);
         return new(table.Students, ItemStatistics.Of(table), Reliability.Of(table));

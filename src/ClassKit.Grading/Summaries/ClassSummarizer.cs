@@ -9,7 +9,7 @@ public static class ClassSummarizer
     public static ClassSummary Summarize(ClassGrades grades)
     {
         ArgumentNullException.ThrowIfNull(grades);
-        var answers = grades.Students.SelectMany(student => student.Answers).ToLookup(answer => (answer.Exercise.Id, answer.Part.Id));
+        var answers = grades.Students.Where(student => student.Status == GradeStatus.Graded).SelectMany(student => student.Answers).ToLookup(answer => (answer.Exercise.Id, answer.Part.Id));
         List<PartSummary> parts =
         [
             .. grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => Summarize(exercise, part, [.. answers[(exercise.Id, part.Id)]]))),

@@ -29,4 +29,12 @@ public sealed record ReportPart(string Label, PartSummary Summary)
             parts.AddRange(own.Select((part, index) => new ReportPart($"{exercise + 1}{Wording.Letter(index)}", part)));
         return parts;
     }
+
+    /// <summary>The part that an answer belongs to.</summary>
+    public static ReportPart Find(IReadOnlyList<ReportPart> parts, AnswerGrade answer)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(answer);
+        return parts.First(part => part.Summary.Exercise.Id == answer.Exercise.Id && part.Summary.Part.Id == answer.Part.Id);
+    }
 }

@@ -1,3 +1,4 @@
+using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Pages;
@@ -14,19 +15,29 @@ public static class GradeClass
     /// <summary>Reads the dealt folder and the returned files and makes everything that grading makes.</summary>
     /// <param name="dealtFolder">The folder that <c>classkit deal</c> made.</param>
     /// <param name="returned">A folder or zip.</param>
-    public static Produced Make(string dealtFolder, string returned)
+    /// <param name="corrections">The instructor's table of corrections; null for none.</param>
+    public static Produced Make(string dealtFolder, string returned, string? corrections)
     {
         var dealt = DealtFolder.Read(dealtFolder);
-        if (!dealt.Succeeded) return Produced.Nothing(dealt.Problems);
-        var (files, problem) = ReturnedFiles.At(returned);
-        return files is not null ? Make(dealt.Model, files) : Produced.Nothing(problem!);
+        return dealt.Succeeded ? Make(dealt.Model, returned, corrections) : Produced.Nothing(dealt.Problems);
     }
 
-    /// <summary>Grades files against a deal that is at hand.</summary>
-    internal static Produced Make(DealtClass dealt, ReturnedFiles files)
+    /// <summary>Grades what was returned against a deal that is at hand.</summary>
+    internal static Produced Make(DealtClass dealt, string returned, string? corrections)
     {
+        var grades = Grade(dealt, returned, corrections);
+        return grades.Succeeded ? Make(grades.Model) : Produced.Nothing(grades.Problems);
+    }
+
+    /// <summary>Reads what was returned, grades it, and puts the instructor's corrections over it.</summary>
+    internal static Reading<ClassGrades> Grade(DealtClass dealt, string returned, string? corrections)
+    {
+        var corrected = corrections is null ? new([], []) : CorrectionsReader.Read(corrections, dealt);
+        if (!corrected.Succeeded) return new(null, corrected.Problems);
+        var (files, problem) = ReturnedFiles.At(returned);
+        if (files is null) return new(null, [problem!]);
         var grader = new ClassGrader(dealt);
-        return Make(grader.Settle(ParallelJudging.Judge(grader, files.Read())));
+        return new(Corrector.Apply(grader.Settle(ParallelJudging.Judge(grader, files.Read())), corrected.Model), []);
     }
 
     /// <summary>Writes up grades.</summary>
@@ -37,12 +48,15 @@ public static class GradeClass
             [
                 new("gradebook.xlsx", GradebookWriter.Write(grades, summary)),
                 OutputFile.OfText("grades.csv", GradesCsv.Write(grades)),
-                OutputFile.OfText("grades.json", GradesJson.Write(grades)),
+                OutputFile.OfText(GradesJson.FileName, GradesJson.Write(grades)),
                 OutputFile.OfText("class-report.html", HtmlPages.ClassReport(grades, summary)),
                 .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt))),
             ],
             Notes(grades, summary), []);
     }
+
+    /// <summary>The table of corrections that an instructor keeps in the folder of grades; null if there is none.</summary>
+    public static string? CorrectionsIn(string graded) => Path.Combine(graded, CorrectionsReader.FileName) is var path && File.Exists(path) ? path : null;
 
     private static string Others(ClassGrades grades)
     {
@@ -57,6 +71,8 @@ public static class GradeClass
         [
             $"{With(GradeStatus.Graded)} of {grades.Students.Count} students graded, {With(GradeStatus.Missing)} missing, {With(GradeStatus.Unreadable)} unreadable; {Others(grades)}.",
         ];
+        var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);
+        if (corrected > 0) notes.Add($"{corrected} {(corrected == 1 ? "answer has" : "answers have")} the points of your corrections.");
         var flagged = grades.Students.Count(student => student.Flags.Count > 0);
         if (flagged > 0) notes.Add($"{flagged} students have something to look at; the class report lists it.");
         if (summary.TeachAgain is [var first, ..])

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace ClassKit.UseCases;
 
 /// <summary>The shape of grades.json, as it stands in the file.</summary>
@@ -36,7 +38,16 @@ internal sealed record GradesDocument(
         double Expected,
         string? Formula,
         string? Misconception,
-        string Note);
+        string Note)
+    {
+        /// <summary>The instructor's correction that <see cref="Points"/> follow; absent where they are the grader's.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public CorrectionEntry? Correction { get; init; }
+    }
+
+    /// <param name="AsGraded">The points without it.</param>
+    /// <param name="Reason">The instructor's.</param>
+    internal sealed record CorrectionEntry(double AsGraded, string Reason);
 
     internal sealed record FlagEntry(string Code, string Message);
 

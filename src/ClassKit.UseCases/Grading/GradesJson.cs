@@ -1,3 +1,4 @@
+using System.Text.Json;
 using ClassKit.Grading;
 
 namespace ClassKit.UseCases;
@@ -5,6 +6,20 @@ namespace ClassKit.UseCases;
 /// <summary>grades.json, from the grades of a class.</summary>
 public static class GradesJson
 {
+    /// <summary>The file's name within a graded folder.</summary>
+    public const string FileName = "grades.json";
+
+    /// <summary>What an earlier grading put on record.</summary>
+    /// <exception cref="JsonException">The text is not what <see cref="Write"/> makes.</exception>
+    public static EarlierGrades Read(string text)
+    {
+        var document = JsonSerializer.Deserialize<GradesDocument>(text, JsonStyle.Options) ?? throw new JsonException("It holds no grades.");
+        return new([.. document.Students.Select(student => new EarlierGrades.Student(
+            student.Id, student.File, student.Points, student.OutOf,
+            [.. student.Answers.Select(answer => new EarlierGrades.Answer(
+                answer.Exercise, answer.Part, answer.Outcome, answer.Points, answer.OutOf, answer.Expected, answer.Correction?.Reason))]))]);
+    }
+
     /// <summary>The file's text.</summary>
     public static string Write(ClassGrades grades)
     {
@@ -25,5 +40,8 @@ public static class GradesJson
 
     private static GradesDocument.AnswerEntry Entry(AnswerGrade answer) => new(
         answer.Exercise.Id, answer.Part.Id, OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf, PlainValue.Of(answer.Value), answer.Expected,
-        answer.Formula, answer.Misconception?.Id, answer.Note);
+        answer.Formula, answer.Misconception?.Id, answer.Note)
+    {
+        Correction = answer.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null,
+    };
 }

@@ -1,3 +1,5 @@
+using ClassKit.Content;
+
 namespace ClassKit.UseCases;
 
 /// <summary>Where the invented class and its lesson lie in a checkout.</summary>
@@ -18,6 +20,9 @@ public sealed record DemoMaterial(string Root)
 
     /// <summary>What the class handed in.</summary>
     public string Returned => Path.Combine(Root, "demo-cohort", "returned");
+
+    /// <summary>What the instructor corrected.</summary>
+    public string Corrections => Path.Combine(Root, "demo-cohort", CorrectionsReader.FileName);
 
     /// <summary>Finds the checkout at or above one of the folders; null if none is in one.</summary>
     public static DemoMaterial? Find(params IEnumerable<string> startingPoints) =>

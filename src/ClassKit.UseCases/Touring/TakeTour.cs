@@ -33,9 +33,8 @@ public static class TakeTour
         if (dealt is null) return dealing;
         var practice = MakePractice.Make(PracticeSet.Of(lesson.Model), null, NumbersToAvoid.OfAnyone(dealt), DemoMaterial.Seed, demo.Lesson);
         if (!practice.Succeeded) return practice;
-        var (returned, problem) = ReturnedFiles.At(demo.Returned);
-        if (returned is null) return Produced.Nothing(problem!);
-        var grading = GradeClass.Make(dealt, returned);
+        var grading = GradeClass.Make(dealt, demo.Returned, demo.Corrections);
+        if (!grading.Succeeded) return grading;
 
         return new(
             [

@@ -20,7 +20,7 @@ internal static class PointsSheet
         var (outOf, percent, file, flags) = (total + 1, total + 2, total + 3, total + 4);
         GridHead.Write(sheet, grades, grid, new(
             "Gradebook",
-            $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points. Until then that part counts neither for nor against.",
+            $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.",
             PartWidth,
             XLAlignmentHorizontalValues.Center,
             flags));
@@ -54,8 +54,9 @@ internal static class PointsSheet
         for (var index = 0; index < student.Answers.Count; index++)
         {
             var cell = sheet.Cell(row, GradebookGrid.FirstPartColumn + index);
-            if (student.Answers[index].Outcome == Outcome.Unsupported) cell.SetText(Undecided).AsAttention();
+            if (student.Answers[index].IsUndecided) cell.SetText(Undecided).AsAttention();
             else cell.SetValue(student.Answers[index].Points);
+            if (student.Answers[index].Correction is not null) cell.AsCorrected();
         }
 
         var total = grid.LastPartColumn + 1;

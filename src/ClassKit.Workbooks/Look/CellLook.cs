@@ -117,6 +117,14 @@ internal static class CellLook
         row.Style.Border.BottomBorderColor = Palette.Line;
     }
 
+    /// <summary>Points that are not the grader's: a frame, which print without colour shows too.</summary>
+    public static void AsCorrected(this IXLCell cell)
+    {
+        cell.Style.Border.OutsideBorder = XLBorderStyleValues.Medium;
+        cell.Style.Border.OutsideBorderColor = Palette.Ink;
+        cell.Style.Font.Bold = true;
+    }
+
     /// <summary>A cell whose word asks for attention.</summary>
     public static IXLCell AsAttention(this IXLCell cell)
     {

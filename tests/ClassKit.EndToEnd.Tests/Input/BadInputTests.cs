@@ -141,20 +141,5 @@ public sealed class BadInputTests : IDisposable
         Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(_folder.Path), path => Path.GetFileName(path).StartsWith(".out", StringComparison.Ordinal));
     }
 
-    private string CopyLesson()
-    {
-        CopyFolder(Path.Combine(Checkout.Demo.Root, "rubrics"), _folder.Of("rubrics"));
-        CopyFolder(Checkout.Demo.Lesson, _folder.Of("lessons", "copy"));
-        return _folder.Of("lessons", "copy");
-    }
-
-    private static void CopyFolder(string source, string target)
-    {
-        foreach (var file in Directory.EnumerateFiles(source, "*", SearchOption.AllDirectories))
-        {
-            var copy = Path.Combine(target, Path.GetRelativePath(source, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.Copy(file, copy);
-        }
-    }
+    private string CopyLesson() => Checkout.CopyLesson(_folder);
 }

@@ -1,0 +1,89 @@
+using System.Globalization;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
+using ClassKit.Exercises;
+
+namespace ClassKit.Content;
+
+/// <summary>Reads an instructor's corrections: comma-separated values with the header <c>student,part,points,reason</c>.</summary>
+/// <remarks>
+/// A student is named by id or by full name, a part as the columns of grades.csv name it. Points are what the answer is to have, not a
+/// difference: spreadsheets drop the sign of “+1” when they save.
+/// </remarks>
+public static class CorrectionsReader
+{
+    /// <summary>The file's usual name.</summary>
+    public const string FileName = "corrections.csv";
+
+    private static readonly string[] Columns = ["student", "part", "points", "reason"];
+
+    /// <summary>The corrections in file order, or everything that is wrong with the file.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="dealt">What was dealt to whom.</param>
+    public static Reading<IReadOnlyList<Correction>> Read(string path, DealtClass dealt)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(dealt);
+        var problems = new ProblemList(ContentPath.Shown(path));
+        if (SourceFile.Read(path, problems) is not { } text)
+            return problems.Fail<IReadOnlyList<Correction>>();
+
+        var corrections = new List<Correction>();
+        var lines = new Dictionary<(string, string, string), int>();
+        foreach (var row in CsvTable.Read(text, Columns, Columns.Length, problems).Rows)
+        {
+            var student = Student(row, dealt, problems);
+            var (exercise, part) = Asked(row, dealt, problems);
+            var points = Points(row, part, problems);
+            var reason = row["reason"];
+            if (reason.Length == 0)
+                problems.Add(row.Line, "The correction gives no reason", "Write one: the student reads it in the feedback.");
+            if (student is null || exercise is null || part is null || points is null || reason.Length == 0) continue;
+            if (lines.TryAdd((student, exercise, part.Id), row.Line)) corrections.Add(new(student, exercise, part.Id, points.Value, reason));
+            else problems.Add(row.Line, $"The same answer is corrected in line {lines[(student, exercise, part.Id)]} already", "Keep the line that counts.");
+        }
+        return problems.Finish<IReadOnlyList<Correction>>(() => corrections);
+    }
+
+    private static string? Student(CsvRow row, DealtClass dealt, ProblemList problems)
+    {
+        var named = row["student"];
+        var students = dealt.Students.Select(seat => seat.Student).ToList();
+        if (students.Find(student => student.Id == named) is { } byId) return byId.Id;
+        switch (students.FindAll(student => student.Name.Equals(named, StringComparison.OrdinalIgnoreCase)))
+        {
+            case [var one]:
+                return one.Id;
+            case []:
+                problems.Add(row.Line, $"Nobody in {dealt.Cohort} is called `{named}`", NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Name })) is { } nearest ? $"Did you mean `{nearest}`?" : "Name a student by the id or the name in grades.csv.");
+                return null;
+            default:
+                problems.Add(row.Line, $"Several students are called `{named}`", "Name the one you mean by the id in grades.csv.");
+                return null;
+        }
+    }
+
+    private static (string? Exercise, Part? Part) Asked(CsvRow row, DealtClass dealt, ProblemList problems)
+    {
+        var named = row["part"];
+        foreach (var exercise in dealt.Exercises)
+        {
+            if (exercise.Parts.FirstOrDefault(part => named == $"{exercise.Id}.{part.Id}") is { } found) return (exercise.Id, found);
+        }
+        var known = dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => $"{exercise.Id}.{part.Id}")).ToList();
+        problems.Add(row.Line, named.Length == 0 ? "The correction names no part" : $"There is no part `{named}`", NearestWord.Advice(named, known));
+        return (null, null);
+    }
+
+    private static double? Points(CsvRow row, Part? part, ProblemList problems)
+    {
+        // Where the comma is the decimal sign, spreadsheets write half a point as 0,5.
+        var isNumber = double.TryParse(row["points"].Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points);
+        if (isNumber && (part is null || points <= part.Points)) return points;
+        var most = part is null ? "what the part is worth" : part.Points.ToString("0.##", CultureInfo.InvariantCulture);
+        problems.Add(row.Line, $"The points are `{row["points"]}`", $"Write the points that the answer is to have, from 0 to {most}.");
+        return null;
+    }
+}

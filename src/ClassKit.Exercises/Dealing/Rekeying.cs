@@ -1,0 +1,43 @@
+namespace ClassKit.Exercises;
+
+/// <summary>Puts corrected exercises under a class that was dealt already: what students were told stays, what is right is worked out anew.</summary>
+public static class Rekeying
+{
+    /// <summary>The class with corrected keys, tolerances, points, misconceptions and words.</summary>
+    /// <param name="dealt">What was dealt.</param>
+    /// <param name="corrected">Exercises by their ids; those that were not dealt are ignored, those dealt and not among them stay as they were.</param>
+    /// <returns>The class, or null with a sentence for every exercise that no longer fits what was dealt.</returns>
+    public static (DealtClass? Class, IReadOnlyList<string> Problems) Apply(DealtClass dealt, IReadOnlyList<Exercise> corrected)
+    {
+        ArgumentNullException.ThrowIfNull(dealt);
+        ArgumentNullException.ThrowIfNull(corrected);
+        var byId = corrected.ToDictionary(exercise => exercise.Id);
+        List<Exercise> exercises = [.. dealt.Exercises.Select(exercise => byId.GetValueOrDefault(exercise.Id, exercise))];
+        List<string> problems = [.. dealt.Exercises.Zip(exercises).Where(pair => !Fits(pair.First, pair.Second)).Select(pair =>
+            $"Exercise {pair.First.Id} asks other parts or tells other givens than it did when it was dealt, so returned answers cannot be held against it")];
+        if (problems.Count > 0) return (null, problems);
+
+        var students = dealt.Students.Select(student => Rekeyed(student, exercises, problems)).ToList();
+        return problems.Count > 0 ? (null, problems) : (dealt with { Exercises = exercises, Students = students }, []);
+    }
+
+    private static bool Fits(Exercise dealt, Exercise corrected) =>
+        dealt.Givens.Select(given => (given.Id, given.Unit)).SequenceEqual(corrected.Givens.Select(given => (given.Id, given.Unit)))
+        && dealt.Parts.Select(part => part.Id).SequenceEqual(corrected.Parts.Select(part => part.Id));
+
+    private static DealtStudent Rekeyed(DealtStudent student, IReadOnlyList<Exercise> exercises, List<string> problems)
+    {
+        var expected = new Dictionary<(string, string), double>();
+        foreach (var exercise in exercises)
+        {
+            var givens = student.GivensOf(exercise.Id);
+            var answers = new Dictionary<string, double>();
+            foreach (var part in exercise.Parts)
+            {
+                if (KeyValues.Number(part.Key, KeyValues.Names(givens, answers)) is { } value) expected[(exercise.Id, part.Id)] = answers[part.Id] = value;
+                else problems.Add($"The key of {exercise.Id}.{part.Id} gives no number for what {student.Student.Name} was dealt");
+            }
+        }
+        return student with { Answers = [.. student.Answers.Select(answer => answer with { Expected = expected.GetValueOrDefault((answer.Exercise, answer.Part)) })] };
+    }
+}

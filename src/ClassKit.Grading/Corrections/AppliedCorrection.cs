@@ -1,0 +1,6 @@
+namespace ClassKit.Grading;
+
+/// <summary>An instructor's correction that an answer's points follow.</summary>
+/// <param name="AsGraded">The points that the answer had without it.</param>
+/// <param name="Reason">The instructor's reason.</param>
+public sealed record AppliedCorrection(double AsGraded, string Reason);

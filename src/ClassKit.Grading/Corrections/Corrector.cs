@@ -1,0 +1,43 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Puts an instructor's corrections over the points of a graded class. Outcomes stay: they say what the answer is, not what it is worth.</summary>
+public static class Corrector
+{
+    /// <summary>The grades with every correction applied.</summary>
+    /// <param name="grades">As graded.</param>
+    /// <param name="corrections">At most one an answer, each naming a student and a part of the deal.</param>
+    public static ClassGrades Apply(ClassGrades grades, IReadOnlyList<Correction> corrections)
+    {
+        ArgumentNullException.ThrowIfNull(grades);
+        ArgumentNullException.ThrowIfNull(corrections);
+        var byStudent = corrections.ToLookup(correction => correction.Student);
+        return grades with { Students = [.. grades.Students.Select(student => Apply(student, grades.Dealt, [.. byStudent[student.Student.Student.Id]]))] };
+    }
+
+    private static StudentGrade Apply(StudentGrade student, DealtClass dealt, IReadOnlyList<Correction> corrections)
+    {
+        if (corrections.Count == 0) return student;
+        var answers = student.Answers.Count > 0 ? student.Answers : OnPaper(student.Student, dealt);
+        return student with
+        {
+            Answers = [.. answers.Select(answer =>
+                corrections.FirstOrDefault(correction => correction.Exercise == answer.Exercise.Id && correction.Part == answer.Part.Id) is { } correction
+                    ? answer with { Points = correction.Points, OutOf = answer.Part.Points, Correction = new(answer.Points, correction.Reason) }
+                    : answer)],
+        };
+    }
+
+    /// <summary>The answers of a student whose work the instructor marks by hand: nothing came back that could be read.</summary>
+    private static IReadOnlyList<AnswerGrade> OnPaper(DealtStudent student, DealtClass dealt) =>
+    [
+        .. dealt.Exercises.SelectMany(exercise =>
+        {
+            var expected = student.AnswersOf(exercise.Id);
+            return exercise.Parts.Select(part => new AnswerGrade(
+                exercise, part, Outcome.Blank, 0, part.Points, CellValue.Blank, expected[part.Id], null, null, "No workbook could be read.", new Dictionary<string, double>()));
+        }),
+    ];
+}

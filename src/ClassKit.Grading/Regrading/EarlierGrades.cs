@@ -1,0 +1,24 @@
+namespace ClassKit.Grading;
+
+/// <summary>What an earlier grading put on record of a class.</summary>
+/// <param name="Students">Every student, in its order.</param>
+public sealed record EarlierGrades(IReadOnlyList<EarlierGrades.Student> Students)
+{
+    /// <summary>One student's record.</summary>
+    /// <param name="Id">The student's id.</param>
+    /// <param name="File">The file that was graded; null if none was.</param>
+    /// <param name="Points">Earned in all.</param>
+    /// <param name="OutOf">Possible in all.</param>
+    /// <param name="Answers">Every answer.</param>
+    public sealed record Student(string Id, string? File, double Points, double OutOf, IReadOnlyList<Answer> Answers);
+
+    /// <summary>One answer's record.</summary>
+    /// <param name="Exercise">The exercise's id.</param>
+    /// <param name="Part">The part's id.</param>
+    /// <param name="Outcome">What was said of it, in the words of <see cref="OutcomeWords"/>.</param>
+    /// <param name="Points">Earned.</param>
+    /// <param name="OutOf">Possible.</param>
+    /// <param name="Expected">What the key gave.</param>
+    /// <param name="Correction">The reason of the instructor's correction; null if there was none.</param>
+    public sealed record Answer(string Exercise, string Part, string Outcome, double Points, double OutOf, double Expected, string? Correction);
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Holds a new grading against the record of an earlier one: who changes, and why.</summary>
+public static class GradeComparison
+{
+    /// <summary>Closer than any two numbers that a record tells apart.</summary>
+    private const double Same = 1e-9;
+
+    /// <summary>Everyone who changes, in the order of the class.</summary>
+    public static IReadOnlyList<GradeChange> Between(EarlierGrades earlier, ClassGrades now)
+    {
+        ArgumentNullException.ThrowIfNull(earlier);
+        ArgumentNullException.ThrowIfNull(now);
+        var records = earlier.Students.ToDictionary(student => student.Id);
+        return
+        [
+            .. now.Students
+                .Select(student => Between(records.GetValueOrDefault(student.Student.Student.Id), student))
+                .Where(change => change.Answers.Count > 0 || change.Why.Count > 0),
+        ];
+    }
+
+    private static GradeChange Between(EarlierGrades.Student? before, StudentGrade now)
+    {
+        var records = before?.Answers.ToDictionary(answer => (answer.Exercise, answer.Part)) ?? [];
+        List<AnswerChange> answers = [];
+        foreach (var answer in now.Answers)
+        {
+            var record = records.GetValueOrDefault((answer.Exercise.Id, answer.Part.Id));
+            if (Why(record, answer) is { Count: > 0 } why) answers.Add(new(answer, record?.Points, why));
+        }
+        return new(now.Student.Student, (before?.Points ?? 0, before?.OutOf ?? 0), (now.Points, now.OutOf), answers, [.. Why(before, now)]);
+    }
+
+    private static IEnumerable<string> Why(EarlierGrades.Student? before, StudentGrade now)
+    {
+        if (before is null) yield return "not on record before";
+        else if (before.File != now.File) yield return $"{now.File ?? "no file"} is graded now, {before.File ?? "none"} was before";
+        if (before?.Answers.Count > 0 && now.Answers.Count == 0) yield return "nothing is graded any more";
+    }
+
+    private static List<string> Why(EarlierGrades.Answer? before, AnswerGrade now)
+    {
+        if (before is null) return now.Points > 0 ? ["no answer on record before"] : [];
+        var why = new List<string>();
+        if (Math.Abs(before.Expected - now.Expected) > Same * Math.Max(1, Math.Abs(before.Expected)))
+            why.Add($"the key gives {ResultText.Of(now.Part, now.Expected)}, and gave {ResultText.Of(now.Part, before.Expected)}");
+        if (before.Outcome != OutcomeWords.Of(now.Outcome)) why.Add($"{OutcomeWords.Of(now.Outcome)}, was {before.Outcome}");
+        if (before.Correction != now.Correction?.Reason) why.Add(Corrected(before.Correction, now.Correction));
+        var differs = Math.Abs(before.Points - now.Points) > Same || Math.Abs(before.OutOf - now.OutOf) > Same;
+        if (differs && why.Count == 0)
+            why.Add(before.Correction is null ? $"{OutcomeWords.Of(now.Outcome)} earns {Share(now.Points, now.OutOf)}, and earned {Share(before.Points, before.OutOf)}" : "the correction sets other points");
+        return differs || before.Outcome != OutcomeWords.Of(now.Outcome) || before.Correction != now.Correction?.Reason ? why : [];
+    }
+
+    private static string Corrected(string? before, AppliedCorrection? now) => now is null
+        ? $"no longer corrected ({before})"
+        : $"corrected: {now.Reason}";
+
+    private static string Share(double points, double outOf) =>
+        outOf > 0 ? string.Create(CultureInfo.InvariantCulture, $"{100 * points / outOf:0.#} %") : "nothing";
+}

@@ -1,0 +1,31 @@
+using ClassKit.Grading;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>Every correction that the points follow, so that nobody has to ask why a number is not the grader's.</summary>
+internal static class CorrectionsSheet
+{
+    public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
+    {
+        var sheet = new ListSheet(
+            workbook,
+            "Corrections",
+            $"Corrections: {grades.Dealt.LessonTitle}",
+            "Your own decisions, kept in corrections.csv. They stand over every grading.",
+            [new("Student", 26), new("", 6), new("Points", 9, true), new("Before", 9, true), new("Reason", 90)]);
+        var isEmpty = true;
+        foreach (var student in grades.Students)
+        {
+            foreach (var answer in student.Answers)
+            {
+                if (answer.Correction is not { } correction) continue;
+                sheet.Add(student.Student.Student.Name, grid.TagOf(answer), answer.Points, correction.AsGraded, correction.Reason);
+                isEmpty = false;
+            }
+        }
+
+        if (isEmpty) sheet.AddNothing("Nothing was corrected.");
+        sheet.Finish(Palette.Band, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: !isEmpty);
+    }
+}

@@ -1,0 +1,112 @@
+using System.Text.Json;
+using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.EndToEnd.Tests.Tour;
+
+namespace ClassKit.EndToEnd.Tests.Marking;
+
+/// <summary>Grading the demo class again under other rules: nothing is written until it is asked for, and then it is what was announced.</summary>
+public sealed class RegradeTests(TourRun tour) : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    private string Grades => _folder.Of("grades");
+
+    private string Dealt => Path.Combine(tour.Folder, "dealt");
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void A_changed_marking_scheme_is_compared_first_and_written_when_asked()
+    {
+        Grade();
+        var marks = _folder.Of("marks.md");
+        File.WriteAllText(marks, File.ReadAllText(Path.Combine(Checkout.Demo.Root, "rubrics", "calculation-marks.md")).Replace("accuracy: 40 %", "accuracy: 50 %", StringComparison.Ordinal));
+        var before = FolderContent.Digests(Grades);
+        var typed = Answers().Count(answer => answer.Outcome == "value-only" && answer.Points > 0);
+
+        var compared = Regrade("--marking", marks);
+
+        Assert.Contains("value-only earns 50 %, and earned 40 %", compared.Output, StringComparison.Ordinal);
+        Assert.Contains("Nothing was written", compared.Output, StringComparison.Ordinal);
+        Assert.Equal(before, FolderContent.Digests(Grades));
+
+        Regrade("--marking", marks, "--write");
+
+        // Every typed right number now has half its points; the demo class gives nothing else to change.
+        Assert.True(typed > 0);
+        Assert.All(Answers().Where(answer => answer.Outcome == "value-only"), answer => Assert.Equal(answer.OutOf / 2, answer.Points, 2));
+        Assert.Contains("Nobody's points", Regrade("--marking", marks).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_corrected_key_is_taken_from_the_lesson()
+    {
+        Grade();
+        var lesson = Checkout.CopyLesson(_folder);
+        var exercise = Path.Combine(lesson, "exercises", "dough_temperature.md");
+        File.WriteAllText(exercise, File.ReadAllText(exercise).Replace("Points: 2", "Points: 3", StringComparison.Ordinal));
+
+        var compared = Regrade("--keys", lesson);
+
+        Assert.Contains("students change", compared.Output, StringComparison.Ordinal);
+        Assert.Contains("dough_temperature.", compared.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("hydration.", compared.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Corrections_in_the_folder_of_grades_outlive_every_grading()
+    {
+        Grade();
+        var table = Path.Combine(Grades, "corrections.csv");
+        const string text = "student,part,points,reason\nrosa-whitehorse,hydration.milk,1,\"Handed in on paper, and right.\"\n";
+        File.WriteAllText(table, text);
+
+        Grade();
+        Grade();
+
+        Assert.Equal(text, File.ReadAllText(table));
+        Assert.Equal(1, Points("rosa-whitehorse"));
+        Assert.Contains("Handed in on paper, and right.", File.ReadAllText(Path.Combine(Grades, "feedback", "rosa-whitehorse.html")), StringComparison.Ordinal);
+        Assert.Contains("Handed in on paper, and right.", File.ReadAllText(Path.Combine(Grades, "class-report.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_correction_that_fits_nothing_leaves_the_old_grades_as_they_are()
+    {
+        Grade();
+        var before = FolderContent.Digests(Grades);
+        var table = _folder.Of("corrections.csv");
+        File.WriteAllText(table, "student,part,points,reason\nrosa-whitehorse,hydration.milk,9,x\n");
+
+        var run = ClassKitRun.Of("grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Grades, "--corrections", table);
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("corrections.csv:2: The points are `9`", run.Problems, StringComparison.Ordinal);
+        Assert.Equal(before, FolderContent.Digests(Grades));
+    }
+
+    [Fact]
+    public void Without_an_earlier_grading_there_is_nothing_to_compare_with()
+    {
+        var run = ClassKitRun.Of("regrade", Dealt, "--returned", Checkout.Demo.Returned, "--grades", Grades);
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("grades.json", run.Problems, StringComparison.Ordinal);
+    }
+
+    private void Grade() => ClassKitRun.Of("grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Grades).Done();
+
+    private ClassKitRun Regrade(params string[] options) =>
+        ClassKitRun.Of(["regrade", Dealt, "--returned", Checkout.Demo.Returned, "--grades", Grades, .. options]).Done();
+
+    private JsonElement Record() => JsonDocument.Parse(File.ReadAllText(Path.Combine(Grades, "grades.json"))).RootElement.Clone();
+
+    private double Points(string student) => Record().GetProperty("students").EnumerateArray()
+        .Single(entry => entry.GetProperty("id").GetString() == student).GetProperty("points").GetDouble();
+
+    private List<(string Outcome, double Points, double OutOf)> Answers() =>
+    [
+        .. Record().GetProperty("students").EnumerateArray().SelectMany(student => student.GetProperty("answers").EnumerateArray())
+            .Select(answer => (answer.GetProperty("outcome").GetString()!, answer.GetProperty("points").GetDouble(), answer.GetProperty("outOf").GetDouble())),
+    ];
+}
