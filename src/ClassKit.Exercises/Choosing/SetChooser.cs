@@ -29,7 +29,7 @@ public static class SetChooser
         return exercise.Parts.Sum(part => part.Points);
     }
 
-    private static bool Fits(Exercise exercise, SetWish wish) =>
+    internal static bool Fits(Exercise exercise, SetWish wish) =>
         (wish.Skills.Count == 0 || wish.Skills.Contains(exercise.Skill, StringComparer.OrdinalIgnoreCase))
         && (wish.Levels.Count == 0 || wish.Levels.Contains(exercise.Level));
 
@@ -70,7 +70,7 @@ public static class SetChooser
         + (wish.Points is { } points ? named.Concat(chosen).Sum(PointsOf) / points : 0);
 
     /// <summary>Fisher and Yates's shuffle.</summary>
-    private static List<Exercise> Shuffled(List<Exercise> exercises, SeededDraws random)
+    internal static List<Exercise> Shuffled(IReadOnlyList<Exercise> exercises, SeededDraws random)
     {
         List<Exercise> shuffled = [.. exercises];
         for (var last = shuffled.Count - 1; last > 0; last--)

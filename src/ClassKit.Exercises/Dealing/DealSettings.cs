@@ -7,4 +7,10 @@ public sealed record DealSettings(DealPurpose Purpose, NumbersToAvoid Avoid)
 {
     /// <summary>Graded work, the first of its kind.</summary>
     public static DealSettings Usual { get; } = new(DealPurpose.Graded, NumbersToAvoid.None);
+
+    /// <summary>The ids of each student's exercises, by student id; null where everyone gets all.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string>>? Sets { get; init; }
+
+    /// <summary>True if a student gets an exercise.</summary>
+    internal bool Gives(Student student, Exercise exercise) => Sets is null || Sets[student.Id].Contains(exercise.Id);
 }

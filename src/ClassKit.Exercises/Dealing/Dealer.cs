@@ -1,12 +1,12 @@
 namespace ClassKit.Exercises;
 
-/// <summary>Deals every student of a roster a variant of every exercise.</summary>
+/// <summary>Deals every student of a roster a variant of every exercise, or of those of their own set.</summary>
 public static class Dealer
 {
     /// <summary>Deals a class.</summary>
     /// <param name="lesson">The lesson's id.</param>
     /// <param name="lessonTitle">Its title.</param>
-    /// <param name="exercises">At least one, laid out in this order.</param>
+    /// <param name="exercises">At least one, laid out in this order; with sets, those that are in any.</param>
     /// <param name="marking">Frozen into the deal.</param>
     /// <param name="roster">Who gets a workbook.</param>
     /// <param name="seed">Decides every draw; each student and exercise has a stream of its own, so that adding an exercise changes no other.</param>
@@ -28,6 +28,7 @@ public static class Dealer
             for (var student = 0; student < variants.Length; student++)
             {
                 var who = roster.Students[student];
+                if (!settings.Gives(who, hand.Exercise)) continue;
                 var random = SeededDraws.For(seed, StreamOf(settings.Purpose), hand.Exercise.Id, who.Id);
                 if (hand.Next(random, variant => settings.Avoid.Has(who, variant), out var problem) is not { } variant)
                 {

@@ -6,7 +6,7 @@ namespace ClassKit.Exercises;
 /// <param name="Cohort">What the class is called.</param>
 /// <param name="Seed">The seed that all variants were drawn from.</param>
 /// <param name="Marking">The marking scheme, frozen with the deal.</param>
-/// <param name="Exercises">The exercises, frozen with the deal, in workbook order.</param>
+/// <param name="Exercises">Every exercise that anyone was dealt, frozen with the deal, in workbook order. Its place among them is its number for everyone.</param>
 /// <param name="Students">What each student got, in roster order.</param>
 public sealed record DealtClass(
     string Lesson,
@@ -15,4 +15,16 @@ public sealed record DealtClass(
     ulong Seed,
     MarkingScheme Marking,
     IReadOnlyList<Exercise> Exercises,
-    IReadOnlyList<DealtStudent> Students);
+    IReadOnlyList<DealtStudent> Students)
+{
+    /// <summary>True if every student was dealt every exercise.</summary>
+    public bool IsSameForAll => Students.All(student => ExercisesOf(student).Count == Exercises.Count);
+
+    /// <summary>The exercises that one student was dealt, in workbook order.</summary>
+    public IReadOnlyList<Exercise> ExercisesOf(DealtStudent student)
+    {
+        ArgumentNullException.ThrowIfNull(student);
+        var own = student.Answers.Select(answer => answer.Exercise).ToHashSet();
+        return [.. Exercises.Where(exercise => own.Contains(exercise.Id))];
+    }
+}

@@ -3,8 +3,8 @@ namespace ClassKit.Exercises;
 /// <summary>What one student was dealt.</summary>
 /// <param name="Student">Who.</param>
 /// <param name="Workbook">The workbook's path within the dealt folder, with forward slashes.</param>
-/// <param name="Givens">Every given of every exercise.</param>
-/// <param name="Answers">Every part of every exercise.</param>
+/// <param name="Givens">Every given of every exercise of theirs.</param>
+/// <param name="Answers">Every part of every exercise of theirs.</param>
 public sealed record DealtStudent(
     Student Student,
     string Workbook,

@@ -28,7 +28,7 @@ public static class Rekeying
     private static DealtStudent Rekeyed(DealtStudent student, IReadOnlyList<Exercise> exercises, List<string> problems)
     {
         var expected = new Dictionary<(string, string), double>();
-        foreach (var exercise in exercises)
+        foreach (var exercise in exercises.Where(exercise => student.Answers.Any(answer => answer.Exercise == exercise.Id)))
         {
             var givens = student.GivensOf(exercise.Id);
             var answers = new Dictionary<string, double>();

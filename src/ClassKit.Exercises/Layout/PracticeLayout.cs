@@ -2,7 +2,7 @@ using ClassKit.CellFormulas;
 
 namespace ClassKit.Exercises;
 
-/// <summary>Where everything stands in the practice workbooks of a set of exercises: the same cells for every student.</summary>
+/// <summary>Where everything stands in the practice workbooks of a set of exercises: the same cells and numbers for every student who has an exercise.</summary>
 /// <remarks>
 /// Three anchors let a grader find a cell again in a returned workbook: its defined name, the tag in its row's first column,
 /// and its place as dealt.
@@ -34,6 +34,14 @@ public sealed class PracticeLayout
         if (FirstNameClash(exercises) is { } clash)
             throw new ArgumentException($"Two cells would be named '{clash}': rename an exercise, given or part.", nameof(exercises));
         return new([.. exercises.Select((exercise, index) => new ExerciseLayout(exercise, index + 1))]);
+    }
+
+    /// <summary>The layout of what one student was dealt; sheets, cells and numbers stay what they are for the class.</summary>
+    public PracticeLayout Of(DealtStudent student)
+    {
+        ArgumentNullException.ThrowIfNull(student);
+        var own = student.Answers.Select(answer => answer.Exercise).ToHashSet();
+        return own.Count == Exercises.Count ? this : new([.. Exercises.Where(layout => own.Contains(layout.Exercise.Id))]);
     }
 
     /// <summary>A defined name that two givens or parts would share, or null: for checking content before it is laid out.</summary>
