@@ -33,7 +33,7 @@ public static class Corrector
     /// <summary>The answers of a student whose work the instructor marks by hand: nothing came back that could be read.</summary>
     private static IReadOnlyList<AnswerGrade> OnPaper(DealtStudent student, DealtClass dealt) =>
     [
-        .. dealt.Exercises.SelectMany(exercise =>
+        .. dealt.ExercisesOf(student).SelectMany(exercise =>
         {
             var expected = student.AnswersOf(exercise.Id);
             return exercise.Parts.Select(part => new AnswerGrade(

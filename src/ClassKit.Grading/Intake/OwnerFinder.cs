@@ -53,10 +53,10 @@ internal sealed class OwnerFinder
     private DealtStudent? ByGivens(WorkbookSnapshot workbook)
     {
         if (_dealt.Students.Count == 0) return null;
-        // The places are the same for everyone, so that finding them for one student finds them for all.
+        // The places are the same for everyone who has an exercise, so that finding them for one student finds them for all.
         var finder = new CellFinder(workbook);
         var values = _dealt.Exercises
-            .SelectMany(exercise => finder.Find(_dealt.Students[0], exercise.Id).Givens.Select(given => (Key: (exercise.Id, given.Key), Place: given.Value)))
+            .SelectMany(exercise => finder.Find(_dealt.Students.First(student => student.Givens.Any(given => given.Exercise == exercise.Id)), exercise.Id).Givens.Select(given => (Key: (exercise.Id, given.Key), Place: given.Value)))
             .ToDictionary(given => given.Key, given => workbook.Find(given.Place)?.Stored ?? CellValue.Blank);
         var ranked = _dealt.Students
             .Select(student => (Student: student, Hits: student.Givens.Count(given =>

@@ -24,7 +24,7 @@ internal sealed class WorkbookGrader
         var finder = new CellFinder(workbook);
         return
         [
-            .. _dealt.Exercises.SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))
+            .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))
                 .Select(found => returned.Find(found.Cell) is { } content && TextFormulas.IsOne(returned, content) ? found.Grade with { Note = AnswerNotes.StoodAsText(found.Grade.Note) } : found.Grade),
         ];
     }

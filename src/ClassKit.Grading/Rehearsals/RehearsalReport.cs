@@ -14,6 +14,6 @@ public sealed record RehearsalReport(DealtClass Dealt, IReadOnlyList<RehearsedPa
     /// <summary>How many of them as they were made.</summary>
     public int GradedRight => Parts.Sum(part => part.GradedRight);
 
-    /// <summary>How long the set is expected to take a student, in minutes.</summary>
-    public int Minutes => Dealt.Exercises.Sum(exercise => exercise.Minutes);
+    /// <summary>How long a set is expected to take a student, in minutes; the mean over students where sets differ.</summary>
+    public double Minutes => Dealt.Students.Average(student => Dealt.ExercisesOf(student).Sum(exercise => exercise.Minutes));
 }

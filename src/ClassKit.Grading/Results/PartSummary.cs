@@ -13,8 +13,11 @@ public sealed record PartSummary(
     IReadOnlyDictionary<Outcome, int> Counts,
     IReadOnlyList<(Misconception Misconception, int Students)> Misconceptions)
 {
+    /// <summary>How many graded students were asked the part.</summary>
+    public int Asked => Counts.Values.Sum();
+
     /// <summary>How many answers were judged: all but unsupported ones.</summary>
-    public int Judged => Counts.Values.Sum() - Counts[Outcome.Unsupported];
+    public int Judged => Asked - Counts[Outcome.Unsupported];
 
     /// <summary>How many show that the method is understood: sound, or followed through, or a right number where no formula was asked.</summary>
     public int Understood =>

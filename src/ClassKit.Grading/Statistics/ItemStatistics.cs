@@ -8,6 +8,9 @@ namespace ClassKit.Grading;
 /// <param name="AlphaWithout">Cronbach's alpha of the other items; null where undefined.</param>
 public sealed record ItemStatistics(double? Difficulty, double? WithTotal, double? WithRest, double? Discrimination, double? AlphaWithout)
 {
+    /// <summary>How many students were asked the item.</summary>
+    public required int Asked { get; init; }
+
     /// <summary>Statistics of every item, in the table's order.</summary>
     public static IReadOnlyList<ItemStatistics> Of(ScoreTable table)
     {
@@ -24,6 +27,9 @@ public sealed record ItemStatistics(double? Difficulty, double? WithTotal, doubl
             Moments.Correlation(scores, table.Totals),
             Moments.Correlation(scores, table.Rest(item)),
             groups?.Difference(scores) / table.Most[item],
-            table.Items < 3 ? null : Reliability.AlphaOf(table.Without(item)));
+            table.Items < 3 ? null : Reliability.AlphaOf(table.Without(item)))
+        {
+            Asked = scores.Count,
+        };
     }
 }

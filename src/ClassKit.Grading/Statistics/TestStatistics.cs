@@ -3,18 +3,23 @@ namespace ClassKit.Grading;
 /// <summary>How well a set of parts measured a class.</summary>
 /// <param name="Students">How many students are in it: those graded, without an answer that was left to the instructor.</param>
 /// <param name="Items">Statistics of every part, in workbook order.</param>
-/// <param name="Reliability">How consistently the parts rank the students; null where undefined.</param>
+/// <param name="Reliability">How consistently the parts rank the students; null where undefined, as for students who were asked different parts.</param>
 public sealed record TestStatistics(int Students, IReadOnlyList<ItemStatistics> Items, Reliability? Reliability)
 {
     /// <summary>Computes them from what every part earned.</summary>
     public static TestStatistics Of(ClassGrades grades)
     {
         ArgumentNullException.ThrowIfNull(grades);
+        if (!grades.Dealt.IsSameForAll) return SpreadStatistics.Of(grades);
         var most = grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts).Select(part => part.Points).ToList();
         var rows = grades.Students
-            .Where(student => student.Status == GradeStatus.Graded && !student.Answers.Any(answer => answer.IsUndecided))
+            .Where(IsWhole)
             .Select(student => (IReadOnlyList<double>)[.. student.Answers.Select(answer => answer.Points)]);
         var table = new ScoreTable(most, [.. rows]);
         return new(table.Students, ItemStatistics.Of(table), Reliability.Of(table));
     }
+
+    /// <summary>True if all answers of a student were graded.</summary>
+    internal static bool IsWhole(StudentGrade student) =>
+        student.Status == GradeStatus.Graded && !student.Answers.Any(answer => answer.IsUndecided);
 }

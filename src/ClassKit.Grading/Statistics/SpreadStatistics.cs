@@ -1,0 +1,38 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Statistics where students had different sets of equal weight.</summary>
+/// <remarks>
+/// Every item is looked at among those who were asked it, held against the share that each of them earned of their own set. There is no reliability:
+/// alpha compares items over students who were asked all of them.
+/// </remarks>
+internal static class SpreadStatistics
+{
+    public static TestStatistics Of(ClassGrades grades)
+    {
+        var students = grades.Students.Where(TestStatistics.IsWhole).ToList();
+        return new(
+            students.Count,
+            [.. grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => Of(students, exercise, part)))],
+            null);
+    }
+
+    private static ItemStatistics Of(List<StudentGrade> students, Exercise exercise, Part part)
+    {
+        var asked = students.Select(student => (Student: student, Answer: student.Answers.FirstOrDefault(answer => answer.Exercise.Id == exercise.Id && answer.Part.Id == part.Id)))
+            .Where(pair => pair.Answer is not null).ToList();
+        var scores = asked.ConvertAll(pair => pair.Answer!.Points);
+        var totals = asked.ConvertAll(pair => pair.Student.Points / pair.Student.OutOf);
+        var rests = asked.ConvertAll(pair => (pair.Student.Points - pair.Answer!.Points) / (pair.Student.OutOf - part.Points));
+        return new(
+            scores.Count == 0 ? null : scores.Average() / part.Points,
+            Moments.Correlation(scores, totals),
+            rests.TrueForAll(double.IsFinite) ? Moments.Correlation(scores, rests) : null,
+            ExtremeGroups.Of(totals)?.Difference(scores) / part.Points,
+            null)
+        {
+            Asked = scores.Count,
+        };
+    }
+}
