@@ -6,7 +6,7 @@ using ClassKit.Pages.Outcomes;
 namespace ClassKit.Pages.Feedback;
 
 /// <summary>One exercise as a feedback page tells it.</summary>
-/// <param name="Number">Its place in the workbook, from 1.</param>
+/// <param name="Number">The number that it has for the class, from 1.</param>
 /// <param name="Exercise">The exercise.</param>
 /// <param name="Answers">Its answers, in the order of its parts.</param>
 public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyList<AnswerGrade> Answers)
@@ -18,12 +18,11 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     public double OutOf => Answers.Sum(answer => answer.OutOf);
 
     /// <summary>A student's exercises in workbook order.</summary>
-    public static IReadOnlyList<ExerciseFeedback> Of(StudentGrade grade) =>
-    [
-        .. grade.Answers
-            .GroupBy(answer => answer.Exercise.Id)
-            .Select((answers, index) => new ExerciseFeedback(index + 1, answers.First().Exercise, [.. answers])),
-    ];
+    public static IReadOnlyList<ExerciseFeedback> Of(StudentGrade grade, DealtClass dealt)
+    {
+        var numbers = dealt.Exercises.Index().ToDictionary(entry => entry.Item.Id, entry => entry.Index + 1);
+        return [.. grade.Answers.GroupBy(answer => answer.Exercise.Id).Select(answers => new ExerciseFeedback(numbers[answers.Key], answers.First().Exercise, [.. answers]))];
+    }
 
     /// <summary>The letter of one of its parts.</summary>
     public string LetterOf(string part) => Wording.Letter(Exercise.Parts.Index().First(entry => entry.Item.Id == part).Index);

@@ -13,8 +13,8 @@ public sealed record NumberedExercise(int Number, Exercise Exercise)
     {
         ArgumentNullException.ThrowIfNull(dealt);
         ArgumentNullException.ThrowIfNull(student);
-        var own = student.Answers.Select(answer => answer.Exercise).ToHashSet();
-        return [.. dealt.Exercises.Index().Where(entry => own.Contains(entry.Item.Id)).Select(entry => new NumberedExercise(entry.Index + 1, entry.Item))];
+        var own = dealt.ExercisesOf(student);
+        return [.. dealt.Exercises.Index().Where(entry => own.Contains(entry.Item)).Select(entry => new NumberedExercise(entry.Index + 1, entry.Item))];
     }
 
     /// <summary>The number and letter of one of its parts: 2a.</summary>

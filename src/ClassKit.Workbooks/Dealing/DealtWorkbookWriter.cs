@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ClassKit.Exercises;
 using ClosedXML.Excel;
 
@@ -12,7 +13,7 @@ public sealed class DealtWorkbookWriter
 {
     private readonly DealtClass _dealt;
     private readonly PracticeLayout _layout;
-    private readonly Lazy<WorkbookTemplate> _template;
+    private readonly ConcurrentDictionary<string, Lazy<WorkbookTemplate>> _templates = [];
 
     /// <summary>Makes ready for a class.</summary>
     public DealtWorkbookWriter(DealtClass dealt)
@@ -20,7 +21,6 @@ public sealed class DealtWorkbookWriter
         ArgumentNullException.ThrowIfNull(dealt);
         _dealt = dealt;
         _layout = PracticeLayout.For(dealt.Exercises);
-        _template = new(() => WorkbookTemplate.Of(_layout, LayOut(StandIn.For(_layout))));
     }
 
     /// <summary>A student's workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>
@@ -29,29 +29,37 @@ public sealed class DealtWorkbookWriter
     public byte[] Write(DealtStudent student)
     {
         ArgumentNullException.ThrowIfNull(student);
-        RequireSamePlaces(student);
-        return WorkbookTemplate.Suits(_layout, student) ? _template.Value.Fill(student) : LayOut(student);
+        var layout = _layout.Of(student);
+        RequireSamePlaces(layout, student);
+        return WorkbookTemplate.Suits(layout, student) ? TemplateOf(layout).Fill(student) : LayOut(layout, student);
     }
 
     /// <summary>One workbook of a class; for many, make one writer.</summary>
     public static byte[] Write(DealtClass dealt, DealtStudent student) => new DealtWorkbookWriter(dealt).Write(student);
 
     /// <summary>The workbook laid out cell by cell.</summary>
-    internal byte[] LayOut(DealtStudent student)
+    internal byte[] LayOut(DealtStudent student) => LayOut(_layout.Of(student), student);
+
+    private byte[] LayOut(PracticeLayout layout, DealtStudent student)
     {
         using var workbook = new XLWorkbook();
         workbook.Properties.Title = $"Practice workbook: {_dealt.LessonTitle} – {student.Student.Name}";
-        StartSheet.Write(workbook, _dealt, student, _layout);
-        foreach (var exercise in _layout.Exercises)
+        StartSheet.Write(workbook, _dealt, student, layout);
+        foreach (var exercise in layout.Exercises)
             ExerciseSheet.Write(workbook, _dealt, student, exercise);
 
         workbook.Worksheet(PracticeLayout.StartSheet).SetTabActive().SetTabSelected();
         return workbook.ToBytes();
     }
 
-    private void RequireSamePlaces(DealtStudent student)
+    /// <summary>One template for all students who have the same exercises.</summary>
+    private WorkbookTemplate TemplateOf(PracticeLayout layout) => _templates.GetOrAdd(
+        string.Join(' ', layout.Exercises.Select(exercise => exercise.Exercise.Id)),
+        _ => new(() => WorkbookTemplate.Of(layout, LayOut(layout, StandIn.For(layout))))).Value;
+
+    private static void RequireSamePlaces(PracticeLayout layout, DealtStudent student)
     {
-        var places = _layout.Exercises
+        var places = layout.Exercises
             .SelectMany(exercise => exercise.Givens.Select(given => (given.DefinedName, given.Address))
                 .Concat(exercise.Answers.Select(answer => (answer.DefinedName, answer.Address))))
             .ToHashSet();

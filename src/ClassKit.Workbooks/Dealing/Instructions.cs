@@ -6,11 +6,13 @@ namespace ClassKit.Workbooks;
 /// <summary>What a student is told before starting. The sentences on credit say what the marking scheme does.</summary>
 internal static class Instructions
 {
-    public static IReadOnlyList<string> For(MarkingScheme marking)
+    /// <param name="marking">How outcomes become points.</param>
+    /// <param name="first">The tag of the first answer cell.</param>
+    public static IReadOnlyList<string> For(MarkingScheme marking, string first)
     {
         List<string> steps =
         [
-            "Every tab at the bottom is one exercise. Read the problem, then fill the cells in the thick frame, from 1a on.",
+            $"Every tab at the bottom is one exercise. Read the problem, then fill the cells in the thick frame, from {first} on.",
             "Answer with a formula that uses the given cells: type = and click the cells, for example =C7*C8. " + Typed(marking),
         ];
         if (marking.FollowThroughShare > 0)

@@ -27,9 +27,9 @@ internal static class StartSheet
         sheet.AsPage();
         SetColumns(sheet);
         WriteWhose(sheet, dealt, student);
-        var row = WriteSteps(sheet, dealt, 7);
+        var row = WriteSteps(sheet, Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag), 7);
         row = WriteLegend(sheet, row + 1);
-        row = WriteContents(sheet, layout, row + 1);
+        row = WriteContents(sheet, layout, dealt.IsSameForAll, row + 1);
 
         sheet.TabColor = Palette.Answer;
         sheet.SheetView.ZoomScale = 110;
@@ -65,11 +65,10 @@ internal static class StartSheet
         sheet.Row(row).Height = 19;
     }
 
-    private static int WriteSteps(IXLWorksheet sheet, DealtClass dealt, int row)
+    private static int WriteSteps(IXLWorksheet sheet, IReadOnlyList<string> steps, int row)
     {
         Row(sheet, row).AsHeading();
         sheet.Cell(row, Label).SetText("How it works");
-        var steps = Instructions.For(dealt.Marking);
         for (var index = 0; index < steps.Count; index++)
         {
             row++;
@@ -103,10 +102,10 @@ internal static class StartSheet
         return row + 1;
     }
 
-    private static int WriteContents(IXLWorksheet sheet, PracticeLayout layout, int row)
+    private static int WriteContents(IXLWorksheet sheet, PracticeLayout layout, bool isSameForAll, int row)
     {
         Row(sheet, row).AsHeading();
-        sheet.Cell(row, Label).SetText("Your exercises");
+        sheet.Cell(row, Label).SetText(isSameForAll ? "Your exercises" : "Your exercises; others have others of equal weight");
         sheet.Cell(row, Skill).SetText("Skill");
         Right(sheet.Cell(row, Minutes).SetText("Minutes"));
         Right(sheet.Cell(row, Points).SetText("Points"));

@@ -19,15 +19,15 @@ internal sealed class GradebookGrid
     public const int StatusColumn = 3;
     public const int FirstPartColumn = 4;
 
-    private readonly Dictionary<(string Exercise, string Part), string> _tags;
+    private readonly Dictionary<(string Exercise, string Part), int> _places;
 
     public GradebookGrid(ClassGrades grades)
     {
         Layout = PracticeLayout.For(grades.Dealt.Exercises);
         Answers = [.. Layout.Exercises.SelectMany(exercise => exercise.Answers)];
-        _tags = Layout.Exercises
-            .SelectMany(exercise => exercise.Answers.Select(answer => (Key: (exercise.Exercise.Id, answer.Part.Id), answer.Tag)))
-            .ToDictionary(entry => entry.Key, entry => entry.Tag);
+        _places = Layout.Exercises
+            .SelectMany(exercise => exercise.Answers.Select(answer => (exercise.Exercise.Id, answer.Part.Id)))
+            .Index().ToDictionary(entry => entry.Item, entry => entry.Index);
         LastStudentRow = FirstStudentRow + Math.Max(grades.Students.Count, 1) - 1;
     }
 
@@ -40,7 +40,12 @@ internal sealed class GradebookGrid
 
     public int LastPartColumn => FirstPartColumn + Answers.Count - 1;
 
-    public string TagOf(AnswerGrade answer) => _tags[(answer.Exercise.Id, answer.Part.Id)];
+    public string TagOf(AnswerGrade answer) => Answers[PlaceOf(answer)].Tag;
+
+    /// <summary>The column of an answer's part. Columns of parts that a student was not asked stay empty in their row.</summary>
+    public int ColumnOf(AnswerGrade answer) => FirstPartColumn + PlaceOf(answer);
+
+    private int PlaceOf(AnswerGrade answer) => _places[(answer.Exercise.Id, answer.Part.Id)];
 
     /// <summary>The range of a student's parts, such as <c>D7:F7</c>, its rows fixed if wanted.</summary>
     public string PartsOf(int row, bool isRowFixed = false)

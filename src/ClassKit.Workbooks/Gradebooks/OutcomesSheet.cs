@@ -21,8 +21,8 @@ internal static class OutcomesSheet
         for (var index = 0; index < grades.Students.Count; index++)
         {
             var row = GradebookGrid.FirstStudentRow + index;
-            for (var part = 0; part < grades.Students[index].Answers.Count; part++)
-                sheet.Cell(row, GradebookGrid.FirstPartColumn + part).SetText(OutcomeWords.Of(grades.Students[index].Answers[part].Outcome));
+            foreach (var answer in grades.Students[index].Answers)
+                sheet.Cell(row, grid.ColumnOf(answer)).SetText(OutcomeWords.Of(answer.Outcome));
 
             sheet.Range(row, 1, row, grid.LastPartColumn).AsTableRow();
         }

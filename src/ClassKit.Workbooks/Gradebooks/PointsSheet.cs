@@ -20,7 +20,7 @@ internal static class PointsSheet
         var (outOf, percent, file, flags) = (total + 1, total + 2, total + 3, total + 4);
         GridHead.Write(sheet, grades, grid, new(
             "Gradebook",
-            $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.",
+            $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.{(grades.Dealt.IsSameForAll ? "" : " Students had different sets of equal weight: an empty cell was not asked.")}",
             PartWidth,
             XLAlignmentHorizontalValues.Center,
             flags));
@@ -51,12 +51,12 @@ internal static class PointsSheet
 
     private static void WriteStudent(IXLWorksheet sheet, StudentGrade student, GradebookGrid grid, int row)
     {
-        for (var index = 0; index < student.Answers.Count; index++)
+        foreach (var answer in student.Answers)
         {
-            var cell = sheet.Cell(row, GradebookGrid.FirstPartColumn + index);
-            if (student.Answers[index].IsUndecided) cell.SetText(Undecided).AsAttention();
-            else cell.SetValue(student.Answers[index].Points);
-            if (student.Answers[index].Correction is not null) cell.AsCorrected();
+            var cell = sheet.Cell(row, grid.ColumnOf(answer));
+            if (answer.IsUndecided) cell.SetText(Undecided).AsAttention();
+            else cell.SetValue(answer.Points);
+            if (answer.Correction is not null) cell.AsCorrected();
         }
 
         var total = grid.LastPartColumn + 1;
