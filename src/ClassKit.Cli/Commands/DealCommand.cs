@@ -14,10 +14,10 @@ internal static class DealCommand
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);
         var set = new SetOptions();
         var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, to, seed };
-        set.AddTo(command);
+        set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
             parsed.GetRequiredValue(to), DealPractice.Kind,
-            DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed), parsed.GetValue(seed))));
+            DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed, parsed.GetValue(seed)))));
         return command;
     }
 }

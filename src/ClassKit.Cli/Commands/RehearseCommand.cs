@@ -8,7 +8,7 @@ internal static class RehearseCommand
 {
     public static Command Create(Report report)
     {
-        var lesson = CommonOptions.Lesson();
+        var lesson = CommonOptions.LessonOrExercises();
         var students = new Option<int>("--students") { Description = $"How many students to invent, 2 to {RehearseLesson.MostStudents}.", HelpName = "N", Required = true };
         students.Validators.Add(result =>
         {
@@ -18,9 +18,11 @@ internal static class RehearseCommand
         var to = CommonOptions.Out("the report and everything behind it");
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);
         var command = new Command(RehearseLesson.Kind, "Let an invented class take the exercises before the real one does.") { lesson, students, to, seed };
+        var set = new SetOptions();
+        set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
             parsed.GetRequiredValue(to), RehearseLesson.Kind,
-            RehearseLesson.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(students), parsed.GetValue(seed))));
+            RehearseLesson.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(students), set.Wish(parsed, parsed.GetValue(seed)))));
         return command;
     }
 }

@@ -2,10 +2,11 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using ClassKit.Exercises;
+using ClassKit.UseCases;
 
 namespace ClassKit.Cli.Commands;
 
-/// <summary>The options with which a set of exercises is chosen.</summary>
+/// <summary>The options with which a set of exercises is chosen, for everyone or for each student.</summary>
 internal sealed class SetOptions
 {
     private readonly Option<string[]> _exercises = Many("--exercise", "ID", "An exercise by name, of the lesson or of the practice folder beside it; repeat it for more.");
@@ -19,6 +20,18 @@ internal sealed class SetOptions
 
     private readonly Option<int?> _minutes = new("--minutes") { Description = "Choose a set that takes at most so many minutes, and nearly.", HelpName = "N", CustomParser = result => (int?)ParseAmount(result) };
     private readonly Option<int?> _points = new("--points") { Description = "Choose a set that is worth at most so many points, and nearly.", HelpName = "N", CustomParser = result => (int?)ParseAmount(result) };
+
+    private readonly Option<bool> _spread = new("--spread") { Description = "Different sets of equal weight for the students: the same points, skills and levels, and nearly the same minutes." };
+
+    /// <summary>Adds the options to a command that deals to a class.</summary>
+    public void AddWithSpreadTo(Command command)
+    {
+        AddTo(command);
+        command.Options.Add(_spread);
+    }
+
+    /// <summary>What was asked of a deal on the command line.</summary>
+    public DealWish Wish(ParseResult parsed, ulong seed) => new(Wish(parsed), parsed.GetValue(_spread), seed);
 
     /// <summary>Adds the options to a command.</summary>
     public void AddTo(Command command)

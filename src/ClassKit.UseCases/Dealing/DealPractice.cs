@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Lessons;
@@ -18,38 +19,56 @@ public static class DealPractice
     /// <summary>Reads a lesson, or a folder of exercises, and a roster, and makes everything that dealing makes.</summary>
     /// <param name="folder">The lesson's folder, or one of exercises.</param>
     /// <param name="rosterFile">The students.</param>
-    /// <param name="wish">Which exercises are wanted; <see cref="SetWish.None"/> for all of the lesson's own.</param>
-    /// <param name="seed">Decides every draw.</param>
-    public static Produced Make(string folder, string rosterFile, SetWish wish, ulong seed)
+    /// <param name="wish">What is wanted; <see cref="SetWish.None"/> for all of the lesson's own exercises.</param>
+    public static Produced Make(string folder, string rosterFile, DealWish wish)
     {
         ArgumentNullException.ThrowIfNull(wish);
-        var set = PracticeSet.Read(folder, wish, seed);
         var roster = RosterReader.Read(rosterFile);
-        if (!set.Succeeded || !roster.Succeeded) return Produced.Nothing([.. set.Problems, .. roster.Problems]);
-        var produced = Make(set.Model, roster.Model, seed, folder).Produced;
-        return produced.Succeeded && !wish.IsNone ? produced with { Notes = [set.Model.Summary, .. produced.Notes] } : produced;
+        var set = PracticeSet.Read(folder, wish.Set, wish.Seed);
+        return set.Succeeded && roster.Succeeded ? Make(set.Model, roster.Model, wish, folder).Produced : Produced.Nothing([.. set.Problems, .. roster.Problems]);
     }
 
-    /// <summary>Deals a lesson that is at hand.</summary>
+    /// <summary>Deals a lesson that is at hand, the same to everyone.</summary>
     internal static (Produced Produced, DealtClass? Dealt) Make(Lesson lesson, Roster roster, ulong seed, string lessonFolder) =>
-        Make(PracticeSet.Of(lesson), roster, seed, lessonFolder);
+        Make(PracticeSet.Of(lesson), roster, new(SetWish.None, false, seed), lessonFolder);
 
-    private static (Produced Produced, DealtClass? Dealt) Make(PracticeSet set, Roster roster, ulong seed, string folder)
+    /// <summary>Deals a set that is at hand.</summary>
+    internal static (Produced Produced, DealtClass? Dealt) Make(PracticeSet set, Roster roster, DealWish wish, string folder)
     {
-        var result = Dealer.Deal(set.Id, set.Title, set.Exercises, set.Marking, roster, seed);
+        var spread = wish.IsSpread ? SpreadChooser.Choose(set.Pool, wish.Set, roster.Students, wish.Seed) : null;
+        var exercises = spread?.Exercises ?? set.Exercises;
+        if (PracticeLayout.FirstNameClash(exercises) is { } clash) return (Produced.Nothing(PracticeSet.Clash(folder, clash)), null);
+        var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, roster, wish.Seed, DealSettings.Usual with { Sets = spread?.Sets });
         if (result.Class is not { } dealt)
             return (Produced.Nothing([.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem))]), null);
-        var writer = new DealtWorkbookWriter(dealt);
         return (new(
+            FilesOf(dealt),
             [
-                .. dealt.Students.Select(student => new OutputFile(student.Workbook, stream => stream.Write(writer.Write(student)))),
-                .. dealt.Students.Select(student => OutputFile.OfText($"sheets/{student.Student.Id}.html", () => HtmlPages.Sheet(dealt, student))),
-                OutputFile.OfText("answer-key.html", () => HtmlPages.AnswerKey(dealt)),
-                new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
-            ],
-            [
-                $"{dealt.Students.Count} workbooks of {dealt.Exercises.Count} exercises, seed {seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {DealtJson.FileName} and the key to yourself.",
+                .. spread is not null ? [Summary(spread)] : wish.Set.IsNone ? (IEnumerable<string>)[] : [set.Summary],
+                $"{dealt.Students.Count} workbooks of {dealt.ExercisesOf(dealt.Students[0]).Count} exercises, seed {wish.Seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {DealtJson.FileName} and the key to yourself.",
                 .. result.Notes,
             ], []), dealt);
+    }
+
+    /// <summary>The files of a dealt folder.</summary>
+    internal static IReadOnlyList<OutputFile> FilesOf(DealtClass dealt)
+    {
+        var writer = new DealtWorkbookWriter(dealt);
+        return
+        [
+            .. dealt.Students.Select(student => new OutputFile(student.Workbook, stream => stream.Write(writer.Write(student)))),
+            .. dealt.Students.Select(student => OutputFile.OfText($"sheets/{student.Student.Id}.html", () => HtmlPages.Sheet(dealt, student))),
+            OutputFile.OfText("answer-key.html", () => HtmlPages.AnswerKey(dealt)),
+            new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
+        ];
+    }
+
+    private static string Summary(Spread spread)
+    {
+        var minutes = spread.LeastMinutes == spread.MostMinutes ? $"{spread.LeastMinutes}" : $"{spread.LeastMinutes} to {spread.MostMinutes}";
+        var weight = string.Create(CultureInfo.InvariantCulture, $"each {spread.Points:0.##} points, about {minutes} minutes, and as many exercises of each skill and level");
+        return spread.Different == 1
+            ? $"No second set of equal weight was found, so that everyone gets the same: {weight}. Ask for fewer minutes or points, so that there is something to choose from."
+            : $"{spread.Different} different sets of {spread.Exercises.Count} exercises: {weight}.";
     }
 }

@@ -12,6 +12,9 @@ namespace ClassKit.UseCases;
 /// <param name="Marking">How outcomes become points.</param>
 internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise> Exercises, MarkingScheme Marking)
 {
+    /// <summary>All that the exercises were chosen from.</summary>
+    public IReadOnlyList<Exercise> Pool { get; init; } = Exercises;
+
     /// <summary>Where marks are described if no lesson says where.</summary>
     private const string UsualMarks = "rubrics/calculation-marks.md";
 
@@ -27,10 +30,13 @@ internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exerci
         var chosen = SetChooser.Choose(all.Model.Exercises, wish, seed);
         if (chosen.Count == 0)
             return new(null, [new(folder, null, "No exercise fits what is asked", "Ask for other skills or levels, or for more minutes or points.")]);
-        if (PracticeLayout.FirstNameClash(chosen) is { } clash)
-            return new(null, [new(folder, null, $"Two cells of the practice workbook would both be named {clash}", "Rename an exercise, a given or a part.")]);
-        return new(all.Model with { Exercises = chosen }, []);
+        if (PracticeLayout.FirstNameClash(chosen) is { } clash) return new(null, [Clash(folder, clash)]);
+        return new(all.Model with { Exercises = chosen, Pool = all.Model.Exercises }, []);
     }
+
+    /// <summary>What is said of two cells with one name.</summary>
+    public static Diagnostic Clash(string folder, string name) =>
+        new(folder, null, $"Two cells of the practice workbook would both be named {name}", "Rename an exercise, a given or a part.");
 
     /// <summary>All of a lesson's own exercises.</summary>
     public static PracticeSet Of(Lesson lesson) => new(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking);

@@ -1,7 +1,5 @@
-using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Grading;
-using ClassKit.Lessons;
 using ClassKit.Pages;
 using ClassKit.Workbooks;
 
@@ -16,24 +14,29 @@ public static class RehearseLesson
     /// <summary>The most students that can be invented.</summary>
     public const int MostStudents = 500;
 
-    /// <summary>Reads a lesson, invents the class, deals, fills in, grades and reports.</summary>
-    public static Produced Make(string lessonFolder, int students, ulong seed)
+    /// <summary>Reads a lesson, or a folder of exercises, invents the class, deals, fills in, grades and reports.</summary>
+    /// <param name="folder">The lesson's folder, or one of exercises.</param>
+    /// <param name="students">How many to invent, 2 to <see cref="MostStudents"/>.</param>
+    /// <param name="wish">What is dealt to them.</param>
+    public static Produced Make(string folder, int students, DealWish wish)
     {
-        var lesson = LessonReader.Read(lessonFolder);
-        return lesson.Succeeded ? Make(lesson.Model, students, seed, lessonFolder) : Produced.Nothing(lesson.Problems);
+        ArgumentNullException.ThrowIfNull(wish);
+        var set = PracticeSet.Read(folder, wish.Set, wish.Seed);
+        return set.Succeeded ? Make(set.Model, students, wish, folder) : Produced.Nothing(set.Problems);
     }
 
-    private static Produced Make(Lesson lesson, int students, ulong seed, string lessonFolder)
+    private static Produced Make(PracticeSet set, int students, DealWish wish, string folder)
     {
+        var seed = wish.Seed;
         var invented = InventedClass.Invent(students, seed);
         var roster = new Roster("Invented class", [.. invented.Select(student => student.Student)]);
-        var (dealing, dealt) = DealPractice.Make(lesson, roster, seed, lessonFolder);
+        var (dealing, dealt) = DealPractice.Make(set, roster, wish, folder);
         if (dealt is null) return dealing;
 
         var answers = invented.Zip(dealt.Students, (student, seat) => Answer(dealt, student, seat, seed)).ToList();
-        var workbooks = dealing.Files.ToDictionary(file => file.Path, file => file.Content);
+        var workbooks = dealing.Files.ToDictionary(file => file.Path);
         var returned = dealt.Students.Zip(answers, (seat, filled) => new OutputFile(
-            $"returned/{seat.Student.Id}.xlsx", WorkbookFiller.Fill(workbooks[seat.Workbook], Returning.Edits(seat, filled)))).ToList();
+            $"returned/{seat.Student.Id}.xlsx", WorkbookFiller.Fill(workbooks[seat.Workbook].Content, Returning.Edits(seat, filled)))).ToList();
         var grades = ClassGrader.Grade(dealt, [.. returned.Select(file => FileReading.Read(new(Path.GetFileName(file.Path), file.Content, null)))]);
         var report = Report(dealt, invented, answers, grades);
         return new(
@@ -43,7 +46,7 @@ public static class RehearseLesson
                 .. returned,
                 .. GradeClass.Make(grades).Files.Select(file => file.Below("graded")),
             ],
-            [$"{students} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. The set takes about {report.Minutes} minutes."],
+            [$"{students} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. The set takes about {report.Minutes:0} minutes."],
             []);
     }
 
@@ -52,7 +55,7 @@ public static class RehearseLesson
         var random = SeededDraws.For(seed, "answers", student.Student.Id);
         return
         [
-            .. dealt.Exercises.SelectMany(exercise =>
+            .. dealt.ExercisesOf(seat).SelectMany(exercise =>
             {
                 var sheet = new AnswerSheet(exercise, seat);
                 return exercise.Parts.Select(part => sheet.Answer(part, student.Choose(random), random.Below(1000))).ToList();
