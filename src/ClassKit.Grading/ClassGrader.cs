@@ -52,11 +52,17 @@ public sealed class ClassGrader
         var byStudent = inOrder.Where(file => file.Student is not null).ToLookup(file => file.Student!.Student.Id);
         var chooser = new VersionChooser(_dealt.Marking);
         var settled = _dealt.Students.Select(student => chooser.Choose(student, [.. byStudent[student.Student.Id]])).ToList();
-        return new(_dealt, [.. settled.Select(student => student.Grade)],
+        return WithFacts(new(_dealt, [.. settled.Select(student => student.Grade)],
         [
             .. settled.SelectMany(student => student.Files).Concat(inOrder.Where(file => file.Student is null).Select(OfNobody))
                 .OrderBy(file => file.File, StringComparer.Ordinal),
-        ]);
+        ]));
+    }
+
+    private static ClassGrades WithFacts(ClassGrades grades)
+    {
+        var facts = IntegrityFacts.In(grades);
+        return grades with { Students = [.. grades.Students.Select(student => student with { Flags = [.. student.Flags, .. facts[student.Student.Student.Id]] })] };
     }
 
     private static List<Flag> FlagOwner(ReturnedFile file, Owner owner, DealtStudent? named)

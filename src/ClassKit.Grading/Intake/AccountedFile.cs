@@ -9,4 +9,8 @@ namespace ClassKit.Grading;
 /// <param name="Fate">What became of it.</param>
 /// <param name="Student">Whose it is, or seems to be by its name; null if nobody's.</param>
 /// <param name="Reason">Why it does not count, in words that can be forwarded to the student; empty for one that does.</param>
-public sealed record AccountedFile(string File, string? Digest, DateTime? Modified, FileFate Fate, Student? Student, string Reason);
+public sealed record AccountedFile(string File, string? Digest, DateTime? Modified, FileFate Fate, Student? Student, string Reason)
+{
+    /// <summary>Who saved it last, as it says itself; null if it does not say. Compared within the class and never shown.</summary>
+    public string? SavedBy { get; init; }
+}

@@ -31,5 +31,5 @@ public sealed class JudgedFile
     internal DateTime? Changed => _file.Modified ?? _file.Dated;
 
     /// <summary>The file accounted for.</summary>
-    internal AccountedFile As(FileFate fate, string reason = "") => new(Path, Digest, _file.Modified, fate, Student?.Student, reason);
+    internal AccountedFile As(FileFate fate, string reason = "") => new(Path, Digest, _file.Modified, fate, Student?.Student, reason) { SavedBy = _file.SavedBy };
 }

@@ -17,6 +17,9 @@ public sealed record ReturnedFile(string Path, WorkbookSnapshot? Workbook, strin
     /// <summary>When it was changed last by the folder or archive that it came in; null if that does not say.</summary>
     public DateTime? Dated { get; init; }
 
+    /// <summary>Who saved it last, as it says itself; null if it does not say.</summary>
+    public string? SavedBy { get; init; }
+
     /// <summary>True for what programs and operating systems leave beside workbooks and nobody handed in.</summary>
     public bool IsLeftover { get; init; }
 }

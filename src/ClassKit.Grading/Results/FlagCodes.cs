@@ -21,6 +21,15 @@ public static class FlagCodes
     /// <summary>A formula that we cannot evaluate.</summary>
     public const string FormulaToLookAt = "formula-to-look-at";
 
+    /// <summary>Wrong numbers that are right for what another student was dealt.</summary>
+    public const string FitsAnotherVariant = "fits-another-variant";
+
+    /// <summary>Wrong answers written exactly as another student wrote them, beyond chance.</summary>
+    public const string SharedMistakes = "shared-mistakes";
+
+    /// <summary>A workbook last saved by the person who saved another student's.</summary>
+    public const string SharedAuthor = "shared-author";
+
     /// <summary>A file that cannot be read and seems to be this student's.</summary>
     public const string UnreadableFile = "unreadable-file";
 }

@@ -20,6 +20,7 @@ internal static class FileReading
         {
             Digest = Digest(bytes),
             Modified = reading.Properties.Modified,
+            SavedBy = reading.Properties.LastModifiedBy,
             Dated = item.Dated,
         };
     }

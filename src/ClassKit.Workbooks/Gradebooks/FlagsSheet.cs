@@ -13,11 +13,11 @@ internal static class FlagsSheet
             "Flags",
             $"Flags: {grades.Dealt.LessonTitle}",
             "Facts, not verdicts: talk with the student first.",
-            [new("Student", 26), new("Id", 14), new("File", 34), new("Flag", 26), new("What was found", 80)]);
+            [new("Student", 26), new("Id", 14), new("File", 34), new("Flag", 26), new("What was found", 70), new("What may lie behind it", 50)]);
         foreach (var student in grades.Students)
         {
             foreach (var flag in student.Flags)
-                sheet.Add(student.Student.Student.Name, student.Student.Student.Id, student.File, flag.Code, flag.Message);
+                sheet.Add(student.Student.Student.Name, student.Student.Student.Id, student.File, flag.Code, flag.Message, InnocentExplanations.Of(flag.Code));
         }
 
         var isEmpty = grades.Students.All(student => student.Flags.Count == 0);

@@ -1,0 +1,35 @@
+using System.Globalization;
+
+namespace ClassKit.Grading;
+
+/// <summary>Facts that only show when a class's work is looked at together, each with how likely chance alone makes it. Never a verdict.</summary>
+internal static class IntegrityFacts
+{
+    /// <summary>
+    /// A fact is put before the instructor if chance alone would bring one like it in at most this many classes: one in twenty. Any such line
+    /// is a convention; common practice, no source.
+    /// </summary>
+    public const double Line = 0.05;
+
+    /// <summary>The flags of every student whom some fact concerns, by the student's id.</summary>
+    public static ILookup<string, Flag> In(ClassGrades grades) => FittingElsewhere.In(grades)
+        .Concat(SharedMistakes.In(grades))
+        .Concat(SharedAuthors.In(grades))
+        .ToLookup(fact => fact.Student.Id, fact => fact.Flag);
+
+    /// <summary>A rate as people say it: “about 1 in 40”.</summary>
+    public static string Chance(double expected) => expected < 0.001
+        ? "in fewer than 1 in 1000 classes"
+        : string.Create(CultureInfo.InvariantCulture, $"in about 1 in {Math.Round(1 / expected, MidpointRounding.AwayFromZero):0} classes");
+
+    /// <summary>Parts as lists name them.</summary>
+    public static string Parts(IEnumerable<(string Exercise, string Part)> parts) => string.Join(", ", parts.Select(part => $"{part.Exercise}.{part.Part}"));
+
+    /// <summary>The answers that a wrong turn of the student's own made: neither right nor carried on from a slip.</summary>
+    public static IEnumerable<AnswerGrade> Wrong(StudentGrade student) =>
+        student.Answers.Where(answer => answer.Outcome is Outcome.Incorrect or Outcome.Misconception);
+
+    /// <summary>Every two students, each pair once.</summary>
+    public static IEnumerable<(StudentGrade One, StudentGrade Other)> Pairs(IReadOnlyList<StudentGrade> students) =>
+        students.SelectMany((one, at) => students.Skip(at + 1).Select(other => (one, other)));
+}

@@ -1,0 +1,26 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Workbooks of different students that name the same person as having saved them last.</summary>
+/// <remarks>Where much of the class shares a name, it is that of a machine or a school account, and says nothing of anybody. Who it is stays in the file: the fact is that it is the same.</remarks>
+internal static class SharedAuthors
+{
+    /// <summary>The greatest share of the class that is remarkable; common practice, no source.</summary>
+    private const double Remarkable = 0.25;
+
+    public static IEnumerable<(Student Student, Flag Flag)> In(ClassGrades grades)
+    {
+        var counting = grades.Files.Where(file => file is { Fate: FileFate.Graded, Student: not null, SavedBy.Length: > 0 }).ToList();
+        foreach (var shared in counting.GroupBy(file => file.SavedBy!, StringComparer.OrdinalIgnoreCase))
+        {
+            var students = shared.Select(file => file.Student!).DistinctBy(student => student.Id).ToList();
+            if (students.Count < 2 || students.Count > Math.Max(2, Remarkable * counting.Count)) continue;
+            foreach (var student in students)
+            {
+                var others = students.Where(other => other != student).Select(other => other.Name);
+                yield return (student, new(FlagCodes.SharedAuthor, $"This workbook and that of {string.Join(", ", others)} name the same person as the last to save them; other workbooks of the class do not."));
+            }
+        }
+    }
+}

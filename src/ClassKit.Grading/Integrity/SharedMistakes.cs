@@ -1,0 +1,62 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Two students whose wrong answers stand in the cells character for character alike, more often than the class explains.</summary>
+/// <remarks>
+/// Chance: of the parts that both got wrong, each is alike as often as the rest of the class, wrong at the same part, wrote the same thing
+/// (half a student is added to each side of that count, after Jeffreys, since nobody having written it does not make it impossible). How many
+/// of them are alike by chance is then a sum of independent draws of unequal probability, whose tail is worked out exactly, and multiplied by
+/// the number of pairs in the class. Known wrong methods are left out: they are what a class shares by being taught together.
+/// </remarks>
+internal static class SharedMistakes
+{
+    public static IEnumerable<(Student Student, Flag Flag)> In(ClassGrades grades)
+    {
+        var students = grades.Students.Where(student => student.Status == GradeStatus.Graded).ToList();
+        var written = students.ToDictionary(student => student, Written);
+        foreach (var (one, other) in IntegrityFacts.Pairs(students))
+        {
+            var both = written[one].Keys.Intersect(written[other].Keys).ToList();
+            var alike = both.Where(part => written[one][part] == written[other][part]).ToList();
+            if (alike.Count < 2) continue;
+            var rest = students.Where(student => student != one && student != other).Select(student => written[student]).ToList();
+            var chances = both.Select(part => Chance(part, written[one][part], rest)).ToList();
+            var expected = Tail(chances, alike.Count) * students.Count * (students.Count - 1) / 2;
+            if (expected > IntegrityFacts.Line) continue;
+            yield return (one.Student.Student, Fact(other, alike, both.Count, expected));
+            yield return (other.Student.Student, Fact(one, alike, both.Count, expected));
+        }
+    }
+
+    /// <summary>What stands in the cells of wrong answers, by part. Numbers that were typed differ by variant and are compared as numbers.</summary>
+    private static Dictionary<(string Exercise, string Part), string> Written(StudentGrade student) => IntegrityFacts.Wrong(student)
+        .Where(answer => answer.Outcome == Outcome.Incorrect)
+        .ToDictionary(answer => (answer.Exercise.Id, answer.Part.Id), answer => answer.Formula is { } formula ? Canonical(formula) : answer.Value.ToString());
+
+    private static string Canonical(string formula) => CellFormula.Parse(formula) is { Formula: { } parsed } ? parsed.ToString() : formula;
+
+    private static double Chance((string, string) part, string text, IReadOnlyList<Dictionary<(string Exercise, string Part), string>> rest)
+    {
+        var wrong = rest.Where(other => other.ContainsKey(part)).ToList();
+        return (wrong.Count(other => other[part] == text) + 0.5) / (wrong.Count + 1);
+    }
+
+    /// <summary>The probability that at least so many of independent events happen.</summary>
+    private static double Tail(List<double> chances, int least)
+    {
+        var exactly = new double[chances.Count + 1];
+        exactly[0] = 1;
+        foreach (var chance in chances)
+        {
+            for (var count = chances.Count; count > 0; count--) exactly[count] = exactly[count] * (1 - chance) + exactly[count - 1] * chance;
+            exactly[0] *= 1 - chance;
+        }
+        return exactly.Skip(least).Sum();
+    }
+
+    private static Flag Fact(StudentGrade other, List<(string Exercise, string Part)> alike, int both, double expected) => new(
+        FlagCodes.SharedMistakes,
+        $"{alike.Count} of {both} parts that both got wrong hold exactly what {other.Student.Student.Name} wrote: {IntegrityFacts.Parts(alike)}. Chance alone brings this about {IntegrityFacts.Chance(expected)}.");
+}
