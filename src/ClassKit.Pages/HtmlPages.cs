@@ -46,7 +46,9 @@ public static class HtmlPages
 
     /// <summary>Every page of a lesson pack: those of <c>PackContents</c>.</summary>
     /// <remarks>The pages link to each other by their file names.</remarks>
-    public static IReadOnlyList<HtmlPage> Pack(LessonPack pack) =>
+    public static IReadOnlyList<HtmlPage> Pack(LessonPack pack) => FilledPack(PackProse.Fill(pack));
+
+    private static IReadOnlyList<HtmlPage> FilledPack(LessonPack pack) =>
     [
         new(PackContents.Index.FileName, PageRenderer.Render<IndexPage>((nameof(IndexPage.Pack), pack))),
         new(PackContents.Guide.FileName, PageRenderer.Render<GuidePage>((nameof(GuidePage.Pack), pack))),

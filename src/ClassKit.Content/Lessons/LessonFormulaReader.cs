@@ -38,6 +38,7 @@ public static class LessonFormulaReader
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var leavening = fields.Choice("leavening", Leavenings);
         var piece = fields.Text("piece");
+        var pieces = fields.Optional("pieces");
         var pieceMass = fields.Quantity("piece mass", Dimensions.Mass, Bounds.AboveZero, default);
         var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
         var mixTemperature = fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
@@ -59,14 +60,20 @@ public static class LessonFormulaReader
         if (document.Opening.Blocks.Count == 0)
             problems.Add(document.Opening.Line, "Nothing says why this bread is in the lesson", "Write a sentence or two below the title.");
 
-        return problems.Finish(() => new LessonFormula(
+        var reading = problems.Finish(() => new LessonFormula(
             new BakersFormula(id, document.Title.Text, leavening, lines), piece!.Value.Text, pieceMass, loss, document.Opening.Prose, mixTemperature,
             steps.First(step => step.InOven).Temperature!.Value, steps.Last(step => step.InOven).Temperature!.Value,
             steps, equipment, cautions, notes!, traits!)
         {
             BestWithinMinutes = bestWithin,
+            Pieces = pieces?.Text ?? piece.Value.Text + "s",
             Cup = cup,
             Observations = observations,
         });
+        if (reading.Model is not { } formula)
+            return reading;
+        // Which values a formula has is known once it is read.
+        ValueReferences.Check(block.Markdown, [.. ValueNames.Of(formula), .. ValueNames.OfClass], problems);
+        return problems.Finish(() => formula);
     }
 }

@@ -79,6 +79,8 @@ public static class LessonReader
         var handout = sections.Required("For students")?.Markdown;
         var guide = sections.Required("For the instructor")?.Markdown;
         sections.Finish();
+        if (allRead)
+            ValueReferences.Check(block.Markdown, ValueNames.Of(formulas), problems);
 
         var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new Lesson(
             id, document.Title.Text, document.Opening.Prose, period, objectives, knowledge, vocabulary, cautions, points, questions, failures,

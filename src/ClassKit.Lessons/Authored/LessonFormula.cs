@@ -34,6 +34,9 @@ public sealed record LessonFormula(
     /// <summary>How many minutes it may stand ready before it is tasted; null where that does not matter.</summary>
     public int? BestWithinMinutes { get; init; }
 
+    /// <summary>Several pieces: <c>popovers</c>.</summary>
+    public string Pieces { get; init; } = Piece + "s";
+
     /// <summary>The cup that a piece bakes in; null where its size is not written down, or where it bakes without one.</summary>
     public BakingCup? Cup { get; init; }
 

@@ -32,6 +32,9 @@ internal static class MarkdownHtml
     /// <summary>Renders a text that stands within a line, without paragraphs around it.</summary>
     public static string RenderLine(string markdown) => Write(Markdown.Parse(Ties.Tie(markdown), Pipeline), isLine: true);
 
+    /// <summary>A text without any marks, for data and speech.</summary>
+    public static string PlainText(string markdown) => Markdown.ToPlainText(markdown, Pipeline).Trim();
+
     private static string Write(MarkdownDocument document, bool isLine)
     {
         using var writer = new StringWriter { NewLine = "\n" };

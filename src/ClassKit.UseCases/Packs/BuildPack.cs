@@ -31,8 +31,9 @@ public static class BuildPack
     /// <param name="source">The file or folder to name if the two do not go together.</param>
     internal static Produced Make(Lesson lesson, ClassProfile profile, string source)
     {
-        if (!LessonPack.Build(lesson, profile).TryGet(out var pack, out var why))
+        if (!LessonPack.Build(lesson, profile).TryGet(out var computed, out var why))
             return Produced.Nothing(new Diagnostic(source, null, why.Message.TrimEnd('.'), why.Remedy));
+        var pack = PackProse.Fill(computed);
         var bench = new BenchPlanner(new CpSatSolver(), PlannerSettings.Default).Plan(BenchClasses.Of(lesson, profile));
         return new(
             [

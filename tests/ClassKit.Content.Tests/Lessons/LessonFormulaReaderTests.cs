@@ -78,6 +78,8 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("wait up to 20 min", "wait 20–5 min", "", "The wait is `wait 20–5 min`", "shorter time first")]
     [InlineData("oven 175 °C", "oven 175 °C, 80 °C", "", "a second temperature, `80 °C`", "A step has one")]
     [InlineData("(1–2 min). Pierce each", "(1–2 min, oven ready). Pierce each", "", "`Pierce` needs the oven ready", "before the bake")]
+    [InlineData("feels neither warm nor cool", "is at {oven_temperature}", "", "`{oven_temperature}` stands for no computed value", "Did you mean `mix_temperature`?")]
+    [InlineData("feels neither warm nor cool", "weighs {whole_mlik}", "", "`{whole_mlik}` stands for no computed value", "Did you mean `whole_milk`?")]
     [InlineData("cup top: 70 mm\n", "", "cup bottom", "Of the cup only `cup bottom` and `cup depth` is known", "Write all three")]
     [InlineData("cup top: 70 mm", "cup top: 70", "", "`cup top` is `70`, without a unit", "`70 mm`")]
     [InlineData("- Tray to carry the tin", "- 0 × Tray", "", "`Tray` is needed 0 times", "Leave it out")]

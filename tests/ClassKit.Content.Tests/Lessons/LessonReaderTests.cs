@@ -31,7 +31,7 @@ public sealed class LessonReaderTests : IDisposable
         Assert.Equal((ClassMoment.Step, "popovers", "Bake hot"), (lesson.TalkingPoints[5].Moment, lesson.TalkingPoints[5].FormulaId, lesson.TalkingPoints[5].StepName));
         Assert.DoesNotContain('>', lesson.TalkingPoints[0].Say);
         Assert.StartsWith("### What you are going to find out", lesson.HandoutText, StringComparison.Ordinal);
-        Assert.StartsWith("The popover, as a rule.", lesson.Questions[0].ModelAnswer, StringComparison.Ordinal);
+        Assert.StartsWith("Bun or popover: their heights", lesson.Questions[0].ModelAnswer, StringComparison.Ordinal);
         Assert.Contains(lesson.Failures, failure => failure.Sign == "Muffins peaked, with tunnels" && failure.Cure.StartsWith("A dozen strokes", StringComparison.Ordinal));
     }
 
@@ -71,6 +71,10 @@ public sealed class LessonReaderTests : IDisposable
     [Theory]
     [InlineData("- **Batter buns: Mix.**", "- **Batter bun: Mix.**", "", "`Batter bun` is not a bread of this lesson", "Did you mean `Batter buns`?")]
     [InlineData("- **Batter buns: Mix.**", "- **Batter buns: Mixing it.**", "", "Batter buns has no step `Mixing it`", "Known here: Warm, Mix")]
+    [InlineData("{popovers.height}", "{popovers.hight}", "", "`{popovers.hight}` stands for no computed value", "Did you mean `popovers.height`?")]
+    [InlineData("{popovers.height}", "{popover.height}", "", "`{popover.height}` stands for no computed value", "Did you mean `popovers.height`?")]
+    [InlineData("{popovers.height}", "{heights}", "", "`{heights}` stands for no computed value", "Known here: students, teams")]
+    [InlineData("{batter_buns.liquid_temperature}", "{popovers.liquid_temperature}", "", "`{popovers.liquid_temperature}` stands for no computed value", "Did you mean `popovers.mix_temperature`?")]
     [InlineData("- **Tasting.**", "- **Tastng.**", "", "`Tastng` is no moment of the class", "Did you mean `Tasting`?")]
     [InlineData("period: 150 min", "period: 150", "", "`150`, without a unit", "`150 min`")]
     [InlineData("calculation-marks.md", "calculation-mark.md", "", "There is no file", "Did you mean calculation-marks.md?")]

@@ -24,7 +24,10 @@ internal sealed class BuiltPack
     }
 
     /// <summary>The shipped lesson for the shipped class.</summary>
-    public static BuiltPack Demo { get; } = Of("one-tin-three-lifts");
+    public static BuiltPack Demo { get; } = Of("one-tin-three-lifts", "class.md");
+
+    /// <summary>The second lesson, for the class on a mountain.</summary>
+    public static BuiltPack Mountain { get; } = Of("thin-air-quick-breads", "mountain-class.md");
 
     public IReadOnlyDictionary<string, IDocument> Pages { get; }
 
@@ -32,7 +35,7 @@ internal sealed class BuiltPack
 
     public IDocument this[string page] => Pages[page];
 
-    public static BuiltPack Of(string lesson) => new(BuildPack.Make(Path.Combine(Root, "lessons", lesson), Path.Combine(Root, "demo-cohort", "class.md")));
+    private static BuiltPack Of(string lesson, string profile) => new(BuildPack.Make(Path.Combine(Root, "lessons", lesson), Path.Combine(Root, "demo-cohort", profile)));
 
     public byte[] Bytes(string file) => _files[file];
 

@@ -1,0 +1,38 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>The computed values that a lesson's text can name in braces: <c>{popovers.height}</c>, or in the popovers' own file <c>{height}</c>.</summary>
+public static class ValueNames
+{
+    /// <summary>Of the class and its kitchen.</summary>
+    public static IReadOnlyList<string> OfClass { get; } = ["students", "teams", "period", "kitchen_temperature", "altitude", "air_pressure", "boiling_point"];
+
+    /// <summary>Of every formula.</summary>
+    private static readonly string[] OfEveryFormula =
+    [
+        "pieces", "piece_mass", "dough", "flour", "mix_temperature", "oven", "oven_end", "time", "hydration", "added_liquid",
+        "gas_made", "gas_held", "mass_after", "bake_loss", "inside",
+    ];
+
+    /// <summary>Of one formula, its ingredients by their ids; nothing that cannot be computed for it.</summary>
+    public static IReadOnlyList<string> Of(LessonFormula formula)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        return
+        [
+            .. OfEveryFormula,
+            .. formula.Cup is null ? Array.Empty<string>() : ["height", "diameter"],
+            .. HasSetLiquid(formula) ? ["liquid_temperature"] : Array.Empty<string>(),
+            .. formula.Formula.Lines.Select(line => line.Ingredient.Id).Distinct(),
+        ];
+    }
+
+    /// <summary>Of a lesson: those of the class, and every formula's behind its id and a point.</summary>
+    public static IReadOnlyList<string> Of(IReadOnlyList<LessonFormula> formulas) =>
+        [.. OfClass, .. formulas.SelectMany(formula => Of(formula).Select(name => $"{formula.Formula.Id}.{name}"))];
+
+    /// <summary>True where a liquid brings a yeast dough to its temperature.</summary>
+    private static bool HasSetLiquid(LessonFormula formula) =>
+        formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast) && formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Liquid);
+}

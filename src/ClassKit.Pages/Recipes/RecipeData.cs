@@ -1,0 +1,44 @@
+using System.Globalization;
+using System.Text.Json;
+using ClassKit.Lessons;
+using ClassKit.Pages.Numbers;
+using ClassKit.Pages.Prose;
+using ClassKit.Pages.Packs;
+
+namespace ClassKit.Pages.Recipes;
+
+/// <summary>A formula card as data that other programs read: schema.org's <c>Recipe</c> in JSON-LD.</summary>
+/// <remarks>schema.org/Recipe, schema.org/HowToStep; durations as in ISO 8601. Nothing in it is executed.</remarks>
+internal static class RecipeData
+{
+    /// <summary>The JSON text. Its encoder writes no <c>&lt;</c>, <c>&gt;</c> or <c>&amp;</c>, so that it can stand within a page.</summary>
+    public static string Of(FormulaCard card, ClassProfile profile)
+    {
+        var formula = card.Formula;
+        return JsonSerializer.Serialize(new Dictionary<string, object>
+        {
+            ["@context"] = "https://schema.org",
+            ["@type"] = "Recipe",
+            ["name"] = formula.Formula.Title,
+            ["description"] = MarkdownHtml.PlainText(formula.Why),
+            ["author"] = new Dictionary<string, object> { ["@type"] = "Organization", ["name"] = profile.Kitchen },
+            ["recipeCategory"] = "Bread",
+            ["keywords"] = "leavened by " + LeaveningText.Of(formula.Formula.Leavening),
+            ["recipeYield"] = $"{card.Pieces} {(card.Pieces == 1 ? formula.Piece : formula.Pieces)}",
+            ["prepTime"] = Duration(formula.Steps.Where(step => !step.InOven)),
+            ["cookTime"] = Duration(formula.Steps.Where(step => step.InOven)),
+            ["totalTime"] = Duration(formula.Steps),
+            ["recipeIngredient"] = card.Lines.Select(line => $"{KitchenText.Weighed(line.Line.Weighed, line.Line.Resolution)} {line.Line.Ingredient.Name}".Replace('\u00A0', ' ')).ToArray(),
+            ["recipeInstructions"] = formula.Steps.Select(step => new Dictionary<string, object>
+            {
+                ["@type"] = "HowToStep",
+                ["name"] = step.Name,
+                ["text"] = MarkdownHtml.PlainText(step.Text),
+            }).ToArray(),
+            ["tool"] = formula.Equipment.Select(tool => tool.Name).ToArray(),
+        });
+    }
+
+    /// <summary>The longest that the steps take.</summary>
+    private static string Duration(IEnumerable<MethodStep> steps) => string.Create(CultureInfo.InvariantCulture, $"PT{steps.Sum(step => step.MaxMinutes)}M");
+}

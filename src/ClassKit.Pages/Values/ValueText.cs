@@ -1,0 +1,64 @@
+using ClassKit.Baking;
+using ClassKit.Lessons;
+using ClassKit.Pages.Numbers;
+using ClassKit.Pages.Observations;
+using ClassKit.Pages.Packs;
+
+namespace ClassKit.Pages.Values;
+
+/// <summary>Every value of <see cref="ValueNames"/> as text.</summary>
+internal static class ValueText
+{
+    public static Dictionary<string, string> Of(LessonPack pack)
+    {
+        var units = pack.Class.Units;
+        var values = new Dictionary<string, string>
+        {
+            ["students"] = NumberText.AtMost(pack.Class.Students, 0),
+            ["teams"] = NumberText.AtMost(pack.Class.Teams, 0),
+            ["period"] = NumberText.WithUnit(NumberText.AtMost(pack.Class.PeriodMinutes, 0), "min"),
+            ["kitchen_temperature"] = KitchenText.Temperature(pack.Class.KitchenTemperature, units),
+            ["altitude"] = NumberText.WithUnit(NumberText.AtMost(pack.Class.AltitudeMetres, 0), "m"),
+            ["air_pressure"] = NumberText.WithUnit(NumberText.AtMost(pack.Pressure.Hectopascals, 0), "hPa"),
+            ["boiling_point"] = KitchenText.Temperature(pack.BoilingPoint, units),
+        };
+        foreach (var (card, compared) in pack.Cards.Zip(pack.Comparison))
+        {
+            foreach (var (name, text) in Of(card, compared, pack))
+                values[$"{card.Formula.Formula.Id}.{name}"] = text;
+        }
+        return values;
+    }
+
+    private static IEnumerable<(string Name, string Text)> Of(FormulaCard card, LeaveningComparison compared, LessonPack pack)
+    {
+        var (formula, units) = (card.Formula, pack.Class.Units);
+        var loss = Prediction.BakeLoss(compared);
+        yield return ("pieces", NumberText.AtMost(card.Pieces, 0));
+        yield return ("piece_mass", KitchenText.Ordered(formula.PieceMass));
+        yield return ("dough", KitchenText.Ordered(card.Batch.Weighed));
+        yield return ("flour", KitchenText.Ordered(Sum(card.Lines.Where(line => line.Line.Ingredient.Role == IngredientRole.Flour))));
+        yield return ("mix_temperature", KitchenText.Temperature(formula.MixTemperature, units));
+        yield return ("oven", KitchenText.Oven(formula.BakeFrom, units));
+        yield return ("oven_end", KitchenText.Oven(formula.BakeTo, units));
+        yield return ("time", KitchenText.Minutes(card.Minutes.Min, card.Minutes.Max));
+        yield return ("hydration", Percent(card.EffectiveHydrationPercent));
+        yield return ("added_liquid", Percent(card.AddedLiquidPercent));
+        yield return ("gas_made", KitchenText.Gas(GasFigures.Made(compared.PerPiece).Typical));
+        yield return ("gas_held", KitchenText.Gas(compared.PerPiece.Held.Baked.Typical));
+        yield return ("bake_loss", $"{NumberText.AtMost(loss.Low * 100, 0)}–{Percent(loss.High * 100)}");
+        foreach (var (name, measure) in new[] { ("mass_after", Measure.MassAfter), ("inside", Measure.InternalTemperature), ("height", Measure.Height), ("diameter", Measure.Diameter) })
+        {
+            if (Prediction.Of(measure, compared, pack.BoilingPoint) is { } prediction)
+                yield return (name, MeasureText.Of(prediction, units));
+        }
+        if (card.Liquid is { } liquid)
+            yield return ("liquid_temperature", liquid.Answer.TryGet(out var answer, out _) ? KitchenText.Temperature(answer.Temperature, units) : "what the card says");
+        foreach (var lines in card.Lines.GroupBy(line => line.Line.Ingredient.Id))
+            yield return (lines.Key, KitchenText.Weighed(Sum(lines), lines.First().Line.Resolution));
+    }
+
+    private static Mass Sum(IEnumerable<CardLine> lines) => Mass.FromGrams((double)lines.Sum(line => (decimal)line.Line.Weighed.Grams));
+
+    private static string Percent(double percent) => NumberText.WithUnit(NumberText.AtMost(percent, 0), "%");
+}

@@ -1,0 +1,74 @@
+using ClassKit.LessonPacks.Tests.Samples;
+
+namespace ClassKit.LessonPacks.Tests.Cautions;
+
+/// <summary>Every page where someone could get hurt says how not to, and where that is from. Both shipped lessons.</summary>
+public sealed class CautionTests
+{
+    private static readonly string[] CardsWithBurners = ["Batter buns", "Popovers", "Buttermilk muffins"];
+
+    private static readonly BuiltPack[] Packs = [BuiltPack.Demo, BuiltPack.Mountain];
+
+    [Fact]
+    public void Local_codes_come_first_on_every_page_and_on_every_sheet_that_is_handed_out()
+    {
+        foreach (var pack in Packs)
+        {
+            foreach (var (file, page) in pack.Pages)
+                Assert.True(page.Body!.Words().Contains("Local codes and the instructor’s own safety rules come before anything", StringComparison.Ordinal), file);
+            // The foot of the page is not printed on these: each sheet says it itself.
+            foreach (var sheet in pack["formula-cards.html"].QuerySelectorAll(".card").Concat(pack["run-sheets.html"].QuerySelectorAll(".card")))
+                Assert.Contains("local codes and the instructor", sheet.Words().Replace("Local", "local", StringComparison.Ordinal), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("formula-cards.html", ".card")]
+    [InlineData("handout.html", "main")]
+    [InlineData("guide.html", "main")]
+    public void Raw_flour_allergens_and_holding_are_spoken_of_wherever_dough_is(string file, string sheet)
+    {
+        foreach (var part in Packs.SelectMany(pack => pack[file].QuerySelectorAll(sheet)))
+        {
+            Assert.Matches("(?i)raw (egg and )?flour", part.Words());
+            Assert.Matches("(?i)allergens", part.Words());
+            Assert.Matches("57 °C|4 hours", part.Words());
+        }
+    }
+
+    [Fact]
+    public void A_burner_hot_fat_and_steam_are_spoken_of_on_the_cards_that_have_them()
+    {
+        var cards = BuiltPack.Demo["formula-cards.html"].QuerySelectorAll(".card").ToDictionary(card => card.QuerySelector("h2")!.Words(), card => card.QuerySelector(".caution")!.Words());
+        Assert.All(CardsWithBurners, bread => Assert.Matches("(?i)burner|flame", cards[bread]));
+        Assert.Matches("(?i)hot tin and fat", cards["Popovers"]);
+        Assert.Matches("(?i)steam", cards["Popovers"]);
+
+        // Nothing of the second lesson stands on a burner, and nothing bakes in hot fat.
+        Assert.All(BuiltPack.Mountain["formula-cards.html"].QuerySelectorAll(".card .caution"), caution => Assert.DoesNotMatch("(?i)burner|hot fat", caution.Words()));
+    }
+
+    [Fact]
+    public void Where_cautions_are_listed_each_names_its_source()
+    {
+        foreach (var (file, cautions) in Packs.SelectMany(pack => new[] { "guide.html", "handout.html", "stations.html", "requisition.html" }.Select(file => (file, pack[file].QuerySelectorAll(".caution:has(.small)")))))
+        {
+            Assert.NotEmpty(cautions);
+            Assert.All(cautions, caution => Assert.Matches(@"\(.{8,}\)$", caution.QuerySelector(".small")!.Words()));
+            Assert.True(file.Length > 0);
+        }
+    }
+
+    /// <summary>FDA Food Code 3-501.16: 57 °C (135 °F) and above, 5 °C (41 °F) and below; some cities keep the older 60 °C (140 °F).</summary>
+    [Fact]
+    public void Holding_temperatures_are_those_of_the_food_code()
+    {
+        foreach (var file in new[] { "guide.html", "handout.html", "requisition.html" })
+        {
+            var text = BuiltPack.Demo[file].Body!.Words();
+            Assert.Contains("57 °C (135 °F) or above", text, StringComparison.Ordinal);
+            Assert.Contains("60 °C (140 °F)", text, StringComparison.Ordinal);
+        }
+        Assert.Contains("5 °C (41 °F) or below", BuiltPack.Demo["stations.html"].Body!.Words(), StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,40 @@
+using ClassKit.LessonPacks.Tests.Samples;
+
+namespace ClassKit.LessonPacks.Tests.Values;
+
+public sealed class ValuesInProseTests
+{
+    [Fact]
+    public void No_name_in_braces_is_left_on_any_page()
+    {
+        foreach (var (file, page) in BuiltPack.Demo.Pages.Concat(BuiltPack.Mountain.Pages))
+            Assert.False(System.Text.RegularExpressions.Regex.IsMatch(page.QuerySelector("main")!.TextContent, @"(?<!\{)\{[a-z_.]+\}"), file);
+    }
+
+    /// <summary>By hand: 3 × 27 °C less flour and room at 24 °C each is 33 °C, 91 °F, and the same stands on the card and in the demonstration.</summary>
+    [Fact]
+    public void A_temperature_in_the_text_is_the_computed_one()
+    {
+        Assert.Contains("Warm the milk to 33 °C (91 °F)", BuiltPack.Demo["formula-cards.html"].Body!.Words(), StringComparison.Ordinal);
+        Assert.Contains("Whole milk in at 33 °C (91 °F)", BuiltPack.Demo["formula-cards.html"].Body!.Words(), StringComparison.Ordinal);
+        foreach (var file in new[] { "guide.html", "projector.html" })
+            Assert.Contains("stop at 33 °C (91 °F)", BuiltPack.Demo[file].Body!.Words(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Heights_in_a_model_answer_are_those_of_the_observation_sheet()
+    {
+        var expected = BuiltPack.Demo["observations.html"].QuerySelectorAll(".observed").Select(bread => bread.QuerySelectorAll("tbody tr").First(row => row.Words().StartsWith("Height", StringComparison.Ordinal)).QuerySelector(".expected")!.Words()).ToList();
+        var answer = BuiltPack.Demo["guide.html"].Body!.Words();
+        Assert.Equal(3, expected.Count);
+        Assert.All(expected, height => Assert.Contains(height, answer, StringComparison.Ordinal));
+    }
+
+    /// <summary>US Standard Atmosphere 1976: 785 hPa at 2100 m (printed tables: 794.95 hPa at 2000 m, 746.82 hPa at 2500 m).</summary>
+    [Fact]
+    public void The_air_of_the_mountain_is_told_in_the_opening()
+    {
+        Assert.Contains("The air presses with 785 hPa here", BuiltPack.Mountain["handout.html"].Body!.Words(), StringComparison.Ordinal);
+        Assert.Contains("boils at 93 °C (199 °F)", BuiltPack.Mountain["handout.html"].Body!.Words(), StringComparison.Ordinal);
+    }
+}
