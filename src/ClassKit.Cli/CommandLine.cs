@@ -42,6 +42,7 @@ public static class CommandLine
         PackCommand.Create(report),
         DealCommand.Create(report),
         PracticeCommand.Create(report),
+        FollowUpCommand.Create(report),
         GradeCommand.Create(report),
         RegradeCommand.Create(report),
         CheckCommand.Create(report),

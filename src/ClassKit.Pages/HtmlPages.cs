@@ -36,6 +36,11 @@ public static class HtmlPages
     public static string SelfCheck(DealtClass dealt, DealtStudent student) =>
         PageRenderer.Render<SelfCheckPage>((nameof(SelfCheckPage.Class), dealt), (nameof(SelfCheckPage.Dealt), student));
 
+    /// <summary>Who practises what after grading, and why; for the instructor.</summary>
+    /// <remarks>It links to <c>pages/&lt;student-id&gt;.html</c> beside it.</remarks>
+    public static string FollowUp(DealtClass dealt, IReadOnlyDictionary<string, IReadOnlyList<FollowUpExercise>> chosen) =>
+        PageRenderer.Render<FollowUpPage>((nameof(FollowUpPage.Class), dealt), (nameof(FollowUpPage.Chosen), chosen));
+
     /// <summary>The method of every exercise and every student's numbers and answers; for the instructor only.</summary>
     public static string AnswerKey(DealtClass dealt) => PageRenderer.Render<AnswerKeyPage>((nameof(AnswerKeyPage.Dealt), dealt));
 

@@ -20,11 +20,23 @@ internal static class CommonOptions
         CustomParser = ParseSeed,
     };
 
+    /// <summary>A whole number above 0.</summary>
+    public static Option<int?> Amount(string name, string description) => new(name) { Description = description, HelpName = "N", CustomParser = ParseAmount };
+
     private static ulong ParseSeed(ArgumentResult result)
     {
         if (result.Tokens is [{ Value: var text }] && ulong.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var seed))
             return seed;
         result.AddError($"--seed takes a whole number from 0 to {ulong.MaxValue}, such as --seed 42.");
         return 0;
+    }
+
+    private static int? ParseAmount(ArgumentResult result)
+    {
+        if (result.Tokens is [{ Value: var text }] && int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var amount) && amount is > 0 and <= 10_000)
+            return amount;
+        var option = ((OptionResult)result.Parent!).Option.Name;
+        result.AddError($"{option} takes a whole number from 1 to 10000, such as {option} 45.");
+        return null;
     }
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using System.Globalization;
 using ClassKit.Exercises;
 using ClassKit.UseCases;
 
@@ -18,8 +17,8 @@ internal sealed class SetOptions
         CustomParser = ParseLevels,
     };
 
-    private readonly Option<int?> _minutes = new("--minutes") { Description = "Choose a set that takes at most so many minutes, and nearly.", HelpName = "N", CustomParser = result => (int?)ParseAmount(result) };
-    private readonly Option<int?> _points = new("--points") { Description = "Choose a set that is worth at most so many points, and nearly.", HelpName = "N", CustomParser = result => (int?)ParseAmount(result) };
+    private readonly Option<int?> _minutes = CommonOptions.Amount("--minutes", "Choose a set that takes at most so many minutes, and nearly.");
+    private readonly Option<int?> _points = CommonOptions.Amount("--points", "Choose a set that is worth at most so many points, and nearly.");
 
     private readonly Option<bool> _spread = new("--spread") { Description = "Different sets of equal weight for the students: the same points, skills and levels, and nearly the same minutes." };
 
@@ -54,14 +53,5 @@ internal sealed class SetOptions
             else result.AddError($"--level takes guided, standard or open, not {token.Value}.");
         }
         return [.. levels];
-    }
-
-    private static int? ParseAmount(ArgumentResult result)
-    {
-        if (result.Tokens is [{ Value: var text }] && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var amount) && amount is > 0 and <= 10_000)
-            return amount;
-        var option = ((OptionResult)result.Parent!).Option.Name;
-        result.AddError($"{option} takes a whole number from 1 to 10000, such as {option} 45.");
-        return null;
     }
 }

@@ -8,4 +8,7 @@ public enum DealPurpose
 
     /// <summary>Practice, with the answers at hand.</summary>
     Practice,
+
+    /// <summary>Practice aimed at what was missed, after grading.</summary>
+    FollowUp,
 }

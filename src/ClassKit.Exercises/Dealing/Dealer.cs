@@ -50,6 +50,7 @@ public static class Dealer
     {
         DealPurpose.Graded => "variant",
         DealPurpose.Practice => "practice",
+        DealPurpose.FollowUp => "follow-up",
     };
 
     private static List<DealtStudent> Seat(PracticeLayout layout, Roster roster, List<Variant>[] variants) =>

@@ -20,5 +20,9 @@ public sealed record EarlierGrades(IReadOnlyList<EarlierGrades.Student> Students
     /// <param name="OutOf">Possible.</param>
     /// <param name="Expected">What the key gave.</param>
     /// <param name="Correction">The reason of the instructor's correction; null if there was none.</param>
-    public sealed record Answer(string Exercise, string Part, string Outcome, double Points, double OutOf, double Expected, string? Correction);
+    public sealed record Answer(string Exercise, string Part, string Outcome, double Points, double OutOf, double Expected, string? Correction)
+    {
+        /// <summary>The id of the misconception met, or null.</summary>
+        public string? Misconception { get; init; }
+    }
 }

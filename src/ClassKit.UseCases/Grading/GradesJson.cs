@@ -17,7 +17,10 @@ public static class GradesJson
         return new([.. document.Students.Select(student => new EarlierGrades.Student(
             student.Id, student.File, student.Points, student.OutOf,
             [.. student.Answers.Select(answer => new EarlierGrades.Answer(
-                answer.Exercise, answer.Part, answer.Outcome, answer.Points, answer.OutOf, answer.Expected, answer.Correction?.Reason))]))]);
+                answer.Exercise, answer.Part, answer.Outcome, answer.Points, answer.OutOf, answer.Expected, answer.Correction?.Reason)
+                {
+                    Misconception = answer.Misconception,
+                })]))]);
     }
 
     /// <summary>The file's text.</summary>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Grading;
@@ -9,8 +8,6 @@ namespace ClassKit.UseCases;
 /// <summary>Grades a class again under a changed marking scheme or corrected keys, and says who changes and why before anything is written.</summary>
 public static class RegradeClass
 {
-    private const string Command = "classkit grade";
-
     /// <summary>Grades again and compares with the record.</summary>
     /// <param name="dealtFolder">The folder that <c>classkit deal</c> made.</param>
     /// <param name="returned">A folder or zip.</param>
@@ -20,7 +17,7 @@ public static class RegradeClass
     /// <param name="corrections">The instructor's table of corrections; null for none.</param>
     public static Produced Make(string dealtFolder, string returned, string graded, string? marking, string? lesson, string? corrections)
     {
-        var earlier = ReadRecord(graded);
+        var earlier = GradedFolder.Read(graded);
         if (!earlier.Succeeded) return Produced.Nothing(earlier.Problems);
         var dealt = Changed(DealtFolder.Read(dealtFolder), marking, lesson);
         if (!dealt.Succeeded) return Produced.Nothing(dealt.Problems);
@@ -45,21 +42,6 @@ public static class RegradeClass
         var (rekeyed, problems) = Rekeying.Apply(dealt.Model, set.Model.Exercises);
         return new(rekeyed, [.. problems.Select(problem => new Diagnostic(
             lesson, null, problem, "Change keys, tolerances, points, misconceptions and words only; for other givens or parts deal anew."))]);
-    }
-
-    private static Reading<EarlierGrades> ReadRecord(string graded)
-    {
-        var path = Path.Combine(graded, GradesJson.FileName);
-        try
-        {
-            return File.Exists(path)
-                ? new(GradesJson.Read(File.ReadAllText(path)), [])
-                : new(null, [new(path, null, "There is no such file", $"Name the folder that `{Command}` made.")]);
-        }
-        catch (Exception failure) when (failure is JsonException or IOException or UnauthorizedAccessException)
-        {
-            return new(null, [new(path, null, $"It cannot be read: {failure.Message}", $"Take it as `{Command}` wrote it.")]);
-        }
     }
 
     private static IEnumerable<string> Lines(IReadOnlyList<GradeChange> changes)

@@ -1,3 +1,5 @@
+using ClassKit.Grading;
+
 namespace ClassKit.Pages.Tests.Samples;
 
 /// <summary>One page of every kind, by file name.</summary>
@@ -13,6 +15,11 @@ internal static class SamplePages
         pages["class-report.html"] = HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary);
         pages["sheet.html"] = HtmlPages.Sheet(SampleClass.Dealt, SampleClass.Dealt.Students[0]);
         pages["self-check.html"] = HtmlPages.SelfCheck(SampleClass.Dealt, SampleClass.Dealt.Students[2]);
+        pages["follow-up.html"] = HtmlPages.FollowUp(SampleClass.Dealt, SampleClass.Dealt.Students.ToDictionary(student => student.Student.Id, _ => (IReadOnlyList<FollowUpExercise>)
+        [
+            new(SampleExercises.Hydration, 1.5, true, SampleExercises.Hydration.Parts[0].Misconceptions),
+            new(SampleExercises.Scaling, 2, false, []),
+        ]));
         pages["answer-key.html"] = HtmlPages.AnswerKey(SampleClass.Dealt);
         foreach (var page in HtmlPages.Pack(SamplePack.Pack))
             pages[page.FileName] = page.Html;

@@ -1,0 +1,27 @@
+using System.Text.Json;
+using ClassKit.Content;
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>A folder that grading made.</summary>
+internal static class GradedFolder
+{
+    private const string Command = "classkit grade";
+
+    /// <summary>What is on record there, from its grades.json.</summary>
+    public static Reading<EarlierGrades> Read(string graded)
+    {
+        var path = Path.Combine(graded, GradesJson.FileName);
+        try
+        {
+            return File.Exists(path)
+                ? new(GradesJson.Read(File.ReadAllText(path)), [])
+                : new(null, [new(path, null, "There is no such file", $"Name the folder that `{Command}` made.")]);
+        }
+        catch (Exception failure) when (failure is JsonException or IOException or UnauthorizedAccessException)
+        {
+            return new(null, [new(path, null, $"It cannot be read: {failure.Message}", $"Take it as `{Command}` wrote it.")]);
+        }
+    }
+}
