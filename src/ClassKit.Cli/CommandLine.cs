@@ -45,6 +45,7 @@ public static class CommandLine
         FollowUpCommand.Create(report),
         GradeCommand.Create(report),
         RegradeCommand.Create(report),
+        GradeExchangeCommand.Create(report),
         CheckCommand.Create(report),
         InspectCommand.Create(report),
         RehearseCommand.Create(report),

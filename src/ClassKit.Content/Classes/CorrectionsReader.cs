@@ -40,6 +40,8 @@ public static class CorrectionsReader
             var reason = row["reason"];
             if (reason.Length == 0)
                 problems.Add(row.Line, "The correction gives no reason", "Write one: the student reads it in the feedback.");
+            if (student is not null && exercise is not null && !IsAsked(student, exercise, dealt))
+                problems.Add(row.Line, $"`{row["student"]}` was not dealt {exercise}", "Correct a part that this student was asked.");
             if (student is null || exercise is null || part is null || points is null || reason.Length == 0) continue;
             if (!dealt.Students.Any(seat => seat.Student.Id == student && seat.Answers.Any(answer => answer.Exercise == exercise)))
             {
@@ -51,6 +53,9 @@ public static class CorrectionsReader
         }
         return problems.Finish<IReadOnlyList<Correction>>(() => corrections);
     }
+
+    private static bool IsAsked(string student, string exercise, DealtClass dealt) =>
+        dealt.Students.First(seat => seat.Student.Id == student).Answers.Any(answer => answer.Exercise == exercise);
 
     private static string? Student(CsvRow row, DealtClass dealt, ProblemList problems)
     {

@@ -6,11 +6,12 @@ public sealed record EarlierGrades(IReadOnlyList<EarlierGrades.Student> Students
 {
     /// <summary>One student's record.</summary>
     /// <param name="Id">The student's id.</param>
+    /// <param name="Status">Whether there was anything to grade, in the words of <see cref="OutcomeWords"/>.</param>
     /// <param name="File">The file that was graded; null if none was.</param>
     /// <param name="Points">Earned in all.</param>
     /// <param name="OutOf">Possible in all.</param>
     /// <param name="Answers">Every answer.</param>
-    public sealed record Student(string Id, string? File, double Points, double OutOf, IReadOnlyList<Answer> Answers);
+    public sealed record Student(string Id, string Status, string? File, double Points, double OutOf, IReadOnlyList<Answer> Answers);
 
     /// <summary>One answer's record.</summary>
     /// <param name="Exercise">The exercise's id.</param>

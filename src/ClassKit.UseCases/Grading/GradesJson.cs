@@ -15,7 +15,7 @@ public static class GradesJson
     {
         var document = JsonSerializer.Deserialize<GradesDocument>(text, JsonStyle.Options) ?? throw new JsonException("It holds no grades.");
         return new([.. document.Students.Select(student => new EarlierGrades.Student(
-            student.Id, student.File, student.Points, student.OutOf,
+            student.Id, student.Status, student.File, student.Points, student.OutOf,
             [.. student.Answers.Select(answer => new EarlierGrades.Answer(
                 answer.Exercise, answer.Part, answer.Outcome, answer.Points, answer.OutOf, answer.Expected, answer.Correction?.Reason)
                 {

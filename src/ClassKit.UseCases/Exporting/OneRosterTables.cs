@@ -1,0 +1,72 @@
+using System.Globalization;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Grades as the tables of 1EdTech OneRoster 1.2, CSV binding: manifest, one line item for the set, a result for every student.</summary>
+/// <remarks>
+/// The names and order of columns and the words for states are those of the standard as quoted from memory and as validators on the public
+/// record list them; no schema of the tables is published in a registry. In a bulk exchange <c>status</c> and <c>dateLastModified</c> stay empty.
+/// </remarks>
+internal static class OneRosterTables
+{
+    /// <summary>Every table of the standard; all but ours are absent from this exchange.</summary>
+    private static readonly string[] Tables =
+    [
+        "academicSessions", "categories", "classes", "classResources", "courses", "courseResources", "demographics", "enrollments",
+        "lineItemLearningObjectiveIds", "lineItems", "lineItemScoreScales", "orgs", "resources", "resultLearningObjectiveIds", "results",
+        "resultScoreScales", "roles", "scoreScales", "userProfiles", "userResources", "users",
+    ];
+
+    public static string Manifest() => CsvText.Of(
+    [
+        ["propertyName", "value"],
+        ["manifest.version", "1.0"],
+        ["oneroster.version", "1.2"],
+        .. Tables.Select(table => new[] { "file." + table, table is "lineItems" or "results" ? "bulk" : "absent" }),
+        ["source.systemName", "ClassKit"],
+        ["source.systemCode", "classkit"],
+    ]);
+
+    public static string LineItems(DealtClass dealt, EarlierGrades grades, GradeExchange exchange) => CsvText.Of(
+        [
+            "sourcedId", "status", "dateLastModified", "title", "description", "assignDate", "dueDate", "classSourcedId", "categorySourcedId",
+            "academicSessionSourcedId", "resultValueMin", "resultValueMax", "schoolSourcedId",
+        ],
+        [
+            LineItem(dealt), "", "", dealt.LessonTitle, $"{dealt.Exercises.Count} exercises", Date(exchange.Assigned), Date(exchange.Due), exchange.ClassId, exchange.CategoryId,
+            exchange.SessionId, "0", CsvText.Points(grades.Students.Select(student => student.OutOf).DefaultIfEmpty().Max()), exchange.SchoolId,
+        ]);
+
+    public static string Results(DealtClass dealt, EarlierGrades grades, GradeExchange exchange) => CsvText.Of(
+    [
+        [
+            "sourcedId", "status", "dateLastModified", "lineItemSourcedId", "studentSourcedId", "scoreStatus", "score", "scoreDate", "comment",
+            "textScore", "classSourcedId", "inProgress", "incomplete", "late", "missing",
+        ],
+        .. grades.Students.Select(student => Result(LineItem(dealt), student, exchange)),
+    ]);
+
+    private static string[] Result(string lineItem, EarlierGrades.Student student, GradeExchange exchange)
+    {
+        var hasScore = student.Answers.Count > 0;
+        var waits = student.Answers.Any(answer => answer.Outcome == OutcomeWords.Of(Outcome.Unsupported) && answer.Correction is null);
+        return
+        [
+            $"{lineItem}-{student.Id}", "", "", lineItem, student.Id, State(student, hasScore, waits), hasScore ? CsvText.Points(student.Points) : "", Date(exchange.Scored), "",
+            "", exchange.ClassId, "false", waits ? "true" : "false", "", student.Status == OutcomeWords.Of(GradeStatus.Missing) && !hasScore ? "true" : "false",
+        ];
+    }
+
+    private static string State(EarlierGrades.Student student, bool hasScore, bool waits) => (hasScore, waits) switch
+    {
+        (true, true) => "partially graded",
+        (true, false) => "fully graded",
+        _ => student.Status == OutcomeWords.Of(GradeStatus.Missing) ? "not submitted" : "submitted",
+    };
+
+    private static string LineItem(DealtClass dealt) => string.Create(CultureInfo.InvariantCulture, $"{dealt.Lesson}-{dealt.Seed}");
+
+    private static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}
