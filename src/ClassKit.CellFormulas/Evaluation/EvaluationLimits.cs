@@ -5,11 +5,13 @@ namespace ClassKit.CellFormulas;
 /// <param name="ArrayCells">Cells in any one array.</param>
 /// <param name="TextLength">Characters in any one text; past it the value is <c>#VALUE!</c>, as in a cell.</param>
 /// <param name="AllSteps">Steps for all the cells that are asked for together.</param>
+/// <param name="LifeSteps">Steps for all that one evaluator is ever asked for.</param>
 public sealed record EvaluationLimits(
     int Steps = EvaluationLimits.DefaultSteps,
     int ArrayCells = EvaluationLimits.DefaultArrayCells,
     int TextLength = EvaluationLimits.CellTextLength,
-    long AllSteps = EvaluationLimits.DefaultAllSteps)
+    long AllSteps = EvaluationLimits.DefaultAllSteps,
+    long LifeSteps = long.MaxValue)
 {
     /// <summary>Far more than any practice workbook needs, and about a second of work.</summary>
     public const int DefaultSteps = 10_000_000;

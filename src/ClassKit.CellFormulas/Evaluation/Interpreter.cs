@@ -15,6 +15,7 @@ internal abstract partial class Interpreter
     private Dictionary<string, FormulaValue>? _bound;
     private int _steps;
     private long _allSteps;
+    private long _allowed = long.MaxValue;
     private bool _arrayMode;
 
     protected Interpreter(EvaluationLimits limits, bool uses1904Dates, CancellationToken cancellation)
@@ -107,7 +108,11 @@ internal abstract partial class Interpreter
     }
 
     /// <summary>Starts the count of all steps anew.</summary>
-    protected void ForgetSteps() => (_steps, _allSteps) = (0, 0);
+    /// <param name="allowed">How many there may be.</param>
+    protected void ForgetSteps(long allowed) => (_steps, _allSteps, _allowed) = (0, 0, Math.Min(allowed, Limits.AllSteps));
+
+    /// <summary>How many steps were taken since the count began.</summary>
+    public long Spent => _allSteps + _steps;
 
     /// <summary>Ends the evaluation without a value.</summary>
     public FormulaValue Halt(EvaluationStatus status, string reason)
@@ -137,11 +142,26 @@ internal abstract partial class Interpreter
         if (made.IsText && made.Text.Length > Short) Spend(made.Text.Length);
     }
 
+    /// <summary>Counts a long text that is read as work, so that no formula compares pages with pages.</summary>
+    protected void SpendOnReading(CellValue read)
+    {
+        const int Short = 256;
+        const int CharactersPerStep = 16;
+        if (read.IsText && read.Text.Length > Short) Spend(read.Text.Length / CharactersPerStep);
+    }
+
+    /// <summary>Counts looking for one text in another as work.</summary>
+    public void SpendOnSearch(int part, int text)
+    {
+        const int ComparisonsPerStep = 64;
+        Spend((int)Math.Min((long)part * text / ComparisonsPerStep, int.MaxValue / 2));
+    }
+
     /// <summary>True where an evaluation ended for want of steps, and might not have if it had begun elsewhere.</summary>
-    protected bool IsExhausted => _steps > Limits.Steps || _steps < 0 || _allSteps + _steps > Limits.AllSteps;
+    protected bool IsExhausted => _steps > Limits.Steps || _steps < 0 || Spent > _allowed;
 
     private void Exhaust() => Unsupported(
-        _steps > Limits.Steps || _steps < 0 ? $"more than {Limits.Steps} steps" : $"more than {Limits.AllSteps} steps for all cells together");
+        _steps > Limits.Steps || _steps < 0 ? $"more than {Limits.Steps} steps" : "more steps than there may be for all cells together");
 
     /// <summary>The value of a part of a formula, a reference unresolved.</summary>
     public FormulaValue Evaluate(FormulaNode node)

@@ -12,6 +12,7 @@ public sealed class WorkbookEvaluator
     private readonly PreparedWorkbook _workbook;
     private readonly EvaluationLimits _limits;
     private WorkbookInterpreter? _idle;
+    private long _spent;
 
     /// <summary>Prepares a workbook.</summary>
     /// <param name="workbook">The workbook as read.</param>
@@ -36,9 +37,9 @@ public sealed class WorkbookEvaluator
         var sheet = _workbook.FindSheet(cell.Sheet);
         if (sheet < 0) return NoSheet(cell);
         var interpreter = Take();
-        interpreter.Begin(Replacements.Of(replaced));
+        interpreter.Begin(Replacements.Of(replaced), Left);
         var evaluation = interpreter.Evaluate(new(sheet, cell.Row, cell.Column), null, cancellation);
-        _idle = interpreter;
+        PutBack(interpreter);
         return evaluation;
     }
 
@@ -54,7 +55,7 @@ public sealed class WorkbookEvaluator
         ArgumentNullException.ThrowIfNull(cells);
         var copied = Replacements.Copied(replaced, _workbook);
         var interpreter = Take();
-        interpreter.Begin(copied);
+        interpreter.Begin(copied, Left);
         var evaluations = new Evaluation[cells.Count];
         for (var at = 0; at < evaluations.Length; at++)
         {
@@ -63,7 +64,7 @@ public sealed class WorkbookEvaluator
             evaluations[at] = sheet < 0 ? NoSheet(cell) : interpreter.Evaluate(new(sheet, cell.Row, cell.Column), () => Dependencies(cell, copied), cancellation);
         }
 
-        _idle = interpreter;
+        PutBack(interpreter);
         return evaluations;
     }
 
@@ -74,10 +75,20 @@ public sealed class WorkbookEvaluator
     private IReadOnlyCollection<CellAddress> Dependencies(CellAddress cell, Replacements replaced)
     {
         var interpreter = new WorkbookInterpreter(_workbook, _limits);
-        interpreter.Begin(replaced);
-        return interpreter.Evaluate(new(_workbook.FindSheet(cell.Sheet), cell.Row, cell.Column), null, CancellationToken.None).Dependencies;
+        interpreter.Begin(replaced, Left);
+        var evaluation = interpreter.Evaluate(new(_workbook.FindSheet(cell.Sheet), cell.Row, cell.Column), null, CancellationToken.None);
+        Interlocked.Add(ref _spent, interpreter.Spent);
+        return evaluation.Dependencies;
     }
 
     /// <summary>An interpreter used before, for its memory; another thread's call makes its own.</summary>
     private WorkbookInterpreter Take() => Interlocked.Exchange(ref _idle, null) ?? new(_workbook, _limits);
+
+    private void PutBack(WorkbookInterpreter interpreter)
+    {
+        Interlocked.Add(ref _spent, interpreter.Spent);
+        _idle = interpreter;
+    }
+
+    private long Left => _limits.LifeSteps - Interlocked.Read(ref _spent);
 }

@@ -6,6 +6,9 @@ namespace ClassKit.CellFormulas.Evaluating;
 /// <summary>Rectangles of cells and defined names.</summary>
 internal sealed partial class WorkbookInterpreter
 {
+    /// <summary>How many places can be looked at in the time of a step.</summary>
+    private const int PlacesPerStep = 8;
+
     public override Area? Used(Area area)
     {
         var sheet = _workbook.Sheets[area.Sheet];
@@ -27,6 +30,7 @@ internal sealed partial class WorkbookInterpreter
 
         for (var row = used.Top; row <= used.Bottom && !Halted; row++)
         {
+            Spend(used.Columns / PlacesPerStep);
             for (var column = used.Left; column <= used.Right; column++)
             {
                 if (IsFilled(used.Sheet, row, column) && Read(used.Sheet, row, column) is { IsBlank: false } value) into.Add(value);
@@ -122,6 +126,8 @@ internal sealed partial class WorkbookInterpreter
     private void CollectSorted(Area area, List<CellValue> into)
     {
         var sheet = _workbook.Sheets[area.Sheet];
+        Spend(sheet.Snapshot.Cells.Count / PlacesPerStep);
+        if (Halted) return;
         IEnumerable<(int Row, int Column)> places = sheet.Sorted;
         var extra = _replaced.On(area.Sheet, sheet.Snapshot.Name)
             .Concat(ArrayElements(sheet))

@@ -12,10 +12,14 @@ internal sealed partial class WorkbookInterpreter : Interpreter
     private const int DeepestName = 50;
     private const int KeptCapacity = 500;
 
+    /// <summary>How much of a formula can be read in the time of a step.</summary>
+    private const int CharactersPerStep = 32;
+
     private readonly PreparedWorkbook _workbook;
     private Dictionary<CellKey, CellValue> _known = new(16);
     private readonly List<CellKey> _path = [];
     private readonly Stack<CellKey> _waiting = new();
+    private readonly HashSet<CellKey> _awaited = [];
     private Replacements _replaced = Replacements.None;
     private Dictionary<CellKey, ArrayValue>? _arrays;
     private Dictionary<CellKey, string>? _reasons;
@@ -44,7 +48,9 @@ internal sealed partial class WorkbookInterpreter : Interpreter
     private int CurrentSheet => _path[^1].Sheet;
 
     /// <summary>Forgets all values and takes up other inputs.</summary>
-    public void Begin(Replacements replaced)
+    /// <param name="replaced">The inputs.</param>
+    /// <param name="allowed">How many steps may be taken.</param>
+    public void Begin(Replacements replaced, long allowed)
     {
         _replaced = replaced;
 
@@ -53,7 +59,7 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         else _known.Clear();
         (_arrays, _reasons, _leadsTo, _ends) = (null, null, null, null);
         (_areas, _areaCells) = (null, 0);
-        ForgetSteps();
+        ForgetSteps(allowed);
     }
 
     /// <summary>The value of a cell. Values known from earlier cells since <see cref="Begin"/> are used again.</summary>
@@ -63,7 +69,8 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         _path.Clear();
         _circleFrom.Clear();
         _waiting.Clear();
-        _waiting.Push(target);
+        _awaited.Clear();
+        Await(target);
         (_deferred, _offset, _nameDepth, _namingFrom) = (null, default, 0, 0);
         _naming.Clear();
         var value = CellValue.Blank;
@@ -74,17 +81,23 @@ internal sealed partial class WorkbookInterpreter : Interpreter
             {
                 _deferred = null;
                 Halted = false;
-                _waiting.Push(deeper);
+                Await(deeper);
             }
             else
             {
-                _waiting.Pop();
+                _awaited.Remove(_waiting.Pop());
             }
         }
 
         var cells = dependencies is null ? new CellAddressView(KnownExcept(target), _workbook.Workbook) : new CellAddressView(dependencies);
         if (Halted) return new(Status, CellValue.Blank, Reason, cells);
         return new(EvaluationStatus.Computed, value, value.IsError ? Reason : null, cells);
+    }
+
+    private void Await(CellKey cell)
+    {
+        _waiting.Push(cell);
+        _awaited.Add(cell);
     }
 
     private CellKey[] KnownExcept(CellKey target)
@@ -160,20 +173,23 @@ internal sealed partial class WorkbookInterpreter : Interpreter
             if (area.Contains(key.Row, key.Column) && master != key) return ReadElement(key, master, area);
         }
 
-        return _known[key] = content?.Stored ?? default;
+        if (content is null) return _known[key] = default;
+        SpendOnReading(content.Stored);
+        return _known[key] = content.Stored;
     }
 
     private CellValue Follow(CellKey key, string formula, bool isArray)
     {
         var again = _path.IndexOf(key);
         if (again >= 0) return CloseCircle(again);
-        if (_waiting.Count > 1 && _path.Count > 0 && _waiting.Contains(key)) return CloseCircle(0);
+        if (_waiting.Count > 1 && _path.Count > 0 && _awaited.Contains(key)) return CloseCircle(0);
         if (_path.Count >= DeepestPath)
         {
             Defer(key);
             return default;
         }
 
+        Spend(formula.Length / CharactersPerStep);
         var parse = _workbook.Parse(key, formula);
         if (parse.Formula is null)
         {

@@ -54,7 +54,8 @@ internal static class NumberTexts
     private static FormulaValue Text(Call call)
     {
         var (value, code) = (call.Scalar(0), call.Text(1));
-        call.Interpreter.Spend(CostOfFormat);
+        call.Interpreter.Spend(CostOfFormat + code.Length);
+        if (call.Interpreter.Halted) return false;
         if (call.Failed) return false;
         if (NumberFormat.Parse(code) is not { } format) return call.Interpreter.Unsupported($"the number format {code} is not evaluated");
         if (value.Kind == CellValueKind.Logical) return format.Show(value.ToString());

@@ -7,6 +7,9 @@ namespace ClassKit.Grading;
 /// <summary>Grades one returned workbook against what its student was dealt.</summary>
 internal sealed class WorkbookGrader
 {
+    /// <summary>What a whole practice workbook takes on all fresh inputs is some thousand steps; these are less than a second of work.</summary>
+    private static readonly EvaluationLimits Limits = new(Steps: 100_000, ArrayCells: 100_000, LifeSteps: 1_000_000);
+
     private readonly DealtClass _dealt;
     private readonly Dictionary<string, FreshInputs> _fresh;
 
@@ -19,13 +22,14 @@ internal sealed class WorkbookGrader
     /// <summary>Judges every answer; flags gathers what the instructor should see.</summary>
     public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, ICollection<Flag> flags)
     {
-        var workbook = TextFormulas.Revive(returned);
-        var evaluator = new WorkbookEvaluator(workbook);
+        var texts = new TextFormulas(returned);
+        var workbook = texts.Revived();
+        var evaluator = new WorkbookEvaluator(workbook, Limits);
         var finder = new CellFinder(workbook);
         return
         [
             .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))
-                .Select(found => returned.Find(found.Cell) is { } content && TextFormulas.IsOne(returned, content) ? found.Grade with { Note = AnswerNotes.StoodAsText(found.Grade.Note) } : found.Grade),
+                .Select(found => returned.Find(found.Cell) is { } content && texts.IsOne(content) ? found.Grade with { Note = AnswerNotes.StoodAsText(found.Grade.Note) } : found.Grade),
         ];
     }
 

@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using ClassKit.Workbooks;
 
 namespace ClassKit.UseCases;
 
@@ -36,6 +37,7 @@ internal static class Archive
     private static IEnumerable<ReturnedItem> Open(ReturnedItem item, int depth, ArchiveBudget budget)
     {
         if (Leftovers.Explain(item.Path) is not null || item.Content is not { } bytes || !bytes.AsSpan().StartsWith("PK"u8)) return [item];
+        if (!ZipDirectory.IsWithin(bytes, IntakeLimits.Entries, IntakeLimits.DirectoryBytes)) return [ReturnedItem.Damaged(item.Path, $"The zip archive holds more than {IntakeLimits.Entries} files, or files with very long names.")];
         var archive = TryOpen(bytes);
         if (archive is null) return [LooksPacked(item.Path) ? ReturnedItem.Damaged(item.Path, "The zip archive is cut off or damaged and cannot be opened.") : item];
         using (archive)

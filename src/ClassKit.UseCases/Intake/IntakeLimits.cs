@@ -15,6 +15,9 @@ internal static class IntakeLimits
     /// <summary>What comes out of such an archive beyond <see cref="Ratio"/> times what went in, in bytes; workbooks and pictures hardly pack.</summary>
     public const long UnpackedBytes = 100L * 1024 * 1024;
 
+    /// <summary>What such an archive says of its entries, in bytes.</summary>
+    public const int DirectoryBytes = 4 * 1024 * 1024;
+
     /// <summary>How many times larger a file may get by unpacking before it counts.</summary>
     public const int Ratio = 10;
 

@@ -46,7 +46,7 @@ internal static class PackageParts
         const string Workbook = "xl/workbook.xml";
         using var opened = Package.Open(package, ReadLimits.Default);
         var relationships = Relationships.Of(opened, Workbook);
-        return WorkbookPart.Read(opened, Workbook, ReadLimits.Default).Sheets
+        return WorkbookPart.Read(opened, Workbook, new ReadBudget(ReadLimits.Default)).Sheets
             .ToDictionary(sheet => sheet.Name, sheet => relationships.Find(sheet.RelationshipId)!.Value.Part, StringComparer.OrdinalIgnoreCase);
     }
 }

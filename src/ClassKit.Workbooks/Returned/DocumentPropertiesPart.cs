@@ -19,7 +19,7 @@ internal sealed class DocumentPropertiesPart
         {
             XmlPart.TryRead(package, part, xml =>
             {
-                while (xml.Read()) reading.Take(xml);
+                while (xml.Next()) reading.Take(xml);
             });
         }
         catch (RefusalException refused) when (refused.Refusal.Kind == RefusalKind.Damaged)

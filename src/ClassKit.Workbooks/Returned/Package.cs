@@ -6,21 +6,24 @@ namespace ClassKit.Workbooks;
 internal sealed class Package : IDisposable
 {
     private readonly ZipArchive _archive;
-    private readonly ReadLimits _limits;
     private readonly Dictionary<string, ZipArchiveEntry> _parts = new(StringComparer.OrdinalIgnoreCase);
     private long _unpacked;
 
     private Package(ZipArchive archive, ReadLimits limits)
     {
         _archive = archive;
-        _limits = limits;
+        Limits = limits;
     }
+
+    /// <summary>How much is read.</summary>
+    public ReadLimits Limits { get; }
 
     /// <summary>The names of all parts.</summary>
     public IReadOnlyCollection<string> Parts => _parts.Keys;
 
     public static Package Open(byte[] file, ReadLimits limits)
     {
+        if (!ZipDirectory.IsWithin(file, limits.Entries, limits.DirectoryBytes)) throw RefusalException.TooLarge($"it has more than {limits.Entries} parts, or very long names for them");
         var package = new Package(OpenArchive(file), limits);
         try
         {
@@ -41,7 +44,7 @@ internal sealed class Package : IDisposable
     {
         if (!_parts.TryGetValue(part, out var entry)) return null;
         if (entry.IsEncrypted) throw new RefusalException(Refusals.PasswordProtected);
-        return new PartStream(part, entry.Open(), entry.CompressedLength, entry.Crc32, _limits, Count);
+        return new PartStream(part, entry.Open(), entry.CompressedLength, entry.Crc32, Limits, Count);
     }
 
     public void Dispose() => _archive.Dispose();
@@ -61,7 +64,6 @@ internal sealed class Package : IDisposable
 
     private void List()
     {
-        if (_archive.Entries.Count > _limits.Entries) throw RefusalException.TooLarge($"it has {_archive.Entries.Count} parts, more than {_limits.Entries}");
         foreach (var entry in _archive.Entries)
             _parts.TryAdd(entry.FullName.Replace('\\', '/').TrimStart('/'), entry);
     }
@@ -69,6 +71,6 @@ internal sealed class Package : IDisposable
     private void Count(int bytes)
     {
         _unpacked += bytes;
-        if (_unpacked > _limits.UnpackedBytes) throw RefusalException.TooLarge($"unpacked, it is larger than {_limits.UnpackedBytes / 1024 / 1024} MB");
+        if (_unpacked > Limits.UnpackedBytes) throw RefusalException.TooLarge($"unpacked, it is larger than {Limits.UnpackedBytes / 1024 / 1024} MB");
     }
 }

@@ -13,6 +13,7 @@ internal sealed class PartStream : Stream
     private readonly Action<int> _count;
     private readonly Crc32 _crc = new();
     private long _unpacked;
+    private long _sinceMark;
 
     public PartStream(string part, Stream inner, long packed, uint checksum, ReadLimits limits, Action<int> count)
     {
@@ -45,8 +46,17 @@ internal sealed class PartStream : Stream
         _count(read);
         if (_unpacked > _limits.RatioFromBytes && _unpacked / _limits.Ratio > _packed)
             throw RefusalException.TooLarge($"its part {_part} unpacks to more than {_limits.Ratio} times its size");
+        CheckMarks(buffer[..read]);
         _crc.Append(buffer[..read]);
         return read;
+    }
+
+    /// <summary>A reader of XML keeps an attribute, and much of a text, until it ends.</summary>
+    private void CheckMarks(ReadOnlySpan<byte> read)
+    {
+        var mark = read.LastIndexOf((byte)'<');
+        _sinceMark = mark < 0 ? _sinceMark + read.Length : read.Length - mark;
+        if (_sinceMark > _limits.ElementBytes) throw RefusalException.TooLarge($"an element of its part {_part} has more than {_limits.ElementBytes / 1024 / 1024} MB");
     }
 
     public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));

@@ -4,13 +4,20 @@ namespace ClassKit.Workbooks;
 internal sealed class ReadBudget(ReadLimits limits)
 {
     private int _cells;
+    private int _sharedFormulas;
     private long _formulas;
+    private long _texts;
 
     public ReadLimits Limits => limits;
 
     public void CountCell()
     {
         if (++_cells > limits.Cells) throw RefusalException.TooLarge($"it has more than {limits.Cells} filled cells");
+    }
+
+    public void CountSharedFormula()
+    {
+        if (++_sharedFormulas > limits.SharedFormulas) throw RefusalException.TooLarge($"it has more than {limits.SharedFormulas} cells that share a formula");
     }
 
     public void CountFormula(string formula)
@@ -20,7 +27,11 @@ internal sealed class ReadBudget(ReadLimits limits)
         if (_formulas > limits.AllFormulasLength) throw RefusalException.TooLarge($"its formulas have more than {limits.AllFormulasLength} characters together");
     }
 
-    public string CheckText(string text) => text.Length <= limits.TextLength
-        ? text
-        : throw RefusalException.TooLarge($"a text in it has more than {limits.TextLength} characters");
+    /// <summary>Counts a text; the text itself.</summary>
+    public string CountText(string text)
+    {
+        if (text.Length > limits.TextLength) throw RefusalException.TooLarge($"a text in it has more than {limits.TextLength} characters");
+        _texts += text.Length;
+        return _texts <= limits.AllTextLength ? text : throw RefusalException.TooLarge($"its texts have more than {limits.AllTextLength} characters together");
+    }
 }

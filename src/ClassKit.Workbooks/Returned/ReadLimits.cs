@@ -34,12 +34,30 @@ public sealed record ReadLimits
     /// <summary>The tables, over all sheets.</summary>
     public int Tables { get; init; } = 1_000;
 
+    /// <summary>From one element's mark to the next, with its attributes or text, in bytes.</summary>
+    public int ElementBytes { get; init; } = 1024 * 1024;
+
+    /// <summary>The bytes of all entries' names in the zip archive, with what else its directory says of them.</summary>
+    public int DirectoryBytes { get; init; } = 1024 * 1024;
+
+    /// <summary>The pointers from one part to others.</summary>
+    public int Relationships { get; init; } = 10_000;
+
+    /// <summary>The texts that cells refer to by number.</summary>
+    public int SharedTexts { get; init; } = 250_000;
+
+    /// <summary>The characters of all texts together, shared ones counted once.</summary>
+    public long AllTextLength { get; init; } = 8_000_000;
+
     /// <summary>The characters of a text; spreadsheet programs allow as many.</summary>
     public int TextLength { get; init; } = 32_767;
 
     /// <summary>The characters of a formula; spreadsheet programs allow as many.</summary>
     public int FormulaLength { get; init; } = 8_192;
 
+    /// <summary>The cells whose formula is written once in another cell.</summary>
+    public int SharedFormulas { get; init; } = 20_000;
+
     /// <summary>The characters of all formulas together, those that are written once and shared by many cells counted for every cell.</summary>
-    public long AllFormulasLength { get; init; } = 8_000_000;
+    public long AllFormulasLength { get; init; } = 2_000_000;
 }

@@ -19,9 +19,9 @@ internal sealed class Relationships
         var relationships = new Relationships();
         XmlPart.TryRead(package, $"{folder}_rels/{part[(slash + 1)..]}.rels", xml =>
         {
-            while (xml.Read())
+            while (xml.Next())
             {
-                if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "Relationship") relationships.Add(xml, folder);
+                if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "Relationship") relationships.Add(xml, folder, package.Limits.Relationships);
             }
         });
         return relationships;
@@ -41,10 +41,11 @@ internal sealed class Relationships
     public IEnumerable<string> AllOf(string type) =>
         _byId.Values.Where(relationship => IsType(relationship.Type, type)).Select(relationship => relationship.Part);
 
-    private void Add(XmlReader xml, string folder)
+    private void Add(XmlReader xml, string folder, int most)
     {
         var (id, type, target) = (xml.GetAttribute("Id"), xml.GetAttribute("Type"), xml.GetAttribute("Target"));
         if (id is null || type is null || target is null || xml.GetAttribute("TargetMode") == "External") return;
+        if (_byId.Count == most) throw RefusalException.TooLarge($"a part of it points to more than {most} others");
         _byId.TryAdd(id, (type, Resolve(folder, target)));
     }
 

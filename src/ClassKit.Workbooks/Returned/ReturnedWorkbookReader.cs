@@ -53,10 +53,11 @@ public static class ReturnedWorkbookReader
         var part = root.FirstOf("officeDocument") ?? "xl/workbook.xml";
         if (OtherPackage.Explain(package, part) is { } refusal) throw new RefusalException(refusal);
 
-        var workbook = WorkbookPart.Read(package, part, limits);
+        var budget = new ReadBudget(limits);
+        var workbook = WorkbookPart.Read(package, part, budget);
         var relationships = Relationships.Of(package, part);
-        var strings = SharedStrings.Read(package, relationships.FirstOf("sharedStrings"), limits);
-        var context = new SheetContext(strings, workbook.Uses1904Dates, new ReadBudget(limits));
+        var strings = SharedStrings.Read(package, relationships.FirstOf("sharedStrings"), budget);
+        var context = new SheetContext(strings, workbook.Uses1904Dates, budget);
         var sheets = new List<SheetSnapshot>();
         var tables = new List<TableSnapshot>();
         foreach (var (name, id) in workbook.Sheets)
@@ -72,7 +73,7 @@ public static class ReturnedWorkbookReader
             foreach (var table in Relationships.Of(package, sheet).AllOf("table"))
             {
                 if (tables.Count == limits.Tables) throw RefusalException.TooLarge($"it has more than {limits.Tables} tables");
-                if (TablePart.Read(package, table, name, rows => cells = cells with { FilteredRows = rows }) is { } read) tables.Add(read);
+                if (TablePart.Read(package, table, name, budget, rows => cells = cells with { FilteredRows = rows }) is { } read) tables.Add(read);
             }
 
             sheets.Add(cells);

@@ -13,7 +13,11 @@ internal sealed class SharedFormulas(ReadBudget budget)
     public void Lead(string group, (int Row, int Column) at, string text) => _leaders.TryAdd(group, new(at, text));
 
     /// <summary>A cell that shares the group's formula.</summary>
-    public void Follow(string group, (int Row, int Column) at) => _followers.Add((group, at));
+    public void Follow(string group, (int Row, int Column) at)
+    {
+        budget.CountSharedFormula();
+        _followers.Add((group, at));
+    }
 
     /// <summary>The formula of every cell that shares one, shifted to it.</summary>
     public IEnumerable<((int Row, int Column) At, string Formula)> Expand()

@@ -35,7 +35,7 @@ internal sealed class SheetPart
         var reading = new SheetPart(sheet, context);
         XmlPart.TryRead(package, part, xml =>
         {
-            while (xml.Read())
+            while (xml.Next())
                 reading.Take(xml);
         });
         foreach (var (at, formula) in reading._shared.Expand())
@@ -101,7 +101,7 @@ internal sealed class SheetPart
         string? value = null;
         string? inline = null;
         CellFormulaText formula = default;
-        while (xml.Read() && xml.Depth > depth)
+        while (xml.Next() && xml.Depth > depth)
         {
             if (xml.IsAt("v")) value = xml.ReadText();
             else if (xml.IsAt("is")) inline = xml.ReadStringItem();
@@ -147,7 +147,7 @@ internal sealed class SheetPart
         _ => string.IsNullOrWhiteSpace(value) ? CellValue.Blank : NumberOf(value),
     };
 
-    private CellValue TextOf(string? text) => text is null ? CellValue.Blank : CellValue.FromText(_budget.CheckText(text));
+    private CellValue TextOf(string? text) => text is null ? CellValue.Blank : CellValue.FromText(_budget.CountText(text));
 
     private CellValue SharedText(string index) =>
         int.TryParse(index, NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var at) && at < _context.Strings.Count

@@ -30,12 +30,12 @@ internal static class SpreadsheetXml
         var depth = xml.Depth;
         string? only = null;
         StringBuilder? joined = null;
-        while (xml.Read() && xml.Depth > depth)
+        while (xml.Next() && xml.Depth > depth)
         {
             if (xml.Depth != depth + 1 || xml.NodeType is not (XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.Whitespace or XmlNodeType.SignificantWhitespace))
                 continue;
-            if (only is null) only = xml.Value;
-            else (joined ??= new StringBuilder(only)).Append(xml.Value);
+            if (only is null && joined is null && xml.NodeType != XmlNodeType.CDATA) only = xml.Value;
+            else (joined ??= new StringBuilder(only)).AppendValue(xml);
         }
 
         var text = joined?.ToString() ?? only ?? "";
@@ -49,7 +49,7 @@ internal static class SpreadsheetXml
         var depth = xml.Depth;
         string? only = null;
         StringBuilder? joined = null;
-        while (xml.Read() && xml.Depth > depth)
+        while (xml.Next() && xml.Depth > depth)
         {
             if (xml.IsAt("rPh"))
             {
@@ -60,7 +60,7 @@ internal static class SpreadsheetXml
             if (!xml.IsAt("t")) continue;
             var text = xml.ReadText();
             if (only is null) only = text;
-            else (joined ??= new StringBuilder(only)).Append(text);
+            else (joined ??= new StringBuilder(only)).AppendBounded(text);
         }
 
         return joined?.ToString() ?? only ?? "";
@@ -71,7 +71,7 @@ internal static class SpreadsheetXml
     {
         if (xml.IsEmptyElement) return;
         var depth = xml.Depth;
-        while (xml.Read() && xml.Depth > depth)
+        while (xml.Next() && xml.Depth > depth)
         {
         }
     }

@@ -10,17 +10,18 @@ internal static class TablePart
     /// <param name="package">The package.</param>
     /// <param name="part">The table's part.</param>
     /// <param name="sheet">The sheet that it lies on.</param>
+    /// <param name="budget">Counts the names of columns.</param>
     /// <param name="filtered">Called with the rows that a filter of the table is on for.</param>
-    public static TableSnapshot? Read(Package package, string part, string sheet, Action<(int First, int Last)> filtered)
+    public static TableSnapshot? Read(Package package, string part, string sheet, ReadBudget budget, Action<(int First, int Last)> filtered)
     {
         TableSnapshot? table = null;
         var columns = new List<string>();
         XmlPart.TryRead(package, part, xml =>
         {
-            while (xml.Read())
+            while (xml.Next())
             {
                 if (xml.IsAt("table")) table = Head(xml, sheet, columns);
-                else if (xml.IsAt("tableColumn") && columns.Count < CellAddress.LastColumn) columns.Add(XmlConvert.DecodeName(xml.GetAttribute("name") ?? ""));
+                else if (xml.IsAt("tableColumn") && columns.Count < CellAddress.LastColumn) columns.Add(budget.CountText(XmlConvert.DecodeName(xml.GetAttribute("name") ?? "")));
                 else if (xml.IsAt("filterColumn") && table is not null) filtered((table.Top + 1, table.Bottom));
             }
         });

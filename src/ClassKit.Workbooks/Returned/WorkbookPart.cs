@@ -10,11 +10,11 @@ internal sealed class WorkbookPart
     /// <summary>Names that programs keep for themselves, such as print areas.</summary>
     private const string BuiltInPrefix = "_xlnm.";
 
-    private readonly ReadLimits _limits;
+    private readonly ReadBudget _budget;
     private readonly List<(string Name, string RelationshipId)> _sheets = [];
     private readonly List<(string Name, string? Sheet, string Formula)> _names = [];
 
-    private WorkbookPart(ReadLimits limits) => _limits = limits;
+    private WorkbookPart(ReadBudget budget) => _budget = budget;
 
     /// <summary>Name and relationship of every sheet, of whatever kind, hidden ones included.</summary>
     public IReadOnlyList<(string Name, string RelationshipId)> Sheets => _sheets;
@@ -29,12 +29,12 @@ internal sealed class WorkbookPart
         .Where(name => name.Sheet is not null)
         .Select(name => new DefinedName(name.Name, name.Sheet!.Length == 0 ? null : name.Sheet, name.Formula))];
 
-    public static WorkbookPart Read(Package package, string part, ReadLimits limits)
+    public static WorkbookPart Read(Package package, string part, ReadBudget budget)
     {
-        var workbook = new WorkbookPart(limits);
+        var workbook = new WorkbookPart(budget);
         XmlPart.TryRead(package, part, xml =>
         {
-            while (xml.Read())
+            while (xml.Next())
                 workbook.Take(xml);
         });
         if (workbook._sheets.Count == 0) throw RefusalException.Damaged($"{part} lists no sheets");
@@ -51,7 +51,7 @@ internal sealed class WorkbookPart
 
     private void TakeSheet(XmlReader xml)
     {
-        if (_sheets.Count == _limits.Sheets) throw RefusalException.TooLarge($"it has more than {_limits.Sheets} sheets");
+        if (_sheets.Count == _budget.Limits.Sheets) throw RefusalException.TooLarge($"it has more than {_budget.Limits.Sheets} sheets");
         _sheets.Add((xml.GetAttribute("name") ?? "", xml.RelationshipId() ?? ""));
     }
 
@@ -60,8 +60,8 @@ internal sealed class WorkbookPart
         var (name, sheet) = (xml.GetAttribute("name"), xml.GetAttribute("localSheetId"));
         var formula = xml.ReadText();
         if (name is null || name.StartsWith(BuiltInPrefix, StringComparison.OrdinalIgnoreCase)) return;
-        if (_names.Count == _limits.Names) throw RefusalException.TooLarge($"it has more than {_limits.Names} defined names");
-        if (formula.Length > _limits.FormulaLength) throw RefusalException.TooLarge($"the defined name '{name}' stands for more than {_limits.FormulaLength} characters");
+        if (_names.Count == _budget.Limits.Names) throw RefusalException.TooLarge($"it has more than {_budget.Limits.Names} defined names");
+        _budget.CountFormula(formula);
         _names.Add((name, sheet, formula));
     }
 

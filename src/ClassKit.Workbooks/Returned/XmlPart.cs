@@ -5,8 +5,9 @@ namespace ClassKit.Workbooks;
 /// <summary>Walks the XML of a part from its first element to its last.</summary>
 internal static class XmlPart
 {
-    private static readonly XmlReaderSettings Settings = new()
+    private static XmlReaderSettings Settings => new()
     {
+        NameTable = new BoundedXml.Names(),
         DtdProcessing = DtdProcessing.Prohibit,
         XmlResolver = null,
         IgnoreComments = true,
@@ -39,7 +40,7 @@ internal static class XmlPart
         {
             using var xml = XmlReader.Create(stream, Settings);
             read(xml);
-            while (xml.Read())
+            while (xml.Next())
             {
             }
         }

@@ -242,6 +242,47 @@ public class WorkbookEvaluatorTests
     }
 
     [Fact]
+    public void All_that_an_evaluator_is_ever_asked_for_shares_one_count_of_steps()
+    {
+        var book = new Book { ["A1"] = "=SUM(1,2,3)" };
+        var evaluator = new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(LifeSteps: 1_000));
+        var statuses = Enumerable.Range(1, 1_000).Select(_ => evaluator.Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken).Status).ToList();
+        Assert.Equal(EvaluationStatus.Computed, statuses[0]);
+        Assert.Equal(EvaluationStatus.Unsupported, statuses[^1]);
+    }
+
+    [Theory]
+    [InlineData("SEARCH(\"*a*a*a*a*a*a*b\",REPT(\"a\",32000))")]
+    [InlineData("FIND(REPT(\"a\",16000)&\"b\",REPT(\"a\",32000))")]
+    [InlineData("TEXT(1,REPT(\"0\",30000))")]
+    [InlineData("SUM(A2:A3)+COUNTIF(A2:A3,\"*z*z*z\")")]
+    public void Long_texts_are_work_that_counts(string formula)
+    {
+        var book = new Book { ["A1"] = "=" + formula, ["A2"] = new string('z', 32_000), ["A3"] = new string('z', 32_000) };
+        Assert.Equal(EvaluationStatus.Unsupported, new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(Steps: 2_500)).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken).Status);
+    }
+
+    [Theory]
+    [InlineData("a*c", "xabc", 2)]
+    [InlineData("*c", "abc", 1)]
+    [InlineData("a*", "xxa", 3)]
+    [InlineData("b?d*f", "abcdexf", 2)]
+    [InlineData("~*b", "a*b*b", 2)]
+    [InlineData("a*~*", "xab*", 2)]
+    [InlineData("b*b", "abcb", 2)]
+    [InlineData("c*a", "abc", 0)]
+    [InlineData("", "abc", 1)]
+    [InlineData("~~", "a~", 2)]
+    [InlineData("A*B", "xxaxxb", 3)]
+    public void A_pattern_is_found_where_it_first_fits(string pattern, string text, int place)
+    {
+        // OpenFormula 1.3, 6.20.18 (SEARCH) with the wildcards of 3.4; places counted by hand.
+        var book = new Book { ["A1"] = $"=SEARCH(\"{pattern}\",\"{text}\")" };
+        var value = new WorkbookEvaluator(book.Snapshot()).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken).Value;
+        Assert.Equal(place == 0 ? CellValue.FromError(CellError.Value) : CellValue.FromNumber(place), value);
+    }
+
+    [Fact]
     public void What_has_no_value_is_not_looked_for_again()
     {
         // A long chain from an unsupported start: found out once, and not once more for every cell.

@@ -14,7 +14,12 @@ public sealed class ReadLimitsTests
     {
         { "file", new() { FileBytes = 100 }, "the file is larger" },
         { "unpacked", new() { UnpackedBytes = 500 }, "unpacked" },
-        { "entries", new() { Entries = 4 }, "5 parts" },
+        { "entries", new() { Entries = 4 }, "4 parts" },
+        { "names of entries", new() { DirectoryBytes = 50 }, "very long names" },
+        { "one element", new() { ElementBytes = 8 }, "an element of its part" },
+        { "pointers", new() { Relationships = 1 }, "points to more than 1" },
+        { "all texts", new() { AllTextLength = 11 }, "11 characters together" },
+        { "shared formulas", new() { SharedFormulas = 0 }, "share a formula" },
         { "sheets", new() { Sheets = 0 }, "sheets" },
         { "cells", new() { Cells = 3 }, "3 filled cells" },
         { "names", new() { Names = 1 }, "1 defined names" },
@@ -39,13 +44,33 @@ public sealed class ReadLimitsTests
     [Fact]
     public void A_bomb_is_refused_long_before_it_is_unpacked()
     {
-        // 8 MB of spaces pack into some 8 KB.
-        var bomb = HandMade.Sheet(new string(' ', 8_000_000)).ToBytes();
+        // 8 MB of little but spaces pack into some 8 KB.
+        var bomb = HandMade.Sheet(string.Concat(Enumerable.Repeat("<a/>" + new string(' ', 500_000), 16))).ToBytes();
         Assert.True(bomb.Length < 20_000);
 
         var refusal = ReturnedWorkbookReader.Read(bomb).Refusal!;
         Assert.Equal(RefusalKind.TooLarge, refusal.Kind);
         Assert.Contains("400 times", refusal.Reason, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("<a>", 200, "deep in one another")]
+    [InlineData("<a{0}/>", 20_000, "different names")]
+    [InlineData("<a a{0}=\"\"/>", 20_000, "different names")]
+    public void Xml_that_a_reader_would_have_to_remember_is_refused(string element, int times, string words)
+    {
+        var sheet = HandMade.Sheet(string.Concat(Enumerable.Range(0, times).Select(at => element.Replace("{0}", at.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal))));
+
+        Assert.Contains(words, ReturnedWorkbookReader.Read(sheet.ToBytes()).Refusal!.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_text_in_many_pieces_is_bounded_as_one()
+    {
+        var pieces = string.Concat(Enumerable.Repeat("<r><t>some words</t></r>", 200_000));
+
+        Assert.Contains("characters", HandMade.Sheet("", strings: $"<si>{pieces}</si>").Refused().Reason, StringComparison.Ordinal);
+        Assert.Contains("characters", HandMade.Sheet("", strings: $"<si><t><![CDATA[{new string('<', 2_000_000)}]]></t></si>").Refused().Reason, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -71,6 +71,14 @@ internal sealed class HandMade
         return reading.Workbook!;
     }
 
+    /// <summary>Reads the workbook, which must be refused.</summary>
+    public Refusal Refused()
+    {
+        var reading = ReturnedWorkbookReader.Read(ToBytes());
+        Assert.NotNull(reading.Refusal);
+        return reading.Refusal;
+    }
+
     private static CellAddress At(string cell) =>
         CellAddress.TryParse("S", cell, out var address) ? address : throw new ArgumentException(cell);
 }

@@ -38,7 +38,7 @@ internal sealed class OpenDocumentPart
         var part = new OpenDocumentPart(limits);
         XmlPart.TryRead(package, Content, xml =>
         {
-            while (xml.Read())
+            while (xml.Next())
                 part.Take(xml);
         });
         if (part._sheets.Count == 0) throw RefusalException.Damaged($"{Content} has no sheets in it");
@@ -47,7 +47,7 @@ internal sealed class OpenDocumentPart
 
     private static void RefuseEncrypted(Package package) => XmlPart.TryRead(package, "META-INF/manifest.xml", xml =>
     {
-        while (xml.Read())
+        while (xml.Next())
         {
             if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "encryption-data") throw new RefusalException(Refusals.PasswordProtected);
         }
@@ -83,7 +83,7 @@ internal sealed class OpenDocumentPart
         var (name, text) = (xml.GetAttribute("name", OpenDocumentXml.Table), xml.GetAttribute(attribute, OpenDocumentXml.Table));
         if (name is null || text is null) return;
         if (_names.Count == _limits.Names) throw RefusalException.TooLarge($"it has more than {_limits.Names} defined names");
-        if (text.Length > _limits.FormulaLength) throw RefusalException.TooLarge($"the defined name '{name}' stands for more than {_limits.FormulaLength} characters");
+        _budget.CountFormula(text);
         var formula = OpenFormulaText.ToCellFormula(attribute == "expression" ? text : $"of:=[{text}]");
         _names.Add(new(name, _table?.Name, formula));
     }

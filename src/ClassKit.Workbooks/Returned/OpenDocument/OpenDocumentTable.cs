@@ -90,7 +90,7 @@ internal sealed class OpenDocumentTable
     {
         if (text is null) return CellValue.Blank;
         // An error is stored as the text that is shown.
-        return isFormula && CellErrorText.TryParse(text, out var error) ? CellValue.FromError(error) : CellValue.FromText(_budget.CheckText(text));
+        return isFormula && CellErrorText.TryParse(text, out var error) ? CellValue.FromError(error) : CellValue.FromText(_budget.CountText(text));
     }
 
     private CellValue NumberOf(string? text) =>

@@ -21,15 +21,15 @@ internal static class OpenDocumentXml
         var depth = xml.Depth;
         StringBuilder? text = null;
         var isOwn = false;
-        while (xml.Read() && xml.Depth > depth)
+        while (xml.Next() && xml.Depth > depth)
         {
             // A comment has paragraphs of its own, and so has a drawing.
             if (xml.NodeType == XmlNodeType.Element && xml.Depth == depth + 1) isOwn = xml.NamespaceURI == Text;
             if (!isOwn) continue;
-            if (xml.IsAt(Text, "p")) text = text is null ? new() : text.Append('\n');
-            else if (xml.IsAt(Text, "s")) text?.Append(' ', int.TryParse(xml.GetAttribute("c", Text), out var spaces) ? Math.Clamp(spaces, 1, 1000) : 1);
-            else if (xml.IsAt(Text, "tab")) text?.Append('\t');
-            else if (xml.NodeType is XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace) text?.Append(xml.Value);
+            if (xml.IsAt(Text, "p")) text = text is null ? new() : text.AppendBounded("\n");
+            else if (xml.IsAt(Text, "s")) text?.AppendBounded(new string(' ', int.TryParse(xml.GetAttribute("c", Text), out var spaces) ? Math.Clamp(spaces, 1, 1000) : 1));
+            else if (xml.IsAt(Text, "tab")) text?.AppendBounded("\t");
+            else if (xml.NodeType is XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace) text?.AppendValue(xml);
         }
 
         return text?.ToString();

@@ -1,0 +1,67 @@
+using System.Diagnostics;
+using System.Globalization;
+using ClassKit.Grading;
+using ClassKit.UseCases.Tests.Samples;
+
+namespace ClassKit.UseCases.Tests.Hostile;
+
+/// <summary>Every file of the corpus ends in grades or in a refusal that says what to do, alone and among others.</summary>
+public sealed class HostileCorpusTests(ITestOutputHelper output)
+{
+    /// <summary>What reading and judging one file may allocate in all, most of it given back at once; how much is held at a time is less.</summary>
+    private const long MostAllocated = 200L * 1024 * 1024;
+
+    private static readonly ClassGrader Grader = new(SmallClass.Dealt);
+
+    [Fact]
+    public void The_corpus_is_large_and_no_file_is_in_it_twice()
+    {
+        Assert.True(Corpus.Files.Count >= 300, $"{Corpus.Files.Count} files");
+        Assert.Equal(Corpus.Files.Count, Corpus.Files.Select(file => file.Name).Distinct().Count());
+    }
+
+    [Fact]
+    public void Every_file_ends_in_grades_or_in_a_clear_refusal_within_bounds()
+    {
+        // Nobody asserts seconds on a machine of others, but they are printed. The evaluator's steps are bounded by count.
+        var seconds = new List<(double Seconds, string Name)>();
+        foreach (var file in Corpus.Files)
+        {
+            var bytes = file.Make();
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            var watch = Stopwatch.StartNew();
+            var grades = Grader.Settle([.. Archive.Open(new(file.Name, bytes, null)).Select(item => Grader.Judge(FileReading.Read(item)))]);
+            seconds.Add((watch.Elapsed.TotalSeconds, file.Name));
+
+            Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < MostAllocated, file.Name);
+            Assert.NotEmpty(grades.Files);
+            Assert.All(grades.Files, given => Assert.True(IsClear(given, file.MustBeRefused), $"{file.Name}: {given}"));
+        }
+
+        foreach (var (time, name) in seconds.OrderByDescending(slow => slow).Take(10))
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{time:0.000} s  {name}"));
+    }
+
+    [Fact]
+    public void No_bad_file_disturbs_a_good_one()
+    {
+        using var folder = new TemporaryFolder();
+        foreach (var (file, at) in Corpus.Files.Where((_, at) => at % 9 == 0).Select((file, at) => (file, at)))
+            folder.Write($"{at % 7}/{at} {file.Name.Replace('/', ' ')}", file.Make());
+        folder.Write("3/ben.xlsx", SmallClass.Filled(SmallClass.Ben));
+        folder.Write("zz.zip", Zip.Of(("cleo.xlsx", SmallClass.Filled(SmallClass.Cleo))));
+
+        var grades = Grader.Settle(ParallelJudging.Judge(Grader, ReturnedFiles.At(folder.Path).Files!.Read()));
+
+        Assert.Equal(["3/ben.xlsx", "zz.zip/cleo.xlsx"], grades.Students.Skip(1).Select(student => student.File));
+        Assert.All(grades.Students.Skip(1).SelectMany(student => student.Answers), answer => Assert.Equal(Outcome.Sound, answer.Outcome));
+    }
+
+    private static bool IsClear(AccountedFile file, bool mustBeRefused) => file.Fate switch
+    {
+        FileFate.Graded or FileFate.OtherVersion => !mustBeRefused,
+        FileFate.Refused => file.Reason.Contains("and it in", StringComparison.Ordinal) || file.Reason.Contains("and in the workbook", StringComparison.Ordinal) || file.Reason.Contains("and that", StringComparison.Ordinal),
+        FileFate.NotOfThisClass => file.Reason.Contains("not dealt to anyone", StringComparison.Ordinal),
+        FileFate.Leftover => false,
+    };
+}
