@@ -16,6 +16,10 @@ internal sealed record InventedStudent(Student Student, double Ability)
 
     private const double ShareInOneGo = 0.1;
 
+    /// <summary>How long this student takes, as a multiple of the minutes that an exercise states: those are meant for the middle of a class.</summary>
+    /// <remarks>Three quarters for one who is sure of nearly everything, five quarters for one who is sure of a third. A working figure, common practice, no source.</remarks>
+    public double Pace => 1 - ((Ability - InventedClass.MiddleAbility) * 5 / 6);
+
     /// <summary>How this student answers a part.</summary>
     public AnswerWay Choose(SeededDraws random)
     {

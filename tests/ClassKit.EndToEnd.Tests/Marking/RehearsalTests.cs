@@ -19,6 +19,7 @@ public sealed class RehearsalTests
         using var grades = JsonDocument.Parse(File.ReadAllText(folder.Of("out", "graded", "grades.json")));
         var answers = grades.RootElement.GetProperty("students").EnumerateArray().SelectMany(student => student.GetProperty("answers").EnumerateArray()).ToList();
         Assert.Equal(40 * 27, answers.Count);
+        Assert.Contains("No right answer was taken for one.", File.ReadAllText(folder.Of("out", "rehearsal.html")), StringComparison.Ordinal);
         Assert.Contains($"{answers.Count} answers: the grader judged {answers.Count} of them as they were made", run.Output, StringComparison.Ordinal);
         // A rehearsal in which nothing goes wrong would prove nothing.
         foreach (var outcome in (string[])["sound", "value-only", "follow-through", "misconception", "incorrect", "blank", "unreadable"])

@@ -15,6 +15,7 @@ internal static class SamplePages
         pages["class-report.html"] = HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary);
         pages["sheet.html"] = HtmlPages.Sheet(SampleClass.Dealt, SampleClass.Dealt.Students[0]);
         pages["self-check.html"] = HtmlPages.SelfCheck(SampleClass.Dealt, SampleClass.Dealt.Students[2]);
+        pages["rehearsal.html"] = HtmlPages.Rehearsal(SampleRehearsal.Report);
         pages["follow-up.html"] = HtmlPages.FollowUp(SampleClass.Dealt, SampleClass.Dealt.Students.ToDictionary(student => student.Student.Id, _ => (IReadOnlyList<FollowUpExercise>)
         [
             new(SampleExercises.Hydration, 1.5, true, SampleExercises.Hydration.Parts[0].Misconceptions),
