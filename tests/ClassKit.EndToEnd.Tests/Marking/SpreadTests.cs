@@ -111,7 +111,7 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
 
         var problem = Assert.Single(CorrectionsReader.Read(_rehearsal.Of("corrections.csv"), _rehearsal.Dealt).Problems);
         Assert.Equal(2, problem.Line);
-        Assert.Contains("for the sets of this class differ", problem.Found, StringComparison.Ordinal);
+        Assert.Contains($"was not dealt {other.Id}", problem.Found, StringComparison.Ordinal);
     }
 
     private static List<string[]> Rows(byte[] csv)
