@@ -11,18 +11,19 @@ internal static class RegradeCommand
         var dealt = GradingOptions.Dealt();
         var returned = GradingOptions.Returned();
         var corrections = GradingOptions.Corrections();
+        var due = GradingOptions.Due();
         var graded = new Option<string>("--grades") { Description = "The folder of the earlier grading, which is compared and with --write replaced.", HelpName = "DIR", Required = true };
         var marking = new Option<string?>("--marking") { Description = "A changed marking scheme.", HelpName = "FILE" };
         var keys = new Option<string?>("--keys") { Description = "A lesson, or a folder of exercises, with corrected keys.", HelpName = "DIR" };
         var write = new Option<bool>("--write") { Description = "Write the new grades; without it they are only compared." };
         var command = new Command("regrade", "Grade again under a changed marking scheme, corrected keys or new corrections: who changes, and why.")
-            { dealt, returned, graded, marking, keys, corrections, write };
+            { dealt, returned, graded, marking, keys, corrections, due, write };
         command.SetAction(parsed =>
         {
             var folder = parsed.GetRequiredValue(graded);
             var produced = RegradeClass.Make(
                 parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), folder,
-                parsed.GetValue(marking), parsed.GetValue(keys), parsed.GetValue(corrections) ?? GradeClass.CorrectionsIn(folder));
+                parsed.GetValue(marking), parsed.GetValue(keys), parsed.GetValue(corrections) ?? GradeClass.CorrectionsIn(folder), parsed.GetValue(due));
             return parsed.GetValue(write) ? report.Write(folder, GradeClass.Kind, produced) : report.Only(produced, "Nothing was written; add --write to put this on record.");
         });
         return command;

@@ -12,6 +12,9 @@ public static class MarkingSchemeReader
 {
     private static readonly Dictionary<string, VersionChoice> Choices = new() { ["best"] = VersionChoice.Best, ["newest"] = VersionChoice.Newest };
 
+    /// <summary>Closer than any two percentages that somebody writes.</summary>
+    private const double Rounding = 1e-9;
+
     /// <summary>The scheme, or everything that is wrong with its file.</summary>
     public static Reading<MarkingScheme> Read(string path)
     {
@@ -28,6 +31,13 @@ public static class MarkingSchemeReader
         double Optional(string key) => fields.Optional(key) is null ? 0 : Share(key);
         var (unitSlip, roundingSlip) = (Optional("unit slip"), Optional("rounding slip"));
         var versions = fields.Has("several versions") ? fields.Choice("several versions", Choices) : VersionChoice.Best;
+        LatePolicy? late = fields.Has("late a day") ? new(Share("late a day"), fields.Has("late at most") ? Share("late at most") : 1) : null;
+        if (late is null && fields.Has("late at most"))
+            problems.Add(fields.LineOf("late at most"), "`late at most` limits a deduction that is not there", "Write `late a day: 10 %`, say, or leave both out.");
+        if (fields.Has("method") && Math.Abs(accuracy + Share("method") - 1) > Rounding)
+            problems.Add(fields.LineOf("method"), $"`accuracy` and `method` come to {100 * (accuracy + Share("method")):0.##} %", "They are the two halves of a part's points and add up to 100 %.");
+        if (misconception > Math.Min(accuracy, followThrough))
+            problems.Add(fields.LineOf("misconception"), "A known wrong method would earn more than a right number", "Write no more than `accuracy` and `follow-through` have.");
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -38,6 +48,7 @@ public static class MarkingSchemeReader
             UnitSlipShare = unitSlip,
             RoundingSlipShare = roundingSlip,
             Versions = versions,
+            Late = late,
         });
     }
 }

@@ -21,6 +21,9 @@ public sealed record MarkingScheme(
     /// <summary>The share that the right method earns where it is rounded on the way or further than the part allows, 0 to 1.</summary>
     public double RoundingSlipShare { get; init; }
 
+    /// <summary>What late work costs; null for nothing.</summary>
+    public LatePolicy? Late { get; init; }
+
     /// <summary>Which of several workbooks of one student counts.</summary>
     public VersionChoice Versions { get; init; }
 }

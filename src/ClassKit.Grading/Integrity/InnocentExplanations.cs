@@ -11,6 +11,7 @@ public static class InnocentExplanations
         FlagCodes.SharedMistakes => "Two may have learned together, followed the same wrong example, or had the same helper; that is worth teaching, and learning together may be allowed.",
         FlagCodes.SharedAuthor => "A shared machine, a family computer, a friend’s licence or a helper at the school desk leaves one name in several files.",
         FlagCodes.GivenOverwritten => "A slip of the hand, or trying out other numbers to understand the problem.",
+        FlagCodes.Late => "A clock that is set wrong, or a workbook that was opened and saved once more after it had been handed in.",
         FlagCodes.OwnerInferred => "Programs lose names and cells when they convert a file.",
         _ => null,
     };

@@ -11,7 +11,11 @@ public sealed record EarlierGrades(IReadOnlyList<EarlierGrades.Student> Students
     /// <param name="Points">Earned in all.</param>
     /// <param name="OutOf">Possible in all.</param>
     /// <param name="Answers">Every answer.</param>
-    public sealed record Student(string Id, string Status, string? File, double Points, double OutOf, IReadOnlyList<Answer> Answers);
+    public sealed record Student(string Id, string Status, string? File, double Points, double OutOf, IReadOnlyList<Answer> Answers)
+    {
+        /// <summary>That the work came late; null if it did not.</summary>
+        public Late? Late { get; init; }
+    }
 
     /// <summary>One answer's record.</summary>
     /// <param name="Exercise">The exercise's id.</param>

@@ -39,6 +39,7 @@ public static class GradeComparison
     {
         if (before is null) yield return "not on record before";
         else if (before.File != now.File) yield return $"{now.File ?? "no file"} is graded now, {before.File ?? "none"} was before";
+        if (before?.Late != now.Late) yield return Lateness(now.Late);
         if (before?.Answers.Count > 0 && now.Answers.Count == 0) yield return "nothing is graded any more";
     }
 
@@ -55,6 +56,10 @@ public static class GradeComparison
             why.Add(before.Correction is null ? $"{OutcomeWords.Of(now.Outcome)} earns {Share(now.Points, now.OutOf)}, and earned {Share(before.Points, before.OutOf)}" : "the correction sets other points");
         return differs || before.Outcome != OutcomeWords.Of(now.Outcome) || before.Correction != now.Correction?.Reason ? why : [];
     }
+
+    private static string Lateness(Late? late) => late is null
+        ? "no longer late"
+        : string.Create(CultureInfo.InvariantCulture, $"{late.Days} {(late.Days == 1 ? "day" : "days")} late, {100 * late.Off:0.#} % off");
 
     private static string Corrected(string? before, AppliedCorrection? now) => now is null
         ? $"no longer corrected ({before})"

@@ -15,6 +15,9 @@ public static class FlagCodes
     /// <summary>An exercise was answered on another sheet than the one it was dealt on.</summary>
     public const string OtherSheet = "other-sheet";
 
+    /// <summary>A workbook saved after it was due.</summary>
+    public const string Late = "late";
+
     /// <summary>A student returned more than one file.</summary>
     public const string SeveralFiles = "several-files";
 

@@ -18,8 +18,11 @@ public sealed record StudentGrade(
     /// <summary>True if there are points to show, by grading or by the instructor's hand.</summary>
     public bool HasPoints => Answers.Count > 0;
 
-    /// <summary>What the answers earned together, to a hundredth of a point.</summary>
-    public double Points => Hundredths(Answers.Sum(answer => answer.Points));
+    /// <summary>That the work came late; null if it did not, or if nobody asked.</summary>
+    public Late? Late { get; init; }
+
+    /// <summary>What the answers earned together, less what lateness costs, to a hundredth of a point.</summary>
+    public double Points => Hundredths(Answers.Sum(answer => answer.Points) * (1 - (Late?.Off ?? 0)));
 
     /// <summary>What they could earn together, to a hundredth of a point.</summary>
     public double OutOf => Hundredths(Answers.Sum(answer => answer.OutOf));

@@ -24,7 +24,13 @@ internal sealed record DealtDocument
     {
         /// <summary>best or newest.</summary>
         public string SeveralVersions { get; init; } = "best";
+
+        /// <summary>Absent where late work costs nothing.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public LateEntry? Late { get; init; }
     }
+
+    internal sealed record LateEntry(double ADay, double AtMost);
 
     internal sealed record ExerciseEntry(
         string Id,

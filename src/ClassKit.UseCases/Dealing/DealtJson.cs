@@ -59,6 +59,7 @@ public static class DealtJson
                 dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow, dealt.Marking.UnitSlipShare, dealt.Marking.RoundingSlipShare)
             {
                 SeveralVersions = Word(dealt.Marking.Versions),
+                Late = dealt.Marking.Late is { } late ? new(late.ADay, late.AtMost) : null,
             },
             Exercises = [.. dealt.Exercises.Select(Entry)],
             Students = new Projected<DealtStudent, DealtDocument.StudentEntry>(dealt.Students, Entry),
@@ -97,6 +98,7 @@ public static class DealtJson
             UnitSlipShare = document.Marking.UnitSlipShare,
             RoundingSlipShare = document.Marking.RoundingSlipShare,
             Versions = Versions(document.Marking.SeveralVersions),
+            Late = document.Marking.Late is { } late ? new(late.ADay, late.AtMost) : null,
         },
         [.. document.Exercises.Select(Model)],
         [.. document.Students.Select(Model)]);

@@ -55,7 +55,7 @@ internal static class OneRosterTables
         return
         [
             $"{lineItem}-{student.Id}", "", "", lineItem, student.Id, State(student, hasScore, waits), hasScore ? CsvText.Points(student.Points) : "", Date(exchange.Scored), "",
-            "", exchange.ClassId, "false", waits ? "true" : "false", "", student.Status == OutcomeWords.Of(GradeStatus.Missing) && !hasScore ? "true" : "false",
+            "", exchange.ClassId, "false", waits ? "true" : "false", student.Late is null ? "false" : "true", student.Status == OutcomeWords.Of(GradeStatus.Missing) && !hasScore ? "true" : "false",
         ];
     }
 

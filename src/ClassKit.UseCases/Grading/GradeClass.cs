@@ -16,28 +16,30 @@ public static class GradeClass
     /// <param name="dealtFolder">The folder that <c>classkit deal</c> made.</param>
     /// <param name="returned">A folder or zip.</param>
     /// <param name="corrections">The instructor's table of corrections; null for none.</param>
-    public static Produced Make(string dealtFolder, string returned, string? corrections)
+    /// <param name="due">When the work was due; null if it may come at any time.</param>
+    public static Produced Make(string dealtFolder, string returned, string? corrections, DateTimeOffset? due)
     {
         var dealt = DealtFolder.Read(dealtFolder);
-        return dealt.Succeeded ? Make(dealt.Model, returned, corrections) : Produced.Nothing(dealt.Problems);
+        return dealt.Succeeded ? Make(dealt.Model, returned, corrections, due) : Produced.Nothing(dealt.Problems);
     }
 
     /// <summary>Grades what was returned against a deal that is at hand.</summary>
-    internal static Produced Make(DealtClass dealt, string returned, string? corrections)
+    internal static Produced Make(DealtClass dealt, string returned, string? corrections, DateTimeOffset? due)
     {
-        var grades = Grade(dealt, returned, corrections);
+        var grades = Grade(dealt, returned, corrections, due);
         return grades.Succeeded ? Make(grades.Model) : Produced.Nothing(grades.Problems);
     }
 
     /// <summary>Reads what was returned, grades it, and puts the instructor's corrections over it.</summary>
-    internal static Reading<ClassGrades> Grade(DealtClass dealt, string returned, string? corrections)
+    internal static Reading<ClassGrades> Grade(DealtClass dealt, string returned, string? corrections, DateTimeOffset? due)
     {
         var corrected = corrections is null ? new([], []) : CorrectionsReader.Read(corrections, dealt);
         if (!corrected.Succeeded) return new(null, corrected.Problems);
         var (files, problem) = ReturnedFiles.At(returned);
         if (files is null) return new(null, [problem!]);
         var grader = new ClassGrader(dealt);
-        return new(Corrector.Apply(grader.Settle(ParallelJudging.Judge(grader, files.Read())), corrected.Model), []);
+        var grades = grader.Settle(ParallelJudging.Judge(grader, files.Read()));
+        return new(Corrector.Apply(due is { } moment ? LateWork.Mark(grades, moment) : grades, corrected.Model), []);
     }
 
     /// <summary>Writes up grades.</summary>

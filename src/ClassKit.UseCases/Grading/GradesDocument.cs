@@ -16,7 +16,16 @@ internal sealed record GradesDocument(
         double Points,
         double OutOf,
         IReadOnlyList<AnswerEntry> Answers,
-        IReadOnlyList<FlagEntry> Flags);
+        IReadOnlyList<FlagEntry> Flags)
+    {
+        /// <summary>That the work came late, and the share that <see cref="Points"/> lost by it; absent where it was in time.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public LateEntry? Late { get; init; }
+    }
+
+    /// <param name="Days">Days begun since it was due.</param>
+    /// <param name="Off">The share taken off, 0 to 1.</param>
+    internal sealed record LateEntry(int Days, double Off);
 
     /// <param name="Exercise">The exercise's id.</param>
     /// <param name="Part">The part's id.</param>

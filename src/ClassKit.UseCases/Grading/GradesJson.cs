@@ -20,7 +20,10 @@ public static class GradesJson
                 answer.Exercise, answer.Part, answer.Outcome, answer.Points, answer.OutOf, answer.Expected, answer.Correction?.Reason)
                 {
                     Misconception = answer.Misconception,
-                })]))]);
+                })])
+        {
+            Late = student.Late is { } late ? new(late.Days, late.Off) : null,
+        })]);
     }
 
     /// <summary>The file's text.</summary>
@@ -39,7 +42,10 @@ public static class GradesJson
     private static GradesDocument.StudentEntry Entry(StudentGrade grade) => new(
         grade.Student.Student.Id, grade.Student.Student.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,
         [.. grade.Answers.Select(Entry)],
-        [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, flag.Message))]);
+        [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, flag.Message))])
+    {
+        Late = grade.Late is { } late ? new(late.Days, late.Off) : null,
+    };
 
     private static GradesDocument.AnswerEntry Entry(AnswerGrade answer) => new(
         answer.Exercise.Id, answer.Part.Id, OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf, PlainValue.Of(answer.Value), answer.Expected,

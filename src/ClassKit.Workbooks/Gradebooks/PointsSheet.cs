@@ -17,14 +17,14 @@ internal static class PointsSheet
     {
         var sheet = workbook.AddWorksheet(GradebookGrid.PointsSheet);
         var total = grid.LastPartColumn + 1;
-        var (outOf, percent, file, flags) = (total + 1, total + 2, total + 3, total + 4);
+        var (outOf, percent, late, file, flags) = (total + 1, total + 2, total + 3, total + 4, total + 5);
         GridHead.Write(sheet, grades, grid, new(
             "Gradebook",
             $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.{(grades.Dealt.IsSameForAll ? "" : " Students had different sets of equal weight: an empty cell was not asked.")}",
             PartWidth,
             XLAlignmentHorizontalValues.Center,
             flags));
-        WriteHeads(sheet, total, outOf, percent, file, flags);
+        WriteHeads(sheet, total, outOf, percent, late, file, flags);
         for (var index = 0; index < grades.Students.Count; index++)
             WriteStudent(sheet, grades.Students[index], grid, GradebookGrid.FirstStudentRow + index);
         WriteMeans(sheet, grid, percent, flags);
@@ -32,14 +32,14 @@ internal static class PointsSheet
         sheet.TabColor = Palette.Answer;
 
         // Files and flags have sheets of their own to print, and would make the points too small to read.
-        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow + 1, percent), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow + 1, late), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
     }
 
-    private static void WriteHeads(IXLWorksheet sheet, int total, int outOf, int percent, int file, int flags)
+    private static void WriteHeads(IXLWorksheet sheet, int total, int outOf, int percent, int late, int file, int flags)
     {
         (int Column, string Text, double Width, bool IsNumber)[] heads =
-            [(total, "Total", NumberWidth, true), (outOf, "Out of", NumberWidth, true), (percent, "Percent", NumberWidth, true), (file, "File", TextWidth, false), (flags, "Flags", TextWidth, false)];
+            [(total, "Total", NumberWidth, true), (outOf, "Out of", NumberWidth, true), (percent, "Percent", NumberWidth, true), (late, "Late off", NumberWidth, true), (file, "File", TextWidth, false), (flags, "Flags", TextWidth, false)];
         foreach (var (column, text, width, isNumber) in heads)
         {
             sheet.Column(column).Width = width;
@@ -62,7 +62,7 @@ internal static class PointsSheet
         var total = grid.LastPartColumn + 1;
         var parts = grid.PartsOf(row);
         var (totalCell, outOfCell) = (Cell(total, row), Cell(total + 1, row));
-        sheet.Cell(row, total).SetFormulaA1($"IF(COUNT({parts})=0,\"\",SUM({parts}))");
+        sheet.Cell(row, total).SetFormulaA1($"IF(COUNT({parts})=0,\"\",ROUND(SUM({parts})*(1-N({Cell(total + 3, row)})),2))");
 
         // Only parts with a number in them count, so that typing points over a question mark makes both sides whole.
         sheet.Cell(row, total + 1).SetFormulaA1($"IF(COUNT({parts})=0,\"\",SUMIF({parts},\">=0\",{grid.PartsOf(GradebookGrid.OutOfRow, isRowFixed: true)}))");
@@ -72,10 +72,15 @@ internal static class PointsSheet
         sheet.Range(row, GradebookGrid.FirstPartColumn, row, total + 1).Style.NumberFormat.Format = "0.##;-0.##;0";
         sheet.Cell(row, total + 2).Style.NumberFormat.Format = "0 %";
 
-        sheet.Cell(row, total + 3).SetText(student.File ?? "").AsQuiet().Wrapped().Style.Alignment.Indent = 1;
+        // A share typed here is taken off as well.
+        if (student.Late is { Off: > 0 } late) sheet.Cell(row, total + 3).SetValue(late.Off);
+        sheet.Cell(row, total + 3).Style.NumberFormat.Format = "0 %";
+        sheet.Cell(row, total + 3).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+
+        sheet.Cell(row, total + 4).SetText(student.File ?? "").AsQuiet().Wrapped().Style.Alignment.Indent = 1;
         var flags = string.Join(", ", student.Flags.Select(flag => flag.Code).Distinct());
-        sheet.Cell(row, total + 4).SetText(flags).Wrapped().Style.Alignment.Indent = 1;
-        sheet.Range(row, 1, row, total + 4).AsTableRow();
+        sheet.Cell(row, total + 5).SetText(flags).Wrapped().Style.Alignment.Indent = 1;
+        sheet.Range(row, 1, row, total + 5).AsTableRow();
         sheet.Row(row).Height = Math.Max(sheet.Row(row).Height, Math.Max(TextHeight.Of(student.File ?? "", TextWidth - 2), TextHeight.Of(flags, TextWidth - 2)));
     }
 

@@ -19,6 +19,27 @@ public sealed class RubricReaderTests : IDisposable
     }
 
     [Theory]
+    [InlineData("", null, null)]
+    [InlineData("late a day: 10 %\n", 0.1, 1.0)]
+    [InlineData("late a day: 10 %\nlate at most: 50 %\n", 0.1, 0.5)]
+    public void A_marking_scheme_says_what_late_work_costs(string lines, double? aDay, double? atMost)
+    {
+        var file = _folder.Write("marks.md", Shipped("calculation-marks.md").Replace("several versions: best\n", lines, StringComparison.Ordinal));
+
+        var late = MarkingSchemeReader.Read(file).Model!.Late;
+
+        Assert.Equal((aDay, atMost), (late?.ADay, late?.AtMost));
+    }
+
+    [Fact]
+    public void The_two_halves_of_a_parts_points_add_up()
+    {
+        var file = _folder.Write("marks.md", Shipped("calculation-marks.md").Replace("accuracy: 40 %", "accuracy: 40 %\nmethod: 60 %", StringComparison.Ordinal));
+
+        Assert.True(MarkingSchemeReader.Read(file).Succeeded);
+    }
+
+    [Theory]
     [InlineData("several versions: newest\n", VersionChoice.Newest)]
     [InlineData("several versions: best\n", VersionChoice.Best)]
     [InlineData("", VersionChoice.Best)]
@@ -30,6 +51,10 @@ public sealed class RubricReaderTests : IDisposable
     }
 
     [Theory]
+    [InlineData("accuracy: 40 %", "accuracy: 40 %\nmethod: 50 %", "method", "come to 90 %", "add up to 100 %")]
+    [InlineData("misconception: 0 %", "misconception: 50 %", "", "earn more than a right number", "no more than `accuracy`")]
+    [InlineData("accuracy: 40 %", "accuracy: 40 %\nlate at most: 50 %", "late at most", "limits a deduction that is not there", "`late a day: 10 %`")]
+    [InlineData("accuracy: 40 %", "accuracy: 40 %\nlate a day: 110 %", "late a day", "`late a day` is 110 %", "from 0 to 100")]
     [InlineData("several versions: best", "several versions: latest", "", "`several versions` is `latest`", "best")]
     [InlineData("accuracy: 40 %", "accuracy: 0.4", "", "`0.4`, without a unit", "`4 %`")]
     [InlineData("accuracy: 40 %", "accuracy: 140 %", "", "`accuracy` is 140 %", "from 0 to 100")]

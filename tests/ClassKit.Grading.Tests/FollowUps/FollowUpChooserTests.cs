@@ -28,7 +28,7 @@ public sealed class FollowUpChooserTests
     private static IReadOnlyList<FollowUpExercise> Choose(int minutes, IReadOnlyList<Exercise> pool, params IReadOnlyList<EarlierGrades.Answer> answers)
     {
         var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6), [Yeast, Cost], []);
-        return FollowUpChooser.Choose(dealt, new("s-1", "s-1.xlsx", 0, 8, answers), pool, minutes);
+        return FollowUpChooser.Choose(dealt, new("s-1", "graded", "s-1.xlsx", 0, 8, answers), pool, minutes);
     }
 
     private static IEnumerable<string> Ids(IEnumerable<FollowUpExercise> chosen) => chosen.Select(one => one.Exercise.Id);

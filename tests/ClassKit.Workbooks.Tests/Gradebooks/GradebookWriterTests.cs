@@ -13,9 +13,9 @@ public sealed class GradebookWriterTests
     /// <summary>openpyxl drops every stored value, so that what comes back was computed by LibreOffice.</summary>
     private static readonly Lazy<WorkbookSnapshot> Recalculated = new(() => Recalculate(""));
 
-    /// <summary>Chō has 4.5 of 8, and two of the three points of 1a and 1c were left to the instructor, who now decides.</summary>
+    /// <summary>Chō has 4.5 of 8, and two of the three points of 1a and 1c were left to the instructor, who now decides. Of Ada's 11 points half is taken off for lateness.</summary>
     private static readonly Lazy<WorkbookSnapshot> Decided = new(() => Recalculate(
-        "w['Gradebook']['D9'] = 2\nw['Gradebook']['F9'] = 0.5\nw['Outcomes']['D9'] = 'sound'"));
+        "w['Gradebook']['D9'] = 2\nw['Gradebook']['F9'] = 0.5\nw['Outcomes']['D9'] = 'sound'\nw['Gradebook']['M7'] = 0.5"));
 
     [Fact]
     public void Totals_are_live_formulas_with_the_grader_s_own_sums_stored()
@@ -35,6 +35,17 @@ public sealed class GradebookWriterTests
         Assert.Equal(7, Points(Decided.Value, 9, Total));
         Assert.Equal(11, Points(Decided.Value, 9, Total + 1));
         Assert.Equal(7.0 / 11, Points(Decided.Value, 9, Total + 2)!.Value, 12);
+    }
+
+    [Fact]
+    public void What_lateness_costs_is_taken_off_the_total_and_follows_what_is_typed_there()
+    {
+        var grades = SampleGrades.Grades with { Students = [SampleGrades.Grades.Students[0] with { Late = new(2, 0.2) }, .. SampleGrades.Grades.Students.Skip(1)] };
+
+        var late = ReturnedWorkbookReader.Read(GradebookWriter.Write(grades, SampleGrades.Summary)).Workbook!;
+
+        Assert.Equal((0.2, 8.8), (Points(late, 7, Total + 3), Points(late, 7, Total)));
+        Assert.Equal(5.5, Points(Decided.Value, 7, Total));
     }
 
     [Fact]
@@ -92,7 +103,7 @@ public sealed class GradebookWriterTests
 
         Assert.Equal("=HYPERLINK(\"http://example.org\",\"Ben\")", Text("Gradebook", 8, 1));
         Assert.Equal("-Eli", Text("Gradebook", 11, 1));
-        Assert.Equal("+cmd.xlsx", Text("Gradebook", 8, Total + 3));
+        Assert.Equal("+cmd.xlsx", Text("Gradebook", 8, Total + 4));
         Assert.Equal("=C7*C8", Text("Answers", 5, 8));
         Assert.Equal("=notes.docx", Text("Files", 5, 1));
         using var workbook = new ClosedXML.Excel.XLWorkbook(new MemoryStream(Written));
