@@ -4,8 +4,8 @@ namespace ClassKit.UseCases;
 
 /// <summary>Writes a use case's files so that a folder holds either the old ones or the new ones, never a mixture.</summary>
 /// <remarks>
-/// The new folder is written beside the old one, the two are swapped by renaming, and files that ClassKit did not write are then carried
-/// over. What a killed run left behind is finished or undone by the next one.
+/// The new folder is written beside the old one, with copies of the files that ClassKit did not write; the two are then swapped in one step, or
+/// where the system has none in two that the next run undoes. What a killed run left beside the folder is cleared away by the next one.
 /// </remarks>
 public static class OutputFolder
 {
@@ -24,9 +24,9 @@ public static class OutputFolder
             if (FileInTheWay(full) is { } file)
                 return new(folder, null, $"{(file == full ? "This" : file)} is a file", "Name a folder to write to, or one that does not exist yet.");
             var (next, old) = (Beside(full, "new"), Beside(full, "old"));
-            Recover(full, old);
+            Recover(full, next, old);
             if (Refusal(folder, full, kind, files) is { } refusal) return refusal;
-            Stage(next, kind, files);
+            StageOrClear(full, next, kind, files);
             Swap(full, next, old);
             return null;
         }
@@ -61,9 +61,24 @@ public static class OutputFolder
             : null;
     }
 
+    /// <summary>Writes the new folder, or nothing: where there is no room, what was written so far gives its room back.</summary>
+    private static void StageOrClear(string full, string next, string kind, IReadOnlyList<OutputFile> files)
+    {
+        var isWhole = false;
+        try
+        {
+            Stage(next, kind, files);
+            CopyOthers(full, next);
+            isWhole = true;
+        }
+        finally
+        {
+            if (!isWhole) Clear(next);
+        }
+    }
+
     private static void Stage(string next, string kind, IReadOnlyList<OutputFile> files)
     {
-        if (Directory.Exists(next)) Directory.Delete(next, recursive: true);
         Directory.CreateDirectory(next);
         foreach (var file in files)
         {
@@ -77,31 +92,55 @@ public static class OutputFolder
 
     private static void Swap(string full, string next, string old)
     {
-        if (Directory.Exists(full)) Directory.Move(full, old);
-        Directory.Move(next, full);
-        CarryOver(old, full);
-    }
-
-    private static void Recover(string full, string old)
-    {
-        if (!Directory.Exists(old)) return;
-        if (Directory.Exists(full)) CarryOver(old, full);
-        else Directory.Move(old, full);
-    }
-
-    /// <summary>Moves what ClassKit did not write from the old folder into the new one, then removes the old one.</summary>
-    private static void CarryOver(string old, string full)
-    {
-        if (!Directory.Exists(old)) return;
-        var own = OutputManifest.Read(old)?.Files.Append(OutputManifest.FileName).ToHashSet(StringComparer.Ordinal) ?? [];
-        foreach (var path in Directory.EnumerateFiles(old, "*", SearchOption.AllDirectories).ToList())
+        if (!Directory.Exists(full))
         {
-            var relative = Path.GetRelativePath(old, path).Replace('\\', '/');
-            if (own.Contains(relative)) continue;
-            var target = Path.Combine(full, relative);
-            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-            File.Move(path, target);
+            Directory.Move(next, full);
+            return;
         }
-        Directory.Delete(old, recursive: true);
+
+        if (FolderExchange.Try(full, next))
+        {
+            Clear(next);
+            return;
+        }
+
+        Directory.Move(full, old);
+        Directory.Move(next, full);
+        Clear(old);
+    }
+
+    private static void Recover(string full, string next, string old)
+    {
+        if (Directory.Exists(old) && !Directory.Exists(full)) Directory.Move(old, full);
+        if (Directory.Exists(old)) Directory.Delete(old, recursive: true);
+        if (Directory.Exists(next)) Directory.Delete(next, recursive: true);
+    }
+
+    /// <summary>Removes what is not needed any more; if it cannot be, the next run will try again.</summary>
+    private static void Clear(string leftover)
+    {
+        try
+        {
+            if (Directory.Exists(leftover)) Directory.Delete(leftover, recursive: true);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            // All that the instructor asked for is done, or was refused for another reason.
+        }
+    }
+
+    /// <summary>Copies what ClassKit did not write, an instructor's notes or corrections.</summary>
+    private static void CopyOthers(string full, string next)
+    {
+        if (!Directory.Exists(full)) return;
+        var own = OutputManifest.Read(full)?.Files.Append(OutputManifest.FileName).ToHashSet(StringComparer.Ordinal) ?? [];
+        foreach (var path in Directory.EnumerateFiles(full, "*", SearchOption.AllDirectories).ToList())
+        {
+            var relative = Path.GetRelativePath(full, path).Replace('\\', '/');
+            if (own.Contains(relative)) continue;
+            var target = Path.Combine(next, relative);
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Copy(path, target);
+        }
     }
 }
