@@ -3,5 +3,7 @@ namespace ClassKit.Grading;
 /// <summary>What a class's grades say together.</summary>
 /// <param name="Parts">Every part in workbook order.</param>
 /// <param name="TeachAgain">The parts that fall below the marking scheme's line, weakest first.</param>
+/// <param name="Skills">Every skill, in the order in which the workbook first asks it.</param>
 /// <param name="Statistics">How well the parts measured the class.</param>
-public sealed record ClassSummary(IReadOnlyList<PartSummary> Parts, IReadOnlyList<PartSummary> TeachAgain, TestStatistics Statistics);
+public sealed record ClassSummary(
+    IReadOnlyList<PartSummary> Parts, IReadOnlyList<PartSummary> TeachAgain, IReadOnlyList<SkillSummary> Skills, TestStatistics Statistics);

@@ -19,6 +19,7 @@ public static class ClassSummarizer
             .. parts.Where(part => part.UnderstoodShare < grades.Dealt.Marking.TeachAgainBelow)
                 .OrderBy(part => part.UnderstoodShare),
         ],
+        SkillSummarizer.Summarize(grades, parts),
         TestStatistics.Of(grades));
     }
 

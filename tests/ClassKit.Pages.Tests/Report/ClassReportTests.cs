@@ -19,7 +19,7 @@ public sealed class ClassReportTests
     [Fact]
     public void The_chart_has_the_counts_of_the_summary()
     {
-        var bars = Page.QuerySelectorAll(".bars li");
+        var bars = Page.QuerySelector("#parts")!.Closest("section")!.QuerySelectorAll(".bars li");
         Assert.Equal(SampleClass.Summary.Parts.Count, bars.Length);
         foreach (var (bar, part) in bars.Zip(SampleClass.Summary.Parts))
         {
@@ -95,12 +95,21 @@ public sealed class ClassReportTests
     public void A_class_that_returned_nothing_has_a_report_all_the_same()
     {
         var nothing = SampleClass.Grades with { Students = [.. SampleClass.Dealt.Students.Select(student => new StudentGrade(student, GradeStatus.Missing, null, [], []))], Files = [] };
-        var summary = new ClassSummary(
-            [.. SampleClass.Summary.Parts.Select(part => part with { Counts = part.Counts.ToDictionary(count => count.Key, _ => 0), Misconceptions = [] })], [], TestStatistics.Of(nothing));
 
-        var page = Html.Parse(HtmlPages.ClassReport(nothing, summary));
+        var page = Html.Parse(HtmlPages.ClassReport(nothing, ClassSummarizer.Summarize(nothing)));
 
         Assert.Contains("No workbook could be graded", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
         Assert.Equal(SampleClass.Dealt.Students.Count, page.QuerySelector("#files")!.Closest("section")!.QuerySelectorAll("tbody tr").Length);
+    }
+
+    [Fact]
+    public void Every_skill_has_a_bar_and_a_row_with_the_labels_of_its_parts()
+    {
+        var page = Html.Parse(HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary));
+
+        var section = page.QuerySelector("#skills")!.Closest("section")!;
+        var rows = section.QuerySelectorAll("tbody tr");
+        Assert.Equal(SampleExercises.All.Select(exercise => exercise.Skill).Distinct(), rows.Select(row => row.QuerySelector("th")!.Text()));
+        Assert.Equal(SampleExercises.All.Sum(exercise => exercise.Parts.Count), rows.Sum(row => row.QuerySelectorAll("td")[0].Text().Split(", ").Length));
     }
 }

@@ -29,7 +29,7 @@ internal static class SampleClass
             new("copy of practice (1).xlsx", "01", null, FileFate.OtherVersion, null, "The workbook was dealt to Grace Mbeki, who handed in a newer one."),
         ]);
 
-    public static ClassSummary Summary { get; } = Summarise();
+    public static ClassSummary Summary { get; } = ClassSummarizer.Summarize(Grades);
 
     private static DealtStudent Deal(string name, int index)
     {
@@ -116,22 +116,5 @@ internal static class SampleClass
             Outcome.Unreadable => new(exercise, part, outcome, 0, part.Points, CellValue.FromText("about <b>half</b> & a bit"), right, null, null, "Write a number or a formula.", earlier),
             Outcome.Unsupported => new(exercise, part, outcome, 0, 0, CellValue.Blank, right, "=LAMBDA(x,x*2)(C4)", null, "Your instructor will look at this formula.", earlier),
         };
-    }
-
-    private static ClassSummary Summarise()
-    {
-        var answers = Grades.Students.SelectMany(student => student.Answers).ToList();
-        var parts = SampleExercises.All
-            .SelectMany(exercise => exercise.Parts.Select(part => (exercise, part)))
-            .Select(entry =>
-            {
-                var own = answers.Where(answer => answer.Part == entry.part).ToList();
-                return new PartSummary(
-                    entry.exercise, entry.part,
-                    Enum.GetValues<Outcome>().ToDictionary(outcome => outcome, outcome => own.Count(answer => answer.Outcome == outcome)),
-                    [.. own.Where(answer => answer.Misconception is not null).GroupBy(answer => answer.Misconception!).Select(group => (group.Key, group.Count())).OrderByDescending(met => met.Item2)]);
-            })
-            .ToList();
-        return new(parts, [.. parts.Where(part => part.RightShare < Dealt.Marking.TeachAgainBelow).OrderBy(part => part.RightShare)], TestStatistics.Of(Grades));
     }
 }
