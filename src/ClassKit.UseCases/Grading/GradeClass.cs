@@ -23,6 +23,19 @@ public static class GradeClass
         return dealt.Succeeded ? Make(dealt.Model, returned, corrections, due) : Produced.Nothing(dealt.Problems);
     }
 
+    /// <summary>Makes the same without names, and apart from it the key that says who is who.</summary>
+    /// <inheritdoc cref="Make(string, string, string?, DateTimeOffset?)"/>
+    public static (Produced Reports, Produced Key) MakePseudonymous(string dealtFolder, string returned, string? corrections, DateTimeOffset? due)
+    {
+        var dealt = DealtFolder.Read(dealtFolder);
+        var grades = dealt.Succeeded ? Grade(dealt.Model, returned, corrections, due) : new(null, dealt.Problems);
+        if (!grades.Succeeded) return (Produced.Nothing(grades.Problems), Produced.Nothing(grades.Problems));
+        var key = new PseudonymKey(grades.Model.Dealt);
+        return (
+            Make(Pseudonymizer.Apply(grades.Model, key)),
+            new([OutputFile.OfText(PseudonymsCsv.FileName, PseudonymsCsv.Write(key))], ["Keep the key apart from the reports: it says who is who."], []));
+    }
+
     /// <summary>Grades what was returned against a deal that is at hand.</summary>
     internal static Produced Make(DealtClass dealt, string returned, string? corrections, DateTimeOffset? due)
     {

@@ -1,0 +1,64 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>A pseudonym for every student of a deal: the same whenever it is graded, and not to be worked out without the deal.</summary>
+/// <remarks>
+/// A keyed digest (HMAC-SHA-256, RFC 2104) of the student's id. The key is a digest of all that was dealt to the whole class, which only the
+/// instructor has; the seed alone would be too easy to guess, since reports name it.
+/// </remarks>
+public sealed class PseudonymKey
+{
+    private const int Length = 6;
+
+    /// <summary>No vowels, so that no words come about, and nothing that is taken for something else.</summary>
+    private const string Letters = "bcdfghjkmnpqrstvwxz23456789";
+
+    private readonly Dictionary<string, string> _byId = new(StringComparer.Ordinal);
+
+    /// <summary>Names the students of a deal anew.</summary>
+    public PseudonymKey(DealtClass dealt)
+    {
+        ArgumentNullException.ThrowIfNull(dealt);
+        var secret = Secret(dealt);
+        var taken = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var student in dealt.Students.Select(seat => seat.Student))
+        {
+            var attempt = 0;
+            string pseudonym;
+            do pseudonym = Make(secret, student.Id, attempt++);
+            while (!taken.Add(pseudonym));
+            _byId[student.Id] = pseudonym;
+        }
+
+        Entries = [.. dealt.Students.Select(seat => (seat.Student, _byId[seat.Student.Id]))];
+    }
+
+    /// <summary>Every student with the pseudonym, in roster order.</summary>
+    public IReadOnlyList<(Student Student, string Pseudonym)> Entries { get; }
+
+    /// <summary>The student under another name, without a mail address.</summary>
+    internal Student Of(Student student) => new(_byId[student.Id], _byId[student.Id]);
+
+    private static byte[] Secret(DealtClass dealt)
+    {
+        var text = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"{dealt.Lesson}\n{dealt.Seed}\n"));
+        foreach (var student in dealt.Students)
+        {
+            text.Append(student.Student.Id);
+            foreach (var given in student.Givens) text.Append(CultureInfo.InvariantCulture, $"\t{given.Value}");
+            text.Append('\n');
+        }
+
+        return SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString()));
+    }
+
+    private static string Make(byte[] secret, string id, int attempt)
+    {
+        var digest = HMACSHA256.HashData(secret, Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{id}\n{attempt}")));
+        return "p-" + string.Concat(digest.Take(Length).Select(value => Letters[value % Letters.Length]));
+    }
+}
