@@ -11,7 +11,7 @@ internal static class GradeExchangeCommand
     public static Command Create(Report report)
     {
         var dealt = GradingOptions.Dealt();
-        var grades = new Option<string>("--grades") { Description = "The folder that `classkit grade` made.", HelpName = "DIR", Required = true };
+        var grades = new Option<string>("--graded") { Description = "The folder that `classkit grade` made.", HelpName = "DIR", Required = true };
         var to = CommonOptions.Out("manifest.csv, lineItems.csv and results.csv");
         var (ofClass, school, session, category) = (Id("--class", "class"), Id("--school", "school"), Id("--session", "term or grading period"), Id("--category", "kind of work"));
         var (assigned, due, scored) = (Day("--assigned", "the set was handed out"), Day("--due", "it was due"), Day("--scored", "it was graded"));

@@ -12,7 +12,7 @@ internal static class RegradeCommand
         var returned = GradingOptions.Returned();
         var corrections = GradingOptions.Corrections();
         var due = GradingOptions.Due();
-        var graded = new Option<string>("--grades") { Description = "The folder of the earlier grading, which is compared and with --write replaced.", HelpName = "DIR", Required = true };
+        var graded = new Option<string>("--graded") { Description = "The folder of the earlier grading, which is compared and with --write replaced.", HelpName = "DIR", Required = true };
         var marking = new Option<string?>("--marking") { Description = "A changed marking scheme.", HelpName = "FILE" };
         var keys = new Option<string?>("--keys") { Description = "A lesson, or a folder of exercises, with corrected keys.", HelpName = "DIR" };
         var write = new Option<bool>("--write") { Description = "Write the new grades; without it they are only compared." };

@@ -67,7 +67,7 @@ public sealed class GradeExchangeTests(TourRun tour) : IDisposable
     }
 
     private ClassKitRun Exchange(string due = "2026-11-20") => ClassKitRun.Of(
-        "grade-exchange", Path.Combine(tour.Folder, "dealt"), "--grades", Path.Combine(tour.Folder, "graded"), "--out", Out,
+        "grade-exchange", Path.Combine(tour.Folder, "dealt"), "--graded", Path.Combine(tour.Folder, "graded"), "--out", Out,
         "--class", "class-1", "--school", "school-1", "--session", "term-1", "--category", "homework",
         "--assigned", "2026-11-16", "--due", due, "--scored", "2026-11-23");
 

@@ -88,7 +88,7 @@ public sealed class RegradeTests(TourRun tour) : IDisposable
     [Fact]
     public void Without_an_earlier_grading_there_is_nothing_to_compare_with()
     {
-        var run = ClassKitRun.Of("regrade", Dealt, "--returned", Checkout.Demo.Returned, "--grades", Grades);
+        var run = ClassKitRun.Of("regrade", Dealt, "--returned", Checkout.Demo.Returned, "--graded", Grades);
 
         Assert.Equal(1, run.ExitCode);
         Assert.Contains("grades.json", run.Problems, StringComparison.Ordinal);
@@ -97,7 +97,7 @@ public sealed class RegradeTests(TourRun tour) : IDisposable
     private void Grade() => ClassKitRun.Of("grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Grades).Done();
 
     private ClassKitRun Regrade(params string[] options) =>
-        ClassKitRun.Of(["regrade", Dealt, "--returned", Checkout.Demo.Returned, "--grades", Grades, .. options]).Done();
+        ClassKitRun.Of(["regrade", Dealt, "--returned", Checkout.Demo.Returned, "--graded", Grades, .. options]).Done();
 
     private JsonElement Record() => JsonDocument.Parse(File.ReadAllText(Path.Combine(Grades, "grades.json"))).RootElement.Clone();
 
