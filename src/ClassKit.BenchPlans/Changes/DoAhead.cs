@@ -17,7 +17,7 @@ public sealed record DoAhead(int Bread, int Through) : PlanChange
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);
-        return bench.With(Bread, bread => bread with { Steps = [.. bread.Steps.Skip(Through + 1)] }) with
+        return bench.With(Bread, bread => bread with { Steps = [.. bread.Steps.Skip(Through + 1)], StepsDoneBefore = bread.StepsDoneBefore + Through + 1 }) with
         {
             Demonstrations =
             [

@@ -9,6 +9,9 @@ public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep>
     /// <summary>True if the instructor makes one load for all, and the teams none.</summary>
     public bool LeftToInstructor { get; init; }
 
+    /// <summary>How many steps of its method are done before the class; those in <see cref="Steps"/> follow them.</summary>
+    public int StepsDoneBefore { get; init; }
+
     /// <summary>How long it may stand ready before the tasting, in minutes; null where that does not matter.</summary>
     public int? KeepsMinutes { get; init; }
 

@@ -1,3 +1,4 @@
+using ClassKit.Baking;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
@@ -17,6 +18,12 @@ public static class ClassProfileReader
         ["both"] = UnitSystem.Both,
         ["metric"] = UnitSystem.Metric,
         ["us"] = UnitSystem.UnitedStates,
+    };
+
+    private static readonly Dictionary<string, bool> AltitudeFormulas = new()
+    {
+        ["as written"] = false,
+        ["adjusted"] = true,
     };
 
     /// <summary>From below the lowest shore to above the highest town, in metres or feet.</summary>
@@ -48,8 +55,10 @@ public static class ClassProfileReader
         var equipment = fields.Has("equipment") ? EquipmentList.Read(fields.List("equipment"), fields.LineOf("equipment"), problems) : [];
         var allergies = fields.List("allergies");
         var units = fields.Choice("units", Systems);
+        var adjusts = fields.Has("altitude formulas") && fields.Choice("altitude formulas", AltitudeFormulas);
+        var flours = fields.Has("flours") ? FlourList(fields, problems) : null;
         var files = new LinkedFiles(problems);
-        var prices = files.One(fields.Optional("prices"), PriceListReader.Read);
+        var prices = files.One(fields.Optional("prices"), ContentKind.PriceList, PriceListReader.Read);
         if (teams > students)
             problems.Add(fields.LineOf("teams"), $"There are {teams} teams for {students} students", "Every team needs a student: at most as many teams as students.");
         fields.Finish();
@@ -63,8 +72,25 @@ public static class ClassProfileReader
             OvenPlaces = ovenPlaces,
             OvenHeatUpMinutes = (int)Math.Round(heatUp, MidpointRounding.AwayFromZero),
             Equipment = equipment,
+            AdjustsForAltitude = adjusts,
+            Flours = flours,
             Prices = prices,
         });
         return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);
+    }
+
+    private static List<string> FlourList(Fields fields, ProblemList problems)
+    {
+        var flours = new List<string>();
+        foreach (var name in fields.List("flours"))
+        {
+            var line = fields.LineOf("flours")!.Value;
+            if (KnownIngredient.Find(new(name, line), problems) is not { } flour)
+                continue;
+            if (flour.Role != IngredientRole.Flour)
+                problems.Add(line, $"`{name}` is not a flour", "List the flours that the kitchen has: `flours: [All-purpose flour]`.");
+            flours.Add(flour.Id);
+        }
+        return flours;
     }
 }

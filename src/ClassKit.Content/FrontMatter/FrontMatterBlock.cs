@@ -12,6 +12,11 @@ internal sealed record FrontMatterBlock(string Yaml, string Markdown)
     /// <summary>Both halves, or null with the reason noted; a file that does not begin with <c>---</c> is all Markdown.</summary>
     public static FrontMatterBlock? Split(string text, ProblemList problems)
     {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            problems.Add(null, "The file is empty", "Write it, or name another file.");
+            return null;
+        }
         var lines = text.Split('\n');
         if (lines[0].TrimEnd() != Fence)
             return new("", text);

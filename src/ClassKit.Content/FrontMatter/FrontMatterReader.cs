@@ -16,15 +16,38 @@ internal static class FrontMatterReader
     {
         var fields = new List<Field>();
         var before = problems.Count;
+        // What YAML would blame on the line after, or on nobody.
+        if (LineWithoutShape(yaml) is var (at, found, advice))
+        {
+            problems.Add(at, found, advice);
+            return new(fields, isWhole: false, problems);
+        }
+        var parser = new Parser(new StringReader(yaml));
         try
         {
-            Walk(new Parser(new StringReader(yaml)), fields, problems);
+            Walk(parser, fields, problems);
         }
-        catch (YamlException broken)
+        // The library's own slip: it loses its state in a list that is opened and never closed.
+        catch (Exception broken) when (broken is YamlException or InvalidOperationException)
         {
-            problems.Add((int)broken.Start.Line, "The lines at the top cannot be read from here on", $"{Shape} Put quotes around a value that holds a colon and a space, or that begins with a sign such as %, [, {{ or @.");
+            problems.Add((int)((broken as YamlException)?.Start.Line ?? parser.Current?.Start.Line ?? 1), "The lines at the top cannot be read from here on", $"{Shape} Put quotes around a value that holds a colon and a space, or that begins with a sign such as %, [, {{ or @.");
         }
         return new(fields, isWhole: problems.Count == before, problems);
+    }
+
+    /// <summary>The first line that begins with a tab, or that stands at the left edge and holds no colon.</summary>
+    private static (int Line, string Found, string Advice)? LineWithoutShape(string yaml)
+    {
+        var lines = yaml.Split('\n');
+        for (var at = 0; at < lines.Length; at++)
+        {
+            var line = lines[at].TrimEnd();
+            if (line.StartsWith('\t'))
+                return (at + 1, "This line begins with a tab", $"Take it away. {Shape}");
+            if (line.Length > 0 && char.IsLetter(line[0]) && !line.Contains(':', StringComparison.Ordinal))
+                return (at + 1, $"`{Prose.Excerpt(line)}` has no colon", Shape);
+        }
+        return null;
     }
 
     private static void Walk(Parser parser, List<Field> fields, ProblemList problems)

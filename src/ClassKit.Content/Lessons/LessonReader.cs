@@ -49,8 +49,8 @@ public static class LessonReader
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var period = (int)Math.Round(fields.Quantity("period", Dimensions.Minutes, Dimensions.Period, int.MaxValue / 2), MidpointRounding.AwayFromZero);
         var files = new LinkedFiles(problems);
-        var marking = files.One(fields.Text("marking"), MarkingSchemeReader.Read);
-        var rubric = files.One(fields.Text("bench rubric"), PracticalRubricReader.Read);
+        var marking = files.One(fields.Text("marking"), ContentKind.MarkingScheme, MarkingSchemeReader.Read);
+        var rubric = files.One(fields.Text("bench rubric"), ContentKind.PracticalRubric, PracticalRubricReader.Read);
         var aside = new SetAside(
             Minutes(fields, "setup", SetAside.Usual.SetupMinutes), Minutes(fields, "tasting", SetAside.Usual.TastingMinutes), Minutes(fields, "cleanup", SetAside.Usual.CleanupMinutes));
         fields.Finish();
@@ -64,9 +64,9 @@ public static class LessonReader
         var knowledge = Lists.Lines(sections.Required("Prior knowledge"), problems);
         var beforeFormulas = problems.Count;
         var formulaLinks = LinkList.Read(sections.Required("Formulas"), "formulas", problems);
-        var formulas = files.All(formulaLinks, LessonFormulaReader.Read, formula => formula.Formula.Title);
+        var formulas = files.All(formulaLinks, ContentKind.Formula, LessonFormulaReader.Read, formula => formula.Formula.Title);
         var allRead = formulas.Count == formulaLinks.Count && problems.Count == beforeFormulas;
-        var exercises = files.All(LinkList.Read(sections.Required("Exercises"), "exercises", problems), ExerciseReader.Read, exercise => exercise.Title);
+        var exercises = files.All(LinkList.Read(sections.Required("Exercises"), "exercises", problems), ContentKind.Exercise, ExerciseReader.Read, exercise => exercise.Title);
         var vocabulary = Lists.Entries(sections.Required("Vocabulary"), problems)
             .Select(entry => NamedItem.Read(entry.Text, "- **Proof.** The last rise before baking.", problems)).OfType<NamedItem>()
             .Select(item => new Term(item.Name.Text, item.Text.Text)).ToList();

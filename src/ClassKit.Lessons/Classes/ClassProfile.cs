@@ -47,6 +47,12 @@ public sealed record ClassProfile(
     /// <summary>What the teams share besides ovens. Of a kind that is not listed there is always one free.</summary>
     public IReadOnlyList<EquipmentCount> Equipment { get; init; } = [];
 
+    /// <summary>True if cards carry formulas changed for the altitude by the middle of what is published; otherwise they stay as written.</summary>
+    public bool AdjustsForAltitude { get; init; }
+
+    /// <summary>The flours that the kitchen has, by their ids; null where nobody has said.</summary>
+    public IReadOnlyList<string>? Flours { get; init; }
+
     /// <summary>What ingredients cost; null if nobody has written it down.</summary>
     public PriceList? Prices { get; init; }
 }

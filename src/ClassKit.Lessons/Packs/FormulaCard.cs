@@ -17,6 +17,9 @@ public sealed record FormulaCard(
     CardLiquid? Liquid,
     IReadOnlyList<Advice> Advice)
 {
+    /// <summary>How many make it: every team, or the instructor alone.</summary>
+    public required int Loads { get; init; }
+
     /// <summary>Liquids in percent of the flour, counted whole.</summary>
     public double AddedLiquidPercent => DoughWater.AddedLiquidPercent(Formula.Formula);
 
@@ -41,7 +44,10 @@ public sealed record FormulaCard(
                 batch,
                 [.. batch.Lines.Select(CardLine.For)],
                 CardLiquid.For(formula, profile, settings),
-                [.. Below(batch)]));
+                [.. Below(batch)])
+            {
+                Loads = profile.Teams,
+            });
 
     /// <summary>A small scale that is coarser than the large one is left in the cupboard.</summary>
     private static Mass Finer(ClassProfile profile) => profile.SmallScaleResolution < profile.ScaleResolution ? profile.SmallScaleResolution : profile.ScaleResolution;

@@ -31,18 +31,33 @@ public sealed record LessonPack(
     /// <summary>What must be declared, over all formulas, each once, in alphabetical order.</summary>
     public IReadOnlyList<string> Allergens => [.. Lesson.Formulas.SelectMany(formula => formula.Allergens).Distinct().Order(StringComparer.Ordinal)];
 
-    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the middle of each; the cards do not apply it by themselves. Empty below 3000 ft.</summary>
+    /// <summary>The lesson before anything was changed for the class.</summary>
+    public required Lesson AsWritten { get; init; }
+
+    /// <summary>What is other for this class than it was written.</summary>
+    public IReadOnlyList<Adaptation> Adaptations { get; init; } = [];
+
+    /// <summary>Each allergy of the class with each bread that it meets.</summary>
+    public IReadOnlyList<AllergyImpact> Impacts => AllergyImpact.Of(Cards, Class);
+
+    /// <summary>What was cut or moved so that the class fits its period: whole sentences; empty where all fits.</summary>
+    public IReadOnlyList<string> Cuts { get; init; } = [];
+
+    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the middle of each; the cards carry it only where the class asks for it. Empty below 3000 ft.</summary>
     public IReadOnlyList<AltitudeFormula> AtAltitude => Class.AltitudeMetres < AltitudeTable.LowestMetres
         ? []
-        : [.. Lesson.Formulas.Select(formula => AltitudeFormula.For(formula.Formula, Class.AltitudeMetres).Value)];
+        : [.. AsWritten.Formulas.Select(formula => AltitudeFormula.For(formula.Formula, Class.AltitudeMetres).Value)];
 
     /// <summary>Computes the pack, with the default assumptions.</summary>
     public static Computed<LessonPack> Build(Lesson lesson, ClassProfile profile) => Build(lesson, profile, PackSettings.Default);
 
     /// <summary>Computes the pack, or says which formula or which setting of the class makes it impossible.</summary>
-    public static Computed<LessonPack> Build(Lesson lesson, ClassProfile profile, PackSettings settings)
+    /// <param name="asWritten">The lesson.</param>
+    /// <param name="profile">The class.</param>
+    /// <param name="settings">What is assumed.</param>
+    public static Computed<LessonPack> Build(Lesson asWritten, ClassProfile profile, PackSettings settings)
     {
-        ArgumentNullException.ThrowIfNull(lesson);
+        ArgumentNullException.ThrowIfNull(asWritten);
         ArgumentNullException.ThrowIfNull(profile);
         ArgumentNullException.ThrowIfNull(settings);
         if (profile.Teams < 1)
@@ -50,6 +65,7 @@ public sealed record LessonPack(
         if (!StandardAtmosphere.PressureAt(profile.AltitudeMetres).TryGet(out var pressure, out var why))
             return why;
 
+        var (lesson, adjusted) = AltitudeAdapting.Of(asWritten, profile);
         List<FormulaCard> cards = [];
         List<LeaveningComparison> comparison = [];
         foreach (var formula in lesson.Formulas)
@@ -61,7 +77,7 @@ public sealed record LessonPack(
             cards.Add(card);
             comparison.Add(compared);
         }
-        if (!RequisitionLine.Priced(RequisitionLine.For(cards, profile.Teams), profile.Prices).TryGet(out var requisition, out why))
+        if (!RequisitionLine.Priced(RequisitionLine.For(cards), profile.Prices).TryGet(out var requisition, out why))
             return why;
         return new LessonPack(
             lesson,
@@ -71,7 +87,20 @@ public sealed record LessonPack(
             cards,
             requisition,
             AllergyAlert.For(lesson, profile),
-            comparison);
+            comparison)
+        {
+            AsWritten = asWritten,
+            Adaptations = [.. adjusted, .. FlourOnHand.Missing(cards, profile)],
+        };
+    }
+
+    /// <summary>The pack for a class in which some breads are left to the instructor, who makes one load for all.</summary>
+    /// <param name="formulaIds">Those breads.</param>
+    public LessonPack LeftToInstructor(IReadOnlyCollection<string> formulaIds)
+    {
+        ArgumentNullException.ThrowIfNull(formulaIds);
+        var cards = Cards.Select(card => card with { Loads = formulaIds.Contains(card.Formula.Formula.Id) ? 1 : Class.Teams }).ToList();
+        return this with { Cards = cards, Requisition = RequisitionLine.Priced(RequisitionLine.For(cards), Class.Prices).Value };
     }
 
     private static Impossibility InFormula(LessonFormula formula, Impossibility why) => why with { Message = $"{formula.Formula.Title}: {why.Message}" };

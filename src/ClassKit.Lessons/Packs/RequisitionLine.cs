@@ -4,7 +4,7 @@ namespace ClassKit.Lessons;
 
 /// <summary>One ingredient for the whole class.</summary>
 /// <param name="Ingredient">What; its allergens are in it.</param>
-/// <param name="Mass">What all teams weigh for all formulas.</param>
+/// <param name="Mass">What everybody weighs for all formulas.</param>
 /// <param name="Uses">How much of it each formula takes, for all teams.</param>
 /// <param name="Household">The mass in cups, spoons or whole eggs; null where none fits.</param>
 /// <param name="PoundsAndOunces">The mass on a US scale, to the quarter ounce; null below an ounce.</param>
@@ -18,10 +18,10 @@ public sealed record RequisitionLine(
     /// <summary>What to buy for it; null where there is no price.</summary>
     public Purchase? Purchase { get; init; }
 
-    internal static IReadOnlyList<RequisitionLine> For(IReadOnlyList<FormulaCard> cards, int teams) =>
+    internal static IReadOnlyList<RequisitionLine> For(IReadOnlyList<FormulaCard> cards) =>
     [
         .. cards
-            .SelectMany(card => card.Batch.Lines.Select(line => (card.Formula, line.Ingredient, Mass: Times(Larger(line), teams))))
+            .SelectMany(card => card.Batch.Lines.Select(line => (card.Formula, line.Ingredient, Mass: Times(Larger(line), card.Loads))))
             .GroupBy(use => use.Ingredient.Id)
             .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Formula.Formula.Id).Select(of => new RequisitionUse(of.First().Formula, Sum(of.Select(use => use.Mass))))])),
     ];
@@ -52,7 +52,7 @@ public sealed record RequisitionLine(
     }
 
     /// <summary>In decimal, so that six times 6.7 g are 40.2 g.</summary>
-    private static Mass Times(Mass mass, int teams) => Mass.FromGrams((double)((decimal)mass.Grams * teams));
+    private static Mass Times(Mass mass, int loads) => Mass.FromGrams((double)((decimal)mass.Grams * loads));
 
     private static Mass Sum(IEnumerable<Mass> masses) => Mass.FromGrams((double)masses.Sum(mass => (decimal)mass.Grams));
 }

@@ -32,7 +32,7 @@ internal static class RunSheets
         {
             var bread = plan.Class.Breads[planned.Load.Bread];
             var step = bread.Steps[planned.Step];
-            yield return new(planned.Start, $"{planned.Step + 1}. {step.Name}", bread.Name, planned.End, Note(step, planned, units), step.IsHandsOn);
+            yield return new(planned.Start, $"{bread.StepsDoneBefore + planned.Step + 1}. {step.Name}", bread.Name, planned.End, Note(step, planned, units), step.IsHandsOn);
         }
     }
 

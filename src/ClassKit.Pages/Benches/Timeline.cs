@@ -26,14 +26,17 @@ internal static class Timeline
                 var bread = plan.Class.Breads[at];
                 if (bread.LeftToInstructor != shift.IsInstructor)
                     continue;
-                yield return new(heading, bread.Name, [.. plan.StepsOf(new(shift.Makers[0], at)).Select(step => Bar(step, bread.Steps[step.Step]))]);
+                yield return new(heading, bread.Name, [.. plan.StepsOf(new(shift.Makers[0], at)).Select(step => Bar(step, bread))]);
                 heading = "";
             }
         }
     }
 
-    private static TimelineBar Bar(PlannedStep planned, BenchStep step) => new(
-        step.Name, $"{planned.Step + 1}", planned.Start, planned.End, step.IsHandsOn ? BarKind.HandsOn : step.Oven is not null ? BarKind.Oven : BarKind.Alone);
+    private static TimelineBar Bar(PlannedStep planned, BenchBread bread)
+    {
+        var step = bread.Steps[planned.Step];
+        return new(step.Name, $"{bread.StepsDoneBefore + planned.Step + 1}", planned.Start, planned.End, step.IsHandsOn ? BarKind.HandsOn : step.Oven is not null ? BarKind.Oven : BarKind.Alone);
+    }
 
     private static IEnumerable<TimelineRow> Ovens(BenchPlan plan, UnitSystem units)
     {

@@ -20,11 +20,17 @@ internal static partial class KitchenText
         ["7/8"] = "⅞",
     };
 
-    /// <summary>A weighed mass with as many decimals as its scale shows.</summary>
-    public static string Weighed(Mass mass, Mass resolution) => NumberText.WithUnit(NumberText.Fixed(mass.Grams, Decimals(resolution.Grams)), "g");
+    /// <summary>A weighed mass with as many decimals as its scale shows: grams, or ounces in a class that has only US units.</summary>
+    public static string Weighed(Mass mass, Mass resolution, UnitSystem units) => units == UnitSystem.UnitedStates
+        ? NumberText.WithUnit(NumberText.Fixed(mass.Ounces, Decimals(resolution.Ounces)), "oz")
+        : NumberText.WithUnit(NumberText.Fixed(mass.Grams, Decimals(resolution.Grams)), "g");
 
-    /// <summary>A mass for ordering: grams below a kilogram, kilograms to the gram above.</summary>
-    public static string Ordered(Mass mass) => mass.Grams < 1000
+    /// <summary>A mass for ordering: grams below a kilogram, kilograms to the gram above; pounds and ounces in a class that has only US units.</summary>
+    public static string Ordered(Mass mass, UnitSystem units) => units == UnitSystem.UnitedStates
+        ? mass.Ounces < 1 ? NumberText.WithUnit(NumberText.AtMost(mass.Ounces, 2), "oz") : Measure(PoundsAndOunces.Show(mass))
+        : Ordered(mass);
+
+    private static string Ordered(Mass mass) => mass.Grams < 1000
         ? NumberText.WithUnit(NumberText.AtMost(mass.Grams, 1), "g")
         : NumberText.WithUnit(NumberText.AtMost(mass.Kilograms, 3), "kg");
 

@@ -35,9 +35,9 @@ internal static class ValueText
         var (formula, units) = (card.Formula, pack.Class.Units);
         var loss = Prediction.BakeLoss(compared);
         yield return ("pieces", NumberText.AtMost(card.Pieces, 0));
-        yield return ("piece_mass", KitchenText.Ordered(formula.PieceMass));
-        yield return ("dough", KitchenText.Ordered(card.Batch.Weighed));
-        yield return ("flour", KitchenText.Ordered(Sum(card.Lines.Where(line => line.Line.Ingredient.Role == IngredientRole.Flour))));
+        yield return ("piece_mass", KitchenText.Ordered(formula.PieceMass, units));
+        yield return ("dough", KitchenText.Ordered(card.Batch.Weighed, units));
+        yield return ("flour", KitchenText.Ordered(Sum(card.Lines.Where(line => line.Line.Ingredient.Role == IngredientRole.Flour)), units));
         yield return ("mix_temperature", KitchenText.Temperature(formula.MixTemperature, units));
         yield return ("oven", KitchenText.Oven(formula.BakeFrom, units));
         yield return ("oven_end", KitchenText.Oven(formula.BakeTo, units));
@@ -55,7 +55,7 @@ internal static class ValueText
         if (card.Liquid is { } liquid)
             yield return ("liquid_temperature", liquid.Answer.TryGet(out var answer, out _) ? KitchenText.Temperature(answer.Temperature, units) : "what the card says");
         foreach (var lines in card.Lines.GroupBy(line => line.Line.Ingredient.Id))
-            yield return (lines.Key, KitchenText.Weighed(Sum(lines), lines.First().Line.Resolution));
+            yield return (lines.Key, KitchenText.Weighed(Sum(lines), lines.First().Line.Resolution, units));
     }
 
     private static Mass Sum(IEnumerable<CardLine> lines) => Mass.FromGrams((double)lines.Sum(line => (decimal)line.Line.Weighed.Grams));

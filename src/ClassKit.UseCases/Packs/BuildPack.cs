@@ -1,5 +1,3 @@
-using ClassKit.BenchPlans;
-using ClassKit.BenchSolver;
 using ClassKit.Content;
 using ClassKit.Lessons;
 using ClassKit.Pages;
@@ -33,14 +31,13 @@ public static class BuildPack
     {
         if (!LessonPack.Build(lesson, profile).TryGet(out var computed, out var why))
             return Produced.Nothing(new Diagnostic(source, null, why.Message.TrimEnd('.'), why.Remedy));
-        var pack = PackProse.Fill(computed);
-        var bench = new BenchPlanner(new CpSatSolver(), PlannerSettings.Default).Plan(BenchClasses.Of(lesson, profile));
+        var pack = PackProse.Fill(ClassPlanning.Plan(computed));
         return new(
             [
-                .. HtmlPages.Pack(pack with { Bench = bench }).Select(page => OutputFile.OfText(page.FileName, page.Html)),
+                .. HtmlPages.Pack(pack).Select(page => OutputFile.OfText(page.FileName, page.Html)),
                 new("requisition.xlsx", RequisitionWriter.Write(pack)),
                 new("observations.xlsx", ObservationWriter.Write(pack)),
             ],
-            [$"{lesson.Title} for {profile.Name}: {profile.Students} students in {profile.Teams} teams. Open index.html."], []);
+            [$"{lesson.Title} for {profile.Name}: {profile.Students} students in {profile.Teams} teams. Open index.html.", .. pack.Cuts], []);
     }
 }

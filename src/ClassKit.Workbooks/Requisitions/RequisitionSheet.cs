@@ -12,6 +12,7 @@ internal sealed class RequisitionSheet
     private const int PerTeam = 5;
     private const int Teams = 6;
     private const int Extra = 7;
+    private const int Loads = 8;
     private const int Head = 9;
     private const int First = 10;
     private const double IngredientWidth = 27;
@@ -19,12 +20,14 @@ internal sealed class RequisitionSheet
     private readonly IXLWorksheet _sheet;
     private readonly LessonPack _pack;
     private readonly RequisitionColumns _columns;
+    private readonly SheetMass _mass;
     private readonly int _last;
 
     private RequisitionSheet(IXLWorksheet sheet, LessonPack pack)
     {
         (_sheet, _pack) = (sheet, pack);
         _columns = new(pack.Cards.Count);
+        _mass = SheetMass.For(pack.Class.Units);
         _last = First + Math.Max(pack.Requisition.Count, 1) - 1;
     }
 
@@ -52,6 +55,13 @@ internal sealed class RequisitionSheet
         // Rounded before it is rounded up: 25 students at 25/6 a team are 6 teams, not 7.
         _sheet.Cell(Teams, 2).SetFormulaA1($"IF(B{PerTeam}>0,ROUNDUP(ROUND(B{Students}/B{PerTeam},6),0),0)");
         Setting(Extra, "Extra for spills", 0, "0 %");
+        _sheet.Cell(Loads, 1).SetText("Loads of each bread");
+        foreach (var (index, card) in _pack.Cards.Index())
+        {
+            var cell = _sheet.Cell(Loads, RequisitionColumns.Bread(index));
+            if (card.Loads == _pack.Class.Teams) cell.SetFormulaA1($"$B${Teams}");
+            else cell.SetValue(card.Loads);
+        }
     }
 
     private void Setting(int row, string name, double value, string format)
@@ -66,13 +76,13 @@ internal sealed class RequisitionSheet
     {
         HeadCell(1, "Ingredient", IngredientWidth, isNumber: false);
         foreach (var (index, card) in _pack.Cards.Index())
-            HeadCell(RequisitionColumns.Bread(index), $"{card.Formula.Formula.Title}, g a team", 13);
-        HeadCell(_columns.Needed, "Needed, g", 11);
-        HeadCell(_columns.OnHand, "In the store, g", 10);
+            HeadCell(RequisitionColumns.Bread(index), $"{card.Formula.Formula.Title}, {_mass.Symbol} a load", 13);
+        HeadCell(_columns.Needed, $"Needed, {_mass.Symbol}", 11);
+        HeadCell(_columns.OnHand, $"In the store, {_mass.Symbol}", 10);
         HeadCell(_columns.Pack, "Pack", 21, isNumber: false);
-        HeadCell(_columns.Holds, "It holds, g", 10);
+        HeadCell(_columns.Holds, $"It holds, {_mass.Symbol}", 10);
         HeadCell(_columns.Price, $"Its price{InCurrency}", 10);
-        HeadCell(_columns.PerKilogram, $"A kilogram{InCurrency}", 12);
+        HeadCell(_columns.PerKilogram, $"{_mass.Larger}{InCurrency}", 12);
         HeadCell(_columns.Packs, "Packs to buy", 10);
         HeadCell(_columns.ToPay, $"To pay{InCurrency}", 11);
         HeadCell(_columns.Used, $"Baked of it{InCurrency}", 13);
@@ -81,6 +91,8 @@ internal sealed class RequisitionSheet
         _sheet.Row(Head).Height = 49;
         _sheet.SheetView.Freeze(Head, 1);
     }
+
+    private string LoadsOfAll => FormattableString.Invariant($"${CellAddress.ColumnLetters(RequisitionColumns.Bread(0))}${Loads}:${CellAddress.ColumnLetters(RequisitionColumns.Bread(_pack.Cards.Count - 1))}${Loads}");
 
     private string InCurrency => _pack.Class.Prices is { } prices ? ", " + prices.Currency : "";
 
@@ -101,17 +113,17 @@ internal sealed class RequisitionSheet
         foreach (var (index, card) in _pack.Cards.Index())
         {
             if (line.Uses.FirstOrDefault(use => use.Formula.Formula.Id == card.Formula.Formula.Id) is { } use)
-                Amount(row, RequisitionColumns.Bread(index), (double)((decimal)use.Mass.Grams / _pack.Class.Teams), "#,##0.##");
+                Amount(row, RequisitionColumns.Bread(index), _mass.Of((double)((decimal)use.Mass.Grams / card.Loads)), "#,##0.##");
         }
 
-        Formula(row, _columns.Needed, $"SUM({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)})*$B${Teams}*(1+$B${Extra})", "#,##0.#");
+        Formula(row, _columns.Needed, $"SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll})*(1+$B${Extra})", "#,##0.#");
         Input(row, _columns.OnHand, 0, "#,##0");
         _sheet.Cell(row, _columns.Pack).SetText(line.Purchase?.Pack.Name ?? "").Style.Alignment.Indent = 1;
-        Input(row, _columns.Holds, line.Purchase?.Pack.Mass.Grams, "#,##0");
+        Input(row, _columns.Holds, line.Purchase is { } purchase ? _mass.Of(purchase.Pack.Mass.Grams) : null, "#,##0.#");
         Input(row, _columns.Price, (double?)line.Purchase?.Pack.Price.Amount, "#,##0.00");
 
         var (needed, holds, price) = (At(_columns.Needed, row), At(_columns.Holds, row), At(_columns.Price, row));
-        Formula(row, _columns.PerKilogram, $"IF(AND(N({holds})>0,ISNUMBER({price})),{price}/{holds}*1000,\"\")", "#,##0.00");
+        Formula(row, _columns.PerKilogram, $"IF(AND(N({holds})>0,ISNUMBER({price})),{price}/{holds}*{_mass.InLarger},\"\")", "#,##0.00");
         // A hair less before rounding up, so that five packs are not six by the noise of binary fractions.
         Formula(row, _columns.Packs, $"IF(N({holds})>0,ROUNDUP(MAX(0,({needed}-{At(_columns.OnHand, row)})/{holds}-1E-9),0),\"\")", "#,##0");
         Formula(row, _columns.ToPay, $"IF(AND(N({holds})>0,ISNUMBER({price})),{At(_columns.Packs, row)}*{price},\"\")", "#,##0.00");
@@ -147,7 +159,7 @@ internal sealed class RequisitionSheet
     }
 
     private string PieceCost(int index, FormulaCard card) => string.Create(
-        CultureInfo.InvariantCulture, $"SUMPRODUCT({Column(RequisitionColumns.Bread(index))},{Column(_columns.PerKilogram)})/1000/{card.Pieces}");
+        CultureInfo.InvariantCulture, $"SUMPRODUCT({Column(RequisitionColumns.Bread(index))},{Column(_columns.PerKilogram)})/{_mass.InLarger}/{card.Pieces}");
 
     private string Unpriced() => _pack.Cost is { Unpriced: { Count: > 0 } missing }
         ? $"Without a price, and so in none of the sums: {string.Join(", ", missing.Select(ingredient => ingredient.Name))}."

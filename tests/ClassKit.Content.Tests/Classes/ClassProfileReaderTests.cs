@@ -60,7 +60,21 @@ public sealed class ClassProfileReaderTests : IDisposable
         Assert.Empty(bare.Equipment);
     }
 
+    [Fact]
+    public void What_the_class_wants_changed_is_read_and_may_be_left_out()
+    {
+        var bare = Read(_shipped).Model!;
+        var told = Read(_shipped.Replace("units: both", "units: both\naltitude formulas: adjusted\nflours: [Bread flour, ap_flour]", StringComparison.Ordinal)).Model!;
+
+        Assert.Equal((false, null), (bare.AdjustsForAltitude, bare.Flours));
+        Assert.True(told.AdjustsForAltitude);
+        Assert.Equal(["bread_flour", "ap_flour"], told.Flours);
+    }
+
     [Theory]
+    [InlineData("units: both", "units: both\naltitude formulas: adjust", "altitude formulas", "`altitude formulas` is `adjust`", "Did you mean `adjusted`?")]
+    [InlineData("units: both", "units: both\nflours: [Bred flour]", "flours", "`Bred flour` is not an ingredient", "Did you mean `Bread flour`?")]
+    [InlineData("units: both", "units: both\nflours: [Fine salt]", "flours", "`Fine salt` is not a flour", "List the flours")]
     [InlineData("6 burners", "6 burnners", "", "`burnners` is not equipment", "Did you mean `burners`?")]
     [InlineData("6 burners", "burners", "", "`equipment` holds `burners`", "how many of what")]
     [InlineData("6 burners", "6 burners, 2 burners", "", "counts the burners a second time", "one number")]

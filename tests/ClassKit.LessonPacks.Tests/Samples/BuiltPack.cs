@@ -2,6 +2,8 @@ using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using ClassKit.CellFormulas;
+using ClassKit.Content;
+using ClassKit.Lessons;
 using ClassKit.UseCases;
 using ClassKit.Workbooks;
 
@@ -11,7 +13,7 @@ namespace ClassKit.LessonPacks.Tests.Samples;
 internal sealed class BuiltPack
 {
     /// <summary>First, because the packs below are read from there.</summary>
-    private static readonly string Root = Find(AppContext.BaseDirectory);
+    public static readonly string Root = Find(AppContext.BaseDirectory);
 
     private readonly Dictionary<string, byte[]> _files;
 
@@ -35,15 +37,43 @@ internal sealed class BuiltPack
 
     public IDocument this[string page] => Pages[page];
 
-    private static BuiltPack Of(string lesson, string profile) => new(BuildPack.Make(Path.Combine(Root, "lessons", lesson), Path.Combine(Root, "demo-cohort", profile)));
+    /// <summary>The shipped lesson for the shipped class with lines of its profile changed, each <c>key: value</c>.</summary>
+    public static BuiltPack Adapted(string lesson, string profile, params string[] lines)
+    {
+        var folder = Directory.CreateTempSubdirectory("classkit-adapted-");
+        try
+        {
+            var text = File.ReadAllLines(Path.Combine(Root, "demo-cohort", profile)).ToList();
+            foreach (var line in lines)
+            {
+                var key = line[..(line.IndexOf(':', StringComparison.Ordinal) + 1)];
+                var at = text.FindIndex(old => old.StartsWith(key, StringComparison.Ordinal));
+                if (at >= 0) text[at] = line;
+                else text.Insert(1, line);
+            }
+            File.WriteAllLines(Path.Combine(folder.FullName, "class.md"), text);
+            File.Copy(Path.Combine(Root, "demo-cohort", "prices.md"), Path.Combine(folder.FullName, "prices.md"));
+            return new(BuildPack.Make(Path.Combine(Root, "lessons", lesson), Path.Combine(folder.FullName, "class.md")));
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
 
-    public byte[] Bytes(string file) => _files[file];
+    private static BuiltPack Of(string lesson, string profile) => new(BuildPack.Make(Path.Combine(Root, "lessons", lesson), Path.Combine(Root, "demo-cohort", profile)));
 
     public WorkbookSnapshot Workbook(string file) => ReturnedWorkbookReader.Read(_files[file]).Workbook!;
 
     /// <summary>The workbook after LibreOffice computed every formula anew, with cells changed before by lines of Python on the workbook <c>w</c>.</summary>
-    public WorkbookSnapshot Recalculated(string file, string lines = "") =>
-        ReturnedWorkbookReader.Read(LibreOffice.SaveAgain(OpenPyXl.Run(_files[file], lines).Saved)).Workbook!;
+    public WorkbookSnapshot Recalculated(string file, string lines = "") => Recalculated(_files[file], lines);
+
+    public static WorkbookSnapshot Recalculated(byte[] workbook, string lines = "") =>
+        ReturnedWorkbookReader.Read(LibreOffice.SaveAgain(OpenPyXl.Run(workbook, lines).Saved)).Workbook!;
+
+    /// <summary>The demo pack as computed, without a bench plan.</summary>
+    public static LessonPack DemoPack => LessonPack.Build(
+        LessonReader.Read(Path.Combine(Root, "lessons", "one-tin-three-lifts")).Model!, ClassProfileReader.Read(Path.Combine(Root, "demo-cohort", "class.md")).Model!).Value;
 
     private static string Find(string folder) => File.Exists(Path.Combine(folder, "ClassKit.sln"))
         ? folder

@@ -29,7 +29,7 @@ public sealed class KitchenTextTests
     [InlineData(185, 5, "185\u00A0g")]
     [InlineData(1.25, 0.01, "1.25\u00A0g")]
     public void A_weighed_mass_has_the_decimals_of_its_scale(double grams, double resolution, string text) =>
-        Assert.Equal(text, KitchenText.Weighed(Mass.FromGrams(grams), Mass.FromGrams(resolution)));
+        Assert.Equal(text, KitchenText.Weighed(Mass.FromGrams(grams), Mass.FromGrams(resolution), UnitSystem.Both));
 
     [Theory]
     [InlineData(0, "0:00")]

@@ -1,0 +1,28 @@
+using ClassKit.BenchPlans;
+using ClassKit.BenchSolver;
+using ClassKit.Lessons;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Plans a lesson for a class. Where not all of it fits the period, the least is moved out of it or cut, and that is said.</summary>
+internal static class ClassPlanning
+{
+    /// <summary>The pack with its bench plan, with what was cut, and with the breads that are left to the instructor taken out of the teams' hands.</summary>
+    public static LessonPack Plan(LessonPack pack)
+    {
+        var solver = new CpSatSolver();
+        var planner = new BenchPlanner(solver, PlannerSettings.Default);
+        var bench = BenchClasses.Of(pack.Lesson, pack.Class);
+        var planning = planner.Plan(bench);
+        if (planning.Plan is not null || PeriodCuts.Least(bench, solver, PlannerSettings.Default) is not { } change)
+            return pack with { Bench = planning };
+        var changed = planner.Plan(change.Apply(bench));
+        if (changed.Plan is not { } plan)
+            return pack with { Bench = planning };
+        return pack.LeftToInstructor([.. plan.Class.Breads.Where(bread => bread.LeftToInstructor).Select(bread => bread.Id)]) with
+        {
+            Bench = changed,
+            Cuts = [FormattableString.Invariant($"All of the lesson does not fit {pack.Class.PeriodMinutes} min. {change.InWords(bench)}")],
+        };
+    }
+}
