@@ -25,8 +25,13 @@ public sealed class ClassGrader
     {
         ArgumentNullException.ThrowIfNull(files);
         var grader = new ClassGrader(dealt);
-        return grader.Settle([.. files.Select(grader.Judge)]);
+        var judged = grader.Begin();
+        foreach (var file in files) judged.Add(grader.Judge(file));
+        return grader.Settle(judged);
     }
+
+    /// <summary>Where to put what is judged.</summary>
+    public JudgedFiles Begin() => new(_dealt.Marking);
 
     /// <summary>Finds out whose a file is and judges what is in it. Can be called from several threads at once.</summary>
     public JudgedFile Judge(ReturnedFile file)
@@ -44,11 +49,11 @@ public sealed class ClassGrader
     }
 
     /// <summary>Gives every student the file that counts, and accounts for all others.</summary>
-    /// <param name="files">All of them, in any order.</param>
-    public ClassGrades Settle(IReadOnlyCollection<JudgedFile> files)
+    /// <param name="files">All of them.</param>
+    public ClassGrades Settle(JudgedFiles files)
     {
         ArgumentNullException.ThrowIfNull(files);
-        var inOrder = files.OrderBy(file => file.Path, StringComparer.Ordinal).ToList();
+        var inOrder = files.Files.OrderBy(file => file.Path, StringComparer.Ordinal).ToList();
         var byStudent = inOrder.Where(file => file.Student is not null).ToLookup(file => file.Student!.Student.Id);
         var chooser = new VersionChooser(_dealt.Marking);
         var settled = _dealt.Students.Select(student => chooser.Choose(student, [.. byStudent[student.Student.Id]])).ToList();

@@ -117,9 +117,8 @@ public sealed class IntakeTests
     public void Grades_do_not_depend_on_the_order_in_which_files_are_judged()
     {
         ReturnedFile[] files = [Full(Ada).As("1.xlsx"), Full(Ada).As("2.xlsx"), Full(Ben).As("3.xlsx"), new("Ada Berg.pdf", null, "A PDF."), new("ada berg.jpg", null, "A picture.")];
-        var grader = new ClassGrader(Class);
 
-        var (forth, back) = (grader.Settle([.. files.Select(grader.Judge)]), grader.Settle([.. files.Reverse().Select(grader.Judge)]));
+        var (forth, back) = (ClassGrader.Grade(Class, files), ClassGrader.Grade(Class, files.Reverse()));
 
         Assert.Equal(forth.Files, back.Files);
         Assert.Equal(forth.Students.Select(student => student.File), back.Students.Select(student => student.File));

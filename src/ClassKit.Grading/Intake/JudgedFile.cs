@@ -8,15 +8,26 @@ public sealed class JudgedFile
     private readonly ReturnedFile _file;
 
     internal JudgedFile(ReturnedFile file, DealtStudent? student, StudentGrade? grade) =>
-        (_file, Student, Grade) = (file with { Workbook = null }, student, grade);
+        (_file, Student, Grade, Points, OutOf) = (file with { Workbook = null }, student, grade, grade?.Points, grade?.OutOf);
 
     /// <summary>The path of the file.</summary>
     public string Path => _file.Path;
 
     internal DealtStudent? Student { get; }
 
-    /// <summary>The grade; null if there was no workbook of this class.</summary>
-    internal StudentGrade? Grade { get; }
+    /// <summary>The grade; null if there was no workbook of this class, or once another of the same student counts.</summary>
+    internal StudentGrade? Grade { get; private set; }
+
+    /// <summary>What it earned; null if there was no workbook of this class.</summary>
+    internal double? Points { get; }
+
+    /// <summary>What it could earn; null if there was no workbook of this class.</summary>
+    internal double? OutOf { get; }
+
+    internal bool IsGraded => Points is not null;
+
+    /// <summary>Gives up the answers, where another file counts.</summary>
+    internal void ForgetAnswers() => Grade = null;
 
     internal string? Digest => _file.Digest;
 

@@ -4,15 +4,15 @@ using ClassKit.Exercises;
 namespace ClassKit.Grading;
 
 /// <summary>Chooses among the files of one student as the marking scheme says, and says of each what became of it.</summary>
-internal sealed class VersionChooser(MarkingScheme marking)
+internal sealed class VersionChooser(MarkingScheme marking) : IComparer<JudgedFile>
 {
     /// <summary>The grade that counts, and every file accounted for.</summary>
     /// <param name="student">Whose files they are.</param>
     /// <param name="files">At least none; leftovers are not among them.</param>
     public (StudentGrade Grade, IReadOnlyList<AccountedFile> Files) Choose(DealtStudent student, IReadOnlyList<JudgedFile> files)
     {
-        var versions = InOrder(files.Where(file => file.Grade is not null));
-        var refused = files.Where(file => file.Grade is null).ToList();
+        var versions = files.Where(file => file.IsGraded).Order(this).ToList();
+        var refused = files.Where(file => !file.IsGraded).ToList();
         if (versions.Count == 0) return (Ungraded(student, refused), [.. refused.Select(file => file.As(FileFate.Refused, file.Refusal))]);
 
         var counts = versions[0];
@@ -25,11 +25,19 @@ internal sealed class VersionChooser(MarkingScheme marking)
         ]);
     }
 
-    private List<JudgedFile> InOrder(IEnumerable<JudgedFile> versions) => marking.Versions switch
+    /// <summary>The one that counts comes first. No two files are equal, since no two have the same path.</summary>
+    public int Compare(JudgedFile? x, JudgedFile? y)
     {
-        VersionChoice.Best => [.. versions.OrderByDescending(version => version.Grade!.Points).ThenByDescending(version => version.Changed).ThenBy(version => version.Path, StringComparer.Ordinal)],
-        VersionChoice.Newest => [.. versions.OrderByDescending(version => version.Changed).ThenByDescending(version => version.Grade!.Points).ThenBy(version => version.Path, StringComparer.Ordinal)],
-    };
+        ArgumentNullException.ThrowIfNull(x);
+        ArgumentNullException.ThrowIfNull(y);
+        var (points, time) = (Nullable.Compare(y.Points, x.Points), Nullable.Compare(y.Changed, x.Changed));
+        var (first, second) = marking.Versions switch
+        {
+            VersionChoice.Best => (points, time),
+            VersionChoice.Newest => (time, points),
+        };
+        return first != 0 ? first : second != 0 ? second : string.CompareOrdinal(x.Path, y.Path);
+    }
 
     private static StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused) => refused.Count == 0
         ? new(student, GradeStatus.Missing, null, [], [])
@@ -42,11 +50,11 @@ internal sealed class VersionChooser(MarkingScheme marking)
         {
             VersionChoice.Newest when version.Changed is null || counts.Changed is null => "it says when it was changed",
             VersionChoice.Newest when version.Changed != counts.Changed => $"it was changed last, {Day(counts.Changed)}, and this one {Day(version.Changed)}",
-            _ when version.Grade!.Points == counts.Grade!.Points => "it earns as much",
+            _ when version.Points == counts.Points => "it earns as much",
             _ => "it earns most",
         };
         return string.Create(CultureInfo.InvariantCulture,
-            $"Another version of {student.Student.Name}'s work, worth {version.Grade!.Points:0.##} of {version.Grade.OutOf:0.##} points; {counts.Path} was graded because {because}.");
+            $"Another version of {student.Student.Name}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {counts.Path} was graded because {because}.");
     }
 
     private static string Day(DateTime? time) => time is { } at ? at.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture) : "at a time unknown";

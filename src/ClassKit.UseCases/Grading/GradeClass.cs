@@ -61,10 +61,10 @@ public static class GradeClass
         var summary = ClassSummarizer.Summarize(grades);
         return new(
             [
-                new("gradebook.xlsx", GradebookWriter.Write(grades, summary)),
-                OutputFile.OfText("grades.csv", GradesCsv.Write(grades)),
-                OutputFile.OfText(GradesJson.FileName, GradesJson.Write(grades)),
-                OutputFile.OfText("class-report.html", HtmlPages.ClassReport(grades, summary)),
+                new("gradebook.xlsx", stream => stream.Write(GradebookWriter.Write(grades, summary))),
+                OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
+                OutputFile.OfText(GradesJson.FileName, () => GradesJson.Write(grades)),
+                OutputFile.OfText("class-report.html", () => HtmlPages.ClassReport(grades, summary)),
                 .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt))),
             ],
             Notes(grades, summary), []);

@@ -9,12 +9,13 @@ internal static class ParallelJudging
     /// <summary>Judges every file.</summary>
     /// <param name="grader">The grader of the class.</param>
     /// <param name="items">Files that are read as they are asked for, by one thread at a time.</param>
-    public static IReadOnlyCollection<JudgedFile> Judge(ClassGrader grader, IEnumerable<ReturnedItem> items)
+    /// <param name="threads">How many at once; as many as there are cores if null.</param>
+    public static JudgedFiles Judge(ClassGrader grader, IEnumerable<ReturnedItem> items, int? threads = null)
     {
-        var judged = new ConcurrentBag<JudgedFile>();
+        var judged = grader.Begin();
         Parallel.ForEach(
             Partitioner.Create(items, EnumerablePartitionerOptions.NoBuffering),
-            new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
+            new ParallelOptions { MaxDegreeOfParallelism = threads ?? Environment.ProcessorCount },
             item => judged.Add(grader.Judge(FileReading.Read(item))));
         return judged;
     }

@@ -164,6 +164,24 @@ public sealed class ReturnedFilesTests : IDisposable
     }
 
     [Fact]
+    public void Grades_are_the_same_to_the_byte_on_any_number_of_threads()
+    {
+        for (var copy = 0; copy < 20; copy++)
+        {
+            _folder.Write($"{copy}/ada {copy}.xlsx", copy % 3 == 0 ? AdasWork : SmallClass.Blank(SmallClass.Ada));
+            _folder.Write($"{copy}/ben.xlsx", copy % 2 == 0 ? BensWork : [1, 2, 3]);
+        }
+
+        Assert.Equal(Json(1), Json(8));
+
+        string Json(int threads)
+        {
+            var grader = new ClassGrader(SmallClass.Dealt);
+            return GradesJson.Write(grader.Settle(ParallelJudging.Judge(grader, ReturnedFiles.At(_folder.Path).Files!.Read(), threads)));
+        }
+    }
+
+    [Fact]
     public void A_link_to_a_folder_is_named_and_not_followed()
     {
         _folder.Write("elsewhere/ada.xlsx", AdasWork);

@@ -1,0 +1,38 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>What was judged so far. Of each student's files only the one that counts keeps its answers, so that many versions take little memory.</summary>
+/// <remarks>Files may come from several threads and in any order; what is kept in the end is the same.</remarks>
+public sealed class JudgedFiles
+{
+    private readonly VersionChooser _order;
+    private readonly List<JudgedFile> _files = [];
+    private readonly Dictionary<string, JudgedFile> _counting = new(StringComparer.Ordinal);
+    private readonly Lock _lock = new();
+
+    internal JudgedFiles(MarkingScheme marking) => _order = new(marking);
+
+    /// <summary>All of them, in the order in which they came.</summary>
+    internal IReadOnlyList<JudgedFile> Files => _files;
+
+    /// <summary>Takes up one more.</summary>
+    public void Add(JudgedFile file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        lock (_lock)
+        {
+            _files.Add(file);
+            if (file is not { IsGraded: true, Student.Student.Id: var id }) return;
+            if (!_counting.TryGetValue(id, out var counting))
+            {
+                _counting[id] = file;
+                return;
+            }
+
+            var isBetter = _order.Compare(file, counting) < 0;
+            if (isBetter) _counting[id] = file;
+            (isBetter ? counting : file).ForgetAnswers();
+        }
+    }
+}
