@@ -55,7 +55,7 @@ internal static class PackContents
     public static PackEntry Cards { get; } = new(
         "formula-cards.html", "Formula cards",
         "One sheet for each bread: weights for one team, method, temperatures, equipment, allergens, cautions.",
-        "Print one set for each team; each card fills one sheet of A4 or Letter.");
+        "Print one set for each team; each card begins on a sheet of its own and fits it, unless much was changed for the class.");
 
     public static PackEntry Comparison { get; } = new(
         "comparison.html", "Comparing the leavenings",
