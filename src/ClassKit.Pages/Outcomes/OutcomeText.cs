@@ -33,7 +33,7 @@ internal static class OutcomeText
         Outcome.ValueOnly when !formulaAsked => "Right",
         Outcome.ValueOnly => "Right number, without a formula that makes it",
         Outcome.FollowThrough => "Right method, carried on from your own earlier answer",
-        Outcome.Misconception => "Not right: a wrong turn that many take",
+        Outcome.Misconception => "Not right: a wrong turn that we know",
         Outcome.Incorrect => "Not right yet",
         Outcome.Blank => "No answer given",
         Outcome.Unreadable => "Could not be read as a number",
