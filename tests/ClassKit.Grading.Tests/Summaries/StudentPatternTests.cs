@@ -1,0 +1,57 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading.Tests.Summaries;
+
+/// <summary>What a student's answers have in common; the lines are conventions.</summary>
+public sealed class StudentPatternTests
+{
+    private static readonly Exercise Exercise = new(
+        "doubles", "Doubles", "adding", ExerciseLevel.Standard, 5, "arithmetic", "Double it.", [new("mass", "Mass", "g", 1, 9, 1)], [],
+        [.. Enumerable.Range(0, 8).Select(at => new Part($"part_{at}", "How much?", CellFormula.Of("=mass*2"), "g", Tolerance.Absolute(0.5), 1, true, []))], []);
+
+    /// <summary>Outcomes as letters: s sound, v value-only, m misconception, i incorrect, b blank.</summary>
+    private static StudentPattern Of(string outcomes) => StudentPattern.Of(new(
+        new(new("s", "S"), "s.xlsx", [], []), GradeStatus.Graded, "s.xlsx",
+        [.. outcomes.Select((letter, at) => new AnswerGrade(Exercise, Exercise.Parts[at], Outcome(letter), 0, 1, CellValue.Blank, 1, null, null, "", new Dictionary<string, double>()))],
+        []));
+
+    private static Outcome Outcome(char letter) => letter switch
+    {
+        's' => Grading.Outcome.Sound,
+        'v' => Grading.Outcome.ValueOnly,
+        'm' => Grading.Outcome.Misconception,
+        'i' => Grading.Outcome.Incorrect,
+        _ => Grading.Outcome.Blank,
+    };
+
+    [Theory]
+    [InlineData("vvvvvvvv", true)]
+    [InlineData("vvvsmmmm", true)]
+    [InlineData("vvvssmmm", false)]
+    [InlineData("vvssssss", false)]
+    [InlineData("vvmmmmmm", false)]
+    public void Numbers_without_formulas_are_a_pattern_where_they_are_most_of_what_is_right(string outcomes, bool typed)
+    {
+        Assert.Equal(typed, Of(outcomes).IsMostlyTyped);
+    }
+
+    [Theory]
+    [InlineData("sssssbbb", "part_5")]
+    [InlineData("ssbsbbbb", "part_4")]
+    [InlineData("ssssssbb", null)]
+    [InlineData("bbbbssss", null)]
+    public void Blanks_that_reach_to_the_end_tell_where_a_student_stopped(string outcomes, string? part)
+    {
+        Assert.Equal(part, Of(outcomes).StoppedAt?.Part.Id);
+    }
+
+    [Theory]
+    [InlineData("mismssss", 3)]
+    [InlineData("missssss", 0)]
+    [InlineData("bbbsssss", 0)]
+    public void Three_wrong_turns_are_several(string outcomes, int turns)
+    {
+        Assert.Equal(turns, Of(outcomes).WrongTurns.Count);
+    }
+}
