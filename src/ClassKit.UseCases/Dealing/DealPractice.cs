@@ -58,7 +58,7 @@ public static class DealPractice
         [
             .. dealt.Students.Select(student => new OutputFile(student.Workbook, stream => stream.Write(writer.Write(student)))),
             .. dealt.Students.Select(student => OutputFile.OfText($"sheets/{student.Student.Id}.html", () => HtmlPages.Sheet(dealt, student))),
-            OutputFile.OfText("answer-key.html", () => HtmlPages.AnswerKey(dealt)),
+            OutputFile.OfPieces("answer-key.html", () => HtmlPages.AnswerKey(dealt)),
             new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
         ];
     }

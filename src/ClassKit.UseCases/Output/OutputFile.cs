@@ -38,6 +38,12 @@ public sealed class OutputFile
     /// <summary>A text file whose text is made when it is written.</summary>
     public static OutputFile OfText(string path, Func<string> text) => new(path, stream => stream.Write(Encoding.UTF8.GetBytes(text())));
 
+    /// <summary>A text made piece by piece while it is written.</summary>
+    public static OutputFile OfPieces(string path, Func<IEnumerable<string>> pieces) => new(path, stream =>
+    {
+        foreach (var piece in pieces()) stream.Write(Encoding.UTF8.GetBytes(piece));
+    });
+
     /// <summary>Makes the file.</summary>
     public void WriteTo(Stream stream) => _write(stream);
 

@@ -4,7 +4,7 @@ namespace ClassKit.Pages.Tests.Keys;
 
 public sealed class AnswerKeyTests
 {
-    private static readonly AngleSharp.Dom.IDocument Page = Html.Parse(HtmlPages.AnswerKey(SampleClass.Dealt));
+    private static readonly AngleSharp.Dom.IDocument Page = Html.Parse(string.Concat(HtmlPages.AnswerKey(SampleClass.Dealt)));
 
     [Fact]
     public void Every_exercise_has_its_method_and_its_wrong_turns_once()

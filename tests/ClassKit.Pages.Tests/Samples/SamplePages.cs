@@ -21,7 +21,7 @@ internal static class SamplePages
             new(SampleExercises.Hydration, 1.5, true, SampleExercises.Hydration.Parts[0].Misconceptions),
             new(SampleExercises.Scaling, 2, false, []),
         ]));
-        pages["answer-key.html"] = HtmlPages.AnswerKey(SampleClass.Dealt);
+        pages["answer-key.html"] = string.Concat(HtmlPages.AnswerKey(SampleClass.Dealt));
         foreach (var page in HtmlPages.Pack(SamplePack.Pack))
             pages[page.FileName] = page.Html;
         return pages;
