@@ -48,6 +48,25 @@ public sealed class MarkingTests
         }
     }
 
+    [Fact]
+    public void A_rounding_is_kept_to_its_bounds_which_lie_unevenly_about_the_answer()
+    {
+        const double Step = 0.5;
+        var thermometers = Exercise("oven_and_fridge");
+        var rounded = thermometers with { Parts = [.. thermometers.Parts.Select(part => part with { Tolerance = Tolerance.Rounding(Step), Misconceptions = [] })] };
+        foreach (var item in new OpenedBank(ItemBank.OfVariants("rounded", [rounded], Variants, 3)).Items.Values)
+        {
+            var delivery = new Delivery(item, new(0));
+            foreach (var part in rounded.Parts)
+            {
+                double Score(double answer) => delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = answer }).Score;
+                var nearest = Math.Round(delivery.Correct("R_" + part.Id) / Step, MidpointRounding.AwayFromZero) * Step;
+                Assert.Equal([part.Points, part.Points, part.Points], [Score(nearest), Score(nearest - 0.249), Score(nearest + 0.249)]);
+                Assert.Equal([0, 0], [Score(nearest - 0.251), Score(nearest + 0.251)]);
+            }
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Ids))]
     public void A_wrong_turn_is_told_in_its_own_words(string id)

@@ -25,7 +25,7 @@ internal static class PartReader
         var entries = new Entries(section, Lists.Entries(list, problems), problems);
         var written = entries.Required("Key") is { } text ? FormulaText.Read(text, "The key", names, problems) : null;
         var unit = entries.Required("Unit")?.Text ?? "";
-        var tolerance = entries.Required("Tolerance") is { } room ? ToleranceText.Read(room, unit, problems) : null;
+        var tolerance = ReadTolerance(entries, unit, problems);
         var points = entries.Required("Points") is { } worth ? Number.Read(worth, "`Points`", Bounds.AboveZero, problems) : null;
         var formulaAsked = entries.Required("Answer with") is { } kind && IsFormula(kind, problems);
         entries.Finish();
@@ -36,6 +36,15 @@ internal static class PartReader
         return problems.Count == before
             ? new(id, ask.Prose, names.WorkedIn(written!), unit, tolerance!.Value, points!.Value, formulaAsked, misconceptions) { Written = names.AsWritten(written!) }
             : null;
+    }
+
+    /// <summary>How exact an answer must be: a tolerance, or a rounding in its place.</summary>
+    private static Tolerance? ReadTolerance(Entries entries, string unit, ProblemList problems)
+    {
+        if (!entries.Has("Rounding")) return entries.Required("Tolerance") is { } room ? ToleranceText.Read(room, unit, problems) : null;
+        if (entries.Optional("Tolerance") is { } both)
+            problems.Add(both.Line, "There are both a `Tolerance` and a `Rounding`", "Keep one: a tolerance says how far off an answer may be, a rounding that it must round to the same.");
+        return entries.Optional("Rounding") is { } step ? ToleranceText.ReadRounding(step, unit, problems) : null;
     }
 
     private static bool IsFormula(Located kind, ProblemList problems)

@@ -6,7 +6,7 @@ using ClassKit.Exercises;
 
 namespace ClassKit.Content.Exercises;
 
-/// <summary>Reads <c>1 g</c>, in the answer's own unit, or <c>0.5 % of the answer</c>.</summary>
+/// <summary>Reads <c>1 g</c>, in the answer's own unit, or <c>0.5 % of the answer</c>; for a rounding <c>1 g</c> only.</summary>
 internal static partial class ToleranceText
 {
     private const string OfTheAnswer = "% of the answer";
@@ -23,6 +23,16 @@ internal static partial class ToleranceText
         if (match.Success && match.Groups["unit"].Value == unit)
             return Number.Read(number, "The tolerance", Bounds.ZeroOrMore, problems) is { } amount ? Tolerance.Absolute(AnswerUnit.IsPercent(unit) ? amount / 100 : amount) : null;
         problems.Add(text.Line, $"The tolerance is `{text.Text}`", $"Write it in the unit of the answer, such as `1 {unit}`, or as a share, such as `0.5 {OfTheAnswer}`.");
+        return null;
+    }
+
+    /// <summary>Reads the step that answers are rounded to.</summary>
+    public static Tolerance? ReadRounding(Located text, string unit, ProblemList problems)
+    {
+        var match = NumberAndUnit().Match(text.Text);
+        if (match.Success && match.Groups["unit"].Value == unit)
+            return Number.Read(new(match.Groups["number"].Value, text.Line), "The rounding", Bounds.AboveZero, problems) is { } step ? Tolerance.Rounding(AnswerUnit.IsPercent(unit) ? step / 100 : step) : null;
+        problems.Add(text.Line, $"The rounding is `{text.Text}`", $"Write the step in the unit of the answer, such as `1 {unit}` for whole numbers.");
         return null;
     }
 

@@ -14,13 +14,21 @@ internal sealed class Entries(Section section, IReadOnlyList<ListEntry> list, Pr
     /// <summary>The value behind a name, or null with the reason noted.</summary>
     public Located? Required(string name)
     {
+        if (!Has(name)) _missing.Add(name);
+        return Optional(name);
+    }
+
+    /// <summary>True if there is a line of that name.</summary>
+    public bool Has(string name) => _entries.Any(entry => entry.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The value behind a name that may be left out; null also where it is empty, with the reason noted.</summary>
+    public Located? Optional(string name)
+    {
         _asked.Add(name);
         var found = _entries.Where(entry => entry.Name.Equals(name, StringComparison.OrdinalIgnoreCase)).ToList();
         foreach (var (_, extra) in found.Skip(1))
             problems.Add(extra.Line, $"`{name}` is here a second time; the first is in line {found[0].Value.Line}", "Keep one of them.");
-        if (found.Count == 0)
-            _missing.Add(name);
-        else if (found[0].Value.Text.Length == 0)
+        if (found.Count > 0 && found[0].Value.Text.Length == 0)
             problems.Add(found[0].Value.Line, $"`{name}` is empty", "Write its value behind the colon.");
         return found.Count > 0 && found[0].Value.Text.Length > 0 ? found[0].Value : null;
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClassKit.CellFormulas;
 
 namespace ClassKit.Exercises.Guarantees;
@@ -8,11 +9,29 @@ internal sealed class NoTieNearby : VariantRule
     /// <summary>Far above what any order of a few operations changes, far below what a scale shows.</summary>
     private const double Hair = 1e-9;
 
+    /// <summary>How near to a half an answer may not come that is judged by how it rounds, in steps: nearer, a sound method with a rounded factor goes wrong.</summary>
+    private const double TieWidth = 0.02;
+
     public override string Name => "no tie nearby";
 
-    public override string Promise => "Where a key rounds or chooses, no answer hangs on the last bits of a number.";
+    public override string Promise => "Where a key rounds or chooses, or an answer is judged by how it rounds, no answer hangs on the last bits of a number.";
 
-    internal override Breach? Check(Candidate candidate)
+    internal override Breach? Check(Candidate candidate) => AtTie(candidate) ?? AtJump(candidate);
+
+    private Breach? AtTie(Candidate candidate)
+    {
+        foreach (var part in candidate.Exercise.Parts.Where(part => part.Tolerance.IsRounding))
+        {
+            var steps = Math.Abs(candidate.Answers[part.Id]) / part.Tolerance.Amount;
+            if (Math.Abs(steps - Math.Floor(steps) - 0.5) >= TieWidth) continue;
+            return new(Name, Culprit.Of(part), $"the answer to part `{part.Id}` lies at a half between two roundings",
+                $"it is {candidate.Answers[part.Id].ToString("G6", CultureInfo.InvariantCulture)}, which could be rounded up or down",
+                "Round to another step, give a tolerance instead, or add a constraint that keeps halves out.");
+        }
+        return null;
+    }
+
+    private Breach? AtJump(Candidate candidate)
     {
         foreach (var part in candidate.Exercise.Parts.Where(candidate.Structure.MayJump))
         {

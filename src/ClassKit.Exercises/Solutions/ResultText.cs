@@ -55,11 +55,16 @@ public static class ResultText
 
     private static (double Value, int Decimals) Shown(Part part, double value)
     {
+        if (part.Tolerance.IsRounding) return (part.Tolerance.Nearest(value) * Scale(part), Math.Max(AnswerUnit.LeastDecimals(part.Unit), DecimalsOf(part.Tolerance.Amount * Scale(part))));
         var shown = value * Scale(part);
         return (shown, Math.Max(AnswerUnit.LeastDecimals(part.Unit), Decimals(shown, part.Tolerance.Around(value) * Scale(part))));
     }
 
     private static int Scale(Part part) => AnswerUnit.IsPercent(part.Unit) ? 100 : 1;
+
+    /// <summary>As many places as a step is written with.</summary>
+    private static int DecimalsOf(double step) =>
+        Enumerable.Range(0, MostDecimals).FirstOrDefault(places => Math.Abs(Math.Round(step, places, MidpointRounding.AwayFromZero) - step) < step * 1e-9, MostDecimals);
 
     /// <summary>Enough places to see a difference as large as the tolerance.</summary>
     private static int Decimals(double shown, double tolerance)

@@ -4,17 +4,25 @@ namespace ClassKit.ItemBanks;
 
 /// <summary>A tolerance as the standard writes it.</summary>
 /// <param name="Mode"><c>absolute</c>, or <c>relative</c> with an amount in percent.</param>
-/// <param name="Amount">The amount on either side; both bounds are inclusive.</param>
-internal sealed record Closeness(string Mode, double Amount)
+/// <param name="Below">How far below an answer may be; both bounds are inclusive.</param>
+/// <param name="Above">How far above.</param>
+internal sealed record Closeness(string Mode, double Below, double Above)
 {
     /// <summary>Room for the last bits of a double where a part takes no other number than the right one.</summary>
     private const double Slack = 1e-9;
 
     /// <summary>Around a number that is known: always absolute, since the standard's relative bounds change places around a negative number.</summary>
-    public static Closeness Around(Part part, double expected) => new("absolute", Math.Max(part.Tolerance.Around(expected) * AnswerScale.Of(part), Slack));
+    public static Closeness Around(Part part, double expected)
+    {
+        if (!part.Tolerance.IsRounding) return Same("absolute", Math.Max(part.Tolerance.Around(expected) * AnswerScale.Of(part), Slack));
+        var (low, high) = part.Tolerance.Range(expected);
+        return new("absolute", (expected - low) * AnswerScale.Of(part), (high - expected) * AnswerScale.Of(part));
+    }
 
-    /// <summary>Around a number that is not known yet and not negative.</summary>
+    /// <summary>Around a number that is not known yet and not negative; a rounding cannot be expressed so.</summary>
     public static Closeness Of(Part part) => part.Tolerance.IsRelative
-        ? new("relative", part.Tolerance.Amount * 100)
-        : new("absolute", Math.Max(part.Tolerance.Amount * AnswerScale.Of(part), Slack));
+        ? Same("relative", part.Tolerance.Amount * 100)
+        : Same("absolute", Math.Max(part.Tolerance.Amount * AnswerScale.Of(part), Slack));
+
+    private static Closeness Same(string mode, double amount) => new(mode, amount, amount);
 }

@@ -31,5 +31,5 @@ internal static class Qti
 
     /// <summary>True if two numbers are as near as a tolerance allows; the first is the one to be near to, as in the standard's <c>equal</c>.</summary>
     public static XElement Equal(XElement expected, XElement actual, Closeness closeness) => Of(
-        "equal", With("tolerance-mode", closeness.Mode), With("tolerance", $"{Text(closeness.Amount)} {Text(closeness.Amount)}"), expected, actual);
+        "equal", With("tolerance-mode", closeness.Mode), With("tolerance", $"{Text(closeness.Below)} {Text(closeness.Above)}"), expected, actual);
 }

@@ -16,6 +16,7 @@ internal static class TemplateItem
     /// <param name="samples">Some variants, to see whether answers can be negative: relative tolerances around them mean something else in the standard.</param>
     public static XElement? Write(Exercise exercise, IReadOnlyList<Variant> samples)
     {
+        if (exercise.Parts.Any(part => part.Tolerance.IsRounding)) return null;
         if (samples.Any(variant => exercise.Parts.Any(part => part.Tolerance.IsRelative && variant.Answers[part.Id] <= 0))) return null;
         var variables = exercise.Givens.Select(given => (given.Id, Name: Identifiers.Given(given)))
             .Concat(exercise.Parts.Select(part => (part.Id, Name: Identifiers.Answer(part))))

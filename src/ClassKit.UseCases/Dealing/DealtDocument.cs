@@ -69,7 +69,12 @@ internal sealed record DealtDocument
         public string? Written { get; init; }
     }
 
-    internal sealed record ToleranceEntry(double Amount, bool Relative);
+    internal sealed record ToleranceEntry(double Amount, bool Relative)
+    {
+        /// <summary>True if answers must round to the same multiple of the amount; absent if not.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+        public bool Rounding { get; init; }
+    }
 
     internal sealed record MisconceptionEntry(string Id, string Formula, string Words)
     {

@@ -77,7 +77,7 @@ public static class DealtJson
     };
 
     private static DealtDocument.PartEntry Entry(Part part) => new(
-        part.Id, part.Ask, part.Key.Text, part.Unit, new(part.Tolerance.Amount, part.Tolerance.IsRelative), part.Points, part.FormulaAsked,
+        part.Id, part.Ask, part.Key.Text, part.Unit, new(part.Tolerance.Amount, part.Tolerance.IsRelative) { Rounding = part.Tolerance.IsRounding }, part.Points, part.FormulaAsked,
         [.. part.Misconceptions.Select(misconception => new DealtDocument.MisconceptionEntry(misconception.Id, misconception.Formula.Text, misconception.Words) { Written = misconception.Written?.Text })])
     {
         Written = part.Written?.Text,
@@ -114,7 +114,7 @@ public static class DealtJson
     };
 
     private static Part Model(DealtDocument.PartEntry entry) => new(
-        entry.Id, entry.Ask, CellFormula.Of(entry.Key), entry.Unit, new(entry.Tolerance.Amount, entry.Tolerance.Relative), entry.Points,
+        entry.Id, entry.Ask, CellFormula.Of(entry.Key), entry.Unit, new(entry.Tolerance.Amount, entry.Tolerance.Relative) { IsRounding = entry.Tolerance.Rounding }, entry.Points,
         entry.FormulaAsked,
         [.. entry.Misconceptions.Select(misconception => new Misconception(misconception.Id, CellFormula.Of(misconception.Formula), misconception.Words) { Written = Formula(misconception.Written) })])
     {

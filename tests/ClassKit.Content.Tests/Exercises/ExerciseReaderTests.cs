@@ -50,6 +50,16 @@ public sealed class ExerciseReaderTests : IDisposable
         Assert.Equal(Tolerance.Absolute(0.005), Read(text).Model!.Parts[0].Tolerance);
     }
 
+    [Theory]
+    [InlineData("g", "0.1 g", 0.1)]
+    [InlineData("%", "1 %", 0.01)]
+    public void A_rounding_may_stand_in_place_of_a_tolerance(string unit, string rounding, double step)
+    {
+        var text = Complaint.Break(SampleExercise.Text, "- Unit: g\n- Tolerance: 1 g", $"- Unit: {unit}\n- Rounding: {rounding}");
+
+        Assert.Equal(Tolerance.Rounding(step), Read(text).Model!.Parts[0].Tolerance);
+    }
+
     [Fact]
     public void A_constant_is_written_as_one_number()
     {
