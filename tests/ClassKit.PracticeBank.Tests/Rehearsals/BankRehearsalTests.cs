@@ -30,7 +30,7 @@ public sealed class BankRehearsalTests
         var made = dealing.Class.Students.Select((seat, number) => exercises.SelectMany(exercise => Answers(exercise, seat, number)).ToList()).ToList();
         var returned = dealing.Class.Students.Zip(made, (seat, answers) =>
             Read(seat, WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealing.Class, seat), Returning.Edits(seat, answers)))).ToList();
-        var grades = ClassGrader.Grade(dealing.Class, returned, TestContext.Current.CancellationToken);
+        var grades = ClassGrader.Grade(dealing.Class, returned);
 
         var pairs = grades.Students.Zip(made, (student, answers) => student.Answers.Zip(answers, (grade, answer) => (Grade: grade, Answer: answer))).SelectMany(pair => pair).ToList();
         Assert.Equal(Students * exercises.Sum(exercise => exercise.Parts.Count), pairs.Count);
