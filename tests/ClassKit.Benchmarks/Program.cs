@@ -7,7 +7,7 @@ using BenchmarkDotNet.Toolchains.InProcess.NoEmit;
 // Run with `dotnet run -c Release --project tests/ClassKit.Benchmarks -- --filter '*'`. Each class holds one claim: its methods run
 // in one process, one after the other, and the Ratio column compares them with the baseline of the same run.
 var config = DefaultConfig.Instance
-    .AddJob(Job.ShortRun.WithIterationCount(7).WithToolchain(InProcessNoEmitToolchain.Instance))
+    .AddJob(Job.ShortRun.WithIterationCount(7).WithToolchain(new InProcessNoEmitToolchain(TimeSpan.FromHours(1), logOutput: true)))
     .AddColumn(StatisticColumn.Median)
     .HideColumns("Job", "Toolchain", "IterationCount", "LaunchCount", "WarmupCount", "Error")
     .WithArtifactsPath(Path.Combine(Path.GetTempPath(), "classkit-benchmarks"));

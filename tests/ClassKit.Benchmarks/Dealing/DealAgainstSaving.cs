@@ -13,6 +13,7 @@ namespace ClassKit.Benchmarks.Dealing;
 /// library that writes workbooks needs to save a thousand copies of one of them.
 /// </summary>
 [MemoryDiagnoser]
+[WarmupCount(1), IterationCount(3), InvocationCount(1, 1)] // Half a minute each, so that once is enough to be a measurement.
 public class DealAgainstSaving : IDisposable
 {
     private const int Students = 1000;
