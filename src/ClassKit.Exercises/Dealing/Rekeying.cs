@@ -17,18 +17,19 @@ public static class Rekeying
             $"Exercise {pair.First.Id} asks other parts or tells other givens than it did when it was dealt, so returned answers cannot be held against it")];
         if (problems.Count > 0) return (null, problems);
 
-        var students = dealt.Students.Select(student => Rekeyed(student, [.. exercises.Where(exercise => student.Answers.Any(answer => answer.Exercise == exercise.Id))], problems)).ToList();
-        return problems.Count > 0 ? (null, problems) : (dealt with { Exercises = exercises, Students = students }, []);
+        var rekeyed = dealt with { Exercises = exercises };
+        var students = dealt.Students.Select(student => Rekeyed(student, rekeyed.ExercisesOf(student), problems)).ToList();
+        return problems.Count > 0 ? (null, problems) : (rekeyed with { Students = students }, []);
     }
 
     private static bool Fits(Exercise dealt, Exercise corrected) =>
         dealt.Givens.Select(given => (given.Id, given.Unit)).SequenceEqual(corrected.Givens.Select(given => (given.Id, given.Unit)))
         && dealt.Parts.Select(part => part.Id).SequenceEqual(corrected.Parts.Select(part => part.Id));
 
-    private static DealtStudent Rekeyed(DealtStudent student, List<Exercise> exercises, List<string> problems)
+    private static DealtStudent Rekeyed(DealtStudent student, IReadOnlyList<Exercise> exercises, List<string> problems)
     {
         var expected = new Dictionary<(string, string), double>();
-        foreach (var exercise in exercises.Where(exercise => student.Answers.Any(answer => answer.Exercise == exercise.Id)))
+        foreach (var exercise in exercises)
         {
             var givens = student.GivensOf(exercise.Id);
             var answers = new Dictionary<string, double>();

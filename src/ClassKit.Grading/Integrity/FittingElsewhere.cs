@@ -13,25 +13,24 @@ internal static class FittingElsewhere
     public static IEnumerable<(Student Student, Flag Flag)> In(ClassGrades grades)
     {
         var others = grades.Dealt.Students.Count - 1;
+        var dealt = grades.Dealt.Students.SelectMany((seat, at) => seat.Answers.Select(answer => (At: at, Seat: seat, answer.Exercise, answer.Part, answer.Expected)))
+            .ToLookup(answer => (answer.Exercise, answer.Part));
         foreach (var student in grades.Students)
         {
-            var wrong = IntegrityFacts.Wrong(student).Where(answer => answer.Value.IsNumber).ToList();
-            foreach (var other in grades.Dealt.Students.Where(other => other != student.Student))
+            var fits = IntegrityFacts.Wrong(student).Where(answer => answer.Value.IsNumber).SelectMany(answer =>
             {
-                var fitting = wrong.Where(answer => Fits(answer, other)).ToList();
-                var expected = fitting.Aggregate((double)others * grades.Students.Count, (product, answer) =>
-                    product * grades.Dealt.Students.Count(mate => mate != student.Student && Fits(answer, mate)) / others);
+                var mates = dealt[(answer.Exercise.Id, answer.Part.Id)]
+                    .Where(mate => mate.Seat != student.Student && answer.Part.Tolerance.Accepts(mate.Expected, answer.Value.Number)).ToList();
+                return mates.Select(mate => (mate.At, mate.Seat, Answer: answer, Chance: (double)mates.Count / others));
+            });
+            foreach (var fitting in fits.GroupBy(fit => fit.At).OrderBy(mate => mate.Key).Select(mate => mate.ToList()))
+            {
+                var expected = fitting.Aggregate((double)others * grades.Students.Count, (product, fit) => product * fit.Chance);
                 if (fitting.Count < 2 || expected > IntegrityFacts.Line) continue;
                 yield return (student.Student.Student, new(
                     FlagCodes.FitsAnotherVariant,
-                    $"{fitting.Count} answers that are wrong for the numbers dealt to {student.Student.Student.Name} are right for those dealt to {other.Student.Name}: {IntegrityFacts.Parts(fitting.Select(answer => (answer.Exercise.Id, answer.Part.Id)))}. Chance alone brings this about {IntegrityFacts.Chance(expected)}."));
+                    $"{fitting.Count} answers that are wrong for the numbers dealt to {student.Student.Student.Name} are right for those dealt to {fitting[0].Seat.Student.Name}: {IntegrityFacts.Parts(fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id)))}. Chance alone brings this about {IntegrityFacts.Chance(expected)}."));
             }
         }
     }
-
-    private static bool Fits(AnswerGrade answer, DealtStudent other) =>
-        other.Answers.FirstOrDefault(dealt => dealt.Exercise == answer.Exercise.Id && dealt.Part == answer.Part.Id) is { } dealt
-        && AsNumber(answer) is { } number && answer.Part.Tolerance.Accepts(dealt.Expected, number);
-
-    private static double? AsNumber(AnswerGrade answer) => answer.Value is { IsNumber: true, Number: var number } ? number : null;
 }

@@ -46,15 +46,16 @@ public static class GradeComparison
     private static List<string> Why(EarlierGrades.Answer? before, AnswerGrade now)
     {
         if (before is null) return now.Points > 0 ? ["no answer on record before"] : [];
+        var differs = Math.Abs(before.Points - now.Points) > Same || Math.Abs(before.OutOf - now.OutOf) > Same;
+        if (!differs && before.Outcome == OutcomeWords.Of(now.Outcome) && before.Correction == now.Correction?.Reason) return [];
         var why = new List<string>();
         if (Math.Abs(before.Expected - now.Expected) > Same * Math.Max(1, Math.Abs(before.Expected)))
             why.Add($"the key gives {ResultText.Of(now.Part, now.Expected)}, and gave {ResultText.Of(now.Part, before.Expected)}");
         if (before.Outcome != OutcomeWords.Of(now.Outcome)) why.Add($"{OutcomeWords.Of(now.Outcome)}, was {before.Outcome}");
         if (before.Correction != now.Correction?.Reason) why.Add(Corrected(before.Correction, now.Correction));
-        var differs = Math.Abs(before.Points - now.Points) > Same || Math.Abs(before.OutOf - now.OutOf) > Same;
-        if (differs && why.Count == 0)
+        if (why.Count == 0)
             why.Add(before.Correction is null ? $"{OutcomeWords.Of(now.Outcome)} earns {Share(now.Points, now.OutOf)}, and earned {Share(before.Points, before.OutOf)}" : "the correction sets other points");
-        return differs || before.Outcome != OutcomeWords.Of(now.Outcome) || before.Correction != now.Correction?.Reason ? why : [];
+        return why;
     }
 
     private static string Lateness(Late? late) => late is null

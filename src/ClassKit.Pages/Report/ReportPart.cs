@@ -33,8 +33,20 @@ public sealed record ReportPart(string Label, PartSummary Summary)
     /// <summary>The part that an answer belongs to.</summary>
     public static ReportPart Find(IReadOnlyList<ReportPart> parts, AnswerGrade answer)
     {
-        ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(answer);
-        return parts.First(part => part.Summary.Exercise.Id == answer.Exercise.Id && part.Summary.Part.Id == answer.Part.Id);
+        return Find(parts, answer.Exercise.Id, answer.Part.Id);
+    }
+
+    /// <summary>The part that a summary is of.</summary>
+    public static ReportPart Find(IReadOnlyList<ReportPart> parts, PartSummary summary)
+    {
+        ArgumentNullException.ThrowIfNull(summary);
+        return Find(parts, summary.Exercise.Id, summary.Part.Id);
+    }
+
+    private static ReportPart Find(IReadOnlyList<ReportPart> parts, string exercise, string part)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        return parts.First(one => one.Summary.Exercise.Id == exercise && one.Summary.Part.Id == part);
     }
 }

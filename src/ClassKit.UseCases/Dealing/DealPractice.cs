@@ -40,7 +40,7 @@ public static class DealPractice
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return (Produced.Nothing(PracticeSet.Clash(folder, clash)), null);
         var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, roster, wish.Seed, DealSettings.Usual with { Sets = spread?.Sets });
         if (result.Class is not { } dealt)
-            return (Produced.Nothing([.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem))]), null);
+            return (Produced.Nothing(PracticeSet.Undealt(folder, result)), null);
         return (new(
             FilesOf(dealt),
             [

@@ -38,6 +38,10 @@ internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exerci
     public static Diagnostic Clash(string folder, string name) =>
         new(folder, null, $"Two cells of the practice workbook would both be named {name}", "Rename an exercise, a given or a part.");
 
+    /// <summary>What is said of exercises that cannot be dealt.</summary>
+    public static IReadOnlyList<Diagnostic> Undealt(string folder, DealResult result) =>
+        [.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem))];
+
     /// <summary>All of a lesson's own exercises.</summary>
     public static PracticeSet Of(Lesson lesson) => new(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking);
 

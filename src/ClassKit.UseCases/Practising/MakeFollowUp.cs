@@ -49,7 +49,7 @@ public static class MakeFollowUp
             $"{before.Lesson}-follow-up", $"Follow-up to {before.LessonTitle}", exercises, before.Marking, new(before.Cohort, practising), wish.Seed,
             new(DealPurpose.FollowUp, NumbersToAvoid.OfEach(before)) { Sets = practising.ToDictionary(student => student.Id, student => (IReadOnlyList<string>)[.. chosen[student.Id].Select(one => one.Exercise.Id)]) });
         if (result.Class is not { } dealt)
-            return Produced.Nothing([.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem))]);
+            return Produced.Nothing(PracticeSet.Undealt(folder, result));
         return new(
             [
                 OutputFile.OfText("follow-up.html", () => HtmlPages.FollowUp(dealt, chosen)),

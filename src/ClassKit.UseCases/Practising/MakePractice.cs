@@ -36,7 +36,7 @@ public static class MakePractice
     {
         var result = Dealer.Deal(set.Id, set.Title, set.Exercises, set.Marking, roster ?? Anyone, seed, new(DealPurpose.Practice, avoid));
         if (result.Class is not { } dealt)
-            return Produced.Nothing([.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem))]);
+            return Produced.Nothing(PracticeSet.Undealt(folder, result));
         return new(
             [.. dealt.Students.Select(student => OutputFile.OfText(roster is null ? "practice.html" : $"pages/{student.Student.Id}.html", () => HtmlPages.SelfCheck(dealt, student)))],
             [
