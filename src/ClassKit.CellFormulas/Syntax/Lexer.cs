@@ -30,7 +30,7 @@ internal sealed partial class Lexer
     private bool Next()
     {
         var before = _at;
-        while (_at < _text.Length && Current is ' ' or '\t' or '\r' or '\n' or '\u00a0') _at++;
+        while (Current is ' ' or '\t' or '\r' or '\n' or '\u00a0') _at++;
         _space = _at > before;
         if (_at >= _text.Length)
         {
@@ -161,7 +161,7 @@ internal sealed partial class Lexer
             (')', _) => (TokenKind.RightParenthesis, 1),
             ('{', _) => (TokenKind.LeftBrace, 1),
             ('}', _) => (TokenKind.RightBrace, 1),
-            _ => (TokenKind.Bad, char.IsHighSurrogate(Current) && char.IsLowSurrogate(Peek(1)) ? 2 : 1),
+            _ => (TokenKind.Bad, 1), // never half a character beyond U+FFFF: those are parts of words
         };
         if (kind != TokenKind.Bad)
         {

@@ -131,10 +131,23 @@ internal sealed partial class Parser
         };
     }
 
-    /// <summary><c>LAMBDA(x, x+1)(2)</c> or <c>[1]!macro(2)</c>.</summary>
+    /// <summary><c>LAMBDA(x, x+1)(2)</c> or <c>[1]!macro(2)</c>, applied as often as there are parentheses.</summary>
     private FormulaNode Applied(TextSpan span, string construct)
     {
-        if (++_nesting > SyntaxLimits.Nesting) return TooDeep();
+        var times = 0;
+        while (!Failed && Current is { Kind: TokenKind.LeftParenthesis, SpaceBefore: false })
+        {
+            if (++times > SyntaxLimits.Nesting) return TooDeep();
+            span = TextSpan.Covering(span, Arguments());
+        }
+
+        return new UnsupportedNode(construct, _text.Substring(span.Start, span.Length), span);
+    }
+
+    /// <summary>Takes arguments that nobody will evaluate; returns where they end.</summary>
+    private TextSpan Arguments()
+    {
+        if (++_nesting > SyntaxLimits.Nesting) return TooDeep().Span;
         _at++;
         while (!Failed && Current.Kind != TokenKind.RightParenthesis)
         {
@@ -143,9 +156,9 @@ internal sealed partial class Parser
             _at++;
         }
 
-        var whole = TextSpan.Covering(span, Expect(TokenKind.RightParenthesis, "an operator, a comma or )"));
+        var close = Expect(TokenKind.RightParenthesis, "an operator, a comma or )");
         _nesting--;
-        return new UnsupportedNode(construct, _text.Substring(whole.Start, whole.Length), whole);
+        return close;
     }
 
     private FormulaNode Array()

@@ -29,6 +29,16 @@ public class ParsingTests
     [InlineData("=Été+naïve_1", "=Été+naïve_1")]
     [InlineData("=XFD1048576", "=XFD1048576")]
     [InlineData("=1.5e-3", "=0.0015")]
+    [InlineData("=1.5e3", "=1500")]
+    [InlineData("=2E+2", "=200")]
+    [InlineData("=.5+5.", "=0.5+5")]
+    [InlineData("=Doughs!rate", "=Doughs!rate")]
+    [InlineData("=SUM(flour:water)", "=SUM(flour:water)")]
+    [InlineData("=SUM(a:b.c)", "=SUM((a):b.c)")]
+    [InlineData("=SUM(A1:B2 B1:B3 B2:B4)", "=SUM(A1:B2 B1:B3 B2:B4)")]
+    [InlineData("=SUM(A1:INDEX(B1:B9,3) B2:B5)", "=SUM(A1:INDEX(B1:B9,3) B2:B5)")]
+    [InlineData("=(A1,B2) A1:A3", "=(A1,B2) A1:A3")]
+    [InlineData("=😀+1", "=😀+1")]
     [InlineData("=_xlpm.xA4", "=_xlpm.xA4")] // these were found by fuzzing
     [InlineData("=_xlpm.TRUE", "=_xlpm.TRUE")]
     [InlineData("=_xlfn.4BIN(1)", "=_XLFN.4BIN(1)")]
@@ -46,31 +56,58 @@ public class ParsingTests
     [Theory]
     [InlineData("=XFE1")] // a column past the last
     [InlineData("=A1048577")] // a row past the last
+    [InlineData("=A12345678")]
     [InlineData("=A1B")]
     [InlineData("=rate.1")]
     public void What_only_looks_like_a_cell_is_a_name(string text) => Assert.IsType<NameNode>(CellFormula.Of(text).Root);
 
     [Theory]
-    [InlineData("=SUM(Doughs[Flour])")]
-    [InlineData("=Doughs[[#This Row],[Flour]]*2")]
-    [InlineData("=[@Flour]*2")]
-    [InlineData("=SUM(Sheet1:Sheet3!A1)")]
-    [InlineData("=SUM('Day 1:Day 3'!A1:B2)")]
-    [InlineData("=[1]Sheet1!A1")]
-    [InlineData("='[prices.xlsx]Sheet 1'!$A$1")]
-    [InlineData("=[0]!Price")]
-    [InlineData("=[1]!CASES(\"rye\",A1)")]
-    [InlineData("=['file:///home/prices.xlsx']Sheet1!A1")]
-    [InlineData("=_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)(2)")]
-    [InlineData("=#SPILL!")]
-    public void What_we_do_not_evaluate_is_recognised_and_no_syntax_error(string text)
+    [InlineData("=SUM(Doughs[Flour])", "there is no table called Doughs")]
+    [InlineData("=Doughs[[#This Row],[Flour]]*2", "there is no table called Doughs")]
+    [InlineData("=[@Flour]*2", "`[@Flour]` stands in no table")]
+    [InlineData("=SUM(Doughs[A'] b])", "there is no table called Doughs")]
+    [InlineData("=SUM(Sheet1:Sheet3!A1)", "a reference through several sheets")]
+    [InlineData("=SUM('Day 1:Day 3'!A1:B2)", "a reference through several sheets")]
+    [InlineData("=[1]Sheet1!A1", "a reference to another workbook")]
+    [InlineData("='[prices.xlsx]Sheet 1'!$A$1", "a reference to another workbook")]
+    [InlineData("=[0]!Price", "a reference to another workbook")]
+    [InlineData("=[1]!CASES(\"rye\",A1)", "a function of another workbook")]
+    [InlineData("=['file:///home/prices.xlsx']Sheet1!A1", "a reference to another workbook")]
+    [InlineData("=_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)(2)", "LAMBDA")]
+    [InlineData("=_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)", "LAMBDA (")]
+    [InlineData("=Doughs!price(1)", "a macro")]
+    [InlineData("=#SPILL!", "the error value #SPILL!")]
+    [InlineData("=#CALC!", "the error value #CALC!")]
+    [InlineData("=#FIELD!", "the error value #FIELD!")]
+    [InlineData("=#BLOCKED!", "the error value #BLOCKED!")]
+    [InlineData("=#CONNECT!", "the error value #CONNECT!")]
+    [InlineData("=#UNKNOWN!", "the error value #UNKNOWN!")]
+    [InlineData("=#BUSY!", "the error value #BUSY!")]
+    [InlineData("=#EXTERNAL!", "the error value #EXTERNAL!")]
+    [InlineData("=#PYTHON!", "the error value #PYTHON!")]
+    [InlineData("=#GETTING_DATA", "the error value #GETTING_DATA")]
+    public void What_we_do_not_evaluate_is_recognised_and_no_syntax_error(string text, string reason)
     {
         var parse = CellFormula.Parse(text);
         Assert.NotNull(parse.Formula);
         var evaluation = new Book { ["A1"] = text }.Evaluate("A1");
         Assert.Equal(EvaluationStatus.Unsupported, evaluation.Status);
-        Assert.NotNull(evaluation.Reason);
+        Assert.Contains(reason, evaluation.Reason, StringComparison.Ordinal);
         Assert.Equal(text.Replace("_xlfn.", "", StringComparison.Ordinal), parse.Formula.ToString().Replace("_xlfn.", "", StringComparison.Ordinal));
+    }
+
+    /// <summary>The whole range belongs to the sheets or the workbook that stand before it.</summary>
+    [Theory]
+    [InlineData("'Day 1:Day 3'!A1:B2")]
+    [InlineData("'[prices.xlsx]Sheet 1'!$A$1:$B$2")]
+    [InlineData("Sheet1:Sheet3!A1:$B2")]
+    [InlineData("[1]Sheet1!A1:B22")]
+    public void What_another_sheet_or_workbook_stands_before_is_taken_whole(string text)
+    {
+        var formula = CellFormula.Of($"=SUM({text},1)");
+
+        Assert.Equal(text, Assert.IsType<UnsupportedNode>(Assert.IsType<CallNode>(formula.Root).Arguments[0]).Text);
+        Assert.Equal("the end", CellFormula.Parse($"={text}:").Error!.Found);
     }
 
     [Fact]
