@@ -40,6 +40,61 @@ public class TableTests
         Assert.Equal(7, new WorkbookEvaluator(book).Evaluate(Book.At("E5")).Value.Number);
     }
 
+    [Theory]
+    [InlineData(true, true, "SUM(Doughs[Flour])", "500")]
+    [InlineData(false, true, "SUM(Doughs[Flour])", "600")]
+    [InlineData(true, false, "SUM(Doughs[Flour])", "900")]
+    [InlineData(false, false, "SUM(Doughs[Flour])", "1000")]
+    [InlineData(false, false, "SUM(Doughs[#All])", "1010")]
+    [InlineData(true, true, "SUM(Doughs[#All])", "1010")]
+    [InlineData(true, false, "SUM(Doughs[#Headers])", "101")]
+    [InlineData(false, true, "SUM(Doughs[#Headers])", "#REF!")]
+    [InlineData(false, true, "SUM(Doughs[[#Headers],[Flour]])", "#REF!")]
+    [InlineData(false, true, "SUM(Doughs[#Totals])", "404")]
+    [InlineData(true, false, "SUM(Doughs[#Totals])", "#REF!")]
+    [InlineData(false, false, "SUM(Doughs[[#Headers],[#Data],[Flour]])", "1000")]
+    [InlineData(true, false, "SUM(Doughs[[#Headers],[#Data],[Flour]])", "1000")]
+    [InlineData(true, true, "SUM(Doughs[[#Headers],[#Data],[Flour]])", "600")]
+    [InlineData(true, false, "SUM(Doughs[[#Data],[#Totals],[Flour]])", "900")]
+    [InlineData(true, true, "SUM(Doughs[[#Data],[#Totals],[Flour]])", "900")]
+    [InlineData(false, false, "SUM(Doughs[[Water]:[Flour]])", "1010")]
+    public void Which_rows_are_meant_depends_on_headers_and_totals(bool hasHeaders, bool hasTotals, string formula, string value) =>
+        Assert.Equal(value, Literal.Write(Bare("F9", formula, hasHeaders, hasTotals).Value));
+
+    [Theory]
+    [InlineData("C1", "#VALUE!")] // the headers
+    [InlineData("C2", "200")]
+    [InlineData("C3", "300")]
+    [InlineData("C4", "#VALUE!")] // the totals
+    [InlineData("C5", "#VALUE!")]
+    public void This_row_is_a_row_of_data(string cell, string value) => Assert.Equal(value, Literal.Write(Bare(cell, "Doughs[@Flour]", hasHeaders: true, hasTotals: true).Value));
+
+    [Theory]
+    [InlineData("SUM(Doughs[[Flour]:[Salt]])")]
+    [InlineData("SUM(Doughs[[Salt]:[Flour]])")]
+    [InlineData("SUM(Doughs[Salt])")]
+    public void A_column_that_is_not_there_is_named(string formula)
+    {
+        var evaluation = Bare("F9", formula, hasHeaders: true, hasTotals: true);
+        Assert.Equal((CellError.Reference, $"the table Doughs has no such column: `{formula[4..^1]}`"), (evaluation.Value.Error, evaluation.Reason));
+    }
+
+    /// <summary>Four rows of two columns, 100, 200, 300, 400 and 1, 2, 3, 4, whatever of them is headers and totals.</summary>
+    private static Evaluation Bare(string cell, string formula, bool hasHeaders, bool hasTotals)
+    {
+        var cells = new Dictionary<(int Row, int Column), CellContent>();
+        for (var row = 1; row <= 4; row++)
+        {
+            cells[(row, 1)] = new(CellValue.FromNumber(100 * row));
+            cells[(row, 2)] = new(CellValue.FromNumber(row));
+        }
+
+        var at = Book.At(cell);
+        cells[(at.Row, at.Column)] = new(CellValue.Blank, formula);
+        var book = Workbook(cells) with { Tables = [new("Doughs", "Sheet1", 1, 1, 4, hasHeaders, hasTotals, ["Flour", "Water"])] };
+        return new WorkbookEvaluator(book).Evaluate(at, cancellation: TestContext.Current.CancellationToken);
+    }
+
     [Fact]
     public void A_table_that_is_not_there_is_unsupported() => Assert.Equal(EvaluationStatus.Unsupported, Evaluate("F9", "SUM(Breads[Flour])").Status);
 

@@ -17,6 +17,10 @@ public class PrecedenceTests
     [InlineData("=1+2&3+4", "\"37\"")] // + before &
     [InlineData("=1&2=\"12\"", "TRUE")] // & before =
     [InlineData("=1<2=TRUE", "TRUE")]
+    [InlineData("=2<=2", "TRUE")]
+    [InlineData("=2>=2", "TRUE")]
+    [InlineData("=2<2", "FALSE")]
+    [InlineData("=2<>2", "FALSE")]
     [InlineData("=--3", "3")]
     [InlineData("=+-+3", "-3")]
     public void Operators_bind_as_the_standards_say(string formula, string value) => Check.Gives(value, formula);
