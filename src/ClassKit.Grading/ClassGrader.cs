@@ -45,7 +45,7 @@ public sealed class ClassGrader
         if (owner.Student is not { } student) return new(file, null, null);
 
         var flags = FlagOwner(file, owner, named);
-        return new(file, student, new(student, GradeStatus.Graded, file.Path, _grader.Grade(student, workbook, flags), flags));
+        return new(file, student, new(student, GradeStatus.Graded, file.Path, _grader.Grade(student, workbook, flags), flags) { Rule = _dealt.Marking.Total });
     }
 
     /// <summary>Gives every student the file that counts, and accounts for all others.</summary>

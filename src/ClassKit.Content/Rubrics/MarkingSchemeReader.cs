@@ -34,6 +34,8 @@ public static class MarkingSchemeReader
         LatePolicy? late = fields.Has("late a day") ? new(Share("late a day"), fields.Has("late at most") ? Share("late at most") : 1) : null;
         if (late is null && fields.Has("late at most"))
             problems.Add(fields.LineOf("late at most"), "`late at most` limits a deduction that is not there", "Write `late a day: 10 %`, say, or leave both out.");
+        int? Limit(string key) => fields.Has(key) ? fields.Whole(key, Bounds.Countable) : null;
+        var total = new TotalRule(Limit("best exercises"), Limit("points at most"));
         if (fields.Has("method") && Math.Abs(accuracy + Share("method") - 1) > Rounding)
             problems.Add(fields.LineOf("method"), $"`accuracy` and `method` come to {100 * (accuracy + Share("method")):0.##} %", "They are the two halves of a part's points and add up to 100 %.");
         if (misconception > Math.Min(accuracy, followThrough))
@@ -49,6 +51,7 @@ public static class MarkingSchemeReader
             RoundingSlipShare = roundingSlip,
             Versions = versions,
             Late = late,
+            Total = total,
         });
     }
 }

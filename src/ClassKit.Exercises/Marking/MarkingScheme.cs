@@ -24,6 +24,9 @@ public sealed record MarkingScheme(
     /// <summary>What late work costs; null for nothing.</summary>
     public LatePolicy? Late { get; init; }
 
+    /// <summary>How the points of exercises make a total.</summary>
+    public TotalRule Total { get; init; } = TotalRule.Everything;
+
     /// <summary>Which of several workbooks of one student counts.</summary>
     public VersionChoice Versions { get; init; }
 }

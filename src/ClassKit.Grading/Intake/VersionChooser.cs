@@ -39,9 +39,13 @@ internal sealed class VersionChooser(MarkingScheme marking) : IComparer<JudgedFi
         return first != 0 ? first : second != 0 ? second : string.CompareOrdinal(x.Path, y.Path);
     }
 
-    private static StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused) => refused.Count == 0
-        ? new(student, GradeStatus.Missing, null, [], [])
-        : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag(FlagCodes.UnreadableFile, $"{file.Path}: {file.Refusal}"))]);
+    private StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused)
+    {
+        var grade = refused.Count == 0
+            ? new StudentGrade(student, GradeStatus.Missing, null, [], [])
+            : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag(FlagCodes.UnreadableFile, $"{file.Path}: {file.Refusal}"))]);
+        return grade with { Rule = marking.Total };
+    }
 
     private string Why(DealtStudent student, JudgedFile version, JudgedFile counts)
     {

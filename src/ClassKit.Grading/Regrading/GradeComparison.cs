@@ -32,8 +32,17 @@ public static class GradeComparison
             var record = records.GetValueOrDefault((answer.Exercise.Id, answer.Part.Id));
             if (Why(record, answer) is { Count: > 0 } why) answers.Add(new(answer, record?.Points, why));
         }
-        return new(now.Student.Student, (before?.Points ?? 0, before?.OutOf ?? 0), (now.Points, now.OutOf), answers, [.. Why(before, now)]);
+        List<string> whole = [.. Why(before, now)];
+        if (before is not null && answers.Count == 0 && whole.Count == 0 && (Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf))) whole.Add(Totalling(now));
+        return new(now.Student.Student, (before?.Points ?? 0, before?.OutOf ?? 0), (now.Points, now.OutOf), answers, whole);
     }
+
+    private static bool Differ(double before, double now) => Math.Abs(before - now) > Same;
+
+    /// <summary>Why a total differs whose answers do not.</summary>
+    private static string Totalling(StudentGrade now) => now.Rule.Words.Length == 0
+        ? "everything counts now"
+        : $"{now.Rule.Words.TrimEnd('.')} now{(now.Total.Uncounted.Count > 0 ? $": not {string.Join(", ", now.Total.Uncounted)}" : "")}";
 
     private static IEnumerable<string> Why(EarlierGrades.Student? before, StudentGrade now)
     {
@@ -46,7 +55,7 @@ public static class GradeComparison
     private static List<string> Why(EarlierGrades.Answer? before, AnswerGrade now)
     {
         if (before is null) return now.Points > 0 ? ["no answer on record before"] : [];
-        var differs = Math.Abs(before.Points - now.Points) > Same || Math.Abs(before.OutOf - now.OutOf) > Same;
+        var differs = Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf);
         if (!differs && before.Outcome == OutcomeWords.Of(now.Outcome) && before.Correction == now.Correction?.Reason) return [];
         var why = new List<string>();
         if (Math.Abs(before.Expected - now.Expected) > Same * Math.Max(1, Math.Abs(before.Expected)))

@@ -21,11 +21,17 @@ public sealed record StudentGrade(
     /// <summary>That the work came late; null if it did not, or if nobody asked.</summary>
     public Late? Late { get; init; }
 
-    /// <summary>What the answers earned together, less what lateness costs, to a hundredth of a point.</summary>
-    public double Points => Hundredths(Answers.Sum(answer => answer.Points) * (1 - (Late?.Off ?? 0)));
+    /// <summary>How the marking scheme makes a total of the answers.</summary>
+    public TotalRule Rule { get; init; } = TotalRule.Everything;
 
-    /// <summary>What they could earn together, to a hundredth of a point.</summary>
-    public double OutOf => Hundredths(Answers.Sum(answer => answer.OutOf));
+    /// <summary>What the answers come to, before anything is taken off for lateness.</summary>
+    public Total Total => Total.Of(Answers, Rule);
+
+    /// <summary>The total that was earned, less what lateness costs, to a hundredth of a point.</summary>
+    public double Points => Hundredths(Total.Points * (1 - (Late?.Off ?? 0)));
+
+    /// <summary>The total that could be earned, to a hundredth of a point.</summary>
+    public double OutOf => Hundredths(Total.OutOf);
 
     /// <summary>Points are credited in hundredths; only the noise of adding doubles is dropped.</summary>
     private static double Hundredths(double sum) => Math.Round(sum, 2, MidpointRounding.AwayFromZero);

@@ -23,8 +23,8 @@ internal static class SpreadStatistics
         var asked = students.Select(student => (Student: student, Answer: student.Answers.FirstOrDefault(answer => answer.Exercise.Id == exercise.Id && answer.Part.Id == part.Id)))
             .Where(pair => pair.Answer is not null).ToList();
         var scores = asked.ConvertAll(pair => pair.Answer!.Points);
-        var totals = asked.ConvertAll(pair => pair.Student.Points / pair.Student.OutOf);
-        var rests = asked.ConvertAll(pair => (pair.Student.Points - pair.Answer!.Points) / (pair.Student.OutOf - part.Points));
+        var totals = asked.ConvertAll(pair => Earned(pair.Student) / Possible(pair.Student));
+        var rests = asked.ConvertAll(pair => (Earned(pair.Student) - pair.Answer!.Points) / (Possible(pair.Student) - part.Points));
         return new(
             scores.Count == 0 ? null : scores.Average() / part.Points,
             Moments.Correlation(scores, totals),
@@ -35,4 +35,9 @@ internal static class SpreadStatistics
             Asked = scores.Count,
         };
     }
+
+    /// <summary>What a student can do, whatever lateness costs and however few exercises count.</summary>
+    private static double Earned(StudentGrade student) => student.Answers.Sum(answer => answer.Points);
+
+    private static double Possible(StudentGrade student) => student.Answers.Sum(answer => answer.OutOf);
 }

@@ -9,7 +9,8 @@ namespace ClassKit.Pages.Feedback;
 /// <param name="Number">The number that it has for the class, from 1.</param>
 /// <param name="Exercise">The exercise.</param>
 /// <param name="Answers">Its answers, in the order of its parts.</param>
-public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyList<AnswerGrade> Answers)
+/// <param name="IsCounted">True if its points are part of the total.</param>
+public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyList<AnswerGrade> Answers, bool IsCounted)
 {
     /// <summary>What its answers earned.</summary>
     public double Points => Answers.Sum(answer => answer.Points);
@@ -21,7 +22,12 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     public static IReadOnlyList<ExerciseFeedback> Of(StudentGrade grade, DealtClass dealt)
     {
         var numbers = dealt.Exercises.Index().ToDictionary(entry => entry.Item.Id, entry => entry.Index + 1);
-        return [.. grade.Answers.GroupBy(answer => answer.Exercise.Id).Select(answers => new ExerciseFeedback(numbers[answers.Key], answers.First().Exercise, [.. answers]))];
+        var uncounted = grade.Total.Uncounted;
+        return
+        [
+            .. grade.Answers.GroupBy(answer => answer.Exercise.Id).Select(answers =>
+                new ExerciseFeedback(numbers[answers.Key], answers.First().Exercise, [.. answers], !uncounted.Contains(answers.Key))),
+        ];
     }
 
     /// <summary>The letter of one of its parts.</summary>

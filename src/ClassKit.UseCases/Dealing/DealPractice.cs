@@ -47,6 +47,7 @@ public static class DealPractice
                 .. spread is not null ? [Summary(spread)] : wish.Set.IsNone ? (IEnumerable<string>)[] : [set.Summary],
                 $"{dealt.Students.Count} workbooks of {dealt.ExercisesOf(dealt.Students[0]).Count} exercises, seed {wish.Seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {DealtJson.FileName} and the key to yourself.",
                 .. result.Notes,
+                .. Idle(dealt),
             ], []), dealt);
     }
 
@@ -61,6 +62,16 @@ public static class DealPractice
             OutputFile.OfPieces("answer-key.html", () => HtmlPages.AnswerKey(dealt)),
             new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
         ];
+    }
+
+    /// <summary>What the marking scheme's rule for totals has nothing to do.</summary>
+    private static IEnumerable<string> Idle(DealtClass dealt)
+    {
+        var exercises = dealt.ExercisesOf(dealt.Students[0]);
+        if (dealt.Marking.Total.BestExercises is { } best && best >= exercises.Count)
+            yield return $"The marking scheme counts the {best} best exercises, and a student has {exercises.Count}: all of them count.";
+        if (dealt.Marking.Total.PointsAtMost is { } most && exercises.Sum(SetChooser.PointsOf) is var points && points <= most)
+            yield return string.Create(CultureInfo.InvariantCulture, $"The marking scheme counts at most {most} points, and a student can earn {points:0.##}: all of them count.");
     }
 
     private static string Summary(Spread spread)

@@ -28,6 +28,14 @@ internal sealed record DealtDocument
         /// <summary>Absent where late work costs nothing.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public LateEntry? Late { get; init; }
+
+        /// <summary>Absent where all exercises count.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public int? BestExercises { get; init; }
+
+        /// <summary>Absent where points have no limit.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public int? PointsAtMost { get; init; }
     }
 
     internal sealed record LateEntry(double ADay, double AtMost);

@@ -60,6 +60,8 @@ public static class DealtJson
             {
                 SeveralVersions = Word(dealt.Marking.Versions),
                 Late = dealt.Marking.Late is { } late ? new(late.ADay, late.AtMost) : null,
+                BestExercises = dealt.Marking.Total.BestExercises,
+                PointsAtMost = dealt.Marking.Total.PointsAtMost,
             },
             Exercises = [.. dealt.Exercises.Select(Entry)],
             Students = new Projected<DealtStudent, DealtDocument.StudentEntry>(dealt.Students, Entry),
@@ -99,6 +101,7 @@ public static class DealtJson
             RoundingSlipShare = document.Marking.RoundingSlipShare,
             Versions = Versions(document.Marking.SeveralVersions),
             Late = document.Marking.Late is { } late ? new(late.ADay, late.AtMost) : null,
+            Total = new(document.Marking.BestExercises, document.Marking.PointsAtMost),
         },
         [.. document.Exercises.Select(Model)],
         [.. document.Students.Select(Model)]);

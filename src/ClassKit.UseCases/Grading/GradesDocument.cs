@@ -21,6 +21,10 @@ internal sealed record GradesDocument(
         /// <summary>That the work came late, and the share that <see cref="Points"/> lost by it; absent where it was in time.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public LateEntry? Late { get; init; }
+
+        /// <summary>The ids of the exercises that do not count towards <see cref="Points"/>; absent where all do.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public IReadOnlyList<string>? Uncounted { get; init; }
     }
 
     /// <param name="Days">Days begun since it was due.</param>

@@ -45,6 +45,7 @@ public static class GradesJson
         [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, flag.Message))])
     {
         Late = grade.Late is { } late ? new(late.Days, late.Off) : null,
+        Uncounted = grade.Total.Uncounted is { Count: > 0 } uncounted ? [.. uncounted] : null,
     };
 
     private static GradesDocument.AnswerEntry Entry(AnswerGrade answer) => new(

@@ -3,7 +3,7 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks;
 
-/// <summary>Makes the instructor's workbook of a graded class: points with live totals, outcomes, parts, every answer, corrections, flags, files.</summary>
+/// <summary>Makes the instructor's workbook of a graded class: points with live totals, outcomes, exercises that count, parts, every answer, corrections, flags, files.</summary>
 /// <remarks>
 /// Points can be overtyped and words of outcomes changed: totals, percentages and counts follow. What every formula comes to is
 /// stored too, for programs that only show. Names, file names and students' formulas are texts, whatever they start with.
@@ -20,6 +20,7 @@ public static class GradebookWriter
         var grid = new GradebookGrid(grades);
         PointsSheet.Write(workbook, grades, grid);
         OutcomesSheet.Write(workbook, grades, grid);
+        CountedSheet.Write(workbook, grades, grid);
         PartsSheet.Write(workbook, grades, summary, grid);
         AnswersSheet.Write(workbook, grades, grid);
         CorrectionsSheet.Write(workbook, grades, grid);

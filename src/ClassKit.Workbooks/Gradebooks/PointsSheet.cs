@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClassKit.CellFormulas;
+using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClosedXML.Excel;
 
@@ -20,13 +21,13 @@ internal static class PointsSheet
         var (outOf, percent, late, file, flags) = (total + 1, total + 2, total + 3, total + 4, total + 5);
         GridHead.Write(sheet, grades, grid, new(
             "Gradebook",
-            $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.{(grades.Dealt.IsSameForAll ? "" : " Students had different sets of equal weight: an empty cell was not asked.")}",
+            $"{grades.Dealt.Cohort} · marking scheme: {grades.Dealt.Marking.Title} · {Undecided} marks a formula that could not be evaluated: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.{Said(grades.Dealt.Marking.Total)}{(grades.Dealt.IsSameForAll ? "" : " Students had different sets of equal weight: an empty cell was not asked.")}",
             PartWidth,
             XLAlignmentHorizontalValues.Center,
             flags));
         WriteHeads(sheet, total, outOf, percent, late, file, flags);
         for (var index = 0; index < grades.Students.Count; index++)
-            WriteStudent(sheet, grades.Students[index], grid, GradebookGrid.FirstStudentRow + index);
+            WriteStudent(sheet, grades.Students[index], grid, GradebookGrid.FirstStudentRow + index, grades.Dealt.Marking.Total);
         WriteMeans(sheet, grid, percent, flags);
 
         sheet.TabColor = Palette.Answer;
@@ -49,7 +50,7 @@ internal static class PointsSheet
         }
     }
 
-    private static void WriteStudent(IXLWorksheet sheet, StudentGrade student, GradebookGrid grid, int row)
+    private static void WriteStudent(IXLWorksheet sheet, StudentGrade student, GradebookGrid grid, int row, TotalRule rule)
     {
         foreach (var answer in student.Answers)
         {
@@ -62,10 +63,9 @@ internal static class PointsSheet
         var total = grid.LastPartColumn + 1;
         var parts = grid.PartsOf(row);
         var (totalCell, outOfCell) = (Cell(total, row), Cell(total + 1, row));
-        sheet.Cell(row, total).SetFormulaA1($"IF(COUNT({parts})=0,\"\",ROUND(SUM({parts})*(1-N({Cell(total + 3, row)})),2))");
+        sheet.Cell(row, total).SetFormulaA1($"IF(COUNT({parts})=0,\"\",ROUND({Limited(Counted(grid, row, rule, isOutOf: false), rule)}*(1-N({Cell(total + 3, row)})),2))");
 
-        // Only parts with a number in them count, so that typing points over a question mark makes both sides whole.
-        sheet.Cell(row, total + 1).SetFormulaA1($"IF(COUNT({parts})=0,\"\",SUMIF({parts},\">=0\",{grid.PartsOf(GradebookGrid.OutOfRow, isRowFixed: true)}))");
+        sheet.Cell(row, total + 1).SetFormulaA1($"IF(COUNT({parts})=0,\"\",{Limited(Counted(grid, row, rule, isOutOf: true), rule)})");
         sheet.Cell(row, total + 2).SetFormulaA1($"IF(N({outOfCell})=0,\"\",{totalCell}/{outOfCell})");
         sheet.Range(row, total, row, total + 2).Style.Font.Bold = true;
         sheet.Range(row, total, row, total + 2).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
@@ -83,6 +83,22 @@ internal static class PointsSheet
         sheet.Range(row, 1, row, total + 5).AsTableRow();
         sheet.Row(row).Height = Math.Max(sheet.Row(row).Height, Math.Max(TextHeight.Of(student.File ?? "", TextWidth - 2), TextHeight.Of(flags, TextWidth - 2)));
     }
+
+    private static string Said(TotalRule rule) => rule.Words.Length == 0 ? "" : $" {rule.Words}";
+
+    /// <summary>The formula of what the counted parts of a row earned or are worth.</summary>
+    private static string Counted(GradebookGrid grid, int row, TotalRule rule, bool isOutOf)
+    {
+        if (rule.BestExercises is { } best) return CountedSheet.Sum(grid, row, best, isOutOf);
+        var parts = grid.PartsOf(row);
+
+        // Only parts with a number in them count, so that typing points over a question mark makes both sides whole.
+        return isOutOf ? $"SUMIF({parts},\">=0\",{grid.PartsOf(GradebookGrid.OutOfRow, isRowFixed: true)})" : $"SUM({parts})";
+    }
+
+    private static string Limited(string sum, TotalRule rule) => rule.PointsAtMost is { } most
+        ? string.Create(CultureInfo.InvariantCulture, $"MIN({most},{sum})")
+        : sum;
 
     private static void WriteMeans(IXLWorksheet sheet, GradebookGrid grid, int percent, int lastColumn)
     {

@@ -31,6 +31,17 @@ public sealed class RubricReaderTests : IDisposable
         Assert.Equal((aDay, atMost), (late?.ADay, late?.AtMost));
     }
 
+    [Theory]
+    [InlineData("", null, null)]
+    [InlineData("best exercises: 5\n", 5, null)]
+    [InlineData("best exercises: 5\npoints at most: 40\n", 5, 40)]
+    public void A_marking_scheme_says_what_makes_a_total(string lines, int? best, int? most)
+    {
+        var file = _folder.Write("marks.md", Shipped("calculation-marks.md").Replace("several versions: best\n", lines, StringComparison.Ordinal));
+
+        Assert.Equal(new TotalRule(best, most), MarkingSchemeReader.Read(file).Model!.Total);
+    }
+
     [Fact]
     public void The_two_halves_of_a_parts_points_add_up()
     {
@@ -55,6 +66,8 @@ public sealed class RubricReaderTests : IDisposable
     [InlineData("misconception: 0 %", "misconception: 50 %", "", "earn more than a right number", "no more than `accuracy`")]
     [InlineData("accuracy: 40 %", "accuracy: 40 %\nlate at most: 50 %", "late at most", "limits a deduction that is not there", "`late a day: 10 %`")]
     [InlineData("accuracy: 40 %", "accuracy: 40 %\nlate a day: 110 %", "late a day", "`late a day` is 110 %", "from 0 to 100")]
+    [InlineData("accuracy: 40 %", "accuracy: 40 %\nbest exercises: 0", "best exercises", "`best exercises` is 0", "from 1 to 10000")]
+    [InlineData("accuracy: 40 %", "accuracy: 40 %\npoints at most: many", "points at most", "`points at most` is `many`", "Write digits")]
     [InlineData("several versions: best", "several versions: latest", "", "`several versions` is `latest`", "best")]
     [InlineData("accuracy: 40 %", "accuracy: 0.4", "", "`0.4`, without a unit", "`4 %`")]
     [InlineData("accuracy: 40 %", "accuracy: 140 %", "", "`accuracy` is 140 %", "from 0 to 100")]

@@ -39,6 +39,28 @@ public sealed class RegradeTests(TourRun tour) : IDisposable
     }
 
     [Fact]
+    public void A_rule_for_totals_is_said_wherever_the_total_stands()
+    {
+        Grade();
+        var marks = _folder.Of("marks.md");
+        File.WriteAllText(marks, File.ReadAllText(Path.Combine(Checkout.Demo.Root, "rubrics", "calculation-marks.md")).Replace("accuracy: 40 %", "accuracy: 40 %\nbest exercises: 4", StringComparison.Ordinal));
+
+        Assert.Contains("Only the 4 best exercises count now", Regrade("--marking", marks, "--write").Output, StringComparison.Ordinal);
+
+        var graded = Record().GetProperty("students").EnumerateArray().Where(student => student.GetProperty("status").GetString() == "graded").ToList();
+        Assert.All(graded, student =>
+        {
+            var uncounted = student.GetProperty("uncounted").EnumerateArray().Select(exercise => exercise.GetString()!).ToList();
+            Assert.Equal(3, uncounted.Count);
+            var counted = student.GetProperty("answers").EnumerateArray().Where(answer => !uncounted.Contains(answer.GetProperty("exercise").GetString()!));
+            Assert.Equal(counted.Sum(answer => answer.GetProperty("points").GetDouble()), student.GetProperty("points").GetDouble(), 2);
+            Assert.Contains("Not counted of yours:", File.ReadAllText(Path.Combine(Grades, "feedback", $"{student.GetProperty("id").GetString()}.html")), StringComparison.Ordinal);
+        });
+        Assert.Contains("Only the 4 best exercises count.", File.ReadAllText(Path.Combine(Grades, "class-report.html")), StringComparison.Ordinal);
+        Assert.Contains("Nobody's points", Regrade("--marking", marks).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_corrected_key_is_taken_from_the_lesson()
     {
         Grade();

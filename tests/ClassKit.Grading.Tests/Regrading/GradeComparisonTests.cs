@@ -41,6 +41,16 @@ public sealed class GradeComparisonTests
     }
 
     [Fact]
+    public void Another_rule_for_totals_is_the_reason_and_touches_no_answer()
+    {
+        var change = Assert.Single(Changes(Graded(WithMarking(Class.Marking with { Total = new(null, 1) }))));
+
+        Assert.Empty(change.Answers);
+        Assert.Equal((1, 1), change.Now);
+        Assert.Equal(["At most 1 point counts now"], change.Why);
+    }
+
+    [Fact]
     public void A_corrected_key_is_the_reason_and_what_it_does_to_the_outcome()
     {
         var exercise = Class.Exercises[0];

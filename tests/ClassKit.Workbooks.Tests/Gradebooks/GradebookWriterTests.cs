@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas;
+using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Workbooks.Tests.Samples;
 
@@ -46,6 +47,24 @@ public sealed class GradebookWriterTests
 
         Assert.Equal((0.2, 8.8), (Points(late, 7, Total + 3), Points(late, 7, Total)));
         Assert.Equal(5.5, Points(Decided.Value, 7, Total));
+    }
+
+    [Theory]
+    [InlineData(1, null)]
+    [InlineData(null, 6)]
+    [InlineData(1, 4)]
+    public void Totals_of_the_best_exercises_and_with_a_limit_are_live_too(int? best, int? most)
+    {
+        var rule = new TotalRule(best, most);
+        var grades = SampleGrades.Grades with
+        {
+            Dealt = SampleGrades.Grades.Dealt with { Marking = SampleGrades.Grades.Dealt.Marking with { Total = rule } },
+            Students = [.. SampleGrades.Grades.Students.Select(student => student with { Rule = rule })],
+        };
+        var written = GradebookWriter.Write(grades, SampleGrades.Summary);
+
+        AssertTotals(ReturnedWorkbookReader.Read(written).Workbook!, grades);
+        AssertTotals(Recalculate("", written), grades);
     }
 
     [Fact]
@@ -152,17 +171,18 @@ public sealed class GradebookWriterTests
         Assert.Equal("No file was returned.", gradebook.Find(new("Files", 5, 1))!.Stored.Text);
     }
 
-    private static WorkbookSnapshot Recalculate(string lines) =>
-        ReturnedWorkbookReader.Read(LibreOffice.SaveAgain(OpenPyXl.Run(Written, lines).Saved)).Workbook!;
+    private static WorkbookSnapshot Recalculate(string lines, byte[]? written = null) =>
+        ReturnedWorkbookReader.Read(LibreOffice.SaveAgain(OpenPyXl.Run(written ?? Written, lines).Saved)).Workbook!;
 
-    private static void AssertTotals(WorkbookSnapshot gradebook)
+    private static void AssertTotals(WorkbookSnapshot gradebook, ClassGrades? of = null)
     {
-        for (var index = 0; index < SampleGrades.Grades.Students.Count; index++)
+        var students = (of ?? SampleGrades.Grades).Students;
+        for (var index = 0; index < students.Count; index++)
         {
-            var student = SampleGrades.Grades.Students[index];
+            var student = students[index];
             var isTotalled = student.OutOf > 0;
             var row = 7 + index;
-            Assert.Contains("SUM(", gradebook.Find(new("Gradebook", row, Total))!.Formula, StringComparison.Ordinal);
+            Assert.Contains("SUM", gradebook.Find(new("Gradebook", row, Total))!.Formula, StringComparison.Ordinal);
             Assert.Equal(isTotalled ? student.Points : null, Points(gradebook, row, Total));
             Assert.Equal(isTotalled ? student.OutOf : null, Points(gradebook, row, Total + 1));
             if (isTotalled) Assert.Equal(student.Points / student.OutOf, Points(gradebook, row, Total + 2)!.Value, 12);
