@@ -156,7 +156,9 @@ internal sealed class ExerciseJudge
     /// typed number stays what it is, and this part's own method must not pay for it a second time.
     /// </summary>
     private bool ShowsMethod(Part part, Reading reading) =>
-        reading.IsFormula && reading.AgreesThroughout((trial, value) => IsRight(part, trial, value) || IsFollowedThrough(part, trial, value));
+        reading.IsFormula
+        && reading.AgreesThroughout((trial, value) => IsRight(part, trial, value) || IsFollowedThrough(part, trial, value))
+        && !TypedGivens.AreHiddenByTolerance(reading, part, _trials);
 
     private bool IsRight(Part part, int trial, double value) => part.Tolerance.Accepts(_trials[trial].Right.Answers[part.Id], value);
 
