@@ -65,7 +65,11 @@ internal sealed class ReturnedFiles
         try
         {
             var file = new FileInfo(Path.Combine(_path, relative));
-            return file.Length > IntakeLimits.FileBytes ? ReturnedItem.TooLarge(relative, file.Length) : new(relative, File.ReadAllBytes(file.FullName), null, file.LastWriteTimeUtc);
+            if (file.LinkTarget is not null) return ReturnedItem.Refused(relative, "This is a link to another place; what it leads to was not looked at. Please hand in the workbook itself.");
+            if (file.Length > IntakeLimits.FileBytes) return ReturnedItem.TooLarge(relative, file.Length);
+
+            // Pipes and devices have no length either, and reading them may never end.
+            return new(relative, file.Length == 0 ? [] : File.ReadAllBytes(file.FullName), null, file.LastWriteTimeUtc);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -78,9 +82,9 @@ internal sealed class ReturnedFiles
     {
         try
         {
-            var file = Path.Combine(_path, relative);
-            if (new FileInfo(file).Length <= IntakeLimits.FileBytes) return false;
-            using var archive = OpenZip(file);
+            var file = new FileInfo(Path.Combine(_path, relative));
+            if (file.LinkTarget is not null || file.Length <= IntakeLimits.FileBytes) return false;
+            using var archive = OpenZip(file.FullName);
             return true;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or InvalidDataException)

@@ -193,6 +193,33 @@ public sealed class ReturnedFilesTests : IDisposable
         Assert.Equal(("round", FileFate.Refused), (file.File, file.Fate));
     }
 
+    [Fact]
+    public void A_link_to_a_file_is_named_and_not_followed()
+    {
+        _folder.Write("elsewhere/ada.xlsx", AdasWork);
+        Directory.CreateDirectory(_folder.Of("returned"));
+        File.CreateSymbolicLink(_folder.Of("returned", "ada.xlsx"), _folder.Of("elsewhere", "ada.xlsx"));
+        if (File.Exists("/dev/zero")) File.CreateSymbolicLink(_folder.Of("returned", "endless.xlsx"), "/dev/zero");
+
+        Assert.All(Grade(_folder.Of("returned")).Files, file =>
+        {
+            Assert.Equal(FileFate.Refused, file.Fate);
+            Assert.Contains("link to another place", file.Reason, StringComparison.Ordinal);
+        });
+    }
+
+    [Fact]
+    public void A_pipe_that_nobody_writes_to_holds_nothing_up()
+    {
+        if (!OperatingSystem.IsLinux()) Assert.Skip("Named pipes lie in folders on Unix only; looked for Linux.");
+        _folder.Write("returned/ada.xlsx", AdasWork);
+        using (var made = System.Diagnostics.Process.Start("mkfifo", [_folder.Of("returned", "pipe.xlsx")])) made.WaitForExit();
+
+        var files = Grade(_folder.Of("returned")).Files;
+
+        Assert.Equal([FileFate.Graded, FileFate.Refused], files.Select(file => file.Fate));
+    }
+
     private static ClassGrades Grade(string returned)
     {
         var (files, problem) = ReturnedFiles.At(returned);
