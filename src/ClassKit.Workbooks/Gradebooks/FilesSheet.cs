@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClassKit.Grading;
 using ClosedXML.Excel;
 
@@ -6,22 +7,32 @@ namespace ClassKit.Workbooks;
 /// <summary>What became of every returned file: counted for a student, or not and why.</summary>
 internal static class FilesSheet
 {
+    /// <summary>More rows than these nobody reads, and they would make the memory that a gradebook takes grow with the files; grades.json lists all.</summary>
+    internal const int MostRows = 1000;
+
     public static void Write(XLWorkbook workbook, ClassGrades grades)
     {
         var sheet = new ListSheet(
             workbook,
             "Files",
             $"Files: {grades.Dealt.LessonTitle}",
-            "Every returned file, first those that count for nobody.",
+            "Every returned file: those that count for nobody, those that count, and what programs left behind.",
             [new("File", 44), new("Counts for", 30), new("Why", 90)]);
-        var unmatched = grades.Unmatched;
-        foreach (var file in unmatched)
-            sheet.Add(file.File, file.Student is { } student ? $"nobody (from {student.Name})" : "nobody", file.Reason);
-        foreach (var student in grades.Students.Where(student => student.File is not null))
-            sheet.Add(student.File, student.Student.Student.Name, student.Status == GradeStatus.Unreadable ? "unreadable, see the flags" : "");
+        List<IReadOnlyList<object?>> rows = [.. Rows(grades)];
+        foreach (var row in rows.Take(MostRows)) sheet.Add(row);
+        if (rows.Count > MostRows)
+            sheet.Add(string.Create(CultureInfo.InvariantCulture, $"and {rows.Count - MostRows} more"), "", "grades.json lists every file with its digest, its fate and the reason.");
+        if (rows.Count == 0) sheet.AddNothing("No file was returned.");
+        sheet.Finish(Palette.Band, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: rows.Count > 0);
+    }
 
-        var isEmpty = unmatched.Count == 0 && grades.Students.All(student => student.File is null);
-        if (isEmpty) sheet.AddNothing("No file was returned.");
-        sheet.Finish(Palette.Band, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: !isEmpty);
+    private static IEnumerable<IReadOnlyList<object?>> Rows(ClassGrades grades)
+    {
+        var unmatched = grades.Unmatched.ToLookup(file => file.Fate == FileFate.Leftover);
+        foreach (var file in unmatched[false])
+            yield return [file.File, file.Student is { } student ? $"nobody (from {student.Name})" : "nobody", file.Reason];
+        foreach (var student in grades.Students.Where(student => student.File is not null))
+            yield return [student.File, student.Student.Student.Name, student.Status == GradeStatus.Unreadable ? "unreadable, see the flags" : ""];
+        foreach (var file in unmatched[true]) yield return [file.File, "nobody: left behind", file.Reason];
     }
 }
