@@ -1,0 +1,143 @@
+using ClassKit.Content;
+using ClassKit.Lessons;
+using ClassKit.LessonPacks.Tests.Samples;
+using static ClassKit.LessonPacks.Tests.Published.PublishedFormula;
+
+namespace ClassKit.LessonPacks.Tests.Published;
+
+/// <summary>No formula of a shipped lesson has a number that a professional would laugh at: each lies among published ones of its kind, or follows a published rule.</summary>
+public sealed class PublishedProportionsTests
+{
+    private static readonly Dictionary<string, PublishedFormula[]> Published = new()
+    {
+        ["popovers"] =
+        [
+            new("houseofbedlam.wordpress.com/tag/ratios, by weight: 4 oz flour, 8 oz milk, 4 oz egg, 2 oz butter", 4, (Kind.Liquid, 8), (Kind.Egg, 4), (Kind.Fat, 2)),
+            new("foodnrecipe.com/articles/1725: 2 cups flour, 1 3/4 cups milk, 3 eggs, 2 tbsp butter", 2 * FlourCup,
+                (Kind.Liquid, 1.75 * MilkCup), (Kind.Egg, 3 * EggLarge), (Kind.Fat, 2 * ButterSpoon)),
+            new("old.lemmy.dbzer0.com/post/1296515: 1 1/2 cups flour and milk, 4 eggs, 3 tbsp butter, 3/4 tsp salt", 1.5 * FlourCup,
+                (Kind.Liquid, 1.5 * MilkCup), (Kind.Egg, 4 * EggLarge), (Kind.Fat, 3 * ButterSpoon), (Kind.Salt, 0.75 * SaltTeaspoon)),
+            new("waxedbean.blogspot.com/2017/12: 3/4 cup flour and milk, 3 eggs", 0.75 * FlourCup, (Kind.Liquid, 0.75 * MilkCup), (Kind.Egg, 3 * EggLarge)),
+            new("grub.fairgomate.net, Popovers: 1 cup flour and milk, 2 eggs, 1/4 tsp salt", FlourCup, (Kind.Liquid, MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Salt, 0.25 * SaltTeaspoon)),
+        ],
+        ["batter_buns"] =
+        [
+            new("yourrecipeblog.com, no-knead dinner rolls, “a thick muffin batter”: 600 g flour, 250 mL milk, 125 mL water, 2 eggs, 50 g butter, 55 g sugar, 1 tbsp dry yeast, 1 1/2 tsp salt", 600,
+                (Kind.Liquid, Milk(250) + 125), (Kind.Egg, 2 * EggLarge), (Kind.Fat, 50), (Kind.Sugar, 55), (Kind.Yeast, 3 * YeastTeaspoon), (Kind.Salt, 1.5 * SaltTeaspoon)),
+            new("russcooks.com/sally-lunn.html: 1 lb flour, 1 1/4 cups milk, 2 eggs, 6 tbsp butter, 1/4 cup sugar, 2 1/4 tsp yeast, 1 1/2 tsp salt", 453.6,
+                (Kind.Liquid, 1.25 * MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Fat, 6 * ButterSpoon), (Kind.Sugar, SugarCup / 4), (Kind.Yeast, 2.25 * YeastTeaspoon), (Kind.Salt, 1.5 * SaltTeaspoon)),
+            new("patskitchenjournal.blogspot.com/2015/03, soft batch rolls: 625 g flour, 375 mL milk, 100 mL water, 75 g butter, 25 g sugar, 2 tsp yeast", 625,
+                (Kind.Liquid, Milk(375) + 100), (Kind.Egg, 0), (Kind.Fat, 75), (Kind.Sugar, 25), (Kind.Yeast, 2 * YeastTeaspoon)),
+            new("liquisearch.com/baker_percentage/common_formulations, the lean end, plain bread: 60 % liquid, 1 % fat, 1 % yeast, 2 % salt", 100,
+                (Kind.Liquid, 60), (Kind.Fat, 1), (Kind.Yeast, 1), (Kind.Salt, 2)),
+            new("tealaden.com/teaweb/recipes/breads/sally.htm: 2 1/2 cups flour, 1 cup milk, 2 eggs, 1/2 stick butter, 1 tsp salt", 2.5 * FlourCup,
+                (Kind.Liquid, MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Fat, 4 * ButterSpoon), (Kind.Salt, SaltTeaspoon)),
+        ],
+        ["buttermilk_muffins"] =
+        [
+            new("chestofbooks.com.stason.org, Domestic Science School, rule for baking powder mixtures, the least: 2 cups flour, 1 egg, 1 tbsp fat, 1 tbsp sugar, 1/2 tsp salt", 2 * FlourCup,
+                (Kind.Egg, EggLarge), (Kind.Fat, ButterSpoon), (Kind.Sugar, SugarSpoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
+            new("the same, the most: 2 eggs, 4 tbsp fat, 4 tbsp sugar", 2 * FlourCup, (Kind.Egg, 2 * EggLarge), (Kind.Fat, 4 * ButterSpoon), (Kind.Sugar, 4 * SugarSpoon)),
+        ],
+        ["butter_cakes"] =
+        [
+            new("keyingredient.com/recipes/7815243, 1-2-3-4 cake of the 1950s: 3 cups flour, 2 cups sugar, 1 cup butter and milk, 4 eggs, 3 tsp powder, 1/2 tsp salt", 3 * FlourCup,
+                (Kind.Liquid, MilkCup), (Kind.Egg, 4 * EggLarge), (Kind.Fat, ButterCup), (Kind.Sugar, 2 * SugarCup), (Kind.Powder, 3 * PowderTeaspoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
+            new("bbuffet.com/butter-cake: 1 7/8 cups cake flour, 1 1/8 cups sugar, 1/2 cup butter, 3/4 cup milk, 2 eggs, 1 tsp powder, 3/4 tsp salt", 1.875 * CakeFlourCup,
+                (Kind.Liquid, 0.75 * MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Fat, ButterCup / 2), (Kind.Sugar, 1.125 * SugarCup), (Kind.Powder, PowderTeaspoon), (Kind.Salt, 0.75 * SaltTeaspoon)),
+            new("champsdiet.com, hurry-up cake: 1 3/4 cups cake flour, 1 cup sugar, 1/2 cup butter and milk, 2 eggs, 2 1/4 tsp powder, 1/2 tsp salt", 1.75 * CakeFlourCup,
+                (Kind.Liquid, MilkCup / 2), (Kind.Egg, 2 * EggLarge), (Kind.Fat, ButterCup / 2), (Kind.Sugar, SugarCup), (Kind.Powder, 2.25 * PowderTeaspoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
+            new("gourmandize.com/recipe-51110: 1 3/4 cups flour, 1 cup sugar and milk, 1/2 cup butter, 2 eggs, 3 tsp powder, 1/2 tsp salt", 1.75 * FlourCup,
+                (Kind.Liquid, MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Fat, ButterCup / 2), (Kind.Sugar, SugarCup), (Kind.Powder, 3 * PowderTeaspoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
+        ],
+        ["honey_loaves"] =
+        [
+            new("mocobees.com, honey pound cake: 1 1/2 cups flour, 1/2 cup honey, sugar, butter and milk, 2 eggs, 1 tsp powder, 1 tsp salt", 1.5 * FlourCup,
+                (Kind.Liquid, MilkCup / 2), (Kind.Egg, 2 * EggLarge), (Kind.Fat, ButterCup / 2), (Kind.Sugar, (HoneyCup + SugarCup) / 2), (Kind.Powder, PowderTeaspoon), (Kind.Salt, SaltTeaspoon)),
+            new("menu4week.blogspot.com/2010/06, honey bread: 9 oz self-raising flour, 8 fl oz milk, 2 tbsp honey, 4 oz sugar", 9 * 28.35,
+                (Kind.Liquid, MilkCup), (Kind.Sugar, HoneyCup / 8 + 4 * 28.35)),
+            new("atthepicketfence.com, honey tea cake loaf: 2 cups flour, 1 cup milk, 1 egg, 1/3 cup oil, 1 cup sugar, 2 tbsp honey, 1 tbsp powder, 1/2 tsp salt", 2 * FlourCup,
+                (Kind.Liquid, MilkCup), (Kind.Egg, EggLarge), (Kind.Fat, OilCup / 3), (Kind.Sugar, SugarCup + HoneyCup / 8), (Kind.Powder, 3 * PowderTeaspoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
+            new("goldenblossomhoney.com/?p=2458, honey loaf: 1 cup and 3 tbsp flour, 1 egg, 3 tbsp oil, 1/3 cup sugar, 1/2 cup honey", 1.1875 * FlourCup,
+                (Kind.Egg, EggLarge), (Kind.Fat, 3 * OilCup / 16), (Kind.Sugar, SugarCup / 3 + HoneyCup / 2)),
+            new("chestofbooks.com.stason.org, Domestic Science School, rule for baking powder mixtures, the most: 2 cups flour, 2 eggs, 4 tbsp fat, 4 tbsp sugar", 2 * FlourCup,
+                (Kind.Egg, 2 * EggLarge), (Kind.Fat, 4 * ButterSpoon), (Kind.Sugar, 4 * SugarSpoon)),
+        ],
+        ["soda_bread"] =
+        [
+            new("nibblous.com/recipe/622: 450 g flour, 400 mL buttermilk, 1 tsp soda, 1 tsp salt", 450, (Kind.Liquid, Milk(400)), (Kind.Soda, PowderTeaspoon), (Kind.Salt, SaltTeaspoon)),
+            new("shipton-mill.com, a first attempt: 400 g flour, 300 mL buttermilk, 1/2 tsp soda, salt and sugar", 400,
+                (Kind.Liquid, Milk(300)), (Kind.Soda, PowderTeaspoon / 2), (Kind.Salt, SaltTeaspoon / 2), (Kind.Sugar, SugarSpoon / 6)),
+            new("shipton-mill.com, Irish soda bread: 400 g flour, 280 g buttermilk, 12 g soda, 8 g salt", 400, (Kind.Liquid, 280), (Kind.Soda, 12), (Kind.Salt, 8)),
+            new("grubcarte.com, Irish soda bread: 340 g flour, 290 mL buttermilk", 340, (Kind.Liquid, Milk(290))),
+        ],
+    };
+
+    private static readonly Dictionary<string, LessonFormula> Shipped = ((string[])["one-tin-three-lifts", "thin-air-quick-breads"])
+        .SelectMany(lesson => LessonReader.Read(Path.Combine(BuiltPack.Root, "lessons", lesson)).Model!.Formulas)
+        .ToDictionary(formula => formula.Formula.Id);
+
+    public static TheoryData<string> Ids => [.. Published.Keys];
+
+    private static double Percent(string formula, Kind kind) => Shipped[formula].Formula.Lines.Where(line => Of(line.Ingredient) == kind).Sum(line => line.Percent);
+
+    [Fact]
+    public void Every_shipped_formula_is_compared() => Assert.Equal(Shipped.Keys.Order(), Published.Keys.Order());
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void What_published_formulas_tell_lies_around_ours(string formula)
+    {
+        var compared = 0;
+        foreach (var kind in Enum.GetValues<Kind>())
+        {
+            var published = Published[formula].Select(source => source.Percent(kind)).OfType<double>().ToList();
+            if (published.Count < 2) continue;
+            Assert.True(
+                Percent(formula, kind) >= published.Min() - 0.05 && Percent(formula, kind) <= published.Max() + 0.05,
+                $"{formula}: {kind} is {Percent(formula, kind)} %, published are {string.Join(", ", published.Select(percent => $"{percent:0.#} %"))}.");
+            compared++;
+        }
+
+        Assert.InRange(compared, 3, 8);
+    }
+
+    /// <summary>
+    /// A pour batter has a cup of flour to a cup of liquid, a drop batter two, a soft dough three. Source: British Columbia, Department of Education, “Flour
+    /// mixtures” (ufv.arcabc.ca, file 42057), and M. W. Howard, Lowney's Cook Book (1907), table of proportions: muffins 1 to 2, batters 1 to 1.
+    /// </summary>
+    [Theory]
+    [InlineData("popovers", MilkCup, 1)]
+    [InlineData("buttermilk_muffins", 245, 2)]
+    public void A_batter_is_as_thick_as_its_kind(string formula, double gramsPerCup, int cupsOfFlour)
+    {
+        var flourToLiquid = 100 / FlourCup / (Percent(formula, Kind.Liquid) / gramsPerCup);
+
+        Assert.Equal(cupsOfFlour, (int)Math.Round(flourToLiquid, MidpointRounding.AwayFromZero));
+    }
+
+    /// <summary>
+    /// Half a teaspoon of soda to a cup of sour milk, and in addition a teaspoon of powder to a cup of flour, half a teaspoon less for each egg: the same
+    /// table, “Use of leavening agents”, 2 and 3. Two cups of flour with one egg have a teaspoon and a half of powder. To the nearest quarter of a spoon.
+    /// </summary>
+    [Fact]
+    public void The_muffins_leavening_follows_the_rule_for_sour_milk_with_soda_and_powder()
+    {
+        Assert.Equal(0.5, Quarters(Percent("buttermilk_muffins", Kind.Soda) / PowderTeaspoon / (Percent("buttermilk_muffins", Kind.Liquid) / 245)));
+        Assert.Equal(1.5 / 2, Quarters(Percent("buttermilk_muffins", Kind.Powder) / PowderTeaspoon / (100 / FlourCup)));
+
+        static double Quarters(double spoons) => Math.Round(4 * spoons, MidpointRounding.AwayFromZero) / 4;
+    }
+
+    /// <summary>
+    /// Shortened cakes: no more sugar than flour, as much egg as fat; at least as much egg and milk as sugar. Source: “Cake balancing guidelines”
+    /// (scribd.com/doc/29344241), the last as it has it for cakes with as much sugar as flour or more.
+    /// </summary>
+    [Fact]
+    public void The_butter_cakes_are_balanced()
+    {
+        Assert.InRange(Percent("butter_cakes", Kind.Sugar), 0, 100);
+        Assert.Equal(Percent("butter_cakes", Kind.Fat), Percent("butter_cakes", Kind.Egg));
+        Assert.True(Percent("butter_cakes", Kind.Egg) + Percent("butter_cakes", Kind.Liquid) >= Percent("butter_cakes", Kind.Sugar));
+    }
+}
