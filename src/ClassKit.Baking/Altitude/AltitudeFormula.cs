@@ -17,6 +17,9 @@ public sealed record AltitudeFormula(
     IReadOnlyList<Advice> Advice,
     Explanation Explanation) : IExplained
 {
+    /// <summary>Baker's percent of sugar below which a batter is no cake; cakes have 80 % and more, sweet muffins 20 to 50 %; common practice, no source.</summary>
+    private const double LittleSugar = 15;
+
     /// <summary>The formula for a kitchen at an altitude.</summary>
     /// <param name="formula">As written for sea level.</param>
     /// <param name="metres">Above sea level, -500 m to 11 000 m.</param>
@@ -73,6 +76,11 @@ public sealed record AltitudeFormula(
                 "boils-cooler",
                 $"Water boils at {Figures.Show(Saturation.BoilingPoint(pressure).Celsius, 1)} °C, so a shell is dry and firm later than at sea level: bake longer.",
                 "boiling point: IAPWS-IF97 and US Standard Atmosphere 1976; baking longer: common practice, no source");
+        if (row is not null && formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Sugar).Sum(line => line.Percent) < LittleSugar)
+            yield return new(
+                "cakes-first",
+                "The table was made for cakes. With so little sugar the crumb sets early and needs the least of it: start at the end of each range that is nearest to the card.",
+                "common practice, no source");
         if (row is not null)
             yield return new("try-first", "Tables disagree and every recipe differs: change the leavening first, try it, then the rest.", "publicrelations.colostate.edu, 2002-12-12");
     }
