@@ -46,16 +46,8 @@ public static class HtmlPages
     public static IEnumerable<string> AnswerKey(DealtClass dealt)
     {
         ArgumentNullException.ThrowIfNull(dealt);
-        var page = PageRenderer.Render<AnswerKeyPage>((nameof(AnswerKeyPage.Dealt), dealt)).Split(AnswerKeyPage.Seam);
-        return KeysOf(dealt).Prepend(page[0]).Append(page[1]);
+        return KeyPieces.Of(dealt);
     }
-
-    private static IEnumerable<string> KeysOf(DealtClass dealt) => dealt.Exercises.Index().Select(entry => PageRenderer.Render<ExerciseKey>(
-        (nameof(ExerciseKey.Number), entry.Index + 1),
-        (nameof(ExerciseKey.OnNewSheet), entry.Index > 0),
-        (nameof(ExerciseKey.Exercise), entry.Item),
-        (nameof(ExerciseKey.Students), (IReadOnlyList<DealtStudent>)[.. dealt.Students.Where(student => dealt.ExercisesOf(student).Contains(entry.Item))])));
-
 
     /// <summary>What the instructor reads about the whole class: what to teach again first, then everything behind it.</summary>
     /// <remarks>It links to <c>feedback/&lt;student-id&gt;.html</c> beside it.</remarks>
