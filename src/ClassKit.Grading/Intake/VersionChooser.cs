@@ -6,6 +6,9 @@ namespace ClassKit.Grading;
 /// <summary>Chooses among the files of one student as the marking scheme says, and says of each what became of it.</summary>
 internal sealed class VersionChooser(MarkingScheme marking) : IComparer<JudgedFile>
 {
+    /// <summary>More of a student's files than these nobody wants to read of; all of them are accounted for one by one.</summary>
+    private const int MostNamed = 8;
+
     /// <summary>The grade that counts, and every file accounted for.</summary>
     /// <param name="student">Whose files they are.</param>
     /// <param name="files">At least none; leftovers are not among them.</param>
@@ -63,6 +66,10 @@ internal sealed class VersionChooser(MarkingScheme marking) : IComparer<JudgedFi
 
     private static string Day(DateTime? time) => time is { } at ? at.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture) : "at a time unknown";
 
-    private static Flag Several(DealtStudent student, JudgedFile counts, IReadOnlyList<JudgedFile> files) => new(FlagCodes.SeveralFiles,
-        $"{files.Count} files came from {student.Student.Name}: {string.Join(", ", files.Select(file => file.Path).Order(StringComparer.Ordinal))}. {counts.Path} was graded.");
+    private static Flag Several(DealtStudent student, JudgedFile counts, IReadOnlyList<JudgedFile> files)
+    {
+        var others = files.Count > MostNamed ? $" and {files.Count - MostNamed} more" : "";
+        return new(FlagCodes.SeveralFiles,
+            $"{files.Count} files came from {student.Student.Name}: {string.Join(", ", files.Select(file => file.Path).Order(StringComparer.Ordinal).Take(MostNamed))}{others}. {counts.Path} was graded.");
+    }
 }

@@ -63,7 +63,7 @@ public static class GradeClass
             [
                 new("gradebook.xlsx", stream => stream.Write(GradebookWriter.Write(grades, summary))),
                 OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
-                OutputFile.OfText(GradesJson.FileName, () => GradesJson.Write(grades)),
+                new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
                 OutputFile.OfText("class-report.html", () => HtmlPages.ClassReport(grades, summary)),
                 .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt))),
             ],

@@ -10,7 +10,7 @@ public static class GradesJson
     public const string FileName = "grades.json";
 
     /// <summary>What an earlier grading put on record.</summary>
-    /// <exception cref="JsonException">The text is not what <see cref="Write"/> makes.</exception>
+    /// <exception cref="JsonException">The text is not what <see cref="Write(ClassGrades)"/> makes.</exception>
     public static EarlierGrades Read(string text)
     {
         var document = JsonSerializer.Deserialize<GradesDocument>(text, JsonStyle.Options) ?? throw new JsonException("It holds no grades.");
@@ -27,13 +27,22 @@ public static class GradesJson
     }
 
     /// <summary>The file's text.</summary>
-    public static string Write(ClassGrades grades)
+    public static string Write(ClassGrades grades) => JsonStyle.Write(Document(grades));
+
+    /// <summary>Writes the file, one student and one file at a time.</summary>
+    public static void Write(Stream stream, ClassGrades grades)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        JsonStyle.Write(stream, Document(grades));
+    }
+
+    private static GradesDocument Document(ClassGrades grades)
     {
         ArgumentNullException.ThrowIfNull(grades);
-        return JsonStyle.Write(new GradesDocument(
-            [.. grades.Students.Select(Entry)],
-            [.. grades.Unmatched.Select(file => new GradesDocument.UnmatchedEntry(file.File, file.Reason))],
-            [.. grades.Files.Select(Entry)]));
+        return new(
+            new Projected<StudentGrade, GradesDocument.StudentEntry>(grades.Students, Entry),
+            new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, file.Reason)),
+            new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry));
     }
 
     private static GradesDocument.FileEntry Entry(AccountedFile file) =>

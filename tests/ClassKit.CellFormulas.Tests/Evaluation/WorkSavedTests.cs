@@ -16,7 +16,8 @@ public class WorkSavedTests
 
         for (var row = 1; row <= formulas; row++) book[string.Create(CultureInfo.InvariantCulture, $"D{row}")] = formula(row);
         var cells = Enumerable.Range(1, formulas).Select(row => new CellAddress("Sheet1", row, 4)).ToList();
-        bool IsEnough(long steps) => new WorkbookEvaluator(book.Snapshot(), new EvaluationLimits(AllSteps: steps))
+        var snapshot = book.Snapshot();
+        bool IsEnough(long steps) => new WorkbookEvaluator(snapshot, new EvaluationLimits(AllSteps: steps))
             .EvaluateAll(cells, cancellation: TestContext.Current.CancellationToken)[^1].Status == EvaluationStatus.Computed;
         var (least, most) = (0L, 1L << 24);
         while (most - least > 1)
