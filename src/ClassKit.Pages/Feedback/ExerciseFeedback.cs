@@ -33,10 +33,10 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     /// <summary>The letter of one of its parts.</summary>
     public string LetterOf(string part) => Wording.Letter(Exercise.Parts.Index().First(entry => entry.Item.Id == part).Index);
 
-    /// <summary>Where the first slip lies and what was carried on from it; null if there is none.</summary>
+    /// <summary>Where the first slip lies and what was carried on from it, or what was left blank; null if there is neither.</summary>
     public string? FirstSlip()
     {
-        if (Answers.FirstOrDefault(answer => OutcomeText.IsSlip(answer.Outcome)) is not { } slip) return null;
+        if (Answers.FirstOrDefault(answer => OutcomeText.IsSlip(answer.Outcome) && answer.Outcome != Outcome.Blank) is not { } slip) return LeftBlank();
 
         var followed = Answers.Where(answer => answer.Outcome == Outcome.FollowThrough).Select(answer => LetterOf(answer.Part.Id)).ToList();
         var where = $"The first slip is in part {LetterOf(slip.Part.Id)}.";
@@ -46,6 +46,13 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
             1 => $"{where} Part {followed[0]} carries it on with the right method, so it still earns its credit.",
             _ => $"{where} Parts {Wording.List(followed)} carry it on with the right method, so they still earn their credit.",
         };
+    }
+
+    private string? LeftBlank()
+    {
+        var blank = Answers.Where(answer => answer.Outcome == Outcome.Blank).Select(answer => LetterOf(answer.Part.Id)).ToList();
+        if (blank.Count == 0) return null;
+        return blank.Count == Answers.Count ? "This exercise was left blank." : $"Part{(blank.Count == 1 ? "" : "s")} {Wording.List(blank)} {(blank.Count == 1 ? "was" : "were")} left blank.";
     }
 
     /// <summary>The student's own earlier answers that one answer was judged with, in words; null if there were none.</summary>
