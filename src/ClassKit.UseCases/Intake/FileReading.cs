@@ -15,7 +15,7 @@ internal static class FileReading
         var leftover = Leftovers.Explain(item.Path);
         if (item.Content is not { } bytes || leftover is not null)
             return new(item.Path, null, leftover ?? item.Refusal) { IsLeftover = leftover is not null, Dated = item.Dated, Digest = item.Content is null ? null : Digest(item.Content) };
-        var reading = ReturnedWorkbookReader.Read(bytes);
+        var reading = ReturnedWorkbookReader.Read(bytes, ReadLimits.Practice);
         return new(item.Path, reading.Workbook, reading.Refusal is { } refusal ? Words(refusal, item.Path) : null)
         {
             Digest = Digest(bytes),

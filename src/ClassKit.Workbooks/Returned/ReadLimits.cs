@@ -7,6 +7,9 @@ public sealed record ReadLimits
     /// <summary>The limits used unless others are given.</summary>
     public static ReadLimits Default { get; } = new();
 
+    /// <summary>Those for what students return: no practice workbook has a fiftieth of these cells, and each may be a formula that grading follows.</summary>
+    public static ReadLimits Practice { get; } = new() { Cells = 100_000, SharedTexts = 100_000 };
+
     /// <summary>The file itself, in bytes.</summary>
     public int FileBytes { get; init; } = 50 * 1024 * 1024;
 
