@@ -13,7 +13,7 @@ internal static class CountedSheet
     public const string Name = "Counted";
     private const int HeadRow = 4;
     private const int FirstBlockColumn = 3;
-    private const double NumberWidth = 9;
+    private const double NumberWidth = 8;
     private static readonly string[] Blocks = ["Place", "Share", "Points", "Out of"];
 
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
@@ -35,7 +35,9 @@ internal static class CountedSheet
         places.AddConditionalFormat().WhenEqualOrLessThan(best).Fill.SetBackgroundColor(Palette.RightTint);
         sheet.SheetView.Freeze(GradebookGrid.OutOfRow, GradebookGrid.NameColumn);
         sheet.TabColor = Palette.Band;
-        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow, last), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+
+        // Points and what they are out of stand on the first sheet; in print they would make the places too small to read.
+        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow, Column(grid, 2, 0) - 1), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, GradebookGrid.OutOfRow);
     }
 
