@@ -46,7 +46,7 @@ internal sealed partial class Parser
     private FormulaNode Unsupported()
     {
         var token = Take();
-        if (!Failed && Current.Kind == TokenKind.LeftParenthesis && !Current.SpaceBefore) return Applied(token.Span, "a function of another workbook");
+        if (IsApplied) return Applied(token.Span, "a function of another workbook");
         var text = _text.Substring(token.Span.Start, token.Span.Length);
         var table = token.Payload == Lexer.StructuredReference ? TableReferenceText.Read(text, token.Span) : null;
         return table is not null ? table : new UnsupportedNode(token.Payload!, text, token.Span);
@@ -121,7 +121,7 @@ internal sealed partial class Parser
     private FormulaNode Called(string written, List<FormulaNode> arguments, TextSpan span)
     {
         var name = FilePrefixes.Strip(written).ToUpperInvariant();
-        if (!Failed && Current.Kind == TokenKind.LeftParenthesis && !Current.SpaceBefore) return Applied(span, "LAMBDA");
+        if (IsApplied) return Applied(span, "LAMBDA");
         return (name, arguments.Count) switch
         {
             ("SINGLE", 1) => new PrefixNode(PrefixOperator.Intersect, arguments[0], span),
@@ -131,11 +131,13 @@ internal sealed partial class Parser
         };
     }
 
+    private bool IsApplied => !Failed && Current is { Kind: TokenKind.LeftParenthesis, SpaceBefore: false };
+
     /// <summary><c>LAMBDA(x, x+1)(2)</c> or <c>[1]!macro(2)</c>, applied as often as there are parentheses.</summary>
     private FormulaNode Applied(TextSpan span, string construct)
     {
         var times = 0;
-        while (!Failed && Current is { Kind: TokenKind.LeftParenthesis, SpaceBefore: false })
+        while (IsApplied)
         {
             if (++times > SyntaxLimits.Nesting) return TooDeep();
             span = TextSpan.Covering(span, Arguments());

@@ -25,13 +25,13 @@ internal static class CountedSheet
         sheet.Range(1, 1, 1, last).AsTitle();
         sheet.Cell(1, 1).SetText(" Exercises that count");
         sheet.Cell(2, 1).SetText($"{grades.Dealt.Marking.Total.Words} Exercises are placed by the share of their points that was earned; of two alike the first is placed before the other.").AsQuiet();
-        sheet.Column(1).Width = 26;
-        sheet.Column(2).Width = 14;
+        sheet.Column(1).Width = GridHead.NameWidth;
+        sheet.Column(2).Width = GridHead.IdWidth;
         WriteHeads(sheet, grid, last);
         for (var index = 0; index < grades.Students.Count; index++)
             WriteStudent(sheet, grades.Students[index].Student.Student, grid, GradebookGrid.FirstStudentRow + index, last);
 
-        var places = sheet.Range(GradebookGrid.FirstStudentRow, FirstBlockColumn, grid.LastStudentRow, FirstBlockColumn + Exercises(grid).Count - 1);
+        var places = sheet.Range(GradebookGrid.FirstStudentRow, FirstBlockColumn, grid.LastStudentRow, FirstBlockColumn + grid.Exercises.Count - 1);
         places.AddConditionalFormat().WhenEqualOrLessThan(best).Fill.SetBackgroundColor(Palette.RightTint);
         sheet.SheetView.Freeze(GradebookGrid.OutOfRow, GradebookGrid.NameColumn);
         sheet.TabColor = Palette.Band;
@@ -45,21 +45,19 @@ internal static class CountedSheet
     public static string Sum(GradebookGrid grid, int row, int best, bool isOutOf) => string.Create(
         CultureInfo.InvariantCulture, $"SUMIF({Name}!{Block(grid, 0, row)},\"<={best}\",{Name}!{Block(grid, isOutOf ? 3 : 2, row)})");
 
-    private static List<ExerciseLayout> Exercises(GradebookGrid grid) => [.. grid.Layout.Exercises.Where(exercise => exercise.Answers.Count > 0)];
+    private static int LastColumn(GradebookGrid grid) => FirstBlockColumn + (Blocks.Length * grid.Exercises.Count) - 1;
 
-    private static int LastColumn(GradebookGrid grid) => FirstBlockColumn + (Blocks.Length * Exercises(grid).Count) - 1;
-
-    private static int Column(GradebookGrid grid, int block, int exercise) => FirstBlockColumn + (block * Exercises(grid).Count) + exercise;
+    private static int Column(GradebookGrid grid, int block, int exercise) => FirstBlockColumn + (block * grid.Exercises.Count) + exercise;
 
     private static string Block(GradebookGrid grid, int block, int row) =>
-        $"{Cell(Column(grid, block, 0), row, isColumnFixed: true)}:{Cell(Column(grid, block, Exercises(grid).Count - 1), row, isColumnFixed: true)}";
+        $"{Cell(Column(grid, block, 0), row, isColumnFixed: true)}:{Cell(Column(grid, block, grid.Exercises.Count - 1), row, isColumnFixed: true)}";
 
     private static string Cell(int column, int row, bool isColumnFixed = false) =>
         (isColumnFixed ? "$" : "") + CellAddress.ColumnLetters(column) + row.ToString(CultureInfo.InvariantCulture);
 
     private static void WriteHeads(IXLWorksheet sheet, GradebookGrid grid, int last)
     {
-        var exercises = Exercises(grid);
+        var exercises = grid.Exercises;
         sheet.Range(HeadRow, 1, GradebookGrid.OutOfRow, last).AsTableHead();
         sheet.Cell(GradebookGrid.TagRow, 1).SetText("Student");
         sheet.Cell(GradebookGrid.TagRow, 2).SetText("Id");
@@ -82,16 +80,16 @@ internal static class CountedSheet
 
     private static void WriteStudent(IXLWorksheet sheet, Student student, GradebookGrid grid, int row, int last)
     {
-        var exercises = Exercises(grid);
+        var exercises = grid.Exercises;
         sheet.Cell(row, 1).SetText(student.Name).Wrapped();
         sheet.Cell(row, 2).SetText(student.Id).Wrapped().AsQuiet();
-        sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Name, 26), TextHeight.Of(student.Id, 14)));
+        sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Name, GridHead.NameWidth), TextHeight.Of(student.Id, GridHead.IdWidth)));
         var part = GradebookGrid.FirstPartColumn;
         for (var index = 0; index < exercises.Count; index++)
         {
             var count = exercises[index].Answers.Count;
-            var parts = OnPoints(part, part + count - 1, row, isRowFixed: false);
-            var worth = OnPoints(part, part + count - 1, GradebookGrid.OutOfRow, isRowFixed: true);
+            var parts = OnPoints(GradebookGrid.Along(row, part, part + count - 1));
+            var worth = OnPoints(GradebookGrid.Along(GradebookGrid.OutOfRow, part, part + count - 1, isRowFixed: true));
             part += count;
             var (place, share, points, outOf) = (Column(grid, 0, index), Column(grid, 1, index), Column(grid, 2, index), Column(grid, 3, index));
             sheet.Cell(row, points).SetFormulaA1($"SUM({parts})").Style.NumberFormat.Format = "0.##;-0.##;0";
@@ -107,11 +105,5 @@ internal static class CountedSheet
         sheet.Range(row, FirstBlockColumn, row, last).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
     }
 
-    private static string OnPoints(int first, int last, int row, bool isRowFixed)
-    {
-        var dollar = isRowFixed ? "$" : "";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{GradebookGrid.PointsSheet}!{CellAddress.ColumnLetters(first)}{dollar}{row}:{CellAddress.ColumnLetters(last)}{dollar}{row}");
-    }
+    private static string OnPoints(string range) => $"{GradebookGrid.PointsSheet}!{range}";
 }

@@ -8,7 +8,7 @@ namespace ClassKit.Workbooks;
 internal static class FilesSheet
 {
     /// <summary>More rows than these nobody reads, and they would make the memory that a gradebook takes grow with the files; grades.json lists all.</summary>
-    internal const int MostRows = 1000;
+    private const int MostRows = 1000;
 
     public static void Write(XLWorkbook workbook, ClassGrades grades)
     {

@@ -24,7 +24,8 @@ internal sealed class GradebookGrid
     public GradebookGrid(ClassGrades grades)
     {
         Layout = PracticeLayout.For(grades.Dealt.Exercises);
-        Answers = [.. Layout.Exercises.SelectMany(exercise => exercise.Answers)];
+        Exercises = [.. Layout.Exercises.Where(exercise => exercise.Answers.Count > 0)];
+        Answers = [.. Exercises.SelectMany(exercise => exercise.Answers)];
         _places = Layout.Exercises
             .SelectMany(exercise => exercise.Answers.Select(answer => (exercise.Exercise.Id, answer.Part.Id)))
             .Index().ToDictionary(entry => entry.Item, entry => entry.Index);
@@ -32,6 +33,9 @@ internal sealed class GradebookGrid
     }
 
     public PracticeLayout Layout { get; }
+
+    /// <summary>The exercises that have parts, in order.</summary>
+    public IReadOnlyList<ExerciseLayout> Exercises { get; }
 
     /// <summary>Every part in order; a part's column is <see cref="FirstPartColumn"/> plus its index.</summary>
     public IReadOnlyList<AnswerPlace> Answers { get; }
@@ -48,12 +52,15 @@ internal sealed class GradebookGrid
     private int PlaceOf(AnswerGrade answer) => _places[(answer.Exercise.Id, answer.Part.Id)];
 
     /// <summary>The range of a student's parts, such as <c>D7:F7</c>, its rows fixed if wanted.</summary>
-    public string PartsOf(int row, bool isRowFixed = false)
+    public string PartsOf(int row, bool isRowFixed = false) => Along(row, FirstPartColumn, LastPartColumn, isRowFixed);
+
+    /// <summary>A range along a row, such as <c>D7:F7</c>, its rows fixed if wanted.</summary>
+    public static string Along(int row, int first, int last, bool isRowFixed = false)
     {
         var dollar = isRowFixed ? "$" : "";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{CellAddress.ColumnLetters(FirstPartColumn)}{dollar}{row}:{CellAddress.ColumnLetters(LastPartColumn)}{dollar}{row}");
+            $"{CellAddress.ColumnLetters(first)}{dollar}{row}:{CellAddress.ColumnLetters(last)}{dollar}{row}");
     }
 
     /// <summary>The range of a column's students, such as <c>D$7:D$30</c>.</summary>

@@ -7,8 +7,8 @@ namespace ClassKit.Workbooks;
 /// <summary>The head that both grids share: title, exercises over their parts, tags, and who is in which row.</summary>
 internal static class GridHead
 {
-    private const double NameWidth = 26;
-    private const double IdWidth = 14;
+    public const double NameWidth = 26;
+    public const double IdWidth = 14;
     private const double StatusWidth = 11;
 
     /// <summary>What the title of an exercise needs, however few parts it has.</summary>
@@ -43,7 +43,7 @@ internal static class GridHead
     {
         var column = GradebookGrid.FirstPartColumn;
         var height = TextHeight.Line;
-        foreach (var exercise in grid.Layout.Exercises.Where(exercise => exercise.Answers.Count > 0))
+        foreach (var exercise in grid.Exercises)
         {
             var over = sheet.Range(GradebookGrid.ExerciseRow, column, GradebookGrid.ExerciseRow, column + exercise.Answers.Count - 1);
             over.Merge();

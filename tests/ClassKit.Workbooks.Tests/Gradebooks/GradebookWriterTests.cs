@@ -138,6 +138,21 @@ public sealed class GradebookWriterTests
     }
 
     [Fact]
+    public void Of_thousands_of_files_the_first_are_listed_and_the_rest_counted()
+    {
+        var files = Enumerable.Range(1, 1200).Select(at => new AccountedFile($"photo {at:0000}.jpg", "01", null, FileFate.Refused, null, "A picture."));
+        var grades = SampleGrades.Grades with { Files = [.. files] };
+
+        var sheet = ReturnedWorkbookReader.Read(GradebookWriter.Write(grades, SampleGrades.Summary)).Workbook!.FindSheet("Files")!;
+
+        // A thousand rows below the head in row 4; students' own files come after the refused ones.
+        var left = 1200 + grades.Students.Count(student => student.File is not null) - 1000;
+        Assert.Equal("photo 1000.jpg", sheet.Cells[new(1004, 1)].Stored.Text);
+        Assert.Equal($"and {left} more", sheet.Cells[new(1005, 1)].Stored.Text);
+        Assert.False(sheet.Cells.ContainsKey(new(1006, 1)));
+    }
+
+    [Fact]
     public void Heads_repeat_on_every_printed_page()
     {
         using var archive = new System.IO.Compression.ZipArchive(new MemoryStream(Written));
