@@ -36,7 +36,7 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     /// <summary>Where the first slip lies and what was carried on from it, or what was left blank; null if there is neither.</summary>
     public string? FirstSlip()
     {
-        if (Answers.FirstOrDefault(answer => OutcomeText.IsSlip(answer.Outcome) && answer.Outcome != Outcome.Blank) is not { } slip) return LeftBlank();
+        if (Answers.FirstOrDefault(answer => OutcomeText.IsSlip(answer.Outcome)) is not { } slip) return LeftBlank();
 
         var followed = Answers.Where(answer => answer.Outcome == Outcome.FollowThrough).Select(answer => LetterOf(answer.Part.Id)).ToList();
         var where = $"The first slip is in part {LetterOf(slip.Part.Id)}.";

@@ -63,10 +63,10 @@ internal static class OutcomeText
             outcome => outcome,
             outcome => summary.Counts.Where(count => Shown(count.Key, summary.Part) == outcome).Sum(count => count.Value));
 
-    /// <summary>True where the answer shows that something is to be learned: not right, and not left to the instructor.</summary>
+    /// <summary>True where something was entered and is wrong; a blank is no slip, and what is left to the instructor is none yet.</summary>
     public static bool IsSlip(Outcome outcome) => outcome switch
     {
-        Outcome.Misconception or Outcome.Incorrect or Outcome.Blank or Outcome.Unreadable => true,
-        Outcome.Sound or Outcome.ValueOnly or Outcome.FollowThrough or Outcome.Unsupported => false,
+        Outcome.Misconception or Outcome.Incorrect or Outcome.Unreadable => true,
+        Outcome.Sound or Outcome.ValueOnly or Outcome.FollowThrough or Outcome.Blank or Outcome.Unsupported => false,
     };
 }
