@@ -10,14 +10,15 @@ internal static class DealCommand
     {
         var lesson = CommonOptions.LessonOrExercises();
         var roster = new Option<string>("--roster") { Description = "The students, a CSV file with id and name.", HelpName = "FILE", Required = true };
+        var profile = new Option<string?>("--class") { Description = "The class profile: the class's name and its time zone go into what is dealt.", HelpName = "FILE" };
         var to = CommonOptions.Out("workbooks, key and dealt.json");
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);
         var set = new SetOptions();
-        var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, to, seed };
+        var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, profile, to, seed };
         set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
             parsed.GetRequiredValue(to), DealPractice.Kind,
-            DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed, parsed.GetValue(seed)))));
+            DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), parsed.GetValue(profile), set.Wish(parsed, parsed.GetValue(seed)))));
         return command;
     }
 }

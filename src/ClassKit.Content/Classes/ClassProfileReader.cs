@@ -57,6 +57,7 @@ public static class ClassProfileReader
         var units = fields.Choice("units", Systems);
         var adjusts = fields.Has("altitude formulas") && fields.Choice("altitude formulas", AltitudeFormulas);
         var flours = fields.Has("flours") ? FlourList(fields, problems) : null;
+        var zone = fields.Optional("time zone") is { } place ? TimeZoneName.Read(place, problems) : null;
         var files = new LinkedFiles(problems);
         var prices = files.One(fields.Optional("prices"), ContentKind.PriceList, PriceListReader.Read);
         if (teams > students)
@@ -74,6 +75,7 @@ public static class ClassProfileReader
             Equipment = equipment,
             AdjustsForAltitude = adjusts,
             Flours = flours,
+            TimeZone = zone,
             Prices = prices,
         });
         return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);

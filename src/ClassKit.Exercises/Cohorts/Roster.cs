@@ -3,4 +3,8 @@ namespace ClassKit.Exercises;
 /// <summary>The students of one class, in the order of their list.</summary>
 /// <param name="Cohort">What the class is called.</param>
 /// <param name="Students">At least one; ids are unique.</param>
-public sealed record Roster(string Cohort, IReadOnlyList<Student> Students);
+public sealed record Roster(string Cohort, IReadOnlyList<Student> Students)
+{
+    /// <summary>Where the class's clocks are set to; null if nobody has said.</summary>
+    public ClassTimeZone? TimeZone { get; init; }
+}

@@ -43,7 +43,7 @@ public static class Dealer
 
         return problems.Count > 0
             ? new(null, problems, notes)
-            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants)), problems, notes);
+            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants)) { TimeZone = roster.TimeZone }, problems, notes);
     }
 
     private static string StreamOf(DealPurpose purpose) => purpose switch

@@ -17,6 +17,9 @@ public sealed record DealtClass(
     IReadOnlyList<Exercise> Exercises,
     IReadOnlyList<DealtStudent> Students)
 {
+    /// <summary>Where the class's clocks are set to; null if nobody has said.</summary>
+    public ClassTimeZone? TimeZone { get; init; }
+
     /// <summary>True if every student was dealt every exercise.</summary>
     public bool IsSameForAll => Students.All(student => ExercisesOf(student).Count == Exercises.Count);
 

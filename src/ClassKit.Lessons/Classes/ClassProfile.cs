@@ -1,5 +1,6 @@
 using ClassKit.Baking;
 using ClassKit.BenchPlans;
+using ClassKit.Exercises;
 
 namespace ClassKit.Lessons;
 
@@ -52,6 +53,9 @@ public sealed record ClassProfile(
 
     /// <summary>The flours that the kitchen has, by their ids; null where nobody has said.</summary>
     public IReadOnlyList<string>? Flours { get; init; }
+
+    /// <summary>Where the class's clocks are set to; null if the profile does not say.</summary>
+    public ClassTimeZone? TimeZone { get; init; }
 
     /// <summary>What ingredients cost; null if nobody has written it down.</summary>
     public PriceList? Prices { get; init; }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Lessons;
 using ClassKit.Pages;
@@ -19,11 +18,12 @@ public static class DealPractice
     /// <summary>Reads a lesson, or a folder of exercises, and a roster, and makes everything that dealing makes.</summary>
     /// <param name="folder">The lesson's folder, or one of exercises.</param>
     /// <param name="rosterFile">The students.</param>
+    /// <param name="classFile">The class profile, for the class's name and time zone; null for none.</param>
     /// <param name="wish">What is wanted; <see cref="SetWish.None"/> for all of the lesson's own exercises.</param>
-    public static Produced Make(string folder, string rosterFile, DealWish wish)
+    public static Produced Make(string folder, string rosterFile, string? classFile, DealWish wish)
     {
         ArgumentNullException.ThrowIfNull(wish);
-        var roster = RosterReader.Read(rosterFile);
+        var roster = ClassList.Read(rosterFile, classFile);
         var set = PracticeSet.Read(folder, wish.Set, wish.Seed);
         return set.Succeeded && roster.Succeeded ? Make(set.Model, roster.Model, wish, folder).Produced : Produced.Nothing([.. set.Problems, .. roster.Problems]);
     }

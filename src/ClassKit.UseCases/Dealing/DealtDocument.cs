@@ -13,6 +13,11 @@ internal sealed record DealtDocument
     public required string Lesson { get; init; }
     public required string LessonTitle { get; init; }
     public required string Cohort { get; init; }
+
+    /// <summary>The IANA name of the zone that the class's clocks are set to; absent where nobody has said.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? TimeZone { get; init; }
+
     public required ulong Seed { get; init; }
     public required MarkingEntry Marking { get; init; }
     public required IReadOnlyList<ExerciseEntry> Exercises { get; init; }

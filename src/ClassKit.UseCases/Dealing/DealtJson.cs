@@ -54,6 +54,7 @@ public static class DealtJson
             Lesson = dealt.Lesson,
             LessonTitle = dealt.LessonTitle,
             Cohort = dealt.Cohort,
+            TimeZone = dealt.TimeZone?.Id,
             Seed = dealt.Seed,
             Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
                 dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow, dealt.Marking.UnitSlipShare, dealt.Marking.RoundingSlipShare)
@@ -104,7 +105,13 @@ public static class DealtJson
             Total = new(document.Marking.BestExercises, document.Marking.PointsAtMost),
         },
         [.. document.Exercises.Select(Model)],
-        [.. document.Students.Select(Model)]);
+        [.. document.Students.Select(Model)])
+    {
+        TimeZone = document.TimeZone is { } zone ? Zone(zone) : null,
+    };
+
+    private static ClassTimeZone Zone(string id) =>
+        ClassTimeZone.Find(id) ?? throw new FormatException($"“{id}” is no time zone that is known here; expected an IANA name such as Europe/Paris");
 
     private static Exercise Model(DealtDocument.ExerciseEntry entry) => new(
         entry.Id, entry.Title, entry.Skill, Level(entry.Level), entry.Minutes, entry.Source, entry.Problem,

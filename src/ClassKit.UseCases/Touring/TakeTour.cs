@@ -23,9 +23,9 @@ public static class TakeTour
         ArgumentNullException.ThrowIfNull(demo);
         var lesson = LessonReader.Read(demo.Lesson);
         var profile = ClassProfileReader.Read(demo.Class);
-        var roster = RosterReader.Read(demo.Roster, profile.Model?.Name);
+        var roster = ClassList.Of(demo.Roster, profile);
         if (!lesson.Succeeded || !profile.Succeeded || !roster.Succeeded)
-            return Produced.Nothing([.. lesson.Problems, .. profile.Problems, .. roster.Problems]);
+            return Produced.Nothing([.. lesson.Problems, .. roster.Problems]);
 
         var pack = BuildPack.Make(lesson.Model, profile.Model, demo.Class);
         if (!pack.Succeeded) return pack;

@@ -48,6 +48,28 @@ public sealed class ClassProfileReaderTests : IDisposable
     public void A_class_without_allergies_says_none() =>
         Assert.Empty(Read(_shipped.Replace("[sesame, tree nuts]", "none", StringComparison.Ordinal)).Model!.Allergies);
 
+    // Names of the IANA time zone database (tz, RFC 6557); a profile without one is as good as before.
+    [Fact]
+    public void A_time_zone_is_read_in_any_case_and_may_be_left_out()
+    {
+        Assert.Equal("Europe/Paris", Read(_shipped).Model!.TimeZone!.Id);
+        Assert.Equal("America/New_York", Read(_shipped.Replace("Europe/Paris", "america/new_york", StringComparison.Ordinal)).Model!.TimeZone!.Id);
+        Assert.Null(Read(_shipped.Replace("time zone: Europe/Paris\n", "", StringComparison.Ordinal)).Model!.TimeZone);
+    }
+
+    [Theory]
+    [InlineData("Paris", "Europe/Paris")]
+    [InlineData("New York", "America/New_York")]
+    [InlineData("Europe/Pariss", "Europe/Paris")]
+    public void A_time_zone_that_is_none_is_refused_with_the_one_that_was_meant(string typed, string meant)
+    {
+        var problem = Assert.Single(Read(_shipped.Replace("Europe/Paris", typed, StringComparison.Ordinal)).Problems);
+
+        Assert.Equal(1 + Array.IndexOf(_shipped.Split('\n'), "time zone: Europe/Paris"), problem.Line);
+        Assert.Contains($"`{typed}`", problem.Found, StringComparison.Ordinal);
+        Assert.Contains($"Did you mean `{meant}`?", problem.Expected, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_the_benches_share_is_read_and_may_be_left_out()
     {

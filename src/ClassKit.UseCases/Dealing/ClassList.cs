@@ -1,0 +1,22 @@
+using ClassKit.Content;
+using ClassKit.Exercises;
+using ClassKit.Lessons;
+
+namespace ClassKit.UseCases;
+
+/// <summary>The students of a class, with what its profile says of them all.</summary>
+internal static class ClassList
+{
+    /// <summary>Reads the roster, and the profile where there is one.</summary>
+    public static Reading<Roster> Read(string rosterFile, string? classFile) =>
+        classFile is null ? RosterReader.Read(rosterFile) : Of(rosterFile, ClassProfileReader.Read(classFile));
+
+    /// <summary>The roster with the name and the time zone of a profile.</summary>
+    public static Reading<Roster> Of(string rosterFile, Reading<ClassProfile> profile)
+    {
+        var roster = RosterReader.Read(rosterFile, profile.Model?.Name);
+        return profile.Succeeded && roster.Succeeded
+            ? new(roster.Model with { TimeZone = profile.Model.TimeZone }, [])
+            : new(null, [.. profile.Problems, .. roster.Problems]);
+    }
+}
