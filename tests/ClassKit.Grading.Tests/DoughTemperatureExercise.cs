@@ -47,7 +47,7 @@ internal static class DoughTemperatureExercise
         ],
         []);
 
-    public static MarkingScheme Marking { get; } = new("test", "Test marks", 0.4, 1, 0, 0.6);
+    public static MarkingScheme Marking { get; } = new("test", "Test marks", 0.4m, 1, 0, 0.6m);
 
     private static Part Part(string id, string key, string unit, Tolerance tolerance, params IReadOnlyList<Misconception> misconceptions) =>
         new(id, $"What is the {id}?", CellFormula.Of(key), unit, tolerance, 2, true, misconceptions);

@@ -34,7 +34,7 @@ public sealed class OutcomeTests
     {
         var grade = Grade(Book.Answer("temperature", answer), "temperature");
 
-        Assert.Equal((Outcome.ValueOnly, 0.8), (grade.Outcome, grade.Points));
+        Assert.Equal((Outcome.ValueOnly, 0.8m), (grade.Outcome, grade.Points));
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public sealed class OutcomeTests
     {
         var grade = Grade(Book.Answer("sum", 148).Answer("temperature", 77), "temperature");
 
-        Assert.Equal((Outcome.FollowThrough, 0.8), (grade.Outcome, grade.Points));
+        Assert.Equal((Outcome.FollowThrough, 0.8m), (grade.Outcome, grade.Points));
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public sealed class OutcomeTests
     {
         var grade = Grade(Book.Answer("sum", "=flour+room+friction").Answer("temperature", answer), "temperature");
 
-        Assert.Equal((Outcome.Misconception, "two_factors", 0.0), (grade.Outcome, grade.Misconception?.Id, grade.Points));
+        Assert.Equal((Outcome.Misconception, "two_factors", 0.0m), (grade.Outcome, grade.Misconception?.Id, grade.Points));
     }
 
     [Fact]

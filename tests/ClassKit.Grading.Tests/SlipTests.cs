@@ -6,7 +6,7 @@ namespace ClassKit.Grading.Tests;
 /// <summary>Wrong numbers that are right but for one small thing, and right ones with something typed into the formula.</summary>
 public sealed class SlipTests
 {
-    private static readonly MarkingScheme Generous = DoughTemperatureExercise.Marking with { UnitSlipShare = 0.5, RoundingSlipShare = 0.75 };
+    private static readonly MarkingScheme Generous = DoughTemperatureExercise.Marking with { UnitSlipShare = 0.5m, RoundingSlipShare = 0.75m };
 
     private static ReturnedBook Book => new(Ada);
 
@@ -33,7 +33,7 @@ public sealed class SlipTests
         var grade = Grade(Solved().Answer("temperature", 30.56), "temperature", Generous);
 
         Assert.Contains("right in °C", grade.Note, StringComparison.Ordinal);
-        Assert.Equal(2 * 0.5 * 0.4, grade.Points, 1e-9);
+        Assert.Equal(2 * 0.5m * 0.4m, grade.Points);
     }
 
     [Theory]
@@ -45,7 +45,7 @@ public sealed class SlipTests
         var generous = Grade(Solved().Answer(part, formula), part, Generous);
 
         Assert.Equal((Outcome.Incorrect, 0), (strict.Outcome, strict.Points));
-        Assert.Equal((Outcome.Incorrect, 1.5), (generous.Outcome, generous.Points));
+        Assert.Equal((Outcome.Incorrect, 1.5m), (generous.Outcome, generous.Points));
         Assert.Contains(note, strict.Note, StringComparison.Ordinal);
     }
 

@@ -23,7 +23,7 @@ public sealed class MarkingTests
         foreach (var item in ItemsOf(exercise))
         {
             var delivery = new Delivery(item, new(0));
-            Assert.Equal(exercise.Parts.Sum(part => part.Points), delivery.Mark(RightIn(exercise, delivery)).Score, 1e-9);
+            Assert.Equal((double)exercise.Parts.Sum(part => part.Points), delivery.Mark(RightIn(exercise, delivery)).Score, 1e-9);
             Assert.Equal(0, delivery.Mark(new Dictionary<string, double>()).Score);
         }
     }
@@ -41,8 +41,8 @@ public sealed class MarkingTests
                 var scale = part.Unit == "%" ? 100 : 1;
                 var correct = delivery.Correct("R_" + part.Id);
                 var room = part.Tolerance.Around(correct / scale) * scale;
-                Assert.Equal(part.Points, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct + room * 0.999 }).Score);
-                Assert.Equal(part.Points, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct - room * 0.999 }).Score);
+                Assert.Equal((double)part.Points, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct + room * 0.999 }).Score);
+                Assert.Equal((double)part.Points, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct - room * 0.999 }).Score);
                 Assert.Equal(0, delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = correct + room * 1.001 + 1e-6 }).Score);
             }
         }
@@ -61,7 +61,7 @@ public sealed class MarkingTests
             {
                 double Score(double answer) => delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = answer }).Score;
                 var nearest = Math.Round(delivery.Correct("R_" + part.Id) / Step, MidpointRounding.AwayFromZero) * Step;
-                Assert.Equal([part.Points, part.Points, part.Points], [Score(nearest), Score(nearest - 0.249), Score(nearest + 0.249)]);
+                Assert.Equal([(double)part.Points, (double)part.Points, (double)part.Points], [Score(nearest), Score(nearest - 0.249), Score(nearest + 0.249)]);
                 Assert.Equal([0, 0], [Score(nearest - 0.251), Score(nearest + 0.251)]);
             }
         }
@@ -111,7 +111,7 @@ public sealed class MarkingTests
                     Assert.Equal(expected, delivery.Correct("R_" + part.Id), 1e-9 * Math.Max(1, Math.Abs(expected)));
                 }
                 Assert.All(exercise.Constraints, constraint => Assert.True(KeyValues.Holds(constraint, KeyValues.Names(givens, answers)), $"{exercise.Id}: {constraint.Text}"));
-                Assert.Equal(exercise.Parts.Sum(part => part.Points), delivery.Mark(RightIn(exercise, delivery)).Score, 1e-9);
+                Assert.Equal((double)exercise.Parts.Sum(part => part.Points), delivery.Mark(RightIn(exercise, delivery)).Score, 1e-9);
             }
         }
     }

@@ -82,10 +82,10 @@ public static class CorrectionsReader
         return (null, null);
     }
 
-    private static double? Points(CsvRow row, Part? part, ProblemList problems)
+    private static decimal? Points(CsvRow row, Part? part, ProblemList problems)
     {
         // Where the comma is the decimal sign, spreadsheets write half a point as 0,5.
-        var isNumber = double.TryParse(row["points"].Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points);
+        var isNumber = decimal.TryParse(row["points"].Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points);
         if (isNumber && (part is null || points <= part.Points)) return points;
         var most = part is null ? "what the part is worth" : part.Points.ToString("0.##", CultureInfo.InvariantCulture);
         problems.Add(row.Line, $"The points are `{row["points"]}`", $"Write the points that the answer is to have, from 0 to {most}.");

@@ -26,7 +26,7 @@ internal static class PartReader
         var written = entries.Required("Key") is { } text ? FormulaText.Read(text, "The key", names, problems) : null;
         var unit = entries.Required("Unit")?.Text ?? "";
         var tolerance = ReadTolerance(entries, unit, problems);
-        var points = entries.Required("Points") is { } worth ? Number.Read(worth, "`Points`", Bounds.AboveZero, problems) : null;
+        var points = entries.Required("Points") is { } worth ? Number.Read(worth, "`Points`", Bounds.Worth, problems) : null;
         var formulaAsked = entries.Required("Answer with") is { } kind && IsFormula(kind, problems);
         entries.Finish();
         var misconceptions = MisconceptionReader.Read(subsections, names, problems);
@@ -34,7 +34,7 @@ internal static class PartReader
         // Usable from here on: a part's own key and misconceptions may not use it.
         names.Add(new(id, section.Line), "part", problems);
         return problems.Count == before
-            ? new(id, ask.Prose, names.WorkedIn(written!), unit, tolerance!.Value, points!.Value, formulaAsked, misconceptions) { Written = names.AsWritten(written!) }
+            ? new(id, ask.Prose, names.WorkedIn(written!), unit, tolerance!.Value, (decimal)points!.Value, formulaAsked, misconceptions) { Written = names.AsWritten(written!) }
             : null;
     }
 

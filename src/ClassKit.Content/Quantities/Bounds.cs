@@ -11,6 +11,9 @@ internal sealed record Bounds(double Low, bool LowIncluded, double High = double
     /// <summary>What a class can count: keeps a slip of the finger from asking for a million pieces.</summary>
     public static readonly Bounds Countable = new(1, true, 10_000);
 
+    /// <summary>What a part or a criterion can be worth, in points.</summary>
+    public static readonly Bounds Worth = new(0, false, 10_000);
+
     public static readonly Bounds Share = new(0, true, 100);
     public static readonly Bounds ShareBelowAll = new(0, true, 100, false);
 

@@ -12,9 +12,6 @@ public static class MarkingSchemeReader
 {
     private static readonly Dictionary<string, VersionChoice> Choices = new() { ["best"] = VersionChoice.Best, ["newest"] = VersionChoice.Newest };
 
-    /// <summary>Closer than any two percentages that somebody writes.</summary>
-    private const double Rounding = 1e-9;
-
     /// <summary>The scheme, or everything that is wrong with its file.</summary>
     public static Reading<MarkingScheme> Read(string path)
     {
@@ -26,9 +23,9 @@ public static class MarkingSchemeReader
         if (FrontMatterBlock.Split(text, problems) is not { } block)
             return problems.Fail<MarkingScheme>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
-        double Share(string key) => fields.Quantity(key, Dimensions.Percent, Bounds.Share, 0) / 100;
+        decimal Share(string key) => (decimal)fields.Quantity(key, Dimensions.Percent, Bounds.Share, 0) / 100;
         var (accuracy, followThrough, misconception, teachAgain) = (Share("accuracy"), Share("follow-through"), Share("misconception"), Share("teach again below"));
-        double Optional(string key) => fields.Optional(key) is null ? 0 : Share(key);
+        decimal Optional(string key) => fields.Optional(key) is null ? 0 : Share(key);
         var (unitSlip, roundingSlip) = (Optional("unit slip"), Optional("rounding slip"));
         var versions = fields.Has("several versions") ? fields.Choice("several versions", Choices) : VersionChoice.Best;
         LatePolicy? late = fields.Has("late a day") ? new(Share("late a day"), fields.Has("late at most") ? Share("late at most") : 1) : null;
@@ -36,7 +33,7 @@ public static class MarkingSchemeReader
             problems.Add(fields.LineOf("late at most"), "`late at most` limits a deduction that is not there", "Write `late a day: 10 %`, say, or leave both out.");
         int? Limit(string key) => fields.Has(key) ? fields.Whole(key, Bounds.Countable) : null;
         var total = new TotalRule(Limit("best exercises"), Limit("points at most"));
-        if (fields.Has("method") && Math.Abs(accuracy + Share("method") - 1) > Rounding)
+        if (fields.Has("method") && accuracy + Share("method") != 1)
             problems.Add(fields.LineOf("method"), $"`accuracy` and `method` come to {100 * (accuracy + Share("method")):0.##} %", "They are the two halves of a part's points and add up to 100 %.");
         if (misconception > Math.Min(accuracy, followThrough))
             problems.Add(fields.LineOf("misconception"), "A known wrong method would earn more than a right number", "Write no more than `accuracy` and `follow-through` have.");

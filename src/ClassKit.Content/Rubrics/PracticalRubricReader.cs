@@ -49,7 +49,7 @@ public static partial class PracticalRubricReader
             if (!match.Success)
                 problems.Add(line, $"The column `{heading}` is no level", $"Write a level's name and its points: `{Example[2]}`.");
             else
-                levels.Add((heading, new(match.Groups["name"].Value, double.Parse(match.Groups["points"].Value, CultureInfo.InvariantCulture))));
+                levels.Add((heading, new(match.Groups["name"].Value, decimal.Parse(match.Groups["points"].Value, CultureInfo.InvariantCulture))));
         }
         if (levels.Count < 2)
             problems.Add(line, "The rubric has fewer than two levels", "Add a column for each level, from the lowest to the highest.");
@@ -64,10 +64,10 @@ public static partial class PracticalRubricReader
     private static RubricCriterion Criterion(TableRow row, IReadOnlyList<(string Heading, RubricLevel Level)> columns, ProblemList problems)
     {
         var name = row.Required("Criterion", problems)?.Text ?? "";
-        var weight = row.Required("Weight", problems) is { } text ? Number.Read(text, "The weight", Bounds.AboveZero, problems) ?? 1 : 1;
+        var weight = row.Required("Weight", problems) is { } text ? (decimal)(Number.Read(text, "The weight", Bounds.Worth, problems) ?? 1) : 1;
         return new(name, weight, [.. columns.Select(column => row.Required(column.Heading, problems)?.Text ?? "")]);
     }
 
-    [GeneratedRegex(@"^(?<name>.+?)\s*\((?<points>[0-9]+(\.[0-9]+)?)\)$")]
+    [GeneratedRegex(@"^(?<name>.+?)\s*\((?<points>[0-9]{1,4}(\.[0-9]{1,4})?)\)$")]
     private static partial Regex NameAndPoints();
 }

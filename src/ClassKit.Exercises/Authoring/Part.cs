@@ -17,7 +17,7 @@ public sealed record Part(
     CellFormula Key,
     string Unit,
     Tolerance Tolerance,
-    double Points,
+    decimal Points,
     bool FormulaAsked,
     IReadOnlyList<Misconception> Misconceptions)
 {

@@ -23,7 +23,7 @@ public static class SetChooser
     }
 
     /// <summary>Points of all parts together.</summary>
-    public static double PointsOf(Exercise exercise)
+    public static decimal PointsOf(Exercise exercise)
     {
         ArgumentNullException.ThrowIfNull(exercise);
         return exercise.Parts.Sum(part => part.Points);
@@ -57,7 +57,7 @@ public static class SetChooser
         var chosen = new List<Exercise>();
         foreach (var exercise in inOrder)
         {
-            if (minutes + exercise.Minutes > (wish.Minutes ?? int.MaxValue) || points + PointsOf(exercise) > (wish.Points ?? double.MaxValue)) continue;
+            if (minutes + exercise.Minutes > (wish.Minutes ?? int.MaxValue) || points + PointsOf(exercise) > (wish.Points ?? decimal.MaxValue)) continue;
             minutes += exercise.Minutes;
             points += PointsOf(exercise);
             chosen.Add(exercise);
@@ -67,7 +67,7 @@ public static class SetChooser
 
     private static double FilledShare(List<Exercise> named, List<Exercise> chosen, SetWish wish) =>
         (wish.Minutes is { } minutes ? named.Concat(chosen).Sum(exercise => exercise.Minutes) / (double)minutes : 0)
-        + (wish.Points is { } points ? named.Concat(chosen).Sum(PointsOf) / points : 0);
+        + (wish.Points is { } points ? (double)(named.Concat(chosen).Sum(PointsOf) / points) : 0);
 
     /// <summary>Fisher and Yates's shuffle.</summary>
     internal static List<Exercise> Shuffled(IReadOnlyList<Exercise> exercises, SeededDraws random)

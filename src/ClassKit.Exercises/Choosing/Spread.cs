@@ -8,4 +8,4 @@ namespace ClassKit.Exercises;
 /// <param name="LeastMinutes">How long the shortest set takes.</param>
 /// <param name="MostMinutes">How long the longest set takes.</param>
 public sealed record Spread(
-    IReadOnlyDictionary<string, IReadOnlyList<string>> Sets, IReadOnlyList<Exercise> Exercises, int Different, double Points, int LeastMinutes, int MostMinutes);
+    IReadOnlyDictionary<string, IReadOnlyList<string>> Sets, IReadOnlyList<Exercise> Exercises, int Different, decimal Points, int LeastMinutes, int MostMinutes);

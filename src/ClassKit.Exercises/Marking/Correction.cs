@@ -6,4 +6,4 @@ namespace ClassKit.Exercises;
 /// <param name="Part">The part's id.</param>
 /// <param name="Points">The points that the answer has from now on: never a difference, so that applying it twice changes nothing.</param>
 /// <param name="Reason">Why, in the words that student and instructor will read.</param>
-public sealed record Correction(string Student, string Exercise, string Part, double Points, string Reason);
+public sealed record Correction(string Student, string Exercise, string Part, decimal Points, string Reason);

@@ -10,16 +10,16 @@ namespace ClassKit.Exercises;
 public sealed record MarkingScheme(
     string Id,
     string Title,
-    double AccuracyShare,
-    double FollowThroughShare,
-    double MisconceptionShare,
-    double TeachAgainBelow)
+    decimal AccuracyShare,
+    decimal FollowThroughShare,
+    decimal MisconceptionShare,
+    decimal TeachAgainBelow)
 {
     /// <summary>The share that the right quantity in another unit earns, 0 to 1; a formula must be off by that alone under all inputs.</summary>
-    public double UnitSlipShare { get; init; }
+    public decimal UnitSlipShare { get; init; }
 
     /// <summary>The share that the right method earns where it is rounded on the way or further than the part allows, 0 to 1.</summary>
-    public double RoundingSlipShare { get; init; }
+    public decimal RoundingSlipShare { get; init; }
 
     /// <summary>What late work costs; null for nothing.</summary>
     public LatePolicy? Late { get; init; }

@@ -11,7 +11,7 @@ namespace ClassKit.Grading;
 public static class FollowUpChooser
 {
     /// <summary>A student who lost this share of what a skill's exercises are worth takes a step back to a more guided one.</summary>
-    private const double StepBack = 0.5;
+    private const decimal StepBack = 0.5m;
 
     /// <summary>Chooses.</summary>
     /// <param name="dealt">What was graded.</param>
@@ -44,7 +44,7 @@ public static class FollowUpChooser
     /// <summary>One exercise as the student did it.</summary>
     private sealed record Result(Exercise Exercise, IReadOnlyList<EarlierGrades.Answer> Answers)
     {
-        public double Lost { get; } = Answers.Sum(answer => answer.OutOf - answer.Points);
+        public decimal Lost { get; } = Answers.Sum(answer => answer.OutOf - answer.Points);
 
         /// <summary>The misconceptions met, as the exercise words them.</summary>
         public IReadOnlyList<Misconception> Met { get; } =
@@ -62,7 +62,7 @@ public static class FollowUpChooser
     {
         public string Skill => Results[0].Exercise.Skill;
 
-        public double Lost => Results.Sum(result => result.Lost);
+        public decimal Lost => Results.Sum(result => result.Lost);
 
         private Result Worst => Results[0];
 

@@ -7,4 +7,4 @@ namespace ClassKit.Grading;
 /// <param name="Lost">The points that the student lost on its skill.</param>
 /// <param name="IsAgain">True for an exercise that the student has done already and gets with fresh numbers.</param>
 /// <param name="Met">The misconceptions that the student met in this very exercise.</param>
-public sealed record FollowUpExercise(Exercise Exercise, double Lost, bool IsAgain, IReadOnlyList<Misconception> Met);
+public sealed record FollowUpExercise(Exercise Exercise, decimal Lost, bool IsAgain, IReadOnlyList<Misconception> Met);

@@ -19,10 +19,10 @@ public sealed class JudgedFile
     internal StudentGrade? Grade { get; private set; }
 
     /// <summary>What it earned; null if there was no workbook of this class.</summary>
-    internal double? Points { get; }
+    internal decimal? Points { get; }
 
     /// <summary>What it could earn; null if there was no workbook of this class.</summary>
-    internal double? OutOf { get; }
+    internal decimal? OutOf { get; }
 
     internal bool IsGraded => Points is not null;
 

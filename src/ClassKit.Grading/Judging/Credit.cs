@@ -6,13 +6,13 @@ namespace ClassKit.Grading;
 internal static class Credit
 {
     /// <summary>What the answer earned, to a hundredth of a point, ties away from zero.</summary>
-    public static double Points(MarkingScheme marking, Part part, Judgement judgement) =>
+    public static decimal Points(MarkingScheme marking, Part part, Judgement judgement) =>
         Math.Round(part.Points * Share(marking, part, judgement), 2, MidpointRounding.AwayFromZero);
 
     /// <summary>What the answer could earn: nothing where we could not judge, so that it never counts against the student.</summary>
-    public static double OutOf(Part part, Judgement judgement) => judgement.Outcome == Outcome.Unsupported ? 0 : part.Points;
+    public static decimal OutOf(Part part, Judgement judgement) => judgement.Outcome == Outcome.Unsupported ? 0 : part.Points;
 
-    private static double Share(MarkingScheme marking, Part part, Judgement judgement)
+    private static decimal Share(MarkingScheme marking, Part part, Judgement judgement)
     {
         var methodOrNot = judgement.MethodShown || !part.FormulaAsked ? 1 : marking.AccuracyShare;
         return judgement.Outcome switch
@@ -26,7 +26,7 @@ internal static class Credit
         };
     }
 
-    private static double ShareOf(MarkingScheme marking, SlipKind slip) => slip switch
+    private static decimal ShareOf(MarkingScheme marking, SlipKind slip) => slip switch
     {
         SlipKind.Unit => marking.UnitSlipShare,
         SlipKind.Rounding => marking.RoundingSlipShare,

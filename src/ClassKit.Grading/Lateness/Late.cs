@@ -3,4 +3,4 @@ namespace ClassKit.Grading;
 /// <summary>That a student's work came late.</summary>
 /// <param name="Days">Days begun since it was due, above 0.</param>
 /// <param name="Off">The share of the points taken off for it, 0 to 1.</param>
-public sealed record Late(int Days, double Off);
+public sealed record Late(int Days, decimal Off);

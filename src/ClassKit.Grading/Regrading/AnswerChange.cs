@@ -4,4 +4,4 @@ namespace ClassKit.Grading;
 /// <param name="Answer">As graded now.</param>
 /// <param name="Before">Its points on record; null if there is no record of it.</param>
 /// <param name="Why">Every reason, each a short clause; never empty.</param>
-public sealed record AnswerChange(AnswerGrade Answer, double? Before, IReadOnlyList<string> Why);
+public sealed record AnswerChange(AnswerGrade Answer, decimal? Before, IReadOnlyList<string> Why);

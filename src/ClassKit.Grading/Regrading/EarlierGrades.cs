@@ -11,7 +11,7 @@ public sealed record EarlierGrades(IReadOnlyList<EarlierGrades.Student> Students
     /// <param name="Points">Earned in all.</param>
     /// <param name="OutOf">Possible in all.</param>
     /// <param name="Answers">Every answer.</param>
-    public sealed record Student(string Id, string Status, string? File, double Points, double OutOf, IReadOnlyList<Answer> Answers)
+    public sealed record Student(string Id, string Status, string? File, decimal Points, decimal OutOf, IReadOnlyList<Answer> Answers)
     {
         /// <summary>That the work came late; null if it did not.</summary>
         public Late? Late { get; init; }
@@ -25,7 +25,7 @@ public sealed record EarlierGrades(IReadOnlyList<EarlierGrades.Student> Students
     /// <param name="OutOf">Possible.</param>
     /// <param name="Expected">What the key gave.</param>
     /// <param name="Correction">The reason of the instructor's correction; null if there was none.</param>
-    public sealed record Answer(string Exercise, string Part, string Outcome, double Points, double OutOf, double Expected, string? Correction)
+    public sealed record Answer(string Exercise, string Part, string Outcome, decimal Points, decimal OutOf, double Expected, string? Correction)
     {
         /// <summary>The id of the misconception met, or null.</summary>
         public string? Misconception { get; init; }

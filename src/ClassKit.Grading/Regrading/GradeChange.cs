@@ -10,7 +10,7 @@ namespace ClassKit.Grading;
 /// <param name="Why">What holds for all answers, such as another file; often empty.</param>
 public sealed record GradeChange(
     Student Student,
-    (double Points, double OutOf) Before,
-    (double Points, double OutOf) Now,
+    (decimal Points, decimal OutOf) Before,
+    (decimal Points, decimal OutOf) Now,
     IReadOnlyList<AnswerChange> Answers,
     IReadOnlyList<string> Why);

@@ -9,6 +9,9 @@ public static class GradeComparison
     /// <summary>Closer than any two numbers that a record tells apart.</summary>
     private const double Same = 1e-9;
 
+    /// <summary>Records of earlier versions hold points with the noise of doubles.</summary>
+    private const decimal SamePoints = 0.000000001m;
+
     /// <summary>Everyone who changes, in the order of the class.</summary>
     public static IReadOnlyList<GradeChange> Between(EarlierGrades earlier, ClassGrades now)
     {
@@ -37,7 +40,7 @@ public static class GradeComparison
         return new(now.Student.Student, (before?.Points ?? 0, before?.OutOf ?? 0), (now.Points, now.OutOf), answers, whole);
     }
 
-    private static bool Differ(double before, double now) => Math.Abs(before - now) > Same;
+    private static bool Differ(decimal before, decimal now) => Math.Abs(before - now) > SamePoints;
 
     /// <summary>Why a total differs whose answers do not.</summary>
     private static string Totalling(StudentGrade now) => now.Rule.Words.Length == 0
@@ -75,6 +78,6 @@ public static class GradeComparison
         ? $"no longer corrected ({before})"
         : $"corrected: {now.Reason}";
 
-    private static string Share(double points, double outOf) =>
+    private static string Share(decimal points, decimal outOf) =>
         outOf > 0 ? string.Create(CultureInfo.InvariantCulture, $"{100 * points / outOf:0.#} %") : "nothing";
 }

@@ -24,8 +24,8 @@ public sealed record PartSummary(
         Counts[Outcome.Sound] + Counts[Outcome.FollowThrough] + (Part.FormulaAsked ? 0 : Counts[Outcome.ValueOnly]);
 
     /// <summary>The share of judged answers with the right number, by formula or typed, 0 to 1; null if nobody was judged.</summary>
-    public double? RightShare => Judged == 0 ? null : (double)(Counts[Outcome.Sound] + Counts[Outcome.ValueOnly]) / Judged;
+    public decimal? RightShare => Judged == 0 ? null : (decimal)(Counts[Outcome.Sound] + Counts[Outcome.ValueOnly]) / Judged;
 
     /// <summary>The share of judged answers whose method is understood, 0 to 1; null if nobody was judged.</summary>
-    public double? UnderstoodShare => Judged == 0 ? null : (double)Understood / Judged;
+    public decimal? UnderstoodShare => Judged == 0 ? null : (decimal)Understood / Judged;
 }

@@ -27,12 +27,9 @@ public sealed record StudentGrade(
     /// <summary>What the answers come to, before anything is taken off for lateness.</summary>
     public Total Total => Total.Of(Answers, Rule);
 
-    /// <summary>The total that was earned, less what lateness costs, to a hundredth of a point.</summary>
-    public double Points => Hundredths(Total.Points * (1 - (Late?.Off ?? 0)));
+    /// <summary>The total that was earned, less what lateness costs, to a hundredth of a point, ties away from zero.</summary>
+    public decimal Points => Math.Round(Total.Points * (1 - (Late?.Off ?? 0)), 2, MidpointRounding.AwayFromZero);
 
-    /// <summary>The total that could be earned, to a hundredth of a point.</summary>
-    public double OutOf => Hundredths(Total.OutOf);
-
-    /// <summary>Points are credited in hundredths; only the noise of adding doubles is dropped.</summary>
-    private static double Hundredths(double sum) => Math.Round(sum, 2, MidpointRounding.AwayFromZero);
+    /// <summary>The total that could be earned.</summary>
+    public decimal OutOf => Total.OutOf;
 }

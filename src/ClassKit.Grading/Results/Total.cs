@@ -10,9 +10,9 @@ namespace ClassKit.Grading;
 /// Exercises rank by the share earned of what could be decided; the one that comes first in the workbook is the better of two alike. One that the
 /// instructor has yet to look at altogether ranks last. The sheet of counted exercises in the gradebook says the same in formulas.
 /// </remarks>
-public sealed record Total(double Points, double OutOf, IReadOnlySet<string> Uncounted)
+public sealed record Total(decimal Points, decimal OutOf, IReadOnlySet<string> Uncounted)
 {
-    /// <summary>Shares closer than this are alike, whatever the noise of adding doubles.</summary>
+    /// <summary>Shares closer than this are alike: a spreadsheet, which computes in doubles, ranks the exercises in the same order.</summary>
     public const int ShareDecimals = 9;
 
     /// <summary>The total of a student's answers.</summary>
@@ -26,12 +26,12 @@ public sealed record Total(double Points, double OutOf, IReadOnlySet<string> Unc
             .Select(group => (Id: group.Key, Points: group.Sum(answer => answer.Points), OutOf: group.Sum(answer => answer.OutOf)))
             .ToList();
         var counted = exercises.OrderByDescending(exercise => Share(exercise.Points, exercise.OutOf)).Take(rule.BestExercises ?? exercises.Count).ToList();
-        var limit = rule.PointsAtMost ?? double.PositiveInfinity;
+        var limit = rule.PointsAtMost ?? decimal.MaxValue;
         return new(
             Math.Min(limit, counted.Sum(exercise => exercise.Points)),
             Math.Min(limit, counted.Sum(exercise => exercise.OutOf)),
             exercises.Except(counted).Select(exercise => exercise.Id).ToHashSet());
     }
 
-    private static double Share(double points, double outOf) => outOf > 0 ? Math.Round(points / outOf, ShareDecimals, MidpointRounding.AwayFromZero) : -1;
+    private static decimal Share(decimal points, decimal outOf) => outOf > 0 ? Math.Round(points / outOf, ShareDecimals, MidpointRounding.AwayFromZero) : -1;
 }

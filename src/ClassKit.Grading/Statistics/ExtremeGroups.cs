@@ -13,7 +13,7 @@ internal sealed class ExtremeGroups
     private readonly double[] _weakest;
     private readonly double _size;
 
-    private ExtremeGroups(IReadOnlyList<double> totals)
+    private ExtremeGroups(IReadOnlyList<decimal> totals)
     {
         _size = Share * totals.Count;
         _weakest = Weights(totals);
@@ -21,15 +21,15 @@ internal sealed class ExtremeGroups
     }
 
     /// <summary>The groups; null where nobody's total differs.</summary>
-    public static ExtremeGroups? Of(IReadOnlyList<double> totals) =>
+    public static ExtremeGroups? Of(IReadOnlyList<decimal> totals) =>
         totals.Any(total => total != totals[0]) ? new(totals) : null;
 
     /// <summary>The best group's mean minus the weakest group's.</summary>
-    public double Difference(IReadOnlyList<double> scores) =>
-        scores.Select((score, student) => score * (_best[student] - _weakest[student])).Sum() / _size;
+    public double Difference(IReadOnlyList<decimal> scores) =>
+        scores.Select((score, student) => (double)score * (_best[student] - _weakest[student])).Sum() / _size;
 
     /// <summary>Fills the group from the lowest total up.</summary>
-    private double[] Weights(IReadOnlyList<double> totals)
+    private double[] Weights(IReadOnlyList<decimal> totals)
     {
         var weights = new double[totals.Count];
         var left = _size;

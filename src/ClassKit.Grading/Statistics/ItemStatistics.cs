@@ -23,10 +23,10 @@ public sealed record ItemStatistics(double? Difficulty, double? WithTotal, doubl
     {
         var scores = table.Item(item);
         return new(
-            scores.Count == 0 ? null : scores.Average() / table.Most[item],
+            scores.Count == 0 ? null : (double)(scores.Average() / table.Most[item]),
             Moments.Correlation(scores, table.Totals),
             Moments.Correlation(scores, table.Rest(item)),
-            groups?.Difference(scores) / table.Most[item],
+            groups?.Difference(scores) / (double)table.Most[item],
             table.Items < 3 ? null : Reliability.AlphaOf(table.Without(item)))
         {
             Asked = scores.Count,

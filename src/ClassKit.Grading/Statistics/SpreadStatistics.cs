@@ -15,7 +15,10 @@ internal static class SpreadStatistics
         return new(
             students.Count,
             [.. grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => Of(students, exercise, part)))],
-            null);
+            null)
+        {
+            WhyNone = NoReliability.DifferentSets,
+        };
     }
 
     private static ItemStatistics Of(List<StudentGrade> students, Exercise exercise, Part part)
@@ -24,12 +27,14 @@ internal static class SpreadStatistics
             .Where(pair => pair.Answer is not null).ToList();
         var scores = asked.ConvertAll(pair => pair.Answer!.Points);
         var totals = asked.ConvertAll(pair => Earned(pair.Student) / Possible(pair.Student));
-        var rests = asked.ConvertAll(pair => (Earned(pair.Student) - pair.Answer!.Points) / (Possible(pair.Student) - part.Points));
+        // A set of this one part has no rest to hold it against.
+        var hasRest = asked.TrueForAll(pair => Possible(pair.Student) > part.Points);
+        var rests = hasRest ? asked.ConvertAll(pair => (Earned(pair.Student) - pair.Answer!.Points) / (Possible(pair.Student) - part.Points)) : [];
         return new(
-            scores.Count == 0 ? null : scores.Average() / part.Points,
+            scores.Count == 0 ? null : (double)(scores.Average() / part.Points),
             Moments.Correlation(scores, totals),
-            rests.TrueForAll(double.IsFinite) ? Moments.Correlation(scores, rests) : null,
-            ExtremeGroups.Of(totals)?.Difference(scores) / part.Points,
+            hasRest ? Moments.Correlation(scores, rests) : null,
+            ExtremeGroups.Of(totals)?.Difference(scores) / (double)part.Points,
             null)
         {
             Asked = scores.Count,
@@ -37,7 +42,7 @@ internal static class SpreadStatistics
     }
 
     /// <summary>What a student can do, whatever lateness costs and however few exercises count.</summary>
-    private static double Earned(StudentGrade student) => student.Answers.Sum(answer => answer.Points);
+    private static decimal Earned(StudentGrade student) => student.Answers.Sum(answer => answer.Points);
 
-    private static double Possible(StudentGrade student) => student.Answers.Sum(answer => answer.OutOf);
+    private static decimal Possible(StudentGrade student) => student.Answers.Sum(answer => answer.OutOf);
 }

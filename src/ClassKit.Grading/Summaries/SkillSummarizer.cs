@@ -13,14 +13,14 @@ internal static class SkillSummarizer
             .Select(student => (Student: student, Share: ShareOf([.. student.Answers.Where(answer => answer.Exercise.Skill == skill)]), Whole: ShareOf(student.Answers)))
             .Where(student => student.Share is not null)
             .ToList();
-        List<double> shares = [.. asked.Select(student => student.Share!.Value)];
+        List<decimal> shares = [.. asked.Select(student => student.Share!.Value)];
         return new(
             skill, parts, asked.Count,
-            asked.Count == 0 ? null : shares.Average(),
+            asked.Count == 0 ? null : (double)shares.Average(),
             asked.Count == 0 ? null : ExtremeGroups.Of([.. asked.Select(student => student.Whole!.Value)])?.Difference(shares),
             [.. asked.Where(student => student.Share < grades.Dealt.Marking.TeachAgainBelow).Select(student => student.Student)]);
     }
 
-    private static double? ShareOf(IReadOnlyList<AnswerGrade> answers) =>
+    private static decimal? ShareOf(IReadOnlyList<AnswerGrade> answers) =>
         answers.Sum(answer => answer.OutOf) is > 0 and var most ? answers.Sum(answer => answer.Points) / most : null;
 }

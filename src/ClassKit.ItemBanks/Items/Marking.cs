@@ -35,7 +35,7 @@ internal sealed class Marking
         Qti.Of(
             "response-if",
             Qti.Equal(Qti.Of("correct", Qti.With("identifier", Identifiers.Response(part))), Qti.Variable(Identifiers.Response(part)), _closeness(part)),
-            Qti.Of("set-outcome-value", Qti.With("identifier", Identifiers.Score), Qti.Of("sum", Qti.Variable(Identifiers.Score), Qti.Number(part.Points))),
+            Qti.Of("set-outcome-value", Qti.With("identifier", Identifiers.Score), Qti.Of("sum", Qti.Variable(Identifiers.Score), Qti.Number((double)part.Points))),
             Say(part, Identifiers.Right)),
         part.Misconceptions.Select(misconception => _wrong(part, misconception) is { } wrong
             ? Qti.Of(
@@ -56,7 +56,7 @@ internal sealed class Marking
     private static XElement Say(Part part, string identifier) => Qti.Of(
         "set-outcome-value", Qti.With("identifier", Identifiers.Feedback(part)), Qti.Of("base-value", Qti.With("base-type", "identifier"), identifier));
 
-    private static XElement Outcome(string identifier, double value) => Qti.Of(
+    private static XElement Outcome(string identifier, decimal value) => Qti.Of(
         "outcome-declaration", Qti.With("identifier", identifier), Qti.With("cardinality", "single"), Qti.With("base-type", Qti.Float),
-        Qti.Of("default-value", Qti.Of("value", Qti.Text(value))));
+        Qti.Of("default-value", Qti.Of("value", Qti.Text((double)value))));
 }

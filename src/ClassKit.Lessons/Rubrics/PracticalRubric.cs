@@ -14,5 +14,5 @@ public sealed record PracticalRubric(
     string Text)
 {
     /// <summary>What a student earns who reaches the highest level everywhere.</summary>
-    public double OutOf => Levels[^1].Points * Criteria.Sum(criterion => criterion.Weight);
+    public decimal OutOf => Levels[^1].Points * Criteria.Sum(criterion => criterion.Weight);
 }

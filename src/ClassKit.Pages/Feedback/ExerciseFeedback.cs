@@ -13,10 +13,10 @@ namespace ClassKit.Pages.Feedback;
 public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyList<AnswerGrade> Answers, bool IsCounted)
 {
     /// <summary>What its answers earned.</summary>
-    public double Points => Answers.Sum(answer => answer.Points);
+    public decimal Points => Answers.Sum(answer => answer.Points);
 
     /// <summary>What they could earn.</summary>
-    public double OutOf => Answers.Sum(answer => answer.OutOf);
+    public decimal OutOf => Answers.Sum(answer => answer.OutOf);
 
     /// <summary>A student's exercises in workbook order.</summary>
     public static IReadOnlyList<ExerciseFeedback> Of(StudentGrade grade, DealtClass dealt)

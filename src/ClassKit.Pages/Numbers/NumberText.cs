@@ -22,14 +22,20 @@ internal static class NumberText
     }
 
     /// <summary>A number with at most so many decimals: no zeros at the end.</summary>
-    public static string AtMost(double value, int decimals) =>
-        Dressed(Rounded(value, decimals).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture));
+    public static string AtMost(double value, int decimals) => Exact(Rounded(value, decimals), decimals);
+
+    /// <summary>An exact number with at most so many decimals: no zeros at the end.</summary>
+    public static string Exact(decimal value, int decimals) => Dressed(
+        Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture));
 
     /// <summary>A whole-number percentage of a share from 0 to 1.</summary>
     public static string Share(double share) => WithUnit(AtMost(share * 100, 0), AnswerUnit.Percent);
 
+    /// <inheritdoc cref="Share(double)"/>
+    public static string Share(decimal share) => WithUnit(Exact(share * 100, 0), AnswerUnit.Percent);
+
     /// <summary>Points: whole, or with as many as two decimals.</summary>
-    public static string Points(double points) => AtMost(points, 2);
+    public static string Points(decimal points) => Exact(points, 2);
 
     /// <summary>A number and its unit, never parted at the end of a line.</summary>
     public static string WithUnit(string number, string unit) => unit.Length == 0 ? number : number + UnitSpace + unit;

@@ -10,8 +10,8 @@ internal static class Wording
     public static string Letter(int part) => CellAddress.ColumnLetters(part + 1).ToLowerInvariant();
 
     /// <summary>"1 part", "2 parts".</summary>
-    public static string Count(double number, string singular, string? plural = null) =>
-        $"{NumberText.AtMost(number, 4)} {(number == 1 ? singular : plural ?? singular + "s")}";
+    public static string Count(decimal number, string singular, string? plural = null) =>
+        $"{NumberText.Exact(number, 4)} {(number == 1 ? singular : plural ?? singular + "s")}";
 
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch

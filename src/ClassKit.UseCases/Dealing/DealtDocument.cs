@@ -24,8 +24,8 @@ internal sealed record DealtDocument
     public required IReadOnlyList<StudentEntry> Students { get; init; }
 
     internal sealed record MarkingEntry(
-        string Id, string Title, double AccuracyShare, double FollowThroughShare, double MisconceptionShare, double TeachAgainBelow,
-        double UnitSlipShare = 0, double RoundingSlipShare = 0)
+        string Id, string Title, decimal AccuracyShare, decimal FollowThroughShare, decimal MisconceptionShare, decimal TeachAgainBelow,
+        decimal UnitSlipShare = 0, decimal RoundingSlipShare = 0)
     {
         /// <summary>best or newest.</summary>
         public string SeveralVersions { get; init; } = "best";
@@ -43,7 +43,7 @@ internal sealed record DealtDocument
         public int? PointsAtMost { get; init; }
     }
 
-    internal sealed record LateEntry(double ADay, double AtMost);
+    internal sealed record LateEntry(decimal ADay, decimal AtMost);
 
     internal sealed record ExerciseEntry(
         string Id,
@@ -73,7 +73,7 @@ internal sealed record DealtDocument
         string Key,
         string Unit,
         ToleranceEntry Tolerance,
-        double Points,
+        decimal Points,
         bool FormulaAsked,
         IReadOnlyList<MisconceptionEntry> Misconceptions)
     {

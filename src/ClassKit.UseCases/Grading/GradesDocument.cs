@@ -13,8 +13,8 @@ internal sealed record GradesDocument(
         string Name,
         string Status,
         string? File,
-        double Points,
-        double OutOf,
+        decimal Points,
+        decimal OutOf,
         IReadOnlyList<AnswerEntry> Answers,
         IReadOnlyList<FlagEntry> Flags)
     {
@@ -29,7 +29,7 @@ internal sealed record GradesDocument(
 
     /// <param name="Days">Days begun since it was due.</param>
     /// <param name="Off">The share taken off, 0 to 1.</param>
-    internal sealed record LateEntry(int Days, double Off);
+    internal sealed record LateEntry(int Days, decimal Off);
 
     /// <param name="Exercise">The exercise's id.</param>
     /// <param name="Part">The part's id.</param>
@@ -45,8 +45,8 @@ internal sealed record GradesDocument(
         string Exercise,
         string Part,
         string Outcome,
-        double Points,
-        double OutOf,
+        decimal Points,
+        decimal OutOf,
         object? Value,
         double Expected,
         string? Formula,
@@ -60,7 +60,7 @@ internal sealed record GradesDocument(
 
     /// <param name="AsGraded">The points without it.</param>
     /// <param name="Reason">The instructor's.</param>
-    internal sealed record CorrectionEntry(double AsGraded, string Reason);
+    internal sealed record CorrectionEntry(decimal AsGraded, string Reason);
 
     internal sealed record FlagEntry(string Code, string Message);
 

@@ -67,7 +67,7 @@ public static class RegradeClass
         return $"{change.Answer.Exercise.Id}.{change.Answer.Part.Id} {before} → {Number(change.Answer.Points)}";
     }
 
-    private static string Of((double Points, double OutOf) total) => $"{Number(total.Points)} of {Number(total.OutOf)}";
+    private static string Of((decimal Points, decimal OutOf) total) => $"{Number(total.Points)} of {Number(total.OutOf)}";
 
-    private static string Number(double points) => points.ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Number(decimal points) => points.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -26,5 +26,5 @@ internal static class CsvText
     }
 
     /// <summary>Points as tables write them, to a hundredth.</summary>
-    public static string Points(double points) => points.ToString("0.##", CultureInfo.InvariantCulture);
+    public static string Points(decimal points) => points.ToString("0.##", CultureInfo.InvariantCulture);
 }

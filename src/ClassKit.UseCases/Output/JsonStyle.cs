@@ -15,6 +15,7 @@ internal static class JsonStyle
         NumberHandling = System.Text.Json.Serialization.JsonNumberHandling.Strict,
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
+        Converters = { new PlainDecimals() },
     };
 
     /// <summary>Writes as it goes: what the document makes on demand is never all in memory.</summary>

@@ -11,7 +11,7 @@ internal static class AnswerNote
     /// <summary>The unit's cell: a percent cell shows its own sign behind the number, so that its unit says what to expect.</summary>
     public static string Unit(Part part) => AnswerUnit.IsPercent(part.Unit) ? "in %" : part.Unit;
 
-    public static string Points(double points) =>
+    public static string Points(decimal points) =>
         string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {(points == 1 ? "point" : "points")}");
 
     private static string Asked(Part part) => part.FormulaAsked ? "Formula asked" : "A number is enough";

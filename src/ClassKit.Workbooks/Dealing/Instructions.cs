@@ -38,5 +38,5 @@ internal static class Instructions
         ? "If the earlier one is wrong and the later method is right, the later answer still earns its points."
         : $"If the earlier one is wrong and the later method is right, the later answer still earns {Share(marking.FollowThroughShare)} of its points.";
 
-    private static string Share(double share) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:0.#} %");
+    private static string Share(decimal share) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:0.#} %");
 }

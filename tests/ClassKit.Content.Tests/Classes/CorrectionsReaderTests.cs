@@ -14,7 +14,7 @@ public sealed class CorrectionsReaderTests : IDisposable
     {
         var exercise = ExerciseReader.Read(_folder.Write("bread_water.md", SampleExercise.Text)).Model!;
         var roster = new Roster("Tuesday bakers", [new("ana", "Ana Lima"), new("bo", "Bo Li"), new("bo-2", "Bo Li")]);
-        _dealt = Dealer.Deal("water", "Water", [exercise], new("marks", "Marks", 0.4, 1, 0, 0.6), roster, 1).Class!;
+        _dealt = Dealer.Deal("water", "Water", [exercise], new("marks", "Marks", 0.4m, 1, 0, 0.6m), roster, 1).Class!;
     }
 
     public void Dispose() => _folder.Dispose();
@@ -27,7 +27,7 @@ public sealed class CorrectionsReaderTests : IDisposable
     [InlineData("reason,points,part,student\n\"On paper\",0.50,bread_water.water,ANA LIMA")]
     public void A_student_is_named_by_id_or_name_and_half_a_point_in_any_spelling(string text)
     {
-        Assert.Equal([new Correction("ana", "bread_water", "water", 0.5, "On paper")], Read(text).Model!);
+        Assert.Equal([new Correction("ana", "bread_water", "water", 0.5m, "On paper")], Read(text).Model!);
     }
 
     [Fact]

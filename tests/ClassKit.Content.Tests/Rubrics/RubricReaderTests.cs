@@ -15,7 +15,7 @@ public sealed class RubricReaderTests : IDisposable
     {
         var scheme = MarkingSchemeReader.Read(_folder.Write("marks.md", Shipped("calculation-marks.md"))).Model;
 
-        Assert.Equal(new("marks", "Marks for calculations", 0.4, 1, 0, 0.6) { UnitSlipShare = 0, RoundingSlipShare = 0.6 }, scheme);
+        Assert.Equal(new("marks", "Marks for calculations", 0.4m, 1, 0, 0.6m) { UnitSlipShare = 0, RoundingSlipShare = 0.6m }, scheme);
     }
 
     [Theory]
@@ -28,7 +28,7 @@ public sealed class RubricReaderTests : IDisposable
 
         var late = MarkingSchemeReader.Read(file).Model!.Late;
 
-        Assert.Equal((aDay, atMost), (late?.ADay, late?.AtMost));
+        Assert.Equal(((decimal?)aDay, (decimal?)atMost), (late?.ADay, late?.AtMost));
     }
 
     [Theory]

@@ -13,7 +13,7 @@ public sealed class SetChooserTests
         Make("cost_a", "cost", ExerciseLevel.Standard, 10, 4),
     ];
 
-    private static Exercise Make(string id, string skill, ExerciseLevel level, int minutes, double points) => new(
+    private static Exercise Make(string id, string skill, ExerciseLevel level, int minutes, decimal points) => new(
         id, id, skill, level, minutes, "definition", "", [], [], [new("p", "?", CellFormula.Of("=1"), "g", Tolerance.Absolute(1), points, true, [])], []);
 
     private static IReadOnlyList<string> Ids(SetWish wish, ulong seed = 1) => [.. SetChooser.Choose(Pool, wish, seed).Select(exercise => exercise.Id)];

@@ -15,7 +15,7 @@ public sealed class SpreadChooserTests
 
     private static readonly SetWish TwoOfThem = new([], [], [ExerciseLevel.Standard], 20, 4);
 
-    private static Exercise Of(string id, string skill, int minutes, ExerciseLevel level = ExerciseLevel.Standard, double points = 2)
+    private static Exercise Of(string id, string skill, int minutes, ExerciseLevel level = ExerciseLevel.Standard, decimal points = 2)
     {
         var water = WaterExercise.Make();
         return water with { Id = id, Skill = skill, Minutes = minutes, Level = level, Parts = [water.Parts[0] with { Points = points }] };

@@ -4,7 +4,7 @@ namespace ClassKit.Exercises.Tests.Dealing;
 
 public sealed class DealerTests
 {
-    private static readonly MarkingScheme Marking = new("m", "Marks", 0.5, 1, 0, 0.6);
+    private static readonly MarkingScheme Marking = new("m", "Marks", 0.5m, 1, 0, 0.6m);
 
     private static Roster Class(int students) =>
         new("Class", [.. Enumerable.Range(1, students).Select(number => new Student($"student-{number}", $"Student {number}"))]);

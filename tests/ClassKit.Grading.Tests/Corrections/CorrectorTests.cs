@@ -21,7 +21,7 @@ public sealed class CorrectorTests
         var corrected = Corrector.Apply(graded, [HalfMarks]);
 
         var answer = Answer(corrected, "ada-berg", "sum");
-        Assert.Equal((Outcome.Incorrect, 1.0, 2.0), (answer.Outcome, answer.Points, answer.OutOf));
+        Assert.Equal((Outcome.Incorrect, 1.0m, 2.0m), (answer.Outcome, answer.Points, answer.OutOf));
         Assert.Equal(new AppliedCorrection(0, "Shown at the bench."), answer.Correction);
         Assert.Equal(1, corrected.Students[0].Points);
         Assert.Null(Answer(corrected, "ada-berg", "ice").Correction);
@@ -46,7 +46,7 @@ public sealed class CorrectorTests
         var answer = Answer(Corrector.Apply(graded, [HalfMarks with { Points = 2 }]), "ada-berg", "sum");
 
         Assert.False(answer.IsUndecided);
-        Assert.Equal((2.0, 2.0), (answer.Points, answer.OutOf));
+        Assert.Equal((2.0m, 2.0m), (answer.Points, answer.OutOf));
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public sealed class CorrectorTests
         var corrected = Corrector.Apply(Graded(new ReturnedBook(Ada)), [HalfMarks with { Student = "ben-okoye" }]);
 
         var ben = corrected.Students[1];
-        Assert.Equal((GradeStatus.Missing, 1.0, 8.0), (ben.Status, ben.Points, ben.OutOf));
+        Assert.Equal((GradeStatus.Missing, 1.0m, 8.0m), (ben.Status, ben.Points, ben.OutOf));
         Assert.Equal(Class.Exercises[0].Parts.Select(part => part.Id), ben.Answers.Select(answer => answer.Part.Id));
 
         // What the class has shown is read from workbooks only.

@@ -22,12 +22,12 @@ public sealed class FollowUpChooserTests
         ],
         []);
 
-    private static EarlierGrades.Answer Answer(Exercise exercise, int part, double points, string? misconception = null) =>
+    private static EarlierGrades.Answer Answer(Exercise exercise, int part, decimal points, string? misconception = null) =>
         new(exercise.Id, exercise.Parts[part].Id, "any", points, 2, 1, null) { Misconception = misconception };
 
     private static IReadOnlyList<FollowUpExercise> Choose(int minutes, IReadOnlyList<Exercise> pool, params IReadOnlyList<EarlierGrades.Answer> answers)
     {
-        var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6), [Yeast, Cost], []);
+        var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), [Yeast, Cost], []);
         return FollowUpChooser.Choose(dealt, new("s-1", "graded", "s-1.xlsx", 0, 8, answers), pool, minutes);
     }
 
@@ -48,7 +48,7 @@ public sealed class FollowUpChooserTests
     [Fact]
     public void Who_lost_less_gets_another_of_the_level_that_knows_the_misconception_met()
     {
-        var chosen = Choose(60, Pool, Answer(Yeast, 0, 0.5, "time_only"), Answer(Yeast, 1, 2));
+        var chosen = Choose(60, Pool, Answer(Yeast, 0, 0.5m, "time_only"), Answer(Yeast, 1, 2));
 
         Assert.Equal(["knowing", "rise"], Ids(chosen).Order(StringComparer.Ordinal));
         Assert.Equal(["Not so: time_only."], chosen.SelectMany(one => one.Met).Select(met => met.Words));

@@ -19,7 +19,7 @@ public sealed class IntegrityFactsTests
         []);
 
     private static readonly DealtClass Dealt = Dealer.Deal(
-        "sums", "Sums", [Sums], new("marks", "Marks", 0.4, 1, 0, 0.6),
+        "sums", "Sums", [Sums], new("marks", "Marks", 0.4m, 1, 0, 0.6m),
         new("Class", [.. Enumerable.Range(0, Students).Select(at => new Student($"student-{at:00}", $"Student {at:00}"))]), 3).Class!;
 
     /// <summary>The class, with what some students wrote in place of right formulas.</summary>

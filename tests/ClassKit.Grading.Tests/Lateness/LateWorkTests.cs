@@ -7,7 +7,7 @@ namespace ClassKit.Grading.Tests.Lateness;
 public sealed class LateWorkTests
 {
     private static readonly DateTimeOffset Due = new(2026, 11, 20, 17, 0, 0, TimeSpan.FromHours(1));
-    private static readonly DealtClass Strict = Class with { Marking = Class.Marking with { Late = new(0.1, 0.5) } };
+    private static readonly DealtClass Strict = Class with { Marking = Class.Marking with { Late = new(0.1m, 0.5m) } };
 
     private static StudentGrade Graded(DateTime? saved, DealtClass? dealt = null)
     {
@@ -28,7 +28,7 @@ public sealed class LateWorkTests
         var graded = Graded(DateTime.Parse(saved, System.Globalization.CultureInfo.InvariantCulture));
 
         Assert.Equal(days, graded.Late?.Days);
-        Assert.Equal(points, graded.Points);
+        Assert.Equal((decimal)points, graded.Points);
         Assert.Equal(8, graded.OutOf);
     }
 
@@ -43,7 +43,7 @@ public sealed class LateWorkTests
     {
         var graded = Graded(new DateTime(2026, 11, 22, 0, 0, 0, DateTimeKind.Utc), Class);
 
-        Assert.Equal((2, 0.0, 4.0), (graded.Late!.Days, graded.Late.Off, graded.Points));
+        Assert.Equal((2, 0.0m, 4.0m), (graded.Late!.Days, graded.Late.Off, graded.Points));
         var flag = Assert.Single(graded.Flags);
         Assert.Equal(FlagCodes.Late, flag.Code);
         Assert.Contains("2026-11-22 00:00 UTC, after 2026-11-20 16:00 UTC", flag.Message, StringComparison.Ordinal);
@@ -54,6 +54,6 @@ public sealed class LateWorkTests
     {
         var late = LateWork.Mark(ClassGrader.Grade(Strict, [new ReturnedBook(Ada).As("ada.xlsx") with { Modified = new DateTime(2026, 11, 21, 0, 0, 0, DateTimeKind.Utc) }]), Due);
 
-        Assert.Equal(1.8, Corrector.Apply(late, [new("ada-berg", "dough", "sum", 2, "On paper.")]).Students[0].Points);
+        Assert.Equal(1.8m, Corrector.Apply(late, [new("ada-berg", "dough", "sum", 2, "On paper.")]).Students[0].Points);
     }
 }

@@ -31,12 +31,12 @@ public sealed class GradeComparisonTests
     [Fact]
     public void Another_share_for_typed_answers_is_the_reason_and_touches_them_alone()
     {
-        var change = Assert.Single(Changes(Graded(WithMarking(Class.Marking with { AccuracyShare = 0.5 }))));
+        var change = Assert.Single(Changes(Graded(WithMarking(Class.Marking with { AccuracyShare = 0.5m }))));
 
         Assert.Equal("ada-berg", change.Student.Id);
-        Assert.Equal(0.2, change.Now.Points - change.Before.Points, 9);
+        Assert.Equal(0.2m, change.Now.Points - change.Before.Points);
         var answer = Assert.Single(change.Answers);
-        Assert.Equal(("sum", 0.8, 1.0), (answer.Answer.Part.Id, answer.Before!.Value, answer.Answer.Points));
+        Assert.Equal(("sum", 0.8m, 1.0m), (answer.Answer.Part.Id, answer.Before!.Value, answer.Answer.Points));
         Assert.Equal(["value-only earns 50 %, and earned 40 %"], answer.Why);
     }
 
@@ -92,6 +92,6 @@ public sealed class GradeComparisonTests
 
         var change = Assert.Single(Changes(now));
         Assert.Contains("nothing is graded any more", change.Why);
-        Assert.Equal((0.0, 0.0), change.Now);
+        Assert.Equal((0.0m, 0.0m), change.Now);
     }
 }

@@ -38,5 +38,5 @@ internal static class Attitude
 
     public static ScoreTable Table { get; } = new(
         [100, 100, 100, 100, 100, 100, 100],
-        [.. Rows.Split('\n').Select(row => (IReadOnlyList<double>)[.. row.Split(' ').Select(double.Parse)])]);
+        [.. Rows.Split('\n').Select(row => (IReadOnlyList<decimal>)[.. row.Split(' ').Select(decimal.Parse)])]);
 }

@@ -9,5 +9,5 @@ internal static class Lsat6
 
     public static ScoreTable Table { get; } = new(
         [1, 1, 1, 1, 1],
-        [.. Patterns.SelectMany((persons, pattern) => Enumerable.Repeat<IReadOnlyList<double>>([.. Enumerable.Range(0, 5).Select(item => (double)((pattern >> (4 - item)) & 1))], persons))]);
+        [.. Patterns.SelectMany((persons, pattern) => Enumerable.Repeat<IReadOnlyList<decimal>>([.. Enumerable.Range(0, 5).Select(item => (decimal)((pattern >> (4 - item)) & 1))], persons))]);
 }

@@ -17,16 +17,16 @@ public sealed class SpreadStatisticsTests
     private static ClassGrades Grades()
     {
         List<StudentGrade> students = [Student("s-1", ("a", 2), ("b", 1)), Student("s-2", ("a", 0), ("b", 0)), Student("s-3", ("a", 1), ("c", 2))];
-        var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6), Exercises, [.. students.Select(student => student.Student)]);
+        var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), Exercises, [.. students.Select(student => student.Student)]);
         return new ClassGrades(dealt, students, []);
     }
 
-    private static StudentGrade Student(string id, params (string Exercise, double Points)[] earned) => new(
+    private static StudentGrade Student(string id, params (string Exercise, decimal Points)[] earned) => new(
         new(new(id, id), "", [], [.. earned.Select(one => new DealtAnswer(one.Exercise, "y", "", new("S", 1, 1), "", 2))]),
         GradeStatus.Graded, null,
         [.. earned.Select(one => Answer(Exercises.Single(exercise => exercise.Id == one.Exercise), one.Points))], []);
 
-    private static AnswerGrade Answer(Exercise exercise, double points) => new(
+    private static AnswerGrade Answer(Exercise exercise, decimal points) => new(
         exercise, exercise.Parts[0], Outcome.ValueOnly, points, 2, CellValue.FromNumber(2), 2, null, null, "", new Dictionary<string, double>());
 
     [Fact]

@@ -53,9 +53,9 @@ public class StatisticsInRTests
     private static ScoreTable Random(ulong seed)
     {
         var random = SeededDraws.For(seed, "item statistics");
-        var most = Enumerable.Range(0, 3 + random.Below(12)).Select(_ => 1.0 + random.Below(4)).ToList();
+        var most = Enumerable.Range(0, 3 + random.Below(12)).Select(_ => 1m + random.Below(4)).ToList();
         var students = Enumerable.Range(0, 10 + random.Below(60)).Select(_ => random.Below(100)).ToList();
-        return new(most, [.. students.Select(ability => (IReadOnlyList<double>)[.. most.Select(points => Math.Round(points * (random.Below(100) < ability ? 2 : random.Below(3)), MidpointRounding.AwayFromZero) / 2)])]);
+        return new(most, [.. students.Select(ability => (IReadOnlyList<decimal>)[.. most.Select(points => Math.Round(points * (random.Below(100) < ability ? 2 : random.Below(3)), MidpointRounding.AwayFromZero) / 2)])]);
     }
 
     private static string Write(ScoreTable table, string file)

@@ -38,7 +38,7 @@ public class UndefinedStatisticsTests
     [Fact]
     public void The_order_of_students_changes_nothing()
     {
-        double[][] rows = [[1, 0, 1], [0, 0, 1], [1, 1, 1], [0, 1, 0], [1, 0, 0], [1, 1, 0], [0, 0, 0]];
+        decimal[][] rows = [[1, 0, 1], [0, 0, 1], [1, 1, 1], [0, 1, 0], [1, 0, 0], [1, 1, 0], [0, 0, 0]];
         var forward = ItemStatistics.Of(new([1, 1, 1], rows));
         var backward = ItemStatistics.Of(new([1, 1, 1], [.. rows.Reverse()]));
         Assert.All(forward.Zip(backward), pair => Assert.Equal(pair.First.Discrimination!.Value, pair.Second.Discrimination!.Value, 1e-12));

@@ -9,7 +9,7 @@ public sealed class SkillSummaryTests
     private static readonly IReadOnlyList<Exercise> Exercises = [Exercise("one", "weighing"), Exercise("two", "weighing"), Exercise("three", "yeast")];
 
     private static readonly DealtClass Dealt = Dealer.Deal(
-        "l", "L", Exercises, new("marks", "Marks", 0.4, 1, 0, 0.6), new("Class", [.. Enumerable.Range(0, 4).Select(at => new Student($"s-{at}", $"S {at}"))]), 5).Class!;
+        "l", "L", Exercises, new("marks", "Marks", 0.4m, 1, 0, 0.6m), new("Class", [.. Enumerable.Range(0, 4).Select(at => new Student($"s-{at}", $"S {at}"))]), 5).Class!;
 
     private static Exercise Exercise(string id, string skill) => new(
         id, id, skill, ExerciseLevel.Standard, 5, "arithmetic", "Double it.",

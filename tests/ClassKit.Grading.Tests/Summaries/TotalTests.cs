@@ -9,21 +9,21 @@ public sealed class TotalTests
     private static readonly TotalRule Best = new(2, null);
 
     /// <summary>Answers of exercises of one part each, in workbook order: what each earned and what it could earn.</summary>
-    private static StudentGrade Student(TotalRule rule, params (string Exercise, double Points, double OutOf)[] answers) => new(
+    private static StudentGrade Student(TotalRule rule, params (string Exercise, decimal Points, decimal OutOf)[] answers) => new(
         new(new("s", "S"), "s.xlsx", [], []), GradeStatus.Graded, "s.xlsx",
         [.. answers.Select(answer => Answer(answer.Exercise, answer.Points, answer.OutOf))], [])
     {
         Rule = rule,
     };
 
-    private static AnswerGrade Answer(string id, double points, double outOf)
+    private static AnswerGrade Answer(string id, decimal points, decimal outOf)
     {
         var part = new Part("a", "How much?", CellFormula.Of("=mass"), "g", Tolerance.Absolute(0.5), 10, true, []);
         var exercise = new Exercise(id, id, "weighing", ExerciseLevel.Standard, 5, "arithmetic", "Weigh it.", [new("mass", "Mass", "g", 100, 900, 1)], [], [part], []);
         return new(exercise, part, Outcome.Sound, points, outOf, CellValue.Blank, 1, null, null, "", new Dictionary<string, double>());
     }
 
-    private static (double, double, string) Total(StudentGrade student) => (student.Points, student.OutOf, string.Join(" ", student.Total.Uncounted.Order()));
+    private static (decimal, decimal, string) Total(StudentGrade student) => (student.Points, student.OutOf, string.Join(" ", student.Total.Uncounted.Order()));
 
     [Fact]
     public void Everything_counts_unless_the_scheme_says_otherwise()
@@ -41,16 +41,16 @@ public sealed class TotalTests
     [Fact]
     public void Of_two_alike_the_first_in_the_workbook_counts()
     {
-        Assert.Equal((13, 30, "c"), Total(Student(Best, ("a", 10, 20), ("b", 3, 10), ("c", 1.5, 5))));
+        Assert.Equal((13, 30, "c"), Total(Student(Best, ("a", 10, 20), ("b", 3, 10), ("c", 1.5m, 5))));
     }
 
     [Fact]
     public void The_noise_of_adding_does_not_decide_between_two_alike()
     {
         // 0.1 + 0.2 is a little more than 0.3 in binary, and both are a tenth of 3 points.
-        var student = Student(new(1, null), ("a", 0.3, 3), ("b", 0.1, 1.5), ("b", 0.2, 1.5));
+        var student = Student(new(1, null), ("a", 0.3m, 3), ("b", 0.1m, 1.5m), ("b", 0.2m, 1.5m));
 
-        Assert.Equal((0.3, 3, "b"), Total(student));
+        Assert.Equal((0.3m, 3, "b"), Total(student));
     }
 
     [Fact]
@@ -75,9 +75,9 @@ public sealed class TotalTests
     [Fact]
     public void Lateness_takes_its_share_off_the_limited_total()
     {
-        var late = Student(new(null, 12), ("a", 8, 10), ("b", 9, 10)) with { Late = new(1, 0.1) };
+        var late = Student(new(null, 12), ("a", 8, 10), ("b", 9, 10)) with { Late = new(1, 0.1m) };
 
-        Assert.Equal((10.8, 12, ""), Total(late));
+        Assert.Equal((10.8m, 12, ""), Total(late));
     }
 
     [Theory]

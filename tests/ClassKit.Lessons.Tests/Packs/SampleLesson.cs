@@ -27,7 +27,7 @@ internal static class SampleLesson
         "Baking 101", "Kitchen 2", 24, 8, 6, 150, Temperature.FromCelsius(22), 0, Mass.FromGrams(1), Mass.FromGrams(0.1), 4, ["egg", "sesame"], UnitSystem.Both);
 
     public static Lesson Of(params LessonFormula[] formulas) => new(
-        "sample", "Sample", "", 150, [], [], [], [], [], [], [], formulas, [], new MarkingScheme("marks", "Marks", 0.5, 1, 0, 0.6), new PracticalRubric("bench", "Bench", [], [], ""), "", "");
+        "sample", "Sample", "", 150, [], [], [], [], [], [], [], formulas, [], new MarkingScheme("marks", "Marks", 0.5m, 1, 0, 0.6m), new PracticalRubric("bench", "Bench", [], [], ""), "", "");
 
     public static LessonFormula Bread(
         string id, Leavening leavening, string piece, double loss, double mix, double from, double to, MethodStep[] steps, params (string Ingredient, double Percent)[] lines) => new(

@@ -17,7 +17,7 @@ internal static class SampleClass
 
     public static DealtClass Dealt { get; } = new(
         "rise", "How Small Breads Rise", "Pastry Arts, section B", 2026,
-        new("points", "Points for calculations", 0.5, 1, 0, 0.6),
+        new("points", "Points for calculations", 0.5m, 1, 0, 0.6m),
         SampleExercises.All,
         [.. Names.Select(Deal)]);
 

@@ -18,7 +18,7 @@ internal static class SamplePages
         pages["rehearsal.html"] = HtmlPages.Rehearsal(SampleRehearsal.Report);
         pages["follow-up.html"] = HtmlPages.FollowUp(SampleClass.Dealt, SampleClass.Dealt.Students.ToDictionary(student => student.Student.Id, _ => (IReadOnlyList<FollowUpExercise>)
         [
-            new(SampleExercises.Hydration, 1.5, true, SampleExercises.Hydration.Parts[0].Misconceptions),
+            new(SampleExercises.Hydration, 1.5m, true, SampleExercises.Hydration.Parts[0].Misconceptions),
             new(SampleExercises.Scaling, 2, false, []),
         ]));
         pages["answer-key.html"] = string.Concat(HtmlPages.AnswerKey(SampleClass.Dealt));

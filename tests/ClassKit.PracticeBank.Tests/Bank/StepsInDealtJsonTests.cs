@@ -9,7 +9,7 @@ public sealed class StepsInDealtJsonTests
     public void Steps_are_still_there_when_a_deal_is_read_again_for_grading()
     {
         var exercise = PracticeBank.Of("hot_weekend");
-        var dealt = Dealer.Deal("bank", "Bank", [exercise], new("marks", "Marks", 0.4, 1, 0, 0.6), new("Class", [new("s-1", "Student")]), 1).Class!;
+        var dealt = Dealer.Deal("bank", "Bank", [exercise], new("marks", "Marks", 0.4m, 1, 0, 0.6m), new("Class", [new("s-1", "Student")]), 1).Class!;
         var again = DealtJson.Read("dealt.json", DealtJson.Write(dealt)).Model!;
 
         var (before, after) = (Solution(dealt), Solution(again));

@@ -14,7 +14,7 @@ public sealed class BankRehearsalTests
     /// <summary>Besides wrong turns: how the parts before and after one are answered.</summary>
     private static readonly AnswerWay[] Otherwise = [AnswerWay.Cells, AnswerWay.OneGo, AnswerWay.Cells, AnswerWay.Typed, AnswerWay.PartlyTyped, AnswerWay.TypedWithUnit, AnswerWay.Slip, AnswerWay.Blank];
 
-    private static readonly MarkingScheme Marking = new("marks", "Marks", 0.4, 1, 0, 0.6);
+    private static readonly MarkingScheme Marking = new("marks", "Marks", 0.4m, 1, 0, 0.6m);
 
     public static TheoryData<string> Skills => [.. PracticeBank.Exercises.Select(exercise => exercise.Skill).Distinct()];
 

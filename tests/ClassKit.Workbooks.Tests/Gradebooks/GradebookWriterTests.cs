@@ -41,7 +41,7 @@ public sealed class GradebookWriterTests
     [Fact]
     public void What_lateness_costs_is_taken_off_the_total_and_follows_what_is_typed_there()
     {
-        var grades = SampleGrades.Grades with { Students = [SampleGrades.Grades.Students[0] with { Late = new(2, 0.2) }, .. SampleGrades.Grades.Students.Skip(1)] };
+        var grades = SampleGrades.Grades with { Students = [SampleGrades.Grades.Students[0] with { Late = new(2, 0.2m) }, .. SampleGrades.Grades.Students.Skip(1)] };
 
         var late = ReturnedWorkbookReader.Read(GradebookWriter.Write(grades, SampleGrades.Summary)).Workbook!;
 
@@ -198,9 +198,9 @@ public sealed class GradebookWriterTests
             var isTotalled = student.OutOf > 0;
             var row = 7 + index;
             Assert.Contains("SUM", gradebook.Find(new("Gradebook", row, Total))!.Formula, StringComparison.Ordinal);
-            Assert.Equal(isTotalled ? student.Points : null, Points(gradebook, row, Total));
-            Assert.Equal(isTotalled ? student.OutOf : null, Points(gradebook, row, Total + 1));
-            if (isTotalled) Assert.Equal(student.Points / student.OutOf, Points(gradebook, row, Total + 2)!.Value, 12);
+            Assert.Equal(isTotalled ? (double)student.Points : null, Points(gradebook, row, Total));
+            Assert.Equal(isTotalled ? (double)student.OutOf : null, Points(gradebook, row, Total + 1));
+            if (isTotalled) Assert.Equal((double)(student.Points / student.OutOf), Points(gradebook, row, Total + 2)!.Value, 12);
             else Assert.Null(Points(gradebook, row, Total + 2));
         }
     }
@@ -214,8 +214,8 @@ public sealed class GradebookWriterTests
             foreach (var outcome in Enum.GetValues<Outcome>())
                 Assert.Equal((outcome, part.Counts[outcome]), (outcome, (int)gradebook.Find(new("Parts", row, 4 + (int)outcome))!.Stored.Number));
             Assert.Equal(part.Judged, gradebook.Find(new("Parts", row, 12))!.Stored.Number);
-            Assert.Equal(part.RightShare!.Value, gradebook.Find(new("Parts", row, 13))!.Stored.Number, 12);
-            Assert.Equal(part.UnderstoodShare!.Value, gradebook.Find(new("Parts", row, 14))!.Stored.Number, 12);
+            Assert.Equal((double)part.RightShare!.Value, gradebook.Find(new("Parts", row, 13))!.Stored.Number, 12);
+            Assert.Equal((double)part.UnderstoodShare!.Value, gradebook.Find(new("Parts", row, 14))!.Stored.Number, 12);
         }
     }
 

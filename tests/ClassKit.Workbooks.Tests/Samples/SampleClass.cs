@@ -80,7 +80,7 @@ internal static class SampleClass
 
     public static readonly IReadOnlyList<Exercise> Exercises = [Hydration, WaterTemperature, Soda];
 
-    public static readonly MarkingScheme Marking = new("calculations", "Calculations", 0.5, 1, 0, 0.6);
+    public static readonly MarkingScheme Marking = new("calculations", "Calculations", 0.5m, 1, 0, 0.6m);
 
     public static readonly DealtClass Dealt = new(
         "three_leavenings",

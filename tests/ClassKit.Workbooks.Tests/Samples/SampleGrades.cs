@@ -31,10 +31,10 @@ internal static class SampleGrades
     public static readonly ClassSummary Summary = ClassSummarizer.Summarize(Grades);
 
     /// <summary>What a share of points an outcome earns here; any numbers would do.</summary>
-    private static double ShareOf(Outcome outcome) => outcome switch
+    private static decimal ShareOf(Outcome outcome) => outcome switch
     {
         Outcome.Sound or Outcome.FollowThrough => 1,
-        Outcome.ValueOnly => 0.25,
+        Outcome.ValueOnly => 0.25m,
         _ => 0,
     };
 
