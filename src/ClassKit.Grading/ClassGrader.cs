@@ -31,7 +31,7 @@ public sealed class ClassGrader
     }
 
     /// <summary>Where to put what is judged.</summary>
-    public JudgedFiles Begin() => new(_dealt.Marking);
+    public JudgedFiles Begin() => new(_dealt);
 
     /// <summary>Finds out whose a file is and judges what is in it. Can be called from several threads at once.</summary>
     public JudgedFile Judge(ReturnedFile file)
@@ -40,11 +40,16 @@ public sealed class ClassGrader
         if (file.IsLeftover) return new(file, null, null);
         var named = _owners.ByFileName(file.Path);
         if (file.Workbook is not { } workbook) return new(file, named, null);
-        var owner = _owners.ByContent(workbook);
+        var numbers = new DealtNumbers(_dealt, workbook);
+        var owner = _owners.ByContent(workbook, numbers);
         if (owner.Student is null && named is not null) owner = new(named, OwnerEvidence.FileName);
+        var marks = DealMarks.In(workbook);
+        var origin = DealEvidence.Weigh(_dealt, marks, numbers, owner.Student);
+        if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null)) return new(file, owner.Student, null) { Other = OtherDeal.Of(_dealt, marks) };
         if (owner.Student is not { } student) return new(file, null, null);
 
         var flags = FlagOwner(file, owner, named);
+        if (origin == DealOrigin.Doubtful) flags.Add(DealEvidence.Doubt(file.Path, marks, _dealt));
         return new(file, student, new(student, GradeStatus.Graded, file.Path, _grader.Grade(student, workbook, flags), flags) { Rule = _dealt.Marking.Total });
     }
 
@@ -55,7 +60,7 @@ public sealed class ClassGrader
         ArgumentNullException.ThrowIfNull(files);
         var inOrder = files.Files.OrderBy(file => file.Path, StringComparer.Ordinal).ToList();
         var byStudent = inOrder.Where(file => file.Student is not null).ToLookup(file => file.Student!.Student.Id);
-        var chooser = new VersionChooser(_dealt.Marking);
+        var chooser = new VersionChooser(_dealt);
         var settled = _dealt.Students.Select(student => chooser.Choose(student, [.. byStudent[student.Student.Id]])).ToList();
         return WithFacts(new(_dealt, [.. settled.Select(student => student.Grade)],
         [
@@ -88,6 +93,7 @@ public sealed class ClassGrader
     private AccountedFile OfNobody(JudgedFile file)
     {
         if (file.IsLeftover) return file.As(FileFate.Leftover, file.Refusal);
+        if (file.Other is { } other) return file.As(FileFate.OtherDeal, OtherDealWords.Why(other, _dealt));
         return file.IsRead
             ? file.As(FileFate.NotOfThisClass, $"This workbook was not dealt to anyone in {_dealt.Cohort}: it carries no id of this class, and its numbers are nobody's. Was it dealt for another class or lesson?")
             : file.As(FileFate.Refused, file.Refusal);

@@ -11,4 +11,7 @@ public enum DealPurpose
 
     /// <summary>Practice aimed at what was missed, after grading.</summary>
     FollowUp,
+
+    /// <summary>Work of an invented class, with the numbers of graded work.</summary>
+    Rehearsal,
 }

@@ -8,6 +8,9 @@ public sealed record DealSettings(DealPurpose Purpose, NumbersToAvoid Avoid)
     /// <summary>Graded work, the first of its kind.</summary>
     public static DealSettings Usual { get; } = new(DealPurpose.Graded, NumbersToAvoid.None);
 
+    /// <summary>How sets were chosen where students have different ones; empty where everyone gets the same. Part of the deal's identity.</summary>
+    public string Choice { get; init; } = "";
+
     /// <summary>The ids of each student's exercises, by student id; null where everyone gets all.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>>? Sets { get; init; }
 

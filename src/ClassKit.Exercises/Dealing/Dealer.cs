@@ -43,12 +43,17 @@ public static class Dealer
 
         return problems.Count > 0
             ? new(null, problems, notes)
-            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants)) { TimeZone = roster.TimeZone }, problems, notes);
+            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants))
+            {
+                Identity = DealIdentity.Of(lesson, lessonTitle, roster.Cohort, seed, settings, exercises),
+                Purpose = settings.Purpose,
+                TimeZone = roster.TimeZone,
+            }, problems, notes);
     }
 
     private static string StreamOf(DealPurpose purpose) => purpose switch
     {
-        DealPurpose.Graded => "variant",
+        DealPurpose.Graded or DealPurpose.Rehearsal => "variant",
         DealPurpose.Practice => "practice",
         DealPurpose.FollowUp => "follow-up",
     };

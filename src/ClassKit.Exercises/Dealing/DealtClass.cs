@@ -17,6 +17,12 @@ public sealed record DealtClass(
     IReadOnlyList<Exercise> Exercises,
     IReadOnlyList<DealtStudent> Students)
 {
+    /// <summary>Which deal this is; null for one made before deals had identities.</summary>
+    public DealIdentity? Identity { get; init; }
+
+    /// <summary>What it is for.</summary>
+    public DealPurpose Purpose { get; init; }
+
     /// <summary>Where the class's clocks are set to; null if nobody has said.</summary>
     public ClassTimeZone? TimeZone { get; init; }
 

@@ -18,10 +18,25 @@ public sealed class PracticeLayout
     /// <summary>The words in the cell to the left of the student's id.</summary>
     public const string StudentIdLabel = "Student id";
 
+    /// <summary>The defined name of the cell with the deal's code.</summary>
+    public const string DealCodeName = "_deal_code";
+
+    /// <summary>The words in the cell to the left of the deal's code.</summary>
+    public const string DealCodeLabel = "Deal code";
+
+    /// <summary>The words in the cell to the left of the class's name.</summary>
+    public const string ClassLabel = "Class";
+
+    /// <summary>What the title of the first sheet begins with, before the lesson's.</summary>
+    public const string TitlePrefix = "Practice: ";
+
     private PracticeLayout(IReadOnlyList<ExerciseLayout> exercises) => Exercises = exercises;
 
     /// <summary>The cell that carries the student's id.</summary>
     public static CellAddress StudentId => new(StartSheet, 4, 3);
+
+    /// <summary>The cell that carries the deal's code; the subtitle of every exercise's sheet says it too.</summary>
+    public static CellAddress DealCode => StudentId with { Row = StudentId.Row + 2 };
 
     /// <summary>The exercises, in order.</summary>
     public IReadOnlyList<ExerciseLayout> Exercises { get; }

@@ -11,6 +11,9 @@ namespace ClassKit.Grading;
 /// <param name="Reason">Why it does not count, in words that can be forwarded to the student; empty for one that does.</param>
 public sealed record AccountedFile(string File, string? Digest, DateTime? Modified, FileFate Fate, Student? Student, string Reason)
 {
+    /// <summary>Which deal it is from, if it is another than the one that was graded; else null.</summary>
+    public OtherDeal? Other { get; init; }
+
     /// <summary>Who saved it last, as it says itself; null if it does not say. Compared within the class and never shown.</summary>
     public string? SavedBy { get; init; }
 }

@@ -15,6 +15,9 @@ public enum FileFate
     /// <summary>It is a workbook, but nobody of this class was dealt it.</summary>
     NotOfThisClass,
 
+    /// <summary>It is a workbook of another deal, and was not graded.</summary>
+    OtherDeal,
+
     /// <summary>Programs or operating systems left it there; nobody handed it in.</summary>
     Leftover,
 }

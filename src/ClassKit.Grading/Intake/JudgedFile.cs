@@ -13,7 +13,11 @@ public sealed class JudgedFile
     /// <summary>The path of the file.</summary>
     public string Path => _file.Path;
 
+    /// <summary>Whose it is, or seems to be.</summary>
     internal DealtStudent? Student { get; }
+
+    /// <summary>Which deal it is from, if it is another than the one at hand.</summary>
+    internal OtherDeal? Other { get; init; }
 
     /// <summary>The grade; null if there was no workbook of this class, or once another of the same student counts.</summary>
     internal StudentGrade? Grade { get; private set; }
@@ -42,5 +46,5 @@ public sealed class JudgedFile
     internal DateTime? Changed => _file.Modified ?? _file.Dated;
 
     /// <summary>The file accounted for.</summary>
-    internal AccountedFile As(FileFate fate, string reason = "") => new(Path, Digest, _file.Modified, fate, Student?.Student, reason) { SavedBy = _file.SavedBy };
+    internal AccountedFile As(FileFate fate, string reason = "") => new(Path, Digest, _file.Modified, fate, Student?.Student, reason) { SavedBy = _file.SavedBy, Other = Other };
 }

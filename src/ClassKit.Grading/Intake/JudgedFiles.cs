@@ -11,7 +11,7 @@ public sealed class JudgedFiles
     private readonly Dictionary<string, JudgedFile> _counting = new(StringComparer.Ordinal);
     private readonly Lock _lock = new();
 
-    internal JudgedFiles(MarkingScheme marking) => _order = new(marking);
+    internal JudgedFiles(DealtClass dealt) => _order = new(dealt);
 
     /// <summary>All of them, in the order in which they came.</summary>
     internal IReadOnlyList<JudgedFile> Files => _files;

@@ -4,8 +4,10 @@ using ClassKit.Exercises;
 namespace ClassKit.Grading;
 
 /// <summary>Chooses among the files of one student as the marking scheme says, and says of each what became of it.</summary>
-internal sealed class VersionChooser(MarkingScheme marking) : IComparer<JudgedFile>
+internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
 {
+    private readonly MarkingScheme _marking = dealt.Marking;
+
     /// <summary>More of a student's files than these nobody wants to read of; all of them are accounted for one by one.</summary>
     private const int MostNamed = 8;
 
@@ -15,16 +17,23 @@ internal sealed class VersionChooser(MarkingScheme marking) : IComparer<JudgedFi
     public (StudentGrade Grade, IReadOnlyList<AccountedFile> Files) Choose(DealtStudent student, IReadOnlyList<JudgedFile> files)
     {
         var versions = files.Where(file => file.IsGraded).Order(this).ToList();
-        var refused = files.Where(file => !file.IsGraded).ToList();
-        if (versions.Count == 0) return (Ungraded(student, refused), [.. refused.Select(file => file.As(FileFate.Refused, file.Refusal))]);
+        var refused = files.Where(file => !file.IsGraded && file.Other is null).ToList();
+        List<AccountedFile> others =
+        [
+            .. refused.Select(file => file.As(FileFate.Refused, file.Refusal)),
+            .. files.Where(file => file.Other is not null).Select(file => file.As(FileFate.OtherDeal, OtherDealWords.Why(file.Other!, dealt))),
+        ];
+        var strays = OfOtherDeals(others);
+        if (versions.Count == 0) return (Ungraded(student, refused, strays), others);
 
         var counts = versions[0];
         var grade = counts.Grade!;
-        return (files.Count == 1 ? grade : grade with { Flags = [.. grade.Flags, Several(student, counts, files)] },
+        var several = versions.Count + refused.Count > 1 ? [Several(student, counts, [.. versions, .. refused])] : (IEnumerable<Flag>)[];
+        return (grade with { Flags = [.. grade.Flags, .. several, .. strays] },
         [
             counts.As(FileFate.Graded),
             .. versions.Skip(1).Select(version => version.As(FileFate.OtherVersion, Why(student, version, counts))),
-            .. refused.Select(file => file.As(FileFate.Refused, file.Refusal)),
+            .. others,
         ]);
     }
 
@@ -34,7 +43,7 @@ internal sealed class VersionChooser(MarkingScheme marking) : IComparer<JudgedFi
         ArgumentNullException.ThrowIfNull(x);
         ArgumentNullException.ThrowIfNull(y);
         var (points, time) = (Nullable.Compare(y.Points, x.Points), Nullable.Compare(y.Changed, x.Changed));
-        var (first, second) = marking.Versions switch
+        var (first, second) = _marking.Versions switch
         {
             VersionChoice.Best => (points, time),
             VersionChoice.Newest => (time, points),
@@ -42,18 +51,21 @@ internal sealed class VersionChooser(MarkingScheme marking) : IComparer<JudgedFi
         return first != 0 ? first : second != 0 ? second : string.CompareOrdinal(x.Path, y.Path);
     }
 
-    private StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused)
+    private StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused, IEnumerable<Flag> strays)
     {
         var grade = refused.Count == 0
             ? new StudentGrade(student, GradeStatus.Missing, null, [], [])
             : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag(FlagCodes.UnreadableFile, $"{file.Path}: {file.Refusal}"))]);
-        return grade with { Rule = marking.Total };
+        return grade with { Rule = _marking.Total, Flags = [.. grade.Flags, .. strays] };
     }
+
+    private static List<Flag> OfOtherDeals(IEnumerable<AccountedFile> files) =>
+        [.. files.Where(file => file.Fate == FileFate.OtherDeal).Take(MostNamed).Select(file => new Flag(FlagCodes.OtherDeal, $"{file.File}: {file.Reason}"))];
 
     private string Why(DealtStudent student, JudgedFile version, JudgedFile counts)
     {
         if (version.Digest is not null && version.Digest == counts.Digest) return $"The same file as {counts.Path}, byte for byte, which was graded.";
-        var because = marking.Versions switch
+        var because = _marking.Versions switch
         {
             VersionChoice.Newest when version.Changed is null || counts.Changed is null => "it says when it was changed",
             VersionChoice.Newest when version.Changed != counts.Changed => $"it was changed last, {Day(counts.Changed)}, and this one {Day(version.Changed)}",

@@ -21,6 +21,12 @@ public static class FlagCodes
     /// <summary>A student returned more than one file.</summary>
     public const string SeveralFiles = "several-files";
 
+    /// <summary>A student returned a workbook of another deal, which was not graded.</summary>
+    public const string OtherDeal = "other-deal";
+
+    /// <summary>What a workbook says of its deal does not agree with itself or with its numbers.</summary>
+    public const string DealDoubtful = "deal-doubtful";
+
     /// <summary>A formula that we cannot evaluate.</summary>
     public const string FormulaToLookAt = "formula-to-look-at";
 

@@ -31,6 +31,7 @@ public static class OutcomeWords
         FileFate.OtherVersion => "other-version",
         FileFate.Refused => "refused",
         FileFate.NotOfThisClass => "not-of-this-class",
+        FileFate.OtherDeal => "other-deal",
         FileFate.Leftover => "leftover",
     };
 }

@@ -38,7 +38,7 @@ public static class DealPractice
         var spread = wish.IsSpread ? SpreadChooser.Choose(set.Pool, wish.Set, roster.Students, wish.Seed) : null;
         var exercises = spread?.Exercises ?? set.Exercises;
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return (Produced.Nothing(PracticeSet.Clash(folder, clash)), null);
-        var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, roster, wish.Seed, DealSettings.Usual with { Sets = spread?.Sets });
+        var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, roster, wish.Seed, DealSettings.Usual with { Purpose = wish.Purpose, Choice = wish.Choice, Sets = spread?.Sets });
         if (result.Class is not { } dealt)
             return (Produced.Nothing(PracticeSet.Undealt(folder, result)), null);
         return (new(

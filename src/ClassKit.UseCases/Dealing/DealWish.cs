@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClassKit.Exercises;
 
 namespace ClassKit.UseCases;
@@ -6,4 +7,12 @@ namespace ClassKit.UseCases;
 /// <param name="Set">Which exercises.</param>
 /// <param name="IsSpread">True for different sets of equal weight, false for the same set for everyone.</param>
 /// <param name="Seed">Decides every draw.</param>
-public sealed record DealWish(SetWish Set, bool IsSpread, ulong Seed);
+public sealed record DealWish(SetWish Set, bool IsSpread, ulong Seed)
+{
+    /// <summary>What it is for.</summary>
+    public DealPurpose Purpose { get; init; }
+
+    /// <summary>How sets are chosen where students have different ones; see <see cref="DealSettings.Choice"/>.</summary>
+    internal string Choice => !IsSpread ? "" : string.Create(CultureInfo.InvariantCulture,
+        $"spread; exercises {string.Join(' ', Set.Exercises)}; skills {string.Join(", ", Set.Skills)}; levels {string.Join(' ', Set.Levels)}; minutes {Set.Minutes}; points {Set.Points}");
+}

@@ -14,6 +14,14 @@ internal sealed record DealtDocument
     public required string LessonTitle { get; init; }
     public required string Cohort { get; init; }
 
+    /// <summary>Absent in a deal made before deals had identities.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IdentityEntry? Identity { get; init; }
+
+    /// <summary>practice, follow-up or rehearsal; absent for work that is graded.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Purpose { get; init; }
+
     /// <summary>The IANA name of the zone that the class's clocks are set to; absent where nobody has said.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? TimeZone { get; init; }
@@ -22,6 +30,10 @@ internal sealed record DealtDocument
     public required MarkingEntry Marking { get; init; }
     public required IReadOnlyList<ExerciseEntry> Exercises { get; init; }
     public required IReadOnlyList<StudentEntry> Students { get; init; }
+
+    /// <param name="Code">To read aloud.</param>
+    /// <param name="Digest">The SHA-256 that it is the short form of.</param>
+    internal sealed record IdentityEntry(string Code, string Digest);
 
     internal sealed record MarkingEntry(
         string Id, string Title, decimal AccuracyShare, decimal FollowThroughShare, decimal MisconceptionShare, decimal TeachAgainBelow,

@@ -54,6 +54,8 @@ public static class DealtJson
             Lesson = dealt.Lesson,
             LessonTitle = dealt.LessonTitle,
             Cohort = dealt.Cohort,
+            Identity = dealt.Identity is { } identity ? new(identity.Code, identity.Digest) : null,
+            Purpose = Word(dealt.Purpose),
             TimeZone = dealt.TimeZone?.Id,
             Seed = dealt.Seed,
             Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
@@ -107,7 +109,31 @@ public static class DealtJson
         [.. document.Exercises.Select(Model)],
         [.. document.Students.Select(Model)])
     {
+        Identity = document.Identity is { } identity ? Identity(identity) : null,
+        Purpose = Purpose(document.Purpose),
         TimeZone = document.TimeZone is { } zone ? Zone(zone) : null,
+    };
+
+    private static DealIdentity Identity(DealtDocument.IdentityEntry entry) =>
+        DealIdentity.Read(entry.Digest) is { } identity && identity.Code == entry.Code
+            ? identity
+            : throw new FormatException($"Its identity has the code “{entry.Code}” and the digest “{entry.Digest}”, which do not belong together");
+
+    private static string? Word(DealPurpose purpose) => purpose switch
+    {
+        DealPurpose.Graded => null,
+        DealPurpose.Practice => "practice",
+        DealPurpose.FollowUp => "follow-up",
+        DealPurpose.Rehearsal => "rehearsal",
+    };
+
+    private static DealPurpose Purpose(string? word) => word switch
+    {
+        null => DealPurpose.Graded,
+        "practice" => DealPurpose.Practice,
+        "follow-up" => DealPurpose.FollowUp,
+        "rehearsal" => DealPurpose.Rehearsal,
+        _ => throw new FormatException($"“{word}” is nothing that is dealt for; expected practice, follow-up or rehearsal"),
     };
 
     private static ClassTimeZone Zone(string id) =>

@@ -84,6 +84,7 @@ public static class GradeClass
         int With(GradeStatus status) => grades.Students.Count(student => student.Status == status);
         List<string> notes =
         [
+            .. OtherDealWords.Mostly(grades) is { } mostly ? [mostly] : (IEnumerable<string>)[],
             $"{With(GradeStatus.Graded)} of {grades.Students.Count} students graded, {With(GradeStatus.Missing)} missing, {With(GradeStatus.Unreadable)} unreadable; {Others(grades)}.",
         ];
         var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);

@@ -46,7 +46,7 @@ public static class MakeFollowUp
         var exercises = pool.UnionBy(before.Exercises, exercise => exercise.Id).Where(exercise => used.Contains(exercise.Id)).OrderBy(exercise => exercise.Skill, StringComparer.Ordinal).ThenBy(exercise => exercise.Level).ToList();
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return Produced.Nothing(PracticeSet.Clash(folder, clash));
         var result = Dealer.Deal(
-            $"{before.Lesson}-follow-up", $"Follow-up to {before.LessonTitle}", exercises, before.Marking, new(before.Cohort, practising) { TimeZone = before.TimeZone }, wish.Seed,
+            $"{before.Lesson}-follow-up", FollowUpTitle.Of(before.LessonTitle), exercises, before.Marking, new(before.Cohort, practising) { TimeZone = before.TimeZone }, wish.Seed,
             new(DealPurpose.FollowUp, NumbersToAvoid.OfEach(before)) { Sets = practising.ToDictionary(student => student.Id, student => (IReadOnlyList<string>)[.. chosen[student.Id].Select(one => one.Exercise.Id)]) });
         if (result.Class is not { } dealt)
             return Produced.Nothing(PracticeSet.Undealt(folder, result));

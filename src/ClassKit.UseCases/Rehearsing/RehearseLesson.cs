@@ -30,7 +30,7 @@ public static class RehearseLesson
         var seed = wish.Seed;
         var invented = InventedClass.Invent(students, seed);
         var roster = new Roster("Invented class", [.. invented.Select(student => student.Student)]);
-        var (dealing, dealt) = DealPractice.Make(set, roster, wish, folder);
+        var (dealing, dealt) = DealPractice.Make(set, roster, wish with { Purpose = DealPurpose.Rehearsal }, folder);
         if (dealt is null) return dealing;
 
         var answers = invented.Zip(dealt.Students, (student, seat) => Answer(dealt, student, seat, seed)).ToList();

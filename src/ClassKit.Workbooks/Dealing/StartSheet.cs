@@ -27,13 +27,13 @@ internal static class StartSheet
         sheet.AsPage();
         SetColumns(sheet);
         WriteWhose(sheet, dealt, student);
-        var row = WriteSteps(sheet, Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag), 7);
+        var row = WriteSteps(sheet, Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag), PracticeLayout.DealCode.Row + 2);
         row = WriteLegend(sheet, row + 1);
         row = WriteContents(sheet, layout, dealt.IsSameForAll, row + 1);
 
         sheet.TabColor = Palette.Answer;
         sheet.SheetView.ZoomScale = 110;
-        sheet.SetUpPage(sheet.Range(1, Number, row, Points), XLPageOrientation.Portrait, student.Student.Name, dealt.Cohort);
+        sheet.SetUpPage(sheet.Range(1, Number, row, Points), XLPageOrientation.Portrait, student.Student.Name, dealt.Cohort, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
 
@@ -50,12 +50,15 @@ internal static class StartSheet
     private static void WriteWhose(IXLWorksheet sheet, DealtClass dealt, DealtStudent student)
     {
         Row(sheet, 1).AsTitle();
-        sheet.Cell(1, Number).SetText(" Practice: " + dealt.LessonTitle);
+        sheet.Cell(1, Number).SetText(" " + PracticeLayout.TitlePrefix + dealt.LessonTitle);
         var id = PracticeLayout.StudentId;
         WriteFact(sheet, id.Row - 1, "Name", student.Student.Name);
         WriteFact(sheet, id.Row, PracticeLayout.StudentIdLabel, student.Student.Id);
-        WriteFact(sheet, id.Row + 1, "Class", dealt.Cohort);
+        WriteFact(sheet, id.Row + 1, PracticeLayout.ClassLabel, dealt.Cohort);
         sheet.Workbook.NameCell(PracticeLayout.StudentIdName, id);
+        if (dealt.Identity is null) return;
+        WriteFact(sheet, PracticeLayout.DealCode.Row, PracticeLayout.DealCodeLabel, DealText.Cell(dealt));
+        sheet.Workbook.NameCell(PracticeLayout.DealCodeName, PracticeLayout.DealCode);
     }
 
     private static void WriteFact(IXLWorksheet sheet, int row, string label, string value)

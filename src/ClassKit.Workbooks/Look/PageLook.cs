@@ -8,7 +8,7 @@ internal static class PageLook
     /// <summary>Centimetres to inches, which page margins are given in.</summary>
     private const double Inch = 2.54;
 
-    public static void SetUpPage(this IXLWorksheet sheet, IXLRange area, XLPageOrientation orientation, string left, string right)
+    public static void SetUpPage(this IXLWorksheet sheet, IXLRange area, XLPageOrientation orientation, string left, string right, string foot = "")
     {
         var page = sheet.PageSetup;
         page.PaperSize = XLPaperSize.A4Paper;
@@ -25,6 +25,7 @@ internal static class PageLook
         page.Header.Left.AddText(Literal(left));
         page.Header.Right.AddText(Literal(right));
         page.Footer.Left.AddText(XLHFPredefinedText.SheetName);
+        if (foot.Length > 0) page.Footer.Center.AddText(Literal(foot));
         page.Footer.Right.AddText("Page ");
         page.Footer.Right.AddText(XLHFPredefinedText.PageNumber);
         page.Footer.Right.AddText(" of ");

@@ -64,6 +64,7 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
         FileFate.Graded or FileFate.OtherVersion => !mustBeRefused,
         FileFate.Refused => file.Reason.Contains("and it in", StringComparison.Ordinal) || file.Reason.Contains("and in the workbook", StringComparison.Ordinal) || file.Reason.Contains("and that", StringComparison.Ordinal),
         FileFate.NotOfThisClass => file.Reason.Contains("not dealt to anyone", StringComparison.Ordinal),
+        FileFate.OtherDeal => file.Reason.Contains("Please hand in", StringComparison.Ordinal),
         FileFate.Leftover => false,
     };
 }

@@ -16,24 +16,28 @@ internal static class SmallClass
     public static DealtStudent Cleo => Dealt.Students[2];
 
     /// <summary>A student's workbook with every answer right and a formula.</summary>
-    public static byte[] Filled(DealtStudent student)
+    public static byte[] Filled(DealtStudent student) => Filled(Dealt, student);
+
+    /// <summary>A student's workbook of some deal with every answer right and a formula.</summary>
+    public static byte[] Filled(DealtClass dealt, DealtStudent student)
     {
-        var answers = Dealt.Exercises.SelectMany(exercise =>
+        var answers = dealt.ExercisesOf(student).SelectMany(exercise =>
         {
             var sheet = new AnswerSheet(exercise, student);
             return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
         });
-        return WorkbookFiller.Fill(Blank(student), Returning.Edits(student, [.. answers]));
+        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, student), Returning.Edits(student, [.. answers]));
     }
 
     /// <summary>A student's workbook as it was dealt.</summary>
     public static byte[] Blank(DealtStudent student) => DealtWorkbookWriter.Write(Dealt, student);
 
-    private static DealtClass Deal()
+    /// <summary>Another deal to the same students.</summary>
+    public static DealtClass Deal(ulong seed = 11, string cohort = "Invented class", string? title = null, DealSettings? settings = null, Func<Exercise, Exercise>? change = null)
     {
         var demo = DemoMaterial.Find(AppContext.BaseDirectory) ?? throw new InvalidOperationException("The tests run inside a checkout.");
         var lesson = LessonReader.Read(demo.Lesson).Model!;
-        var roster = new Roster("Invented class", [new("ada-berg", "Ada Berg", "ada.berg@example.org"), new("ben-okoye", "Ben Okoye"), new("cleo-marin", "Cleo Marín")]);
-        return Dealer.Deal(lesson.Id, lesson.Title, [.. lesson.Exercises.Take(2)], lesson.Marking, roster, 11).Class!;
+        var roster = new Roster(cohort, [new("ada-berg", "Ada Berg", "ada.berg@example.org"), new("ben-okoye", "Ben Okoye"), new("cleo-marin", "Cleo Marín")]);
+        return Dealer.Deal(lesson.Id, title ?? lesson.Title, [.. lesson.Exercises.Take(2).Select(change ?? (exercise => exercise))], lesson.Marking, roster, seed, settings).Class!;
     }
 }

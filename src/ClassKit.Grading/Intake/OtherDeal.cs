@@ -1,0 +1,30 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>That a workbook is from another deal than the one at hand, and what it says it is from.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="Code">Its deal's code; null if it carries none.</param>
+/// <param name="Lesson">The title of its lesson; null if it does not say.</param>
+/// <param name="Cohort">The class it was dealt to; null if it does not say.</param>
+public sealed record OtherDeal(OtherDealKind Kind, string? Code, string? Lesson, string? Cohort)
+{
+    /// <summary>What a workbook is that was found not to be from this deal.</summary>
+    internal static OtherDeal Of(DealtClass dealt, DealMarks marks)
+    {
+        var code = marks.Codes.FirstOrDefault(code => code != dealt.Identity?.Code);
+        return new(KindOf(dealt, marks, code), code, marks.Lesson, marks.Cohort);
+    }
+
+    private static OtherDealKind KindOf(DealtClass dealt, DealMarks marks, string? code)
+    {
+        var isFollowUp = marks.Purpose == DealPurpose.FollowUp || marks.Lesson == FollowUpTitle.Of(dealt.LessonTitle);
+        if (isFollowUp && dealt.Purpose != DealPurpose.FollowUp) return OtherDealKind.FollowUp;
+        if (marks.Purpose == DealPurpose.Rehearsal && dealt.Purpose != DealPurpose.Rehearsal) return OtherDealKind.Rehearsal;
+        if (marks.Purpose == DealPurpose.Practice && dealt.Purpose != DealPurpose.Practice) return OtherDealKind.Practice;
+        if (marks.Lesson is { } lesson && FollowUpTitle.Of(lesson) == dealt.LessonTitle) return OtherDealKind.GradedWork;
+        if (marks.Lesson is not null && marks.Lesson != dealt.LessonTitle) return OtherDealKind.Lesson;
+        if (marks.Cohort is not null && marks.Cohort != dealt.Cohort) return OtherDealKind.Class;
+        return code is null ? OtherDealKind.Unmarked : OtherDealKind.OfTheClass;
+    }
+}
