@@ -48,6 +48,7 @@ public static class CommandLine
         GradeExchangeCommand.Create(report),
         CheckCommand.Create(report),
         InspectCommand.Create(report),
+        ReckonCommand.Create(report),
         RehearseCommand.Create(report),
         ItemBankCommand.Create(report),
     };

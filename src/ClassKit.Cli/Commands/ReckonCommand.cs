@@ -1,0 +1,56 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using ClassKit.BenchSums.Catalogue;
+using ClassKit.UseCases;
+
+namespace ClassKit.Cli.Commands;
+
+/// <summary><c>classkit reckon</c></summary>
+internal static class ReckonCommand
+{
+    public static Command Create(Report report)
+    {
+        var sum = new Argument<string?>("SUM") { Description = "Which sum; without it all are listed.", Arity = ArgumentArity.ZeroOrOne };
+        var values = new Argument<KeyValuePair<string, string>[]>("NAME=VALUE")
+        {
+            Description = "What the sum asks for, such as dough=25C; without any it says what it asks for.",
+            Arity = ArgumentArity.ZeroOrMore,
+            CustomParser = ParsePairs,
+        };
+        var command = new Command("reckon", "Work out a sum of the bench, with its steps: dough temperature, ice, yeast, soda, scaling, altitude, cost.") { sum, values };
+        command.SetAction(parsed => Run(report, parsed.GetValue(sum), parsed.GetValue(values) ?? []));
+        return command;
+    }
+
+    private static int Run(Report report, string? id, KeyValuePair<string, string>[] typed)
+    {
+        if (id is null)
+        {
+            SumTable.WriteAll(report.Output);
+            return ExitCode.Done;
+        }
+        if (BenchSumCatalogue.Find(id) is not { } sum)
+            return report.Problems([new(id, null, "There is no sum of that name", "`classkit reckon` lists them all.")]);
+        if (typed.Length == 0)
+        {
+            SumTable.WriteInputs(report.Output, sum);
+            return ExitCode.Done;
+        }
+        var (worked, problems) = WorkBenchSum.Run(sum, typed);
+        if (worked is null) return report.Problems(problems);
+        SumTable.Write(report.Output, worked);
+        return ExitCode.Done;
+    }
+
+    private static KeyValuePair<string, string>[] ParsePairs(ArgumentResult result)
+    {
+        List<KeyValuePair<string, string>> pairs = [];
+        foreach (var token in result.Tokens)
+        {
+            var name = token.Value.IndexOf('=', StringComparison.Ordinal);
+            if (name > 0) pairs.Add(new(token.Value[..name], token.Value[(name + 1)..]));
+            else result.AddError($"`{token.Value}` is no pair of a name and a value: write it as dough=25C, in quotes where there are spaces.");
+        }
+        return [.. pairs];
+    }
+}

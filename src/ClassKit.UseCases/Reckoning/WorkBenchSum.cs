@@ -1,0 +1,23 @@
+using ClassKit.BenchSums.Catalogue;
+using ClassKit.BenchSums.Inputs;
+using ClassKit.Content;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Works out a computation of the trade from what was typed.</summary>
+public static class WorkBenchSum
+{
+    /// <summary>The sum worked out, or every problem with what was typed; the place of a problem is the name of the input.</summary>
+    /// <param name="sum">Which.</param>
+    /// <param name="typed">Pairs of an input's name and what was typed for it.</param>
+    public static (WorkedSum? Worked, IReadOnlyList<Diagnostic> Problems) Run(BenchSum sum, IReadOnlyList<KeyValuePair<string, string>> typed)
+    {
+        ArgumentNullException.ThrowIfNull(sum);
+        var reading = SumReading.Of(sum, typed);
+        if (reading.Values is not { } values)
+            return (null, [.. reading.Problems.Select(problem => new Diagnostic(problem.Name, null, problem.Why.Message.TrimEnd('.'), problem.Why.Remedy))]);
+        return sum.Work(values).TryGet(out var result, out var why)
+            ? (new(sum, reading.Typed, result), [])
+            : (null, [new(sum.Id, null, why.Message.TrimEnd('.'), why.Remedy)]);
+    }
+}
