@@ -31,7 +31,7 @@ public static class CommandLine
         catch (Exception bug)
 #pragma warning restore CA1031
         {
-            problems.WriteLine($"classkit has a bug, sorry: nothing was written. Please report this:\n{bug}");
+            problems.WriteLine($"classkit has a bug, sorry. An output folder holds all that was there before or all that was made now. Please report this:\n{bug}");
             return ExitCode.OurError;
         }
     }

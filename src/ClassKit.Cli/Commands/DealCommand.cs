@@ -17,8 +17,8 @@ internal static class DealCommand
         var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, profile, to, seed };
         set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
-            parsed.GetRequiredValue(to), DealPractice.Kind,
-            DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), parsed.GetValue(profile), set.Wish(parsed, parsed.GetValue(seed)))));
+            new(parsed.GetRequiredValue(to), DealPractice.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetRequiredValue(roster), parsed.GetValue(profile)]),
+            () => DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), parsed.GetValue(profile), set.Wish(parsed, parsed.GetValue(seed)))));
         return command;
     }
 }

@@ -17,8 +17,8 @@ internal static class FollowUpCommand
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);
         var command = new Command(MakeFollowUp.Kind, "Make each student practice aimed at what they missed, with fresh numbers.") { dealt, graded, from, students, minutes, to, seed };
         command.SetAction(parsed => report.Write(
-            parsed.GetRequiredValue(to), MakeFollowUp.Kind,
-            MakeFollowUp.Make(
+            new(parsed.GetRequiredValue(to), MakeFollowUp.Kind, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(graded), parsed.GetValue(from)),
+            () => MakeFollowUp.Make(
                 parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(graded), parsed.GetValue(from),
                 new(parsed.GetValue(students) ?? [], parsed.GetValue(minutes) ?? MakeFollowUp.DefaultMinutes, parsed.GetValue(seed)))));
         return command;

@@ -16,19 +16,27 @@ internal static class GradeCommand
         var pseudonymous = new Option<bool>("--pseudonymous") { Description = "Write reports without names; the key to them goes to a folder of its own beside DIR, called DIR-key." };
         var command = new Command(GradeClass.Kind, "Grade returned workbooks: gradebook, feedback a student, class report.") { dealt, returned, to, corrections, due, pseudonymous };
         command.SetAction(parsed => Run(
-            report, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned),
-            parsed.GetValue(corrections) ?? GradeClass.CorrectionsIn(parsed.GetRequiredValue(to)), parsed.GetValue(due), parsed.GetRequiredValue(to), parsed.GetValue(pseudonymous)));
+            report, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), parsed.GetValue(corrections), parsed.GetValue(due),
+            parsed.GetRequiredValue(to), parsed.GetValue(pseudonymous)));
         return command;
     }
 
     private static int Run(Report report, string dealt, string returned, string? corrections, DateTimeOffset? due, string to, bool pseudonymous)
     {
-        if (!pseudonymous) return report.Write(to, GradeClass.Kind, GradeClass.Make(dealt, returned, corrections, due));
+        if (!pseudonymous) return report.Write(new(to, GradeClass.Kind, dealt, returned), () => GradeClass.Make(dealt, returned, Corrections(), due));
 
         // Each way has folders of its own kind, so that reports without names never lie among those with.
         const string kind = GradeClass.Kind + " --pseudonymous";
-        var (reports, key) = GradeClass.MakePseudonymous(dealt, returned, corrections, due);
-        var written = report.Write(Path.TrimEndingDirectorySeparator(to) + "-key", kind + " key", key);
-        return written == ExitCode.Done ? report.Write(to, kind, reports) : written;
+        return report.Write(new(to, kind, dealt, returned), () =>
+        {
+            var (reports, key) = GradeClass.MakePseudonymous(dealt, returned, Corrections(), due);
+            var keyFolder = Path.TrimEndingDirectorySeparator(to) + "-key";
+            var written = OutputFolder.Write(new(keyFolder, kind + " key", dealt, returned, to), () => key);
+            return written.Succeeded
+                ? reports with { Notes = [.. written.Notes, $"The key is in {DisplayPath.Of(keyFolder)}.", .. reports.Notes] }
+                : Produced.Nothing(written.Problems);
+        });
+
+        string? Corrections() => corrections ?? GradeClass.CorrectionsIn(to);
     }
 }

@@ -18,8 +18,8 @@ internal static class GradeExchangeCommand
         var command = new Command(ExportGrades.Kind, "Write grades as tables of the open standard 1EdTech OneRoster 1.2, for a school's records.")
             { dealt, grades, to, ofClass, school, session, category, assigned, due, scored };
         command.SetAction(parsed => report.Write(
-            parsed.GetRequiredValue(to), ExportGrades.Kind,
-            ExportGrades.Make(parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(grades), new(
+            new(parsed.GetRequiredValue(to), ExportGrades.Kind, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(grades)),
+            () => ExportGrades.Make(parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(grades), new(
                 parsed.GetRequiredValue(ofClass), parsed.GetRequiredValue(school), parsed.GetRequiredValue(session), parsed.GetRequiredValue(category),
                 parsed.GetRequiredValue(assigned), parsed.GetRequiredValue(due), parsed.GetRequiredValue(scored)))));
         return command;

@@ -22,8 +22,8 @@ internal static class ItemBankCommand
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);
         var command = new Command(ExportItems.Kind, "Write the exercises as items of the open standard QTI 3.0, for programs that deliver tests.") { lesson, to, variants, templates, seed };
         command.SetAction(parsed => report.Write(
-            parsed.GetRequiredValue(to), ExportItems.Kind,
-            ExportItems.Make(parsed.GetRequiredValue(lesson), parsed.GetValue(variants), parsed.GetValue(templates), parsed.GetValue(seed))));
+            new(parsed.GetRequiredValue(to), ExportItems.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson))]),
+            () => ExportItems.Make(parsed.GetRequiredValue(lesson), parsed.GetValue(variants), parsed.GetValue(templates), parsed.GetValue(seed))));
         return command;
     }
 }

@@ -13,7 +13,8 @@ internal static class PackCommand
         var profile = new Option<string?>("--class") { Description = "The class profile: teams, pieces, scales, kitchen. A class of 24 in 6 teams if left out.", HelpName = "FILE" };
         var command = new Command(BuildPack.Kind, "Build the lesson pack: handout, guide, formula cards, comparison.") { lesson, to, profile };
         command.SetAction(parsed => report.Write(
-            parsed.GetRequiredValue(to), BuildPack.Kind, BuildPack.Make(parsed.GetRequiredValue(lesson), parsed.GetValue(profile))));
+            new(parsed.GetRequiredValue(to), BuildPack.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetValue(profile)]),
+            () => BuildPack.Make(parsed.GetRequiredValue(lesson), parsed.GetValue(profile))));
         return command;
     }
 }

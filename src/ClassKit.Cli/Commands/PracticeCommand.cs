@@ -17,8 +17,8 @@ internal static class PracticeCommand
         var command = new Command(MakePractice.Kind, "Make pages for practice that check answers by themselves, without a network.") { lesson, to, roster, apartFrom, seed };
         set.AddTo(command);
         command.SetAction(parsed => report.Write(
-            parsed.GetRequiredValue(to), MakePractice.Kind,
-            MakePractice.Make(parsed.GetRequiredValue(lesson), parsed.GetValue(roster), parsed.GetValue(apartFrom), set.Wish(parsed), parsed.GetValue(seed))));
+            new(parsed.GetRequiredValue(to), MakePractice.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetValue(roster), parsed.GetValue(apartFrom)]),
+            () => MakePractice.Make(parsed.GetRequiredValue(lesson), parsed.GetValue(roster), parsed.GetValue(apartFrom), set.Wish(parsed), parsed.GetValue(seed))));
         return command;
     }
 }

@@ -21,10 +21,13 @@ internal static class RegradeCommand
         command.SetAction(parsed =>
         {
             var folder = parsed.GetRequiredValue(graded);
-            var produced = RegradeClass.Make(
+            return parsed.GetValue(write)
+                ? report.Write(new(folder, GradeClass.Kind, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), parsed.GetValue(marking), parsed.GetValue(keys)), Make)
+                : report.Only(Make(), "Nothing was written; add --write to put this on record.");
+
+            Produced Make() => RegradeClass.Make(
                 parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), folder,
                 parsed.GetValue(marking), parsed.GetValue(keys), parsed.GetValue(corrections) ?? GradeClass.CorrectionsIn(folder), parsed.GetValue(due));
-            return parsed.GetValue(write) ? report.Write(folder, GradeClass.Kind, produced) : report.Only(produced, "Nothing was written; add --write to put this on record.");
         });
         return command;
     }

@@ -21,8 +21,8 @@ internal static class RehearseCommand
         var set = new SetOptions();
         set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
-            parsed.GetRequiredValue(to), RehearseLesson.Kind,
-            RehearseLesson.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(students), set.Wish(parsed, parsed.GetValue(seed)))));
+            new(parsed.GetRequiredValue(to), RehearseLesson.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson))]),
+            () => RehearseLesson.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(students), set.Wish(parsed, parsed.GetValue(seed)))));
         return command;
     }
 }

@@ -6,7 +6,15 @@ internal static class DisplayPath
     /// <summary>Relative to where the user is, unless that leads upwards.</summary>
     public static string Of(string path)
     {
-        var relative = Path.GetRelativePath(Environment.CurrentDirectory, Path.GetFullPath(path));
-        return relative.StartsWith("..", StringComparison.Ordinal) ? Path.GetFullPath(path) : relative;
+        try
+        {
+            var relative = Path.GetRelativePath(Environment.CurrentDirectory, Path.GetFullPath(path));
+            return relative.StartsWith("..", StringComparison.Ordinal) ? Path.GetFullPath(path) : relative;
+        }
+        catch (IOException)
+        {
+            // Where the user is may be gone; that must not undo what was done.
+            return path;
+        }
     }
 }

@@ -17,13 +17,14 @@ internal sealed class Report
     /// <summary>Where results go.</summary>
     public TextWriter Output { get; }
 
-    /// <summary>Writes a use case's files into a folder, all or none, and says so.</summary>
-    public int Write(string folder, string kind, Produced produced)
+    /// <summary>Makes a use case's files and writes them into a folder, all or none, and says so.</summary>
+    public int Write(OutputTarget target, Func<Produced> make)
     {
-        if (!produced.Succeeded) return NothingWritten(produced.Problems);
-        if (OutputFolder.Write(folder, kind, produced.Files) is { } problem) return NothingWritten([problem]);
-        foreach (var note in produced.Notes) Output.WriteLine(note);
-        Output.WriteLine($"Written to {DisplayPath.Of(folder)}: {produced.Files.Count} files.");
+        var written = OutputFolder.Write(target, make);
+        if (written.IsCutOff) return Problems(written.Problems);
+        if (!written.Succeeded) return NothingWritten(written.Problems);
+        foreach (var note in written.Notes) Output.WriteLine(note);
+        Output.WriteLine($"Written to {DisplayPath.Of(target.Folder)}: {written.Files} files.");
         return ExitCode.Done;
     }
 

@@ -10,6 +10,7 @@ internal static class DealtFolder
     public static Reading<DealtClass> Read(string folder)
     {
         var path = Path.Combine(folder, DealtJson.FileName);
+        if (OutputFolder.Settle(folder) is { } unsettled) return new(null, [unsettled]);
         if (!File.Exists(path))
             return new(null, [new(path, null, "There is no such file", "Name the folder that `classkit deal` made; it holds dealt.json, answer-key.html and workbooks.")]);
         try

@@ -13,6 +13,7 @@ internal static class GradedFolder
     public static Reading<EarlierGrades> Read(string graded)
     {
         var path = Path.Combine(graded, GradesJson.FileName);
+        if (OutputFolder.Settle(graded) is { } unsettled) return new(null, [unsettled]);
         try
         {
             return File.Exists(path)

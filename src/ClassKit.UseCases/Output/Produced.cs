@@ -8,6 +8,12 @@ namespace ClassKit.UseCases;
 /// <param name="Problems">What is wrong with the content or input.</param>
 public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<string> Notes, IReadOnlyList<Diagnostic> Problems)
 {
+    /// <summary>What is added to files of the instructor's when the files are written.</summary>
+    public IReadOnlyList<Addition> Additions { get; init; } = [];
+
+    /// <summary>Asked of the output folder as it lies there before anything is written: why these files must not replace what it holds, or null.</summary>
+    public Func<string, Diagnostic?>? Objection { get; init; }
+
     /// <summary>True if there is something to write.</summary>
     public bool Succeeded => Problems.Count == 0;
 

@@ -1,10 +1,11 @@
 using System.Diagnostics;
 using System.Globalization;
 using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.UseCases;
 
 namespace ClassKit.EndToEnd.Tests.Safety;
 
-/// <summary>Grading killed at any moment: the grades there were are intact or the new ones are complete, and the next run succeeds.</summary>
+/// <summary>Grading killed at any moment: the grades there were are intact or the new ones are complete, what is not ours is as it was, and the next run succeeds.</summary>
 /// <remarks>CLASSKIT_KILLS sets how many times; the moments are drawn evenly over the time that a whole run takes.</remarks>
 public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
 {
@@ -30,6 +31,9 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
         var random = new Random(9);
         var (left, done) = (0, 0);
         Run(dealt, one).WaitForExit();
+        InstructorsThings.Put(Out);
+        InstructorsThings.Put(Path.Combine(Out, "feedback"));
+        var theirs = InstructorsThings.Snapshot(Out);
         for (var kill = 0; kill < kills; kill++)
         {
             using (var run = Run(dealt, other))
@@ -39,7 +43,10 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
                 run.WaitForExit();
             }
 
-            var found = FolderContent.Digests(Out);
+            // As the next command finds it that reads here.
+            Assert.Null(OutputFolder.Settle(Out));
+            var found = Digests();
+            Assert.Equal(theirs, InstructorsThings.Snapshot(Out));
             Assert.True(Same(found, olds) || Same(found, news), $"After kill {kill} the folder holds neither the old grades nor the new ones.");
             if (Same(found, olds)) left++;
             else done++;
@@ -49,6 +56,7 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
             {
                 Assert.Equal(olds, Grade(dealt, one));
                 Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path, ".graded.*"));
+                Assert.False(Directory.Exists(Path.Combine(Out, ".classkit-work")));
             }
         }
 
@@ -71,8 +79,10 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
         using var run = Run(dealt, returned);
         run.WaitForExit();
         Assert.Equal(0, run.ExitCode);
-        return FolderContent.Digests(Out);
+        return Digests();
     }
+
+    private SortedDictionary<string, string> Digests() => FolderContent.Digests(Out, path => !InstructorsThings.IsOne(path) && !path.StartsWith(".classkit-work", StringComparison.Ordinal));
 
     private Process Run(string dealt, string returned)
     {

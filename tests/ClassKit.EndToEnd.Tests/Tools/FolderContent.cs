@@ -6,9 +6,13 @@ namespace ClassKit.EndToEnd.Tests.Tools;
 internal static class FolderContent
 {
     /// <summary>Every file below the folder with the digest of its bytes.</summary>
-    public static SortedDictionary<string, string> Digests(string folder) => new(
-        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).ToDictionary(
-            path => Path.GetRelativePath(folder, path).Replace('\\', '/'),
-            path => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(path)))),
+    public static SortedDictionary<string, string> Digests(string folder) => Digests(folder, _ => true);
+
+    /// <summary>Every such file below the folder with the digest of its bytes.</summary>
+    public static SortedDictionary<string, string> Digests(string folder, Func<string, bool> isOne) => new(
+        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+            .Select(path => Path.GetRelativePath(folder, path).Replace('\\', '/')).Where(isOne).ToDictionary(
+                path => path,
+                path => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(Path.Combine(folder, path))))),
         StringComparer.Ordinal);
 }

@@ -3,12 +3,12 @@ using System.Text;
 
 namespace ClassKit.UseCases;
 
-/// <summary>Swaps two folders in one step, so that at no moment is either of them missing.</summary>
+/// <summary>Swaps two files in one step, so that at no moment is either of them missing.</summary>
 /// <remarks>Linux has such a call (renameat2 with RENAME_EXCHANGE, since 3.15), most of its file systems support it, and .NET does not expose it.</remarks>
-internal static class FolderExchange
+internal static class Exchange
 {
     private const int CurrentFolder = -100;
-    private const uint Exchange = 2;
+    private const uint Swap = 2;
 
     /// <summary>True if the two were swapped; false if nothing was done, because the system cannot.</summary>
     public static bool Try(string one, string other)
@@ -16,7 +16,7 @@ internal static class FolderExchange
         if (!OperatingSystem.IsLinux()) return false;
         try
         {
-            return RenameAt(CurrentFolder, Text(one), CurrentFolder, Text(other), Exchange) == 0;
+            return RenameAt(CurrentFolder, Text(one), CurrentFolder, Text(other), Swap) == 0;
         }
         catch (Exception missing) when (missing is EntryPointNotFoundException or DllNotFoundException)
         {

@@ -1,0 +1,24 @@
+using System.Globalization;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Names for files of ours that the instructor has changed: they stay beside the new ones.</summary>
+internal static class SetAside
+{
+    private const string Words = "changed by you";
+
+    /// <summary>A name that says so and that nothing has yet, such as <c>gradebook (changed by you).xlsx</c>.</summary>
+    public static string NameFor(string root, string path)
+    {
+        var extension = Path.GetExtension(path);
+        var stem = path[..^extension.Length];
+        for (var number = 1; ; number++)
+        {
+            var name = number == 1 ? $"{stem} ({Words}){extension}" : string.Create(CultureInfo.InvariantCulture, $"{stem} ({Words} {number}){extension}");
+            if (Place.At(OwnPath.In(root, name)) == Standing.Nothing) return name;
+        }
+    }
+
+    /// <summary>What the instructor is told of one.</summary>
+    public static string Told(string path, string name) => $"You had changed {path}: your version is kept as {name}.";
+}

@@ -1,0 +1,18 @@
+using ClassKit.Content;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What came of writing an output folder.</summary>
+/// <param name="Files">How many files the folder has of ours.</param>
+/// <param name="Notes">What the instructor should know, one sentence each.</param>
+/// <param name="Problems">Why nothing was written; empty if all was.</param>
+public sealed record Written(int Files, IReadOnlyList<string> Notes, IReadOnlyList<Diagnostic> Problems)
+{
+    /// <summary>True if some of the files are in place and the next run will put the others there.</summary>
+    public bool IsCutOff { get; init; }
+
+    /// <summary>True if all was written.</summary>
+    public bool Succeeded => Problems.Count == 0;
+
+    internal static Written Nothing(params IReadOnlyList<Diagnostic> problems) => new(0, [], problems);
+}

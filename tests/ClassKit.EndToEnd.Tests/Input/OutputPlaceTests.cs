@@ -1,0 +1,121 @@
+using System.Diagnostics;
+using ClassKit.EndToEnd.Tests.Tools;
+
+namespace ClassKit.EndToEnd.Tests.Input;
+
+/// <summary>No command writes into a folder that holds what it reads, or lies in it, nor into the folder one is in, nor home; each says so and writes nothing.</summary>
+public sealed class OutputPlaceTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void Every_command_keeps_its_inputs_apart_from_its_output()
+    {
+        var lesson = Checkout.CopyLesson(_folder);
+        var (roster, profile) = (Copy(Checkout.Demo.Roster, "people", "roster.csv"), Copy(Checkout.Demo.Class, "class", "class.md"));
+        var (dealt, graded, returned) = (_folder.Of("dealt"), _folder.Of("graded"), _folder.Of("returned"));
+        ClassKitRun.Of("deal", lesson, "--roster", roster, "--out", dealt).Done();
+        Directory.CreateDirectory(returned);
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(dealt, "workbooks")).Take(3)) File.Copy(file, Path.Combine(returned, Path.GetFileName(file)));
+        ClassKitRun.Of("grade", dealt, "--returned", returned, "--out", graded).Done();
+        var marks = Copy(Path.Combine(Checkout.Demo.Root, "rubrics", "calculation-marks.md"), "marks", "marks.md");
+
+        (string[] Command, string[] Inputs)[] cases =
+        [
+            (["pack", lesson, "--class", profile, "--out"], [lesson, _folder.Of("rubrics")]),
+            (["deal", lesson, "--roster", roster, "--out"], [lesson, _folder.Of("rubrics")]),
+            (["practice", lesson, "--roster", roster, "--apart-from", dealt, "--out"], [lesson, dealt]),
+            (["rehearse", lesson, "--students", "3", "--out"], [lesson]),
+            (["item-bank", lesson, "--out"], [lesson]),
+            (["grade", dealt, "--returned", returned, "--out"], [dealt, returned]),
+            (["grade", dealt, "--returned", returned, "--pseudonymous", "--out"], [dealt, returned]),
+            (["follow-up", dealt, "--graded", graded, "--from", lesson, "--out"], [dealt, graded, lesson]),
+            (["grade-exchange", dealt, "--graded", graded, "--class", "a", "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10", "--out"], [dealt, graded]),
+        ];
+        foreach (var (command, inputs) in cases)
+        {
+            foreach (var input in inputs)
+            {
+                Refused("which is read", [.. command, Path.Combine(input, "out")]);
+                Refused(null, [.. command, input]);
+            }
+        }
+        Refused(null, "deal", lesson, "--roster", roster, "--out", _folder.Of("people"));
+        Refused(null, "pack", lesson, "--class", profile, "--out", _folder.Of("class"));
+        Refused("lies in it", "regrade", dealt, "--returned", Copy(Directory.EnumerateFiles(returned).First(), "graded", "returned", "a.xlsx"), "--graded", graded, "--write");
+        Refused("lies in it", "regrade", dealt, "--returned", returned, "--graded", graded, "--marking", Copy(marks, "graded", "marks.md"), "--write");
+    }
+
+    [Fact]
+    public void Corrections_in_the_folder_of_grades_are_read_and_stay()
+    {
+        var (dealt, graded) = (_folder.Of("dealt"), _folder.Of("graded"));
+        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt).Done();
+        ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded).Done();
+        var corrections = Copy(Checkout.Demo.Corrections, "graded", "corrections.csv");
+        var before = File.ReadAllBytes(corrections);
+
+        ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded, "--corrections", corrections).Done();
+
+        Assert.Equal(before, File.ReadAllBytes(corrections));
+    }
+
+    [Theory]
+    [InlineData(".", "This is the current folder")]
+    [InlineData("..", "The current folder lies in it")]
+    [InlineData("../..", "The current folder lies in it")]
+    [InlineData("/", "root of a disk")]
+    [InlineData("../home", "This is the home folder")]
+    [InlineData("../links/here", "a link that leads to")]
+    [InlineData("../links/nowhere", "a link that leads to")]
+    public void A_folder_that_is_somebodys(string folder, string words)
+    {
+        Directory.CreateDirectory(_folder.Of("home"));
+        var here = Directory.CreateDirectory(_folder.Of("here")).FullName;
+        Directory.CreateDirectory(_folder.Of("links"));
+        Directory.CreateSymbolicLink(_folder.Of("links", "here"), here);
+        Directory.CreateSymbolicLink(_folder.Of("links", "nowhere"), _folder.Of("nowhere"));
+        var before = Snapshot();
+        var start = new ProcessStartInfo("dotnet", [typeof(Cli.CommandLine).Assembly.Location, "pack", Checkout.Demo.Lesson, "--out", folder])
+        {
+            WorkingDirectory = here,
+            RedirectStandardError = true,
+        };
+        start.Environment["HOME"] = _folder.Of("home");
+
+        using var run = Process.Start(start)!;
+        var problems = run.StandardError.ReadToEnd();
+        run.WaitForExit();
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains(words, problems, StringComparison.Ordinal);
+        Assert.Contains("Nothing was written.", problems, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", problems, StringComparison.Ordinal);
+        Assert.Equal(before, Snapshot());
+    }
+
+    private void Refused(string? words, params string[] arguments)
+    {
+        var before = Snapshot();
+
+        var run = ClassKitRun.Of(arguments);
+
+        Assert.True(run.ExitCode == 1, $"{string.Join(' ', arguments)}\n{run.Output}\n{run.Problems}");
+        if (words is not null) Assert.True(run.Problems.Contains(words, StringComparison.Ordinal), $"{string.Join(' ', arguments)}\n{run.Problems}");
+        Assert.Contains("Nothing was written.", run.Problems, StringComparison.Ordinal);
+        Assert.Equal(before, Snapshot());
+    }
+
+    private string Copy(string file, params string[] to)
+    {
+        var copy = _folder.Of(to);
+        Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+        File.Copy(file, copy);
+        return copy;
+    }
+
+    private List<string> Snapshot() =>
+        [.. Directory.EnumerateFileSystemEntries(_folder.Path, "*", SearchOption.AllDirectories).Select(path => $"{path} {File.GetLastWriteTimeUtc(path):O}").Order(StringComparer.Ordinal)];
+}

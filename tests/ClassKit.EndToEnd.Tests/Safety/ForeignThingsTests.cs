@@ -1,0 +1,104 @@
+using ClassKit.EndToEnd.Tests.Tools;
+
+namespace ClassKit.EndToEnd.Tests.Safety;
+
+/// <summary>Every command that writes, twice, with what is not ours around and inside its folder: same inode, link, mode and times before and after.</summary>
+public sealed class ForeignThingsTests : IDisposable
+{
+    private static readonly string Lesson = Checkout.Demo.Lesson;
+    private static readonly string Roster = Checkout.Demo.Roster;
+
+    private readonly TemporaryFolder _folder = new();
+
+    private string Out => _folder.Of("around", "out");
+
+    private string Dealt => _folder.Of("dealt");
+
+    private string Graded => _folder.Of("graded");
+
+    public void Dispose()
+    {
+        if (OperatingSystem.IsLinux()) System.Diagnostics.Process.Start("chmod", ["-R", "u+rwX", _folder.Path]).WaitForExit();
+        _folder.Dispose();
+    }
+
+    [Fact]
+    public void Tour() => Twice(["tour", "--out", Out], ["tour", "--out", Out]);
+
+    [Fact]
+    public void Pack() => Twice(["pack", Lesson, "--out", Out], ["pack", Lesson, "--out", Out, "--class", Checkout.Demo.Class]);
+
+    [Fact]
+    public void Deal() => Twice(["deal", Lesson, "--roster", Roster, "--out", Out], ["deal", Lesson, "--roster", Roster, "--out", Out]);
+
+    [Fact]
+    public void Practice() => Twice(["practice", Lesson, "--roster", Roster, "--out", Out], ["practice", Lesson, "--out", Out, "--seed", "2"]);
+
+    [Fact]
+    public void Rehearse() => Twice(["rehearse", Lesson, "--students", "4", "--out", Out], ["rehearse", Lesson, "--students", "3", "--out", Out, "--seed", "2"]);
+
+    [Fact]
+    public void Item_bank() => Twice(["item-bank", Lesson, "--variants", "2", "--out", Out], ["item-bank", Lesson, "--variants", "3", "--out", Out]);
+
+    [Fact]
+    public void Grade_and_regrade()
+    {
+        DealAndGrade();
+        string[] grade = ["grade", Dealt, "--returned", Path.Combine(Dealt, "workbooks"), "--out", Out];
+        Twice(grade, ["grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Out]);
+        Again("regrade", Dealt, "--returned", Path.Combine(Dealt, "workbooks"), "--graded", Out, "--write");
+    }
+
+    [Fact]
+    public void Grade_without_names()
+    {
+        DealAndGrade();
+        string[] grade = ["grade", Dealt, "--returned", Path.Combine(Dealt, "workbooks"), "--out", Out, "--pseudonymous"];
+        Twice(grade, ["grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Out, "--pseudonymous"]);
+    }
+
+    [Fact]
+    public void Follow_up()
+    {
+        DealAndGrade();
+        string[] followUp = ["follow-up", Dealt, "--graded", Graded, "--out", Out];
+        Twice(followUp, [.. followUp, "--seed", "2"]);
+    }
+
+    [Fact]
+    public void Grade_exchange()
+    {
+        DealAndGrade();
+        string[] exchange = ["grade-exchange", Dealt, "--graded", Graded, "--out", Out, "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10"];
+        Twice([.. exchange, "--class", "a"], [.. exchange, "--class", "b"]);
+    }
+
+    private void DealAndGrade()
+    {
+        ClassKitRun.Of("deal", Lesson, "--roster", Roster, "--out", Dealt, "--seed", "2026").Done();
+        ClassKitRun.Of("grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Graded).Done();
+    }
+
+    private void Twice(string[] first, string[] second)
+    {
+        if (!OperatingSystem.IsLinux()) Assert.Skip("Inodes, pipes and modes are looked at with Linux's find.");
+        InstructorsThings.Put(_folder.Of("around"));
+        var around = InstructorsThings.Snapshot(_folder.Path);
+        ClassKitRun.Of(first).Done();
+        Assert.Equal(around, InstructorsThings.Snapshot(_folder.Path));
+
+        foreach (var folder in Directory.EnumerateDirectories(Out, "*", SearchOption.AllDirectories).Append(Out).ToList()) InstructorsThings.Put(folder);
+        Again(second);
+    }
+
+    private void Again(params string[] arguments)
+    {
+        var before = InstructorsThings.Snapshot(_folder.Path);
+        Assert.NotEmpty(before);
+
+        ClassKitRun.Of(arguments).Done();
+
+        Assert.Equal(before, InstructorsThings.Snapshot(_folder.Path));
+        Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Of("around"), ".*.classkit-*"));
+    }
+}
