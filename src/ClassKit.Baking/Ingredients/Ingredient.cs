@@ -7,7 +7,7 @@ namespace ClassKit.Baking;
 /// <param name="WaterShare">Water by mass, 0 to 1.</param>
 /// <param name="GramsPerCup">The mass of a US cup (236.588 mL) as measured in a kitchen; null where cups make no sense.</param>
 /// <param name="GramsPerTeaspoon">The mass of a US teaspoon (4.929 mL); null where teaspoons make no sense.</param>
-/// <param name="Allergens">What must be declared: names as in the US and EU lists, such as <c>wheat</c>, <c>milk</c>, <c>egg</c>.</param>
+/// <param name="Allergens">What must be declared of it by its nature. Nothing here never means that a product holds nothing: see <see cref="Doubts"/>, and its label.</param>
 /// <param name="Source">Where the figures come from.</param>
 public sealed record Ingredient(
     string Id,
@@ -16,7 +16,7 @@ public sealed record Ingredient(
     double WaterShare,
     double? GramsPerCup,
     double? GramsPerTeaspoon,
-    IReadOnlyList<string> Allergens,
+    IReadOnlyList<Allergen> Allergens,
     string Source)
 {
     /// <summary>How a kitchen counts it; null where nothing is counted.</summary>
@@ -27,4 +27,10 @@ public sealed record Ingredient(
 
     /// <summary>Its acid as a share of lactic acid by mass, 0 to 1; null if it neutralises no soda worth counting.</summary>
     public Band<double>? LacticAcidShare { get; init; }
+
+    /// <summary>What it may hold besides, as far as is known here.</summary>
+    public IReadOnlyList<AllergenDoubt> Doubts { get; init; } = [];
+
+    /// <summary>What a method may call it, in the singular and in small letters: <c>milk</c>, <c>fat</c>.</summary>
+    public IReadOnlyList<string> OtherNames { get; init; } = [];
 }

@@ -53,7 +53,7 @@ public static class ClassProfileReader
         var ovenPlaces = fields.Has("oven places") ? fields.Whole("oven places", Bounds.Countable) : ClassProfile.UsualOvenPlaces;
         var heatUp = fields.Has("oven heat-up") ? fields.Quantity("oven heat-up", Dimensions.Minutes, Dimensions.PartOfPeriod, 0) : ClassProfile.UsualHeatUpMinutes;
         var equipment = fields.Has("equipment") ? EquipmentList.Read(fields.List("equipment"), fields.LineOf("equipment"), problems) : [];
-        var allergies = fields.List("allergies");
+        var allergies = AllergyList.Read(fields.Items("allergies"), problems);
         var units = fields.Choice("units", Systems);
         var adjusts = fields.Has("altitude formulas") && fields.Choice("altitude formulas", AltitudeFormulas);
         var flours = fields.Has("flours") ? FlourList(fields, problems) : null;

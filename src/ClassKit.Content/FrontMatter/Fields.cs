@@ -53,14 +53,17 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
     }
 
     /// <summary>A list, which may be empty; one value is a list of one, and <c>none</c> of none.</summary>
-    public IReadOnlyList<string> List(string key)
+    public IReadOnlyList<string> List(string key) => [.. Items(key).Select(value => value.Text)];
+
+    /// <summary>The same with the line of each item.</summary>
+    public IReadOnlyList<Located> Items(string key)
     {
         if (Find(key) is not { } field)
         {
             Missing(key);
             return [];
         }
-        return [.. field.Values.Select(value => value.Text).Where(text => text.Length > 0 && text != "none")];
+        return [.. field.Values.Where(value => value.Text.Length > 0 && !value.Text.Equals("none", StringComparison.OrdinalIgnoreCase))];
     }
 
     /// <summary>True if a key that may be left out is there.</summary>

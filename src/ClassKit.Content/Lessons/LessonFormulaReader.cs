@@ -50,8 +50,10 @@ public static class LessonFormulaReader
             return problems.Fail<LessonFormula>();
         var sections = new Sections(document.Sections, "##", problems);
         var lines = FormulaLines.Read(sections.Required("Formula"), problems);
-        var steps = MethodSteps.Read(sections.Required("Method"), problems);
+        var method = sections.Required("Method");
+        var steps = MethodSteps.Read(method, problems);
         var equipment = BenchTools.Read(sections.Required("Equipment"), problems);
+        var surfaces = SurfaceIngredients.Read(sections.Optional(SurfaceIngredients.Heading), equipment, problems);
         var observations = ObservationList.Read(sections.Required("Observations"), problems);
         var cautions = Cautions.Read(sections.Required("Cautions"), problems);
         var traits = TraitList.Read(sections.Required("Leavening"), problems);
@@ -69,10 +71,12 @@ public static class LessonFormulaReader
             Pieces = pieces?.Text ?? piece.Value.Text + "s",
             Cup = cup,
             Observations = observations,
+            Surfaces = surfaces,
         });
         if (reading.Model is not { } formula)
             return reading;
         // Which values a formula has is known once it is read.
+        NamedFoods.Check(method, formula, problems);
         ValueReferences.Check(block.Markdown, [.. ValueNames.Of(formula), .. ValueNames.OfClass], problems);
         return problems.Finish(() => formula);
     }

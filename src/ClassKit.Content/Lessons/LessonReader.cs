@@ -72,7 +72,8 @@ public static class LessonReader
             .Select(item => new Term(item.Name.Text, item.Text.Text)).ToList();
         var cautions = Cautions.Read(sections.Required("Cautions"), problems);
         var points = TalkingPoints.Read(sections.Required("Talking points"), formulas, allRead, problems);
-        var demonstrations = DemonstrationList.Read(sections.Optional("Demonstrations"), formulas, allRead, problems);
+        var shown = sections.Optional("Demonstrations");
+        var demonstrations = DemonstrationList.Read(shown, formulas, allRead, problems);
         var questions = Questions.Read(sections.Required("Questions"), problems);
         var failures = Tables.Rows(sections.Required("Failures"), FailureColumns, problems).Select(row => new Failure(
             row.Required("Sign", problems)?.Text ?? "", row.Required("Cause", problems)?.Text ?? "", row.Required("Cure", problems)?.Text ?? "")).ToList();
@@ -80,7 +81,10 @@ public static class LessonReader
         var guide = sections.Required("For the instructor")?.Markdown;
         sections.Finish();
         if (allRead)
+        {
+            NamedFoods.Check(shown, formulas, problems);
             ValueReferences.Check(block.Markdown, ValueNames.Of(formulas), problems);
+        }
 
         var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new Lesson(
             id, document.Title.Text, document.Opening.Prose, period, objectives, knowledge, vocabulary, cautions, points, questions, failures,

@@ -7,18 +7,21 @@ internal static class NearestWord
     private const int MaxLength = 60;
 
     /// <summary>The nearest of <paramref name="known"/>, the first among equals; null if none is near.</summary>
-    public static string? To(string typed, IEnumerable<string> known)
+    public static string? To(string typed, IEnumerable<string> known) => AllTo(typed, known, 1) is [var nearest] ? nearest : null;
+
+    /// <summary>The nearest few of <paramref name="known"/>, nearest first; fewer if fewer are near.</summary>
+    public static IReadOnlyList<string> AllTo(string typed, IEnumerable<string> known, int most)
     {
         if (typed.Length is 0 or > MaxLength)
-            return null;
+            return [];
         var lower = typed.ToLowerInvariant();
-        return known
+        return [.. known
             .Where(word => word.Length <= MaxLength)
             .Select(word => (Word: word, Distance: EditDistance.Between(lower, word.ToLowerInvariant())))
             .Where(candidate => candidate.Distance <= Math.Max(1, (Math.Min(lower.Length, candidate.Word.Length) + 1) / 3))
             .OrderBy(candidate => candidate.Distance)
             .Select(candidate => candidate.Word)
-            .FirstOrDefault();
+            .Take(most)];
     }
 
     /// <summary>A sentence that offers the nearest word, or lists the known ones when none is near.</summary>

@@ -6,39 +6,63 @@ namespace ClassKit.Lessons;
 /// <param name="IngredientIds">What it stands in for.</param>
 /// <param name="Instead">What to take, in the published measures.</param>
 /// <param name="Fits">The leavenings it is published for; empty for any.</param>
-/// <param name="BringsAllergens">What the stand-in itself holds.</param>
+/// <param name="TakesIds">What it is made of, as far as the catalogue has it.</param>
 /// <param name="MostPieces">Of what is counted, at most so many in a batch; null for no limit.</param>
 /// <param name="Source">Where it is published.</param>
 public sealed record Substitution(
     IReadOnlyList<string> IngredientIds,
     string Instead,
     IReadOnlyList<Leavening> Fits,
-    IReadOnlyList<string> BringsAllergens,
+    IReadOnlyList<string> TakesIds,
     double? MostPieces,
     string Source)
 {
     /// <summary>All that are known here. There are none for wheat flour, nor for buttermilk: its acid would be missing.</summary>
     public static IReadOnlyList<Substitution> All { get; } =
     [
-        new(["whole_egg"], "for each egg 1½ tablespoons of oil, 1½ tablespoons of water and 1 teaspoon of baking powder", [Leavening.Chemical], [], 2, "powerup4kids.org, RecipeDetail 272, which rules it out for three eggs and more"),
-        new(["whole_milk", "milk_2_percent", "milk_1_percent", "skim_milk"], "for each cup of milk a cup of water or fruit juice and 1 teaspoon of oil", [], [], null, "Baking Substitution Guide, docslib.org/doc/11315067"),
-        new(["unsalted_butter", "salted_butter"], "for each cup of butter 7/8 cup of oil", [], [], null, "Yummy, So Easy Sweets (2009), reprinted at yummy.ph"),
-        new(["cake_flour"], "for each cup of cake flour a cup less 2 tablespoons of sifted all-purpose flour", [], ["wheat"], null, "summitcountyfarmbureau.org, 2019-11-20, and browneyedbaker.com/substitutions"),
-        new(["ap_flour"], "for each cup of all-purpose flour a cup and 2 tablespoons of cake flour", [], ["wheat"], null, "summitcountyfarmbureau.org, 2019-11-20"),
-        new(["buttermilk"], "the same measure of plain yogurt", [], ["milk"], null, "summitcountyfarmbureau.org, 2019-11-20"),
-        new(["plain_yogurt"], "the same measure of buttermilk", [], ["milk"], null, "summitcountyfarmbureau.org, 2019-11-20"),
+        new(["whole_egg"], "for each egg 1½ tablespoons of oil, 1½ tablespoons of water and 1 teaspoon of baking powder", [Leavening.Chemical], ["vegetable_oil", "water", "baking_powder"], 2, "powerup4kids.org, RecipeDetail 272, which rules it out for three eggs and more"),
+        new(["whole_milk", "milk_2_percent", "milk_1_percent", "skim_milk"], "for each cup of milk a cup of water or fruit juice and 1 teaspoon of oil", [], ["water", "vegetable_oil"], null, "Baking Substitution Guide, docslib.org/doc/11315067") { NotInCatalog = "the juice" },
+        new(["unsalted_butter", "salted_butter"], "for each cup of butter 7/8 cup of oil", [], ["vegetable_oil"], null, "Yummy, So Easy Sweets (2009), reprinted at yummy.ph"),
+        new(["cake_flour"], "for each cup of cake flour a cup less 2 tablespoons of sifted all-purpose flour", [], ["ap_flour"], null, "summitcountyfarmbureau.org, 2019-11-20, and browneyedbaker.com/substitutions"),
+        new(["ap_flour"], "for each cup of all-purpose flour a cup and 2 tablespoons of cake flour", [], ["cake_flour"], null, "summitcountyfarmbureau.org, 2019-11-20"),
+        new(["buttermilk"], "the same measure of plain yogurt", [], ["plain_yogurt"], null, "summitcountyfarmbureau.org, 2019-11-20"),
+        new(["plain_yogurt"], "the same measure of buttermilk", [], ["buttermilk"], null, "summitcountyfarmbureau.org, 2019-11-20"),
     ];
 
-    /// <summary>A stand-in for an ingredient of a batch that is free of an allergen; null where none is published, or not for this much of it.</summary>
+    /// <summary>What it is made of that the catalogue does not know; empty for nothing.</summary>
+    public string NotInCatalog { get; init; } = "";
+
+    /// <summary>A stand-in for an ingredient of a batch; null where none is published, or not for this much of it.</summary>
     /// <param name="line">The ingredient and how much of it.</param>
     /// <param name="leavening">What raises the bread.</param>
-    /// <param name="free">The allergen; null if any will do.</param>
-    public static Substitution? For(BatchLine line, Leavening leavening, string? free)
+    public static Substitution? For(BatchLine line, Leavening leavening)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return All.FirstOrDefault(known => known.IngredientIds.Contains(line.Ingredient.Id)
-            && (known.Fits.Count == 0 || known.Fits.Contains(leavening))
-            && (free is null || !known.BringsAllergens.Contains(free))
-            && (known.MostPieces is not { } most || line.Ingredient.Piece is not { } piece || line.Exact.Grams / piece.Grams <= most));
+        return Published(line.Ingredient, line.Exact, leavening).FirstOrDefault();
     }
+
+    /// <summary>The stand-in that brings least of what the class names; one that is declared to hold what it is to avoid is never offered.</summary>
+    internal static StandIn? StandInFor(Ingredient ingredient, FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs)
+    {
+        var mass = Mass.FromGrams(card.Batch.Lines.Where(line => line.Ingredient.Id == ingredient.Id).Sum(line => line.Exact.Grams));
+        return Published(ingredient, mass, card.Formula.Formula.Leavening)
+            .Where(known => !known.Takes.Any(taken => taken.Allergens.Any(need.Means.Contains)))
+            .Select(known => known.Against(needs))
+            .MinBy(standIn => standIn.Brings.Count);
+    }
+
+    private IEnumerable<Ingredient> Takes => TakesIds.Select(IngredientCatalog.Get);
+
+    private StandIn Against(IReadOnlyList<AllergenWord> needs) => new(
+        this,
+        [.. Takes.SelectMany(taken => taken.Allergens).Where(allergen => needs.Any(need => need.Means.Contains(allergen))).Distinct()],
+        [
+            .. Takes.SelectMany(taken => taken.Doubts.Where(doubt => AllergyConcern.Touches(doubt, needs)).Select(doubt => (taken.Name.ToLowerInvariant(), doubt.Why))),
+            .. NotInCatalog.Length > 0 ? [(NotInCatalog, "nothing is known of it here")] : Array.Empty<(string, string)>(),
+        ]);
+
+    private static IEnumerable<Substitution> Published(Ingredient ingredient, Mass mass, Leavening leavening) => All.Where(known =>
+        known.IngredientIds.Contains(ingredient.Id)
+        && (known.Fits.Count == 0 || known.Fits.Contains(leavening))
+        && (known.MostPieces is not { } most || ingredient.Piece is not { } piece || mass.Grams / piece.Grams <= most));
 }

@@ -1,3 +1,4 @@
+using ClassKit.Baking;
 using ClassKit.Exercises;
 
 namespace ClassKit.Lessons;
@@ -44,4 +45,8 @@ public sealed record Lesson(
 
     /// <summary>What the period keeps for other things than baking.</summary>
     public SetAside SetAside { get; init; } = SetAside.Usual;
+
+    /// <summary>What must be declared, over all breads, each once, by name.</summary>
+    public IReadOnlyList<Allergen> Allergens =>
+        [.. Formulas.SelectMany(formula => formula.Allergens).Distinct().OrderBy(allergen => allergen.Name, StringComparer.Ordinal)];
 }

@@ -43,7 +43,17 @@ public sealed record LessonFormula(
     /// <summary>What is measured, and what to ask when it differs from what was predicted.</summary>
     public IReadOnlyList<Observation> Observations { get; init; } = [];
 
-    /// <summary>What must be declared, over all ingredients, each once.</summary>
-    public IReadOnlyList<string> Allergens =>
-        [.. Formula.Lines.SelectMany(line => line.Ingredient.Allergens).Distinct().Order(StringComparer.Ordinal)];
+    /// <summary>What touches it besides: for tins, boards and tops.</summary>
+    public IReadOnlyList<SurfaceIngredient> Surfaces { get; init; } = [];
+
+    /// <summary>Everything that is in it or touches it, each once, in the order of the formula.</summary>
+    public IReadOnlyList<Ingredient> Ingredients =>
+        [.. Formula.Lines.Select(line => line.Ingredient).Concat(Surfaces.Select(surface => surface.Ingredient)).DistinctBy(ingredient => ingredient.Id)];
+
+    /// <summary>How many tins or trays a team has for it.</summary>
+    public int Tins => Equipment.Where(tool => tool.IsTin).Sum(tool => tool.Count);
+
+    /// <summary>What must be declared, over everything that touches it, each once, by name.</summary>
+    public IReadOnlyList<Allergen> Allergens =>
+        [.. Ingredients.SelectMany(ingredient => ingredient.Allergens).Distinct().OrderBy(allergen => allergen.Name, StringComparer.Ordinal)];
 }

@@ -1,6 +1,6 @@
 namespace ClassKit.Lessons;
 
-/// <summary>What can hurt someone in a method, as far as it can be read from the method itself.</summary>
+/// <summary>What can hurt someone in a method or a demonstration, as far as it can be read from it.</summary>
 public enum Hazard
 {
     /// <summary>Local codes and house rules come before anything printed.</summary>
@@ -15,11 +15,32 @@ public enum Hazard
     /// <summary>A burner, a griddle or a fryer is used.</summary>
     OpenFlame,
 
+    /// <summary>Boiling or hot water.</summary>
+    Scald,
+
+    /// <summary>An oven is opened, and what comes out of it is carried.</summary>
+    HotOven,
+
     /// <summary>Fat at oven heat or in a fryer.</summary>
     HotFat,
 
     /// <summary>Steam leaves a bread that it has blown up, or a steamer.</summary>
     Steam,
+
+    /// <summary>A knife, a blade or a skewer.</summary>
+    Blade,
+
+    /// <summary>A mixer that turns.</summary>
+    Mixer,
+
+    /// <summary>A balloon: latex, and it bursts.</summary>
+    Balloon,
+
+    /// <summary>A probe that goes from raw to baked.</summary>
+    Probe,
+
+    /// <summary>What to do for a burn, wherever there can be one.</summary>
+    FirstAid,
 
     /// <summary>Food that is served warm, or that stands without cooling.</summary>
     Holding,

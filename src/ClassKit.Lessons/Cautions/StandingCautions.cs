@@ -11,15 +11,25 @@ public static class StandingCautions
     private static readonly Temperature Hot = HoldingRule.FoodCode.Hot;
     private static readonly Temperature Cold = HoldingRule.FoodCode.Cold;
 
-    /// <summary>Words by which an authored caution is known to speak of a hazard: all of one group.</summary>
+    /// <summary>What can burn: wherever one of these is, first aid is told.</summary>
+    private static readonly Hazard[] Burning = [Hazard.OpenFlame, Hazard.Scald, Hazard.HotOven, Hazard.HotFat, Hazard.Steam];
+
+    /// <summary>Words by which an authored caution is known to speak of a hazard: all of one group. What must be declared is never left to it: it follows from the formula.</summary>
     private static readonly Dictionary<Hazard, string[][]> Words = new()
     {
         [Hazard.HouseRules] = [["local codes"]],
         [Hazard.RawFlour] = [["raw", "flour"]],
-        [Hazard.Allergens] = [["allerg"]],
+        [Hazard.Allergens] = [["declared in"]],
         [Hazard.OpenFlame] = [["flame"], ["burner"]],
+        [Hazard.Scald] = [["scald"], ["boiling water"]],
+        [Hazard.HotOven] = [["oven", "glove"], ["hot tin"], ["hot oven"]],
         [Hazard.HotFat] = [["hot", "fat"], ["hot", "oil"]],
         [Hazard.Steam] = [["steam"]],
+        [Hazard.Blade] = [["knife"], ["knives"], ["blade"]],
+        [Hazard.Mixer] = [["mixer"]],
+        [Hazard.Balloon] = [["balloon"]],
+        [Hazard.Probe] = [["probe", "clean"], ["probe", "wash"]],
+        [Hazard.FirstAid] = [["running water"]],
         [Hazard.Holding] = [["4 hours"], ["°c", "hold"]],
     };
 
@@ -28,23 +38,35 @@ public static class StandingCautions
     {
         ArgumentNullException.ThrowIfNull(formula);
         var steps = formula.Steps;
-        return
+        HashSet<Hazard> found =
         [
-            Hazard.HouseRules,
-            .. When(formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Flour), Hazard.RawFlour),
-            .. When(formula.Allergens.Count > 0, Hazard.Allergens),
+            Hazard.HouseRules, Hazard.Holding, Hazard.Allergens,
+            .. When(formula.Ingredients.Any(ingredient => ingredient.Role == IngredientRole.Flour), Hazard.RawFlour),
             .. When(steps.Any(step => Uses(step, "burner", "griddle", "fryer")), Hazard.OpenFlame),
+            .. When(steps.Any(step => step.InOven), Hazard.HotOven),
             .. When(steps.Any(step => step.Work.OvenReady || Uses(step, "fryer")), Hazard.HotFat),
             .. When(formula.Formula.Leavening == Leavening.Steam || steps.Any(step => Uses(step, "steamer")), Hazard.Steam),
-            Hazard.Holding,
+            .. When(steps.Any(step => Uses(step, "mixer")), Hazard.Mixer),
+            .. HazardWords.In(string.Join(". ", formula.Steps.Select(step => step.Text).Concat(formula.Equipment.Select(tool => tool.Name)))).Where(IsOfWordsAlone),
         ];
+        return WithFirstAid(found);
     }
+
+    /// <summary>The hazards of a demonstration, from what is said and what is set out: its own, and none of the bread that it belongs to.</summary>
+    public static IReadOnlyList<Hazard> In(LessonDemonstration shown)
+    {
+        ArgumentNullException.ThrowIfNull(shown);
+        return WithFirstAid([Hazard.HouseRules, .. HazardWords.In($"{shown.Name}. {shown.Text}. {string.Join(". ", shown.Tools)}")]);
+    }
+
+    /// <summary>A demonstration's cautions; house rules come first.</summary>
+    public static IReadOnlyList<Caution> For(LessonDemonstration shown) => [.. In(shown).Select(hazard => Standing(hazard, []))];
 
     /// <summary>A formula's own cautions with those that it lacks behind them; house rules come first.</summary>
     public static IReadOnlyList<Caution> For(LessonFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        return Completed(formula.Cautions, In(formula), formula.Allergens);
+        return Completed(formula.Cautions, In(formula), [formula]);
     }
 
     /// <summary>A lesson's own cautions with what its formulas make necessary behind them.</summary>
@@ -53,8 +75,8 @@ public static class StandingCautions
         ArgumentNullException.ThrowIfNull(lesson);
         return Completed(
             lesson.Cautions,
-            [.. lesson.Formulas.SelectMany(In).Prepend(Hazard.HouseRules).Distinct().Order()],
-            [.. lesson.Formulas.SelectMany(formula => formula.Allergens).Distinct().Order(StringComparer.Ordinal)]);
+            [.. lesson.Formulas.SelectMany(In).Concat(lesson.Demonstrations.SelectMany(In)).Prepend(Hazard.HouseRules).Distinct().Order()],
+            lesson.Formulas);
     }
 
     /// <summary>True if an authored caution speaks of a hazard.</summary>
@@ -65,30 +87,48 @@ public static class StandingCautions
         return Words[hazard].Any(group => group.All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase)));
     }
 
-    private static IReadOnlyList<Caution> Completed(IReadOnlyList<Caution> authored, IReadOnlyList<Hazard> hazards, IReadOnlyList<string> allergens)
+    private static IReadOnlyList<Caution> Completed(IReadOnlyList<Caution> authored, IReadOnlyList<Hazard> hazards, IReadOnlyList<LessonFormula> breads)
     {
         var missing = hazards.Where(hazard => !authored.Any(caution => Speaks(caution, hazard))).ToList();
         return
         [
-            .. missing.Where(hazard => hazard == Hazard.HouseRules).Select(hazard => Standing(hazard, allergens)),
+            .. missing.Where(hazard => hazard == Hazard.HouseRules).Select(hazard => Standing(hazard, breads)),
             .. authored,
-            .. missing.Where(hazard => hazard != Hazard.HouseRules).Select(hazard => Standing(hazard, allergens)),
+            .. missing.Where(hazard => hazard != Hazard.HouseRules).Select(hazard => Standing(hazard, breads)),
         ];
     }
 
-    private static Caution Standing(Hazard hazard, IReadOnlyList<string> allergens) => hazard switch
+    private static Caution Standing(Hazard hazard, IReadOnlyList<LessonFormula> breads) => hazard switch
     {
         Hazard.HouseRules => new("House rules first", HouseRules, "common practice, no source"),
         Hazard.RawFlour => new("Raw flour", "Nobody tastes dough or batter: raw flour has not been treated to kill germs. Wash hands, bowls and benches after it.", "US FDA and CDC advice on raw flour, after the outbreak of 2016"),
-        Hazard.Allergens => new("Allergens", $"It holds {string.Join(", ", allergens)}. Label the tray, and keep its tools apart from those of other breads.", "US FD&C Act 201(qq) as amended by the FASTER Act of 2021; Regulation (EU) 1169/2011, Annex II"),
+        Hazard.Allergens => new("Allergens", $"{string.Join(" ", breads.Select(bread => Declared(bread, breads.Count > 1)))} Label the trays, and keep the tools of each bread apart. {AllergyCare.ForEverybody}", $"{AllergyCare.Law}; {AllergyCare.InhaledFlour}"),
         Hazard.OpenFlame => new("Burner or open flame", "Handles turned inwards, sleeves and cloths away, nobody leaves a lit burner. Turn it off before the pan is moved.", "common practice, no source"),
+        Hazard.Scald => new("Scalds", "Hot water is poured by one person, slowly, away from hands and faces; nobody reaches over a kettle, and its lid stays on.", "common practice, no source"),
+        Hazard.HotOven => new("Hot oven and tins", "Dry oven gloves only: a wet cloth passes the heat on as steam. Stand aside as the door opens, and say “hot behind you”.", "common practice, no source"),
         Hazard.HotFat => new("Hot fat", "Nothing wet near it: water under hot fat boils at once and throws it out. Thin film, dry tools, arms covered.", "common practice, no source"),
         Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C, IAPWS steam tables"),
+        Hazard.Blade => new("Knives and skewers", "Point down and away, carried at the side, never left in a sink.", "common practice, no source"),
+        Hazard.Mixer => new("Mixer", "Hands, hair and tools out of the bowl while it turns.", "common practice, no source"),
+        Hazard.Balloon => new("Balloons", "Many are of latex, to which people can be allergic, and no food label names it: ask first, or use a nitrile glove. It may burst: faces away.", "common practice, no source"),
+        Hazard.Probe => new("Probes", "Cleaned and sanitised before each use, and always between raw and baked.", "FDA Food Code 4-602.11 and 4-702.11, from memory"),
+        Hazard.FirstAid => new("A burn", "At once under cool running water for 20 minutes, rings and watches off, nothing else on it; then call the first-aider.", "British Burn Association, First Aid Clinical Practice Guidelines (2018)"),
         Hazard.Holding => new(
             "Holding",
             FormattableString.Invariant($"Served warm later, it is held at {Hot.Celsius:0} °C ({Hot.Fahrenheit:0} °F) or above; cold, at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below; what has stood in between for 4 hours is thrown away. Some local codes ask for 60 °C (140 °F)."),
             "FDA Food Code 3-501.16 and 3-501.19"),
     };
+
+    private static string Declared(LessonFormula bread, bool withName)
+    {
+        var allergens = BreadAllergens.Of(bread);
+        return $"{(withName ? $"{bread.Formula.Title}: declared" : "Declared in it")} are {AllergyText.Declared(allergens)}; not known {AllergyText.Unknown(allergens)}.";
+    }
+
+    /// <summary>What a method's steps do not tell by the equipment they share.</summary>
+    private static bool IsOfWordsAlone(Hazard hazard) => hazard is Hazard.Scald or Hazard.Blade or Hazard.Mixer or Hazard.Balloon or Hazard.Probe;
+
+    private static IReadOnlyList<Hazard> WithFirstAid(HashSet<Hazard> found) => [.. (found.Overlaps(Burning) ? found.Append(Hazard.FirstAid) : found).Order()];
 
     private static bool Uses(MethodStep step, params string[] kinds) => step.Work.Uses.Any(use => kinds.Contains(use.Kind.One));
 

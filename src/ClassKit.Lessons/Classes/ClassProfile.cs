@@ -16,7 +16,7 @@ namespace ClassKit.Lessons;
 /// <param name="ScaleResolution">What the teams' scales can show; above 0.</param>
 /// <param name="SmallScaleResolution">What the scale for salt and leavening can show; above 0.</param>
 /// <param name="Ovens">How many ovens the teams share.</param>
-/// <param name="Allergies">Allergens present in the class, in the words of <see cref="Ingredient.Allergens"/>.</param>
+/// <param name="Allergies">What somebody in the class must keep away from. Nothing of it may reach a page that students see.</param>
 /// <param name="Units">Which units pages show.</param>
 public sealed record ClassProfile(
     string Name,
@@ -30,7 +30,7 @@ public sealed record ClassProfile(
     Mass ScaleResolution,
     Mass SmallScaleResolution,
     int Ovens,
-    IReadOnlyList<string> Allergies,
+    IReadOnlyList<AllergenWord> Allergies,
     UnitSystem Units)
 {
     /// <summary>How many tins or trays fit in one oven where a profile says nothing. Common practice, no source.</summary>

@@ -20,6 +20,9 @@ public sealed record FormulaCard(
     /// <summary>How many make it: every team, or the instructor alone.</summary>
     public required int Loads { get; init; }
 
+    /// <summary>What the team takes for tins, boards and tops.</summary>
+    public IReadOnlyList<SurfaceLine> Surfaces => [.. Formula.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Formula, Pieces)))];
+
     /// <summary>Liquids in percent of the flour, counted whole.</summary>
     public double AddedLiquidPercent => DoughWater.AddedLiquidPercent(Formula.Formula);
 
@@ -31,7 +34,7 @@ public sealed record FormulaCard(
 
     /// <summary>What the team's batch costs; null where an ingredient has no price.</summary>
     public BatchCost? CostAt(PriceList? prices) =>
-        prices is not null && BatchCost.Of(Batch, Pieces, prices.Packs).TryGet(out var cost, out _) ? cost : null;
+        prices is not null && BatchCost.Of(WithSurfaces, Pieces, prices.Packs).TryGet(out var cost, out _) ? cost : null;
 
     /// <summary>Minutes from the first step to the last, shortest and longest.</summary>
     public (int Min, int Max) Minutes => (Formula.Steps.Sum(step => step.MinMinutes), Formula.Steps.Sum(step => step.MaxMinutes));
@@ -48,6 +51,12 @@ public sealed record FormulaCard(
             {
                 Loads = profile.Teams,
             });
+
+    /// <summary>The batch with what touches it: it is paid for too.</summary>
+    private Batch WithSurfaces => Batch with
+    {
+        Lines = [.. Batch.Lines, .. Surfaces.Select(taken => new BatchLine(taken.Surface.Ingredient, 0, taken.Mass, taken.Mass, Batch.Scales.Small))],
+    };
 
     /// <summary>A small scale that is coarser than the large one is left in the cupboard.</summary>
     private static Mass Finer(ClassProfile profile) => profile.SmallScaleResolution < profile.ScaleResolution ? profile.SmallScaleResolution : profile.ScaleResolution;

@@ -10,7 +10,6 @@ namespace ClassKit.Lessons;
 /// <param name="BoilingPoint">Of water, under that pressure.</param>
 /// <param name="Cards">One for each formula, in the lesson's order, for one team.</param>
 /// <param name="Requisition">What the whole class needs, each ingredient once, in the order of first use.</param>
-/// <param name="Alerts">Allergies in the class that meet an ingredient.</param>
 /// <param name="Comparison">The leavenings on one axis, in the lesson's order.</param>
 public sealed record LessonPack(
     Lesson Lesson,
@@ -19,7 +18,6 @@ public sealed record LessonPack(
     Temperature BoilingPoint,
     IReadOnlyList<FormulaCard> Cards,
     IReadOnlyList<RequisitionLine> Requisition,
-    IReadOnlyList<AllergyAlert> Alerts,
     IReadOnlyList<LeaveningComparison> Comparison)
 {
     /// <summary>The bench plan, or why there is none; null where none was made: planning takes a solver, which this room does not know.</summary>
@@ -28,8 +26,8 @@ public sealed record LessonPack(
     /// <summary>What the ingredients cost together; null without a price list.</summary>
     public PurchaseTotal? Cost => Class.Prices is null ? null : PurchaseTotal.Of(Requisition);
 
-    /// <summary>What must be declared, over all formulas, each once, in alphabetical order.</summary>
-    public IReadOnlyList<string> Allergens => [.. Lesson.Formulas.SelectMany(formula => formula.Allergens).Distinct().Order(StringComparer.Ordinal)];
+    /// <summary>What must be declared, over all formulas, each once, by name.</summary>
+    public IReadOnlyList<Allergen> Allergens => Lesson.Allergens;
 
     /// <summary>The lesson before anything was changed for the class.</summary>
     public required Lesson AsWritten { get; init; }
@@ -37,8 +35,8 @@ public sealed record LessonPack(
     /// <summary>What is other for this class than it was written.</summary>
     public IReadOnlyList<Adaptation> Adaptations { get; init; } = [];
 
-    /// <summary>Each allergy of the class with each bread that it meets.</summary>
-    public IReadOnlyList<AllergyImpact> Impacts => AllergyImpact.Of(Cards, Class);
+    /// <summary>Each need of the class held against each bread. For the instructor alone.</summary>
+    public IReadOnlyList<AllergyConcern> Concerns => AllergyConcern.Of(Cards, Class);
 
     /// <summary>What was cut or moved so that the class fits its period: whole sentences; empty where all fits.</summary>
     public IReadOnlyList<string> Cuts { get; init; } = [];
@@ -86,7 +84,6 @@ public sealed record LessonPack(
             Saturation.BoilingPoint(pressure),
             cards,
             requisition,
-            AllergyAlert.For(lesson, profile),
             comparison)
         {
             AsWritten = asWritten,

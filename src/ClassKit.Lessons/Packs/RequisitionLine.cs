@@ -5,7 +5,7 @@ namespace ClassKit.Lessons;
 /// <summary>One ingredient for the whole class.</summary>
 /// <param name="Ingredient">What; its allergens are in it.</param>
 /// <param name="Mass">What everybody weighs for all formulas.</param>
-/// <param name="Uses">How much of it each formula takes, for all teams.</param>
+/// <param name="Uses">How much of it each formula takes, for all teams, with what greases, dusts and glazes it.</param>
 /// <param name="Household">The mass in cups, spoons or whole eggs; null where none fits.</param>
 /// <param name="PoundsAndOunces">The mass on a US scale, to the quarter ounce; null below an ounce.</param>
 public sealed record RequisitionLine(
@@ -21,7 +21,8 @@ public sealed record RequisitionLine(
     internal static IReadOnlyList<RequisitionLine> For(IReadOnlyList<FormulaCard> cards) =>
     [
         .. cards
-            .SelectMany(card => card.Batch.Lines.Select(line => (card.Formula, line.Ingredient, Mass: Times(Larger(line), card.Loads))))
+            .SelectMany(card => card.Batch.Lines.Select(line => (card.Formula, line.Ingredient, Mass: Times(Larger(line), card.Loads)))
+                .Concat(card.Surfaces.Select(taken => (card.Formula, taken.Surface.Ingredient, Mass: Times(taken.Mass, card.Loads)))))
             .GroupBy(use => use.Ingredient.Id)
             .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Formula.Formula.Id).Select(of => new RequisitionUse(of.First().Formula, Sum(of.Select(use => use.Mass))))])),
     ];

@@ -35,6 +35,7 @@ public static class LessonText
         Notes = change(formula.Notes),
         Steps = [.. formula.Steps.Select(step => step with { Text = change(step.Text) })],
         Cautions = [.. formula.Cautions.Select(caution => caution with { Text = change(caution.Text) })],
+        Surfaces = [.. formula.Surfaces.Select(surface => surface with { For = change(surface.For) })],
         Observations = [.. formula.Observations.Select(observed => observed with { IfLess = change(observed.IfLess), IfMore = change(observed.IfMore) })],
         Traits = Map(formula.Traits, change),
     };

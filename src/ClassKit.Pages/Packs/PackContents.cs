@@ -5,72 +5,72 @@ namespace ClassKit.Pages.Packs;
 /// <summary>The pages of a lesson pack, in the order in which an instructor needs them.</summary>
 internal static class PackContents
 {
-    public static PackEntry Index { get; } = new("index.html", "Contents", "", "");
+    public static PackEntry Index { get; } = new("index.html", "Contents", "", "", Readers.Everybody);
 
     public static PackEntry Guide { get; } = new(
         "guide.html", "Instructor guide",
-        "Timing, talking points, common failures, model answers, cautions.",
-        "For you alone. Read it the day before.");
+        "Timing, talking points, common failures, model answers, cautions, and who must keep away from what.",
+        "For you alone. Read it the day before.", Readers.InstructorAlone);
 
     public static PackEntry Requisition { get; } = new(
         "requisition.html", "Requisition",
-        "What to buy for the class, in packs and with prices; what each bread takes of it; allergens.",
-        "Hand it to whoever orders, some days before.");
+        "What to buy for the class, in packs and with prices; what each bread takes of it; allergens, and who must keep away from what.",
+        "Hand it to whoever orders, some days before.", Readers.InstructorAlone);
 
     public static PackEntry RequisitionWorkbook { get; } = new(
         "requisition.xlsx", "Requisition as a workbook",
         "The same with live sums.",
-        "Change students, prices or what is in the store: packs and sums follow.");
+        "Change students, prices or what is in the store: packs and sums follow.", Readers.InstructorAlone);
 
     public static PackEntry Stations { get; } = new(
         "stations.html", "Station lists",
         "What to set out at every bench and on your table; burners, proofing places and ovens in use at once.",
-        "Print once, and tick off while setting up.");
+        "Print once, and tick off while setting up.", Readers.Everybody);
 
     public static PackEntry Observations { get; } = new(
         "observations.html", "Observation sheet",
         "What each bread is expected to measure, places to write down what it does, and what the difference asks.",
-        "Print one for each student.");
+        "Print one for each student.", Readers.Everybody);
 
     public static PackEntry ObservationWorkbook { get; } = new(
         "observations.xlsx", "Observation sheet as a workbook",
         "The same with live differences; the question appears when there is one.",
-        "One for each team with a computer at hand.");
+        "One for each team with a computer at hand.", Readers.Everybody);
 
     public static PackEntry Rubric { get; } = new(
         "rubric.html", "Rubric sheet",
         "How work at the bench is judged: criteria and levels with boxes to tick.",
-        "Print one for each team and mark it while they work; show it to students before.");
+        "Print one for each team and mark it while they work; show it to students before.", Readers.Everybody);
 
     public static PackEntry Projector { get; } = new(
         "projector.html", "Projector pages",
         "The demonstrations and questions in big type, one idea a screen.",
-        "Open it on the projector; it prints one idea a sheet too.");
+        "Open it on the projector; it prints one idea a sheet too.", Readers.Everybody);
 
     public static PackEntry Handout { get; } = new(
         "handout.html", "Student handout",
         "What the class is about, its words, the cautions, questions to talk about.",
-        "Print one for each student.");
+        "Print one for each student.", Readers.Everybody);
 
     public static PackEntry Cards { get; } = new(
         "formula-cards.html", "Formula cards",
         "One sheet for each bread: weights for one team, method, temperatures, equipment, allergens, cautions.",
-        "Print one set for each team; each card begins on a sheet of its own and fits it, unless much was changed for the class.");
+        "Print one set for each team; each card begins on a sheet of its own and fits it, unless much was changed for the class.", Readers.Everybody);
 
     public static PackEntry Comparison { get; } = new(
         "comparison.html", "Comparing the leavenings",
         "The leavenings side by side, and their gas computed from the formulas.",
-        "For the talk after the tasting; print it for students afterwards if you like.");
+        "For the talk after the tasting; print it for students afterwards if you like.", Readers.Everybody);
 
     public static PackEntry Bench { get; } = new(
         "bench-plan.html", "Bench plan",
         "Who does what when, as a drawing and as tables: shifts, demonstrations, ovens.",
-        "Look at it before you change teams, ovens or the period; hang it up for all to see.");
+        "Look at it before you change teams, ovens or the period; hang it up for all to see.", Readers.Everybody);
 
     public static PackEntry RunSheets { get; } = new(
         "run-sheets.html", "Run sheets",
         "The plan as lists to tick off: one for you, one for each team.",
-        "Print once: each team gets its sheet, the first one is yours.");
+        "Print once: each team gets its sheet, the first one is yours.", Readers.Everybody);
 
     /// <summary>The pages of a pack: without a bench plan those that tell of it are left out.</summary>
     public static IReadOnlyList<PackEntry> Of(LessonPack pack) =>

@@ -5,7 +5,8 @@ namespace ClassKit.Pages.Packs;
 /// <param name="Title">What it is called.</param>
 /// <param name="Contents">What stands in it.</param>
 /// <param name="Use">What to do with it.</param>
-public sealed record PackEntry(string FileName, string Title, string Contents, string Use)
+/// <param name="Readers">Who may see it.</param>
+public sealed record PackEntry(string FileName, string Title, string Contents, string Use, Readers Readers)
 {
     /// <summary>What kind of page it is, above a heading of its own.</summary>
     public string Kind => Contents.Length == 0 ? "Lesson pack" : Title;

@@ -28,7 +28,9 @@ internal static class RecipeData
             ["prepTime"] = Duration(formula.Steps.Where(step => !step.InOven)),
             ["cookTime"] = Duration(formula.Steps.Where(step => step.InOven)),
             ["totalTime"] = Duration(formula.Steps),
-            ["recipeIngredient"] = card.Lines.Select(line => $"{KitchenText.Weighed(line.Line.Weighed, line.Line.Resolution, profile.Units)} {line.Line.Ingredient.Name}".Replace('\u00A0', ' ')).ToArray(),
+            ["recipeIngredient"] = card.Lines.Select(line => $"{KitchenText.Weighed(line.Line.Weighed, line.Line.Resolution, profile.Units)} {line.Line.Ingredient.Name}")
+                .Concat(card.Surfaces.Select(taken => $"about {KitchenText.Ordered(taken.Mass, profile.Units)} {taken.Surface.Ingredient.Name}, for {MarkdownHtml.PlainText(taken.Surface.For)}"))
+                .Select(line => line.Replace('\u00A0', ' ')).ToArray(),
             ["recipeInstructions"] = formula.Steps.Select(step => new Dictionary<string, object>
             {
                 ["@type"] = "HowToStep",

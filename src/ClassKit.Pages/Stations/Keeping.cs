@@ -7,5 +7,5 @@ internal static class Keeping
 {
     /// <summary>What holds milk or egg: time and temperature control for safety, FDA Food Code 1-201.10(B). Fresh yeast is kept cold for its own sake.</summary>
     public static bool IsKeptCold(this Ingredient ingredient) =>
-        ingredient.Role == IngredientRole.Egg || ingredient.Allergens.Contains("milk") || ingredient.Id == "fresh_yeast";
+        ingredient.Role == IngredientRole.Egg || ingredient.Allergens.Contains(AllergenCatalog.Milk) || ingredient.Id == "fresh_yeast";
 }

@@ -24,7 +24,7 @@ internal static class ClassCourse
     private static CourseEntry Entry(LessonDemonstration shown, BenchPlan? plan)
     {
         var planned = plan?.Demonstrations.FirstOrDefault(each => each.Demonstration.Name == shown.Name);
-        return new(planned?.Start, planned?.End, $"Show: {shown.Name}", shown.Text, "");
+        return new(planned?.Start, planned?.End, $"Show: {shown.Name}", $"{shown.Text} {string.Join(" ", StandingCautions.For(shown).Skip(1).Select(caution => $"*{caution.Hazard}:* {caution.Text}"))}".TrimEnd(), "");
     }
 
     private static CourseEntry Entry(Lesson lesson, TalkingPoint point, BenchPlan? plan)

@@ -86,7 +86,7 @@ internal sealed class RequisitionSheet
         HeadCell(_columns.Packs, "Packs to buy", 10);
         HeadCell(_columns.ToPay, $"To pay{InCurrency}", 11);
         HeadCell(_columns.Used, $"Baked of it{InCurrency}", 13);
-        HeadCell(_columns.Allergens, "Allergens", 11, isNumber: false);
+        HeadCell(_columns.Allergens, "Allergens, labels read besides", 24, isNumber: false);
         _sheet.Range(Head, 1, Head, _columns.Last).AsTableHead();
         _sheet.Row(Head).Height = 49;
         _sheet.SheetView.Freeze(Head, 1);
@@ -128,7 +128,7 @@ internal sealed class RequisitionSheet
         Formula(row, _columns.Packs, $"IF(N({holds})>0,ROUNDUP(MAX(0,({needed}-{At(_columns.OnHand, row)})/{holds}-1E-9),0),\"\")", "#,##0");
         Formula(row, _columns.ToPay, $"IF(AND(N({holds})>0,ISNUMBER({price})),{At(_columns.Packs, row)}*{price},\"\")", "#,##0.00");
         Formula(row, _columns.Used, $"IF(AND(N({holds})>0,ISNUMBER({price})),{needed}/{holds}*{price},\"\")", "#,##0.00");
-        _sheet.Cell(row, _columns.Allergens).SetText(string.Join(", ", line.Ingredient.Allergens)).Style.Alignment.Indent = 1;
+        _sheet.Cell(row, _columns.Allergens).SetText(AllergyText.Of(line.Ingredient)).Style.Alignment.Indent = 1;
     }
 
     private void WriteSums()

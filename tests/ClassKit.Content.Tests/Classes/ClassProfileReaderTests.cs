@@ -26,7 +26,7 @@ public sealed class ClassProfileReaderTests : IDisposable
         Assert.Equal((24, 6, 6, 150, 3), (profile.Students, profile.Teams, profile.PiecesPerTeam, profile.PeriodMinutes, profile.Ovens));
         Assert.Equal((24.0, 320.0), (profile.KitchenTemperature.Celsius, profile.AltitudeMetres));
         Assert.Equal((1.0, 0.1), (profile.ScaleResolution.Grams, profile.SmallScaleResolution.Grams));
-        Assert.Equal(["sesame", "tree nuts"], profile.Allergies);
+        Assert.Equal(["sesame", "tree nut"], profile.Allergies.Select(need => need.Word));
         Assert.Equal(UnitSystem.Both, profile.Units);
     }
 
@@ -45,8 +45,15 @@ public sealed class ClassProfileReaderTests : IDisposable
     }
 
     [Fact]
-    public void A_class_without_allergies_says_none() =>
-        Assert.Empty(Read(_shipped.Replace("[sesame, tree nuts]", "none", StringComparison.Ordinal)).Model!.Allergies);
+    public void A_class_without_allergies_says_none()
+    {
+        foreach (var none in new[] { "none", "None", "[]" })
+            Assert.Empty(Read(_shipped.Replace("[sesame, tree nuts]", none, StringComparison.Ordinal)).Model!.Allergies);
+    }
+
+    [Fact]
+    public void Gluten_is_understood_and_one_allergy_in_two_spellings_is_one() =>
+        Assert.Equal(["gluten", "egg"], Read(_shipped.Replace("[sesame, tree nuts]", "[Gluten, eggs, Egg, gluten-free]", StringComparison.Ordinal)).Model!.Allergies.Select(need => need.Word));
 
     // Names of the IANA time zone database (tz, RFC 6557); a profile without one is as good as before.
     [Fact]
@@ -107,6 +114,11 @@ public sealed class ClassProfileReaderTests : IDisposable
     [InlineData("altitude: 320 m", "altitude: 320 mm", "", "the unit `mm`", "Did you mean `m`?")]
     [InlineData("altitude: 320 m", "altitude: 99999 m", "", "`altitude` is 99999 m", "from -1500 to 20000")]
     [InlineData("ovens: 3", "oven: 3", "", "`oven` is not a key", "Did you mean `ovens`?")]
+    [InlineData("[sesame, tree nuts]", "[sesame, glutn]", "", "`glutn` is not an allergen", "Did you mean `gluten`")]
+    [InlineData("[sesame, tree nuts]", "[seasme, pea nuts]", "", "`pea nuts` is not an allergen", "`peanut`", 2)]
+    [InlineData("[sesame, tree nuts]", "strawberries", "", "`strawberries` is not an allergen", "read every label")]
+    [InlineData("[sesame, tree nuts]", "yes", "", "`yes` is not an allergen", "wheat, spelt")]
+    [InlineData("[sesame, tree nuts]", "[\n  sesame,\n  tree-nutz]", "tree-nutz", "`tree-nutz` is not an allergen", "`tree nut`")]
     [InlineData("units: both", "units: metrics", "", "`units` is `metrics`", "Did you mean `metric`?")]
     public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
     {

@@ -27,7 +27,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
         Assert.Equal([100.0, 200, 120, 12, 2], formula.Formula.Lines.Select(line => line.Percent));
         Assert.Equal("popover", formula.Piece);
         Assert.Equal(60, formula.PieceMass.Grams);
-        Assert.Equal(["egg", "milk", "wheat"], formula.Allergens);
+        Assert.Equal(["egg", "milk", "wheat"], formula.Allergens.Select(allergen => allergen.Name));
         Assert.Equal(220, formula.BakeFrom.Celsius);
         Assert.Equal(175, formula.BakeTo.Celsius);
         Assert.All(formula.Cautions, caution => Assert.NotEmpty(caution.Source));
@@ -86,12 +86,47 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("- Tray to carry the tin", "- Whisk", "- Whisk (shared)", "`Whisk` is listed a second time", "Put both into one")]
     [InlineData("| Height |", "| Hight |", "", "`Hight` is not measured here", "Did you mean `Height`?")]
     [InlineData("| Height |", "| Diameter |", "| Diameter | Did they climb", "`Diameter` is measured a second time", "Put both rows into one")]
+    [InlineData("1 g a piece", "1 g", "", "The amount is `1 g`", "`5 g a tin`")]
+    [InlineData("1 g a piece", "a little a piece", "", "The amount is `a little`", "a number and its unit")]
+    [InlineData("1 g a piece", "1 g a cup", "", "The amount is `1 g a cup`", "`1 g a piece`")]
+    [InlineData("| Vegetable oil (canola) | 1 g", "| Vegetable oyl | 1 g", "", "`Vegetable oyl` is not an ingredient", "Known here")]
+    [InlineData("## Greasing and dusting", "## Greasing & dusting", "", "`## Greasing & dusting` is not a section", "Did you mean `Greasing and dusting`?")]
+    [InlineData("thinly with neutral oil", "thinly with sesame oil", "", "`sesame` is done here, and nothing is listed for it under `## Greasing and dusting`", "| Amount | For |")]
+    [InlineData("Whisk egg and salt", "Whisk egg, sugar and salt", "", "`sugar` is named here and stands in no list", "neither ordered nor declared")]
     [InlineData("loss: 4 %", "loss: 4 %\nbest within: soon", "best within", "`best within` is `soon`", "a number and its unit")]
     public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
     {
         var broken = Complaint.Break(_shipped, find, replacement);
 
         Complaint.Among(Read(broken), problems, Complaint.LineFor(at, _shipped, find, broken), found, remedy);
+    }
+
+    [Fact]
+    public void What_greases_a_tin_is_read_and_counts_for_each_piece()
+    {
+        var popovers = Read(_shipped).Model!;
+        var surface = Assert.Single(popovers.Surfaces);
+
+        Assert.Equal(("vegetable_oil", 1.0, SurfaceShare.Piece), (surface.Ingredient.Id, surface.Amount.Grams, surface.Each));
+        Assert.Equal(6, surface.ForTeam(popovers, 6).Grams);
+    }
+
+    [Fact]
+    public void An_amount_for_a_tin_counts_the_tins_of_the_equipment_and_no_tray_to_carry_them()
+    {
+        var tins = Read(_shipped.Replace("1 g a piece", "3 g a tin", StringComparison.Ordinal).Replace("- Muffin tin with", "- 2 × Muffin tin with", StringComparison.Ordinal)).Model!;
+        Assert.Equal(6, tins.Surfaces[0].ForTeam(tins, 6).Grams);
+
+        var bare = Complaint.Break(_shipped.Replace("1 g a piece", "3 g a tin", StringComparison.Ordinal), "- Muffin tin with standard cups", "- Twelve paper cups");
+        Complaint.Only(Read(bare), Complaint.LineOf(bare, "3 g a tin"), "the equipment has none", "baking trays");
+    }
+
+    [Fact]
+    public void Without_the_section_the_greasing_of_the_method_is_missed()
+    {
+        var at = _shipped.IndexOf("## Greasing", StringComparison.Ordinal);
+        var bare = _shipped.Remove(at, _shipped.IndexOf("## Method", StringComparison.Ordinal) - at);
+        Complaint.Only(Read(bare), Complaint.LineOf(bare, "neutral oil"), "`neutral oil` is done here, and nothing is listed for it under `## Greasing and dusting`", "| Amount | For |");
     }
 
     [Fact]

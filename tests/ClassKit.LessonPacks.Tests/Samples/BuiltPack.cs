@@ -20,6 +20,7 @@ internal sealed class BuiltPack
     private BuiltPack(Produced produced)
     {
         Assert.True(produced.Succeeded, string.Join('\n', produced.Problems));
+        Notes = produced.Notes;
         _files = produced.Files.ToDictionary(file => file.Path, file => file.Content);
         Pages = _files.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal))
             .ToDictionary(file => file.Key, file => (IDocument)new HtmlParser().ParseDocument(Encoding.UTF8.GetString(file.Value)));
@@ -32,6 +33,9 @@ internal sealed class BuiltPack
     public static BuiltPack Mountain { get; } = Of("thin-air-quick-breads", "mountain-class.md");
 
     public IReadOnlyDictionary<string, IDocument> Pages { get; }
+
+    /// <summary>What the terminal says.</summary>
+    public IReadOnlyList<string> Notes { get; }
 
     public IEnumerable<string> Files => _files.Keys;
 
@@ -62,6 +66,12 @@ internal sealed class BuiltPack
     }
 
     private static BuiltPack Of(string lesson, string profile) => new(BuildPack.Make(Path.Combine(Root, "lessons", lesson), Path.Combine(Root, "demo-cohort", profile)));
+
+    public byte[] Bytes(string file) => _files[file];
+
+    /// <summary>Every text of a workbook.</summary>
+    public static IEnumerable<string> Texts(byte[] workbook) =>
+        ReturnedWorkbookReader.Read(workbook).Workbook!.Sheets.SelectMany(sheet => sheet.Cells.Values).Where(cell => cell.Stored.IsText).Select(cell => cell.Stored.Text);
 
     public WorkbookSnapshot Workbook(string file) => ReturnedWorkbookReader.Read(_files[file]).Workbook!;
 

@@ -24,7 +24,7 @@ internal static class SampleLesson
     public static Lesson Lesson { get; } = Of(Buns, Popovers, Muffins);
 
     public static ClassProfile Class { get; } = new(
-        "Baking 101", "Kitchen 2", 24, 8, 6, 150, Temperature.FromCelsius(22), 0, Mass.FromGrams(1), Mass.FromGrams(0.1), 4, ["egg", "sesame"], UnitSystem.Both);
+        "Baking 101", "Kitchen 2", 24, 8, 6, 150, Temperature.FromCelsius(22), 0, Mass.FromGrams(1), Mass.FromGrams(0.1), 4, [AllergenWords.Find("egg")!, AllergenWords.Find("sesame")!], UnitSystem.Both);
 
     public static Lesson Of(params LessonFormula[] formulas) => new(
         "sample", "Sample", "", 150, [], [], [], [], [], [], [], formulas, [], new MarkingScheme("marks", "Marks", 0.5m, 1, 0, 0.6m), new PracticalRubric("bench", "Bench", [], [], ""), "", "");

@@ -1,5 +1,6 @@
 using System.Globalization;
 using AngleSharp.Dom;
+using ClassKit.Baking;
 using ClassKit.Lessons;
 using ClassKit.Pages.Tests.Samples;
 
@@ -26,7 +27,7 @@ public sealed class PackPagesTests
             Assert.Equal(card.Lines.Count, sheet.QuerySelectorAll("tbody tr").Length);
             Assert.Equal(card.Formula.Steps.Count, sheet.QuerySelectorAll(".method > li").Length);
             Assert.Equal(card.Formula.Equipment.Count, sheet.QuerySelectorAll("li > .box").Length);
-            Assert.All(card.Formula.Allergens, allergen => Assert.Contains(allergen, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
+            Assert.All(card.Formula.Allergens, allergen => Assert.Contains(allergen.Name, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
             Assert.All(card.Formula.Cautions, caution => Assert.Contains(caution.Hazard, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
         }
     }
@@ -81,14 +82,20 @@ public sealed class PackPagesTests
     }
 
     [Fact]
-    public void An_allergy_that_meets_an_ingredient_is_called_out_on_every_sheet_that_bakes_with_it()
+    public void A_need_of_the_class_stands_in_guide_and_requisition_in_the_same_words_and_nowhere_else()
     {
-        var profile = SamplePack.Pack.Class with { Allergies = ["milk"] };
+        var profile = SamplePack.Pack.Class with { Allergies = [AllergenWords.Find("milk")!] };
         var pages = HtmlPages.Pack(LessonPack.Build(SamplePack.Pack.Lesson, profile).Value).ToDictionary(page => page.FileName, page => Html.Parse(page.Html));
 
-        Assert.All(pages["formula-cards.html"].QuerySelectorAll(".card"), card => Assert.Contains("allergic to milk", card.Text(), StringComparison.Ordinal));
-        foreach (var file in new[] { "index.html", "guide.html", "handout.html" })
-            Assert.Contains("Someone in the class is allergic to milk", pages[file].QuerySelector("main")!.Text(), StringComparison.Ordinal);
+        Assert.Equal(["guide.html", "requisition.html"], pages.Where(page => page.Value.QuerySelector("#needs") is not null).Select(page => page.Key).Order(StringComparer.Ordinal));
+        Assert.Equal(Needs("guide.html"), Needs("requisition.html"));
+        Assert.Contains("Declared in whole milk (milk)", Needs("guide.html"), StringComparison.Ordinal);
+
+        string Needs(string file)
+        {
+            var heading = pages[file].QuerySelector("#needs")!;
+            return string.Join('\n', heading.ParentElement!.Children.SkipWhile(child => child != heading).TakeWhile(child => child == heading || child.LocalName != "h2" && child.Id is null && child.ClassName is null or "together" or "caution").Select(child => child.Text()));
+        }
     }
 
     [Fact]

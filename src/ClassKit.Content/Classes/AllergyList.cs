@@ -1,0 +1,32 @@
+using ClassKit.Baking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
+
+namespace ClassKit.Content.Classes;
+
+/// <summary>Reads what somebody in the class must keep away from: everyday words, each of which must be known, since one that is not would be looked for in vain.</summary>
+internal static class AllergyList
+{
+    public static IReadOnlyList<AllergenWord> Read(IReadOnlyList<Located> names, ProblemList problems)
+    {
+        var words = new List<AllergenWord>();
+        foreach (var name in names)
+        {
+            if (AllergenWords.Find(name.Text) is not { } word)
+                problems.Add(name.Line, $"`{name.Text}` is not an allergen that is known here", Advice(name.Text));
+            else if (!words.Contains(word))
+                words.Add(word);
+        }
+        return words;
+    }
+
+    private static string Advice(string typed)
+    {
+        var near = NearestWord.AllTo(typed, AllergenWords.All.Select(word => word.Word), 3);
+        return near.Count > 0
+            ? $"Did you mean {string.Join(" or ", near.Select(word => $"`{word}`"))}?"
+            : $"Known are what EU and US law make a label declare: {string.Join(", ", AllergenCatalog.All.Select(allergen => allergen.Name))}, and everyday words for them. "
+                + "Anything else ClassKit cannot look for: leave it out here, and read every label for it yourself.";
+    }
+}

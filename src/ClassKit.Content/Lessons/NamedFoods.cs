@@ -1,0 +1,34 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Outline;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content.Lessons;
+
+/// <summary>Holds the foods that methods and demonstrations name against what the formulas list: what is in no list reaches no requisition and no allergen.</summary>
+internal static class NamedFoods
+{
+    /// <summary>Notes every food of a method that its bread's lists lack.</summary>
+    public static void Check(Section? method, LessonFormula formula, ProblemList problems) => Check(method, [formula], problems);
+
+    /// <summary>Notes every food of a lesson's section that none of its breads lists.</summary>
+    public static void Check(Section? section, IReadOnlyList<LessonFormula> formulas, ProblemList problems)
+    {
+        string[] titles = [.. formulas.SelectMany(formula => new[] { formula.Formula.Title, formula.Pieces, formula.Piece })];
+        foreach (var entry in Lists.Entries(section, new(problems.File)))
+        {
+            foreach (var missing in FoodMentions.In(entry.Text.Text, titles).Where(food => !formulas.Any(food.IsListedIn)).DistinctBy(food => (food.Words.ToUpperInvariant(), food.OnSurface)))
+                problems.Add(entry.Text.Line, Found(missing), Advice(missing));
+        }
+    }
+
+    private static string Found(FoodMention missing) => missing.OnSurface
+        ? $"`{missing.Words}` is done here, and nothing is listed for it under `## {SurfaceIngredients.Heading}`"
+        : $"`{missing.Words}` is named here and stands in no list";
+
+    private static string Advice(FoodMention missing) => missing switch
+    {
+        { CanBe.Count: 0 } => "ClassKit does not know this food, so nobody would be told of its allergens: take one that it knows, or leave it out.",
+        { OnSurface: true } => $"Add a table `| Ingredient | Amount | For |` there, with a row such as `| {missing.CanBe[0].Name} | 5 g a tin | the cups |`.",
+        _ => $"Add it to `## Formula` or, if it only touches the bread, to `## {SurfaceIngredients.Heading}`: what is in no list is neither ordered nor declared.",
+    };
+}

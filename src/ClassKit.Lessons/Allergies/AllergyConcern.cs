@@ -1,0 +1,27 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>A need of the class, held against every bread. For the instructor alone.</summary>
+/// <param name="Need">In the words of the class profile.</param>
+/// <param name="Breads">Every bread, in the lesson's order, also where nothing is declared.</param>
+public sealed record AllergyConcern(AllergenWord Need, IReadOnlyList<BreadConcern> Breads)
+{
+    internal static IReadOnlyList<AllergyConcern> Of(IReadOnlyList<FormulaCard> cards, ClassProfile profile)
+    {
+        var needs = profile.Allergies.DistinctBy(need => need.Word).ToList();
+        return [.. needs.Select(need => new AllergyConcern(need, [.. cards.Select(card => Bread(card, need, needs))]))];
+    }
+
+    private static BreadConcern Bread(FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs) => new(
+        card,
+        [
+            .. card.Formula.Ingredients.Where(ingredient => ingredient.Allergens.Any(need.Means.Contains))
+                .Select(ingredient => new ConcernedIngredient(ingredient, [.. ingredient.Allergens.Where(need.Means.Contains)], Substitution.StandInFor(ingredient, card, need, needs))),
+        ],
+        [.. card.Formula.Ingredients.SelectMany(ingredient => ingredient.Doubts.Where(doubt => Touches(doubt, [need])).Select(doubt => (ingredient, doubt)))]);
+
+    /// <summary>True if a doubt is about one of the needs, or about nobody knows what.</summary>
+    internal static bool Touches(AllergenDoubt doubt, IReadOnlyList<AllergenWord> needs) =>
+        doubt.Maybe.Count == 0 || doubt.Maybe.Any(maybe => needs.Any(need => need.Means.Contains(maybe)));
+}

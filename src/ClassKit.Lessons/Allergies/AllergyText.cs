@@ -1,0 +1,86 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>What is declared and what is not known, in words that pages and workbooks share. Nothing here says that something is without an allergen: nobody but a label knows.</summary>
+public static class AllergyText
+{
+    /// <summary>An ingredient in a table: <c>wheat; perhaps barley</c>. Where nothing is declared the label is all there is.</summary>
+    public static string Of(Ingredient ingredient)
+    {
+        ArgumentNullException.ThrowIfNull(ingredient);
+        var perhaps = ingredient.Doubts.SelectMany(doubt => doubt.Maybe).Distinct().ToList();
+        string[] parts =
+        [
+            .. ingredient.Allergens.Count > 0 ? [Names(ingredient.Allergens)] : Array.Empty<string>(),
+            .. perhaps.Count > 0 ? [$"perhaps {Names(perhaps)}"] : Array.Empty<string>(),
+        ];
+        return parts.Length > 0 ? string.Join("; ", parts) : "read the label";
+    }
+
+    /// <summary>Allergens by name; all nuts of trees are told together.</summary>
+    public static string Names(IEnumerable<Allergen> allergens)
+    {
+        ArgumentNullException.ThrowIfNull(allergens);
+        var all = allergens.ToList();
+        var nuts = AllergenCatalog.Of(AllergenGroup.Nuts);
+        var names = nuts.All(all.Contains) ? [.. all.Except(nuts).Select(allergen => allergen.Name), "tree nuts"] : all.Select(allergen => allergen.Name);
+        return string.Join(", ", names);
+    }
+
+    /// <summary>What the class profile's word was taken for: <c>Gluten: wheat, spelt, ...</c>.</summary>
+    public static string Of(AllergenWord need)
+    {
+        ArgumentNullException.ThrowIfNull(need);
+        var word = char.ToUpperInvariant(need.Word[0]) + need.Word[1..];
+        var means = Names(need.Means);
+        return means.Equals(need.Word, StringComparison.OrdinalIgnoreCase) ? word : $"{word} ({means})";
+    }
+
+    /// <summary>What a bread means for a need: what is declared, what is published instead, what only labels tell.</summary>
+    public static string Of(BreadConcern concern)
+    {
+        ArgumentNullException.ThrowIfNull(concern);
+        string[] parts =
+        [
+            concern.Declared.Count > 0
+                ? $"Declared in {string.Join(", ", concern.Declared.Select(found => $"{Lower(found.Ingredient)} ({Names(found.Holds)})"))}: not to be handled or tasted."
+                : "Declared in no ingredient here, which proves nothing.",
+            .. concern.Declared.Select(Instead),
+            .. concern.Declared.Count == 0 ? Array.Empty<string>() : concern.HasStandIns
+                ? ["With what is published it is another bread: bake a trial, apart and labelled."]
+                : ["So no other version of it is offered."],
+            .. concern.Unknown.Count > 0
+                ? [$"Not known: {string.Join("; ", concern.Unknown.Select(found => $"{Lower(found.Ingredient)} ({found.Doubt.Why})"))}."]
+                : Array.Empty<string>(),
+            "Read every label.",
+        ];
+        return string.Join(" ", parts);
+    }
+
+    /// <summary>What is declared of one bread, for everybody: <c>egg, milk, wheat</c>.</summary>
+    public static string Declared(BreadAllergens bread)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        return bread.Declared.Count > 0 ? Names(bread.Declared.Select(found => found.Allergen)) : "read the labels";
+    }
+
+    /// <summary>What is not known of one bread, for everybody: <c>barley in bread flour</c>.</summary>
+    public static string Unknown(BreadAllergens bread)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        var doubts = bread.Unknown.Select(found => found.Doubt.Maybe.Count > 0 ? $"{Names(found.Doubt.Maybe)} in {Lower(found.Ingredient)}" : $"more in {Lower(found.Ingredient)}").Distinct().ToList();
+        return doubts.Count > 0 ? string.Join("; ", doubts) : "what else is in the products bought";
+    }
+
+    private static string Instead(ConcernedIngredient found)
+    {
+        if (found.StandIn is not { } standIn)
+            return $"Instead of {Lower(found.Ingredient)}: nothing published that fits.";
+        var brings = standIn.Brings.Count > 0 ? $" It brings {Names(standIn.Brings)}, which the class names too." : "";
+        var unknown = standIn.Unknown.Count > 0 ? $" Not known of it: {string.Join("; ", standIn.Unknown.Select(doubt => $"{doubt.Name} ({doubt.Why})"))}." : "";
+        return $"Instead of {Lower(found.Ingredient)}: {standIn.Published.Instead} ({standIn.Published.Source}).{brings}{unknown}";
+    }
+
+    private static string Lower(Ingredient ingredient) => ingredient.Name.ToLowerInvariant();
+}

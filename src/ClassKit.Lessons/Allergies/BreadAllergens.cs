@@ -1,0 +1,27 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>What is declared of a bread and what is not known, from everything that touches it. The same for every class.</summary>
+/// <param name="Formula">The bread.</param>
+/// <param name="Declared">Each allergen with the ingredients that bring it, in the order of the regulation.</param>
+/// <param name="Unknown">Each doubt of each ingredient.</param>
+public sealed record BreadAllergens(
+    LessonFormula Formula,
+    IReadOnlyList<(Allergen Allergen, IReadOnlyList<Ingredient> BroughtBy)> Declared,
+    IReadOnlyList<(Ingredient Ingredient, AllergenDoubt Doubt)> Unknown)
+{
+    /// <summary>Reads them off a formula.</summary>
+    public static BreadAllergens Of(LessonFormula formula)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        var ingredients = formula.Ingredients;
+        return new(
+            formula,
+            [
+                .. AllergenCatalog.All.Select(allergen => (allergen, (IReadOnlyList<Ingredient>)[.. ingredients.Where(ingredient => ingredient.Allergens.Contains(allergen))]))
+                    .Where(found => found.Item2.Count > 0),
+            ],
+            [.. ingredients.SelectMany(ingredient => ingredient.Doubts.Select(doubt => (ingredient, doubt)))]);
+    }
+}

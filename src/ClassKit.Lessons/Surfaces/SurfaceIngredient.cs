@@ -1,0 +1,26 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>What touches a bread and is in no baker's formula: fat for the tin, flour for the board, egg for the top.</summary>
+/// <param name="Ingredient">What.</param>
+/// <param name="Amount">How much for each; above 0.</param>
+/// <param name="Each">For each what.</param>
+/// <param name="For">What it is for: <c>brushing the cups</c>.</param>
+public sealed record SurfaceIngredient(Ingredient Ingredient, Mass Amount, SurfaceShare Each, string For)
+{
+    /// <summary>How much a team takes.</summary>
+    /// <param name="formula">The bread; its equipment says how many tins there are.</param>
+    /// <param name="pieces">How many pieces the team makes.</param>
+    public Mass ForTeam(LessonFormula formula, int pieces)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        var times = Each switch
+        {
+            SurfaceShare.Piece => pieces,
+            SurfaceShare.Tin => formula.Tins,
+            _ => 1,
+        };
+        return Mass.FromGrams((double)((decimal)Amount.Grams * times));
+    }
+}
