@@ -12,16 +12,18 @@ internal static class GradeCommand
         var returned = GradingOptions.Returned();
         var corrections = GradingOptions.Corrections();
         var due = GradingOptions.Due();
+        var profile = GradingOptions.Class();
         var to = CommonOptions.Out("grades, feedback and class report");
         var pseudonymous = new Option<bool>("--pseudonymous") { Description = "Write reports without names; the key to them goes to a folder of its own beside DIR, called DIR-key." };
-        var command = new Command(GradeClass.Kind, "Grade returned workbooks: gradebook, feedback a student, class report.") { dealt, returned, to, corrections, due, pseudonymous };
+        var command = new Command(GradeClass.Kind, "Grade returned workbooks: gradebook, feedback a student, class report.") { dealt, returned, to, corrections, due, profile, pseudonymous };
         command.SetAction(parsed => Run(
-            report, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), parsed.GetValue(corrections), parsed.GetValue(due),
+            report, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), parsed.GetValue(corrections),
+            new(parsed.GetValue(due), parsed.GetValue(profile), parsed.GetRequiredValue(to)),
             parsed.GetRequiredValue(to), parsed.GetValue(pseudonymous)));
         return command;
     }
 
-    private static int Run(Report report, string dealt, string returned, string? corrections, DateTimeOffset? due, string to, bool pseudonymous)
+    private static int Run(Report report, string dealt, string returned, string? corrections, Deadline due, string to, bool pseudonymous)
     {
         if (!pseudonymous) return report.Write(new(to, GradeClass.Kind, dealt, returned), () => GradeClass.Make(dealt, returned, Corrections(), due));
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using System.Globalization;
+using ClassKit.Exercises;
 
 namespace ClassKit.Cli.Commands;
 
@@ -11,18 +11,19 @@ internal static class GradingOptions
 
     public static Option<string> Returned() => new("--returned") { Description = "The folder or zip with what came back.", HelpName = "DIR-or-ZIP", Required = true };
 
-    public static Option<DateTimeOffset?> Due() => new("--due")
+    public static Option<DueWish?> Due() => new("--due")
     {
-        Description = "When the work was due; later work is named, and costs what the marking scheme says. Without an offset such as +01:00 the time is UTC.",
+        Description = "When the work was due, on the clocks of the class's time zone; later work is named, and costs what the marking scheme says. If not named, as on record in the folder of grades; none takes it off record.",
         HelpName = "YYYY-MM-DDTHH:MM",
         CustomParser = ParseDue,
     };
 
-    private static DateTimeOffset? ParseDue(ArgumentResult result)
+    public static Option<string?> Class() => new("--class") { Description = "The class profile, for its time zone, where the deal does not know it.", HelpName = "FILE" };
+
+    private static DueWish? ParseDue(ArgumentResult result)
     {
-        if (result.Tokens is [{ Value: var text }] && DateTimeOffset.TryParseExact(text, ["yyyy-MM-dd'T'HH:mm", "yyyy-MM-dd'T'HH:mmzzz"], CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var due))
-            return due;
-        result.AddError("--due takes a day and a time, such as --due 2026-11-20T17:00 or --due 2026-11-20T17:00+01:00.");
+        if (result.Tokens is [{ Value: var text }] && DueWish.Parse(text) is { } due) return due;
+        result.AddError("--due takes a day and a time on the class's clocks, such as --due 2026-11-20T17:00, or with an offset, such as --due 2026-11-20T17:00+01:00.");
         return null;
     }
 

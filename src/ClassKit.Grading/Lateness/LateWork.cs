@@ -15,27 +15,31 @@ public static class LateWork
     /// <summary>The grades with late work marked.</summary>
     /// <param name="grades">As graded.</param>
     /// <param name="due">When the work was due; work of that very moment is in time.</param>
-    public static ClassGrades Mark(ClassGrades grades, DateTimeOffset due)
+    public static ClassGrades Mark(ClassGrades grades, DueMoment due)
     {
         ArgumentNullException.ThrowIfNull(grades);
+        ArgumentNullException.ThrowIfNull(due);
         var saved = grades.Files.Where(file => file.Fate == FileFate.Graded).ToDictionary(file => file.File, file => file.Modified);
         return grades with
         {
-            Students = [.. grades.Students.Select(student => student.File is { } file && saved.GetValueOrDefault(file) is { } at && at > due.UtcDateTime
+            Due = due,
+            Students = [.. grades.Students.Select(student => student.File is { } file && saved.GetValueOrDefault(file) is { } at && at > due.At.UtcDateTime
                 ? Mark(student, at, due, grades.Dealt.Marking.Late ?? Free)
                 : student)],
         };
     }
 
-    private static StudentGrade Mark(StudentGrade student, DateTime saved, DateTimeOffset due, LatePolicy policy)
+    private static StudentGrade Mark(StudentGrade student, DateTime saved, DueMoment due, LatePolicy policy)
     {
-        var days = (int)Math.Ceiling((saved - due.UtcDateTime).TotalDays);
+        var by = saved - due.At.UtcDateTime;
+        var days = (int)Math.Ceiling(by.TotalDays);
         var off = policy.Off(days);
+        var late = new Late(days, off) { By = by };
         return student with
         {
-            Late = new(days, off),
+            Late = late,
             Flags = [.. student.Flags, new(FlagCodes.Late, string.Create(CultureInfo.InvariantCulture,
-                $"{student.File} says that it was saved {saved:yyyy-MM-dd HH:mm} UTC, after {due.UtcDateTime:yyyy-MM-dd HH:mm} UTC when it was due. {(off > 0 ? $"{100 * off:0.#} % is taken off." : "Nothing is taken off.")}"))],
+                $"{student.File} says that it was saved {due.OnClocks(saved)}, {late.Words} after it was due, {due}. {(off > 0 ? $"{100 * off:0.#} % is taken off." : "Nothing is taken off.")}"))],
         };
     }
 }

@@ -1,9 +1,14 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.Grading;
 
 /// <summary>What an earlier grading put on record of a class.</summary>
 /// <param name="Students">Every student, in its order.</param>
 public sealed record EarlierGrades(IReadOnlyList<EarlierGrades.Student> Students)
 {
+    /// <summary>When the work was due; null if it may come at any time.</summary>
+    public DueMoment? Due { get; init; }
+
     /// <summary>One student's record.</summary>
     /// <param name="Id">The student's id.</param>
     /// <param name="Status">Whether there was anything to grade, in the words of <see cref="OutcomeWords"/>.</param>

@@ -51,7 +51,7 @@ public static class GradeComparison
     {
         if (before is null) yield return "not on record before";
         else if (before.File != now.File) yield return $"{now.File ?? "no file"} is graded now, {before.File ?? "none"} was before";
-        if (before?.Late != now.Late) yield return Lateness(now.Late);
+        if ((before?.Late?.Days, before?.Late?.Off) != (now.Late?.Days, now.Late?.Off)) yield return Lateness(now.Late);
         if (before?.Answers.Count > 0 && now.Answers.Count == 0) yield return "nothing is graded any more";
     }
 
@@ -72,7 +72,7 @@ public static class GradeComparison
 
     private static string Lateness(Late? late) => late is null
         ? "no longer late"
-        : string.Create(CultureInfo.InvariantCulture, $"{late.Days} {(late.Days == 1 ? "day" : "days")} late, {100 * late.Off:0.#} % off");
+        : string.Create(CultureInfo.InvariantCulture, $"{late.Words} late, {100 * late.Off:0.#} % off");
 
     private static string Corrected(string? before, AppliedCorrection? now) => now is null
         ? $"no longer corrected ({before})"

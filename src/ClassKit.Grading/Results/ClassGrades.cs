@@ -11,6 +11,9 @@ public sealed record ClassGrades(
     IReadOnlyList<StudentGrade> Students,
     IReadOnlyList<AccountedFile> Files)
 {
+    /// <summary>When the work was due; null if it may come at any time.</summary>
+    public DueMoment? Due { get; init; }
+
     /// <summary>The files that stand beside no student's name: all but those that count, and the first of a student's that could not be read.</summary>
     public IReadOnlyList<AccountedFile> Unmatched
     {

@@ -1,5 +1,4 @@
 using ClassKit.Grading;
-using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Outcomes;
 
@@ -9,7 +8,7 @@ internal static class StatusText
     /// <summary>The status, with the reason where a file could not be read.</summary>
     public static string Of(StudentGrade student) => student.Status switch
     {
-        GradeStatus.Graded when student.Late is { } late => $"graded, {Wording.Count(late.Days, "day")} late",
+        GradeStatus.Graded when student.Late is { } late => $"graded, {late.Words} late",
         GradeStatus.Graded => "graded",
         GradeStatus.Missing => "missing: nothing came back",
         GradeStatus.Unreadable => $"unreadable: {string.Join(" ", student.Flags.Select(flag => flag.Message))}",

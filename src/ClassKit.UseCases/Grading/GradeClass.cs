@@ -16,35 +16,37 @@ public static class GradeClass
     /// <param name="dealtFolder">The folder that <c>classkit deal</c> made.</param>
     /// <param name="returned">A folder or zip.</param>
     /// <param name="corrections">The instructor's table of corrections; null for none.</param>
-    /// <param name="due">When the work was due; null if it may come at any time.</param>
-    public static Produced Make(string dealtFolder, string returned, string? corrections, DateTimeOffset? due)
+    /// <param name="due">When the work was due, and on whose clocks.</param>
+    public static Produced Make(string dealtFolder, string returned, string? corrections, Deadline due)
     {
         var dealt = DealtFolder.Read(dealtFolder);
         return dealt.Succeeded ? Make(dealt.Model, returned, corrections, due) : Produced.Nothing(dealt.Problems);
     }
 
     /// <summary>Makes the same without names, and apart from it the key that says who is who.</summary>
-    /// <inheritdoc cref="Make(string, string, string?, DateTimeOffset?)"/>
-    public static (Produced Reports, Produced Key) MakePseudonymous(string dealtFolder, string returned, string? corrections, DateTimeOffset? due)
+    /// <inheritdoc cref="Make(string, string, string?, Deadline)"/>
+    public static (Produced Reports, Produced Key) MakePseudonymous(string dealtFolder, string returned, string? corrections, Deadline due)
     {
         var dealt = DealtFolder.Read(dealtFolder);
-        var grades = dealt.Succeeded ? Grade(dealt.Model, returned, corrections, due) : new(null, dealt.Problems);
+        var settled = dealt.Succeeded ? due.Settle(dealt.Model) : new(null, dealt.Problems);
+        var grades = settled.Succeeded ? Grade(dealt.Model!, returned, corrections, settled.Model.Moment) : new(null, settled.Problems);
         if (!grades.Succeeded) return (Produced.Nothing(grades.Problems), Produced.Nothing(grades.Problems));
         var key = new PseudonymKey(grades.Model.Dealt);
         return (
-            Make(Pseudonymizer.Apply(grades.Model, key)),
+            Make(Pseudonymizer.Apply(grades.Model, key)).With(settled.Model!.Notes),
             new([OutputFile.OfText(PseudonymsCsv.FileName, PseudonymsCsv.Write(key))], ["Keep the key apart from the reports: it says who is who."], []));
     }
 
     /// <summary>Grades what was returned against a deal that is at hand.</summary>
-    internal static Produced Make(DealtClass dealt, string returned, string? corrections, DateTimeOffset? due)
+    internal static Produced Make(DealtClass dealt, string returned, string? corrections, Deadline due)
     {
-        var grades = Grade(dealt, returned, corrections, due);
-        return grades.Succeeded ? Make(grades.Model) : Produced.Nothing(grades.Problems);
+        var settled = due.Settle(dealt);
+        var grades = settled.Succeeded ? Grade(dealt, returned, corrections, settled.Model.Moment) : new(null, settled.Problems);
+        return grades.Succeeded ? Make(grades.Model).With(settled.Model!.Notes) : Produced.Nothing(grades.Problems);
     }
 
     /// <summary>Reads what was returned, grades it, and puts the instructor's corrections over it.</summary>
-    internal static Reading<ClassGrades> Grade(DealtClass dealt, string returned, string? corrections, DateTimeOffset? due)
+    internal static Reading<ClassGrades> Grade(DealtClass dealt, string returned, string? corrections, DueMoment? due)
     {
         var corrected = corrections is null ? new([], []) : CorrectionsReader.Read(corrections, dealt);
         if (!corrected.Succeeded) return new(null, corrected.Problems);

@@ -8,6 +8,14 @@ internal sealed record GradesDocument(
     IReadOnlyList<GradesDocument.UnmatchedEntry> Unmatched,
     IReadOnlyList<GradesDocument.FileEntry> Files)
 {
+    /// <summary>When the work was due; absent where it may come at any time.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public DueEntry? Due { get; init; }
+
+    /// <param name="At">The moment (ISO 8601), with the offset of the class's clocks.</param>
+    /// <param name="TimeZone">The IANA name of the zone of those clocks.</param>
+    internal sealed record DueEntry(DateTimeOffset At, string TimeZone);
+
     internal sealed record StudentEntry(
         string Id,
         string Name,
@@ -29,7 +37,12 @@ internal sealed record GradesDocument(
 
     /// <param name="Days">Days begun since it was due.</param>
     /// <param name="Off">The share taken off, 0 to 1.</param>
-    internal sealed record LateEntry(int Days, decimal Off);
+    internal sealed record LateEntry(int Days, decimal Off)
+    {
+        /// <summary>Whole minutes since it was due; absent in records of earlier versions.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public long? Minutes { get; init; }
+    }
 
     /// <param name="Exercise">The exercise's id.</param>
     /// <param name="Part">The part's id.</param>

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ClassKit.Exercises;
 using ClassKit.Grading;
 
 namespace ClassKit.UseCases;
@@ -22,8 +23,11 @@ public static class GradesJson
                     Misconception = answer.Misconception,
                 })])
         {
-            Late = student.Late is { } late ? new(late.Days, late.Off) : null,
-        })]);
+            Late = student.Late is { } late ? new(late.Days, late.Off) { By = TimeSpan.FromMinutes(late.Minutes ?? 0) } : null,
+        })])
+        {
+            Due = document.Due is { } due ? new(due.At, ClassTimeZone.Find(due.TimeZone) ?? ClassTimeZone.Utc) : null,
+        };
     }
 
     /// <summary>The file's text.</summary>
@@ -42,7 +46,10 @@ public static class GradesJson
         return new(
             new Projected<StudentGrade, GradesDocument.StudentEntry>(grades.Students, Entry),
             new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, file.Reason)),
-            new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry));
+            new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry))
+        {
+            Due = grades.Due is { } due ? new(due.At, due.Zone.Id) : null,
+        };
     }
 
     private static GradesDocument.FileEntry Entry(AccountedFile file) =>
@@ -53,7 +60,7 @@ public static class GradesJson
         [.. grade.Answers.Select(Entry)],
         [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, flag.Message))])
     {
-        Late = grade.Late is { } late ? new(late.Days, late.Off) : null,
+        Late = grade.Late is { } late ? new(late.Days, late.Off) { Minutes = (long)late.By.TotalMinutes } : null,
         Uncounted = grade.Total.Uncounted is { Count: > 0 } uncounted ? [.. uncounted] : null,
     };
 

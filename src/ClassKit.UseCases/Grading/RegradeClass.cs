@@ -15,16 +15,18 @@ public static class RegradeClass
     /// <param name="marking">A marking scheme in place of the dealt one; null for that.</param>
     /// <param name="lesson">A lesson or bank whose exercises replace the dealt ones of the same ids; null for those.</param>
     /// <param name="corrections">The instructor's table of corrections; null for none.</param>
-    /// <param name="due">When the work was due; null if it may come at any time.</param>
-    public static Produced Make(string dealtFolder, string returned, string graded, string? marking, string? lesson, string? corrections, DateTimeOffset? due)
+    /// <param name="due">When the work was due, and on whose clocks.</param>
+    public static Produced Make(string dealtFolder, string returned, string graded, string? marking, string? lesson, string? corrections, Deadline due)
     {
         var earlier = GradedFolder.Read(graded);
         if (!earlier.Succeeded) return Produced.Nothing(earlier.Problems);
         var dealt = Changed(DealtFolder.Read(dealtFolder), marking, lesson);
         if (!dealt.Succeeded) return Produced.Nothing(dealt.Problems);
-        var grades = GradeClass.Grade(dealt.Model, returned, corrections, due);
+        var settled = due.Settle(dealt.Model);
+        if (!settled.Succeeded) return Produced.Nothing(settled.Problems);
+        var grades = GradeClass.Grade(dealt.Model, returned, corrections, settled.Model.Moment);
         return grades.Succeeded
-            ? GradeClass.Make(grades.Model) with { Notes = [.. Lines(GradeComparison.Between(earlier.Model, grades.Model))] }
+            ? GradeClass.Make(grades.Model) with { Notes = [.. settled.Model.Notes, .. Lines(GradeComparison.Between(earlier.Model, grades.Model))] }
             : Produced.Nothing(grades.Problems);
     }
 

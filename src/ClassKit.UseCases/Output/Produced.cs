@@ -17,6 +17,9 @@ public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<str
     /// <summary>True if there is something to write.</summary>
     public bool Succeeded => Problems.Count == 0;
 
+    /// <summary>The same with more to know, last.</summary>
+    public Produced With(IEnumerable<string> notes) => this with { Notes = [.. Notes, .. notes] };
+
     /// <summary>Nothing, and why.</summary>
     public static Produced Nothing(params IReadOnlyList<Diagnostic> problems) => new([], [], problems);
 }

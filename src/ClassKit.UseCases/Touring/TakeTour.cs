@@ -33,7 +33,7 @@ public static class TakeTour
         if (dealt is null) return dealing;
         var practice = MakePractice.Make(PracticeSet.Of(lesson.Model), null, NumbersToAvoid.OfAnyone(dealt), DemoMaterial.Seed, demo.Lesson);
         if (!practice.Succeeded) return practice;
-        var grading = GradeClass.Make(dealt, demo.Returned, demo.Corrections, due: null);
+        var grading = GradeClass.Make(dealt, demo.Returned, demo.Corrections, Deadline.None);
         if (!grading.Succeeded) return grading;
 
         return new(

@@ -6,7 +6,7 @@ namespace ClassKit.Grading.Tests.Lateness;
 /// <summary>Late work by what a workbook says of itself. What it costs is the instructor's; the arithmetic is worked by hand.</summary>
 public sealed class LateWorkTests
 {
-    private static readonly DateTimeOffset Due = new(2026, 11, 20, 17, 0, 0, TimeSpan.FromHours(1));
+    private static readonly DueMoment Due = DueWish.Parse("2026-11-20T17:00")!.In(ClassTimeZone.Find("Europe/Paris"))!;
     private static readonly DealtClass Strict = Class with { Marking = Class.Marking with { Late = new(0.1m, 0.5m) } };
 
     private static StudentGrade Graded(DateTime? saved, DealtClass? dealt = null)
@@ -46,7 +46,7 @@ public sealed class LateWorkTests
         Assert.Equal((2, 0.0m, 4.0m), (graded.Late!.Days, graded.Late.Off, graded.Points));
         var flag = Assert.Single(graded.Flags);
         Assert.Equal(FlagCodes.Late, flag.Code);
-        Assert.Contains("2026-11-22 00:00 UTC, after 2026-11-20 16:00 UTC", flag.Message, StringComparison.Ordinal);
+        Assert.Contains("saved 2026-11-22 01:00, 1 day and 8 hours after it was due, 2026-11-20 17:00 (Europe/Paris)", flag.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,25 @@
+using System.Globalization;
+using NodaTime;
+
+namespace ClassKit.Exercises;
+
+/// <summary>When work was due.</summary>
+/// <param name="At">The moment, with the offset that the class's clocks had then.</param>
+/// <param name="Zone">Where those clocks are.</param>
+public sealed record DueMoment(DateTimeOffset At, ClassTimeZone Zone)
+{
+    /// <summary>What had to be decided to find the moment.</summary>
+    public DueReading Reading { get; init; }
+
+    /// <summary>The moment as the class's clocks show it, with the zone: <c>2026-11-20 17:00 (Europe/Paris)</c>.</summary>
+    public override string ToString() => $"{OnClocks(At.UtcDateTime)} ({Zone})";
+
+    /// <summary>Another moment as the same clocks show it.</summary>
+    /// <param name="utc">In universal time.</param>
+    public string OnClocks(DateTime utc) => In(Zone, utc).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>A moment with the offset that a zone's clocks had then; at the ends of the calendar, where a workbook may claim to be from, universal time.</summary>
+    internal static DateTimeOffset In(ClassTimeZone zone, DateTime utc) => utc.Year is 1 or 9999
+        ? new(utc.Ticks, TimeSpan.Zero)
+        : Instant.FromDateTimeUtc(DateTime.SpecifyKind(utc, DateTimeKind.Utc)).InZone(zone.Rules).ToDateTimeOffset();
+}
