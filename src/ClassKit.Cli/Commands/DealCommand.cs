@@ -18,7 +18,7 @@ internal static class DealCommand
         set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), DealPractice.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetRequiredValue(roster), parsed.GetValue(profile)]),
-            () => DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), parsed.GetValue(profile), set.Wish(parsed, parsed.GetValue(seed)))));
+            () => DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), parsed.GetValue(profile), set.Wish(parsed, parsed.GetValue(seed)), parsed.GetRequiredValue(to))));
         return command;
     }
 }

@@ -20,7 +20,7 @@ internal static class FollowUpCommand
             new(parsed.GetRequiredValue(to), MakeFollowUp.Kind, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(graded), parsed.GetValue(from)),
             () => MakeFollowUp.Make(
                 parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(graded), parsed.GetValue(from),
-                new(parsed.GetValue(students) ?? [], parsed.GetValue(minutes) ?? MakeFollowUp.DefaultMinutes, parsed.GetValue(seed)))));
+                new(parsed.GetValue(students) ?? [], parsed.GetValue(minutes) ?? MakeFollowUp.DefaultMinutes, parsed.GetValue(seed)), parsed.GetRequiredValue(to))));
         return command;
     }
 }

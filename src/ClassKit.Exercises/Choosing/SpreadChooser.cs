@@ -30,13 +30,38 @@ public static class SpreadChooser
         if (first.Count == 0) return null;
         var random = SeededDraws.For(seed, "spread");
         var sets = Find(pool, wish, first, Math.Min(students.Count, MostSets), random);
-        var dealt = HandOut(sets, students);
+        return Of(HandOut(sets, students, []), pool);
+    }
+
+    /// <summary>Gives sets of an earlier deal to students who came since; the others keep theirs.</summary>
+    /// <param name="before">The earlier deal, of exercises that are all in the pool.</param>
+    /// <param name="pool">The exercises as they are now.</param>
+    /// <param name="students">All of them, old and new.</param>
+    public static Spread Extend(DealtClass before, IReadOnlyList<Exercise> pool, IReadOnlyList<Student> students)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(pool);
+        ArgumentNullException.ThrowIfNull(students);
+        var exercises = before.Exercises.Select(dealt => pool.First(exercise => exercise.Id == dealt.Id)).ToList();
+        var sets = new Dictionary<string, IReadOnlyList<Exercise>>();
+        var kept = new Dictionary<string, IReadOnlyList<Exercise>>();
+        foreach (var student in before.Students)
+        {
+            List<Exercise> set = [.. before.ExercisesOf(student).Select(dealt => exercises.Find(exercise => exercise.Id == dealt.Id)!)];
+            sets.TryAdd(NameOf(set), set);
+            kept[student.Student.Id] = sets[NameOf(set)];
+        }
+        return Of(HandOut([.. sets.Values], students, kept), exercises);
+    }
+
+    private static Spread Of(Dictionary<string, IReadOnlyList<Exercise>> dealt, IReadOnlyList<Exercise> pool)
+    {
         var used = dealt.Values.SelectMany(set => set).ToHashSet();
         return new(
             dealt.ToDictionary(set => set.Key, set => (IReadOnlyList<string>)[.. set.Value.Select(exercise => exercise.Id)]),
             [.. pool.Where(used.Contains)],
             dealt.Values.Distinct().Count(),
-            first.Sum(SetChooser.PointsOf),
+            dealt.Values.First().Sum(SetChooser.PointsOf),
             dealt.Values.Min(MinutesOf),
             dealt.Values.Max(MinutesOf));
     }
@@ -61,15 +86,16 @@ public static class SpreadChooser
         && Math.Abs(MinutesOf(set) - MinutesOf(first)) <= MinutesApart * MinutesOf(first)
         && MinutesOf(set) <= (wish.Minutes ?? int.MaxValue);
 
-    /// <summary>Every set as often as any other, give or take one; the next is the one whose exercises fewest students have.</summary>
-    private static Dictionary<string, IReadOnlyList<Exercise>> HandOut(List<IReadOnlyList<Exercise>> sets, IReadOnlyList<Student> students)
+    /// <summary>Every set as often as any other, give or take one; the next is the one whose exercises fewest students have. Who has one keeps it.</summary>
+    private static Dictionary<string, IReadOnlyList<Exercise>> HandOut(
+        List<IReadOnlyList<Exercise>> sets, IReadOnlyList<Student> students, Dictionary<string, IReadOnlyList<Exercise>> kept)
     {
         var times = sets.ToDictionary(set => set, _ => 0);
         var uses = sets.SelectMany(set => set).Distinct().ToDictionary(exercise => exercise, _ => 0);
         var dealt = new Dictionary<string, IReadOnlyList<Exercise>>();
-        foreach (var student in students)
+        foreach (var student in students.OrderBy(student => !kept.ContainsKey(student.Id)))
         {
-            var next = sets.MinBy(set => (times[set], set.Sum(exercise => uses[exercise])))!;
+            var next = kept.GetValueOrDefault(student.Id) ?? sets.MinBy(set => (times[set], set.Sum(exercise => uses[exercise])))!;
             dealt[student.Id] = next;
             times[next]++;
             foreach (var exercise in next) uses[exercise]++;

@@ -11,6 +11,9 @@ public sealed record DealSettings(DealPurpose Purpose, NumbersToAvoid Avoid)
     /// <summary>How sets were chosen where students have different ones; empty where everyone gets the same. Part of the deal's identity.</summary>
     public string Choice { get; init; } = "";
 
+    /// <summary>What was dealt of this very deal already: its students keep what they have. Null for a new deal.</summary>
+    public DealtClass? Before { get; init; }
+
     /// <summary>The ids of each student's exercises, by student id; null where everyone gets all.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>>? Sets { get; init; }
 

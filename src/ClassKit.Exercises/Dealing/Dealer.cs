@@ -23,12 +23,13 @@ public static class Dealer
         var problems = new List<string>();
         var notes = new List<string>();
 
-        foreach (var hand in exercises.Select(exercise => new ExerciseHand(exercise)))
+        var before = settings.Before?.Students.ToDictionary(student => student.Student.Id) ?? [];
+        foreach (var hand in exercises.Select(exercise => new ExerciseHand(exercise, before.Values)))
         {
             for (var student = 0; student < variants.Length; student++)
             {
                 var who = roster.Students[student];
-                if (!settings.Gives(who, hand.Exercise)) continue;
+                if (before.ContainsKey(who.Id) || !settings.Gives(who, hand.Exercise)) continue;
                 var random = SeededDraws.For(seed, StreamOf(settings.Purpose), hand.Exercise.Id, who.Id);
                 if (hand.Next(random, variant => settings.Avoid.Has(who, variant), out var problem) is not { } variant)
                 {
@@ -43,7 +44,7 @@ public static class Dealer
 
         return problems.Count > 0
             ? new(null, problems, notes)
-            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants))
+            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants, before))
             {
                 Identity = DealIdentity.Of(lesson, lessonTitle, roster.Cohort, seed, settings, exercises),
                 Purpose = settings.Purpose,
@@ -58,9 +59,9 @@ public static class Dealer
         DealPurpose.FollowUp => "follow-up",
     };
 
-    private static List<DealtStudent> Seat(PracticeLayout layout, Roster roster, List<Variant>[] variants) =>
+    private static List<DealtStudent> Seat(PracticeLayout layout, Roster roster, List<Variant>[] variants, Dictionary<string, DealtStudent> before) =>
     [
-        .. roster.Students.Select((student, index) => new DealtStudent(
+        .. roster.Students.Select((student, index) => before.GetValueOrDefault(student.Id) ?? new DealtStudent(
             student,
             $"workbooks/{student.Id}.xlsx",
             [.. variants[index].SelectMany(layout.GivensOf)],

@@ -1,10 +1,13 @@
 namespace ClassKit.Exercises;
 
 /// <summary>Hands out the variants of one exercise, each to one student as long as there are enough.</summary>
-internal sealed class ExerciseHand(Exercise exercise)
+/// <param name="exercise">The exercise.</param>
+/// <param name="before">Students who have a variant of it already.</param>
+internal sealed class ExerciseHand(Exercise exercise, IEnumerable<DealtStudent> before)
 {
     private readonly VariantGenerator _generator = VariantGenerator.For(exercise);
-    private readonly HashSet<string> _taken = [];
+    private readonly HashSet<string> _taken =
+        [.. before.Where(student => student.Givens.Any(given => given.Exercise == exercise.Id)).Select(student => VariantKey.Of(exercise, student.GivensOf(exercise.Id)))];
     private List<Variant>? _left;
 
     public Exercise Exercise => exercise;

@@ -19,7 +19,8 @@ public static class MakeFollowUp
     /// <param name="gradedFolder">The folder that `classkit grade` made of it.</param>
     /// <param name="poolFolder">A lesson or a folder of exercises to draw from besides those dealt; null for none.</param>
     /// <param name="wish">For whom, and how much.</param>
-    public static Produced Make(string dealtFolder, string gradedFolder, string? poolFolder, FollowUpWish wish)
+    /// <param name="into">The output folder: practice that it holds is never replaced by other practice. Null for a new one.</param>
+    public static Produced Make(string dealtFolder, string gradedFolder, string? poolFolder, FollowUpWish wish, string? into = null)
     {
         ArgumentNullException.ThrowIfNull(wish);
         var dealt = DealtFolder.Read(dealtFolder);
@@ -30,10 +31,11 @@ public static class MakeFollowUp
         List<string> ids = [.. dealt.Model.Students.Select(student => student.Student.Id)];
         if (wish.Students.Except(ids).ToList() is { Count: > 0 } strangers)
             return Produced.Nothing([.. strangers.Select(id => new Diagnostic(dealtFolder, null, $"Nobody in {dealt.Model.Cohort} has the id `{id}`", ExerciseBank.Advice(id, ids)))]);
-        return Make(dealt.Model, grades.Model, pool?.Model!.Exercises ?? [], wish, dealtFolder);
+        var earlier = EarlierDeal.In(into);
+        return earlier.Succeeded ? Make(dealt.Model, grades.Model, pool?.Model!.Exercises ?? [], wish, dealtFolder, earlier.Model) : Produced.Nothing(earlier.Problems);
     }
 
-    private static Produced Make(DealtClass before, EarlierGrades grades, IReadOnlyList<Exercise> pool, FollowUpWish wish, string folder)
+    private static Produced Make(DealtClass before, EarlierGrades grades, IReadOnlyList<Exercise> pool, FollowUpWish wish, string folder, EarlierDeal earlier)
     {
         var records = grades.Students.ToDictionary(record => record.Id);
         var wanted = before.Students.Where(student => wish.Students.Count == 0 || wish.Students.Contains(student.Student.Id)).Select(student => student.Student).ToList();
@@ -47,9 +49,10 @@ public static class MakeFollowUp
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return Produced.Nothing(PracticeSet.Clash(folder, clash));
         var result = Dealer.Deal(
             $"{before.Lesson}-follow-up", FollowUpTitle.Of(before.LessonTitle), exercises, before.Marking, new(before.Cohort, practising) { TimeZone = before.TimeZone }, wish.Seed,
-            new(DealPurpose.FollowUp, NumbersToAvoid.OfEach(before)) { Sets = practising.ToDictionary(student => student.Id, student => (IReadOnlyList<string>)[.. chosen[student.Id].Select(one => one.Exercise.Id)]) });
+            new(DealPurpose.FollowUp, NumbersToAvoid.OfEach(before)) { Choice = $"after {before.Identity?.Digest}", Sets = practising.ToDictionary(student => student.Id, student => (IReadOnlyList<string>)[.. chosen[student.Id].Select(one => one.Exercise.Id)]) });
         if (result.Class is not { } dealt)
             return Produced.Nothing(PracticeSet.Undealt(folder, result));
+        if (earlier.RefusalOf(dealt) is { } refusal) return Produced.Nothing(refusal);
         return new(
             [
                 OutputFile.OfText("follow-up.html", () => HtmlPages.FollowUp(dealt, chosen)),
