@@ -20,6 +20,7 @@ public static class InspectionJson
                     Stored = PlainValue.Of(cell.Stored),
                     Computed = PlainValue.Of(cell.Computed),
                     Result = Word(cell.Result),
+                    cell.Reason,
                 }),
             }),
             Summary = new
