@@ -43,9 +43,9 @@ internal sealed class EvaluatorTarget : ITarget
             cells[(1 + at, 5)] = new(CellValue.Blank, text.Replace("A1", $"D{at + 2}", StringComparison.Ordinal), $"E{at + 1}:F{at + 1}");
         }
 
-        foreach (var uses1904 in new[] { false, true })
+        foreach (var dates in Enum.GetValues<DateSystem>())
         {
-            var evaluator = new WorkbookEvaluator(new([new("Sheet1", cells)], [new("r", null, "Sheet1!$A$1:$A$8"), new("x", null, formulas[0])], uses1904), Limits);
+            var evaluator = new WorkbookEvaluator(new([new("Sheet1", cells)], [new("r", null, "Sheet1!$A$1:$A$8"), new("x", null, formulas[0])], dates), Limits);
             List<CellAddress> asked = [.. Enumerable.Range(1, 3).SelectMany(row => new[] { 4, 5, 6 }, (row, column) => new CellAddress("Sheet1", row, column))];
             var evaluations = evaluator.EvaluateAll(asked);
             for (var at = 0; at < asked.Count; at++)

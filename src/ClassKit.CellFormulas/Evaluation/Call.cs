@@ -13,6 +13,7 @@ internal sealed class Call
     private FormulaNode[] _nodes = [];
     private FormulaValue[] _values = [];
     private bool[] _known = [];
+    private (object Value, CellError? Error)?[] _derived = [];
     private readonly List<CellValue> _filled = [];
     private readonly List<double> _numbers = [];
     private CellError? _error;
@@ -21,12 +22,18 @@ internal sealed class Call
 
     public Interpreter Interpreter { get; }
 
+    /// <summary>Where work is counted that the values handed out do not count by themselves.</summary>
+    public Meter Meter => Interpreter.Meter;
+
     public FunctionRow Function { get; private set; } = null!;
 
     public int Count { get; private set; }
 
     /// <summary>The error that decides the result, if there is one already.</summary>
     public CellError? Error => _error;
+
+    /// <summary>True once an argument asked for was an error, whatever the function made of it.</summary>
+    public bool SawError { get; private set; }
 
     /// <summary>True once the result is decided; loops end on it.</summary>
     public bool Failed => _error is not null || Interpreter.Halted;
@@ -53,6 +60,7 @@ internal sealed class Call
         };
         _values[at] = value;
         _known[at] = true;
+        SawError |= value.IsError;
         return value;
     }
 
@@ -60,7 +68,12 @@ internal sealed class Call
     public CellValue Any(int at)
     {
         var value = Value(at);
-        if (value.IsScalar) return value.Scalar;
+        if (value.IsScalar)
+        {
+            Meter.TakeFor(value.Scalar);
+            return value.Scalar;
+        }
+
         return value.Array is { } array ? array[0, 0] : Interpreter.Single(value.Reference!);
     }
 
@@ -78,7 +91,7 @@ internal sealed class Call
 
     public double Number(int at)
     {
-        if (Coercion.TryNumber(Any(at), out var number, out var error, Interpreter.Uses1904Dates)) return number;
+        if (Coercion.TryNumber(Any(at), Meter, out var number, out var error, Interpreter.Dates)) return number;
         Fail(error);
         return 0;
     }
@@ -92,7 +105,7 @@ internal sealed class Call
 
     public string Text(int at)
     {
-        if (Coercion.TryText(Any(at), out var text, out var error)) return text;
+        if (Coercion.TryText(Any(at), Meter, out var text, out var error)) return text;
         Fail(error);
         return "";
     }
@@ -142,6 +155,7 @@ internal sealed class Call
 
     public void AddNumbers(int at, List<double> numbers)
     {
+        const int TicksPerNumber = 4;
         var value = Value(at);
         if (value.IsScalar)
         {
@@ -157,8 +171,36 @@ internal sealed class Call
                 return;
             }
 
-            if (cell.IsNumber) numbers.Add(cell.Number);
+            if (!cell.IsNumber) continue;
+            Meter.Take(TicksPerNumber);
+            numbers.Add(cell.Number);
         }
+    }
+
+    /// <summary>The numbers in an argument in ascending order. The list serves all elements that the function is applied to, and is not to be changed.</summary>
+    public List<double> Sorted(int at) => Derived(at, () =>
+    {
+        var numbers = new List<double>();
+        AddNumbers(at, numbers);
+        return Sort(numbers);
+    });
+
+    /// <summary>Puts numbers into ascending order.</summary>
+    public List<double> Sort(List<double> numbers)
+    {
+        Meter.TakeForSorting(numbers.Count);
+        numbers.Sort();
+        return numbers;
+    }
+
+    /// <summary>What is made of an argument, once for all elements of other arguments that the function is applied to.</summary>
+    public T Derived<T>(int at, Func<T> make)
+        where T : class
+    {
+        if (_error is not null || at >= Count) return make();
+        _derived[at] ??= (make(), _error);
+        if (_derived[at]!.Value.Error is { } error) Fail(error);
+        return (T)_derived[at]!.Value.Value;
     }
 
     /// <summary>Decides the result, unless it is decided already.</summary>
@@ -173,17 +215,20 @@ internal sealed class Call
         Function = function;
         Count = arguments.Count;
         _error = null;
+        SawError = false;
         if (_nodes.Length < Count)
         {
             _nodes = new FormulaNode[Math.Max(4, Count)];
             _values = new FormulaValue[_nodes.Length];
             _known = new bool[_nodes.Length];
+            _derived = new (object, CellError?)?[_nodes.Length];
         }
 
         for (var at = 0; at < Count; at++)
         {
             _nodes[at] = arguments[at];
             _known[at] = false;
+            _derived[at] = null;
         }
     }
 
@@ -192,6 +237,7 @@ internal sealed class Call
     {
         _values[at] = value;
         _known[at] = true;
+        _derived[at] = null;
     }
 
     internal void ForgetError() => _error = null;

@@ -45,10 +45,39 @@ internal abstract partial class Interpreter
 
     private FormulaValue Run(Call call, FunctionRow function)
     {
+        Spend(1);
         var result = function.Run(call);
-        if (result.IsScalar) SpendOn(result.Scalar);
+        if (result.IsScalar) Meter.TakeForMade(result.Scalar);
         if (Halted) return CellError.Value;
-        return call.Error is { } error ? error : result;
+        if (call.Error is { } error) result = error;
+        return (result.IsError || call.SawError) && !function.Has(FunctionTraits.Lazy | FunctionTraits.SeesErrors) && IsNameless(call) ? CellError.Name : result;
+    }
+
+    /// <summary>
+    /// Whether an unknown name or function among the arguments decides the result. Programs compute arguments from the left before they look into ranges and before they
+    /// turn texts into numbers, so that only an error computed further left comes before it.
+    /// </summary>
+    private bool IsNameless(Call call)
+    {
+        for (var at = 0; at < call.Count; at++)
+        {
+            if (NamesNothing(call.Node(at))) return true;
+            if (call.Node(at) is not (ReferenceNode or NameNode) && call.Value(at).IsError) return false;
+        }
+
+        return false;
+    }
+
+    private bool NamesNothing(FormulaNode node)
+    {
+        Meter.Take(1);
+        return node switch
+        {
+            NameNode name => (name.Sheet is not null || _bound?.ContainsKey(name.Name) != true) && IsUnknown(name),
+            GroupNode group => NamesNothing(group.Inner),
+            CallNode call => call.Name != "LET" && FunctionRegistry.Find(call.Name) is null,
+            _ => false,
+        };
     }
 
     /// <summary>Applies the function once for each element of its array arguments.</summary>
@@ -66,7 +95,7 @@ internal abstract partial class Interpreter
         }
 
         if (Halted || TooLarge((long)rows * columns)) return CellError.Value;
-        var result = new ArrayValue(rows, columns);
+        var result = new ArrayValue(Meter, rows, columns);
         for (var row = 0; row < rows; row++)
         {
             for (var column = 0; column < columns && !Halted; column++)
@@ -88,9 +117,16 @@ internal abstract partial class Interpreter
     private FormulaValue Unknown(string name)
     {
         if (HasMacros) return Unsupported($"the function {name} may be a macro, which is not evaluated");
-        if (KnownElsewhere.Contains(name) || name.StartsWith("_XL", StringComparison.Ordinal)) return Unsupported($"the function {name} is not evaluated");
+        if (KnownElsewhere.Contains(name) || IsOfAnAddIn(name)) return Unsupported($"the function {name} is not evaluated");
         Reason ??= $"there is no function called {name}";
         return CellError.Name;
+    }
+
+    /// <summary>True for a name behind a prefix that is no function's own: <c>_xll.F</c>, <c>COM.VENDOR.F</c>. What such a function does only its maker knows.</summary>
+    private static bool IsOfAnAddIn(string name)
+    {
+        var dot = name.IndexOf('.', StringComparison.Ordinal);
+        return name.StartsWith("_XL", StringComparison.Ordinal) || (dot > 0 && !FunctionRegistry.IsFamily(name[..dot]));
     }
 
     private static string Arity(FunctionRow function) => (function.Least, function.Most) switch

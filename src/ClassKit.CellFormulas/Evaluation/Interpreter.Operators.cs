@@ -14,8 +14,8 @@ internal abstract partial class Interpreter
         var right = Operand(binary.Right);
         if (left.IsScalar && right.IsScalar)
         {
-            var value = Operators.Apply(binary.Operator, left.Scalar, right.Scalar, Limits.TextLength, Uses1904Dates);
-            SpendOn(value);
+            var value = Operators.Apply(binary.Operator, left.Scalar, right.Scalar, Meter, Limits.TextLength, Dates);
+            Meter.TakeForMade(value);
             return value;
         }
 
@@ -26,8 +26,8 @@ internal abstract partial class Interpreter
         {
             for (var column = 0; column < result.Columns && !Halted; column++)
             {
-                var value = Operators.Apply(binary.Operator, a.Broadcast(row, column), b.Broadcast(row, column), Limits.TextLength, Uses1904Dates);
-                SpendOn(value);
+                var value = Operators.Apply(binary.Operator, a.Broadcast(row, column), b.Broadcast(row, column), Meter, Limits.TextLength, Dates);
+                Meter.TakeForMade(value);
                 result[row, column] = value;
             }
         }
@@ -39,7 +39,7 @@ internal abstract partial class Interpreter
     private ArrayValue? Shape(ArrayValue a, ArrayValue b)
     {
         var (rows, columns) = (Common(a.Rows, b.Rows), Common(a.Columns, b.Columns));
-        return TooLarge((long)rows * columns) ? null : new(rows, columns);
+        return TooLarge((long)rows * columns) ? null : new(Meter, rows, columns);
     }
 
     private static int Common(int a, int b) => Math.Max(a, b);
@@ -52,14 +52,14 @@ internal abstract partial class Interpreter
     };
 
     /// <summary>Applies an operation to a value or to each element.</summary>
-    private FormulaValue Map(FormulaValue value, Func<CellValue, CellValue> operation)
+    private FormulaValue Map(FormulaValue value, Func<CellValue, Meter, CellValue> operation)
     {
-        if (value.Array is not { } array) return operation(value.Scalar);
+        if (value.Array is not { } array) return operation(value.Scalar, Meter);
         if (TooLarge(array.Count)) return CellError.Value;
-        var result = new ArrayValue(array.Rows, array.Columns);
+        var result = new ArrayValue(Meter, array.Rows, array.Columns);
         for (var row = 0; row < array.Rows; row++)
         {
-            for (var column = 0; column < array.Columns; column++) result[row, column] = operation(array[row, column]);
+            for (var column = 0; column < array.Columns; column++) result[row, column] = operation(array[row, column], Meter);
         }
 
         return result;
@@ -75,8 +75,10 @@ internal abstract partial class Interpreter
         switch (binary.Operator)
         {
             case BinaryOperator.Union:
+                Spend((a.Areas.Length + b.Areas.Length) / 8);
                 return a.Areas.Length + b.Areas.Length > 1000 ? Unsupported("a union of more than 1000 areas") : new Reference([.. a.Areas, .. b.Areas]);
             case BinaryOperator.Intersection:
+                Spend((long)a.Areas.Length * b.Areas.Length);
                 var common = new List<Area>();
                 foreach (var area in a.Areas)
                 {
@@ -86,7 +88,6 @@ internal abstract partial class Interpreter
                     }
                 }
 
-                Spend(a.Areas.Length * b.Areas.Length);
                 return common.Count == 0 ? CellError.Null : new Reference([.. common]);
             default:
                 if (a.Areas.Length > 1 || b.Areas.Length > 1 || a.First.Sheet != b.First.Sheet) return CellError.Value;

@@ -9,25 +9,23 @@ namespace ClassKit.CellFormulas.Evaluating;
 /// </summary>
 internal abstract partial class Interpreter
 {
-    private const int CancellationInterval = 1024;
-
-    private CancellationToken _cancellation;
     private Dictionary<string, FormulaValue>? _bound;
-    private int _steps;
-    private long _allSteps;
-    private long _allowed = long.MaxValue;
     private bool _arrayMode;
 
-    protected Interpreter(EvaluationLimits limits, bool uses1904Dates, CancellationToken cancellation)
+    protected Interpreter(EvaluationLimits limits, DateSystem dates)
     {
         Limits = limits;
-        Uses1904Dates = uses1904Dates;
-        _cancellation = cancellation;
+        Dates = dates;
+        Meter = new(limits);
     }
 
     public EvaluationLimits Limits { get; }
 
-    public bool Uses1904Dates { get; }
+    /// <summary>Where all work is counted.</summary>
+    public Meter Meter { get; }
+
+    /// <summary>From which day dates are counted.</summary>
+    public DateSystem Dates { get; }
 
     /// <summary>True once there will be no value.</summary>
     public bool Halted { get; protected set; }
@@ -68,12 +66,18 @@ internal abstract partial class Interpreter
     public virtual bool IsHidden(int sheet, int row, bool byFilterOnly) => false;
 
     /// <summary>True for a cell whose own formula is a subtotal, which other subtotals leave out.</summary>
-    public bool IsSubtotal(int sheet, int row, int column) =>
-        FormulaText(sheet, row, column) is { } text
-        && (text.Contains("SUBTOTAL(", StringComparison.OrdinalIgnoreCase) || text.Contains("AGGREGATE(", StringComparison.OrdinalIgnoreCase));
+    public bool IsSubtotal(int sheet, int row, int column)
+    {
+        if (FormulaText(sheet, row, column) is not { } text) return false;
+        Meter.TakeForCharacters(text.Length);
+        return text.Contains("SUBTOTAL(", StringComparison.OrdinalIgnoreCase) || text.Contains("AGGREGATE(", StringComparison.OrdinalIgnoreCase);
+    }
 
     /// <summary>What a name that LET does not bind stands for.</summary>
     protected abstract FormulaValue Name(NameNode name);
+
+    /// <summary>True for a name that stands for nothing.</summary>
+    protected abstract bool IsUnknown(NameNode name);
 
     /// <summary>The value of a name that stands for one cell; false for any other name.</summary>
     protected virtual bool TryCell(NameNode name, out CellValue value)
@@ -102,17 +106,25 @@ internal abstract partial class Interpreter
     /// <summary>Makes ready for an evaluation with its own count of steps.</summary>
     protected void Start(CancellationToken cancellation)
     {
-        _allSteps += _steps;
-        (_steps, _arrayMode, _bound, _cancellation) = (0, false, null, cancellation);
+        Meter.Start(cancellation);
+        (_arrayMode, _bound) = (false, null);
         (Halted, Status, Reason) = (false, EvaluationStatus.Computed, null);
     }
 
-    /// <summary>Starts the count of all steps anew.</summary>
-    /// <param name="allowed">How many there may be.</param>
-    protected void ForgetSteps(long allowed) => (_steps, _allSteps, _allowed) = (0, 0, Math.Min(allowed, Limits.AllSteps));
-
-    /// <summary>How many steps were taken since the count began.</summary>
-    public long Spent => _allSteps + _steps;
+    /// <summary>Computes a value, or ends without one where that takes too many steps.</summary>
+    protected TValue Within<TValue>(Func<TValue> compute, TValue otherwise)
+    {
+        try
+        {
+            return compute();
+        }
+        catch (OutOfStepsException e)
+        {
+            Halted = false;
+            Unsupported(e.Message);
+            return otherwise;
+        }
+    }
 
     /// <summary>Ends the evaluation without a value.</summary>
     public FormulaValue Halt(EvaluationStatus status, string reason)
@@ -126,42 +138,8 @@ internal abstract partial class Interpreter
 
     public FormulaValue Unsupported(string what) => Halt(EvaluationStatus.Unsupported, what);
 
-    /// <summary>Counts work; at the limit the evaluation ends.</summary>
-    public void Spend(int steps)
-    {
-        var before = _steps;
-        _steps += steps;
-        if (IsExhausted) Exhaust();
-        if (before == 0 || before / CancellationInterval != _steps / CancellationInterval) _cancellation.ThrowIfCancellationRequested();
-    }
-
-    /// <summary>Counts a long text as work, so that no formula fills the memory with them.</summary>
-    public void SpendOn(CellValue made)
-    {
-        const int Short = 256;
-        if (made.IsText && made.Text.Length > Short) Spend(made.Text.Length);
-    }
-
-    /// <summary>Counts a long text that is read as work, so that no formula compares pages with pages.</summary>
-    protected void SpendOnReading(CellValue read)
-    {
-        const int Short = 256;
-        const int CharactersPerStep = 16;
-        if (read.IsText && read.Text.Length > Short) Spend(read.Text.Length / CharactersPerStep);
-    }
-
-    /// <summary>Counts looking for one text in another as work.</summary>
-    public void SpendOnSearch(int part, int text)
-    {
-        const int ComparisonsPerStep = 64;
-        Spend((int)Math.Min((long)part * text / ComparisonsPerStep, int.MaxValue / 2));
-    }
-
-    /// <summary>True where an evaluation ended for want of steps, and might not have if it had begun elsewhere.</summary>
-    protected bool IsExhausted => _steps > Limits.Steps || _steps < 0 || Spent > _allowed;
-
-    private void Exhaust() => Unsupported(
-        _steps > Limits.Steps || _steps < 0 ? $"more than {Limits.Steps} steps" : "more steps than there may be for all cells together");
+    /// <summary>Counts work in steps; at the limit the evaluation ends.</summary>
+    public void Spend(long steps) => Meter.Spend(steps);
 
     /// <summary>The value of a part of a formula, a reference unresolved.</summary>
     public FormulaValue Evaluate(FormulaNode node)
@@ -193,7 +171,7 @@ internal abstract partial class Interpreter
             case ErrorNode error:
                 return error.Error;
             case ArrayNode array:
-                return new ArrayValue(array.Rows, array.Columns, [.. array.Elements]);
+                return new ArrayValue(Meter, array.Rows, array.Columns, [.. array.Elements]);
             case SpillNode spill:
                 var anchor = Evaluate(spill.Operand);
                 return anchor.Reference is { IsCell: true } cell ? Spill(cell) : anchor.IsError ? anchor : CellError.Reference;
@@ -268,8 +246,8 @@ internal abstract partial class Interpreter
     public ArrayValue Array(FormulaValue value)
     {
         if (value.Array is { } array) return array;
-        if (value.Reference is not { } reference) return new ArrayValue(1, 1, [value.Scalar]);
-        return reference.Areas.Length == 1 ? Array(reference) : new ArrayValue(1, 1, [CellValue.FromError(CellError.Value)]);
+        if (value.Reference is not { } reference) return new ArrayValue(Meter, 1, 1, [value.Scalar]);
+        return reference.Areas.Length == 1 ? Array(reference) : new ArrayValue(Meter, 1, 1, [CellValue.FromError(CellError.Value)]);
     }
 
     /// <summary>All filled cells of a value, in reading order.</summary>
@@ -301,7 +279,7 @@ internal abstract partial class Interpreter
     {
         if (cells <= Limits.ArrayCells)
         {
-            Spend((int)cells);
+            Spend(cells);
             return Halted;
         }
 
@@ -313,11 +291,11 @@ internal abstract partial class Interpreter
     {
         var area = reference.First;
         if (Recall(area) is { } known) return known;
-        if (Used(area) is not { } used) return new(area.Rows, area.Columns, [], 0, 0);
+        if (Used(area) is not { } used) return new(Meter, area.Rows, area.Columns, [], 0, 0);
 
         // Rows and columns before the first used one are stored, so that places stay what they are.
         var (rows, columns) = (used.Bottom - area.Top + 1, used.Right - area.Left + 1);
-        if (TooLarge((long)rows * columns)) return new(area.Rows, area.Columns, [], 0, 0);
+        if (TooLarge((long)rows * columns)) return new(Meter, area.Rows, area.Columns, [], 0, 0);
         var cells = new CellValue[rows * columns];
         for (var row = used.Top; row <= used.Bottom && !Halted; row++)
         {
@@ -325,7 +303,7 @@ internal abstract partial class Interpreter
                 cells[(row - area.Top) * columns + (column - area.Left)] = Read(area.Sheet, row, column);
         }
 
-        var array = new ArrayValue(area.Rows, area.Columns, cells, rows, columns);
+        var array = new ArrayValue(Meter, area.Rows, area.Columns, cells, rows, columns);
         if (!Halted) Remember(area, array);
         return array;
     }

@@ -13,7 +13,7 @@ public static class NamedEvaluation
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(names);
         var interpreter = new NamedInterpreter(names);
-        var value = interpreter.Operand(formula.Root);
+        var value = interpreter.Compute(formula);
         if (interpreter.Halted) return new(interpreter.Status, CellValue.Blank, interpreter.Reason, []);
         var cell = CellResult.Of(value);
         return new(EvaluationStatus.Computed, cell, cell.IsError ? interpreter.Reason : null, []);

@@ -4,9 +4,15 @@ using ClassKit.CellFormulas.Values;
 namespace ClassKit.CellFormulas.Evaluating;
 
 /// <summary>An interpreter for formulas that stand in no workbook: names have given values, and there are no cells.</summary>
-internal sealed class NamedInterpreter(IReadOnlyDictionary<string, CellValue> names) : Interpreter(EvaluationLimits.Default, false, CancellationToken.None)
+internal sealed class NamedInterpreter(IReadOnlyDictionary<string, CellValue> names) : Interpreter(EvaluationLimits.Default, DateSystem.From1900)
 {
     public override (int Row, int Column)? Place => null;
+
+    public FormulaValue Compute(CellFormula formula)
+    {
+        Meter.Reset(long.MaxValue);
+        return Within(() => Operand(formula.Root), CellError.Value);
+    }
 
     public override CellValue Read(int sheet, int row, int column) => CellValue.FromError(CellError.Reference);
 
@@ -20,7 +26,9 @@ internal sealed class NamedInterpreter(IReadOnlyDictionary<string, CellValue> na
         return -1;
     }
 
-    protected override FormulaValue Name(NameNode name)
+    protected override bool IsUnknown(NameNode name) => Find(name) is null;
+
+    private CellValue? Find(NameNode name)
     {
         if (names.TryGetValue(name.Name, out var value)) return value;
         foreach (var (known, other) in names)
@@ -28,6 +36,12 @@ internal sealed class NamedInterpreter(IReadOnlyDictionary<string, CellValue> na
             if (string.Equals(known, name.Name, StringComparison.OrdinalIgnoreCase)) return other;
         }
 
+        return null;
+    }
+
+    protected override FormulaValue Name(NameNode name)
+    {
+        if (Find(name) is { } value) return value;
         Reason ??= $"nothing is called {name.Name}";
         return CellError.Name;
     }

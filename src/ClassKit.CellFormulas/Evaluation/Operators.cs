@@ -7,12 +7,14 @@ namespace ClassKit.CellFormulas.Evaluating;
 internal static class Operators
 {
     /// <summary>Applies an operator; of two errors the left one wins, be it an error value or a text that is no number.</summary>
-    public static CellValue Apply(BinaryOperator op, CellValue left, CellValue right, int textLimit, bool uses1904Dates = false)
+    public static CellValue Apply(BinaryOperator op, CellValue left, CellValue right, Meter meter, int textLimit, DateSystem dates)
     {
+        meter.TakeFor(left);
+        meter.TakeFor(right);
         if (left.IsError) return left;
         if (op >= BinaryOperator.Equal) return right.IsError ? right : CellValue.FromLogical(Holds(op, Compare(left, right)));
-        if (op == BinaryOperator.Concatenate) return Concatenate(left, right, textLimit);
-        if (!Coercion.TryNumber(left, out var a, out var error, uses1904Dates) || !Coercion.TryNumber(right, out var b, out error, uses1904Dates)) return CellValue.FromError(error);
+        if (op == BinaryOperator.Concatenate) return Concatenate(left, right, meter, textLimit);
+        if (!Coercion.TryNumber(left, meter, out var a, out var error, dates) || !Coercion.TryNumber(right, meter, out var b, out error, dates)) return CellValue.FromError(error);
         return op switch
         {
             BinaryOperator.Add => CellValue.FromNumber(Numbers.Add(a, b)),
@@ -23,11 +25,11 @@ internal static class Operators
         };
     }
 
-    public static CellValue Negate(CellValue value) =>
-        Coercion.TryNumber(value, out var number, out var error) ? CellValue.FromNumber(number == 0 ? 0 : -number) : CellValue.FromError(error);
+    public static CellValue Negate(CellValue value, Meter meter) =>
+        Coercion.TryNumber(value, meter, out var number, out var error) ? CellValue.FromNumber(number == 0 ? 0 : -number) : CellValue.FromError(error);
 
-    public static CellValue Percent(CellValue value) =>
-        Coercion.TryNumber(value, out var number, out var error) ? CellValue.FromNumber(number / 100) : CellValue.FromError(error);
+    public static CellValue Percent(CellValue value, Meter meter) =>
+        Coercion.TryNumber(value, meter, out var number, out var error) ? CellValue.FromNumber(number / 100) : CellValue.FromError(error);
 
     /// <summary><c>0^0</c> has no value, nor has a negative number to a broken power.</summary>
     public static CellValue Power(double a, double b)
@@ -71,9 +73,9 @@ internal static class Operators
         _ => order >= 0,
     };
 
-    private static CellValue Concatenate(CellValue left, CellValue right, int textLimit)
+    private static CellValue Concatenate(CellValue left, CellValue right, Meter meter, int textLimit)
     {
-        if (!Coercion.TryText(left, out var a, out var error) || !Coercion.TryText(right, out var b, out error)) return CellValue.FromError(error);
+        if (!Coercion.TryText(left, meter, out var a, out var error) || !Coercion.TryText(right, meter, out var b, out error)) return CellValue.FromError(error);
         return a.Length + b.Length > textLimit ? CellValue.FromError(CellError.Value) : CellValue.FromText(a + b);
     }
 }

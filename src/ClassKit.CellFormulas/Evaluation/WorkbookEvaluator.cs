@@ -77,7 +77,7 @@ public sealed class WorkbookEvaluator
         var interpreter = new WorkbookInterpreter(_workbook, _limits);
         interpreter.Begin(replaced, Left);
         var evaluation = interpreter.Evaluate(new(_workbook.FindSheet(cell.Sheet), cell.Row, cell.Column), null, CancellationToken.None);
-        Interlocked.Add(ref _spent, interpreter.Spent);
+        Interlocked.Add(ref _spent, interpreter.Meter.Spent);
         return evaluation.Dependencies;
     }
 
@@ -86,7 +86,7 @@ public sealed class WorkbookEvaluator
 
     private void PutBack(WorkbookInterpreter interpreter)
     {
-        Interlocked.Add(ref _spent, interpreter.Spent);
+        Interlocked.Add(ref _spent, interpreter.Meter.Spent);
         _idle = interpreter;
     }
 

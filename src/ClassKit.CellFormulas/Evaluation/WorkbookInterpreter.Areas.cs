@@ -6,8 +6,8 @@ namespace ClassKit.CellFormulas.Evaluating;
 /// <summary>Rectangles of cells and defined names.</summary>
 internal sealed partial class WorkbookInterpreter
 {
-    /// <summary>How many places can be looked at in the time of a step.</summary>
-    private const int PlacesPerStep = 8;
+    /// <summary>What looking whether a place is filled takes.</summary>
+    private const int TicksPerPlace = Meter.TicksPerStep / 2;
 
     public override Area? Used(Area area)
     {
@@ -30,7 +30,7 @@ internal sealed partial class WorkbookInterpreter
 
         for (var row = used.Top; row <= used.Bottom && !Halted; row++)
         {
-            Spend(used.Columns / PlacesPerStep);
+            Meter.Take((long)used.Columns * TicksPerPlace);
             for (var column = used.Left; column <= used.Right; column++)
             {
                 if (IsFilled(used.Sheet, row, column) && Read(used.Sheet, row, column) is { IsBlank: false } value) into.Add(value);
@@ -63,6 +63,8 @@ internal sealed partial class WorkbookInterpreter
         value = Read(cell);
         return true;
     }
+
+    protected override bool IsUnknown(NameNode name) => _workbook.FindTarget(CurrentSheet, name) is { Problem: not null, Error: CellError.Name };
 
     protected override FormulaValue Name(NameNode node)
     {
@@ -126,15 +128,19 @@ internal sealed partial class WorkbookInterpreter
     private void CollectSorted(Area area, List<CellValue> into)
     {
         var sheet = _workbook.Sheets[area.Sheet];
-        Spend(sheet.Snapshot.Cells.Count / PlacesPerStep);
-        if (Halted) return;
+        Meter.Take(2L * sheet.Snapshot.Cells.Count);
         IEnumerable<(int Row, int Column)> places = sheet.Sorted;
         var extra = _replaced.On(area.Sheet, sheet.Snapshot.Name)
             .Concat(ArrayElements(sheet))
             .Where(place => !sheet.Snapshot.Cells.ContainsKey(place))
             .Distinct()
             .ToList();
-        if (extra.Count > 0) places = places.Concat(extra).Order();
+        if (extra.Count > 0)
+        {
+            Meter.TakeForSorting(sheet.Snapshot.Cells.Count + extra.Count);
+            places = places.Concat(extra).Order();
+        }
+
         foreach (var (row, column) in places)
         {
             if (Halted) return;

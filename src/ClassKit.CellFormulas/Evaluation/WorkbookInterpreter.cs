@@ -37,7 +37,7 @@ internal sealed partial class WorkbookInterpreter : Interpreter
     private int _namingFrom;
 
     public WorkbookInterpreter(PreparedWorkbook workbook, EvaluationLimits limits)
-        : base(limits, workbook.Workbook.Uses1904Dates, CancellationToken.None) => _workbook = workbook;
+        : base(limits, workbook.Workbook.Dates) => _workbook = workbook;
 
     public override (int Row, int Column)? Place => _path.Count > 0 ? (_path[^1].Row, _path[^1].Column) : null;
 
@@ -59,7 +59,7 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         else _known.Clear();
         (_arrays, _reasons, _leadsTo, _ends) = (null, null, null, null);
         (_areas, _areaCells) = (null, 0);
-        ForgetSteps(allowed);
+        Meter.Reset(allowed);
     }
 
     /// <summary>The value of a cell. Values known from earlier cells since <see cref="Begin"/> are used again.</summary>
@@ -73,6 +73,14 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         Await(target);
         (_deferred, _offset, _nameDepth, _namingFrom) = (null, default, 0, 0);
         _naming.Clear();
+        var value = Within(ReadAwaited, CellValue.Blank);
+        var cells = dependencies is null ? new CellAddressView(KnownExcept(target), _workbook.Workbook) : new CellAddressView(dependencies);
+        if (Halted) return new(Status, CellValue.Blank, Reason, cells);
+        return new(EvaluationStatus.Computed, value, value.IsError ? Reason : null, cells);
+    }
+
+    private CellValue ReadAwaited()
+    {
         var value = CellValue.Blank;
         while (_waiting.Count > 0 && !Halted)
         {
@@ -89,9 +97,7 @@ internal sealed partial class WorkbookInterpreter : Interpreter
             }
         }
 
-        var cells = dependencies is null ? new CellAddressView(KnownExcept(target), _workbook.Workbook) : new CellAddressView(dependencies);
-        if (Halted) return new(Status, CellValue.Blank, Reason, cells);
-        return new(EvaluationStatus.Computed, value, value.IsError ? Reason : null, cells);
+        return value;
     }
 
     private void Await(CellKey cell)
@@ -174,7 +180,7 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         }
 
         if (content is null) return _known[key] = default;
-        SpendOnReading(content.Stored);
+        Meter.TakeFor(content.Stored);
         return _known[key] = content.Stored;
     }
 
@@ -210,7 +216,7 @@ internal sealed partial class WorkbookInterpreter : Interpreter
         (_offset, _nameDepth, _namingFrom) = (outerOffset, outerNames, outerFrom);
         if (Halted)
         {
-            if (_deferred is null && !IsExhausted && Status != EvaluationStatus.Computed) (_ends ??= [])[key] = (Status, Reason!);
+            if (_deferred is null && Status != EvaluationStatus.Computed) (_ends ??= [])[key] = (Status, Reason!);
             return default;
         }
 

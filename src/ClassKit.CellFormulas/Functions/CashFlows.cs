@@ -29,8 +29,7 @@ internal static class CashFlows
     private static FormulaValue Rate(Call call, List<(double Flow, double Time)> flows, double guess)
     {
         if (guess <= -1 || !flows.Exists(flow => flow.Flow > 0) || !flows.Exists(flow => flow.Flow < 0)) return CellError.Number;
-        call.Interpreter.Spend((int)Math.Min((long)RootFinding.Cost * flows.Count, int.MaxValue / 2));
-        if (call.Failed) return false;
+        call.Meter.Spend((long)RootFinding.Cost * flows.Count);
         var scale = flows.Sum(flow => Math.Abs(flow.Flow));
         var rate = RootFinding.Newton(at => Worth(flows, at), guess);
         if (!(Math.Abs(Worth(flows, rate)) <= scale * 1e-9) || rate <= -1) rate = RootFinding.Halving(at => Worth(flows, at));
@@ -48,6 +47,7 @@ internal static class CashFlows
         var (paid, earned) = (call.Number(1), call.Number(2));
         if (call.Failed) return false;
         if (!flows.Exists(flow => flow < 0) || flows.Count < 2 || paid <= -1 || earned <= -1) return CellError.DivideByZero;
+        call.Meter.Spend(2L * flows.Count);
         var gains = Worth([.. flows.Select((flow, at) => (Math.Max(0, flow), (double)at))], earned);
         var costs = Worth([.. flows.Select((flow, at) => (Math.Min(0, flow), (double)at))], paid);
         return Math.Pow(-gains * Math.Pow(1 + earned, flows.Count - 1) / costs, 1.0 / (flows.Count - 1)) - 1;
@@ -66,6 +66,7 @@ internal static class CashFlows
         var flows = Column(call, at);
         var dates = Column(call, at + 1);
         if (call.Failed) return null;
+        call.Meter.Spend(flows.Count);
         if (flows.Count != dates.Count || flows.Count == 0 || dates.Exists(date => date < Math.Floor(dates[0]))) call.Fail(CellError.Number);
         return call.Failed ? null : [.. flows.Select((flow, i) => (flow, (Math.Floor(dates[i]) - Math.Floor(dates[0])) / DaysPerYear))];
     }
@@ -75,7 +76,7 @@ internal static class CashFlows
         var numbers = new List<double>();
         foreach (var cell in call.Filled(at))
         {
-            if (Coercion.TryNumber(cell, out var number, out var error)) numbers.Add(number);
+            if (Coercion.TryNumber(cell, call.Meter, out var number, out var error)) numbers.Add(number);
             else call.Fail(error);
         }
 

@@ -30,13 +30,13 @@ internal static class Conditional
         {
             for (var column = 0; column < columns; column++)
             {
-                if (AreMet(conditions, row, column)) count++;
+                if (AreMet(call.Meter, conditions, row, column)) count++;
             }
         }
 
         // All cells past what is stored are blank, and alike.
         var rest = conditions[0].Range.Count - (long)rows * columns;
-        if (rest > 0 && conditions.TrueForAll(condition => condition.Criterion.IsMetBy(CellValue.Blank))) count += rest;
+        if (rest > 0 && conditions.TrueForAll(condition => condition.Criterion.IsMetBy(CellValue.Blank, call.Meter))) count += rest;
         return count;
     }
 
@@ -76,7 +76,7 @@ internal static class Conditional
             for (var column = 0; column < taken.StoredColumns; column++)
             {
                 var cell = taken[row, column];
-                if (!cell.IsNumber && !cell.IsError || !AreMet(conditions, row, column)) continue;
+                if (!cell.IsNumber && !cell.IsError || !AreMet(call.Meter, conditions, row, column)) continue;
                 if (cell.IsError) return cell;
                 numbers.Add(cell.Number);
             }
@@ -100,11 +100,11 @@ internal static class Conditional
         return conditions;
     }
 
-    private static bool AreMet(List<(ArrayValue Range, Criterion Criterion)> conditions, int row, int column)
+    private static bool AreMet(Meter meter, List<(ArrayValue Range, Criterion Criterion)> conditions, int row, int column)
     {
         foreach (var (range, criterion) in conditions)
         {
-            if (!criterion.IsMetBy(range[row, column])) return false;
+            if (!criterion.IsMetBy(range[row, column], meter)) return false;
         }
 
         return true;

@@ -52,12 +52,12 @@ internal sealed class Criterion
     }
 
     /// <summary>Whether a cell meets it.</summary>
-    public bool IsMetBy(CellValue cell) => _test switch
+    public bool IsMetBy(CellValue cell, Meter meter) => _test switch
     {
-        Test.Equal => Equals(cell),
+        Test.Equal => Equals(cell, meter),
 
         // A text of digits equals the number, and differs from it too: so programs have it.
-        Test.NotEqual => !Equals(cell) || (_operand.IsNumber && cell.IsText),
+        Test.NotEqual => !Equals(cell, meter) || (_operand.IsNumber && cell.IsText),
         _ => Ordered(cell),
     };
 
@@ -69,19 +69,19 @@ internal sealed class Criterion
         return CellErrorText.TryParse(text, out var error) ? CellValue.FromError(error) : CellValue.FromText(text);
     }
 
-    private bool Equals(CellValue cell)
+    private bool Equals(CellValue cell, Meter meter)
     {
         switch (_operand.Kind)
         {
             case CellValueKind.Number:
-                if (cell.IsText) return NumberText.TryParse(cell.Text, out var number) && Numbers.Same(number, _operand.Number);
+                if (cell.IsText) return NumberText.TryParse(cell.Text, meter, out var number) && Numbers.Same(number, _operand.Number);
                 return cell.IsNumber && Numbers.Same(cell.Number, _operand.Number);
             case CellValueKind.Text:
                 // "" asks for what looks empty, "=" for what is.
                 if (_operand.Text.Length == 0) return cell.IsBlank || (!_written && cell.IsText && cell.Text.Length == 0);
                 if (!cell.IsText) return false;
                 return Wildcard.IsPattern(_operand.Text)
-                    ? Wildcard.Matches(_operand.Text, cell.Text)
+                    ? Wildcard.Matches(_operand.Text, cell.Text, meter)
                     : string.Equals(_operand.Text, cell.Text, StringComparison.OrdinalIgnoreCase);
             default:
                 return cell == _operand;

@@ -58,7 +58,7 @@ internal static class Databases
         var cells = new List<CellValue>();
         for (var row = 1; row < table.Rows && row < Math.Max(2, table.StoredRows); row++)
         {
-            if (rows.Exists(conditions => conditions.TrueForAll(condition => condition.Criterion.IsMetBy(table[row, condition.Column]))))
+            if (rows.Exists(conditions => conditions.TrueForAll(condition => condition.Criterion.IsMetBy(table[row, condition.Column], call.Meter))))
                 cells.Add(column < 0 ? CellValue.FromNumber(1) : table[row, column]);
         }
 
@@ -67,23 +67,23 @@ internal static class Databases
 
     private static int Column(Call call, ArrayValue table, CellValue field)
     {
-        var column = field.IsText ? Named(table, field.Text) : Coercion.TryNumber(field, out var number, out _) ? (int)Math.Clamp(Numbers.Truncate(number), -1, int.MaxValue) - 1 : -1;
+        var column = field.IsText ? Named(call, table, field.Text) : Coercion.TryNumber(field, call.Meter, out var number, out _) ? (int)Math.Clamp(Numbers.Truncate(number), -1, int.MaxValue) - 1 : -1;
         if (column < 0 || column >= table.Columns) call.Fail(CellError.Value);
         return column;
     }
 
-    private static int Named(ArrayValue table, string name)
+    private static int Named(Call call, ArrayValue table, string name)
     {
         for (var column = 0; column < table.Columns; column++)
         {
-            if (string.Equals(Head(table, column), name.Trim(), StringComparison.OrdinalIgnoreCase)) return column;
+            if (string.Equals(Head(call, table, column), name.Trim(), StringComparison.OrdinalIgnoreCase)) return column;
         }
 
         return -1;
     }
 
     /// <summary>What a column is called: numbers will do, and are compared as texts.</summary>
-    private static string Head(ArrayValue table, int column) => Coercion.TryText(table[0, column], out var text, out _) ? text.Trim() : "";
+    private static string Head(Call call, ArrayValue table, int column) => Coercion.TryText(table[0, column], call.Meter, out var text, out _) ? text.Trim() : "";
 
     /// <summary>Each row of the criteria is met where all its cells are; empty cells ask for nothing.</summary>
     private static List<List<(int Column, Criterion Criterion)>> Conditions(Call call, ArrayValue table, ArrayValue criteria)
@@ -95,7 +95,7 @@ internal static class Databases
             for (var column = 0; column < criteria.StoredColumns; column++)
             {
                 if (criteria[row, column] is not { IsBlank: false } asked) continue;
-                if (Head(criteria, column) is { Length: > 0 } head && Named(table, head) is var at and >= 0) conditions.Add((at, Criterion.OfDatabase(asked)));
+                if (Head(call, criteria, column) is { Length: > 0 } head && Named(call, table, head) is var at and >= 0) conditions.Add((at, Criterion.OfDatabase(asked)));
                 else call.Interpreter.Unsupported("a criterion that is a formula over the rows of a table is not evaluated");
             }
 

@@ -44,10 +44,10 @@ internal static class Dates
         var months = year * 12 + month - 1;
         var wholeYear = Math.Floor(months / 12);
         if (wholeYear is < 1800 or > 10_000) return null;
-        return wholeYear == 10_000 ? Serial.End : Serial.Of(new((int)wholeYear, (int)(months - wholeYear * 12) + 1, 1), call.Interpreter.Uses1904Dates);
+        return wholeYear == 10_000 ? Serial.End : Serial.Of(new((int)wholeYear, (int)(months - wholeYear * 12) + 1, 1), call.Interpreter.Dates);
     }
 
-    private static bool InRange(Call call, double serial) => serial >= 0 && Serial.TryDate(serial, call.Interpreter.Uses1904Dates, out _, out _, out _);
+    private static bool InRange(Call call, double serial) => Serial.TryDate(serial, call.Interpreter.Dates, out _, out _, out _);
 
     private static FormulaValue Time(Call call)
     {
@@ -58,20 +58,20 @@ internal static class Dates
     }
 
     private static FormulaValue Of(Call call, Func<int, int, int, int> part) =>
-        Serial.TryDate(call.Number(0), call.Interpreter.Uses1904Dates, out var year, out var month, out var day) ? part(year, month, day) : CellError.Number;
+        Serial.TryDate(call.Number(0), call.Interpreter.Dates, out var year, out var month, out var day) ? part(year, month, day) : CellError.Number;
 
     /// <summary>Whole seconds of the day, so that 59.9996 seconds do not show as 59.</summary>
     private static FormulaValue OfTime(Call call, Func<double, double> part)
     {
         var serial = call.Number(0);
-        if (serial < 0 || serial >= Serial.End) return CellError.Number;
+        if (!InRange(call, serial)) return CellError.Number;
         return part(Math.Floor((serial - Math.Floor(serial)) * SecondsPerDay + 0.5) % SecondsPerDay);
     }
 
     private static FormulaValue Months(Call call, bool toEnd)
     {
         var (serial, months) = (call.Number(0), Numbers.Truncate(call.Number(1)));
-        if (Math.Abs(months) > 120_000 || !Serial.TryDate(serial, call.Interpreter.Uses1904Dates, out var year, out var month, out var day)) return CellError.Number;
+        if (Math.Abs(months) > 120_000 || !Serial.TryDate(serial, call.Interpreter.Dates, out var year, out var month, out var day)) return CellError.Number;
         if (FirstOfMonth(call, year, month + months) is not { } first || FirstOfMonth(call, year, month + months + 1) is not { } next) return CellError.Number;
         var result = toEnd ? next - 1 : Math.Min(first + day - 1, next - 1);
         return InRange(call, result) ? result : CellError.Number;
@@ -81,8 +81,8 @@ internal static class Dates
     {
         var (serial, type) = (call.Number(0), call.IsAbsent(1) ? 1 : call.Integer(1));
         if (call.Failed) return false;
-        if (serial < 0 || serial >= Serial.End) return CellError.Number;
-        var day = Serial.Weekday(serial, call.Interpreter.Uses1904Dates);
+        if (!InRange(call, serial)) return CellError.Number;
+        var day = Serial.Weekday(serial, call.Interpreter.Dates);
         return type switch
         {
             1 => day + 1,
@@ -100,18 +100,18 @@ internal static class Dates
         if (call.Failed) return false;
         if (type == 21) return IsoWeek(call, serial);
         int? firstDay = type switch { 1 or 17 => 0, 2 or 11 => 1, >= 12 and <= 16 => type - 10, _ => null };
-        if (firstDay is not { } first || !Serial.TryDate(serial, call.Interpreter.Uses1904Dates, out var year, out _, out _)) return CellError.Number;
+        if (firstDay is not { } first || !Serial.TryDate(serial, call.Interpreter.Dates, out var year, out _, out _)) return CellError.Number;
         var newYear = FirstOfMonth(call, year, 1)!.Value;
-        var offset = (Serial.Weekday(newYear, call.Interpreter.Uses1904Dates) - first + 7) % 7;
+        var offset = (Serial.Weekday(newYear, call.Interpreter.Dates) - first + 7) % 7;
         return Math.Floor((Math.Floor(serial) - newYear + offset) / 7) + 1;
     }
 
     /// <summary>The week whose Thursday falls into the year (ISO 8601).</summary>
     private static FormulaValue IsoWeek(Call call, double serial)
     {
-        if (serial < 0 || serial >= Serial.End) return CellError.Number;
-        var thursday = Math.Floor(serial) - (Serial.Weekday(serial, call.Interpreter.Uses1904Dates) + 6) % 7 + 3;
-        if (thursday < 0 || !Serial.TryDate(thursday, call.Interpreter.Uses1904Dates, out var year, out _, out _)) return CellError.Number;
+        if (!InRange(call, serial)) return CellError.Number;
+        var thursday = Math.Floor(serial) - (Serial.Weekday(serial, call.Interpreter.Dates) + 6) % 7 + 3;
+        if (!Serial.TryDate(thursday, call.Interpreter.Dates, out var year, out _, out _)) return CellError.Number;
         return Math.Floor((thursday - FirstOfMonth(call, year, 1)!.Value) / 7) + 1;
     }
 
@@ -120,7 +120,7 @@ internal static class Dates
         var text = call.Text(0);
         if (call.Failed) return false;
         if (!DateText.TryParse(text.AsSpan().Trim(), out var serial) || serial < 1) return CellError.Value;
-        return Math.Floor(serial) - (call.Interpreter.Uses1904Dates ? Serial.SystemsApart : 0);
+        return Serial.InSystem(Math.Floor(serial), call.Interpreter.Dates);
     }
 
     private static FormulaValue TimeValue(Call call)
@@ -133,7 +133,7 @@ internal static class Dates
     /// <summary>Days between dates in a year of twelve months of 30 days, the US way unless the European one is asked for.</summary>
     private static FormulaValue Days360(Call call)
     {
-        var system = call.Interpreter.Uses1904Dates;
+        var system = call.Interpreter.Dates;
         var (start, end, european) = (call.Number(0), call.Number(1), call.Logical(2, false));
         if (!Serial.TryDate(start, system, out var y1, out var m1, out var d1) || !Serial.TryDate(end, system, out var y2, out var m2, out var d2)) return CellError.Number;
         if (european)

@@ -32,6 +32,7 @@ internal static class Depreciation
         var rate = Numbers.Round(1 - Math.Pow(salvage / cost, 1 / life), 3);
         var loss = cost * rate * months / 12;
         var lost = loss;
+        call.Meter.Take(2 * (long)period);
         for (var at = 2; at <= period; at++)
         {
             loss = (cost - lost) * rate * (at > life ? (12 - months) / 12 : 1);

@@ -49,7 +49,7 @@ internal static class Distributions
         var share = call.Number(1);
         if (call.Failed) return false;
         if (share is < 0 or >= 1 || numbers.Count == 0) return CellError.Number;
-        numbers.Sort();
+        call.Sort(numbers);
         var cut = (int)Numbers.Floor(numbers.Count * share / 2);
         return Statistics.Mean(numbers.GetRange(cut, numbers.Count - 2 * cut));
     }
@@ -62,6 +62,8 @@ internal static class Distributions
         var bounds = new List<double>();
         call.AddNumbers(1, bounds);
         if (call.Failed) return false;
+        call.Meter.TakeForSorting(bounds.Count);
+        call.Meter.TakeForSorting(numbers.Count);
         var places = Enumerable.Range(0, bounds.Count).OrderBy(at => bounds[at]).ToList();
         var counts = new double[bounds.Count + 1];
         foreach (var number in numbers)

@@ -64,6 +64,7 @@ internal static class Financial
         var rate = call.Number(0);
         if (rate == -1) return CellError.DivideByZero;
         var flows = call.NumbersFrom(1);
+        call.Meter.Spend(flows.Count);
         var worth = new List<double>(flows.Count);
         for (var at = 0; at < flows.Count; at++) worth.Add(flows[at] / Math.Pow(1 + rate, at + 1));
         return Summation.Of(worth);

@@ -42,7 +42,12 @@ internal static class FunctionRegistry
         Workdays.Rows,
     }.SelectMany(rows => rows).ToFrozenDictionary(row => row.Name, StringComparer.Ordinal);
 
+    private static readonly FrozenSet<string> Families = Rows.Keys.Select(name => name.Split('.')[0]).ToFrozenSet(StringComparer.Ordinal);
+
     public static IEnumerable<FunctionRow> All => Rows.Values;
 
     public static FunctionRow? Find(string name) => Rows.GetValueOrDefault(name);
+
+    /// <summary>True for what stands before the point in a function's name, or is all of it.</summary>
+    public static bool IsFamily(string part) => Families.Contains(part);
 }

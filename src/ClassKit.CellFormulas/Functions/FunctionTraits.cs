@@ -11,4 +11,7 @@ internal enum FunctionTraits
 
     /// <summary>Depends on the clock or on chance.</summary>
     Volatile = 2,
+
+    /// <summary>Has a result where an argument is an error: it asks for errors, or passes over them.</summary>
+    SeesErrors = 4,
 }

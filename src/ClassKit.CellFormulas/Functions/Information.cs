@@ -18,14 +18,14 @@ internal static class Information
         Is("ISTEXT", value => value.IsText),
         new("ISEVEN", 1, 1, "V", call => Numbers.Truncate(call.Number(0)) % 2 == 0),
         new("ISODD", 1, 1, "V", call => Numbers.Truncate(call.Number(0)) % 2 != 0),
-        new("ISREF", 1, 1, "R", call => call.Value(0).Reference is not null),
+        new("ISREF", 1, 1, "R", call => call.Value(0).Reference is not null, FunctionTraits.SeesErrors),
         new("NA", 0, 0, "", _ => CellError.NotAvailable),
-        new("ERROR.TYPE", 1, 1, "V", call => call.Any(0) is { IsError: true } value ? (int)value.Error : CellError.NotAvailable),
-        new("TYPE", 1, 1, "R", Type),
+        new("ERROR.TYPE", 1, 1, "V", call => call.Any(0) is { IsError: true } value ? (int)value.Error : CellError.NotAvailable, FunctionTraits.SeesErrors),
+        new("TYPE", 1, 1, "R", Type, FunctionTraits.SeesErrors),
         new("N", 1, 1, "R", N),
     ];
 
-    private static FunctionRow Is(string name, Func<CellValue, bool> test) => new(name, 1, 1, "V", call => test(call.Any(0)));
+    private static FunctionRow Is(string name, Func<CellValue, bool> test) => new(name, 1, 1, "V", call => test(call.Any(0)), FunctionTraits.SeesErrors);
 
     private static FormulaValue Type(Call call)
     {

@@ -46,8 +46,7 @@ internal static class Loans
         var (first, last, due) = (call.Integer(3), call.Integer(4), call.Number(5));
         if (call.Failed) return false;
         if (rate <= 0 || periods <= 0 || present <= 0 || first < 1 || last < first || last > periods || due is not (0 or 1) || last > MostPeriods) return CellError.Number;
-        call.Interpreter.Spend(last - first);
-        if (call.Failed) return false;
+        call.Meter.Spend(2L * (last - first));
         var payment = Financial.Payment(rate, periods, present, 0, due).Scalar;
         if (payment.IsError) return payment;
         var parts = new List<double>();

@@ -29,7 +29,7 @@ internal static class Lookup
         if (index < 1) return CellError.Value;
         if (index > (byColumn ? table.Columns : table.Rows)) return CellError.Reference;
         var keys = byColumn ? Vector.Column(table, 0) : Vector.Row(table, 0);
-        var at = sorted ? keys.Ascending(wanted) : keys.Exact(wanted, wildcards: true);
+        var at = sorted ? keys.Ascending(wanted) : keys.Exact(wanted, call.Meter, wildcards: true);
         if (at < 0) return CellError.NotAvailable;
         return byColumn ? table[at, (int)index - 1] : table[(int)index - 1, at];
     }
@@ -59,7 +59,7 @@ internal static class Lookup
         if (Vector.Of(call.Array(1)) is not { } keys) return CellError.NotAvailable;
         var type = call.IsAbsent(2) ? 1 : call.Number(2);
         if (call.Failed) return false;
-        var at = type == 0 ? keys.Exact(wanted, wildcards: true) : type < 0 ? keys.Descending(wanted) : keys.Ascending(wanted);
+        var at = type == 0 ? keys.Exact(wanted, call.Meter, wildcards: true) : type < 0 ? keys.Descending(wanted) : keys.Ascending(wanted);
         return at < 0 ? CellError.NotAvailable : at + 1;
     }
 
@@ -81,14 +81,14 @@ internal static class Lookup
         var at = Find(call, keys, wanted, call.Integer(4, 0), call.Integer(5, 1));
         if (call.Failed) return false;
         if (at < 0) return call.IsMissing(3) ? CellError.NotAvailable : call.Value(3);
-        return keys.IsColumn ? Slice(results, at, row: true) : Slice(results, at, row: false);
+        return keys.IsColumn ? Slice(call.Meter, results, at, row: true) : Slice(call.Meter, results, at, row: false);
     }
 
-    private static FormulaValue Slice(ArrayValue array, int at, bool row)
+    private static FormulaValue Slice(Meter meter, ArrayValue array, int at, bool row)
     {
         var length = row ? array.Columns : array.Rows;
         if (length == 1) return row ? array[at, 0] : array[0, at];
-        var slice = row ? new ArrayValue(1, length) : new ArrayValue(length, 1);
+        var slice = row ? new ArrayValue(meter, 1, length) : new ArrayValue(meter, length, 1);
         for (var i = 0; i < length; i++)
         {
             if (row) slice[0, i] = array[at, i];
@@ -103,11 +103,29 @@ internal static class Lookup
     {
         if (mode is < -1 or > 2 || direction is not (1 or -1 or 2 or -2)) call.Fail(CellError.Value);
         if (call.Failed) return -1;
+        if (mode != 2 && direction is 2 or -2) return InOrder(keys, wanted, mode, ascending: direction == 2);
         return mode switch
         {
-            0 => keys.Exact(wanted, wildcards: false, backwards: direction < 0),
-            2 => keys.Exact(wanted, wildcards: true, backwards: direction < 0),
+            0 => keys.Exact(wanted, call.Meter, wildcards: false, backwards: direction < 0),
+            2 => keys.Exact(wanted, call.Meter, wildcards: true, backwards: direction < 0),
             _ => keys.Nearest(wanted, above: mode == 1, backwards: direction < 0),
         };
+    }
+
+    /// <summary>By halving: what stands in order is found, in any other order what halving meets.</summary>
+    private static int InOrder(Vector keys, CellValue wanted, int mode, bool ascending)
+    {
+        var at = keys.Halving(wanted, ascending);
+        if (at >= 0 && Operators.Compare(keys[at], wanted) == 0) return at;
+
+        // The nearest on this side stands at the place, the one on the other side behind it, past what is of another kind.
+        if (mode == 0) return -1;
+        if (mode == (ascending ? -1 : 1)) return at;
+        for (at++; at < keys.Count; at++)
+        {
+            if (keys[at].Kind == wanted.Kind) return at;
+        }
+
+        return -1;
     }
 }

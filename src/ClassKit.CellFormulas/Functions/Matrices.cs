@@ -11,7 +11,7 @@ internal static class Matrices
     public static readonly FunctionRow[] Rows =
     [
         new("MMULT", 2, 2, "AA", Product),
-        new("MDETERM", 1, 1, "A", call => Square(call) is { } matrix ? Eliminate(matrix, null) : false),
+        new("MDETERM", 1, 1, "A", call => Square(call) is { } matrix ? Eliminate(call.Meter, matrix, null) : false),
         new("MINVERSE", 1, 1, "A", Inverse),
         new("MUNIT", 1, 1, "V", call => call.Integer(0) is var size && size > Largest ? CellError.Value : Reshaping.Build(call, size, size, (row, column) => CellValue.FromNumber(row == column ? 1 : 0))),
         new("SUMX2MY2", 2, 2, "AA", call => Pairs(call, (x, y) => x * x - y * y)),
@@ -40,13 +40,14 @@ internal static class Matrices
         var size = matrix.GetLength(0);
         var inverse = new double[size, size];
         for (var at = 0; at < size; at++) inverse[at, at] = 1;
-        return Eliminate(matrix, inverse) == 0 ? CellError.Number : Reshaping.Build(call, size, size, (row, column) => CellValue.FromNumber(inverse[row, column]));
+        return Eliminate(call.Meter, matrix, inverse) == 0 ? CellError.Number : Reshaping.Build(call, size, size, (row, column) => CellValue.FromNumber(inverse[row, column]));
     }
 
     /// <summary>The determinant, by elimination with the largest pivot; what stands beside the matrix goes through the same steps.</summary>
-    private static double Eliminate(double[,] matrix, double[,]? beside)
+    private static double Eliminate(Meter meter, double[,] matrix, double[,]? beside)
     {
         var size = matrix.GetLength(0);
+        meter.Take((long)size * size * size * (beside is null ? 1 : 2));
         var determinant = 1.0;
         for (var step = 0; step < size; step++)
         {

@@ -60,8 +60,8 @@ internal static class NumberTexts
         if (NumberFormat.Parse(code) is not { } format) return call.Interpreter.Unsupported($"the number format {code} is not evaluated");
         if (value.Kind == CellValueKind.Logical) return format.Show(value.ToString());
         if (value.IsText && !NumberText.TryParse(value.Text, out _)) return format.Show(value.Text);
-        Coercion.TryNumber(value, out var number, out _);
-        return format.Show(number, call.Interpreter.Uses1904Dates) is { } text ? text : CellError.Value;
+        Coercion.TryNumber(value, call.Meter, out var number, out _);
+        return format.Show(number, call.Interpreter.Dates) is { } text ? text : CellError.Value;
     }
 
     private static FormulaValue Fixed(Call call)

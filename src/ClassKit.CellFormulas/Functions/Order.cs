@@ -8,36 +8,23 @@ internal static class Order
 {
     public static readonly FunctionRow[] Rows =
     [
-        new("MEDIAN", 1, FunctionRow.Many, "*R", call => Median(call.NumbersFrom(0))),
+        new("MEDIAN", 1, FunctionRow.Many, "*R", call => Median(call, call.NumbersFrom(0))),
         new("MODE", 1, FunctionRow.Many, "*A", call => Mode(Listed(call))),
         new("MODE.SNGL", 1, FunctionRow.Many, "*A", call => Mode(Listed(call))),
-        new("LARGE", 2, 2, "AV", call => Ranked(Numbers(call), call.Number(1), fromTop: true)),
-        new("SMALL", 2, 2, "AV", call => Ranked(Numbers(call), call.Number(1), fromTop: false)),
+        new("LARGE", 2, 2, "AV", call => Ranked(call.Sorted(0), call.Number(1), fromTop: true)),
+        new("SMALL", 2, 2, "AV", call => Ranked(call.Sorted(0), call.Number(1), fromTop: false)),
         new("RANK", 2, 3, "VRV", call => Rank(call, average: false)),
         new("RANK.EQ", 2, 3, "VRV", call => Rank(call, average: false)),
         new("RANK.AVG", 2, 3, "VRV", call => Rank(call, average: true)),
-        new("PERCENTILE", 2, 2, "AV", call => Inclusive(Numbers(call), call.Number(1))),
-        new("PERCENTILE.INC", 2, 2, "AV", call => Inclusive(Numbers(call), call.Number(1))),
-        new("PERCENTILE.EXC", 2, 2, "AV", call => Exclusive(Numbers(call), call.Number(1))),
-        new("QUARTILE", 2, 2, "AV", call => Inclusive(Numbers(call), Quarter(call))),
-        new("QUARTILE.INC", 2, 2, "AV", call => Inclusive(Numbers(call), Quarter(call))),
-        new("QUARTILE.EXC", 2, 2, "AV", call => Exclusive(Numbers(call), Quarter(call))),
+        new("PERCENTILE", 2, 2, "AV", call => Inclusive(call.Sorted(0), call.Number(1))),
+        new("PERCENTILE.INC", 2, 2, "AV", call => Inclusive(call.Sorted(0), call.Number(1))),
+        new("PERCENTILE.EXC", 2, 2, "AV", call => Exclusive(call.Sorted(0), call.Number(1))),
+        new("QUARTILE", 2, 2, "AV", call => Inclusive(call.Sorted(0), Quarter(call))),
+        new("QUARTILE.INC", 2, 2, "AV", call => Inclusive(call.Sorted(0), Quarter(call))),
+        new("QUARTILE.EXC", 2, 2, "AV", call => Exclusive(call.Sorted(0), Quarter(call))),
         new("PERCENTRANK", 2, 3, "AVV", PercentRank),
         new("PERCENTRANK.INC", 2, 3, "AVV", PercentRank),
     ];
-
-    private static List<double> Numbers(Call call)
-    {
-        var numbers = new List<double>();
-        call.AddNumbers(0, numbers);
-        return Sorted(numbers);
-    }
-
-    private static List<double> Sorted(List<double> numbers)
-    {
-        numbers.Sort();
-        return numbers;
-    }
 
     /// <summary>The numbers in ranges and arrays; what is written singly, or stands in a cell named by itself, must be a number.</summary>
     private static List<double> Listed(Call call)
@@ -87,7 +74,7 @@ internal static class Order
         return most == 1 ? CellError.NotAvailable : mode;
     }
 
-    public static FormulaValue Median(List<double> numbers) => Sorted(numbers) is { Count: > 0 } sorted ? Inclusive(sorted, 0.5) : CellError.Number;
+    public static FormulaValue Median(Call call, List<double> numbers) => call.Sort(numbers) is { Count: > 0 } sorted ? Inclusive(sorted, 0.5) : CellError.Number;
 
     /// <summary>The value at a rank from 1 on; a broken rank is rounded up.</summary>
     public static FormulaValue Ranked(List<double> sorted, double rank, bool fromTop)
@@ -100,22 +87,36 @@ internal static class Order
     private static FormulaValue Rank(Call call, bool average)
     {
         var number = call.Number(0);
-        var numbers = new List<double>();
-        call.AddNumbers(1, numbers);
+        var sorted = call.Sorted(1);
         var ascending = call.Number(2, 0) != 0;
-        var before = numbers.Count(other => ascending ? other < number : other > number);
-        var same = numbers.Count(other => other == number);
+        var (below, upTo) = (CountWhile(sorted, other => other < number), CountWhile(sorted, other => other <= number));
+        var before = ascending ? below : sorted.Count - upTo;
+        var same = upTo - below;
         return same == 0 ? CellError.NotAvailable : before + 1 + (average ? (same - 1) / 2.0 : 0);
+    }
+
+    /// <summary>How many of numbers in ascending order come before the first that does not hold.</summary>
+    private static int CountWhile(List<double> sorted, Predicate<double> holds)
+    {
+        var (low, high) = (0, sorted.Count);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            if (holds(sorted[middle])) low = middle + 1;
+            else high = middle;
+        }
+
+        return low;
     }
 
     private static FormulaValue PercentRank(Call call)
     {
-        var sorted = Numbers(call);
+        var sorted = call.Sorted(0);
         var (number, digits) = (call.Number(1), call.Integer(2, 3));
         if (digits < 1 || sorted.Count == 0) return CellError.Number;
         if (number < sorted[0] || number > sorted[^1]) return CellError.NotAvailable;
         if (sorted.Count == 1) return 1;
-        var below = sorted.FindLastIndex(other => other < number) + 1;
+        var below = CountWhile(sorted, other => other < number);
         if (sorted[below] == number) return Values.Numbers.RoundDown(below / (sorted.Count - 1.0), digits);
         var part = (number - sorted[below - 1]) / (sorted[below] - sorted[below - 1]);
         return Values.Numbers.RoundDown((below - 1 + part) / (sorted.Count - 1), digits);

@@ -9,6 +9,9 @@ namespace ClassKit.CellFormulas.Functions;
 /// <summary>Functions about places: where a cell is, and the cell at a place (OpenFormula 1.3, 6.14).</summary>
 internal static class References
 {
+    /// <summary>What it takes to read a short formula, in steps.</summary>
+    private const int CostOfReading = 10;
+
     public static readonly FunctionRow[] Rows =
     [
         new("INDEX", 2, 4, "AVVV", Index),
@@ -50,16 +53,16 @@ internal static class References
             });
         }
 
-        return Part(array!, (int)row, (int)column);
+        return Part(call.Meter, array!, (int)row, (int)column);
     }
 
-    private static FormulaValue Part(ArrayValue array, int row, int column)
+    private static FormulaValue Part(Meter meter, ArrayValue array, int row, int column)
     {
         if (row == 0 && array.Rows == 1) row = 1;
         if (column == 0 && array.Columns == 1) column = 1;
         if (row > 0 && column > 0) return array[row - 1, column - 1];
         if (row == 0 && column == 0) return array;
-        var part = row > 0 ? new ArrayValue(1, array.Columns) : new ArrayValue(array.Rows, 1);
+        var part = row > 0 ? new ArrayValue(meter, 1, array.Columns) : new ArrayValue(meter, array.Rows, 1);
         for (var i = 0; i < part.Count; i++)
         {
             if (row > 0) part[0, i] = array[row - 1, i];
@@ -77,7 +80,7 @@ internal static class References
         var (first, count) = byRow ? (area.Top, area.Rows) : (area.Left, area.Columns);
         if (count == 1 || !call.Interpreter.WantsArrays) return first;
         if (call.Interpreter.TooLarge(count)) return CellError.Value;
-        var positions = byRow ? new ArrayValue(count, 1) : new ArrayValue(1, count);
+        var positions = byRow ? new ArrayValue(call.Meter, count, 1) : new ArrayValue(call.Meter, 1, count);
         for (var i = 0; i < count; i++)
         {
             if (byRow) positions[i, 0] = CellValue.FromNumber(first + i);
@@ -116,6 +119,7 @@ internal static class References
         var letters = call.Logical(1, true);
         if (call.Failed) return false;
         if (!letters) return call.Interpreter.Unsupported("INDIRECT with references in the style R1C1 is not evaluated");
+        call.Meter.Spend(CostOfReading + text.Length);
         var parse = CellFormula.Parse(text.Trim());
         if (parse.Formula?.Root is not (ReferenceNode or NameNode or TableNode or BinaryNode or UnsupportedNode)) return CellError.Reference;
         var value = call.Interpreter.Evaluate(parse.Formula.Root);
@@ -146,7 +150,7 @@ internal static class References
     {
         var array = call.Array(0);
         if (call.Interpreter.TooLarge(array.Count)) return CellError.Value;
-        var turned = new ArrayValue(array.Columns, array.Rows);
+        var turned = new ArrayValue(call.Meter, array.Columns, array.Rows);
         for (var row = 0; row < array.Rows; row++)
         {
             for (var column = 0; column < array.Columns; column++) turned[column, row] = array[row, column];

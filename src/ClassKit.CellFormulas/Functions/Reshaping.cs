@@ -28,7 +28,7 @@ internal static class Reshaping
         if (call.Failed) return false;
         if (rows < 1 || columns < 1) return CellError.Value;
         if (rows > CellAddress.LastRow || columns > CellAddress.LastColumn || call.Interpreter.TooLarge(rows * columns)) return call.Interpreter.Unsupported("an array larger than a sheet");
-        var array = new ArrayValue((int)rows, (int)columns);
+        var array = new ArrayValue(call.Meter, (int)rows, (int)columns);
         for (var row = 0; row < rows; row++)
         {
             for (var column = 0; column < columns; column++) array[row, column] = element(row, column);
@@ -102,7 +102,7 @@ internal static class Reshaping
         {
             foreach (var cell in call.Filled(at))
             {
-                if (!Coercion.TryNumber(cell, out var number, out var error)) call.Fail(error);
+                if (!Coercion.TryNumber(cell, call.Meter, out var number, out var error)) call.Fail(error);
                 var index = Numbers.Truncate(number);
                 if (index == 0 || Math.Abs(index) > all) call.Fail(CellError.Value);
                 else chosen.Add(index > 0 ? (int)index - 1 : all + (int)index);

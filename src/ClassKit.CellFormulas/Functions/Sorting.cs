@@ -32,7 +32,7 @@ internal static class Sorting
         var numbers = new List<int>();
         foreach (var cell in call.Filled(at))
         {
-            if (!Coercion.TryNumber(cell, out var number, out var error)) call.Fail(error);
+            if (!Coercion.TryNumber(cell, call.Meter, out var number, out var error)) call.Fail(error);
             numbers.Add((int)Math.Clamp(Numbers.Truncate(number), -1_000_000, 1_000_000));
         }
 

@@ -30,8 +30,8 @@ internal static class Statistics
         Of("AVEDEV", numbers => numbers.Count == 0 ? CellError.Number : Mean(numbers) is var mean ? Summation.Of(numbers, x => Math.Abs(x - mean)) / numbers.Count : 0),
         Of("GEOMEAN", numbers => numbers.Count == 0 || numbers.Min() <= 0 ? CellError.Number : Math.Exp(Summation.Of(numbers, Math.Log) / numbers.Count)),
         Of("HARMEAN", numbers => numbers.Count == 0 || numbers.Min() <= 0 ? CellError.Number : numbers.Count / Summation.Of(numbers, x => 1 / x)),
-        new("COUNT", 1, FunctionRow.Many, "*R", Count),
-        new("COUNTA", 1, FunctionRow.Many, "*R", CountA),
+        new("COUNT", 1, FunctionRow.Many, "*R", Count, FunctionTraits.SeesErrors),
+        new("COUNTA", 1, FunctionRow.Many, "*R", CountA, FunctionTraits.SeesErrors),
         new("COUNTBLANK", 1, 1, "R", CountBlank),
     ];
 
@@ -60,7 +60,7 @@ internal static class Statistics
             foreach (var cell in call.Filled(at))
             {
                 if (cell.IsError) call.Fail(cell.Error);
-                else numbers.Add(cell.IsText || !Coercion.TryNumber(cell, out var number, out _) ? 0 : number);
+                else numbers.Add(cell.IsText || !Coercion.TryNumber(cell, call.Meter, out var number, out _) ? 0 : number);
             }
         }
 
@@ -78,7 +78,7 @@ internal static class Statistics
         var count = 0;
         for (var at = 0; at < call.Count; at++)
         {
-            if (call.Value(at).IsScalar) count += !call.Any(at).IsError && Coercion.TryNumber(call.Any(at), out _, out _) ? 1 : 0;
+            if (call.Value(at).IsScalar) count += !call.Any(at).IsError && Coercion.TryNumber(call.Any(at), call.Meter, out _, out _) ? 1 : 0;
             else count += call.Filled(at).Count(cell => cell.IsNumber);
         }
 

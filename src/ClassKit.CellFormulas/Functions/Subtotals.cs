@@ -36,7 +36,7 @@ internal static class Subtotals
         if (function < FirstWithRank) return Statistic(call, function, Cells(call, 2, call.Count, leaveOut));
         if (call.Count != 4) return CellError.Value;
         var sorted = Numbers(call, Cells(call, 2, 3, leaveOut));
-        sorted.Sort();
+        call.Sort(sorted);
         var rank = call.Number(3);
         if (call.Failed) return false;
         return function switch
@@ -68,7 +68,7 @@ internal static class Subtotals
             9 => Summation.Of(numbers),
             10 => Statistics.Variance(numbers, 1),
             11 => Statistics.Variance(numbers, 0),
-            12 => Order.Median(numbers),
+            12 => Order.Median(call, numbers),
             _ => Order.Mode(numbers),
         };
     }

@@ -58,7 +58,7 @@ internal static class Texts
             if (!skipEmpty && value.IsScalar && value.Scalar.IsBlank) cells = [default];
             foreach (var cell in cells)
             {
-                if (!Coercion.TryText(cell, out var text, out var error)) call.Fail(error);
+                if (!Coercion.TryText(cell, call.Meter, out var text, out var error)) call.Fail(error);
                 if (!skipEmpty || text.Length > 0) yield return text;
             }
         }
@@ -78,7 +78,7 @@ internal static class Texts
         var given = call.Array(0);
         for (var at = 0L; at < given.Count && at < FunctionRow.Many && !call.Failed; at++)
         {
-            if (!Coercion.TryText(given.At(at), out var text, out var error)) call.Fail(error);
+            if (!Coercion.TryText(given.At(at), call.Meter, out var text, out var error)) call.Fail(error);
             separators.Add(text);
         }
 
@@ -106,6 +106,7 @@ internal static class Texts
         var which = call.Integer(3, 0);
         if (!call.IsMissing(3) && which < 1) return CellError.Value;
         if (old.Length == 0) return text;
+        call.Meter.TakeForSearch(old.Length, text.Length);
         var result = new StringBuilder();
         var (from, met) = (0, 0);
         while (text.IndexOf(old, from, StringComparison.Ordinal) is var at and >= 0)

@@ -22,15 +22,16 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
     public static Vector? Of(ArrayValue array) => array.Columns == 1 ? Column(array, 0) : array.Rows == 1 ? Row(array, 0) : null;
 
     /// <summary>The first place (or the last, backwards) with that value; texts may be patterns. -1 for none.</summary>
-    public int Exact(CellValue wanted, bool wildcards, bool backwards = false)
+    public int Exact(CellValue wanted, Meter meter, bool wildcards, bool backwards = false)
     {
         var pattern = wildcards && wanted.IsText && Wildcard.IsPattern(wanted.Text) ? wanted.Text : null;
+        if (pattern is null && !backwards && Array.IndexOf(this, meter) is { } index) return index.Find(wanted);
         for (var step = 0; step < Count; step++)
         {
             var at = backwards ? Count - 1 - step : step;
             var cell = this[at];
             if (cell.Kind != wanted.Kind) continue;
-            if (pattern is null ? Operators.Compare(cell, wanted) == 0 : Wildcard.Matches(pattern, cell.Text)) return at;
+            if (pattern is null ? Operators.Compare(cell, wanted) == 0 : Wildcard.Matches(pattern, cell.Text, meter)) return at;
         }
 
         return -1;
@@ -41,7 +42,10 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
     /// Halving as spreadsheet programs do it, ending at the first equal value met, so that unsorted keys lead to the same wrong place;
     /// of neighbouring equals the last one is taken.
     /// </remarks>
-    public int Ascending(CellValue wanted)
+    public int Ascending(CellValue wanted) => Halving(wanted, ascending: true);
+
+    /// <summary>As <see cref="Ascending"/>, or the last place not below where the order is descending.</summary>
+    public int Halving(CellValue wanted, bool ascending)
     {
         var (low, high) = (-1, Count);
         while (high - low > 1)
@@ -57,7 +61,7 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
 
             var order = Operators.Compare(this[at], wanted);
             if (order == 0) return LastEqual(at, wanted);
-            if (order < 0) low = at;
+            if (order < 0 == ascending) low = at;
             else high = middle;
         }
 

@@ -1,20 +1,19 @@
+using ClassKit.CellFormulas.Evaluating;
+
 namespace ClassKit.CellFormulas.Functions;
 
 /// <summary>Patterns with <c>*</c> for any characters, <c>?</c> for one, and <c>~</c> before a sign that stands for itself. Letter case does not count.</summary>
 internal static class Wildcard
 {
-    /// <summary>How often one match may compare characters. Only a pattern of many stars over a text of many pages needs more, and is taken not to fit.</summary>
-    private const int MostComparisons = 1_000_000;
-
     public static bool IsPattern(string text) => text.AsSpan().ContainsAny('*', '?', '~');
 
     /// <summary>Whether the whole text fits the pattern. Takes time in proportion to the product of both lengths at most.</summary>
-    public static bool Matches(string pattern, string text)
+    public static bool Matches(string pattern, string text, Meter meter)
     {
         var (p, t, star, mark) = (0, 0, -1, 0);
-        for (var comparisons = 0; t < text.Length; comparisons++)
+        while (t < text.Length)
         {
-            if (comparisons == MostComparisons) return false;
+            meter.Take(1);
             if (p < pattern.Length && pattern[p] == '*')
             {
                 (star, mark) = (p++, t);

@@ -7,6 +7,7 @@ namespace ClassKit.CellFormulas.Functions;
 internal static class Workdays
 {
     private const string SaturdayAndSunday = "0000011";
+    private const int TicksPerDay = 8;
 
     public static readonly FunctionRow[] Rows =
     [
@@ -52,14 +53,15 @@ internal static class Workdays
         if (call.Failed) return false;
         if (!InRange(call, first) || !InRange(call, last)) return CellError.Number;
         var (from, to) = (Math.Min(first, last), Math.Max(first, last));
-        call.Interpreter.Spend((int)((to - from) / 2));
-        if (call.Failed) return false;
-        var count = 0;
-        for (var day = from; day <= to; day++)
+        var weeks = Math.Floor((to - from + 1) / 7);
+        var count = weeks * weekend.Count(sign => sign == '0');
+        for (var day = from + weeks * 7; day <= to; day++)
         {
-            if (IsWorked(call, day, weekend, holidays)) count++;
+            if (IsWorkday(call, day, weekend)) count++;
         }
 
+        call.Meter.Spend(holidays.Count / 2);
+        count -= holidays.Count(day => day >= from && day <= to && IsWorkday(call, day, weekend));
         return first <= last ? count : -count;
     }
 
@@ -73,33 +75,32 @@ internal static class Workdays
         if (!weekend.Contains('0', StringComparison.Ordinal)) return CellError.Value;
         var step = Math.Sign(left);
         if (Math.Abs(left) > Serial.End) return CellError.Number;
-        call.Interpreter.Spend((int)Math.Abs(left) / 2);
-        if (call.Failed) return false;
         while (left != 0)
         {
+            call.Meter.Take(TicksPerDay);
             day += step;
             if (!InRange(call, day)) return CellError.Number;
-            if (IsWorked(call, day, weekend, holidays)) left -= step;
+            if (IsWorkday(call, day, weekend) && !holidays.Contains(day)) left -= step;
         }
 
         return day;
     }
 
-    private static bool IsWorked(Call call, double day, string weekend, HashSet<double> holidays) =>
-        weekend[(Serial.Weekday(day, call.Interpreter.Uses1904Dates) + 6) % 7] == '0' && !holidays.Contains(day);
+    private static bool IsWorkday(Call call, double day, string weekend) =>
+        weekend[(Serial.Weekday(day, call.Interpreter.Dates) + 6) % 7] == '0';
 
-    private static HashSet<double> Holidays(Call call, int at)
+    private static HashSet<double> Holidays(Call call, int at) => call.IsMissing(at) ? [] : call.Derived(at, () =>
     {
         var days = new HashSet<double>();
-        if (call.IsMissing(at)) return days;
         foreach (var cell in call.Filled(at))
         {
-            if (Coercion.TryNumber(cell, out var day, out var error)) days.Add(Math.Floor(day));
+            call.Meter.Spend(1);
+            if (Coercion.TryNumber(cell, call.Meter, out var day, out var error)) days.Add(Math.Floor(day));
             else call.Fail(error);
         }
 
         return days;
-    }
+    });
 
-    private static bool InRange(Call call, double day) => day >= 0 && Serial.TryDate(day, call.Interpreter.Uses1904Dates, out _, out _, out _);
+    private static bool InRange(Call call, double day) => Serial.TryDate(day, call.Interpreter.Dates, out _, out _, out _);
 }

@@ -3,11 +3,11 @@ namespace ClassKit.CellFormulas;
 /// <summary>A workbook's cells and names at rest: what was read from a file, never changed afterwards.</summary>
 /// <param name="Sheets">The sheets in tab order.</param>
 /// <param name="Names">The defined names.</param>
-/// <param name="Uses1904Dates">True if day 0 is 1904-01-01 (ECMA-376 Part 1, 18.17.4.1).</param>
+/// <param name="Dates">From which day dates are counted.</param>
 public sealed record WorkbookSnapshot(
     IReadOnlyList<SheetSnapshot> Sheets,
     IReadOnlyList<DefinedName> Names,
-    bool Uses1904Dates = false)
+    DateSystem Dates = DateSystem.From1900)
 {
     /// <summary>The tables of all sheets.</summary>
     public IReadOnlyList<TableSnapshot> Tables { get; init; } = [];

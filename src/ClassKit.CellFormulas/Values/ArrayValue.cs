@@ -1,24 +1,38 @@
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Functions;
+
 namespace ClassKit.CellFormulas.Values;
 
-/// <summary>A rectangle of values. Rows and columns past the stored part are blank, so that a whole column costs no more than what is in it.</summary>
+/// <summary>
+/// A rectangle of values. Rows and columns past the stored part are blank, so that a whole column costs no more than what is in it.
+/// Making one and reading each of its cells is counted.
+/// </summary>
 internal sealed class ArrayValue
 {
+    private const int TicksPerCellMade = 2;
+
+    private const int WorthAnIndex = 32;
+
+    private readonly Meter _meter;
     private readonly CellValue[] _cells;
     private readonly int _storedRows;
     private readonly int _storedColumns;
+    private Dictionary<(bool IsColumn, int Index), KeyIndex?>? _indices;
 
-    public ArrayValue(int rows, int columns)
-        : this(rows, columns, new CellValue[rows * columns], rows, columns)
+    public ArrayValue(Meter meter, int rows, int columns)
+        : this(meter, rows, columns, new CellValue[rows * columns])
     {
     }
 
-    public ArrayValue(int rows, int columns, CellValue[] cells)
-        : this(rows, columns, cells, rows, columns)
+    public ArrayValue(Meter meter, int rows, int columns, CellValue[] cells)
+        : this(meter, rows, columns, cells, rows, columns)
     {
     }
 
-    public ArrayValue(int rows, int columns, CellValue[] cells, int storedRows, int storedColumns)
+    public ArrayValue(Meter meter, int rows, int columns, CellValue[] cells, int storedRows, int storedColumns)
     {
+        meter.Take((long)cells.Length * TicksPerCellMade);
+        _meter = meter;
         Rows = rows;
         Columns = columns;
         _cells = cells;
@@ -39,12 +53,27 @@ internal sealed class ArrayValue
     /// <summary>The cell at a row and column, both from 0.</summary>
     public CellValue this[int row, int column]
     {
-        get => row < _storedRows && column < _storedColumns ? _cells[row * _storedColumns + column] : default;
+        get
+        {
+            var cell = row < _storedRows && column < _storedColumns ? _cells[row * _storedColumns + column] : default;
+            _meter.TakeFor(cell);
+            return cell;
+        }
         set => _cells[row * _storedColumns + column] = value;
     }
 
     /// <summary>The cell at an index that counts row by row.</summary>
     public CellValue At(long index) => this[(int)(index / Columns), (int)(index % Columns)];
+
+    /// <summary>An index of a row or column from the second time on that something is looked for in it; null where looking through it will do.</summary>
+    public KeyIndex? IndexOf(Vector keys, Meter meter)
+    {
+        if (keys.Count < WorthAnIndex) return null;
+        var place = (keys.IsColumn, keys.Index);
+        if ((_indices ??= []).TryGetValue(place, out var index)) return index ?? (_indices[place] = new(keys, meter));
+        _indices[place] = null;
+        return null;
+    }
 
     /// <summary>The cell for a place in a result of another shape: one row or column serves all, and past the end there is no value.</summary>
     public CellValue Broadcast(int row, int column)

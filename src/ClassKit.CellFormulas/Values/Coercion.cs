@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Evaluating;
+
 namespace ClassKit.CellFormulas.Values;
 
 /// <summary>The one place where a value of one kind becomes another because something wants it so.</summary>
@@ -5,7 +7,7 @@ namespace ClassKit.CellFormulas.Values;
 internal static class Coercion
 {
     /// <summary>A number: blank is 0, TRUE is 1, a text is read as if typed into a cell, else <c>#VALUE!</c>; an error stays that error.</summary>
-    public static bool TryNumber(CellValue value, out double number, out CellError error, bool uses1904Dates = false)
+    public static bool TryNumber(CellValue value, Meter meter, out double number, out CellError error, DateSystem dates = DateSystem.From1900)
     {
         error = default;
         switch (value.Kind)
@@ -20,9 +22,9 @@ internal static class Coercion
                 number = value.Logical ? 1 : 0;
                 return true;
             case CellValueKind.Text:
-                if (NumberText.TryParse(value.Text, out number))
+                if (NumberText.TryParse(value.Text, meter, out number))
                 {
-                    if (uses1904Dates && DateText.HasDate(value.Text)) number -= Serial.SystemsApart;
+                    if (dates != DateSystem.From1900 && DateText.HasDate(value.Text)) number = Serial.InSystem(number, dates);
                     return true;
                 }
 
@@ -36,7 +38,7 @@ internal static class Coercion
     }
 
     /// <summary>A text: blank is the empty one, a number is written as a cell without a format shows it.</summary>
-    public static bool TryText(CellValue value, out string text, out CellError error)
+    public static bool TryText(CellValue value, Meter meter, out string text, out CellError error)
     {
         error = default;
         switch (value.Kind)
@@ -45,6 +47,7 @@ internal static class Coercion
                 text = value.Text;
                 return true;
             case CellValueKind.Number:
+                meter.Spend(1);
                 text = NumberText.General(value.Number);
                 return true;
             case CellValueKind.Blank:

@@ -16,8 +16,9 @@ internal static class DateText
     /// <summary>A date, a time, or both with a space or a T between.</summary>
     public static bool TryParse(ReadOnlySpan<char> text, out double serial)
     {
+        const int Longest = 40;
         serial = 0;
-        if (!text.ContainsAny("/-: ")) return false;
+        if (text.Length > Longest || !text.ContainsAny("/-: ")) return false;
         if (TryTime(text, out serial) || TryDate(text, out serial)) return true;
         for (var at = text.Length - 1; at > 0; at--)
         {
@@ -39,7 +40,7 @@ internal static class DateText
         serial = 0;
         if (!DateTime.TryParseExact(text, Dates, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) return false;
         if (date.Year < 1900) return false;
-        serial = Serial.Of(date, uses1904: false);
+        serial = Serial.Of(date, DateSystem.From1900);
         return true;
     }
 

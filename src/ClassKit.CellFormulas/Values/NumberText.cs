@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.CellFormulas.Evaluating;
 
 namespace ClassKit.CellFormulas.Values;
 
@@ -29,6 +30,19 @@ internal static class NumberText
         if (exponent < 0) (digits, exponent) = (new string('0', -exponent) + digits, 0);
         digits = digits.PadRight(exponent + 1 + places, '0');
         return places == 0 ? digits[..(exponent + 1)] : string.Concat(digits.AsSpan(0, exponent + 1), ".", digits.AsSpan(exponent + 1, places));
+    }
+
+    /// <summary>What trying the forms of dates and times takes, in steps.</summary>
+    private const int CostOfDates = 40;
+
+    /// <summary>As <see cref="TryParse(string, out double)"/>, counted.</summary>
+    public static bool TryParse(string text, Meter meter, out double number)
+    {
+        number = 0;
+        meter.TakeForCharacters(text.Length);
+        if (!text.AsSpan().ContainsAnyInRange('0', '9')) return false;
+        meter.Spend(text.AsSpan().ContainsAny("/-: ") ? CostOfDates : 1);
+        return TryParse(text, out number);
     }
 
     /// <summary>Reads a text as a cell would if it were typed: a number with or without thousands commas, a percentage, an amount in dollars, a date or a time.</summary>

@@ -57,7 +57,7 @@ public static class ReturnedWorkbookReader
         var workbook = WorkbookPart.Read(package, part, budget);
         var relationships = Relationships.Of(package, part);
         var strings = SharedStrings.Read(package, relationships.FirstOf("sharedStrings"), budget);
-        var context = new SheetContext(strings, workbook.Uses1904Dates, budget);
+        var context = new SheetContext(strings, workbook.Dates, budget);
         var sheets = new List<SheetSnapshot>();
         var tables = new List<TableSnapshot>();
         foreach (var (name, id) in workbook.Sheets)
@@ -79,7 +79,7 @@ public static class ReturnedWorkbookReader
             sheets.Add(cells);
         }
 
-        var snapshot = new WorkbookSnapshot(sheets, workbook.Names, workbook.Uses1904Dates)
+        var snapshot = new WorkbookSnapshot(sheets, workbook.Names, workbook.Dates)
         {
             Tables = tables,
             HasMacros = relationships.FirstOf("vbaProject") is not null,

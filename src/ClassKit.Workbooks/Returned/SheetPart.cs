@@ -7,9 +7,6 @@ namespace ClassKit.Workbooks;
 /// <summary>Reads the filled cells of one sheet.</summary>
 internal sealed class SheetPart
 {
-    /// <summary>From day 0 of the usual calendar to day 0 of the one that starts with 1904 (ECMA-376 Part 1, 18.17.4.1).</summary>
-    private const int DaysTo1904 = 1462;
-
     private readonly string _sheet;
     private readonly SheetContext _context;
     private readonly ReadBudget _budget;
@@ -164,7 +161,7 @@ internal sealed class SheetPart
 
     private CellValue DateOf(string text) =>
         DateTime.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault, out var date) && date.Year >= 1900
-            ? CellValue.FromNumber(date.ToOADate() - (_context.Uses1904Dates ? DaysTo1904 : 0))
+            ? CellValue.FromNumber(DayNumber.Of(date, _context.Dates))
             : throw RefusalException.Damaged($"{Here} holds '{text}' where a date should be");
 
     private readonly record struct CellFormulaText(string? Text, string? ArrayRange)

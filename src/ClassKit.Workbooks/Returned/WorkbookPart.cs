@@ -19,7 +19,7 @@ internal sealed class WorkbookPart
     /// <summary>Name and relationship of every sheet, of whatever kind, hidden ones included.</summary>
     public IReadOnlyList<(string Name, string RelationshipId)> Sheets => _sheets;
 
-    public bool Uses1904Dates { get; private set; }
+    public DateSystem Dates { get; private set; }
 
     public bool IteratesCircles { get; private set; }
 
@@ -43,7 +43,7 @@ internal sealed class WorkbookPart
 
     private void Take(XmlReader xml)
     {
-        if (xml.IsAt("workbookPr")) Uses1904Dates = xml.Flag("date1904");
+        if (xml.IsAt("workbookPr")) Dates = xml.Flag("date1904") ? DateSystem.From1904 : DateSystem.From1900;
         else if (xml.IsAt("calcPr")) IteratesCircles = xml.Flag("iterate");
         else if (xml.IsAt("sheet")) TakeSheet(xml);
         else if (xml.IsAt("definedName")) TakeName(xml);

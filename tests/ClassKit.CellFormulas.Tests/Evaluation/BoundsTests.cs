@@ -34,7 +34,7 @@ public class BoundsTests
 
     [Theory]
     [InlineData("=REPT(\"a\",256)", 20)] // 256 characters are short
-    [InlineData("=LEN(A1)", 10)]
+    [InlineData("=LEN(A1)", 20)]
     [InlineData("=LEN(A2)", 100)] // 320 characters are 20 steps
     [InlineData("=LEN(A3)", 10_000)]
     [InlineData("=FIND(\"zb\",A4&\"b\")", 5_000)] // 2 × 1001 comparisons are 31 steps
@@ -80,7 +80,7 @@ public class BoundsTests
         var ten = Enumerable.Range(1, 200).First(steps => Status("=1+1+1+1+1+1+1+1+1+1", steps) == EvaluationStatus.Computed);
         var twenty = Enumerable.Range(1, 200).First(steps => Status("=1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1", steps) == EvaluationStatus.Computed);
 
-        Assert.InRange(twenty - ten, 20, 21); // ten numbers and ten additions more
+        Assert.InRange(twenty - ten, 20, 22); // ten numbers and ten additions more, and the numbers at hand
     }
 
     /// <summary>The token is cancelled while the evaluation runs, not before: were nobody to ask it again, the evaluation would come to its end.</summary>

@@ -320,6 +320,6 @@ public class WorkbookEvaluatorTests
     {
         var book = new Book { ["A1"] = "=" + formula };
         Assert.Equal(since1900, book.Value("A1").Number);
-        Assert.Equal(since1904, new WorkbookEvaluator(book.Snapshot(uses1904Dates: true)).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken).Value.Number);
+        Assert.Equal(since1904, new WorkbookEvaluator(book.Snapshot(DateSystem.From1904)).Evaluate(Book.At("A1"), cancellation: TestContext.Current.CancellationToken).Value.Number);
     }
 }

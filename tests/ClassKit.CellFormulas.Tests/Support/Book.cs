@@ -24,8 +24,8 @@ internal sealed class Book
         return this;
     }
 
-    public WorkbookSnapshot Snapshot(bool uses1904Dates = false) =>
-        new([.. _sheets.Select(sheet => new SheetSnapshot(sheet.Key, sheet.Value))], _names, uses1904Dates);
+    public WorkbookSnapshot Snapshot(DateSystem dates = DateSystem.From1900) =>
+        new([.. _sheets.Select(sheet => new SheetSnapshot(sheet.Key, sheet.Value))], _names, dates);
 
     public Evaluation Evaluate(string cell, params (string Cell, CellValue Value)[] replaced) =>
         new WorkbookEvaluator(Snapshot()).Evaluate(At(cell), replaced.ToDictionary(pair => At(pair.Cell), pair => pair.Value), TestContext.Current.CancellationToken);

@@ -6,6 +6,9 @@ internal static class FormulaStorms
     public static IEnumerable<HostileFile> Files =>
     [
         .. Answers.Select((formula, at) => new HostileFile($"answers that storm {at}", () => Sheets.Answered(formula, Few))),
+        .. Products.Select((formula, at) => new HostileFile($"as many as there are of as many {at}", () => Sheets.Answered(formula, Few))),
+        new("every cell looked up among all", () => Sheets.Answered("SUM(C1000:D20999)", Sheets.Rows(20_000, 4, (row, column) => column < 3 ? $"><v>{row * 7919 % 99_991}</v>" : column == 3 ? $"><f>MATCH(A{row},B$1000:B$20999,0)</f>" : $"><f>COUNTIF(B$1000:B$20999,A{row}&amp;\"*\")</f>"))),
+        new("a text that doubles from cell to cell", () => Sheets.Answered("LEN(A1999)", Sheets.Rows(1_000, 3, (row, column) => row == 1000 ? " t=\"str\"><v>ab</v>" : $"><f>LEFT(A{row - 1}&amp;B{row - 1}&amp;C{row - 1},32767)</f>"))),
         new("a chain of a hundred thousand cells", () => Sheets.Answered("A100999", Sheets.Rows(100_000, 1, (row, _) => row == 1000 ? "><v>1</v>" : $"><f>A{row - 1}+1</f>"))),
         new("a circle of a hundred thousand cells", () => Sheets.Answered("A100999", Sheets.Rows(100_000, 1, (row, _) => $"><f>A{(row == 1000 ? 100_999 : row - 1)}+1</f>"))),
         new("a tree that doubles at every cell", () => Sheets.Answered("A1999", Sheets.Rows(1_000, 1, (row, _) => row == 1000 ? "><v>1</v>" : $"><f>A{row - 1}+A{row - 1}</f>"))),
@@ -65,6 +68,51 @@ internal static class FormulaStorms
         "1/0+#REF!+#NAME?",
         "SUM((A1000:J1099,A1000:J1099,A1000:J1099) (A1000:J1099,B1000:C1099))",
         string.Join(' ', Enumerable.Repeat("A1:XFD1048576", 500)),
+    ];
+
+    /// <summary>Each could do n × m work with n + m values, or much for one number.</summary>
+    private static IReadOnlyList<string> Products =>
+    [
+        "SUM(XLOOKUP(SEQUENCE(30000,1,30000,-1),SEQUENCE(30000),SEQUENCE(30000),0,0,-1))",
+        "SUM(XMATCH(SEQUENCE(30000)&\"*\",SEQUENCE(30000)&\"\",2))",
+        "SUM(XLOOKUP(SEQUENCE(30000)+0.5,SEQUENCE(30000),SEQUENCE(30000),0,1))",
+        "SUMPRODUCT(COUNTIF(A1000:J1099,SEQUENCE(50000)))",
+        "SUMPRODUCT(COUNTIFS(A1000:J1099,\"<\"&A1000:J1099,A1000:J1099,A1000:J1099&\"*\"))",
+        "SUMPRODUCT(SUMIF(A1000:J1099,SEQUENCE(50000),A1000:J1099))",
+        "SUM(NETWORKDAYS(SEQUENCE(1000),2900000,A1000:J1099))",
+        "SUM(NETWORKDAYS.INTL(SEQUENCE(1000),2900000,\"1111110\",SEQUENCE(50000)))",
+        "SUM(WORKDAY(SEQUENCE(1000),2000000,A1000:J1099))",
+        "COLUMNS(TEXTSPLIT(REPT(\"ab,\",10000),UNICHAR(SEQUENCE(5000,1,200))))",
+        "SUM(LEN(TEXTBEFORE(REPT(\"ab\",16000),UNICHAR(SEQUENCE(5000,1,200)),SEQUENCE(1000),1,1)))",
+        "SUM(LEN(TEXTAFTER(REPT(\"ab\",16000),REPT(\"a\",SEQUENCE(1000)),-SEQUENCE(1000))))",
+        "SUM(LARGE(SEQUENCE(50000),SEQUENCE(50000)))",
+        "SUM(SMALL(A1000:J1099,SEQUENCE(50000)))",
+        "SUM(PERCENTRANK(SEQUENCE(50000),SEQUENCE(50000)))",
+        "SUM(QUARTILE(A1000:J1099,MOD(SEQUENCE(50000),5)))",
+        "SUM(RANK(SEQUENCE(50000),A1000:J1099))",
+        "SUM(FREQUENCY(SEQUENCE(50000),SEQUENCE(50000)))",
+        "SUM(COMBIN(SEQUENCE(50000)+20000,10000))",
+        "SUM(PERMUT(SEQUENCE(50000)+20000,10000))",
+        "SUM(MULTINOMIAL(SEQUENCE(9000)))",
+        "SUM(DB(1E6,1,100000,SEQUENCE(90000),1))",
+        "SUM(CUMIPMT(0.001,1000000,1,1,SEQUENCE(50000,1,900000),0))",
+        "SUM(RATE(SEQUENCE(50000),-1,100))",
+        "XIRR(SEQUENCE(50000)-2,SEQUENCE(50000))",
+        "SUM(MDETERM(A1000:J1009*SEQUENCE(1,10)))+MDETERM(SEQUENCE(100,100)^0.5)+SUM(MINVERSE(SEQUENCE(100,100)^0.3))",
+        "SUM(LEN(SUBSTITUTE(REPT(\"a\",32767),REPT(\"a\",16000)&\"b\",SEQUENCE(1000))))",
+        "SUM(IFERROR(SEARCH(REPT(\"*a?\",2000)&\"b\",REPT(\"a\",32767),SEQUENCE(1000)),0))",
+        "SUM(IFERROR(FIND(REPT(\"a\",16000)&\"b\",REPT(\"a\",32767),SEQUENCE(1000)),0))",
+        "SUM(IFERROR(VALUE(REPT(\"1 \",15)&SEQUENCE(50000)),0))",
+        "SUM(IFERROR(DATEVALUE(\"1 January 1 1 1 1 1 1 1 1 \"&SEQUENCE(50000)),0))",
+        "SUM(LEN(TEXT(SEQUENCE(50000),\"dddd d mmmm yyyy [h]:mm:ss.000\")))",
+        "SUM(LEN(TEXT(SEQUENCE(1000)/7,REPT(\"# \",1000)&\"?/\"&REPT(\"?\",10))))",
+        "ROWS(UNIQUE(MOD(SEQUENCE(50000),7)&REPT(\"x\",200)))",
+        "SUM(SORTBY(SEQUENCE(50000),MOD(SEQUENCE(50000)*7919,99991),1,SEQUENCE(50000),-1))",
+        "SUM(INDIRECT(\"A\"&SEQUENCE(50000)))",
+        "SUM(DSUM(A1000:J1099,SEQUENCE(50000,1,1,0),A1000:J1099))",
+        "LEN(TEXTJOIN(REPT(\",\",100),FALSE,SEQUENCE(50000)&\"\"))",
+        "SUM(ISFORMULA(A1000:J1099)*1)+SUM(LEN(ROMAN(MOD(SEQUENCE(50000),3999))))+SUM(LEN(BASE(SEQUENCE(50000)*1E9,2,255)))",
+        "SUM(GCD(SEQUENCE(50000)))+SUM(CONVERT(SEQUENCE(50000),\"lbm\",\"g\"))+SUM(YEARFRAC(1,SEQUENCE(50000),1))",
     ];
 
     private static Parts Named(params IReadOnlyList<(string Name, string Formula)> names) => Sheets.AnsweredParts(names[0].Name, Few)

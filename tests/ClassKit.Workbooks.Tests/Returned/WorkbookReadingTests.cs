@@ -52,7 +52,7 @@ public sealed class WorkbookReadingTests
     {
         var workbook = HandMade.Sheet("""<row r="1"><c r="A1" t="d"><v>2000-01-01</v></c></row>""", workbookProperties: properties).Read();
 
-        Assert.Equal(uses1904, workbook.Uses1904Dates);
+        Assert.Equal(uses1904 ? DateSystem.From1904 : DateSystem.From1900, workbook.Dates);
         Assert.Equal(newYear2000, workbook.Sheets[0].Cells[(1, 1)].Stored.Number);
     }
 

@@ -7,14 +7,14 @@ namespace ClassKit.CellFormulas.Functions;
 /// <summary>Day numbers shown as dates and times, in English.</summary>
 internal static class DateFormat
 {
-    public static string? Show(List<FormatPart> parts, double serial, bool uses1904Dates)
+    public static string? Show(List<FormatPart> parts, double serial, DateSystem dates)
     {
         if (serial < 0) return null;
         var places = FractionPlaces(parts);
         var unit = Math.Pow(10, places);
         var total = Math.Floor(serial * 86400 * unit + 0.5) / unit;
-        if (!Serial.TryDate(Math.Floor(total / 86400), uses1904Dates, out var year, out var month, out var day)) return null;
-        var weekday = Serial.Weekday(Math.Floor(total / 86400), uses1904Dates);
+        if (!Serial.TryDate(Math.Floor(total / 86400), dates, out var year, out var month, out var day)) return null;
+        var weekday = Serial.Weekday(Math.Floor(total / 86400), dates);
         var seconds = total - Math.Floor(total / 86400) * 86400;
         var halfDay = parts.Exists(part => part.Kind == FormatPartKind.HalfDay);
         var elapsed = string.Concat(parts.Where(part => part.Kind == FormatPartKind.Elapsed).Select(part => part.Text[0]));

@@ -24,9 +24,9 @@ internal sealed class FormatSection
         return new FormatReader(code).Read(section._parts, condition => section.Condition = condition) && section.Prepare() ? section : null;
     }
 
-    public string? Show(double number, bool uses1904Dates)
+    public string? Show(double number, DateSystem dates)
     {
-        if (IsDate) return DateFormat.Show(_parts, number, uses1904Dates);
+        if (IsDate) return DateFormat.Show(_parts, number, dates);
         if (Has(FormatPartKind.General))
             return string.Concat(_parts.Select(part => part.Kind == FormatPartKind.General ? GeneralFormat.Show(number) : part.Text));
         if (!Has(FormatPartKind.Digit)) return string.Concat(_parts.Select(part => part.Text));

@@ -22,16 +22,16 @@ internal sealed class NumberFormat
     }
 
     /// <summary>The number as shown; null if it cannot be, such as a negative date.</summary>
-    public string? Show(double number, bool uses1904Dates)
+    public string? Show(double number, DateSystem dates)
     {
         var withCondition = Array.FindIndex(_sections, section => section.Condition is not null);
-        if (withCondition >= 0) return ShowConditionally(number, uses1904Dates);
+        if (withCondition >= 0) return ShowConditionally(number, dates);
         var numeric = _sections.Where((section, at) => at < 3 && !section.IsText).ToArray();
         if (numeric.Length == 0) return GeneralFormat.Show(number);
-        if (number < 0 && numeric.Length > 1) return numeric[1].Show(-number, uses1904Dates);
-        if (number == 0 && numeric.Length > 2) return numeric[2].Show(number, uses1904Dates);
-        if (number >= 0 || (numeric[0].IsDate && !uses1904Dates)) return numeric[0].Show(number, uses1904Dates);
-        var size = numeric[0].Show(-number, uses1904Dates);
+        if (number < 0 && numeric.Length > 1) return numeric[1].Show(-number, dates);
+        if (number == 0 && numeric.Length > 2) return numeric[2].Show(number, dates);
+        if (number >= 0 || (numeric[0].IsDate && dates != DateSystem.From1904)) return numeric[0].Show(number, dates);
+        var size = numeric[0].Show(-number, dates);
         return size is null ? null : numeric[0].IsZero(-number) ? size : "-" + size;
     }
 
@@ -42,13 +42,13 @@ internal sealed class NumberFormat
         return section is null ? text : section.Show(text);
     }
 
-    private string? ShowConditionally(double number, bool uses1904Dates)
+    private string? ShowConditionally(double number, DateSystem dates)
     {
         foreach (var section in _sections)
         {
             if (section.Condition is { } condition && !condition(number)) continue;
             if (section.IsText) continue;
-            return number < 0 ? "-" + section.Show(-number, uses1904Dates) : section.Show(number, uses1904Dates);
+            return number < 0 ? "-" + section.Show(-number, dates) : section.Show(number, dates);
         }
 
         // What a lone condition leaves out is shown without a format.

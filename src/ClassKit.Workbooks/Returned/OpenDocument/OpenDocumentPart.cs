@@ -14,7 +14,7 @@ internal sealed class OpenDocumentPart
     private readonly List<SheetSnapshot> _sheets = [];
     private readonly List<DefinedName> _names = [];
     private OpenDocumentTable? _table;
-    private string? _nullDate;
+    private DateSystem _dates = DateSystem.From1899;
 
     private OpenDocumentPart(ReadLimits limits)
     {
@@ -42,7 +42,7 @@ internal sealed class OpenDocumentPart
                 part.Take(xml);
         });
         if (part._sheets.Count == 0) throw RefusalException.Damaged($"{Content} has no sheets in it");
-        return new(part._sheets, part._names, part._nullDate == "1904-01-01");
+        return new(part._sheets, part._names, part._dates);
     }
 
     private static void RefuseEncrypted(Package package) => XmlPart.TryRead(package, "META-INF/manifest.xml", xml =>
@@ -55,7 +55,7 @@ internal sealed class OpenDocumentPart
 
     private void Take(XmlReader xml)
     {
-        if (xml.IsAt(OpenDocumentXml.Table, "null-date")) _nullDate = xml.GetAttribute("date-value", OpenDocumentXml.Table);
+        if (xml.IsAt(OpenDocumentXml.Table, "null-date")) _dates = xml.GetAttribute("date-value", OpenDocumentXml.Table) == "1904-01-01" ? DateSystem.From1904 : DateSystem.From1899;
         else if (xml.IsAt(OpenDocumentXml.Table, "table")) Begin(xml);
         else if (_table is not null && xml.IsAt(OpenDocumentXml.Table, "table-row")) _table.BeginRow(xml);
         else if (_table is not null && (xml.IsAt(OpenDocumentXml.Table, "table-cell") || xml.IsAt(OpenDocumentXml.Table, "covered-table-cell"))) _table.TakeCell(xml);
@@ -67,7 +67,7 @@ internal sealed class OpenDocumentPart
     private void Begin(XmlReader xml)
     {
         if (_sheets.Count == _limits.Sheets) throw RefusalException.TooLarge($"it has more than {_limits.Sheets} sheets");
-        _table = new(xml.GetAttribute("name", OpenDocumentXml.Table) ?? $"Sheet{_sheets.Count + 1}", _budget);
+        _table = new(xml.GetAttribute("name", OpenDocumentXml.Table) ?? $"Sheet{_sheets.Count + 1}", _dates, _budget);
         if (xml.IsEmptyElement) End();
     }
 

@@ -7,6 +7,7 @@ namespace ClassKit.Workbooks;
 /// <summary>Gathers the filled cells of one table of an OpenDocument spreadsheet, where equal rows and cells are written once with a count.</summary>
 internal sealed class OpenDocumentTable
 {
+    private readonly DateSystem _dates;
     private readonly ReadBudget _budget;
     private readonly Dictionary<(int Row, int Column), CellContent> _cells = [];
     private readonly List<CellRange> _merged = [];
@@ -14,9 +15,10 @@ internal sealed class OpenDocumentTable
     private int _rows = 1;
     private int _column;
 
-    public OpenDocumentTable(string name, ReadBudget budget)
+    public OpenDocumentTable(string name, DateSystem dates, ReadBudget budget)
     {
         Name = name;
+        _dates = dates;
         _budget = budget;
     }
 
@@ -44,14 +46,17 @@ internal sealed class OpenDocumentTable
         var time = xml.GetAttribute("time-value", OpenDocumentXml.Office);
         var logical = xml.GetAttribute("boolean-value", OpenDocumentXml.Office);
         var formula = xml.GetAttribute("formula", OpenDocumentXml.Table);
+        var finerType = xml.GetAttribute("value-type", OpenDocumentXml.Finer);
         var shown = xml.ReadParagraphs();
         var stored = type switch
         {
+            // An error is stored as the text that is shown, whatever type stands beside it.
+            _ when formula is not null && finerType is null or "error" && OpenDocumentErrors.TryParse(shown, out var error) => CellValue.FromError(error),
             "float" or "percentage" or "currency" => NumberOf(value),
             "boolean" => CellValue.FromLogical(logical == "true"),
             "date" => DateOf(date),
             "time" => TimeOf(time),
-            "string" or null => TextOf(string.IsNullOrEmpty(text) ? shown : text, formula is not null),
+            "string" or null => TextOf(string.IsNullOrEmpty(text) ? shown : text),
             _ => CellValue.Blank,
         };
         if (stored.IsBlank && formula is null) return;
@@ -86,21 +91,16 @@ internal sealed class OpenDocumentTable
             ? Math.Min(count, CellAddress.LastRow)
             : 1;
 
-    private CellValue TextOf(string? text, bool isFormula)
-    {
-        if (text is null) return CellValue.Blank;
-        // An error is stored as the text that is shown.
-        return isFormula && CellErrorText.TryParse(text, out var error) ? CellValue.FromError(error) : CellValue.FromText(_budget.CountText(text));
-    }
+    private CellValue TextOf(string? text) => text is null ? CellValue.Blank : CellValue.FromText(_budget.CountText(text));
 
     private CellValue NumberOf(string? text) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
             ? CellValue.FromNumber(number)
             : throw RefusalException.Damaged($"sheet '{Name}' holds '{text}' where a number should be");
 
-    private static CellValue DateOf(string? text) =>
-        DateTime.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault, out var date) && date.Year >= 1900
-            ? CellValue.FromNumber(date.ToOADate())
+    private CellValue DateOf(string? text) =>
+        DateTime.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault, out var date)
+            ? CellValue.FromNumber(DayNumber.Of(date, _dates))
             : CellValue.FromText(text ?? "");
 
     /// <summary>A time of day or a duration as a share of a day, as in <c>PT13H30M00S</c>.</summary>

@@ -8,6 +8,9 @@ internal static class OpenDocumentXml
 {
     public const string Table = "urn:oasis:names:tc:opendocument:xmlns:table:1.0";
     public const string Office = "urn:oasis:names:tc:opendocument:xmlns:office:1.0";
+    /// <summary>LibreOffice's own, in which a cell's type may be an error too.</summary>
+    public const string Finer = "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0";
+
     public const string Text = "urn:oasis:names:tc:opendocument:xmlns:text:1.0";
 
     /// <summary>True if the reader stands on the start of that element.</summary>

@@ -1,4 +1,5 @@
 using System.Text;
+using ClassKit.CellFormulas;
 
 namespace ClassKit.Workbooks;
 
@@ -54,6 +55,10 @@ internal static class OpenFormulaText
                 case '|' when inArray > 0:
                     text.Append(';');
                     break;
+                case '#' or 'E' when ErrorAt(stored, at) is var (error, length):
+                    text.Append(CellErrorText.Of(error));
+                    at += length - 1;
+                    break;
                 case '!':
                     text.Append(' ');
                     break;
@@ -69,6 +74,15 @@ internal static class OpenFormulaText
         foreach (var (there, here) in Renamed)
             text.Replace(there, here);
         return text.ToString();
+    }
+
+    /// <summary>The error value that stands there as a constant; null if none does.</summary>
+    private static (CellError Error, int Length)? ErrorAt(string text, int at)
+    {
+        if (at > 0 && (char.IsLetterOrDigit(text[at - 1]) || text[at - 1] is '_' or '.')) return null;
+        var end = at + 1;
+        while (end < text.Length && (char.IsLetterOrDigit(text[end]) || text[end] is '/' or '!' or '?' or ':')) end++;
+        return OpenDocumentErrors.TryParse(text[at..end], out var error) ? (error, end - at) : null;
     }
 
     /// <summary>Inside the brackets: one cell or two, each with a sheet before its last dot or none.</summary>

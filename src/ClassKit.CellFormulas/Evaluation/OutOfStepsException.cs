@@ -1,0 +1,4 @@
+namespace ClassKit.CellFormulas.Evaluating;
+
+/// <summary>Ends an evaluation that has taken all its steps, wherever it stands; it never leaves the evaluator.</summary>
+internal sealed class OutOfStepsException(string message) : Exception(message);
