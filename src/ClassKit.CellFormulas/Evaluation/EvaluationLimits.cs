@@ -1,7 +1,7 @@
 namespace ClassKit.CellFormulas;
 
 /// <summary>How much work one evaluation may do. Past a limit it ends as <see cref="EvaluationStatus.Unsupported"/> with the limit named.</summary>
-/// <param name="Steps">Operators, functions and cells visited, all together. Looking at a value at hand, or at a few characters, is a sixteenth of one.</param>
+/// <param name="Steps">Operators, functions and cells visited, all together. Looking at a value at hand, or at a few characters, is an eighth of one.</param>
 /// <param name="ArrayCells">Cells in any one array.</param>
 /// <param name="TextLength">Characters in any one text; past it the value is <c>#VALUE!</c>, as in a cell.</param>
 /// <param name="AllSteps">Steps for all the cells that are asked for together.</param>

@@ -118,11 +118,16 @@ internal abstract partial class Interpreter
         {
             return compute();
         }
-        catch (OutOfStepsException e)
+        catch (Exception thrown) when ((thrown as OutOfStepsException ?? thrown.InnerException as OutOfStepsException) is { } end)
         {
+            // What a comparison throws comes out of sorting inside of another exception.
             Halted = false;
-            Unsupported(e.Message);
+            Unsupported(end.Message);
             return otherwise;
+        }
+        catch (InvalidOperationException sorting) when (sorting.InnerException is OperationCanceledException cancelled)
+        {
+            throw new OperationCanceledException(cancelled.Message, cancelled, cancelled.CancellationToken);
         }
     }
 

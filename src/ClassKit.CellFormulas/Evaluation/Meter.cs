@@ -10,10 +10,10 @@ namespace ClassKit.CellFormulas.Evaluating;
 internal sealed class Meter(EvaluationLimits limits)
 {
     /// <summary>A tick is what looking at a value that is at hand takes; visiting an operator, a function or a cell takes a step.</summary>
-    public const int TicksPerStep = 16;
+    public const int TicksPerStep = 8;
 
-    private const int CharactersPerTick = 4;
-    private const int TicksBetweenLooks = 16 * 1024;
+    private const int CharactersPerTick = 8;
+    private const int TicksBetweenLooks = 8 * 1024;
 
     private readonly long _mostTicks = (long)limits.Steps * TicksPerStep;
     private CancellationToken _cancellation;

@@ -104,6 +104,7 @@ internal static class Conditional
     {
         foreach (var (range, criterion) in conditions)
         {
+            meter.Take(1);
             if (!criterion.IsMetBy(range[row, column], meter)) return false;
         }
 

@@ -34,7 +34,7 @@ internal static class Dates
     {
         var (year, month, day) = (Numbers.Truncate(call.Number(0)), Numbers.Truncate(call.Number(1)), Numbers.Truncate(call.Number(2)));
         if (call.Failed) return false;
-        if (year is >= 0 and < 1900) year += 1900;
+        if (year >= 0 && year < (call.Interpreter.Dates == DateSystem.From1899 ? 100 : 1900)) year += 1900;
         if (Math.Abs(month) > 120_000 || Math.Abs(day) > 4_000_000) return CellError.Number;
         return FirstOfMonth(call, year, month) is { } first && first + day - 1 is var serial && InRange(call, serial) ? serial : CellError.Number;
     }
@@ -43,7 +43,7 @@ internal static class Dates
     {
         var months = year * 12 + month - 1;
         var wholeYear = Math.Floor(months / 12);
-        if (wholeYear is < 1800 or > 10_000) return null;
+        if (wholeYear is < 1 or > 10_000) return null;
         return wholeYear == 10_000 ? Serial.End : Serial.Of(new((int)wholeYear, (int)(months - wholeYear * 12) + 1, 1), call.Interpreter.Dates);
     }
 

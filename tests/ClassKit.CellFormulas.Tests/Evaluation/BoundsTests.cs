@@ -80,7 +80,7 @@ public class BoundsTests
         var ten = Enumerable.Range(1, 200).First(steps => Status("=1+1+1+1+1+1+1+1+1+1", steps) == EvaluationStatus.Computed);
         var twenty = Enumerable.Range(1, 200).First(steps => Status("=1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1+1", steps) == EvaluationStatus.Computed);
 
-        Assert.InRange(twenty - ten, 20, 22); // ten numbers and ten additions more, and the numbers at hand
+        Assert.InRange(twenty - ten, 20, 23); // ten numbers and ten additions more, and the numbers at hand
     }
 
     /// <summary>The token is cancelled while the evaluation runs, not before: were nobody to ask it again, the evaluation would come to its end.</summary>

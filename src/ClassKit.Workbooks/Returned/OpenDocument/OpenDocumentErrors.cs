@@ -20,12 +20,13 @@ internal static class OpenDocumentErrors
         // The errors that these numbers become where LibreOffice writes an .xlsx.
         error = number switch
         {
+            502 or 504 or (>= 508 and <= 511) or 519 or 522 => CellError.Value,
             503 => CellError.Number,
             521 => CellError.Null,
             524 => CellError.Reference,
             525 or 530 or 531 => CellError.Name,
             532 => CellError.DivideByZero,
-            _ => CellError.Value,
+            _ => CellError.NotAvailable,
         };
         return true;
     }
