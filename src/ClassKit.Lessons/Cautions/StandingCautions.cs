@@ -19,7 +19,7 @@ public static class StandingCautions
     {
         [Hazard.HouseRules] = [["local codes"]],
         [Hazard.RawFlour] = [["raw", "flour"]],
-        [Hazard.Allergens] = [["declared in"]],
+        [Hazard.Allergens] = [],
         [Hazard.OpenFlame] = [["flame"], ["burner"]],
         [Hazard.Scald] = [["scald"], ["boiling water"]],
         [Hazard.HotOven] = [["oven", "glove"], ["hot tin"], ["hot oven"]],
@@ -122,7 +122,7 @@ public static class StandingCautions
     private static string Declared(LessonFormula bread, bool withName)
     {
         var allergens = BreadAllergens.Of(bread);
-        return $"{(withName ? $"{bread.Formula.Title}: declared" : "Declared in it")} are {AllergyText.Declared(allergens)}; not known {AllergyText.Unknown(allergens)}.";
+        return $"{(withName ? $"{bread.Formula.Title}, declared" : "Declared")}: {AllergyText.Declared(allergens)}. Only labels tell of {AllergyText.Unknown(allergens)}.";
     }
 
     /// <summary>What a method's steps do not tell by the equipment they share.</summary>

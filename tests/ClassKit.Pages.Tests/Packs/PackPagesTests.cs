@@ -24,7 +24,7 @@ public sealed class PackPagesTests
     {
         foreach (var (card, sheet) in SamplePack.Pack.Cards.Zip(Pages["formula-cards.html"].QuerySelectorAll(".card")))
         {
-            Assert.Equal(card.Lines.Count, sheet.QuerySelectorAll("tbody tr").Length);
+            Assert.Equal(card.Lines.Count + card.Surfaces.Count, sheet.QuerySelectorAll("tbody tr").Length);
             Assert.Equal(card.Formula.Steps.Count, sheet.QuerySelectorAll(".method > li").Length);
             Assert.Equal(card.Formula.Equipment.Count, sheet.QuerySelectorAll("li > .box").Length);
             Assert.All(card.Formula.Allergens, allergen => Assert.Contains(allergen.Name, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
@@ -94,7 +94,7 @@ public sealed class PackPagesTests
         string Needs(string file)
         {
             var heading = pages[file].QuerySelector("#needs")!;
-            return string.Join('\n', heading.ParentElement!.Children.SkipWhile(child => child != heading).TakeWhile(child => child == heading || child.LocalName != "h2" && child.Id is null && child.ClassName is null or "together" or "caution").Select(child => child.Text()));
+            return string.Join('\n', heading.ParentElement!.Children.SkipWhile(child => child != heading).Skip(1).TakeWhile(child => child.LocalName == "p" || child.ClassList.Contains("together")).Select(child => child.Text()));
         }
     }
 
