@@ -27,6 +27,8 @@ internal static class GradingOptions
         return null;
     }
 
+    public static Option<bool> TakeOver() => new("--take-over") { Description = "Put points that you typed into the gradebook into your corrections; without it they are only shown." };
+
     public static Option<string?> Corrections() => new("--corrections")
     {
         Description = "Your own decisions on answers, a CSV file with student, part, points and reason; if not named, corrections.csv in the folder of grades.",

@@ -13,12 +13,13 @@ internal static class RegradeCommand
         var corrections = GradingOptions.Corrections();
         var due = GradingOptions.Due();
         var profile = GradingOptions.Class();
+        var takeOver = GradingOptions.TakeOver();
         var graded = new Option<string>("--graded") { Description = "The folder of the earlier grading, which is compared and with --write replaced.", HelpName = "DIR", Required = true };
         var marking = new Option<string?>("--marking") { Description = "A changed marking scheme.", HelpName = "FILE" };
         var keys = new Option<string?>("--keys") { Description = "A lesson, or a folder of exercises, with corrected keys.", HelpName = "DIR" };
         var write = new Option<bool>("--write") { Description = "Write the new grades; without it they are only compared." };
         var command = new Command("regrade", "Grade again under a changed marking scheme, corrected keys or new corrections: who changes, and why.")
-            { dealt, returned, graded, marking, keys, corrections, due, profile, write };
+            { dealt, returned, graded, marking, keys, corrections, due, profile, takeOver, write };
         command.SetAction(parsed =>
         {
             var folder = parsed.GetRequiredValue(graded);
@@ -28,7 +29,7 @@ internal static class RegradeCommand
 
             Produced Make() => RegradeClass.Make(
                 parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), folder,
-                parsed.GetValue(marking), parsed.GetValue(keys), parsed.GetValue(corrections) ?? GradeClass.CorrectionsIn(folder), new(parsed.GetValue(due), parsed.GetValue(profile), folder));
+                parsed.GetValue(marking), parsed.GetValue(keys), parsed.GetValue(corrections) ?? GradeClass.CorrectionsIn(folder), new(parsed.GetValue(due), parsed.GetValue(profile), folder), parsed.GetValue(takeOver));
         });
         return command;
     }

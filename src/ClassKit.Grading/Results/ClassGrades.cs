@@ -14,6 +14,15 @@ public sealed record ClassGrades(
     /// <summary>When the work was due; null if it may come at any time.</summary>
     public DueMoment? Due { get; init; }
 
+    /// <summary>Points that the instructor typed into a gradebook and that do not count yet.</summary>
+    public IReadOnlyList<TypedPoints> Waiting { get; init; } = [];
+
+    /// <summary>Points that the instructor typed into a gradebook and that become corrections with this grading.</summary>
+    public IReadOnlyList<TypedPoints> TakenOver { get; init; } = [];
+
+    /// <summary>What the instructor is told of changed gradebooks that cannot be read.</summary>
+    public IReadOnlyList<string> UnreadGradebooks { get; init; } = [];
+
     /// <summary>The files that stand beside no student's name: all but those that count, and the first of a student's that could not be read.</summary>
     public IReadOnlyList<AccountedFile> Unmatched
     {

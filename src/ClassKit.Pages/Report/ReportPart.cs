@@ -44,7 +44,8 @@ public sealed record ReportPart(string Label, PartSummary Summary)
         return Find(parts, summary.Exercise.Id, summary.Part.Id);
     }
 
-    private static ReportPart Find(IReadOnlyList<ReportPart> parts, string exercise, string part)
+    /// <summary>The part of an exercise by the ids of both.</summary>
+    public static ReportPart Find(IReadOnlyList<ReportPart> parts, string exercise, string part)
     {
         ArgumentNullException.ThrowIfNull(parts);
         return parts.First(one => one.Summary.Exercise.Id == exercise && one.Summary.Part.Id == part);

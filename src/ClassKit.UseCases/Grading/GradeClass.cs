@@ -17,14 +17,15 @@ public static class GradeClass
     /// <param name="returned">A folder or zip.</param>
     /// <param name="corrections">The instructor's table of corrections; null for none.</param>
     /// <param name="due">When the work was due, and on whose clocks.</param>
-    public static Produced Make(string dealtFolder, string returned, string? corrections, Deadline due)
+    /// <param name="earlier">The folder that is graded into again; null if nothing typed into its gradebook is to be read.</param>
+    public static Produced Make(string dealtFolder, string returned, string? corrections, Deadline due, EarlierGradebook? earlier = null)
     {
         var dealt = DealtFolder.Read(dealtFolder);
-        return dealt.Succeeded ? Make(dealt.Model, returned, corrections, due) : Produced.Nothing(dealt.Problems);
+        return dealt.Succeeded ? Make(dealt.Model, returned, corrections, due, earlier) : Produced.Nothing(dealt.Problems);
     }
 
     /// <summary>Makes the same without names, and apart from it the key that says who is who.</summary>
-    /// <inheritdoc cref="Make(string, string, string?, Deadline)"/>
+    /// <inheritdoc cref="Make(string, string, string?, Deadline, EarlierGradebook?)"/>
     public static (Produced Reports, Produced Key) MakePseudonymous(string dealtFolder, string returned, string? corrections, Deadline due)
     {
         var dealt = DealtFolder.Read(dealtFolder);
@@ -38,15 +39,17 @@ public static class GradeClass
     }
 
     /// <summary>Grades what was returned against a deal that is at hand.</summary>
-    internal static Produced Make(DealtClass dealt, string returned, string? corrections, Deadline due)
+    internal static Produced Make(DealtClass dealt, string returned, string? corrections, Deadline due, EarlierGradebook? earlier = null)
     {
         var settled = due.Settle(dealt);
-        var grades = settled.Succeeded ? Grade(dealt, returned, corrections, settled.Model.Moment) : new(null, settled.Problems);
-        return grades.Succeeded ? Make(grades.Model).With(settled.Model!.Notes) : Produced.Nothing(grades.Problems);
+        var grades = settled.Succeeded ? Grade(dealt, returned, corrections, settled.Model.Moment, earlier) : new(null, settled.Problems);
+        return grades.Succeeded
+            ? Make(grades.Model).With(settled.Model!.Notes) with { Additions = Additions(grades.Model, corrections, earlier) }
+            : Produced.Nothing(grades.Problems);
     }
 
     /// <summary>Reads what was returned, grades it, and puts the instructor's corrections over it.</summary>
-    internal static Reading<ClassGrades> Grade(DealtClass dealt, string returned, string? corrections, DueMoment? due)
+    internal static Reading<ClassGrades> Grade(DealtClass dealt, string returned, string? corrections, DueMoment? due, EarlierGradebook? earlier = null)
     {
         var corrected = corrections is null ? new([], []) : CorrectionsReader.Read(corrections, dealt);
         if (!corrected.Succeeded) return new(null, corrected.Problems);
@@ -54,7 +57,18 @@ public static class GradeClass
         if (files is null) return new(null, [problem!]);
         var grader = new ClassGrader(dealt);
         var grades = grader.Settle(ParallelJudging.Judge(grader, files.Read()));
-        return new(Corrector.Apply(due is { } moment ? LateWork.Mark(grades, moment) : grades, corrected.Model), []);
+        var typed = earlier is null ? new([], []) : TypedIntoGradebook.Read(earlier.Folder, dealt, corrected.Model);
+        List<TypedPoints> takenOver = earlier is { TakeOver: true } ? [.. typed.Points.Where(one => one.Problem.Length == 0)] : [];
+        grades = Corrector.Apply(due is { } moment ? LateWork.Mark(grades, moment) : grades, [.. corrected.Model, .. takenOver.Select(one => one.ToCorrection())]);
+        return new(grades with { Waiting = [.. typed.Points.Except(takenOver)], TakenOver = takenOver, UnreadGradebooks = typed.Notes }, []);
+    }
+
+    /// <summary>What goes to the end of the instructor's table of corrections.</summary>
+    internal static IReadOnlyList<Addition> Additions(ClassGrades grades, string? corrections, EarlierGradebook? earlier)
+    {
+        if (grades.TakenOver.Count == 0 || earlier is null) return [];
+        var table = corrections ?? Path.Combine(earlier.Folder, CorrectionsReader.FileName);
+        return [new(table, CorrectionsAppender.Lines(File.Exists(table) ? File.ReadAllBytes(table) : null, [.. grades.TakenOver.Select(one => one.ToCorrection())]))];
     }
 
     /// <summary>Writes up grades.</summary>
@@ -63,7 +77,7 @@ public static class GradeClass
         var summary = ClassSummarizer.Summarize(grades);
         return new(
             [
-                new("gradebook.xlsx", stream => stream.Write(GradebookWriter.Write(grades, summary))),
+                new(TypedIntoGradebook.FileName, stream => stream.Write(GradebookWriter.Write(grades, summary))),
                 OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
                 new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
                 OutputFile.OfText("class-report.html", () => HtmlPages.ClassReport(grades, summary)),
@@ -91,6 +105,7 @@ public static class GradeClass
         ];
         var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);
         if (corrected > 0) notes.Add($"{corrected} {(corrected == 1 ? "answer has" : "answers have")} the points of your corrections.");
+        notes.AddRange(TypedPointsWords.Of(grades));
         var flagged = grades.Students.Count(student => student.Flags.Count > 0);
         if (flagged > 0) notes.Add($"{flagged} students have something to look at; the class report lists it.");
         if (summary.TeachAgain is [var first, ..])

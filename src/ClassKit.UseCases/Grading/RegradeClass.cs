@@ -16,7 +16,8 @@ public static class RegradeClass
     /// <param name="lesson">A lesson or bank whose exercises replace the dealt ones of the same ids; null for those.</param>
     /// <param name="corrections">The instructor's table of corrections; null for none.</param>
     /// <param name="due">When the work was due, and on whose clocks.</param>
-    public static Produced Make(string dealtFolder, string returned, string graded, string? marking, string? lesson, string? corrections, Deadline due)
+    /// <param name="takeOver">True to take points typed into the gradebook over into the table of corrections.</param>
+    public static Produced Make(string dealtFolder, string returned, string graded, string? marking, string? lesson, string? corrections, Deadline due, bool takeOver = false)
     {
         var earlier = GradedFolder.Read(graded);
         if (!earlier.Succeeded) return Produced.Nothing(earlier.Problems);
@@ -24,9 +25,10 @@ public static class RegradeClass
         if (!dealt.Succeeded) return Produced.Nothing(dealt.Problems);
         var settled = due.Settle(dealt.Model);
         if (!settled.Succeeded) return Produced.Nothing(settled.Problems);
-        var grades = GradeClass.Grade(dealt.Model, returned, corrections, settled.Model.Moment);
+        var gradebook = new EarlierGradebook(graded, takeOver);
+        var grades = GradeClass.Grade(dealt.Model, returned, corrections, settled.Model.Moment, gradebook);
         return grades.Succeeded
-            ? GradeClass.Make(grades.Model) with { Notes = [.. settled.Model.Notes, .. Lines(GradeComparison.Between(earlier.Model, grades.Model))] }
+            ? GradeClass.Make(grades.Model) with { Notes = [.. settled.Model.Notes, .. Lines(GradeComparison.Between(earlier.Model, grades.Model)), .. TypedPointsWords.Of(grades.Model)], Additions = GradeClass.Additions(grades.Model, corrections, gradebook) }
             : Produced.Nothing(grades.Problems);
     }
 

@@ -123,7 +123,7 @@ internal static class StartSheet
             title.FirstCell().Style.Font.Underline = XLFontUnderlineValues.Single;
             sheet.Cell(row, Skill).SetText(exercise.Exercise.Skill);
             sheet.Cell(row, Minutes).SetValue(exercise.Exercise.Minutes);
-            sheet.Cell(row, Points).SetValue(exercise.Exercise.Parts.Sum(part => part.Points));
+            sheet.Cell(row, Points).SetNumber(exercise.Exercise.Parts.Sum(part => part.Points));
             var line = Row(sheet, row);
             line.Style.Border.BottomBorder = XLBorderStyleValues.Hair;
             line.Style.Border.BottomBorderColor = Palette.Line;
@@ -136,7 +136,7 @@ internal static class StartSheet
         total.Style.Border.TopBorderColor = Palette.Line;
         sheet.Cell(row, Label).SetText("Together");
         sheet.Cell(row, Minutes).SetValue(layout.Exercises.Sum(exercise => exercise.Exercise.Minutes));
-        sheet.Cell(row, Points).SetValue(layout.Exercises.Sum(exercise => exercise.Exercise.Parts.Sum(part => part.Points)));
+        sheet.Cell(row, Points).SetNumber(layout.Exercises.Sum(exercise => exercise.Exercise.Parts.Sum(part => part.Points)));
         sheet.Row(row).Height = 20;
         return row;
     }

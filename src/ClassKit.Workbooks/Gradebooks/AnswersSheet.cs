@@ -7,21 +7,25 @@ namespace ClassKit.Workbooks;
 /// <summary>Every answer with what it was judged by, for looking up and for filtering.</summary>
 internal static class AnswersSheet
 {
+    public const string Name = "Answers";
+    public const string PartHead = "Part";
+    public const string PointsHead = "Points";
+
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
     {
         var sheet = new ListSheet(
             workbook,
-            "Answers",
+            Name,
             $"Answers: {grades.Dealt.LessonTitle}",
             "As graded. Changes on other sheets do not show here.",
-            [new("Student", 24), new("", 6), new("Outcome", 14), new("Points", 9, true), new("Out of", 9, true), new("Value", 15, true), new("Expected", 15, true), new("Formula", 34), new("Note", 60)]);
+            [new("Student", 24), new(PartHead, 6), new("Outcome", 14), new(PointsHead, 9, true), new("Out of", 9, true), new("Value", 15, true), new("Expected", 15, true), new("Formula", 34), new("Note", 60), new(GradebookGrid.IdHead, GridHead.IdWidth)]);
         foreach (var student in grades.Students)
         {
             foreach (var answer in student.Answers)
             {
                 sheet.Add(
-                    student.Student.Student.Name, grid.TagOf(answer), OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf,
-                    Shown(answer.Value), answer.Expected, answer.Formula, answer.Note);
+                    student.Student.Student.Name, grid.TagOf(answer), OutcomeWords.Of(answer.Outcome), answer.IsUndecided ? PointsSheet.Undecided : answer.Points, answer.OutOf,
+                    Shown(answer.Value), answer.Expected, answer.Formula, answer.Note, student.Student.Student.Id);
             }
         }
 

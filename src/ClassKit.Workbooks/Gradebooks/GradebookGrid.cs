@@ -10,6 +10,7 @@ internal sealed class GradebookGrid
 {
     public const string PointsSheet = "Gradebook";
     public const string OutcomesSheet = "Outcomes";
+    public const string IdHead = "Id";
     public const int ExerciseRow = 4;
     public const int TagRow = 5;
     public const int OutOfRow = 6;
@@ -21,15 +22,17 @@ internal sealed class GradebookGrid
 
     private readonly Dictionary<(string Exercise, string Part), int> _places;
 
-    public GradebookGrid(ClassGrades grades)
+    /// <param name="dealt">What was dealt.</param>
+    /// <param name="students">How many rows there are.</param>
+    public GradebookGrid(DealtClass dealt, int students)
     {
-        Layout = PracticeLayout.For(grades.Dealt.Exercises);
+        Layout = PracticeLayout.For(dealt.Exercises);
         Exercises = [.. Layout.Exercises.Where(exercise => exercise.Answers.Count > 0)];
         Answers = [.. Exercises.SelectMany(exercise => exercise.Answers)];
         _places = Layout.Exercises
             .SelectMany(exercise => exercise.Answers.Select(answer => (exercise.Exercise.Id, answer.Part.Id)))
             .Index().ToDictionary(entry => entry.Item, entry => entry.Index);
-        LastStudentRow = FirstStudentRow + Math.Max(grades.Students.Count, 1) - 1;
+        LastStudentRow = FirstStudentRow + Math.Max(students, 1) - 1;
     }
 
     public PracticeLayout Layout { get; }

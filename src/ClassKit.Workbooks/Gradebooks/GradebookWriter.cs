@@ -17,7 +17,7 @@ public static class GradebookWriter
         ArgumentNullException.ThrowIfNull(summary);
         using var workbook = new XLWorkbook();
         workbook.Properties.Title = $"Gradebook: {grades.Dealt.LessonTitle} – {grades.Dealt.Cohort}";
-        var grid = new GradebookGrid(grades);
+        var grid = new GradebookGrid(grades.Dealt, grades.Students.Count);
         PointsSheet.Write(workbook, grades, grid);
         OutcomesSheet.Write(workbook, grades, grid);
         CountedSheet.Write(workbook, grades, grid);

@@ -31,7 +31,7 @@ internal static class GridHead
 
         sheet.Range(GradebookGrid.ExerciseRow, 1, GradebookGrid.OutOfRow, look.LastColumn).AsTableHead();
         sheet.Cell(GradebookGrid.TagRow, GradebookGrid.NameColumn).SetText("Student");
-        sheet.Cell(GradebookGrid.TagRow, GradebookGrid.IdColumn).SetText("Id");
+        sheet.Cell(GradebookGrid.TagRow, GradebookGrid.IdColumn).SetText(GradebookGrid.IdHead);
         sheet.Cell(GradebookGrid.TagRow, GradebookGrid.StatusColumn).SetText("Status");
         sheet.Cell(GradebookGrid.OutOfRow, GradebookGrid.NameColumn).SetText("out of");
         WriteParts(sheet, grid, look);
@@ -60,7 +60,7 @@ internal static class GridHead
             {
                 sheet.Column(column).Width = partWidth;
                 sheet.Cell(GradebookGrid.TagRow, column).SetText(answer.Tag);
-                sheet.Cell(GradebookGrid.OutOfRow, column).SetValue(answer.Part.Points);
+                sheet.Cell(GradebookGrid.OutOfRow, column).SetNumber(answer.Part.Points);
                 foreach (var cell in sheet.Range(GradebookGrid.TagRow, column, grid.LastStudentRow, column).Cells())
                 {
                     cell.Style.Alignment.Horizontal = look.PartAlignment;

@@ -39,7 +39,7 @@ internal sealed class ListSheet
         for (var index = 0; index < values.Count; index++)
         {
             var cell = _sheet.Cell(_row, index + 1).Wrapped();
-            if (values[index] is double number)
+            if ((values[index] is decimal points ? (double)points : values[index] as double?) is { } number)
             {
                 cell.SetValue(number).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
                 cell.Style.Alignment.Indent = 1;

@@ -44,7 +44,7 @@ internal static class PartsSheet
         sheet.Cell(2, 1).SetText("Right: the right number, by formula or typed. Understood: the right method, also on an earlier number of the student's own. Unsupported answers count in neither.").AsQuiet();
         sheet.Cell(3, 1).SetText("Teach again where fewer understood than").AsQuiet();
         var line = sheet.Cell(3, Skill);
-        line.SetValue(grades.Dealt.Marking.TeachAgainBelow).AsGiven();
+        line.SetNumber(grades.Dealt.Marking.TeachAgainBelow).AsGiven();
         line.Style.NumberFormat.Format = "0 %";
 
         var row = FirstRow - 1;

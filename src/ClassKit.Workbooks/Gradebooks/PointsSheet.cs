@@ -9,7 +9,7 @@ namespace ClassKit.Workbooks;
 /// <summary>The first sheet: every student's points with live totals.</summary>
 internal static class PointsSheet
 {
-    private const string Undecided = "?";
+    public const string Undecided = "?";
     private const double PartWidth = 5;
     private const double NumberWidth = 8.5;
     private const double TextWidth = 28;
@@ -56,7 +56,7 @@ internal static class PointsSheet
         {
             var cell = sheet.Cell(row, grid.ColumnOf(answer));
             if (answer.IsUndecided) cell.SetText(Undecided).AsAttention();
-            else cell.SetValue(answer.Points);
+            else cell.SetNumber(answer.Points);
             if (answer.Correction is not null) cell.AsCorrected();
         }
 
@@ -73,7 +73,7 @@ internal static class PointsSheet
         sheet.Cell(row, total + 2).Style.NumberFormat.Format = "0 %";
 
         // A share typed here is taken off as well.
-        if (student.Late is { Off: > 0 } late) sheet.Cell(row, total + 3).SetValue(late.Off);
+        if (student.Late is { Off: > 0 } late) sheet.Cell(row, total + 3).SetNumber(late.Off);
         sheet.Cell(row, total + 3).Style.NumberFormat.Format = "0 %";
         sheet.Cell(row, total + 3).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
 

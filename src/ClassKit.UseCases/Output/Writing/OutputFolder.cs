@@ -42,6 +42,23 @@ public static class OutputFolder
     /// <summary>Replaces what ClassKit wrote into a folder before by files that are at hand.</summary>
     public static Written Write(string folder, string kind, IReadOnlyList<OutputFile> files) => Write(new(folder, kind), () => new(files, [], []));
 
+    /// <summary>The versions of a file of ours that the instructor has changed: those set aside, and the present one if it no longer is as it was written.</summary>
+    /// <param name="folder">The output folder, which may not be there.</param>
+    /// <param name="path">The file, within the folder.</param>
+    internal static IReadOnlyList<string> Changed(string folder, string path)
+    {
+        try
+        {
+            if (!Directory.Exists(folder)) return [];
+            var own = new OwnFiles(folder, OutputManifest.Read(folder), ignoresCase: false);
+            return [.. SetAside.NamesOf(folder, path), .. own.Has(path) && own.At(path).IsChanged && Place.At(OwnPath.In(folder, path)) == Standing.File ? [path] : (IEnumerable<string>)[]];
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or InvalidDataException)
+        {
+            return [];
+        }
+    }
+
     /// <summary>To be called before files of an output folder are read: finishes a run that was cut off while it put its files in place.</summary>
     /// <param name="folder">The folder, or one in it.</param>
     /// <returns>Why its files cannot be relied on; null if they can.</returns>

@@ -19,6 +19,16 @@ internal static class SetAside
         }
     }
 
+    /// <summary>The names under which a file was set aside, those saved last at the end.</summary>
+    public static IEnumerable<string> NamesOf(string root, string path)
+    {
+        var extension = Path.GetExtension(path);
+        var folder = Path.GetDirectoryName(OwnPath.In(root, path))!;
+        return Directory.EnumerateFiles(folder, $"{Path.GetFileNameWithoutExtension(path)} ({Words}*){extension}")
+            .Where(file => Place.At(file) == Standing.File).OrderBy(File.GetLastWriteTimeUtc).ThenBy(file => file, StringComparer.Ordinal)
+            .Select(file => Path.GetRelativePath(root, file));
+    }
+
     /// <summary>What the instructor is told of one.</summary>
     public static string Told(string path, string name) => $"You had changed {path}: your version is kept as {name}.";
 }

@@ -61,8 +61,7 @@ internal sealed class WritingSession : IDisposable
         }
         if (Refusals.OfFiles(_target, _work.Root, produced.Files, own) is { } appeared) return Written.Nothing(appeared);
         var journal = FolderChange.Plan(_work, _target.Kind, staged, own);
-        foreach (var addition in produced.Additions) addition.Write();
-        PutInPlace(journal);
+        PutInPlace(journal, produced.Additions);
         return new(produced.Files.Count, [.. notes, .. produced.Notes, .. journal.Asides.Select(aside => SetAside.Told(aside.From, aside.To))], []);
     }
 
@@ -85,16 +84,19 @@ internal sealed class WritingSession : IDisposable
         foreach (var parent in _madeParents) Try(() => Directory.Delete(parent));
     }
 
-    private void PutInPlace(Journal journal)
+    private void PutInPlace(Journal journal, IReadOnlyList<Addition> additions)
     {
-        _work.Commit(journal);
+        var added = new Stack<Action>();
         try
         {
+            foreach (var addition in additions) added.Push(addition.Write());
+            _work.Commit(journal);
             new Commit(_work).Run(journal);
         }
         catch (Exception failure) when (failure is IOException and not CutOffException or UnauthorizedAccessException)
         {
             _work.Withdraw();
+            while (added.TryPop(out var takeBack)) takeBack();
             throw;
         }
         _work.Finish(journal);

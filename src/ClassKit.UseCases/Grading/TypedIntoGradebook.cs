@@ -1,0 +1,50 @@
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What an instructor typed into the gradebook of a folder, or into one that was set aside there, and has not put into corrections yet.</summary>
+/// <param name="Points">At most one an answer: what was typed last.</param>
+/// <param name="Notes">Gradebooks that were changed and cannot be read.</param>
+internal sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IReadOnlyList<string> Notes)
+{
+    public const string FileName = "gradebook.xlsx";
+
+    private const int MostBytes = 50 << 20;
+
+    /// <summary>Reads every changed gradebook of a folder.</summary>
+    /// <param name="folder">The folder of grades, which may not be there.</param>
+    /// <param name="dealt">What was dealt to whom.</param>
+    /// <param name="corrections">Those that stand already; they are the instructor's last word, but for what the present gradebook says against them.</param>
+    public static TypedIntoGradebook Read(string folder, DealtClass dealt, IReadOnlyList<Correction> corrections)
+    {
+        var standing = corrections.ToDictionary(correction => (correction.Student, correction.Exercise, correction.Part), correction => correction.Points);
+        var typed = new Dictionary<(string, string, string), TypedPoints>();
+        List<string> notes = [];
+        foreach (var file in OutputFolder.Changed(folder, FileName))
+        {
+            var reading = Read(Path.Combine(folder, file), dealt);
+            if (reading.Problem is { } problem) notes.Add($"{file} was changed, and what was typed into it cannot be read: {problem.TrimEnd('.')}. Points that you decide on can go into corrections.csv.");
+            foreach (var one in reading.Typed)
+            {
+                var answer = (one.Student.Id, one.Exercise, one.Part);
+                if (!standing.TryGetValue(answer, out var points)) typed[answer] = one with { File = file };
+                else if (file == FileName && one.Points != points) typed[answer] = one with { File = file, Problem = "corrections.csv has other points for it: change them there" };
+            }
+        }
+        return new([.. typed.Values.OrderBy(one => one.Student.Id, StringComparer.Ordinal)], notes);
+    }
+
+    private static GradebookReading Read(string path, DealtClass dealt)
+    {
+        try
+        {
+            return new FileInfo(path).Length is 0 or > MostBytes ? new([], "it is no gradebook") : GradebookReader.Read(File.ReadAllBytes(path), dealt);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return new([], failure.Message);
+        }
+    }
+}

@@ -1,0 +1,10 @@
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>Puts decimals into cells as numbers.</summary>
+internal static class CellNumber
+{
+    /// <summary>Writes a number of points or a share. ClosedXML writes a decimal in the culture of the machine, a double in that of files.</summary>
+    public static IXLCell SetNumber(this IXLCell cell, decimal number) => cell.SetValue((double)number);
+}
