@@ -30,11 +30,11 @@ internal static class GradeCommand
 
     private static int Run(Report report, string dealt, string returned, string? corrections, Deadline due, string to, bool takeOver, bool pseudonymous)
     {
-        if (!pseudonymous) return report.Write(new(to, GradeClass.Kind, dealt, returned), () => GradeClass.Make(dealt, returned, Corrections(), due, new(to, takeOver)));
+        if (!pseudonymous) return report.Write(new(to, GradeClass.Kind, dealt, returned, due.ClassFile), () => GradeClass.Make(dealt, returned, Corrections(), due, new(to, takeOver)));
 
         // Each way has folders of its own kind, so that reports without names never lie among those with.
         const string kind = GradeClass.Kind + " --pseudonymous";
-        return report.Write(new(to, kind, dealt, returned), () =>
+        return report.Write(new(to, kind, dealt, returned, due.ClassFile), () =>
         {
             var (reports, key) = GradeClass.MakePseudonymous(dealt, returned, Corrections(), due);
             var keyFolder = Path.TrimEndingDirectorySeparator(to) + "-key";

@@ -24,7 +24,7 @@ internal static class RegradeCommand
         {
             var folder = parsed.GetRequiredValue(graded);
             return parsed.GetValue(write)
-                ? report.Write(new(folder, GradeClass.Kind, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), parsed.GetValue(marking), parsed.GetValue(keys)), Make)
+                ? report.Write(new(folder, GradeClass.Kind, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), parsed.GetValue(marking), parsed.GetValue(keys), parsed.GetValue(profile)), Make)
                 : report.Only(Make(), "Nothing was written; add --write to put this on record.");
 
             Produced Make() => RegradeClass.Make(

@@ -1,5 +1,4 @@
 using ClassKit.Exercises;
-using ClassKit.Grading;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Gradebooks;
