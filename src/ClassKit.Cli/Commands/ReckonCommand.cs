@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using ClassKit.BenchSums.Catalogue;
+using ClassKit.BenchSums;
 using ClassKit.UseCases;
 
 namespace ClassKit.Cli.Commands;

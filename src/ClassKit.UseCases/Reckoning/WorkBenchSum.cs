@@ -1,5 +1,4 @@
 using ClassKit.BenchSums.Catalogue;
-using ClassKit.BenchSums.Inputs;
 using ClassKit.Content;
 
 namespace ClassKit.UseCases;

@@ -97,9 +97,9 @@ public sealed class BrokenLessonTests : IDisposable
 
     private void Copy(string folder)
     {
-        foreach (var file in Directory.EnumerateFiles(Path.Combine(BuiltPack.Root, folder), "*", SearchOption.AllDirectories))
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(Repository.Root, folder), "*", SearchOption.AllDirectories))
         {
-            var target = Path.Combine(_folder.FullName, Path.GetRelativePath(BuiltPack.Root, file));
+            var target = Path.Combine(_folder.FullName, Path.GetRelativePath(Repository.Root, file));
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
             File.Copy(file, target);
         }

@@ -74,7 +74,7 @@ public sealed class PublishedProportionsTests
     };
 
     private static readonly Dictionary<string, LessonFormula> Shipped = ((string[])["one-tin-three-lifts", "thin-air-quick-breads"])
-        .SelectMany(lesson => LessonReader.Read(Path.Combine(BuiltPack.Root, "lessons", lesson)).Model!.Formulas)
+        .SelectMany(lesson => LessonReader.Read(Path.Combine(Repository.Root, "lessons", lesson)).Model!.Formulas)
         .ToDictionary(formula => formula.Formula.Id);
 
     public static TheoryData<string> Ids => [.. Published.Keys];

@@ -13,7 +13,6 @@ namespace ClassKit.LessonPacks.Tests.Samples;
 internal sealed class BuiltPack
 {
     /// <summary>First, because the packs below are read from there.</summary>
-    public static readonly string Root = Find(AppContext.BaseDirectory);
 
     private readonly Dictionary<string, byte[]> _files;
 
@@ -47,7 +46,7 @@ internal sealed class BuiltPack
         var folder = Directory.CreateTempSubdirectory("classkit-adapted-");
         try
         {
-            var text = File.ReadAllLines(Path.Combine(Root, "demo-cohort", profile)).ToList();
+            var text = File.ReadAllLines(Repository.PathOf("demo-cohort", profile)).ToList();
             foreach (var line in lines)
             {
                 var key = line[..(line.IndexOf(':', StringComparison.Ordinal) + 1)];
@@ -56,8 +55,8 @@ internal sealed class BuiltPack
                 else text.Insert(1, line);
             }
             File.WriteAllLines(Path.Combine(folder.FullName, "class.md"), text);
-            File.Copy(Path.Combine(Root, "demo-cohort", "prices.md"), Path.Combine(folder.FullName, "prices.md"));
-            return new(BuildPack.Make(Path.Combine(Root, "lessons", lesson), Path.Combine(folder.FullName, "class.md")));
+            File.Copy(Repository.PathOf("demo-cohort", "prices.md"), Path.Combine(folder.FullName, "prices.md"));
+            return new(BuildPack.Make(Repository.PathOf("lessons", lesson), Path.Combine(folder.FullName, "class.md")));
         }
         finally
         {
@@ -65,7 +64,7 @@ internal sealed class BuiltPack
         }
     }
 
-    private static BuiltPack Of(string lesson, string profile) => new(BuildPack.Make(Path.Combine(Root, "lessons", lesson), Path.Combine(Root, "demo-cohort", profile)));
+    private static BuiltPack Of(string lesson, string profile) => new(BuildPack.Make(Repository.PathOf("lessons", lesson), Repository.PathOf("demo-cohort", profile)));
 
     public byte[] Bytes(string file) => _files[file];
 
@@ -83,9 +82,5 @@ internal sealed class BuiltPack
 
     /// <summary>The demo pack as computed, without a bench plan.</summary>
     public static LessonPack DemoPack => LessonPack.Build(
-        LessonReader.Read(Path.Combine(Root, "lessons", "one-tin-three-lifts")).Model!, ClassProfileReader.Read(Path.Combine(Root, "demo-cohort", "class.md")).Model!).Value;
-
-    private static string Find(string folder) => File.Exists(Path.Combine(folder, "ClassKit.sln"))
-        ? folder
-        : Find(Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(folder)) ?? throw new InvalidOperationException("The tests run outside the repository."));
+        LessonReader.Read(Repository.PathOf("lessons", "one-tin-three-lifts")).Model!, ClassProfileReader.Read(Repository.PathOf("demo-cohort", "class.md")).Model!).Value;
 }

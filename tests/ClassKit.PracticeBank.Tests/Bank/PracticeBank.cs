@@ -7,7 +7,7 @@ namespace ClassKit.PracticeBank.Tests;
 /// <summary>The exercises of lessons/practice, as an instructor deals from them.</summary>
 internal static class PracticeBank
 {
-    public static string Folder { get; } = Path.Combine(Find(AppContext.BaseDirectory), "lessons", "practice");
+    public static string Folder { get; } = Repository.PathOf("lessons", "practice");
 
     public static IReadOnlyList<Exercise> Exercises { get; } =
         [.. Directory.EnumerateFiles(Folder, "*.md", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(Read).OfType<Exercise>()];
@@ -34,8 +34,4 @@ internal static class PracticeBank
     private static Exercise? Read(string path) => File.ReadLines(path).Take(20).Any(line => line.StartsWith("skill:", StringComparison.Ordinal))
         ? ExerciseReader.Read(path) is { Succeeded: true } reading ? reading.Model : throw new InvalidOperationException($"{path} cannot be read: run classkit check on it.")
         : null;
-
-    private static string Find(string folder) => File.Exists(Path.Combine(folder, "ClassKit.sln"))
-        ? folder
-        : Find(Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(folder)) ?? throw new InvalidOperationException("The tests run outside the repository."));
 }

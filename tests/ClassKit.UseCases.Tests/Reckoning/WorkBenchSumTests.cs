@@ -1,3 +1,4 @@
+using ClassKit.BenchSums;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Results;
 

@@ -1,6 +1,6 @@
-using ClassKit.BenchSums.Catalogue;
+using ClassKit.BenchSums.Inputs;
 
-namespace ClassKit.BenchSums.Inputs;
+namespace ClassKit.BenchSums.Catalogue;
 
 /// <summary>Reads what was typed for a sum: every value, or every problem.</summary>
 /// <param name="Values">All values; null if there are problems.</param>

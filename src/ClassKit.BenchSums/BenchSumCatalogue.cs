@@ -1,6 +1,7 @@
+using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Sums;
 
-namespace ClassKit.BenchSums.Catalogue;
+namespace ClassKit.BenchSums;
 
 /// <summary>Every bench sum, by topic and in the order in which it is offered.</summary>
 public static class BenchSumCatalogue
