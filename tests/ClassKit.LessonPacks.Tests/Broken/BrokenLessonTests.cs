@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using ClassKit.Content;
-using ClassKit.LessonPacks.Tests.Samples;
 using ClassKit.UseCases;
 
 namespace ClassKit.LessonPacks.Tests.Broken;

@@ -1,6 +1,5 @@
 using ClassKit.Content;
 using ClassKit.Lessons;
-using ClassKit.LessonPacks.Tests.Samples;
 using static ClassKit.LessonPacks.Tests.Published.PublishedFormula;
 
 namespace ClassKit.LessonPacks.Tests.Published;

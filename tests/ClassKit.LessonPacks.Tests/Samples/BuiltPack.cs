@@ -12,8 +12,6 @@ namespace ClassKit.LessonPacks.Tests.Samples;
 /// <summary>A pack as it lies in the folder: what an instructor gets, and nothing that only the program knows.</summary>
 internal sealed class BuiltPack
 {
-    /// <summary>First, because the packs below are read from there.</summary>
-
     private readonly Dictionary<string, byte[]> _files;
 
     private BuiltPack(Produced produced)
