@@ -1,6 +1,5 @@
 using ClassKit.Baking;
 using ClassKit.BenchSums.Catalogue;
-using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;
 
 namespace ClassKit.BenchSums.Tests;

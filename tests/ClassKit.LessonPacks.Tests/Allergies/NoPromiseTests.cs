@@ -20,8 +20,8 @@ public sealed partial class NoPromiseTests
     [Theory, MemberData(nameof(Lessons))]
     public void No_page_and_no_workbook_promises_anything_for_any_word_of_the_vocabulary(string lesson, string profile)
     {
-        var read = LessonReader.Read(Path.Combine(BuiltPack.Root, "lessons", lesson)).Model!;
-        var usual = ClassProfileReader.Read(Path.Combine(BuiltPack.Root, "demo-cohort", profile)).Model!;
+        var read = LessonReader.Read(Path.Combine(Repository.Root, "lessons", lesson)).Model!;
+        var usual = ClassProfileReader.Read(Path.Combine(Repository.Root, "demo-cohort", profile)).Model!;
         var seen = new HashSet<string>();
         // One class for each word, and one for all together; what repeats is read once.
         foreach (var needs in AllergenWords.All.Select(word => new[] { word }).Append([.. AllergenWords.All]).Append([]))
@@ -39,7 +39,7 @@ public sealed partial class NoPromiseTests
     [Fact]
     public void A_bread_of_which_nothing_is_declared_promises_nothing_either()
     {
-        var lesson = LessonReader.Read(Path.Combine(BuiltPack.Root, "lessons", "thin-air-quick-breads")).Model!;
+        var lesson = LessonReader.Read(Path.Combine(Repository.Root, "lessons", "thin-air-quick-breads")).Model!;
         var rice = lesson.Formulas[0] with
         {
             Formula = lesson.Formulas[0].Formula with { Lines = [new(IngredientCatalog.Get("rice_flour"), 100), new(IngredientCatalog.Get("water"), 80), new(IngredientCatalog.Get("baking_soda"), 1), new(IngredientCatalog.Get("salt"), 2)] },
