@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ClassKit.CellFormulas;
 
 namespace ClassKit.Grading;
@@ -42,31 +43,77 @@ public static class AnswerUnits
         ["deg F"] = "F",
         ["Fahrenheit"] = "F",
         ["K"] = "K",
+        ["grammes"] = "g",
+        ["kilo"] = "kg",
+        ["kilos"] = "kg",
+        ["kilogram"] = "kg",
+        ["kilograms"] = "kg",
+        ["ounce"] = "ozm",
+        ["ounces"] = "ozm",
+        ["pound"] = "lbm",
+        ["pounds"] = "lbm",
     };
+
+    /// <summary>What money is called where it is asked for; signs of currencies are read there and nowhere else.</summary>
+    private static readonly HashSet<string> Money = new(StringComparer.OrdinalIgnoreCase)
+        { "dollars", "dollar", "euros", "euro", "$", "€", "£", "¥", "CHF", "EUR", "GBP", "USD", "pounds sterling" };
+
+    private static readonly string[] Hundredths = ["¢", "cents", "cent", "ct"];
 
     /// <summary>The units that students take for one another, as they are written.</summary>
     private static readonly string[][] Confused = [["kg", "g", "mg", "lb", "oz"], ["l", "dl", "cl", "ml", "cups", "tbsp", "tsp"], ["h", "min", "s"], ["°C", "°F", "K"]];
 
+    private static readonly ConcurrentDictionary<string, IReadOnlyList<UnitConversion>> KnownOf = new(StringComparer.Ordinal);
+
     private static readonly CellFormula Conversion = CellFormula.Of("=CONVERT(number,from,to)");
 
-    /// <summary>A typed number with the unit behind it, as a number of the unit asked for; unknown words leave it as it is.</summary>
+    /// <summary>True if a number in this unit is an amount of money.</summary>
+    public static bool IsMoney(string unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return Money.Contains(Bare(unit));
+    }
+
+    /// <summary>A typed number with what is written behind it, as a number of the unit asked for; unknown words leave it as it is.</summary>
     internal static double Convert(double number, string written, string asked)
     {
-        if (written is "%" or "percent" or "per cent") return number / 100;
-        if (!Codes.TryGetValue(Bare(written), out var from) || !Codes.TryGetValue(Bare(asked), out var to) || from == to) return number;
-        // Units of another kind, such as litres where grams are asked, leave it too.
-        return Converted(number, from, to) ?? number;
+        var words = written.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        // "kg flour" and "per cent of all": the unit stands first, and the longest that is known counts.
+        for (var count = words.Length; count > 0; count--)
+        {
+            if (Factor(Bare(string.Join(' ', words[..count])), asked) is { } unit) return number * unit.Factor + unit.Offset;
+        }
+        return number;
     }
+
+    private static UnitConversion? Factor(string written, string asked)
+    {
+        if (written.StartsWith('%') || Percents.Contains(written, StringComparer.OrdinalIgnoreCase)) return new(written, 0.01, 0);
+        if (written.StartsWith('‰')) return new(written, 0.001, 0);
+        if (Codes.TryGetValue(written, out var from) && Codes.TryGetValue(Bare(asked), out var to) && from == to) return new(written, 1, 0);
+        return Known(asked).FirstOrDefault(unit => string.Equals(unit.Written, written, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static readonly string[] Percents = ["percent", "per cent", "pct"];
 
     /// <summary>Every unit that may be written behind a number where <paramref name="asked"/> is asked for, with what it makes of the number.</summary>
     /// <returns>None for a unit that we do not know, such as rolls: whatever is written there, the number stays as it is.</returns>
-    public static IEnumerable<UnitConversion> Known(string asked)
+    public static IReadOnlyList<UnitConversion> Known(string asked)
     {
         ArgumentNullException.ThrowIfNull(asked);
+        return KnownOf.GetOrAdd(asked, FindKnown);
+    }
+
+    private static IReadOnlyList<UnitConversion> FindKnown(string asked)
+    {
+        if (IsMoney(asked)) return [.. Hundredths.Select(name => new UnitConversion(name, 0.01, 0))];
         if (!Codes.TryGetValue(Bare(asked), out var to)) return [];
-        return Codes.Where(unit => unit.Value != to).Select(unit => (Written: unit.Key, Offset: Converted(0, unit.Value, to), One: Converted(1, unit.Value, to)))
-            .Where(unit => unit.Offset is not null && unit.One is not null)
-            .Select(unit => new UnitConversion(unit.Written, unit.One!.Value - unit.Offset!.Value, unit.Offset.Value));
+        return
+        [
+            .. Codes.Where(unit => unit.Value != to).Select(unit => (Written: unit.Key, Offset: Converted(0, unit.Value, to), One: Converted(1, unit.Value, to)))
+                .Where(unit => unit.Offset is not null && unit.One is not null)
+                .Select(unit => new UnitConversion(unit.Written, unit.One!.Value - unit.Offset!.Value, unit.Offset.Value)),
+        ];
     }
 
     /// <summary>The other units of the same kind, as they are written; none for a unit that we do not know.</summary>
@@ -82,5 +129,5 @@ public static class AnswerUnits
             ["to"] = CellValue.FromText(to),
         }).Value is { IsNumber: true, Number: var converted } ? converted : null;
 
-    private static string Bare(string unit) => unit.Trim().TrimEnd('.');
+    private static string Bare(string unit) => unit.Trim(' ', '.', ',', ';', '!', '(', ')', '[', ']');
 }

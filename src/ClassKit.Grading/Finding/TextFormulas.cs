@@ -9,7 +9,7 @@ internal sealed class TextFormulas
     private const int MostCharacters = 200_000;
 
     private readonly WorkbookSnapshot _workbook;
-    private readonly Dictionary<string, bool> _known = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string?> _known = new(StringComparer.Ordinal);
     private int _left = MostCharacters;
 
     /// <summary>Looks for them in a workbook.</summary>
@@ -22,17 +22,21 @@ internal sealed class TextFormulas
         : _workbook;
 
     /// <summary>True for a cell that holds a formula as text. Words behind an equals sign read as names, so the names must be there.</summary>
-    public bool IsOne(CellContent content)
+    public bool IsOne(CellContent content) => Formula(content) is not null;
+
+    /// <summary>The formula that a cell holds as text, with its <c>=</c>; null if it holds none.</summary>
+    private string? Formula(CellContent content)
     {
-        if (content is not { Formula: null, Stored: { IsText: true, Text: { Length: > 1 } text } } || text[0] != '=') return false;
+        if (content is not { Formula: null, Stored: { IsText: true, Text: { Length: > 1 } text } } || !TypedFormula.Begins(text)) return null;
         if (_known.TryGetValue(text, out var known)) return known;
         _left -= text.Length;
-        if (_left < 0) return false;
-        return _known[text] = CellFormula.Parse(text).Formula is { } formula && formula.Names.All(name => _workbook.FindName(name) is not null);
+        if (_left < 0) return null;
+        return _known[text] = TypedFormula.Readings(text).FirstOrDefault(reading =>
+            CellFormula.Parse(reading).Formula is { } formula && formula.Names.All(name => _workbook.FindName(name) is not null));
     }
 
     private SheetSnapshot Revive(SheetSnapshot sheet) => sheet with
     {
-        Cells = sheet.Cells.ToDictionary(cell => cell.Key, cell => IsOne(cell.Value) ? new CellContent(CellValue.Blank, cell.Value.Stored.Text[1..]) : cell.Value),
+        Cells = sheet.Cells.ToDictionary(cell => cell.Key, cell => Formula(cell.Value) is { } formula ? new CellContent(CellValue.Blank, formula[1..]) : cell.Value),
     };
 }

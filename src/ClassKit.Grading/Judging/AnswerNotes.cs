@@ -1,10 +1,12 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 
 namespace ClassKit.Grading;
 
 /// <summary>What a student is told of an answer: facts and the next step, one or two sentences.</summary>
-internal static class AnswerNotes
+internal static partial class AnswerNotes
 {
     public const string Sound = "Right, and your formula follows the sheet's numbers.";
 
@@ -22,9 +24,44 @@ internal static class AnswerNotes
         var error => $"Your formula comes to {CellErrorText.Of(error)}, which is not a number.",
     };
 
-    public static string Unreadable(CellValue value, Part part) => value.IsText && value.Text.StartsWith('=')
-        ? "This begins like a formula but cannot be read as one. Enter it again in a cell that is not formatted as text; your program then says what is wrong with it."
-        : $"“{Shorten(value.ToString())}” is no number we can read. Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.";
+    /// <summary>Text or a logical where a number is asked for: what is in the way, and where.</summary>
+    public static string Unreadable(CellValue value, Part part)
+    {
+        var text = value.ToString();
+        if (value.IsText && TypedFormula.Begins(text)) return BrokenFormula(text);
+        if (value.IsText && IsFormulaWithoutSign(text))
+            return $"“{Shorten(text)}” reads like a formula, but a formula begins with =. Enter it again with = before it.";
+        return $"{InTheWay(text, part.Unit)} Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.";
+    }
+
+    private static string BrokenFormula(string text)
+    {
+        const string retry = "Enter it again in a cell that is not formatted as text; your program then says what is wrong with it.";
+        return CellFormula.Parse(TypedFormula.Readings(text).First()).TryGet(out var formula, out var error)
+            ? $"This begins like a formula, but {(formula.Names.Count == 0 ? "it" : $"“{Shorten(formula.Names[0])}” in it")} is no cell of this workbook. {retry}"
+            : $"This begins like a formula but cannot be read as one, from character {error.Position + 1} on: there is {error.Found}. {retry}";
+    }
+
+    private static string InTheWay(string text, string unit)
+    {
+        var (kind, found, place) = UnreadableText.In(text, unit);
+        var shown = found.Any(character => char.IsControl(character)) ? string.Create(CultureInfo.InvariantCulture, $"U+{(int)found[0]:X4}") : Shorten(found);
+        return kind switch
+        {
+            UnreadableKind.NoDigit => $"“{Shorten(text)}” is no number: there is no digit in it.",
+            UnreadableKind.Word => $"“{Shorten(text)}” is no number we can read, because of the word “{shown}” at character {place}.",
+            UnreadableKind.Character => $"“{Shorten(text)}” is no number we can read, because of the sign “{shown}” at character {place}.",
+            UnreadableKind.SecondNumber => $"“{Shorten(text)}” is more than one number: “{shown}” at character {place} is a second one.",
+            UnreadableKind.Marks => $"“{Shorten(text)}” is no number we can read: the points and commas of “{shown}” at character {place} do not fit one.",
+            UnreadableKind.TooLong => $"This is no number we can read: it has {text.Length} characters.",
+        };
+    }
+
+    /// <summary><c>C7*C8</c>: with an equals sign it would be one.</summary>
+    private static bool IsFormulaWithoutSign(string text) => CellByOperator().IsMatch(text) && TypedFormula.Readings("=" + text).Any(reading => CellFormula.Parse(reading).Formula is not null);
+
+    [GeneratedRegex(@"\b[A-Z]{1,2}\$?[0-9]{1,4}\s*[*/+^×÷·-]|[*/+^(×÷·-]\s*\$?[A-Z]{1,2}\$?[0-9]{1,4}\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex CellByOperator();
 
     /// <summary>What is said of a formula that its cell held as text.</summary>
     public static string StoodAsText(string note) =>

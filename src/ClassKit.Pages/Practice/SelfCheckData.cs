@@ -24,7 +24,7 @@ internal static class SelfCheckData
         var parts = exercises.SelectMany(exercise => Parts(exercise, dealt)).ToDictionary(part => part.Id, part => part.Entry);
         var units = parts.Values.Select(part => part.Unit).Distinct().ToDictionary(
             unit => unit, unit => AnswerUnits.Known(unit).ToDictionary(known => known.Written, known => (double[])[known.Factor, known.Offset]));
-        return $"<script type=\"application/json\" id=\"self-check-data\">{JsonSerializer.Serialize(new { Pattern = AnswerText.Pattern, Units = units, Parts = parts }, Style)}</script>";
+        return $"<script type=\"application/json\" id=\"self-check-data\">{JsonSerializer.Serialize(new { AnswerText.Pattern, TypedText.Folds, TypedText.Zeros, TypedText.Longest, Units = units, Parts = parts }, Style)}</script>";
     }
 
     private static IEnumerable<(string Id, PartEntry Entry)> Parts(NumberedExercise numbered, DealtStudent dealt)
@@ -32,7 +32,7 @@ internal static class SelfCheckData
         var exercise = numbered.Exercise;
         var variant = new Variant(exercise, dealt.GivensOf(exercise.Id), dealt.AnswersOf(exercise.Id));
         return exercise.Parts.Select(part => (IdOf(exercise, part), new PartEntry(
-            part.Unit, AnswerUnit.IsPercent(part.Unit), [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))])));
+            part.Unit, AnswerUnit.IsPercent(part.Unit), AnswerUnits.IsMoney(part.Unit), [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))])));
     }
 
     private static MeaningEntry Entry(NumberedExercise numbered, AnswerMeaning meaning) => new(meaning.Low, meaning.High, meaning.Kind == MeaningKind.Right, meaning.Kind switch
@@ -44,7 +44,7 @@ internal static class SelfCheckData
 
     private static string LabelOf(NumberedExercise numbered, Part part) => numbered.LabelOf(numbered.Exercise.Parts.Index().First(entry => entry.Item == part).Index);
 
-    private sealed record PartEntry(string Unit, bool Percent, IReadOnlyList<MeaningEntry> Meanings);
+    private sealed record PartEntry(string Unit, bool Percent, bool Money, IReadOnlyList<MeaningEntry> Meanings);
 
     private sealed record MeaningEntry(double Low, double High, bool Right, string Words);
 }

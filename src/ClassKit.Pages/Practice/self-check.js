@@ -1,39 +1,59 @@
 // Tells a student what a typed answer means. It needs nothing beside this page, keeps nothing and sends nothing.
 "use strict";
 {
-  const { pattern, units, parts } = JSON.parse(document.getElementById("self-check-data").textContent);
-  const shape = new RegExp(pattern, "u");
-  const grouped = /^[0-9]{1,3}([.,][0-9]{3})+$/;
+  const { pattern, folds, zeros, longest, units, parts } = JSON.parse(document.getElementById("self-check-data").textContent);
+  const shape = new RegExp(pattern, "iu");
+  const grouped = /^(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]{1,3}(?:\.[0-9]{3})+|[0-9]{1,2}(?:,[0-9]{2})*,[0-9]{3})$/;
+  const zeroPoints = [...zeros].map(zero => zero.codePointAt(0));
+
+  // What keyboards of the world type, brought to the characters that numbers are written with here.
+  const digitOf = character => {
+    const point = character.codePointAt(0);
+    const zero = zeroPoints.find(start => point >= start && point <= start + 9);
+    return zero === undefined ? character : String(point - zero);
+  };
+  const fold = text => [...text].map(character => folds[character] ?? (/\p{Nd}/u.test(character) ? digitOf(character) : character)).join("").trim();
+
+  const plain = whole => whole.replaceAll(/[.,]/g, "");
 
   // The number with a point for its decimals and nothing between its thousands, in every way it can be read.
   const spellings = number => {
-    const [point, comma] = [number.lastIndexOf("."), number.lastIndexOf(",")];
-    if (point >= 0 && comma >= 0) {
-      const [mark, other] = point > comma ? [".", ","] : [",", "."];
-      return [number.replaceAll(other, "").replaceAll(mark, ".")];
-    }
-    const used = point >= 0 ? "." : ",";
-    const once = number.split(used).length <= 2;
-    return [...(once ? [number.replace(used, ".")] : []), ...(grouped.test(number) ? [number.replaceAll(used, "")] : [])];
+    const at = Math.max(...[".", ",", "\u066B"].map(mark => number.lastIndexOf(mark)));
+    if (at < 0) return [number];
+    const whole = number.slice(0, at);
+    const isDecimal = !whole.includes(number[at]) && (!/[.,]/.test(whole) || grouped.test(whole));
+    return [...(isDecimal ? [`${plain(whole)}.${number.slice(at + 1)}`] : []), ...(grouped.test(number) ? [plain(number)] : [])];
   };
 
-  const magnitudes = ({ whole, top, bottom, number }) => top !== undefined
-    ? (Number(bottom) === 0 ? [] : [Number(whole ?? 0) + Number(top) / Number(bottom)])
-    : spellings(number.replaceAll(/[ ']/g, "")).map(Number).filter(value => !Number.isNaN(value));
+  const numbers = (number, exponent) => spellings(number.replaceAll(/[ ']/g, ""))
+    .map(spelling => Number(exponent ? `${spelling}e${exponent}` : spelling)).filter(Number.isFinite);
 
+  const lowered = raised => [...raised].map(character => ({ "⁻": "-", "⁺": "" })[character] ?? "⁰¹²³⁴⁵⁶⁷⁸⁹".indexOf(character)).join("");
+
+  const magnitudes = ({ whole, top, bottom, number, exponent, mantissa, power, raised }) => {
+    if (top !== undefined) return Number(bottom) === 0 ? [] : [Number(whole ?? 0) + Number(top) / Number(bottom)];
+    return number !== undefined ? numbers(number, exponent) : numbers(mantissa ?? "1", power ?? lowered(raised));
+  };
+
+  // What the words behind a number make of it: the unit stands first, and the longest that is known counts.
   const inUnit = (value, written, unit) => {
-    if (["%", "percent", "per cent"].includes(written)) return value / 100;
-    const name = written.replace(/\.+$/, "").toLowerCase();
-    const [, [factor, offset]] = Object.entries(units[unit]).find(([known]) => known.toLowerCase() === name) ?? ["", [1, 0]];
-    return value * factor + offset;
+    const words = written.split(/[ /]+/).filter(word => word !== "");
+    for (let count = words.length; count > 0; count--) {
+      const name = words.slice(0, count).join(" ").replaceAll(/^[ .,;!()[\]]+|[ .,;!()[\]]+$/g, "").toLowerCase();
+      if (name.startsWith("%") || ["percent", "per cent", "pct"].includes(name)) return value / 100;
+      if (name.startsWith("‰")) return value / 1000;
+      const known = Object.entries(units[unit]).find(([other]) => other.toLowerCase() === name);
+      if (known) return value * known[1][0] + known[1][1];
+    }
+    return value;
   };
 
   // Every number that a text can sensibly mean, the likeliest first; none if it is no number.
   const read = (text, part) => {
-    const found = shape.exec(text.trim().replaceAll("\u2212", "-").replaceAll(/[\u00A0\u202F]/g, " "))?.groups;
-    if (!found) return [];
-    const sign = found.sign === "-" ? -1 : 1;
-    const values = magnitudes(found).map(value => inUnit(sign * value, found.unit.trim(), part.unit));
+    const found = text.length > longest ? undefined : shape.exec(fold(text))?.groups;
+    if (!found || (!part.money && /\p{Sc}/u.test(found.head + found.unit))) return [];
+    const sign = found.head.includes("-") ? -1 : 1;
+    const values = magnitudes(found).map(value => inUnit(sign * value, found.unit, part.unit));
     return part.percent ? [...values, ...values.map(value => value / 100)] : values;
   };
 

@@ -86,7 +86,7 @@ public sealed partial class SelfCheckTests : IDisposable
                 checks++;
             }
         }
-        Assert.InRange(checks, 200, 2000);
+        Assert.InRange(checks, 400, 4000);
     }
 
     /// <summary>Every part with its unit and what is right, from the data in the page.</summary>
@@ -113,6 +113,45 @@ public sealed partial class SelfCheckTests : IDisposable
         yield return $"≈{plain.Replace('.', ',')}\u00A0{unit}";
         yield return $"-{plain}";
         yield return $"\u2212{plain}";
+        // The signs and digits of other keyboards, and words around a number.
+        yield return Digits(plain, 0xFF10).Replace('.', '．');
+        yield return Digits(plain, 0x0660).Replace('.', '٫');
+        yield return Digits($"{plain} {unit}", 0x06F0).Replace('.', '٫');
+        yield return Digits(plain, 0x0966);
+        yield return Digits(plain, 0x1D7CE);
+        yield return $"\u200E{plain}\u200F";
+        yield return $"x = {plain}";
+        yield return $"x ≈ {plain} {unit}";
+        yield return $"answer: {plain} {unit} in all";
+        yield return $"about {plain}";
+        yield return $"ca. {plain}";
+        yield return $"roughly {plain} {unit}!";
+        yield return $"maybe {plain}";
+        yield return $"{plain} ± 1";
+        yield return $"{plain} or so";
+        yield return $"{plain} dozen";
+        yield return $"'{plain}";
+        yield return $"{Text(shown / 100, 6)}·10²";
+        yield return $"{Text(shown / 100, 6)} x 10^2";
+        yield return $"{Text(shown * 1000, 4)}×10⁻³ {unit}";
+        yield return $"{Text(shown / 10, 6)}e1";
+        yield return $"{Text(shown / 10, 6)}E+01 {unit}";
+        yield return $"${plain}";
+        yield return $"{plain} €";
+        yield return $"{plain} cents";
+        yield return $"{Text(shown * 100, 4)}¢";
+        yield return $"{Text(shown * 10, 4)}‰";
+        yield return $"{whole}½";
+        yield return $"{whole}-1/2 {unit}";
+        yield return $"{whole} ¾";
+        yield return $"{Text(shown / 1000, 7)} kg of it";
+        yield return $"{plain} percent of all";
+        yield return $"{plain}%";
+        yield return $"1’{whole:000}";
+        yield return $"1\u2009{whole:000}\u202F{unit}";
+        yield return $"1,00,{whole:000}";
+        yield return $"{plain}.5";
+        yield return $"1,{plain},5";
         yield return $"{plain} %";
         yield return $"{Text(right, 6)}";
         yield return $"{plain} of it";
@@ -226,6 +265,8 @@ public sealed partial class SelfCheckTests : IDisposable
         Assert.Contains("<h1>Ada Berg</h1>", File.ReadAllText(_folder.Of("out", "pages", "ada.html")), StringComparison.Ordinal);
         Assert.Contains("<h1>Ben Okoye</h1>", File.ReadAllText(_folder.Of("out", "pages", "ben.html")), StringComparison.Ordinal);
     }
+
+    private static string Digits(string text, int zero) => string.Concat(text.Select(character => char.IsAsciiDigit(character) ? char.ConvertFromUtf32(zero + character - '0') : character.ToString()));
 
     [GeneratedRegex("[0-9.]+")]
     private static partial Regex Number();
