@@ -8,19 +8,20 @@ internal static class Instructions
 {
     /// <param name="marking">How outcomes become points.</param>
     /// <param name="first">The tag of the first answer cell.</param>
-    public static IReadOnlyList<string> For(MarkingScheme marking, string first)
+    /// <param name="exercises">What was dealt, which no example may answer.</param>
+    public static IReadOnlyList<string> For(MarkingScheme marking, string first, IEnumerable<Exercise> exercises)
     {
         List<string> steps =
         [
             $"Every tab at the bottom is one exercise. Read the problem, then fill the cells in the thick frame, from {first} on.",
-            "Answer with a formula that uses the given cells: type = and click the cells, for example =C7*C8. " + Typed(marking),
+            $"Answer with a formula that uses the given cells: type = and click the cells. So {ExampleFormula.For(exercises).Text}. {Typed(marking)}",
         ];
         if (marking.FollowThroughShare > 0)
             steps.Add("A later answer may use an earlier one of yours. " + FollowThrough(marking));
         steps.AddRange(
         [
             "Type numbers without a unit: the unit stands beside the cell. Use the decimal sign of your own program, and do not round on the way; the note beside each cell says how exact an answer must be.",
-            "A cell that shows 65 % holds the number 0.65. So flour times hydration is simply =C7*C8, with no dividing by 100. To type a percentage yourself, type it with its sign: 65%.",
+            "A cell that shows 1 % holds the number 0.01: use it in a formula as it is, with no dividing by 100. To type a percentage yourself, type it with its sign: 1%.",
             "The scratch area is free for your working. You may also insert rows, change widths, or paste a picture. Leave the given values and the names of the tabs as they are.",
             "Save as .xlsx (Excel workbook), under any file name, and hand in this one file. Your name and id above tell whose it is.",
         ]);

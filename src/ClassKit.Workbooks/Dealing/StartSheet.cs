@@ -27,13 +27,13 @@ internal static class StartSheet
         sheet.AsPage();
         SetColumns(sheet);
         WriteWhose(sheet, dealt, student);
-        var row = WriteSteps(sheet, Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag), PracticeLayout.DealCode.Row + 2);
+        var row = WriteSteps(sheet, Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises), PracticeLayout.DealCode.Row + 2);
         row = WriteLegend(sheet, row + 1);
         row = WriteContents(sheet, layout, dealt.IsSameForAll, row + 1);
 
         sheet.TabColor = Palette.Answer;
         sheet.SheetView.ZoomScale = 110;
-        sheet.SetUpPage(sheet.Range(1, Number, row, Points), XLPageOrientation.Portrait, student.Student.Name, dealt.Cohort, DealText.Footer(dealt));
+        sheet.SetUpPage(sheet.Range(1, Number, row, Points), XLPageOrientation.Portrait, student.Student.Shown, dealt.Cohort, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
 
@@ -52,9 +52,9 @@ internal static class StartSheet
         Row(sheet, 1).AsTitle();
         sheet.Cell(1, Number).SetText(" " + PracticeLayout.TitlePrefix + dealt.LessonTitle);
         var id = PracticeLayout.StudentId;
-        WriteFact(sheet, id.Row - 1, "Name", student.Student.Name);
+        WriteFact(sheet, id.Row - 1, "Name", student.Student.Shown);
         WriteFact(sheet, id.Row, PracticeLayout.StudentIdLabel, student.Student.Id);
-        WriteFact(sheet, id.Row + 1, PracticeLayout.ClassLabel, dealt.Cohort);
+        if (dealt.Cohort.Length > 0) WriteFact(sheet, id.Row + 1, PracticeLayout.ClassLabel, dealt.Cohort);
         sheet.Workbook.NameCell(PracticeLayout.StudentIdName, id);
         if (dealt.Identity is null) return;
         WriteFact(sheet, PracticeLayout.DealCode.Row, PracticeLayout.DealCodeLabel, DealText.Cell(dealt));
@@ -90,7 +90,7 @@ internal static class StartSheet
         Row(sheet, row).AsHeading();
         sheet.Cell(row, Label).SetText("What the cells look like");
         var given = sheet.Cell(++row, Label);
-        given.SetText("250").AsGiven();
+        given.SetText("a number").AsGiven();
         sheet.Cell(row, Value).SetText("Thin line, tinted: given to you. Use it, leave it.").Style.Alignment.Indent = 1;
         var answer = sheet.Cell(++row, Label);
         answer.SetText("your answer").AsAnswer();
