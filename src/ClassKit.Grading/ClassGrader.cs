@@ -78,7 +78,7 @@ public sealed class ClassGrader
     private static List<Flag> FlagOwner(ReturnedFile file, Owner owner, DealtStudent? named)
     {
         var flags = new List<Flag>();
-        var name = owner.Student!.Student.Name;
+        var name = owner.Student!.Student.Shown;
         if (owner.How != OwnerEvidence.IdCell)
         {
             var told = owner.How == OwnerEvidence.Givens ? "the numbers dealt to this student are in it" : "only the file's name says whose it is";
@@ -86,7 +86,7 @@ public sealed class ClassGrader
         }
 
         if (named is not null && named != owner.Student)
-            flags.Add(new(FlagCodes.NameDiffers, $"{file.Path}: by its name this file is {named.Student.Name}'s, but the workbook inside was dealt to {name}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another."));
+            flags.Add(new(FlagCodes.NameDiffers, $"{file.Path}: by its name this file is {named.Student.Shown}'s, but the workbook inside was dealt to {name}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another."));
         return flags;
     }
 
@@ -95,7 +95,7 @@ public sealed class ClassGrader
         if (file.IsLeftover) return file.As(FileFate.Leftover, file.Refusal);
         if (file.Other is { } other) return file.As(FileFate.OtherDeal, OtherDealWords.Why(other, _dealt));
         return file.IsRead
-            ? file.As(FileFate.NotOfThisClass, $"This workbook was not dealt to anyone in {_dealt.Cohort}: it carries no id of this class, and its numbers are nobody's. Was it dealt for another class or lesson?")
+            ? file.As(FileFate.NotOfThisClass, $"This workbook was not dealt to anyone in {ClassName.InSentence(_dealt.Cohort)}: it carries no id of this class, and its numbers are nobody's. Was it dealt for another class or lesson?")
             : file.As(FileFate.Refused, file.Refusal);
     }
 }

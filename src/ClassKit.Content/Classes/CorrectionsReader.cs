@@ -57,12 +57,12 @@ public static class CorrectionsReader
         var named = row["student"];
         var students = dealt.Students.Select(seat => seat.Student).ToList();
         if (students.Find(student => student.Id == named) is { } byId) return byId.Id;
-        switch (students.FindAll(student => student.Name.Equals(named, StringComparison.OrdinalIgnoreCase)))
+        switch (students.FindAll(student => student.Shown.Equals(named, StringComparison.OrdinalIgnoreCase) || student.Name.Equals(named, StringComparison.OrdinalIgnoreCase)))
         {
             case [var one]:
                 return one.Id;
             case []:
-                problems.Add(row.Line, $"Nobody in {dealt.Cohort} is called `{named}`", NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Name })) is { } nearest ? $"Did you mean `{nearest}`?" : "Name a student by the id or the name in grades.csv.");
+                problems.Add(row.Line, $"Nobody in {ClassName.InSentence(dealt.Cohort)} is called `{named}`", NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Shown })) is { } nearest ? $"Did you mean `{nearest}`?" : "Name a student by the id or the name in grades.csv.");
                 return null;
             default:
                 problems.Add(row.Line, $"Several students are called `{named}`", "Name the one you mean by the id in grades.csv.");

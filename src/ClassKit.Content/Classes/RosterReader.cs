@@ -13,7 +13,7 @@ public static partial class RosterReader
 
     /// <summary>The roster, or everything that is wrong with its file.</summary>
     /// <param name="path">The file.</param>
-    /// <param name="cohort">What the class is called; null for the name of the file's folder.</param>
+    /// <param name="cohort">What the class is called; null if nothing says so: a folder's name is none.</param>
     public static Reading<Roster> Read(string path, string? cohort = null)
     {
         ArgumentNullException.ThrowIfNull(path);
@@ -25,7 +25,7 @@ public static partial class RosterReader
         var students = ReadStudents(table, problems);
         if (problems.IsEmpty && students.Count == 0)
             problems.Add(null, "There are no students on the roster", $"Write a line for each below the header: `amara-osei{table.Separator}Amara Osei{table.Separator}amara@example.org`.");
-        return problems.Finish(() => new Roster(cohort ?? Path.GetFileName(Path.GetDirectoryName(Path.GetFullPath(path))!), students));
+        return problems.Finish(() => new Roster(cohort ?? "", students));
     }
 
     private static List<Student> ReadStudents(CsvTable table, ProblemList problems)

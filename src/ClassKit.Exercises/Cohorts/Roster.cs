@@ -1,7 +1,7 @@
 namespace ClassKit.Exercises;
 
 /// <summary>The students of one class, in the order of their list.</summary>
-/// <param name="Cohort">What the class is called.</param>
+/// <param name="Cohort">What the class is called; empty if no profile says so.</param>
 /// <param name="Students">At least one; ids are unique.</param>
 public sealed record Roster(string Cohort, IReadOnlyList<Student> Students)
 {

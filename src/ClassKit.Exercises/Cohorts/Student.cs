@@ -4,4 +4,8 @@ namespace ClassKit.Exercises;
 /// <param name="Id">Unique in its cohort: lower-case letters, digits, <c>-</c> and <c>_</c>; also the name of the student's workbook file.</param>
 /// <param name="Name">The name as the student writes it.</param>
 /// <param name="Email">For the instructor's own mailing; never needed by ClassKit.</param>
-public sealed record Student(string Id, string Name, string? Email = null);
+public sealed record Student(string Id, string Name, string? Email = null)
+{
+    /// <summary>What pages, workbooks and sentences call the student: the name, and the id behind it where another one of the class has that name; see <see cref="Namesakes"/>.</summary>
+    public string Shown { get; init; } = Name;
+}

@@ -61,7 +61,7 @@ public static class Dealer
 
     private static List<DealtStudent> Seat(PracticeLayout layout, Roster roster, List<Variant>[] variants, Dictionary<string, DealtStudent> before) =>
     [
-        .. roster.Students.Select((student, index) => before.GetValueOrDefault(student.Id) ?? new DealtStudent(
+        .. Namesakes.ToldApart(roster.Students).Select((student, index) => before.GetValueOrDefault(student.Id) ?? new DealtStudent(
             student,
             $"workbooks/{student.Id}.xlsx",
             [.. variants[index].SelectMany(layout.GivensOf)],

@@ -3,7 +3,7 @@ namespace ClassKit.Exercises;
 /// <summary>Everything that was dealt to one class: all that grading needs besides the returned files.</summary>
 /// <param name="Lesson">The lesson's id.</param>
 /// <param name="LessonTitle">The lesson's title.</param>
-/// <param name="Cohort">What the class is called.</param>
+/// <param name="Cohort">What the class is called; empty if no profile said so.</param>
 /// <param name="Seed">The seed that all variants were drawn from.</param>
 /// <param name="Marking">The marking scheme, frozen with the deal.</param>
 /// <param name="Exercises">Every exercise that anyone was dealt, frozen with the deal, in workbook order. Its place among them is its number for everyone.</param>

@@ -73,7 +73,7 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
             _ => "it earns most",
         };
         return string.Create(CultureInfo.InvariantCulture,
-            $"Another version of {student.Student.Name}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {counts.Path} was graded because {because}.");
+            $"Another version of {student.Student.Shown}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {counts.Path} was graded because {because}.");
     }
 
     private static string Day(DateTime? time) => time is { } at ? at.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture) : "at a time unknown";
@@ -82,6 +82,6 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     {
         var others = files.Count > MostNamed ? $" and {files.Count - MostNamed} more" : "";
         return new(FlagCodes.SeveralFiles,
-            $"{files.Count} files came from {student.Student.Name}: {string.Join(", ", files.Select(file => file.Path).Order(StringComparer.Ordinal).Take(MostNamed))}{others}. {counts.Path} was graded.");
+            $"{files.Count} files came from {student.Student.Shown}: {string.Join(", ", files.Select(file => file.Path).Order(StringComparer.Ordinal).Take(MostNamed))}{others}. {counts.Path} was graded.");
     }
 }

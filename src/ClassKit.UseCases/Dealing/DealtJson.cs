@@ -107,7 +107,7 @@ public static class DealtJson
             Total = new(document.Marking.BestExercises, document.Marking.PointsAtMost),
         },
         [.. document.Exercises.Select(Model)],
-        [.. document.Students.Select(Model)])
+        [.. Namesakes.ToldApart([.. document.Students.Select(entry => new Student(entry.Id, entry.Name))]).Zip(document.Students, Model)])
     {
         Identity = document.Identity is { } identity ? Identity(identity) : null,
         Purpose = Purpose(document.Purpose),
@@ -159,8 +159,8 @@ public static class DealtJson
 
     private static CellFormula? Formula(string? text) => text is null ? null : CellFormula.Of(text);
 
-    private static DealtStudent Model(DealtDocument.StudentEntry entry) => new(
-        new(entry.Id, entry.Name), entry.Workbook,
+    private static DealtStudent Model(Student student, DealtDocument.StudentEntry entry) => new(
+        student, entry.Workbook,
         [.. entry.Givens.Select(given => new DealtGiven(given.Exercise, given.Name, given.DefinedName, Address(given.Sheet, given.Cell), given.Tag, given.Value))],
         [.. entry.Answers.Select(answer => new DealtAnswer(answer.Exercise, answer.Part, answer.DefinedName, Address(answer.Sheet, answer.Cell), answer.Tag, answer.Expected))]);
 

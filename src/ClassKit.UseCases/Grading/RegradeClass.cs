@@ -59,7 +59,7 @@ public static class RegradeClass
         };
         foreach (var change in changes)
         {
-            yield return $"{change.Student.Name}: {Of(change.Before)} → {Of(change.Now)}{string.Concat(change.Why.Select(why => $"; {why}"))}";
+            yield return $"{change.Student.Shown}: {Of(change.Before)} → {Of(change.Now)}{string.Concat(change.Why.Select(why => $"; {why}"))}";
             foreach (var alike in change.Answers.GroupBy(answer => string.Join("; ", answer.Why)))
                 yield return $"  {alike.Key}: {string.Join(", ", alike.Select(Of))}";
         }

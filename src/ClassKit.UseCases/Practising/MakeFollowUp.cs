@@ -30,7 +30,7 @@ public static class MakeFollowUp
             return Produced.Nothing([.. dealt.Problems, .. grades.Problems, .. pool?.Problems ?? []]);
         List<string> ids = [.. dealt.Model.Students.Select(student => student.Student.Id)];
         if (wish.Students.Except(ids).ToList() is { Count: > 0 } strangers)
-            return Produced.Nothing([.. strangers.Select(id => new Diagnostic(dealtFolder, null, $"Nobody in {dealt.Model.Cohort} has the id `{id}`", ExerciseBank.Advice(id, ids)))]);
+            return Produced.Nothing([.. strangers.Select(id => new Diagnostic(dealtFolder, null, $"Nobody in {ClassName.InSentence(dealt.Model.Cohort)} has the id `{id}`", ExerciseBank.Advice(id, ids)))]);
         var earlier = EarlierDeal.In(into);
         return earlier.Succeeded ? Make(dealt.Model, grades.Model, pool?.Model!.Exercises ?? [], wish, dealtFolder, earlier.Model) : Produced.Nothing(earlier.Problems);
     }
@@ -71,5 +71,5 @@ public static class MakeFollowUp
         return notes;
     }
 
-    private static string Names(IEnumerable<Student> students) => string.Join(", ", students.Select(student => student.Name));
+    private static string Names(IEnumerable<Student> students) => string.Join(", ", students.Select(student => student.Shown));
 }

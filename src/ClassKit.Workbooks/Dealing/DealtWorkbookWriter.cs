@@ -43,7 +43,7 @@ public sealed class DealtWorkbookWriter
     private byte[] LayOut(PracticeLayout layout, DealtStudent student)
     {
         using var workbook = new XLWorkbook();
-        workbook.Properties.Title = $"Practice workbook: {_dealt.LessonTitle} – {student.Student.Name}";
+        workbook.Properties.Title = $"Practice workbook: {_dealt.LessonTitle} – {student.Student.Shown}";
         StartSheet.Write(workbook, _dealt, student, layout);
         foreach (var exercise in layout.Exercises)
             ExerciseSheet.Write(workbook, _dealt, student, exercise);

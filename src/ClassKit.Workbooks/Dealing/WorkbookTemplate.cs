@@ -19,7 +19,7 @@ internal sealed partial class WorkbookTemplate
         var sheets = PackageParts.SheetParts(workbook);
         List<Blank> everywhere =
         [
-            new(StandIn.Name, student => XmlText.Escaped(student.Student.Name)),
+            new(StandIn.Name, student => XmlText.Escaped(student.Student.Shown)),
             new(StandIn.Id, student => XmlText.Escaped(student.Student.Id)),
             .. layout.Exercises.Select(exercise => new Blank(
                 XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, standIn)), student => XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, student)))),
@@ -32,8 +32,8 @@ internal sealed partial class WorkbookTemplate
 
     /// <summary>False for a student whose name reads like a formula, which needs cells of another style.</summary>
     public static bool Suits(PracticeLayout layout, DealtStudent student) =>
-        !CellText.LooksLikeFormula(student.Student.Name) && !CellText.LooksLikeFormula(student.Student.Id)
-        && student.Student.Name.Length > 0
+        !CellText.LooksLikeFormula(student.Student.Shown) && !CellText.LooksLikeFormula(student.Student.Id)
+        && student.Student.Shown.Length > 0
         && !layout.Exercises.Any(exercise => CellText.LooksLikeFormula(ExerciseSheet.ProblemOf(exercise, student)));
 
     /// <summary>The student's workbook.</summary>
@@ -44,7 +44,7 @@ internal sealed partial class WorkbookTemplate
         return PackageParts.Write(parts);
     }
 
-    private static Blank Header { get; } = new(StandIn.Name, student => XmlText.Escaped(PageLook.Doubled(student.Student.Name)));
+    private static Blank Header { get; } = new(StandIn.Name, student => XmlText.Escaped(PageLook.Doubled(student.Student.Shown)));
 
     private static List<Blank> OnSheet(ExerciseLayout exercise, DealtStudent standIn, byte[] sheet)
     {

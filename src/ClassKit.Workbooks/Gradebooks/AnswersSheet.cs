@@ -24,7 +24,7 @@ internal static class AnswersSheet
             foreach (var answer in student.Answers)
             {
                 sheet.Add(
-                    student.Student.Student.Name, grid.TagOf(answer), OutcomeWords.Of(answer.Outcome), answer.IsUndecided ? PointsSheet.Undecided : answer.Points, answer.OutOf,
+                    student.Student.Student.Shown, grid.TagOf(answer), OutcomeWords.Of(answer.Outcome), answer.IsUndecided ? PointsSheet.Undecided : answer.Points, answer.OutOf,
                     Shown(answer.Value), answer.Expected, answer.Formula, answer.Note, student.Student.Student.Id);
             }
         }

@@ -81,9 +81,9 @@ internal static class CountedSheet
     private static void WriteStudent(IXLWorksheet sheet, Student student, GradebookGrid grid, int row, int last)
     {
         var exercises = grid.Exercises;
-        sheet.Cell(row, 1).SetText(student.Name).Wrapped();
+        sheet.Cell(row, 1).SetText(student.Shown).Wrapped();
         sheet.Cell(row, 2).SetText(student.Id).Wrapped().AsQuiet();
-        sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Name, GridHead.NameWidth), TextHeight.Of(student.Id, GridHead.IdWidth)));
+        sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Shown, GridHead.NameWidth), TextHeight.Of(student.Id, GridHead.IdWidth)));
         var part = GradebookGrid.FirstPartColumn;
         for (var index = 0; index < exercises.Count; index++)
         {

@@ -30,9 +30,9 @@ internal static class FilesSheet
     {
         var unmatched = grades.Unmatched.ToLookup(file => file.Fate == FileFate.Leftover);
         foreach (var file in unmatched[false])
-            yield return [file.File, file.Student is { } student ? $"nobody (from {student.Name})" : "nobody", file.Reason];
+            yield return [file.File, file.Student is { } student ? $"nobody (from {student.Shown})" : "nobody", file.Reason];
         foreach (var student in grades.Students.Where(student => student.File is not null))
-            yield return [student.File, student.Student.Student.Name, student.Status == GradeStatus.Unreadable ? "unreadable, see the flags" : ""];
+            yield return [student.File, student.Student.Student.Shown, student.Status == GradeStatus.Unreadable ? "unreadable, see the flags" : ""];
         foreach (var file in unmatched[true]) yield return [file.File, "nobody: left behind", file.Reason];
     }
 }

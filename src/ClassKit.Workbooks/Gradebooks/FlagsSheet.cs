@@ -17,7 +17,7 @@ internal static class FlagsSheet
         foreach (var student in grades.Students)
         {
             foreach (var flag in student.Flags)
-                sheet.Add(student.Student.Student.Name, student.Student.Student.Id, student.File, flag.Code, flag.Message, InnocentExplanations.Of(flag.Code));
+                sheet.Add(student.Student.Student.Shown, student.Student.Student.Id, student.File, flag.Code, flag.Message, InnocentExplanations.Of(flag.Code));
         }
 
         var isEmpty = grades.Students.All(student => student.Flags.Count == 0);

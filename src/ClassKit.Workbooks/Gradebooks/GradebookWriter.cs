@@ -1,3 +1,4 @@
+using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClosedXML.Excel;
 
@@ -16,7 +17,7 @@ public static class GradebookWriter
         ArgumentNullException.ThrowIfNull(grades);
         ArgumentNullException.ThrowIfNull(summary);
         using var workbook = new XLWorkbook();
-        workbook.Properties.Title = $"Gradebook: {grades.Dealt.LessonTitle} – {grades.Dealt.Cohort}";
+        workbook.Properties.Title = $"Gradebook: {grades.Dealt.LessonTitle}{ClassName.Behind(grades.Dealt.Cohort)}";
         var grid = new GradebookGrid(grades.Dealt, grades.Students.Count);
         PointsSheet.Write(workbook, grades, grid);
         OutcomesSheet.Write(workbook, grades, grid);

@@ -1,3 +1,4 @@
+using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClosedXML.Excel;
 
@@ -14,7 +15,7 @@ internal static class OutcomesSheet
         var sheet = workbook.AddWorksheet(GradebookGrid.OutcomesSheet);
         GridHead.Write(sheet, grades, grid, new(
             "Outcomes",
-            $"{grades.Dealt.Cohort} · change a word here, and the counts on the sheet of parts follow",
+            $"Change a word here, and the counts on the sheet of parts follow{ClassName.Behind(grades.Dealt.Cohort)}",
             PartWidth,
             XLAlignmentHorizontalValues.Left,
             grid.LastPartColumn));

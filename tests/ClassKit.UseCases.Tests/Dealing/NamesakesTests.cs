@@ -1,0 +1,77 @@
+using System.Text.RegularExpressions;
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.Pages;
+using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases.Tests.Dealing;
+
+/// <summary>Three students whose names are the same or easily taken for the same, and one with a name of her own.</summary>
+public sealed partial class NamesakesTests
+{
+    private static readonly Roster Roster = new("", [new("ana-1", "Ana Díaz"), new("ana-2", "ana diaz"), new("ana-3", "Ana Diaz"), new("ben", "Ben Okoye")]);
+
+    private static readonly string[] ToldApart = ["Ana Díaz (ana-1)", "ana diaz (ana-2)", "Ana Diaz (ana-3)"];
+
+    private static readonly DealtClass Dealt = Dealer.Deal(SmallClass.Dealt.Lesson, SmallClass.Dealt.LessonTitle, SmallClass.Dealt.Exercises, SmallClass.Dealt.Marking, Roster, 3).Class!;
+
+    private static string Printed(WorkbookSnapshot workbook) => string.Join('\n', workbook.Sheets.SelectMany(sheet => sheet.Cells.Values).Select(content => content.Stored.ToString()));
+
+    private static WorkbookSnapshot Read(byte[] file) => ReturnedWorkbookReader.Read(file).Workbook!;
+
+    private static void AssertToldApart(string page, string where, params IEnumerable<string> expected)
+    {
+        // In the style sheet, whose running head says the title too, signs are escaped.
+        var text = Style().Replace(page, "");
+        foreach (var shown in expected) Assert.True(text.Contains(shown, StringComparison.Ordinal), $"{where} does not say {shown}");
+        var bare = ToldApart.Aggregate(text, (left, shown) => left.Replace(shown, "", StringComparison.Ordinal));
+        foreach (var name in Roster.Students.Take(3).Select(student => student.Name)) Assert.False(bare.Contains(name, StringComparison.Ordinal), $"{where} says {name} without telling which");
+        Assert.DoesNotContain("Okoye (ben", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_students_get_says_which_of_them_it_is_for()
+    {
+        foreach (var (student, shown) in Dealt.Students.Zip(ToldApart))
+        {
+            AssertToldApart(Printed(Read(DealtWorkbookWriter.Write(Dealt, student))), "the workbook", shown);
+            AssertToldApart(Printed(Read(new DealtWorkbookWriter(Dealt).Write(student))), "the workbook from the template", shown);
+            AssertToldApart(HtmlPages.Sheet(Dealt, student), "the sheet", shown);
+            AssertToldApart(HtmlPages.SelfCheck(Dealt, student), "the practice page", shown);
+        }
+    }
+
+    [Fact]
+    public void Everything_made_of_a_graded_class_says_which_of_them_it_means()
+    {
+        List<ReturnedFile> files =
+        [
+            .. Dealt.Students.Take(2).Select(student => new ReturnedFile($"{student.Student.Id}.xlsx", Read(SmallClass.Filled(Dealt, student)), null)),
+            new("second.xlsx", Read(SmallClass.Filled(Dealt, Dealt.Students[0])), null),
+            new("ben.xlsx", Read(SmallClass.Filled(Dealt, Dealt.Students[1])), null),
+        ];
+        var grades = ClassGrader.Grade(Dealt, files);
+        var summary = ClassSummarizer.Summarize(grades);
+
+        AssertToldApart(HtmlPages.ClassReport(grades, summary), "the class report", ToldApart);
+        AssertToldApart(Printed(Read(GradebookWriter.Write(grades, summary))), "the gradebook", ToldApart);
+        AssertToldApart(HtmlPages.Feedback(grades.Students[0], grades.Dealt), "the feedback", ToldApart[0]);
+        AssertToldApart(string.Join('\n', grades.Students.SelectMany(student => student.Flags).Select(flag => flag.Message)), "a flag", ToldApart[0]);
+        AssertToldApart(string.Join('\n', grades.Files.Select(file => file.Reason)), "a file's reason");
+    }
+
+    [Fact]
+    public void A_deal_read_back_tells_them_apart_too_and_so_does_a_part_of_the_class()
+    {
+        var students = Namesakes.ToldApart([.. Dealt.Students.Take(1).Select(seat => seat.Student)]);
+
+        Assert.Equal(ToldApart, DealtJson.Read("dealt.json", DealtJson.Write(Dealt)).Model!.Students.Take(3).Select(seat => seat.Student.Shown));
+        Assert.Equal(ToldApart[0], students[0].Shown);
+        Assert.Equal(students, Namesakes.ToldApart(students));
+    }
+
+    [GeneratedRegex("<style>.*?</style>", RegexOptions.Singleline)]
+    private static partial Regex Style();
+}
