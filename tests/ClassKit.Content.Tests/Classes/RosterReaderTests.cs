@@ -17,7 +17,7 @@ public sealed class RosterReaderTests : IDisposable
         var roster = RosterReader.Read(Path.Combine(Repository.Demo, "roster.csv")).Model;
 
         Assert.NotNull(roster);
-        Assert.Equal("demo-cohort", roster.Cohort);
+        Assert.Equal("", roster.Cohort);
         Assert.Equal(24, roster.Students.Count);
         Assert.Equal("Fuentes Vidal, Jorge", roster.Students.Single(student => student.Id == "jorge-fuentes-vidal").Name);
         Assert.All(roster.Students, student => Assert.EndsWith("@example.org", student.Email!, StringComparison.Ordinal));
