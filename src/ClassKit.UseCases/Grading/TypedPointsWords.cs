@@ -24,5 +24,5 @@ internal static class TypedPointsWords
 
     private static string Line(TypedPoints one) => string.Create(
         CultureInfo.InvariantCulture,
-        $"  {one.File}, {one.Cell}: {one.Student.Name}, {one.Asked}: {(one.Before is { } before ? $"{before:0.##}" : "?")} → {(one.Points is { } points ? $"{points:0.##}" : one.Typed.Length == 0 ? "nothing" : $"“{one.Typed}”")}");
+        $"  {one.File}, {one.Cell}: {one.Student.Shown}, {one.Asked}: {(one.Before is { } before ? $"{before:0.##}" : "?")} → {(one.Points is { } points ? $"{points:0.##}" : one.Typed.Length == 0 ? "nothing" : $"“{one.Typed}”")}");
 }
