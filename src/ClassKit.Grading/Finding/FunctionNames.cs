@@ -14,9 +14,6 @@ internal static class FunctionNames
     /// <summary>The name that files use, for a name in any of the languages; null for an unknown one and for one that is English already.</summary>
     public static string? English(string name) => ByName.GetValueOrDefault(name);
 
-    /// <summary>Every name of the table with the one that files use.</summary>
-    public static IEnumerable<KeyValuePair<string, string>> All => ByName;
-
     private static FrozenDictionary<string, string> Read()
     {
         using var stream = typeof(FunctionNames).Assembly.GetManifestResourceStream("function-names.csv")!;
