@@ -9,6 +9,7 @@ internal sealed class LoadTimes
     private readonly LinearExpr[] _minutes;
     private readonly int _from;
     private readonly int _until;
+    private readonly bool _open;
     private IntVar? _baking;
 
     /// <param name="model">Where the variables go.</param>
@@ -20,10 +21,10 @@ internal sealed class LoadTimes
     /// <param name="open">True if its doughs may take any time.</param>
     public LoadTimes(CpModel model, Shift shift, int at, BenchBread bread, int from, int until, bool open)
     {
-        (Shift, At, Bread, _from, _until) = (shift, at, bread, from, until);
+        (Shift, At, Bread, _from, _until, _open) = (shift, at, bread, from, until, open);
         Starts = [.. bread.Steps.Select((_, step) => model.NewIntVar(from, until, $"{this} start {step}"))];
         Ends = [.. bread.Steps.Select((_, step) => model.NewIntVar(from, until, $"{this} end {step}"))];
-        _minutes = [.. bread.Steps.Select((step, n) => Minutes(model, step, open, $"{this} minutes {n}"))];
+        _minutes = [.. bread.Steps.Select((_, n) => Minutes(model, n, $"{this} minutes {n}"))];
         Intervals = [.. bread.Steps.Select((_, step) => model.NewIntervalVar(Starts[step], _minutes[step], Ends[step], $"{this} step {step}"))];
     }
 
@@ -60,7 +61,18 @@ internal sealed class LoadTimes
             model.Add(tasting <= Ends[^1] + keeps);
         if (Bread.Bake is var (first, _))
             model.Add(Starts[first] >= heatUp);
+        for (var at = 0; at < Starts.Count; at++)
+        {
+            if (!open && Bread.Steps[at].BakedWithinMinutes is { } within)
+                model.Add(Ends[Bread.Bake is var (_, last) ? last : Starts.Count - 1] <= Starts[at] + within);
+        }
     }
+
+    /// <summary>How long one step takes, as a variable.</summary>
+    public IntVar Minutes(CpModel model, int at) => _minutes[at] as IntVar ?? model.NewConstant(Bread.Steps[at].MaxMinutes);
+
+    /// <summary>How long one step can take.</summary>
+    public (int Least, int Most) MinutesRange(int at) => (Bread.Steps[at].MinMinutes, _open && !Bread.Steps[at].IsHandsOn ? Math.Max(_until, Bread.Steps[at].MaxMinutes) : Bread.Steps[at].MaxMinutes);
 
     /// <summary>From the beginning of a step until what it occupies is free again.</summary>
     public IntervalVar Occupied(CpModel model, int at) => Bread.Steps[at].IsHandsOn || at + 1 == Starts.Count
@@ -79,7 +91,8 @@ internal sealed class LoadTimes
     /// <summary>Drawbacks, each a variable that cannot fall below none: that gives the solver a bound to begin with.</summary>
     public IEnumerable<LinearExpr> Cost(CpModel model, IntVar tasting, PlanWeights weights)
     {
-        yield return weights.Standing * Shift.Makers.Count * Difference(tasting, Ends[^1], 0, "standing");
+        if (!Bread.IsForShow)
+            yield return weights.Standing * Shift.Makers.Count * Difference(tasting, Ends[^1], 0, "standing");
         for (var at = 0; at < Starts.Count; at++)
         {
             var step = Bread.Steps[at];
@@ -112,9 +125,9 @@ internal sealed class LoadTimes
     }
 
     /// <summary>Hands do not get slower because a dough may stand, so only what nobody stands by is opened.</summary>
-    private LinearExpr Minutes(CpModel model, BenchStep step, bool open, string name)
+    private LinearExpr Minutes(CpModel model, int at, string name)
     {
-        var longest = open && !step.IsHandsOn ? Math.Max(_until, step.MaxMinutes) : step.MaxMinutes;
-        return step.MinMinutes == longest ? LinearExpr.Constant(longest) : model.NewIntVar(step.MinMinutes, longest, name);
+        var (least, most) = MinutesRange(at);
+        return least == most ? LinearExpr.Constant(most) : model.NewIntVar(least, most, name);
     }
 }

@@ -1,3 +1,4 @@
+using ClassKit.Baking;
 using ClassKit.BenchPlans;
 using Google.OrTools.Sat;
 
@@ -6,6 +7,9 @@ namespace ClassKit.BenchSolver;
 /// <summary>What bakes in which oven: places, temperatures, doors that stay shut.</summary>
 internal sealed class OvenModel
 {
+    /// <summary>A bake that is turned twice and may take any time has more ways to end than a table should hold.</summary>
+    private const int MostChoices = 4000;
+
     private readonly BenchClass _bench;
     private readonly CpModel _model;
     private readonly IReadOnlyList<LoadTimes> _loads;
@@ -79,10 +83,34 @@ internal sealed class OvenModel
     {
         var follows = _model.NewBoolVar($"{first} before {second}");
         var (from, to) = (first.Bread.Bake!.Value.Last, second.Bread.Bake!.Value.First);
-        var change = _bench.Ovens.ChangeMinutes(first.Bread.Steps[from].Oven!.Temperature, second.Bread.Steps[to].Oven!.Temperature);
-        _model.Add(second.Starts[to] >= first.Ends[from] + change).OnlyEnforceIf(follows);
+        _model.Add(second.Starts[to] >= first.Ends[from] + Change(first, Dial(second, to))).OnlyEnforceIf(follows);
         return follows;
     }
+
+    /// <summary>Minutes to change the heat after a bake. One that ends soon after the dial was turned leaves the oven somewhere between.</summary>
+    private LinearExpr Change(LoadTimes left, Temperature to)
+    {
+        var (first, last) = left.Bread.Bake!.Value;
+        int[] turned = [.. Enumerable.Range(first + 1, last - first)];
+        (int Least, int Most)[] ranges = [.. turned.Select(left.MinutesRange)];
+        var isMany = ranges.Aggregate(1L, (ways, range) => ways * (range.Most - range.Least + 1)) > MostChoices;
+        // The heat that is left lies between what the shortest and the longest stages leave, so that of too many ways the ends are enough for a change that is safe, if not always the least.
+        var choices = ranges.Select(range => isMany ? [range.Least, range.Most] : Enumerable.Range(range.Least, range.Most - range.Least + 1))
+            .Aggregate((IEnumerable<int[]>)[[]], (all, minutes) => all.SelectMany(begun => minutes.Select(each => (int[])[.. begun, each])))
+            .Select(minutes => (Minutes: minutes, Change: _bench.Ovens.ChangeMinutes(HeatLeft(left, first, minutes), to))).ToList();
+        if (isMany || choices.Select(choice => choice.Change).Distinct().Count() == 1)
+            return LinearExpr.Constant(choices.Max(choice => choice.Change));
+        var change = _model.NewIntVar(0, choices.Max(choice => choice.Change), $"change after {left}");
+        var table = _model.AddAllowedAssignments([.. turned.Select(step => left.Minutes(_model, step)), change]);
+        foreach (var choice in choices)
+            table.AddTuple([.. choice.Minutes, choice.Change]);
+        return change;
+    }
+
+    private Temperature HeatLeft(LoadTimes left, int first, int[] minutes) =>
+        _bench.Ovens.HeatAfter([(Dial(left, first), 0), .. minutes.Select((each, at) => (Dial(left, first + 1 + at), each))]);
+
+    private static Temperature Dial(LoadTimes load, int step) => load.Bread.Steps[step].Oven!.Temperature;
 
     private BoolVar Together(LoadTimes one, LoadTimes other)
     {

@@ -9,12 +9,14 @@ internal sealed class PlanModel
     private readonly BenchClass _bench;
     private readonly SolverQuestion _question;
     private readonly PlanTimes _times;
+    private readonly IReadOnlyList<IntervalVar> _watched;
     private readonly OvenModel? _ovens;
 
     public PlanModel(SolverQuestion question)
     {
         (_question, _bench) = (question, question.Class);
         _times = new PlanTimes(Constraints, question);
+        _watched = [.. _times.Demonstrations.Select((start, at) => Constraints.NewFixedSizeIntervalVar(start, _bench.Demonstrations[at].Minutes, $"shown {at}"))];
         LimitPeople();
         foreach (var count in _bench.Equipment.Where(count => !question.Without.Contains(new(RuleKind.Equipment, Equipment: count.Kind))))
             LimitEquipment(count);
@@ -46,7 +48,6 @@ internal sealed class PlanModel
     /// <summary>Hands at work, and eyes on the instructor. Teams of one shift do the same, so one of them stands for all.</summary>
     private void LimitPeople()
     {
-        var watched = _times.Demonstrations.Select((start, at) => Constraints.NewFixedSizeIntervalVar(start, _bench.Demonstrations[at].Minutes, $"shown {at}")).ToArray();
         foreach (var maker in _times.Loads.Select(load => load.Shift.Makers[0]).Append(Maker.Instructor).Distinct())
         {
             var there = maker.IsInstructor ? 1 : _bench.PeoplePerTeam;
@@ -56,7 +57,7 @@ internal sealed class PlanModel
             // However many hands there are, none of them works while something is shown.
             var capacity = Drops(RuleKind.People) ? there + works.Sum(work => work.People) : there;
             var all = Constraints.AddCumulative(capacity);
-            foreach (var (interval, people) in works.Concat(watched.Select(interval => (interval, capacity))))
+            foreach (var (interval, people) in works.Concat(_watched.Select(interval => (interval, capacity))))
                 all.AddDemand(interval, people);
         }
     }
@@ -72,6 +73,12 @@ internal sealed class PlanModel
                 if (taken > 0)
                     all.AddDemand(load.Occupied(Constraints, at), taken * load.Shift.Makers.Count);
             }
+        }
+        foreach (var (watched, shown) in _watched.Zip(_bench.Demonstrations))
+        {
+            var taken = shown.Uses.Where(use => use.Kind == count.Kind).Sum(use => use.Count);
+            if (taken > 0)
+                all.AddDemand(watched, taken);
         }
     }
 }

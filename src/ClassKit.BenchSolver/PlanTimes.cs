@@ -52,6 +52,10 @@ internal sealed class PlanTimes
         {
             var end = Demonstrations[at] + _bench.Demonstrations[at].Minutes;
             _model.Add(end <= Tasting);
+            if (_bench.Demonstrations[at].Load is { } own)
+                _model.Add(Demonstrations[at] == Loads.First(load => load.At == own).Starts[0]);
+            if (_bench.Demonstrations[at].After is { } after)
+                KeepAfter(Demonstrations[at], [.. Loads.Where(load => load.At == after.Bread).Select(load => load.Ends[after.Step])], at);
             if (_bench.Demonstrations[at].Before is not { } before)
                 continue;
             // The wait is over when the first shift does what was shown.
@@ -60,6 +64,19 @@ internal sealed class PlanTimes
             _model.AddMinEquality(end + wait, shown);
             _demonstrationWaits.Add(wait);
         }
+    }
+
+    /// <summary>What the first shift has finished can be shown.</summary>
+    private void KeepAfter(IntVar shown, IntVar[] ends, int at)
+    {
+        if (ends.Length == 1)
+        {
+            _model.Add(shown >= ends[0]);
+            return;
+        }
+        var first = _model.NewIntVar(0, Horizon, $"ready for demonstration {at}");
+        _model.AddMinEquality(first, ends);
+        _model.Add(shown >= first);
     }
 
     /// <summary>Shifts of one size are alike: they are numbered in the order in which they begin the longest bread.</summary>

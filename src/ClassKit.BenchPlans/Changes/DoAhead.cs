@@ -21,12 +21,17 @@ public sealed record DoAhead(int Bread, int Through) : PlanChange
         {
             Demonstrations =
             [
-                .. bench.Demonstrations.Select(shown => shown.Before is { } before && before.Bread == Bread
-                    ? shown with { Before = before with { Step = Math.Max(0, before.Step - Through - 1) } }
-                    : shown),
+                .. bench.Demonstrations.Select(shown => shown with
+                {
+                    Before = Later(shown.Before) is { } before ? before with { Step = Math.Max(0, before.Step) } : null,
+                    After = Later(shown.After) is { Step: >= 0 } after ? after : null,
+                }),
             ],
         };
     }
+
+    /// <summary>A step by its new number, which is below 0 where it is done the day before.</summary>
+    private StepOfBread? Later(StepOfBread? step) => step is { } of && of.Bread == Bread ? of with { Step = of.Step - Through - 1 } : step;
 
     internal override int Size => 3;
 }

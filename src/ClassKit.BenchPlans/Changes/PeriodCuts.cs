@@ -25,7 +25,7 @@ public static class PeriodCuts
             var ahead = DoneAhead(bench, at).ToList();
             sets = sets.SelectMany(set => ahead.Select(IReadOnlyList<PlanChange> (change) => [.. set, change]).Prepend(set)).ToList();
         }
-        var left = Enumerable.Range(0, bench.Breads.Count).Select(PlanChange (at) => new LeaveToInstructor(at)).ToList();
+        var left = Enumerable.Range(0, bench.Breads.Count).Where(at => !bench.Breads[at].LeftToInstructor).Select(PlanChange (at) => new LeaveToInstructor(at)).ToList();
         return sets.Concat(sets.SelectMany(set => left.Select(IReadOnlyList<PlanChange> (change) => [.. set, change])))
             .Where(set => set.Count > 0)
             .Select(set => set.Count == 1 ? set[0] : new SeveralChanges(set))

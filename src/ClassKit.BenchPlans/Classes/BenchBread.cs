@@ -9,6 +9,9 @@ public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep>
     /// <summary>True if the instructor makes one load for all, and the teams none.</summary>
     public bool LeftToInstructor { get; init; }
 
+    /// <summary>True if it is made for a demonstration to show: how long it stands before the tasting matters to nobody.</summary>
+    public bool IsForShow { get; init; }
+
     /// <summary>How many steps of its method are done before the class; those in <see cref="Steps"/> follow them.</summary>
     public int StepsDoneBefore { get; init; }
 
@@ -30,5 +33,12 @@ public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep>
 
     /// <summary>True if all who bake it in one oven must put it in together and take it out together.</summary>
     /// <remarks>Because the door stays shut, or because the oven is turned up or down while it bakes.</remarks>
-    public bool BakesTogether => Bake is var (first, last) && (Steps[first].Oven!.DoorShut || Steps[first].Oven!.Temperature != Steps[last].Oven!.Temperature);
+    public bool BakesTogether
+    {
+        get
+        {
+            var settings = Steps.Select(step => step.Oven).OfType<OvenSetting>().ToArray();
+            return settings.Any(setting => setting.DoorShut || setting.Temperature != settings[0].Temperature);
+        }
+    }
 }

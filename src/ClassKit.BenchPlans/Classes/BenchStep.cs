@@ -23,6 +23,9 @@ public sealed record BenchStep(string Name, int MinMinutes, int MaxMinutes)
     /// <summary>How long the dough may stand between this step and the next. Of a last step it says nothing: see <see cref="BenchBread.KeepsMinutes"/>.</summary>
     public WaitWindow Wait { get; init; } = WaitWindow.Usual;
 
+    /// <summary>How many minutes from its beginning the bread has to be baked at the latest, because something in it came out of the refrigerator; null without such a limit.</summary>
+    public int? BakedWithinMinutes { get; init; }
+
     /// <summary>True if the bread keeps after this step, so that it and all before may be done the day before.</summary>
     public bool MayBeDoneAhead { get; init; }
 

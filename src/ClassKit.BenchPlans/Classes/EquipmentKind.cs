@@ -5,6 +5,12 @@ namespace ClassKit.BenchPlans;
 /// <param name="Many">Its name in the plural: <c>griddles</c>.</param>
 public sealed record EquipmentKind(string One, string Many)
 {
+    /// <summary>A scale for flour and portions. Where a profile counts none, every team has one.</summary>
+    public static EquipmentKind Scale { get; } = new("scale", "scales");
+
+    /// <summary>A finer scale for salt and leavening. Where a profile counts none, every team has one.</summary>
+    public static EquipmentKind SmallScale { get; } = new("small scale", "small scales");
+
     /// <summary>Every kind that lessons and class profiles may name. Ovens are apart: they have temperatures.</summary>
     public static IReadOnlyList<EquipmentKind> All { get; } =
     [
@@ -12,9 +18,12 @@ public sealed record EquipmentKind(string One, string Many)
         new("burner", "burners"),
         new("fryer", "fryers"),
         new("griddle", "griddles"),
+        new("kettle", "kettles"),
         new("mixer", "mixers"),
         new("proofing place", "proofing places"),
+        Scale,
         new("sheeter", "sheeters"),
+        SmallScale,
         new("steamer", "steamers"),
     ];
 

@@ -21,7 +21,25 @@ public sealed record OvenBank(
     /// <summary>How fast an oven gets cooler with its door ajar where nobody has measured it: 5 °C a minute. Common practice, no source.</summary>
     public static TemperatureDifference UsualCooling { get; } = TemperatureDifference.FromKelvins(5);
 
+    /// <summary>How hot an oven is at the end of a bake, having begun it at the heat of the first stage: one that is turned down does not get there at once.</summary>
+    /// <param name="stages">What the dial said, and for how many minutes; at least one.</param>
+    public Temperature HeatAfter(IEnumerable<(Temperature Dial, int Minutes)> stages)
+    {
+        ArgumentNullException.ThrowIfNull(stages);
+        return stages.Aggregate((Temperature?)null, (heat, stage) => heat is { } now ? HeatAfter(now, stage.Dial, stage.Minutes) : stage.Dial)!.Value;
+    }
+
+    /// <summary>How hot an oven is some minutes after its dial was turned.</summary>
+    public Temperature HeatAfter(Temperature from, Temperature dial, int minutes)
+    {
+        var degrees = dial.Celsius - from.Celsius;
+        var reached = minutes * (degrees > 0 ? WarmingPerMinute.Kelvins : CoolingPerMinute.Kelvins);
+        return Math.Abs(degrees) <= reached ? dial : Temperature.FromCelsius(from.Celsius + Math.Sign(degrees) * reached);
+    }
+
     /// <summary>Whole minutes from the end of one bake to the beginning of another at a different temperature; 0 at the same.</summary>
+    /// <param name="from">The oven as it is: see <see cref="HeatAfter(IEnumerable{ValueTuple{Temperature, int}})"/>.</param>
+    /// <param name="to">As it has to be.</param>
     public int ChangeMinutes(Temperature from, Temperature to)
     {
         var degrees = to.Celsius - from.Celsius;

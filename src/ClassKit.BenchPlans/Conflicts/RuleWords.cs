@@ -37,8 +37,10 @@ internal static class RuleWords
 
     private static string Equipment(EquipmentKind kind, BenchClass bench)
     {
-        var minutes = bench.Loads.Sum(load => bench.Breads[load.Bread].Steps.Sum(step => step.MinMinutes * step.Uses.Where(use => use.Kind == kind).Sum(use => use.Count)));
-        var most = bench.Breads.SelectMany(bread => bread.Steps).Max(step => step.Uses.Where(use => use.Kind == kind).Sum(use => use.Count));
+        var minutes = bench.Loads.Sum(load => bench.Breads[load.Bread].Steps.Sum(step => step.MinMinutes * step.Uses.Where(use => use.Kind == kind).Sum(use => use.Count)))
+            + bench.Demonstrations.Sum(shown => shown.Minutes * shown.Uses.Where(use => use.Kind == kind).Sum(use => use.Count));
+        var most = bench.Breads.SelectMany(bread => bread.Steps).Select(step => step.Uses).Concat(bench.Demonstrations.Select(shown => shown.Uses))
+            .Max(uses => uses.Where(use => use.Kind == kind).Sum(use => use.Count));
         var much = most > bench.CountOf(kind) ? FormattableString.Invariant($", and one step takes {most}") : "";
         return FormattableString.Invariant($"{kind.Counted(bench.CountOf(kind) ?? 0)}: all loads together take at least {minutes} min of {kind.One} time{much}.");
     }

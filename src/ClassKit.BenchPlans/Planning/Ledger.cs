@@ -17,11 +17,14 @@ internal sealed class Ledger
         _ovens = [.. Enumerable.Range(0, bench.Ovens.Count).Select(_ => new List<OvenUse>())];
     }
 
-    public void Watch(int start, int end) => Everybody(start, end, 1);
+    public void Watch(Demonstration shown, int start) => Everybody(shown, start, 1);
 
-    public void Unwatch(int start, int end) => Everybody(start, end, -1);
+    public void Unwatch(Demonstration shown, int start) => Everybody(shown, start, -1);
 
-    public bool IsFreeToWatch(int start, int end) => _people.All(person => Range(start, end).All(minute => person[minute] == 0));
+    /// <summary>True if nobody works from a minute on while something is shown, and what it occupies is free.</summary>
+    public bool IsFreeFor(Demonstration shown, int start) =>
+        start >= _bench.Time.WorkFrom && start + shown.Minutes <= _bench.Time.ReadyBy
+        && Range(start, start + shown.Minutes).All(minute => _people.All(person => person[minute] == 0) && IsFree(shown.Uses, minute));
 
     /// <summary>Takes what several loads need, and gives them their ovens; or takes nothing and returns null if they do not all fit.</summary>
     public IReadOnlyList<IReadOnlyList<PlannedStep>>? TakeAll(IReadOnlyList<IReadOnlyList<PlannedStep>> loads)
@@ -55,7 +58,9 @@ internal sealed class Ledger
             if (Range(steps[at].Start, steps[at].End).Any(minute => people > 0 && _people[load.Maker.Team][minute] + people > capacity))
                 return null;
             var until = Until(steps, at, step);
-            if (step.Uses.Any(use => _bench.CountOf(use.Kind) is { } count && Range(steps[at].Start, until).Any(minute => _equipment[use.Kind][minute] + use.Count > count)))
+            if (!Range(steps[at].Start, until).All(minute => IsFree(step.Uses, minute)))
+                return null;
+            if (step.BakedWithinMinutes is { } within && BakedBy(bread, steps) - steps[at].Start > within)
                 return null;
         }
         if (bread.Bake is not var (first, last))
@@ -75,11 +80,7 @@ internal sealed class Ledger
             var step = bread.Steps[at];
             foreach (var minute in Range(steps[at].Start, steps[at].End))
                 _people[load.Maker.Team][minute] += sign * Math.Min(step.People, load.Maker.IsInstructor ? 1 : _bench.PeoplePerTeam);
-            foreach (var use in step.Uses.Where(use => _equipment.ContainsKey(use.Kind)))
-            {
-                foreach (var minute in Range(steps[at].Start, Until(steps, at, step)))
-                    _equipment[use.Kind][minute] += sign * use.Count;
-            }
+            Take(step.Uses, steps[at].Start, Until(steps, at, step), sign);
         }
         if (bread.Bake is not var (first, last))
             return;
@@ -95,12 +96,28 @@ internal sealed class Ledger
 
     private static IEnumerable<int> Range(int start, int end) => Enumerable.Range(start, end - start);
 
-    private void Everybody(int start, int end, int sign)
+    private static int BakedBy(BenchBread bread, IReadOnlyList<PlannedStep> steps) => steps[bread.Bake is var (_, last) ? last : steps.Count - 1].End;
+
+    /// <summary>True if all of several pieces of equipment are there in a minute; a kind may stand among them twice.</summary>
+    private bool IsFree(IReadOnlyList<EquipmentCount> uses, int minute) => uses.All(use =>
+        _bench.CountOf(use.Kind) is not { } count || _equipment[use.Kind][minute] + uses.Where(each => each.Kind == use.Kind).Sum(each => each.Count) <= count);
+
+    private void Take(IReadOnlyList<EquipmentCount> uses, int start, int end, int sign)
+    {
+        foreach (var use in uses.Where(use => _equipment.ContainsKey(use.Kind)))
+        {
+            foreach (var minute in Range(start, end))
+                _equipment[use.Kind][minute] += sign * use.Count;
+        }
+    }
+
+    private void Everybody(Demonstration shown, int start, int sign)
     {
         for (var who = 0; who < _people.Length; who++)
         {
-            foreach (var minute in Range(start, end))
+            foreach (var minute in Range(start, start + shown.Minutes))
                 _people[who][minute] += sign * (who == 0 ? 1 : _bench.PeoplePerTeam);
         }
+        Take(shown.Uses, start, start + shown.Minutes, sign);
     }
 }

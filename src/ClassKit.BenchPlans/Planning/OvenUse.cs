@@ -13,8 +13,6 @@ internal sealed record OvenUse(BenchBread Bread, IReadOnlyList<PlannedStep> Stag
 
     private OvenSetting First => Bread.Steps[Stages[0].Step].Oven!;
 
-    private OvenSetting Last => Bread.Steps[Stages[^1].Step].Oven!;
-
     private int Places => Stages.Max(stage => Bread.Steps[stage.Step].Oven!.Places);
 
     public static OvenUse Of(BenchBread bread, IReadOnlyList<PlannedStep> stages) => new(bread, stages);
@@ -32,7 +30,9 @@ internal sealed record OvenUse(BenchBread Bread, IReadOnlyList<PlannedStep> Stag
             .All(minute => Places + others.Where(use => use.Start <= minute && minute < use.End).Sum(use => use.Places) <= ovens.Places);
     }
 
-    private bool IsAfter(OvenUse other, OvenBank ovens) => Start >= other.End + ovens.ChangeMinutes(other.Last.Temperature, First.Temperature);
+    private bool IsAfter(OvenUse other, OvenBank ovens) => Start >= other.End + ovens.ChangeMinutes(other.HeatLeft(ovens), First.Temperature);
+
+    private Temperature HeatLeft(OvenBank ovens) => ovens.HeatAfter(Stages.Select(stage => (Bread.Steps[stage.Step].Oven!.Temperature, stage.Minutes)));
 
     private bool Shares(OvenUse other) => Bread.BakesTogether || other.Bread.BakesTogether
         ? Bread == other.Bread && Stages.Select(stage => (stage.Start, stage.End)).SequenceEqual(other.Stages.Select(stage => (stage.Start, stage.End)))

@@ -15,7 +15,7 @@ public sealed record PlanCost(int StandingMinutes, int WaitingMinutes, int Hurri
         {
             var steps = plan.StepsOf(load).ToArray();
             var method = plan.Class.Breads[load.Bread].Steps;
-            standing += plan.Class.Time.ReadyBy - steps[^1].End;
+            standing += plan.Class.Breads[load.Bread].IsForShow ? 0 : plan.Class.Time.ReadyBy - steps[^1].End;
             waiting += Enumerable.Range(1, steps.Length - 1).Sum(at => steps[at].Start - steps[at - 1].End - method[at - 1].Wait.MinMinutes);
             hurried += Enumerable.Range(0, steps.Length).Where(at => method[at].IsHandsOn).Sum(at => method[at].MaxMinutes - steps[at].Minutes);
         }

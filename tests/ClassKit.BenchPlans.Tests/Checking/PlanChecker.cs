@@ -7,7 +7,9 @@ internal sealed class PlanChecker
     private readonly BenchPlan _plan;
     private readonly List<string> _faults = [];
 
-    private PlanChecker(BenchClass bench, BenchPlan plan) => (_bench, _plan) = (bench, plan);
+    private readonly IReadOnlyList<OvenCourse> _told;
+
+    private PlanChecker(BenchClass bench, BenchPlan plan) => (_bench, _plan, _told) = (bench, plan, OvenCourse.Of(plan with { Class = bench }));
 
     public static IReadOnlyList<string> Faults(BenchClass bench, BenchPlan plan)
     {
@@ -67,6 +69,8 @@ internal sealed class PlanChecker
                     Fault($"{load.Key} step {at} is in an oven or out of it, against the method");
                 if (planned.Oven is { } oven && (oven < 1 || oven > _bench.Ovens.Count))
                     Fault($"{load.Key} step {at} is in an oven that is not there");
+                if (asked.BakedWithinMinutes is { } within && (steps.LastOrDefault(step => step.Oven is not null) ?? steps[^1]).End - planned.Start > within)
+                    Fault($"{load.Key} is out of the refrigerator too long");
                 if (at == 0)
                     continue;
                 var (before, wait) = (bread.Steps[at - 1], planned.Start - steps[at - 1].End);
@@ -87,6 +91,10 @@ internal sealed class PlanChecker
                 Fault($"{shown.Demonstration.Name} is shown outside the working time");
             if (shown.Demonstration.Before is { } before && _plan.Steps.Any(step => step.Load.Bread == before.Bread && step.Step == before.Step && step.Start < end))
                 Fault($"{shown.Demonstration.Name} is shown after somebody has begun");
+            if (shown.Demonstration.After is { } after && !_plan.Steps.Any(step => step.Load.Bread == after.Bread && step.Step == after.Step && step.End <= shown.Start))
+                Fault($"{shown.Demonstration.Name} opens an oven or a bowl before anything in it is ready");
+            if (shown.Demonstration.Load is { } own && Of(0, own)[0].Start != shown.Start)
+                Fault($"{shown.Demonstration.Name} does not bake what it shows");
         }
     }
 
@@ -120,34 +128,52 @@ internal sealed class PlanChecker
                 if (planned.Start <= minute && minute < until)
                     taken += asked.Uses.Where(use => use.Kind == count.Kind).Sum(use => use.Count);
             }
+            foreach (var shown in _plan.Demonstrations.Where(shown => shown.Start <= minute && minute < shown.Start + shown.Demonstration.Minutes))
+                taken += shown.Demonstration.Uses.Where(use => use.Kind == count.Kind).Sum(use => use.Count);
             if (taken > count.Count)
                 Fault($"there are not enough {count.Kind.Many}");
         }
     }
 
+    /// <summary>The oven's own heat, which follows its dial no faster than ovens do, is walked through beside what is in it.</summary>
     private void OvenIsFollowed(int oven)
     {
-        (double Celsius, int Minute)? left = null;
-        for (var minute = 0; minute < _bench.Time.PeriodMinutes; minute++)
+        var uses = _plan.Steps.Where(step => step.Oven == oven).OrderBy(step => step.Start).ToArray();
+        if (uses.Length == 0)
+            return;
+        double? heat = null;
+        for (var minute = 0; minute < uses.Max(step => step.End); minute++)
         {
-            var inside = _plan.Steps.Where(step => step.Oven == oven && step.Start <= minute && minute < step.End).ToArray();
-            if (inside.Length == 0)
-                continue;
-            if (minute < _bench.Ovens.HeatUpMinutes)
-                Fault($"oven {oven} is used before it is hot");
-            if (inside.Sum(step => Asked(step).Places) > _bench.Ovens.Places)
-                Fault($"oven {oven} is overfull");
-            var heats = inside.Select(step => Asked(step).Temperature.Celsius).Distinct().ToArray();
-            if (heats.Length > 1)
-                Fault($"oven {oven} would need two temperatures at once");
-            if (inside.Any(step => KeepsTogether(step.Load.Bread)))
-                DoorStaysShut(oven, inside);
-            // What bakes may itself have been turned up or down; only what comes new needs the heat ready.
-            var comesNew = inside.Where(step => step.Start == minute && (step.Step == 0 || _bench.Breads[step.Load.Bread].Steps[step.Step - 1].Oven is null));
-            if (left is var (celsius, since) && comesNew.Any() && !InTime(heats[0] - celsius, minute - since))
-                Fault($"oven {oven} cannot change its temperature in time");
-            left = (heats[0], minute + 1);
+            var inside = uses.Where(step => step.Start <= minute && minute < step.End).ToArray();
+            var dial = Asked(inside.FirstOrDefault() ?? uses.First(step => step.Start > minute)).Temperature.Celsius;
+            if (inside.Length > 0)
+            {
+                if (minute < _bench.Ovens.HeatUpMinutes)
+                    Fault($"oven {oven} is used before it is hot");
+                if (inside.Sum(step => Asked(step).Places) > _bench.Ovens.Places)
+                    Fault($"oven {oven} is overfull");
+                if (inside.Any(step => Math.Abs(Asked(step).Temperature.Celsius - dial) > 1e-9))
+                    Fault($"oven {oven} would need two temperatures at once");
+                if (inside.Any(step => KeepsTogether(step.Load.Bread)))
+                    DoorStaysShut(oven, inside);
+                // What bakes may itself have been turned up or down; what comes new needs the heat ready.
+                var comesNew = inside.Any(step => step.Start == minute && (step.Step == 0 || _bench.Breads[step.Load.Bread].Steps[step.Step - 1].Oven is null));
+                if (comesNew && heat is { } now && Math.Abs(now - dial) > 1e-3)
+                    Fault($"oven {oven} cannot change its temperature in time");
+                heat ??= dial;
+            }
+            OvenIsTold(oven, minute, dial, inside, isOn: heat is not null || minute >= uses[0].Start - _bench.Ovens.HeatUpMinutes);
+            if (heat is { } from)
+                heat = from < dial ? Math.Min(dial, from + _bench.Ovens.WarmingPerMinute.Kelvins) : Math.Max(dial, from - _bench.Ovens.CoolingPerMinute.Kelvins);
         }
+    }
+
+    /// <summary>What the plan says of the oven is what is seen there.</summary>
+    private void OvenIsTold(int oven, int minute, double dial, PlannedStep[] inside, bool isOn)
+    {
+        var told = _told.FirstOrDefault(course => course.Oven == oven)?.Spans.Where(span => span.From <= minute && minute < span.To).ToArray() ?? [];
+        if (told.Length != (isOn ? 1 : 0) || (isOn && (Math.Abs(told[0].Dial.Celsius - dial) > 1e-9 || !told[0].Inside.ToHashSet().SetEquals(inside))))
+            Fault($"oven {oven} is not what the plan tells of it");
     }
 
     private void DoorStaysShut(int oven, PlannedStep[] inside)
@@ -161,11 +187,8 @@ internal sealed class PlanChecker
     private bool KeepsTogether(int bread)
     {
         var settings = _bench.Breads[bread].Steps.Select(step => step.Oven).OfType<OvenSetting>().ToArray();
-        return settings[0].DoorShut || settings.Select(setting => setting.Temperature).Distinct().Count() > 1;
+        return settings.Any(setting => setting.DoorShut) || settings.Select(setting => setting.Temperature).Distinct().Count() > 1;
     }
-
-    private bool InTime(double degrees, int minutes) =>
-        degrees <= minutes * _bench.Ovens.WarmingPerMinute.Kelvins + 1e-3 && -degrees <= minutes * _bench.Ovens.CoolingPerMinute.Kelvins + 1e-3;
 
     private OvenSetting Asked(PlannedStep step) => _bench.Breads[step.Load.Bread].Steps[step.Step].Oven!;
 

@@ -92,6 +92,69 @@ public sealed class PlanCheckerTests
             [new(new(Maker.OfTeam(1), 0), 0, 0, 10, 1), new(new(Maker.OfTeam(1), 1), 0, 10 + minutes, 20 + minutes, 1)], []);
     }
 
+    [Fact]
+    public void An_oven_that_was_just_turned_down_is_not_down_yet()
+    {
+        // 60 °C cooler at 5 °C a minute take twelve minutes: after four of them at 140 °C the oven is still at 180 °C.
+        var turned = new BenchBread("turned", "Turned", [Bakery.Baked("Bake", 10, 10, 200), Bakery.Baked("Dry", 4, 4, 140)]);
+        var next = new BenchBread("next", "Next", [Bakery.Baked("Bake", 10, 10, 140)]);
+        var bench = new BenchClass(new(60, 0, 0, 0), 1, 1, [], Bakery.Ovens(1, 1), [turned, next], []);
+
+        Assert.Empty(PlanChecker.Faults(bench, After(8)));
+        Assert.Contains("oven 1 cannot change its temperature in time", PlanChecker.Faults(bench, After(7)));
+
+        BenchPlan After(int minutes) => new(bench, [new([Maker.OfTeam(1)])],
+            [new(new(Maker.OfTeam(1), 0), 0, 0, 10, 1), new(new(Maker.OfTeam(1), 0), 1, 10, 14, 1), new(new(Maker.OfTeam(1), 1), 0, 14 + minutes, 24 + minutes, 1)], []);
+    }
+
+    [Fact]
+    public void A_demonstration_that_opens_a_shut_oven_is_seen()
+    {
+        var dry = Sound.Steps.First(step => step.Load.Bread == 1 && step.Step == 4);
+        var bench = Bench with { Demonstrations = [new("Piercing", 2, null) { After = new(1, 4) }] };
+
+        Assert.DoesNotContain(PlanChecker.Faults(bench, Shown(dry.End)), fault => fault.Contains("before anything in it is ready", StringComparison.Ordinal));
+        Assert.Contains("Piercing opens an oven or a bowl before anything in it is ready", PlanChecker.Faults(bench, Shown(dry.End - 1)));
+
+        BenchPlan Shown(int start) => Sound with { Demonstrations = [new(bench.Demonstrations[0], start)] };
+    }
+
+    [Fact]
+    public void A_demonstration_without_its_own_burner_or_oven_is_seen()
+    {
+        var fewBurners = Bench with { Demonstrations = [.. Bench.Demonstrations.Select(shown => shown with { Uses = [new(Bakery.Burner, 7)] })] };
+        Assert.Contains("there are not enough burners", PlanChecker.Faults(fewBurners, Sound with { Demonstrations = [.. Sound.Demonstrations.Zip(fewBurners.Demonstrations, (planned, shown) => planned with { Demonstration = shown })] }));
+
+        var tin = new BenchBread("tin", "Tin", [Bakery.Baked("Bake", 10, 10, 200)]) { LeftToInstructor = true, IsForShow = true };
+        var bench = new BenchClass(new(60, 0, 0, 0), 1, 1, [], Bakery.Ovens(1, 1), [tin], [new("Filling", 2, null) { Load = 0 }]);
+        Assert.Empty(PlanChecker.Faults(bench, Baked(20)));
+        Assert.Contains("Filling does not bake what it shows", PlanChecker.Faults(bench, Baked(21)));
+
+        BenchPlan Baked(int start) => new(bench, [new([Maker.OfTeam(1)])], [new(new(Maker.Instructor, 0), 0, start, start + 10, 1)], [new(bench.Demonstrations[0], 20)]);
+    }
+
+    [Fact]
+    public void Two_weighings_on_one_scale_are_seen()
+    {
+        var scales = Bench with
+        {
+            Equipment = [.. Bench.Equipment, new(EquipmentKind.Scale, 5)],
+            Breads = [Bakery.Buns with { Steps = [Bakery.Buns.Steps[0] with { Uses = [new(EquipmentKind.Scale, 1)] }, .. Bakery.Buns.Steps.Skip(1)] }, .. Bench.Breads.Skip(1)],
+        };
+        Assert.Contains("there are not enough scales", PlanChecker.Faults(scales, Sound));
+    }
+
+    [Fact]
+    public void Milk_that_stands_out_too_long_is_seen()
+    {
+        var first = Sound.StepsOf(new(Maker.OfTeam(1), 0)).First();
+        var baked = Sound.StepsOf(new(Maker.OfTeam(1), 0)).Last(step => step.Oven is not null);
+        Assert.Empty(PlanChecker.Faults(Within(baked.End - first.Start), Sound));
+        Assert.Contains(PlanChecker.Faults(Within(baked.End - first.Start - 1), Sound), fault => fault.Contains("out of the refrigerator too long", StringComparison.Ordinal));
+
+        static BenchClass Within(int minutes) => Bench with { Breads = [Bakery.Buns with { Steps = [Bakery.Buns.Steps[0] with { BakedWithinMinutes = minutes }, .. Bakery.Buns.Steps.Skip(1)] }, .. Bench.Breads.Skip(1)] };
+    }
+
     private static BenchPlan Moved(int bread, int from, int minutes, int team = 1) => Sound with
     {
         Steps = [.. Sound.Steps.Select(step => step.Load == new BenchLoad(Maker.OfTeam(team), bread) && step.Step >= from ? step with { Start = step.Start + minutes, End = step.End + minutes } : step)],

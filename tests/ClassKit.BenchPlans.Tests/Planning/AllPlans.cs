@@ -9,22 +9,30 @@ internal static class AllPlans
     public static int? LowestCost(BenchClass bench, PlanWeights weights)
     {
         int? lowest = null;
-        var loads = Enumerable.Range(0, bench.Breads.Count).SelectMany(bread => Enumerable.Range(1, bench.Teams).Select(team => new BenchLoad(Maker.OfTeam(team), bread))).ToArray();
+        var loads = Enumerable.Range(0, bench.Breads.Count).SelectMany(bread => (bench.Breads[bread].LeftToInstructor ? [0] : Enumerable.Range(1, bench.Teams)).Select(team => new BenchLoad(new Maker(team), bread))).ToArray();
         var chains = loads.Select(load => Chains(bench, load).Select(chain => (Steps: chain, Cost: Cost(bench, chain, weights))).OrderBy(chain => chain.Cost).ToArray()).ToArray();
-        Choose(0, 0, []);
+        Choose(0, 0, [], []);
         return lowest;
 
-        void Choose(int at, int cost, PlannedStep[] steps)
+        void Choose(int at, int cost, PlannedStep[] steps, PlannedDemonstration[] shown)
         {
             if (lowest is { } known && cost >= known)
                 return;
             if (at < loads.Length)
             {
                 foreach (var chain in chains[at])
-                    Choose(at + 1, cost + chain.Cost, [.. steps, .. chain.Steps]);
+                    Choose(at + 1, cost + chain.Cost, [.. steps, .. chain.Steps], []);
                 return;
             }
-            var plan = new BenchPlan(bench, [.. Enumerable.Range(1, bench.Teams).Select(team => new Shift([Maker.OfTeam(team)]))], steps, []);
+            if (shown.Length < bench.Demonstrations.Count)
+            {
+                var next = bench.Demonstrations[shown.Length];
+                var first = next.Before is { } before ? steps.Where(step => step.Load.Bread == before.Bread && step.Step == before.Step).Min(step => step.Start) : bench.Time.PeriodMinutes;
+                for (var start = first - next.Minutes; start >= 0; start--)
+                    Choose(at, cost + (next.Before is null ? 0 : weights.Waiting * (first - start - next.Minutes)), steps, [.. shown, new(next, start)]);
+                return;
+            }
+            var plan = new BenchPlan(bench, [.. Enumerable.Range(1, bench.Teams).Select(team => new Shift([Maker.OfTeam(team)]))], steps, shown);
             if (PlanChecker.Faults(bench, plan) is [])
                 lowest = cost;
         }
@@ -63,7 +71,7 @@ internal static class AllPlans
     private static int Cost(BenchClass bench, PlannedStep[] chain, PlanWeights weights)
     {
         var method = bench.Breads[chain[0].Load.Bread].Steps;
-        var standing = bench.Time.PeriodMinutes - bench.Time.TastingMinutes - bench.Time.CleanupMinutes - chain[^1].End;
+        var standing = bench.Breads[chain[0].Load.Bread].IsForShow ? 0 : bench.Time.PeriodMinutes - bench.Time.TastingMinutes - bench.Time.CleanupMinutes - chain[^1].End;
         var waiting = 0;
         var hurry = 0;
         for (var at = 0; at < chain.Length; at++)

@@ -12,6 +12,10 @@ public sealed class SmallClassTests
     private static readonly BenchBread Hot = new("hot", "Hot", [Bakery.Hands("Shape", 1, 1) with { Wait = new(1, 3) }, Bakery.Baked("Bake", 2, 2, 200)]);
     private static readonly BenchBread Shut = new("shut", "Shut", [Bakery.Hands("Fill", 1, 2) with { Wait = new(0, 2) }, Bakery.Baked("Bake", 3, 4, 200, shut: true)]);
 
+    private static readonly BenchBread Turned = new("turned", "Turned", [Bakery.Baked("Bake", 2, 2, 200), Bakery.Baked("Dry", 1, 3, 160)]);
+    private static readonly BenchBread Weighed = new("weighed", "Weighed", [Bakery.Hands("Weigh", 1, 2) with { Wait = new(0, 3), Uses = [new(EquipmentKind.Scale, 1)] }, Bakery.Alone("Temper", 2, 3), Bakery.Hands("Mix", 1, 2)]);
+    private static readonly BenchBread Shown = new("shown", "Shown", [Bakery.Baked("Bake", 3, 3, 200)]) { LeftToInstructor = true, IsForShow = true };
+
     public static TheoryData<string> Names => [.. Classes.Keys];
 
     private static Dictionary<string, BenchClass> Classes { get; } = new()
@@ -28,6 +32,14 @@ public sealed class SmallClassTests
         ["an oven that heats up"] = Class(12, 1, Bakery.Ovens(1, 1, heatUp: 5), [Cool, Flat], 1, people: 1),
         ["a bread that keeps a minute"] = Class(13, 2, Bakery.Ovens(1, 1), [Cool with { KeepsMinutes = 4 }], 1),
         ["too little time"] = Class(6, 2, Bakery.Ovens(1, 1), [Cool], 1),
+        ["an oven that is not down yet when the next bread wants it"] = Class(15, 1, Bakery.Ovens(1, 1), [Turned, Cool with { KeepsMinutes = 0 }], 1),
+        ["an oven that is not down yet when the next bread wants it hotter"] = Class(13, 1, Bakery.Ovens(1, 1), [Turned, Hot with { KeepsMinutes = 0 }], 1),
+        ["two teams, one scale"] = Class(10, 2, Bakery.Ovens(0, 1), [Weighed], 1),
+        ["what is out of the refrigerator a short time only"] = Class(9, 1, Bakery.Ovens(0, 1), [Weighed with { Steps = [Weighed.Steps[0] with { BakedWithinMinutes = 5 }, .. Weighed.Steps.Skip(1)] }], 1),
+        ["a demonstration that needs the scale"] = Class(10, 1, Bakery.Ovens(0, 1), [Weighed], 1) with { Demonstrations = [new("Taring", 1, new(0, 1)) { Uses = [new(EquipmentKind.Scale, 1)] }] },
+        ["a demonstration of what came out of the oven"] = Class(12, 1, Bakery.Ovens(1, 1), [Cool with { Steps = [.. Cool.Steps, Bakery.Hands("Pierce", 1, 1)] }], 1) with { Demonstrations = [new("Piercing", 1, new(0, 2)) { After = new(0, 1) }] },
+        ["a demonstration that bakes"] = Class(12, 1, Bakery.Ovens(1, 2), [Cool, Shown], 1) with { Demonstrations = [new("Filling", 1, new(0, 1)) { Load = 1 }] },
+        ["a demonstration that bakes where the door stays shut"] = Class(12, 1, Bakery.Ovens(1, 2), [Shut, Shown], 1) with { Demonstrations = [new("Filling", 1, null) { Load = 1 }] },
         ["two breads that may not stand"] = Class(12, 1, Bakery.Ovens(1, 1), [Cool with { KeepsMinutes = 0 }, Hot with { KeepsMinutes = 0 }], 1),
     };
 
@@ -57,5 +69,5 @@ public sealed class SmallClassTests
     }
 
     private static BenchClass Class(int minutes, int teams, OvenBank ovens, BenchBread[] breads, int griddles, int people = 2) =>
-        new(new(minutes, 0, 0, 0), teams, people, [new(Bakery.Griddle, griddles)], ovens with { WarmingPerMinute = TemperatureDifference.FromKelvins(10), CoolingPerMinute = TemperatureDifference.FromKelvins(10) }, breads, []);
+        new(new(minutes, 0, 0, 0), teams, people, [new(Bakery.Griddle, griddles), new(EquipmentKind.Scale, 1)], ovens with { WarmingPerMinute = TemperatureDifference.FromKelvins(10), CoolingPerMinute = TemperatureDifference.FromKelvins(10) }, breads, []);
 }

@@ -1,0 +1,166 @@
+namespace ClassKit.BenchPlans;
+
+/// <summary>One attempt of the rule of thumb, from an empty class to a plan.</summary>
+/// <param name="bench">The class.</param>
+/// <param name="shifts">The teams that go together.</param>
+/// <param name="minutes">How long each step is planned.</param>
+internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shifts, Func<BenchStep, int> minutes)
+{
+    private readonly Ledger _ledger = new(bench);
+    private readonly Dictionary<BenchLoad, IReadOnlyList<PlannedStep>> _planned = [];
+
+    /// <summary>When each demonstration begins; those not yet placed are missing.</summary>
+    private readonly Dictionary<int, int> _shown = [];
+
+    /// <summary>A plan, or null if something finds no place.</summary>
+    public BenchPlan? Plan(bool showFirst)
+    {
+        if ((showFirst && !ShowFirst()) || !PlanBreads() || !ShowTheRest())
+            return null;
+        if (showFirst)
+            MoveCloser();
+        return new(bench, shifts, [.. bench.Loads.SelectMany(load => _planned[load])], [.. bench.Demonstrations.Select((shown, at) => new PlannedDemonstration(shown, _shown[at]))]);
+    }
+
+    /// <summary>One after the other as work begins, but for those that need a bread or bake one.</summary>
+    private bool ShowFirst()
+    {
+        var start = bench.Time.WorkFrom;
+        for (var at = 0; at < bench.Demonstrations.Count; at++)
+        {
+            if (bench.Demonstrations[at] is { After: null, Load: null } && !Show(at, start))
+                return false;
+            start = _shown.TryGetValue(at, out var began) ? began + bench.Demonstrations[at].Minutes : start;
+        }
+        return true;
+    }
+
+    private bool PlanBreads()
+    {
+        foreach (var at in Enumerable.Range(0, bench.Breads.Count).Where(at => !bench.Breads[at].IsForShow).OrderByDescending(at => bench.Breads[at].ShortestMinutes))
+        {
+            // The last shift is planned first, and so ends last.
+            var makers = bench.Breads[at].LeftToInstructor ? [new([Maker.Instructor])] : shifts.Reverse().ToArray();
+            foreach (var (turn, shift) in makers.Index())
+            {
+                if (!PlaceLatest(at, shift, isFirst: turn == makers.Length - 1))
+                    return false;
+            }
+        }
+        return true;
+    }
+
+    /// <summary>The whole bread without a pause, but for what is shown in the middle of it, ending as late as everything else allows.</summary>
+    private bool PlaceLatest(int at, Shift shift, bool isFirst)
+    {
+        var bread = bench.Breads[at];
+        var pauses = isFirst ? Pauses(at) : [];
+        var length = Chain(bread, new(shift.Makers[0], at), 0, pauses)[^1].End;
+        var earliest = Math.Max(bench.Time.WorkFrom, bread.KeepsMinutes is { } keeps ? bench.Time.ReadyBy - keeps - length : 0);
+        for (var start = bench.Time.ReadyBy - length; start >= earliest; start--)
+        {
+            PlannedStep[][] chains = [.. shift.Makers.Select(maker => Chain(bread, new(maker, at), start, pauses))];
+            if (!IsSeen(at, chains[0]) || !pauses.All(pause => _ledger.IsFreeFor(bench.Demonstrations[pause.Value], chains[0][pause.Key].End)) || _ledger.TakeAll(chains) is not { } taken)
+                continue;
+            foreach (var steps in taken)
+                _planned[steps[0].Load] = steps;
+            foreach (var (step, demonstration) in pauses)
+                Show(demonstration, chains[0][step].End);
+            return true;
+        }
+        return false;
+    }
+
+    /// <summary>Demonstrations between two steps of one bread, by the step that they come after.</summary>
+    private Dictionary<int, int> Pauses(int bread)
+    {
+        var pauses = new Dictionary<int, int>();
+        for (var at = 0; at < bench.Demonstrations.Count; at++)
+        {
+            if (bench.Demonstrations[at] is { After: { } after, Before: { } before, Load: null } shown && after.Bread == bread && before == after with { Step = after.Step + 1 }
+                && !StaysInOven(bread, after.Step) && shown.Minutes <= bench.Breads[bread].Steps[after.Step].Wait.MaxMinutes)
+                pauses.TryAdd(after.Step, at);
+        }
+        return pauses;
+    }
+
+    private bool StaysInOven(int bread, int step) => bench.Breads[bread].Steps[step].Oven is not null && bench.Breads[bread].Steps[step + 1].Oven is not null;
+
+    private PlannedStep[] Chain(BenchBread bread, BenchLoad load, int start, Dictionary<int, int> pauses)
+    {
+        var steps = new PlannedStep[bread.Steps.Count];
+        for (var at = 0; at < steps.Length; at++)
+        {
+            steps[at] = new(load, at, start, start + minutes(bread.Steps[at]), null);
+            var pause = pauses.TryGetValue(at, out var demonstration) ? bench.Demonstrations[demonstration].Minutes : 0;
+            start = steps[at].End + Math.Max(bread.Steps[at].Wait.MinMinutes, pause);
+        }
+        return steps;
+    }
+
+    private bool IsSeen(int bread, PlannedStep[] chain) => _shown.All(shown =>
+        bench.Demonstrations[shown.Key] is not { Before: { } before } each || before.Bread != bread || shown.Value + each.Minutes <= chain[before.Step].Start);
+
+    /// <summary>Each thing that has no place yet, as late as all are free to watch before they need it.</summary>
+    private bool ShowTheRest()
+    {
+        for (var at = 0; at < bench.Demonstrations.Count; at++)
+        {
+            if (_shown.ContainsKey(at))
+                continue;
+            var start = Latest(at);
+            while (start >= Earliest(at) && !Show(at, start))
+                start--;
+            if (start < Earliest(at))
+                return false;
+        }
+        return true;
+    }
+
+    /// <summary>Takes what a demonstration needs, its own load with it; false if something is taken already.</summary>
+    private bool Show(int at, int start)
+    {
+        var shown = bench.Demonstrations[at];
+        if (!_ledger.IsFreeFor(shown, start))
+            return false;
+        if (shown.Load is { } load)
+        {
+            var chain = Chain(bench.Breads[load], new(Maker.Instructor, load), start, []);
+            if (chain[^1].End > bench.Time.ReadyBy || _ledger.TakeAll([chain]) is not { } taken)
+                return false;
+            _planned[taken[0][0].Load] = taken[0];
+        }
+        _ledger.Watch(shown, start);
+        _shown[at] = start;
+        return true;
+    }
+
+    private int Earliest(int at) => bench.Demonstrations[at].After is { } after
+        ? Math.Max(bench.Time.WorkFrom, StepsOf(after).Min(step => step.End))
+        : bench.Time.WorkFrom;
+
+    /// <summary>The last minute at which a demonstration can begin and be over in time.</summary>
+    private int Latest(int at) => bench.Demonstrations[at] is { Before: { } before } shown
+        ? StepsOf(before).Min(step => step.Start) - shown.Minutes
+        : bench.Time.ReadyBy - bench.Demonstrations[at].Minutes;
+
+    private IEnumerable<PlannedStep> StepsOf(StepOfBread which) =>
+        _planned.Where(load => load.Key.Bread == which.Bread).Select(load => load.Value[which.Step]);
+
+    /// <summary>Moves each demonstration, the last first, as near to what it shows as the teams are free to watch.</summary>
+    private void MoveCloser()
+    {
+        for (var at = bench.Demonstrations.Count - 1; at >= 0; at--)
+        {
+            if (bench.Demonstrations[at] is not { Before: not null, After: null, Load: null } shown)
+                continue;
+            var early = _shown[at];
+            _ledger.Unwatch(shown, early);
+            var start = Latest(at);
+            while (start > early && !_ledger.IsFreeFor(shown, start))
+                start--;
+            _ledger.Watch(shown, start);
+            _shown[at] = start;
+        }
+    }
+}
