@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Baking;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
+using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
 using ClassKit.Lessons;
@@ -32,15 +34,37 @@ internal static partial class DemonstrationList
         var minutes = int.Parse(match.Groups["minutes"].Value, CultureInfo.InvariantCulture);
         if (minutes == 0)
             problems.Add(item.Line, "The demonstration takes 0 min", "Write how long it takes.");
-        var (formula, step) = match.Groups["bread"].Success
-            ? BreadStep.Find(match.Groups["bread"].Value.Trim(), match.Groups["step"].Value.Trim(), item.Line, formulas, allRead, problems) ?? ("", "")
-            : ("", "");
-        return new(match.Groups["name"].Value, minutes, formula, step, match.Groups["text"].Value)
+        var conditions = new DemonstrationConditions(match.Groups["conditions"].Value, item.Line, formulas, allRead, problems);
+        var shown = new LessonDemonstration(match.Groups["name"].Value, minutes, conditions.Before?.FormulaId ?? "", conditions.Before?.StepName ?? "", match.Groups["text"].Value)
         {
             Tools = match.Groups["tools"].Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries),
+            Ingredients = [.. match.Groups["ingredients"].Value.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(each => Ingredient(new(each, item.Line), problems)).OfType<WeighedIngredient>()],
+            Uses = conditions.Uses,
+            After = conditions.After,
+            Bake = conditions.Bake,
         };
+        if (shown.Bake is { } bake && bake.Minutes < minutes)
+            problems.Add(item.Line, $"`{shown.Name}` takes {minutes} min and what it bakes {bake.Minutes} min", "It bakes from the beginning of the demonstration, so at least as long: `bakes 35 min`.");
+        DemonstrationNeeds.Check(shown, conditions.SaysNoOven, item.Line, formulas, problems);
+        return shown;
     }
 
-    [GeneratedRegex(@"^\*\*(?<name>[^*]+?)\.?\*\*\s*\((?<minutes>[0-9]{1,3})\s*min(\s*,\s*before\s+(?<bread>[^:)]+):(?<step>[^)]+))?\)\.?\s*(?<text>\S.*?)(\s*\*With:\s*(?<tools>[^*]*[^*.])\.?\*)?$")]
+    /// <summary>A mass and what of: <c>250 g Whole milk</c>.</summary>
+    private static WeighedIngredient? Ingredient(Located text, ProblemList problems)
+    {
+        var match = Amount().Match(text.Text);
+        if (!match.Success)
+        {
+            problems.Add(text.Line, $"The demonstration's ingredients hold `{text.Text}`", "Write how much of what, with `;` between them: `*Ingredients: 250 g Whole milk; 5 g Fine salt.*`");
+            return null;
+        }
+        var mass = Dimensions.Mass.Read(text with { Text = match.Groups["mass"].Value }, "The mass", Bounds.AboveZero, problems);
+        return KnownIngredient.Find(text with { Text = match.Groups["name"].Value }, problems) is { } known && mass is { } much ? new(known, much) : null;
+    }
+
+    [GeneratedRegex(@"^\*\*(?<name>[^*]+?)\.?\*\*\s*\((?<minutes>[0-9]{1,3})\s*min(\s*,\s*(?<conditions>[^)]+))?\)\.?\s*(?<text>\S.*?)(\s*\*With:\s*(?<tools>[^*]*[^*.])\.?\*)?(\s*\*Ingredients:\s*(?<ingredients>[^*]*[^*.])\.?\*)?$")]
     private static partial Regex Shape();
+
+    [GeneratedRegex(@"^(?<mass>[0-9.]+\s*[a-z]+)\s+(?<name>\S.*)$")]
+    private static partial Regex Amount();
 }

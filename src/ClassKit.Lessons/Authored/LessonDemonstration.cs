@@ -1,3 +1,6 @@
+using ClassKit.Baking;
+using ClassKit.BenchPlans;
+
 namespace ClassKit.Lessons;
 
 /// <summary>What the instructor shows to all teams at once.</summary>
@@ -10,4 +13,16 @@ public sealed record LessonDemonstration(string Name, int Minutes, string Formul
 {
     /// <summary>What to set out for it.</summary>
     public IReadOnlyList<string> Tools { get; init; } = [];
+
+    /// <summary>What is weighed out for it, besides what the teams weigh.</summary>
+    public IReadOnlyList<WeighedIngredient> Ingredients { get; init; } = [];
+
+    /// <summary>The shared equipment that it occupies.</summary>
+    public IReadOnlyList<EquipmentCount> Uses { get; init; } = [];
+
+    /// <summary>What a team has to have finished, because it is shown on what came of it; null if it needs nobody's bread.</summary>
+    public LessonStep? After { get; init; }
+
+    /// <summary>What it bakes; null if it bakes nothing.</summary>
+    public DemonstrationBake? Bake { get; init; }
 }

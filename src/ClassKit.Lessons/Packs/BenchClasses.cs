@@ -18,19 +18,44 @@ public static class BenchClasses
             new(profile.PeriodMinutes, aside.SetupMinutes, aside.TastingMinutes, aside.CleanupMinutes),
             profile.Teams,
             profile.Students / profile.Teams,
-            profile.Equipment,
+            Equipment(lesson, profile),
             new(profile.Ovens, profile.OvenPlaces, profile.OvenHeatUpMinutes, OvenBank.UsualWarming, OvenBank.UsualCooling),
-            [.. lesson.Formulas.Select(Bread)],
-            [.. lesson.Demonstrations.Select(shown => new Demonstration(shown.Name, shown.Minutes, Before(lesson, shown)))]);
+            [.. lesson.Formulas.Select(Bread), .. lesson.Demonstrations.Where(shown => shown.Bake is not null).Select(Shown)],
+            [.. lesson.Demonstrations.Select(shown => Demonstration(lesson, shown))]);
     }
 
-    private static StepOfBread? Before(Lesson lesson, LessonDemonstration shown)
+    /// <summary>What the profile counts. Where it counts no scales, each team has the two that every station list sets out.</summary>
+    private static IReadOnlyList<EquipmentCount> Equipment(Lesson lesson, ClassProfile profile)
     {
-        if (shown.FormulaId.Length == 0)
-            return null;
-        var bread = lesson.Formulas.ToList().FindIndex(formula => formula.Formula.Id == shown.FormulaId);
-        return new(bread, lesson.Formulas[bread].Steps.ToList().FindIndex(step => step.Name == shown.StepName));
+        var used = lesson.Formulas.SelectMany(formula => formula.Steps).SelectMany(step => step.Work.Uses).Concat(lesson.Demonstrations.SelectMany(shown => shown.Uses)).Select(use => use.Kind).ToHashSet();
+        return
+        [
+            .. profile.Equipment,
+            .. new[] { EquipmentKind.Scale, EquipmentKind.SmallScale }.Where(scale => used.Contains(scale) && profile.Equipment.All(count => count.Kind != scale))
+                .Select(scale => new EquipmentCount(scale, profile.Teams)),
+        ];
     }
+
+    private static Demonstration Demonstration(Lesson lesson, LessonDemonstration shown) => new(shown.Name, shown.Minutes, shown.FormulaId.Length == 0 ? null : Step(lesson, new(shown.FormulaId, shown.StepName)))
+    {
+        Uses = shown.Uses,
+        After = shown.After is { } after ? Step(lesson, after) : null,
+        Load = shown.Bake is null ? null : lesson.Formulas.Count + lesson.Demonstrations.Where(each => each.Bake is not null).ToList().IndexOf(shown),
+    };
+
+    private static StepOfBread Step(Lesson lesson, LessonStep of)
+    {
+        var bread = lesson.Formulas.ToList().FindIndex(formula => formula.Formula.Id == of.FormulaId);
+        return new(bread, lesson.Formulas[bread].Steps.ToList().FindIndex(step => step.Name == of.StepName));
+    }
+
+    /// <summary>The instructor's own load, which stands in the plan like any other.</summary>
+    private static BenchBread Shown(LessonDemonstration shown) =>
+        new($"shown: {shown.Name}", shown.Name, [new("Bake", shown.Bake!.Minutes, shown.Bake.Minutes) { People = 0, Oven = new(shown.Bake.Oven, 1, shown.Bake.DoorShut) }])
+        {
+            LeftToInstructor = true,
+            IsForShow = true,
+        };
 
     private static BenchBread Bread(LessonFormula formula)
     {

@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using ClassKit.Baking;
+using ClassKit.BenchPlans;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Quantities;
+using ClassKit.Content.Wording;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content.Lessons;
+
+/// <summary>Reads what stands behind the minutes of a demonstration: <c>before Popovers: Fill, after Popovers: Warm, burner, oven 220 °C, bakes 35 min, door shut</c>, or <c>no oven</c>.</summary>
+internal sealed partial class DemonstrationConditions
+{
+    private static readonly string[] Words =
+    [
+        "before Popovers: Fill", "after Popovers: Bake", "oven 220 °C", "bakes 35 min", "door shut", "no oven",
+        .. EquipmentKind.All.Select(kind => kind.One), .. EquipmentKind.All.Select(kind => kind.Many),
+    ];
+
+    private readonly List<EquipmentCount> _uses = [];
+
+    public DemonstrationConditions(string conditions, int line, IReadOnlyList<LessonFormula> formulas, bool allRead, ProblemList problems)
+    {
+        Temperature? oven = null;
+        int? bakes = null;
+        var isShut = false;
+        foreach (var condition in conditions.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (Moment().Match(condition) is { Success: true } moment)
+            {
+                var found = BreadStep.Find(moment.Groups["bread"].Value.Trim(), moment.Groups["step"].Value.Trim(), line, formulas, allRead, problems) is var (bread, step) ? new LessonStep(bread, step) : null;
+                if (moment.Groups["when"].Value.Equals("before", StringComparison.OrdinalIgnoreCase))
+                    Before = found;
+                else
+                    After = found;
+            }
+            else if (condition.Equals("no oven", StringComparison.OrdinalIgnoreCase))
+                SaysNoOven = true;
+            else if (condition.Equals("door shut", StringComparison.OrdinalIgnoreCase))
+                isShut = true;
+            else if (OvenAt().Match(condition) is { Success: true } heat)
+                oven = Dimensions.Temperature.Read(new(heat.Groups["heat"].Value, line), "The oven's temperature", Dimensions.KitchenDegrees, problems);
+            else if (Bakes().Match(condition) is { Success: true } time)
+                bakes = int.Parse(time.Groups["minutes"].Value, CultureInfo.InvariantCulture);
+            else if (Counted().Match(condition) is { Success: true } counted && EquipmentKind.Find(counted.Groups["what"].Value) is { } kind)
+                _uses.Add(new(kind, counted.Groups["count"].Success ? int.Parse(counted.Groups["count"].Value, CultureInfo.InvariantCulture) : 1));
+            else
+                problems.Add(line, $"The demonstration's brackets hold `{condition}`, which is not known here", NearestWord.Advice(condition, Words));
+        }
+        if ((oven is null) != (bakes is null) || (isShut && oven is null))
+            problems.Add(line, "The demonstration bakes, and its brackets do not say both how hot and how long", "Write both: `oven 220 °C, bakes 35 min`, and `door shut` besides if nobody may open it.");
+        else if (oven is { } dial && bakes is { } minutes)
+            Bake = new(dial, minutes, isShut);
+    }
+
+    public LessonStep? Before { get; }
+
+    public LessonStep? After { get; }
+
+    public IReadOnlyList<EquipmentCount> Uses => _uses;
+
+    public DemonstrationBake? Bake { get; }
+
+    /// <summary>True if an oven is only spoken of.</summary>
+    public bool SaysNoOven { get; }
+
+    [GeneratedRegex(@"^(?<when>before|after)\s+(?<bread>[^:]+):(?<step>.+)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Moment();
+
+    [GeneratedRegex(@"^oven\s+(?<heat>.+)$", RegexOptions.IgnoreCase)]
+    private static partial Regex OvenAt();
+
+    [GeneratedRegex(@"^bakes\s+(?<minutes>[0-9]{1,3})\s*min$", RegexOptions.IgnoreCase)]
+    private static partial Regex Bakes();
+
+    [GeneratedRegex(@"^((?<count>[1-9][0-9]{0,2})\s+)?(?<what>[A-Za-z][A-Za-z ]{2,})$")]
+    private static partial Regex Counted();
+}
