@@ -18,6 +18,7 @@ internal sealed class PlanModel
         _times = new PlanTimes(Constraints, question);
         _watched = [.. _times.Demonstrations.Select((start, at) => Constraints.NewFixedSizeIntervalVar(start, _bench.Demonstrations[at].Minutes, $"shown {at}"))];
         LimitPeople();
+        LeaveOvensAlone();
         foreach (var count in _bench.Equipment.Where(count => !question.Without.Contains(new(RuleKind.Equipment, Equipment: count.Kind))))
             LimitEquipment(count);
         if (!Drops(RuleKind.Ovens) && _times.Loads.Any(load => load.Bread.Bake is not null))
@@ -59,6 +60,26 @@ internal sealed class PlanModel
             var all = Constraints.AddCumulative(capacity);
             foreach (var (interval, people) in works.Concat(_watched.Select(interval => (interval, capacity))))
                 all.AddDemand(interval, people);
+        }
+    }
+
+    /// <summary>Nobody puts in, takes out or turns a dial amid a demonstration: all watch, and the instructor shows.</summary>
+    private void LeaveOvensAlone()
+    {
+        foreach (var load in _times.Loads.Where(load => load.Bread.Bake is not null))
+        {
+            var (first, last) = load.Bread.Bake!.Value;
+            IntVar[] moments = [.. load.Starts.Skip(first).Take(last - first + 1), load.Ends[last]];
+            for (var at = 0; at < _times.Demonstrations.Count; at++)
+            {
+                // Its own bread goes in as it begins, and stays in for longer than it takes.
+                foreach (var moment in _bench.Demonstrations[at].Load == load.At ? [] : moments)
+                {
+                    var before = Constraints.NewBoolVar($"{moment.Name()} before demonstration {at}");
+                    Constraints.Add(moment <= _times.Demonstrations[at]).OnlyEnforceIf(before);
+                    Constraints.Add(moment >= _times.Demonstrations[at] + _bench.Demonstrations[at].Minutes).OnlyEnforceIf(before.Not());
+                }
+            }
         }
     }
 

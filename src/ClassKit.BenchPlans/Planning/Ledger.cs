@@ -7,6 +7,7 @@ internal sealed class Ledger
     private readonly int[][] _people;
     private readonly Dictionary<EquipmentKind, int[]> _equipment;
     private readonly List<OvenUse>[] _ovens;
+    private readonly List<(int Start, int End)> _watched = [];
 
     public Ledger(BenchClass bench)
     {
@@ -24,7 +25,8 @@ internal sealed class Ledger
     /// <summary>True if nobody works from a minute on while something is shown, and what it occupies is free.</summary>
     public bool IsFreeFor(Demonstration shown, int start) =>
         start >= _bench.Time.WorkFrom && start + shown.Minutes <= _bench.Time.ReadyBy
-        && Range(start, start + shown.Minutes).All(minute => _people.All(person => person[minute] == 0) && IsFree(shown.Uses, minute));
+        && Range(start, start + shown.Minutes).All(minute => _people.All(person => person[minute] == 0) && IsFree(shown.Uses, minute))
+        && _ovens.All(uses => uses.TrueForAll(use => !IsAttended(use, start, start + shown.Minutes)));
 
     /// <summary>Takes what several loads need, and gives them their ovens; or takes nothing and returns null if they do not all fit.</summary>
     public IReadOnlyList<IReadOnlyList<PlannedStep>>? TakeAll(IReadOnlyList<IReadOnlyList<PlannedStep>> loads)
@@ -66,6 +68,8 @@ internal sealed class Ledger
         if (bread.Bake is not var (first, last))
             return steps;
         var wanted = OvenUse.Of(bread, [.. steps.Skip(first).Take(last - first + 1)]);
+        if (_watched.Exists(watched => IsAttended(wanted, watched.Start, watched.End)))
+            return null;
         var oven = Array.FindIndex(_ovens, uses => wanted.Start >= _bench.Ovens.HeatUpMinutes && wanted.FitsAmong(uses, _bench.Ovens));
         return oven < 0 ? null : [.. steps.Select((step, at) => at >= first && at <= last ? step with { Oven = oven + 1 } : step)];
     }
@@ -96,6 +100,9 @@ internal sealed class Ledger
 
     private static IEnumerable<int> Range(int start, int end) => Enumerable.Range(start, end - start);
 
+    /// <summary>True if something goes in, comes out or is turned up or down amid some minutes, so that somebody has to see to it.</summary>
+    private static bool IsAttended(OvenUse use, int start, int end) => use.Stages.SelectMany(stage => new[] { stage.Start, stage.End }).Any(minute => start < minute && minute < end);
+
     private static int BakedBy(BenchBread bread, IReadOnlyList<PlannedStep> steps) => steps[bread.Bake is var (_, last) ? last : steps.Count - 1].End;
 
     /// <summary>True if all of several pieces of equipment are there in a minute; a kind may stand among them twice.</summary>
@@ -119,5 +126,9 @@ internal sealed class Ledger
                 _people[who][minute] += sign * (who == 0 ? 1 : _bench.PeoplePerTeam);
         }
         Take(shown.Uses, start, start + shown.Minutes, sign);
+        if (sign > 0)
+            _watched.Add((start, start + shown.Minutes));
+        else
+            _watched.Remove((start, start + shown.Minutes));
     }
 }

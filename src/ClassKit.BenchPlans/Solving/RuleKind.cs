@@ -3,7 +3,7 @@ namespace ClassKit.BenchPlans;
 /// <summary>The groups of constraints of a bench plan.</summary>
 public enum RuleKind
 {
-    /// <summary>Every team watches every demonstration, before it does what was shown.</summary>
+    /// <summary>Every team watches every demonstration, before it does what was shown; nobody sees to an oven meanwhile.</summary>
     Demonstrations,
 
     /// <summary>A team has so many people, and the instructor is one.</summary>

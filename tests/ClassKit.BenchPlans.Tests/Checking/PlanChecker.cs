@@ -93,6 +93,8 @@ internal sealed class PlanChecker
                 Fault($"{shown.Demonstration.Name} is shown after somebody has begun");
             if (shown.Demonstration.After is { } after && !_plan.Steps.Any(step => step.Load.Bread == after.Bread && step.Step == after.Step && step.End <= shown.Start))
                 Fault($"{shown.Demonstration.Name} opens an oven or a bowl before anything in it is ready");
+            if (_plan.Steps.Any(step => step.Oven is not null && (step.Start > shown.Start && step.Start < end || step.End > shown.Start && step.End < end)))
+                Fault($"an oven is seen to while all watch {shown.Demonstration.Name}");
             if (shown.Demonstration.Load is { } own && Of(0, own)[0].Start != shown.Start)
                 Fault($"{shown.Demonstration.Name} does not bake what it shows");
         }

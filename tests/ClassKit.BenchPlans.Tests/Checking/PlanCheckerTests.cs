@@ -134,6 +134,16 @@ public sealed class PlanCheckerTests
     }
 
     [Fact]
+    public void Somebody_at_the_oven_during_a_demonstration_is_seen()
+    {
+        var bench = Bench with { Demonstrations = [new("Something", 4, null)] };
+        var turned = Sound.Steps.First(step => step.Load.Bread == 1 && step.Step == 4).Start;
+
+        Assert.Contains("an oven is seen to while all watch Something", PlanChecker.Faults(bench, Sound with { Demonstrations = [new(bench.Demonstrations[0], turned - 1)] }));
+        Assert.DoesNotContain("an oven is seen to while all watch Something", PlanChecker.Faults(bench, Sound with { Demonstrations = [new(bench.Demonstrations[0], turned)] }));
+    }
+
+    [Fact]
     public void Two_weighings_on_one_scale_are_seen()
     {
         var scales = Bench with
