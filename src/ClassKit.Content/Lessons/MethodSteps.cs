@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.BenchPlans;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Sources;
@@ -19,10 +20,25 @@ internal static partial class MethodSteps
         List<(MethodStep Step, int Line)> steps = [.. Lists.Entries(section, problems).Select(entry => (Step: Step(entry.Text, problems)!, entry.Text.Line)).Where(read => read.Step is not null)];
         if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.InOven))
             problems.Add(section.Line, "No step says what the oven is set to", "Write it in the brackets of the step: `(18–20 min, oven 190 °C)`.");
+        CheckWeighing(section, steps, problems.Count == before, problems);
         foreach (var late in steps.Skip(steps.FindLastIndex(read => read.Step.InOven) + 1).Where(read => read.Step.Work.OvenReady && steps.Exists(any => any.Step.InOven)))
             problems.Add(late.Line, $"`{late.Step.Name}` needs the oven ready, and nothing is baked after it", "Write `oven ready` at a step before the bake that the oven is ready for.");
         return [.. steps.Select(read => read.Step)];
     }
+
+    /// <summary>Weighing takes time and a scale, so it is a step, and says so.</summary>
+    private static void CheckWeighing(Section? section, List<(MethodStep Step, int Line)> steps, bool allRead, ProblemList problems)
+    {
+        foreach (var (step, line) in steps.Where(read => Weighs().IsMatch($"{read.Step.Name} {read.Step.Text}") && !OccupiesScale(read.Step)))
+            problems.Add(line, $"`{step.Name}` weighs, and its brackets occupy no scale", "Write `scale` or `small scale` into the brackets: two teams cannot weigh on one at the same moment.");
+        if (section is not null && allRead && !steps.Exists(read => OccupiesScale(read.Step)))
+            problems.Add(section.Line, "No step says when the ingredients are weighed", "Weighing takes time too: `1. **Weigh** (4–6 min, scale, small scale, wait up to 20 min). Everything into bowls.`");
+    }
+
+    private static bool OccupiesScale(MethodStep step) => step.Work.Uses.Any(use => use.Kind == EquipmentKind.Scale || use.Kind == EquipmentKind.SmallScale);
+
+    [GeneratedRegex(@"\bweigh(ed|ing)?\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Weighs();
 
     private static MethodStep? Step(Located item, ProblemList problems)
     {

@@ -56,6 +56,6 @@ public sealed class PriceListReaderTests : IDisposable
         Assert.EndsWith("class/prices.md", problem.File, StringComparison.Ordinal);
 
         File.Delete(Path.Combine(folder, "prices.md"));
-        Complaint.Only(ClassProfileReader.Read(Path.Combine(folder, "class.md")), 17, "There is no file", "Check the spelling");
+        Complaint.Only(ClassProfileReader.Read(Path.Combine(folder, "class.md")), 18, "There is no file", "Check the spelling");
     }
 }

@@ -60,7 +60,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("| Whole milk | 200 |", "| Whole milk | 0 |", "", "The percentage is 0", "above 0")]
     [InlineData("| Whole milk | 200 |", "| Whole milk | |", "", "The cell in the column `%` is empty", "Fill it in")]
     [InlineData("| Whole milk | 200 |", "| Whole milk | 200 | 3 |", "", "The cell `3` has no column", "as many cells")]
-    [InlineData("1. **Warm** (3–5 min, burner). Warm", "1. Warm", "", "This step reads `Warm the milk", "1. **Bake** (18–20 min, oven 190 °C)")]
+    [InlineData("2. **Warm** (3–5 min, burner). Warm", "2. Warm", "", "This step reads `Warm the milk", "1. **Bake** (18–20 min, oven 190 °C)")]
     [InlineData("(3–5 min, burner)", "(5–3 min, burner)", "", "The duration is `5–3 min`", "shorter time first")]
     [InlineData("(3–5 min, burner)", "(a while)", "", "The duration is `a while`", "`5–8 min`")]
     [InlineData("oven 175 °C", "oven hot", "", "The temperature is `hot`", "a number and its unit")]
@@ -75,7 +75,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("burner", "0 burners", "", "The brackets hold `0 burners`", "Leave out what the step does not take")]
     [InlineData("unattended, keeps", "unatended, keeps", "", "`unatended`, which is not known here", "Did you mean `unattended`?")]
     [InlineData("unattended, keeps", "unattended, 2 people, keeps", "", "`2 people` as well", "Say once how many people")]
-    [InlineData("wait up to 20 min", "wait 20–5 min", "", "The wait is `wait 20–5 min`", "shorter time first")]
+    [InlineData("keeps overnight, wait up to 20 min", "keeps overnight, wait 20–5 min", "", "The wait is `wait 20–5 min`", "shorter time first")]
     [InlineData("oven 175 °C", "oven 175 °C, 80 °C", "", "a second temperature, `80 °C`", "A step has one")]
     [InlineData("(1–2 min). Pierce each", "(1–2 min, oven ready). Pierce each", "", "`Pierce` needs the oven ready", "before the bake")]
     [InlineData("feels neither warm nor cool", "is at {oven_temperature}", "", "`{oven_temperature}` stands for no computed value", "Did you mean `mix_temperature`?")]
@@ -143,6 +143,16 @@ public sealed class LessonFormulaReaderTests : IDisposable
         Assert.Equal((0, true), (Work("Bake hot").People, Work("Bake hot").DoorShut));
         Assert.Equal((3, 2, 0), (Work("Pierce").People, Work("Pierce").OvenPlaces, Work("Pierce").Wait.MaxMinutes));
         Assert.Equal(["2 griddles", "1 mixer"], Work("Pierce").Uses.Select(use => use.ToString()));
+    }
+
+    /// <summary>Every step that takes a scale says so, or two teams are planned to weigh on one.</summary>
+    [Fact]
+    public void A_method_that_weighs_without_a_scale_says_so()
+    {
+        var unweighed = _shipped.Replace(", scale, small scale", "", StringComparison.Ordinal).Replace("2 people, scale", "2 people", StringComparison.Ordinal);
+        Complaint.Only(Read(unweighed.Replace("**Weigh**", "**Weigh out**", StringComparison.Ordinal).Replace("2 people)", "2 people, scale)", StringComparison.Ordinal)),
+            Complaint.LineOf(_shipped, "1. **Weigh**"), "`Weigh out` weighs, and its brackets occupy no scale", "scale");
+        Complaint.Only(Read(unweighed.Replace("**Weigh**", "**Gather**", StringComparison.Ordinal)), Complaint.LineOf(_shipped, "## Method"), "No step says when the ingredients are weighed", "scale, small scale");
     }
 
     [Fact]

@@ -42,7 +42,7 @@ public sealed class LessonReaderTests : IDisposable
 
         Assert.Equal((10, 20, 5), (lesson.SetAside.SetupMinutes, lesson.SetAside.TastingMinutes, lesson.SetAside.CleanupMinutes));
         Assert.Equal(("Filling a hot tin", 3, "popovers", "Fill"), (lesson.Demonstrations[1].Name, lesson.Demonstrations[1].Minutes, lesson.Demonstrations[1].FormulaId, lesson.Demonstrations[1].StepName));
-        Assert.StartsWith("One carries, one pours", lesson.Demonstrations[1].Text, StringComparison.Ordinal);
+        Assert.StartsWith("A rehearsal with a cold tin", lesson.Demonstrations[1].Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class LessonReaderTests : IDisposable
 
     [Theory]
     [InlineData("- **Batter buns: Mix.**", "- **Batter bun: Mix.**", "", "`Batter bun` is not a bread of this lesson", "Did you mean `Batter buns`?")]
-    [InlineData("- **Batter buns: Mix.**", "- **Batter buns: Mixing it.**", "", "Batter buns has no step `Mixing it`", "Known here: Warm, Mix")]
+    [InlineData("- **Batter buns: Mix.**", "- **Batter buns: Mixing it.**", "", "Batter buns has no step `Mixing it`", "Known here: Weigh, Warm, Mix")]
     [InlineData("{popovers.height}", "{popovers.hight}", "", "`{popovers.hight}` stands for no computed value", "Did you mean `popovers.height`?")]
     [InlineData("{popovers.height}", "{popover.height}", "", "`{popover.height}` stands for no computed value", "Did you mean `popovers.height`?")]
     [InlineData("{popovers.height}", "{heights}", "", "`{heights}` stands for no computed value", "Known here: students, teams")]
@@ -87,8 +87,16 @@ public sealed class LessonReaderTests : IDisposable
     [InlineData("setup: 10 min", "set-up: 10 min", "", "`set-up` is not a key", "Did you mean `setup`?")]
     [InlineData("before Popovers: Pierce", "before Popovers: Peirce", "", "Popovers has no step `Peirce`", "Did you mean `Pierce`?")]
     [InlineData("before Popovers: Pierce", "before Popover: Pierce", "", "`Popover` is not a bread", "Did you mean `Popovers`?")]
-    [InlineData("(3 min, before Popovers: Fill)", "(3 min, Popovers: Fill)", "", "This demonstration reads `**Filling a hot tin**", "before Batter buns: Stir down")]
-    [InlineData("(3 min, before Popovers: Fill)", "(0 min, before Popovers: Fill)", "", "takes 0 min", "how long")]
+    [InlineData("(3 min, before Popovers: Fill, scale, no oven)", "(3 minutes)", "", "This demonstration reads `**Filling a hot tin**", "before Batter buns: Stir down")]
+    [InlineData("(3 min, before Popovers: Fill, scale, no oven)", "(3 min, Popovers: Fill, no oven)", "", "The demonstration's brackets hold `Popovers: Fill`", "before Popovers: Fill")]
+    [InlineData("(3 min, before Popovers: Fill, scale, no oven)", "(0 min, before Popovers: Fill, no oven)", "", "takes 0 min", "how long")]
+    [InlineData("(3 min, before Popovers: Fill, scale, no oven)", "(3 min, before Popovers: Fill)", "", "names an oven, and its brackets occupy none", "oven 220 °C, bakes 35 min")]
+    [InlineData("(3 min, before Popovers: Fill, scale, no oven)", "(3 min, before Popovers: Fill, oven 220 °C)", "", "do not say both how hot and how long", "bakes 35 min", 2)]
+    [InlineData("(3 min, before Popovers: Fill, scale, no oven)", "(3 min, before Popovers: Fill, oven 220 °C, bakes 2 min)", "", "what it bakes 2 min", "at least as long", 2)]
+    [InlineData("(3 min, before Popovers: Fill, scale, no oven)", "(3 min, before Popovers: Fill, oven 220 °C, bakes 35 min)", "", "no ingredients are weighed out", "*Ingredients:")]
+    [InlineData("(3 min, before Batter buns: Warm, burner)", "(3 min, before Batter buns: Warm)", "", "names a pan, and its brackets occupy no burner", "Write `burner`")]
+    [InlineData("250 g Whole milk", "some Whole milk", "", "ingredients hold `some Whole milk`", "250 g Whole milk")]
+    [InlineData("250 g Whole milk", "250 g Hole milk", "", "`Hole milk` is not an ingredient", "Did you mean `Whole milk`?")]
     [InlineData("| Sign | Cause | Cure |", "| Sign | Reason | Cure |", "", "The table has no column `Cause`", "Sign, Cause, Cure", 2)]
     public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
     {
