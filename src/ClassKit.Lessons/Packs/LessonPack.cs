@@ -75,7 +75,7 @@ public sealed record LessonPack(
             cards.Add(card);
             comparison.Add(compared);
         }
-        if (!RequisitionLine.Priced(RequisitionLine.For(cards), profile.Prices).TryGet(out var requisition, out why))
+        if (!RequisitionLine.Priced(RequisitionLine.For(cards, lesson.Demonstrations), profile.Prices).TryGet(out var requisition, out why))
             return why;
         return new LessonPack(
             lesson,
@@ -97,7 +97,7 @@ public sealed record LessonPack(
     {
         ArgumentNullException.ThrowIfNull(formulaIds);
         var cards = Cards.Select(card => card with { Loads = formulaIds.Contains(card.Formula.Formula.Id) ? 1 : Class.Teams }).ToList();
-        return this with { Cards = cards, Requisition = RequisitionLine.Priced(RequisitionLine.For(cards), Class.Prices).Value };
+        return this with { Cards = cards, Requisition = RequisitionLine.Priced(RequisitionLine.For(cards, Lesson.Demonstrations), Class.Prices).Value };
     }
 
     private static Impossibility InFormula(LessonFormula formula, Impossibility why) => why with { Message = $"{formula.Formula.Title}: {why.Message}" };

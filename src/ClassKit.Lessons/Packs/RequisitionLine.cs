@@ -15,17 +15,29 @@ public sealed record RequisitionLine(
     HouseholdMeasure? Household,
     string? PoundsAndOunces)
 {
+    /// <summary>How much of it the demonstrations take; it is in <see cref="Mass"/>.</summary>
+    public Mass Shown { get; init; }
+
     /// <summary>What to buy for it; null where there is no price.</summary>
     public Purchase? Purchase { get; init; }
 
-    internal static IReadOnlyList<RequisitionLine> For(IReadOnlyList<FormulaCard> cards) =>
-    [
-        .. cards
+    internal static IReadOnlyList<RequisitionLine> For(IReadOnlyList<FormulaCard> cards, IReadOnlyList<LessonDemonstration> demonstrations)
+    {
+        var shown = demonstrations.SelectMany(each => each.Ingredients).ToLookup(line => line.Ingredient.Id);
+        IReadOnlyList<RequisitionLine> weighed =
+        [
+            .. cards
             .SelectMany(card => card.Batch.Lines.Select(line => (card.Formula, line.Ingredient, Mass: Times(Larger(line), card.Loads)))
                 .Concat(card.Surfaces.Select(taken => (card.Formula, taken.Surface.Ingredient, Mass: Times(taken.Mass, card.Loads)))))
             .GroupBy(use => use.Ingredient.Id)
-            .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Formula.Formula.Id).Select(of => new RequisitionUse(of.First().Formula, Sum(of.Select(use => use.Mass))))])),
-    ];
+            .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Formula.Formula.Id).Select(of => new RequisitionUse(of.First().Formula, Sum(of.Select(use => use.Mass))))], default)),
+        ];
+        return
+        [
+            .. weighed.Select(line => Line(line.Ingredient, line.Uses, Sum(shown[line.Ingredient.Id].Select(each => each.Mass)))),
+            .. shown.Where(lines => weighed.All(line => line.Ingredient.Id != lines.Key)).Select(lines => Line(lines.First().Ingredient, [], Sum(lines.Select(each => each.Mass)))),
+        ];
+    }
 
     /// <summary>The lines with what to buy, or why one cannot be bought.</summary>
     internal static Computed<IReadOnlyList<RequisitionLine>> Priced(IReadOnlyList<RequisitionLine> lines, PriceList? prices)
@@ -46,10 +58,10 @@ public sealed record RequisitionLine(
     /// <summary>What the scale cannot show is bought all the same.</summary>
     private static Mass Larger(BatchLine line) => line.IsBelowScale ? line.Exact : line.Weighed;
 
-    private static RequisitionLine Line(Ingredient ingredient, IReadOnlyList<RequisitionUse> uses)
+    private static RequisitionLine Line(Ingredient ingredient, IReadOnlyList<RequisitionUse> uses, Mass shown)
     {
-        var mass = Sum(uses.Select(use => use.Mass));
-        return new(ingredient, mass, uses, HouseholdMeasures.ToBuy(ingredient, mass), CardLine.Ounces(mass));
+        var mass = Sum(uses.Select(use => use.Mass).Append(shown));
+        return new(ingredient, mass, uses, HouseholdMeasures.ToBuy(ingredient, mass), CardLine.Ounces(mass)) { Shown = shown };
     }
 
     /// <summary>In decimal, so that six times 6.7 g are 40.2 g.</summary>

@@ -11,17 +11,20 @@ namespace ClassKit.Lessons;
 /// <param name="For">The steps that use it, each as bread and step.</param>
 public sealed record SharedPlaces(EquipmentKind Kind, int AtOnce, int From, int To, int? InKitchen, IReadOnlyList<StepOfBread> For)
 {
+    /// <summary>The demonstrations that use it, by name.</summary>
+    public IReadOnlyList<string> ForDemonstrations { get; init; } = [];
+
     /// <summary>Every kind that a plan uses, in alphabetical order.</summary>
     public static IReadOnlyList<SharedPlaces> Of(BenchPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var uses = plan.Steps.SelectMany((step, at) => Method(plan, step).Uses.Select(use => (use.Kind, use.Count, Step: step, Until: Leaves(plan, at)))).ToList();
-        return
-        [
-            .. uses.GroupBy(use => use.Kind).OrderBy(kind => kind.Key.One, StringComparer.Ordinal)
-                .Select(kind => Peak(kind.Key, [.. kind.Select(use => (use.Count, use.Step.Start, use.Until))], plan, [.. kind.Select(use => new StepOfBread(use.Step.Load.Bread, use.Step.Step)).Distinct()])),
-        ];
+        var uses = plan.Steps.SelectMany((step, at) => Method(plan, step).Uses.Select(use => new Use(use, step.Start, Leaves(plan, at), new(step.Load.Bread, step.Step), "")))
+            .Concat(plan.Demonstrations.SelectMany(shown => shown.Demonstration.Uses.Select(use => new Use(use, shown.Start, shown.End, null, shown.Demonstration.Name)))).ToList();
+        return [.. uses.GroupBy(use => use.Of.Kind).OrderBy(kind => kind.Key.One, StringComparer.Ordinal).Select(kind => Peak(kind.Key, [.. kind], plan))];
     }
+
+    /// <summary>Some pieces in use from one minute to another, for a step or for a demonstration.</summary>
+    private sealed record Use(EquipmentCount Of, int From, int To, StepOfBread? Step, string Demonstration);
 
     private static BenchStep Method(BenchPlan plan, PlannedStep step) => plan.Class.Breads[step.Load.Bread].Steps[step.Step];
 
@@ -33,12 +36,15 @@ public sealed record SharedPlaces(EquipmentKind Kind, int AtOnce, int From, int 
         return isLast || Method(plan, step).IsHandsOn ? step.End : plan.Steps[at + 1].Start;
     }
 
-    private static SharedPlaces Peak(EquipmentKind kind, IReadOnlyList<(int Count, int From, int To)> uses, BenchPlan plan, IReadOnlyList<StepOfBread> steps)
+    private static SharedPlaces Peak(EquipmentKind kind, IReadOnlyList<Use> uses, BenchPlan plan)
     {
         var (from, most) = uses.Select(use => use.From).Distinct().Order().Select(minute => (minute, InUse(uses, minute))).MaxBy(moment => moment.Item2);
         var to = uses.Select(use => use.To).Where(end => end > from).Order().First(end => InUse(uses, end) != most);
-        return new(kind, most, from, to, plan.Class.CountOf(kind), steps);
+        return new(kind, most, from, to, plan.Class.CountOf(kind), [.. uses.Select(use => use.Step).OfType<StepOfBread>().Distinct()])
+        {
+            ForDemonstrations = [.. uses.Select(use => use.Demonstration).Where(name => name.Length > 0).Distinct()],
+        };
     }
 
-    private static int InUse(IReadOnlyList<(int Count, int From, int To)> uses, int minute) => uses.Where(use => use.From <= minute && minute < use.To).Sum(use => use.Count);
+    private static int InUse(IReadOnlyList<Use> uses, int minute) => uses.Where(use => use.From <= minute && minute < use.To).Sum(use => use.Of.Count);
 }

@@ -12,6 +12,9 @@ internal enum BarKind
     /// <summary>It is in the oven: hatched.</summary>
     Oven,
 
+    /// <summary>An oven with nothing in it, on its way to its heat: a broken frame.</summary>
+    Empty,
+
     /// <summary>The instructor shows something: a frame with dots.</summary>
     Shown,
 }

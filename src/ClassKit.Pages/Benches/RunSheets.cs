@@ -1,4 +1,3 @@
-using ClassKit.Baking;
 using ClassKit.BenchPlans;
 using ClassKit.Lessons;
 using ClassKit.Pages.Numbers;
@@ -16,9 +15,9 @@ internal static class RunSheets
     public static IReadOnlyList<RunEntry> Instructor(BenchPlan plan, UnitSystem units) =>
         Sorted(
         [
-            .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Show: {shown.Demonstration.Name}", "", shown.End, "to all teams", true)),
+            .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Show: {shown.Demonstration.Name}", "", shown.End, string.Join(", ", ["to all teams", .. shown.Demonstration.Uses.Select(use => use.ToString())]), true)),
             .. plan.Shifts.Select((shift, at) => Begin(plan, shift, at)),
-            .. Enumerable.Range(1, plan.Class.Ovens.Count).SelectMany(oven => Oven(plan, oven, units)),
+            .. OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, units)),
             .. Steps(plan, Maker.Instructor, units),
             .. Ends(plan),
         ]);
@@ -55,32 +54,31 @@ internal static class RunSheets
         return new(first.Start, who, plan.Class.Breads[first.Load.Bread].Name, null, BenchText.Teams(shift.Makers), true);
     }
 
-    /// <summary>Setting an oven, and each bake that goes in and comes out.</summary>
-    private static IEnumerable<RunEntry> Oven(BenchPlan plan, int oven, UnitSystem units)
+    /// <summary>Setting an oven, each bake that goes in, and switching it off.</summary>
+    private static IEnumerable<RunEntry> Oven(BenchPlan plan, OvenCourse course, UnitSystem units)
     {
-        var dial = (Temperature?)null;
-        var free = 0;
-        foreach (var bake in OvenUses.Of(plan, oven))
+        var before = (OvenSpan?)null;
+        foreach (var span in course.Spans)
         {
-            var name = plan.Class.Breads[bake.Bread].Name;
-            if (dial != bake.From)
+            if (before?.Dial != span.Dial)
             {
-                // From cold it is set in time and not sooner; between two bakes as soon as the first is out.
-                var when = dial is null ? Math.Max(0, bake.Start - plan.Class.Ovens.HeatUpMinutes) : free;
-                yield return new(when, $"Set oven {oven} to {KitchenText.Oven(bake.From, units)}", name, null, dial is null ? "from cold" : "", true);
+                var heat = KitchenText.Oven(span.Dial, units);
+                var goesOn = before is not null && span.Inside.Any(before.Inside.Contains);
+                var next = course.Spans.First(later => later.From >= span.From && !later.IsEmpty);
+                yield return new(span.From, goesOn ? $"Turn oven {course.Oven} to {heat}" : $"Set oven {course.Oven} to {heat}", Names(plan, next.Breads), null, before is null ? "from cold" : goesOn ? "with the bread in it" : "", true);
             }
-            yield return new(bake.Start, $"Into oven {oven}", name, bake.End, BenchText.Teams(bake.Makers), false);
-            dial = bake.From;
-            foreach (var stage in bake.Stages)
+            foreach (var bread in span.Breads)
             {
-                var heat = plan.Class.Breads[bake.Bread].Steps[stage.Step].Oven!.Temperature;
-                if (heat != dial)
-                    yield return new(stage.Start, $"Turn oven {oven} to {KitchenText.Oven(heat, units)}", name, null, "door stays shut", true);
-                dial = heat;
+                var came = span.MakersOf(bread).Where(maker => before?.Inside.Contains(new(maker, bread)) != true).ToList();
+                if (came.Count > 0)
+                    yield return new(span.From, $"Into oven {course.Oven}", Names(plan, [bread]), course.Spans.Last(later => later.Inside.Contains(new(came[0], bread))).To, BenchText.Teams(came), false);
             }
-            free = Math.Max(free, bake.End);
+            before = span;
         }
+        yield return new(course.Spans[^1].To, $"Switch oven {course.Oven} off", "", null, "", true);
     }
+
+    private static string Names(BenchPlan plan, IReadOnlyList<int> breads) => string.Join(", ", breads.Select(bread => plan.Class.Breads[bread].Name));
 
     private static IEnumerable<RunEntry> Ends(BenchPlan plan)
     {

@@ -41,11 +41,18 @@ internal static class Timeline
     private static IEnumerable<TimelineRow> Ovens(BenchPlan plan, UnitSystem units)
     {
         var heading = "Ovens";
-        foreach (var oven in plan.Steps.Where(step => step.Oven is not null).GroupBy(step => step.Oven!.Value).OrderBy(steps => steps.Key))
+        foreach (var course in OvenCourse.Of(plan))
         {
-            var bakes = OvenUses.Of(plan, oven.Key);
-            yield return new(heading, $"Oven {oven.Key}", [.. bakes.Select(bake => new TimelineBar($"{KitchenText.Oven(bake.From, units)} {plan.Class.Breads[bake.Bread].Name}", "", bake.Start, bake.End, BarKind.Oven))]);
+            yield return new(heading, $"Oven {course.Oven}", [.. course.Spans.Select((span, at) => Bar(span, at > 0 ? course.Spans[at - 1] : null, plan, units))]);
             heading = "";
         }
+    }
+
+    /// <summary>The heat wherever it changes, and the bread wherever it goes in.</summary>
+    private static TimelineBar Bar(OvenSpan span, OvenSpan? before, BenchPlan plan, UnitSystem units)
+    {
+        var heat = before?.Dial == span.Dial ? "" : KitchenText.Oven(span.Dial, units);
+        var breads = string.Join(", ", span.Breads.Where(bread => before is null || !before.Breads.Contains(bread)).Select(bread => plan.Class.Breads[bread].Name));
+        return new($"{heat} {breads}".Trim(), "", span.From, span.To, span.IsEmpty ? BarKind.Empty : BarKind.Oven);
     }
 }

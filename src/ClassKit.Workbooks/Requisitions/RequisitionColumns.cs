@@ -1,7 +1,7 @@
 namespace ClassKit.Workbooks;
 
 /// <summary>Where the columns of a requisition stand: the ingredient, one for each bread, then the rest.</summary>
-internal sealed class RequisitionColumns(int breads)
+internal sealed class RequisitionColumns(int breads, bool isShown)
 {
     public int Needed => breads + 2;
 
@@ -23,7 +23,10 @@ internal sealed class RequisitionColumns(int breads)
 
     public int Allergens => breads + 11;
 
-    public int Last => Allergens;
+    /// <summary>What the demonstrations take; null where they take nothing.</summary>
+    public int? Shown => isShown ? breads + 12 : null;
+
+    public int Last => Shown ?? Allergens;
 
     /// <summary>The column of a bread, counted from 0.</summary>
     public static int Bread(int index) => index + 2;

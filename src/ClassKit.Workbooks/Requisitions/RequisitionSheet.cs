@@ -26,7 +26,7 @@ internal sealed class RequisitionSheet
     private RequisitionSheet(IXLWorksheet sheet, LessonPack pack)
     {
         (_sheet, _pack) = (sheet, pack);
-        _columns = new(pack.Cards.Count);
+        _columns = new(pack.Cards.Count, pack.Requisition.Any(line => line.Shown.Grams > 0));
         _mass = SheetMass.For(pack.Class.Units);
         _last = First + Math.Max(pack.Requisition.Count, 1) - 1;
     }
@@ -87,6 +87,7 @@ internal sealed class RequisitionSheet
         HeadCell(_columns.ToPay, $"To pay{InCurrency}", 11);
         HeadCell(_columns.Used, $"Baked of it{InCurrency}", 13);
         HeadCell(_columns.Allergens, "Allergens, labels read besides", 24, isNumber: false);
+        if (_columns.Shown is { } shown) HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 14);
         _sheet.Range(Head, 1, Head, _columns.Last).AsTableHead();
         _sheet.Row(Head).Height = 49;
         _sheet.SheetView.Freeze(Head, 1);
@@ -116,7 +117,8 @@ internal sealed class RequisitionSheet
                 Amount(row, RequisitionColumns.Bread(index), _mass.Of((double)((decimal)use.Mass.Grams / card.Loads)), "#,##0.##");
         }
 
-        Formula(row, _columns.Needed, $"SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll})*(1+$B${Extra})", "#,##0.#");
+        Formula(row, _columns.Needed, $"(SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll}){Shown(row)})*(1+$B${Extra})", "#,##0.#");
+        if (_columns.Shown is { } shown && line.Shown.Grams > 0) Amount(row, shown, _mass.Of(line.Shown.Grams), "#,##0.##");
         Input(row, _columns.OnHand, 0, "#,##0");
         _sheet.Cell(row, _columns.Pack).SetText(line.Purchase?.Pack.Name ?? "").Style.Alignment.Indent = 1;
         Input(row, _columns.Holds, line.Purchase is { } purchase ? _mass.Of(purchase.Pack.Mass.Grams) : null, "#,##0.#");
@@ -130,6 +132,9 @@ internal sealed class RequisitionSheet
         Formula(row, _columns.Used, $"IF(AND(N({holds})>0,ISNUMBER({price})),{needed}/{holds}*{price},\"\")", "#,##0.00");
         _sheet.Cell(row, _columns.Allergens).SetText(AllergyText.Of(line.Ingredient)).Style.Alignment.Indent = 1;
     }
+
+    /// <summary>What is shown is shown once, however many teams there are.</summary>
+    private string Shown(int row) => _columns.Shown is { } shown ? $"+N({At(shown, row)})" : "";
 
     private void WriteSums()
     {

@@ -174,7 +174,7 @@ internal sealed class PlanChecker
     private void OvenIsTold(int oven, int minute, double dial, PlannedStep[] inside, bool isOn)
     {
         var told = _told.FirstOrDefault(course => course.Oven == oven)?.Spans.Where(span => span.From <= minute && minute < span.To).ToArray() ?? [];
-        if (told.Length != (isOn ? 1 : 0) || (isOn && (Math.Abs(told[0].Dial.Celsius - dial) > 1e-9 || !told[0].Inside.ToHashSet().SetEquals(inside))))
+        if (told.Length != (isOn ? 1 : 0) || (isOn && (Math.Abs(told[0].Dial.Celsius - dial) > 1e-9 || !told[0].Inside.ToHashSet().SetEquals(inside.Select(step => step.Load)))))
             Fault($"oven {oven} is not what the plan tells of it");
     }
 

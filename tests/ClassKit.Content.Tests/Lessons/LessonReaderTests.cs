@@ -95,8 +95,8 @@ public sealed class LessonReaderTests : IDisposable
     [InlineData("(3 min, before Popovers: Fill, scale, no oven)", "(3 min, before Popovers: Fill, oven 220 °C, bakes 2 min)", "", "what it bakes 2 min", "at least as long", 2)]
     [InlineData("(3 min, before Popovers: Fill, scale, no oven)", "(3 min, before Popovers: Fill, oven 220 °C, bakes 35 min)", "", "no ingredients are weighed out", "*Ingredients:")]
     [InlineData("(3 min, before Batter buns: Warm, burner)", "(3 min, before Batter buns: Warm)", "", "names a pan, and its brackets occupy no burner", "Write `burner`")]
-    [InlineData("250 g Whole milk", "some Whole milk", "", "ingredients hold `some Whole milk`", "250 g Whole milk")]
-    [InlineData("250 g Whole milk", "250 g Hole milk", "", "`Hole milk` is not an ingredient", "Did you mean `Whole milk`?")]
+    [InlineData("100 g Whole milk", "some Whole milk", "", "ingredients hold `some Whole milk`", "250 g Whole milk")]
+    [InlineData("100 g Whole milk", "100 g Hole milk", "", "`Hole milk` is not an ingredient", "Did you mean `Whole milk`?")]
     [InlineData("| Sign | Cause | Cure |", "| Sign | Reason | Cure |", "", "The table has no column `Cause`", "Sign, Cause, Cure", 2)]
     public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
     {

@@ -1,22 +1,29 @@
+using System.Text.RegularExpressions;
 using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Consistency;
 
 /// <summary>Every ingredient, summed over all that names it: the cards that teams weigh from, the page and the workbook that the class orders from.</summary>
-public sealed class IngredientSumTests
+public sealed partial class IngredientSumTests
 {
     private const int Teams = 6;
     private const int Breads = 3;
 
-    /// <summary>What the six teams weigh, by the numbers printed on their cards.</summary>
+    /// <summary>What is weighed out for demonstrations, by the instructor's table of the station lists.</summary>
+    private static readonly Dictionary<string, decimal> Shown = BuiltPack.Demo["stations.html"].QuerySelectorAll("#instructor ~ table")[0].QuerySelectorAll("tbody td:nth-child(3)")
+        .SelectMany(cell => ShownAmount().Matches(cell.Words())).GroupBy(match => match.Groups["name"].Value, StringComparer.OrdinalIgnoreCase)
+        .ToDictionary(matches => matches.Key, matches => matches.Sum(match => decimal.Parse(match.Groups["grams"].Value, System.Globalization.CultureInfo.InvariantCulture)), StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>What the six teams weigh, by the numbers printed on their cards, and what is shown besides.</summary>
     private static readonly Dictionary<string, decimal> Weighed = BuiltPack.Demo["formula-cards.html"].QuerySelectorAll(".card table tbody tr")
         .GroupBy(row => row.QuerySelector("th")!.Words(), row => row.QuerySelector("strong")!.Grams())
-        .ToDictionary(rows => rows.Key, rows => rows.Sum() * Teams);
+        .ToDictionary(rows => rows.Key, rows => rows.Sum() * Teams + Shown.GetValueOrDefault(rows.Key));
 
     [Fact]
     public void What_the_teams_weigh_is_what_is_bought()
     {
         Assert.NotEmpty(Weighed);
+        Assert.Equal(3, Shown.Count);
         Assert.Equal(Sorted(Weighed), Sorted(BuiltPack.Demo["requisition.html"].RowsBelow("buy").ToDictionary(row => row.QuerySelector("th")!.Words(), row => row.QuerySelector("strong")!.Grams())));
     }
 
@@ -27,7 +34,7 @@ public sealed class IngredientSumTests
         Assert.Equal(Sorted(Weighed), Sorted(rows.ToDictionary(row => row.QuerySelector("th")!.Words(), row => row.QuerySelector("strong")!.Grams())));
         Assert.All(rows, row => Assert.Equal(
             row.QuerySelector("strong")!.Grams(),
-            row.QuerySelectorAll("td").Take(Breads).Where(cell => cell.Words() != "–").Sum(cell => cell.Grams())));
+            row.QuerySelectorAll("td").Take(Breads + 1).Where(cell => cell.Words() != "–").Sum(cell => cell.Grams())));
     }
 
     [Fact]
@@ -53,6 +60,9 @@ public sealed class IngredientSumTests
                 Sorted(taken));
         }
     }
+
+    [GeneratedRegex(@"(?<grams>[0-9.]+) g of (?<name>[^,]+)")]
+    private static partial Regex ShownAmount();
 
     private static IEnumerable<(string, decimal)> Sorted(Dictionary<string, decimal> amounts) =>
         amounts.Select(amount => (amount.Key, amount.Value)).OrderBy(amount => amount.Key, StringComparer.Ordinal);

@@ -1,0 +1,109 @@
+using System.Globalization;
+using AngleSharp.Dom;
+using ClassKit.Baking;
+using ClassKit.BenchPlans;
+using ClassKit.Pages.Tests.Samples;
+
+namespace ClassKit.Pages.Tests.Benches;
+
+/// <summary>No label of the drawing overprints another one, nor a bar that it does not stand on.</summary>
+/// <remarks>Boxes are reckoned from the drawing itself, at its narrowest of 640 pixels and at a wide 1200, with 6.6 pixels a letter of 13 pixels: the mean of common sans-serif faces, from memory.</remarks>
+public sealed class TimelineGeometryTests
+{
+    private const double Letter = 6.6;
+
+    private sealed record Box(string Name, double Left, double Right, double Top, double Bottom)
+    {
+        public bool Meets(Box other) => Left < other.Right - 0.5 && other.Left < Right - 0.5 && Top < other.Bottom - 0.5 && other.Top < Bottom - 0.5;
+
+        public bool IsWithin(Box other) => Left >= other.Left - 0.5 && Right <= other.Right + 0.5 && Top >= other.Top - 0.5 && Bottom <= other.Bottom + 0.5;
+    }
+
+    [Theory]
+    [InlineData(640)]
+    [InlineData(1200)]
+    public void Nothing_overprints_anything_in_the_plan_of_the_demo_lesson(double width) => Assert.Empty(Overprints(SamplePack.Pack.Bench!.Plan!, width));
+
+    /// <summary>One oven that bakes often and briefly, and demonstrations one after the other.</summary>
+    [Fact]
+    public void Nothing_overprints_anything_in_hundreds_of_crowded_plans()
+    {
+        for (var seed = 0; seed < 300; seed++)
+        {
+            var plan = Crowded(new Random(seed));
+            foreach (var width in new[] { 640.0, 1200.0 })
+            {
+                var faults = Overprints(plan, width);
+                Assert.True(faults.Count == 0, $"seed {seed}, {width}: {string.Join("; ", faults.Take(3))}");
+            }
+        }
+    }
+
+    [Fact]
+    public void Overprinting_would_be_seen()
+    {
+        var one = new Box("one", 0, 50, 0, 13);
+        Assert.True(one.Meets(new("other", 40, 90, 5, 18)));
+        Assert.False(one.Meets(new("beside", 55, 90, 5, 18)));
+    }
+
+    private static BenchPlan Crowded(Random random)
+    {
+        double[] heats = [160, 175, 190, 220];
+        var breads = new List<BenchBread>();
+        var steps = new List<PlannedStep>();
+        var minute = random.Next(0, 30);
+        while (minute < 100)
+        {
+            var load = new BenchLoad(Maker.OfTeam(1), breads.Count);
+            var method = new List<BenchStep>();
+            for (var stage = random.Next(1, 3); stage > 0; stage--)
+            {
+                var length = random.Next(1, 30);
+                steps.Add(new(load, method.Count, minute, minute + length, 1));
+                method.Add(new("Bake", length, length) { People = 0, Oven = new(Temperature.FromCelsius(heats[random.Next(heats.Length)]), 1, true) });
+                minute += length;
+            }
+            breads.Add(new($"bread_{breads.Count}", random.Next(2) == 0 ? "Buttermilk muffins" : "Buns", method));
+            minute += random.Next(0, 15);
+        }
+        var time = new ClassTime(minute + 20, random.Next(0, 12), random.Next(1, 12), random.Next(1, 8));
+        var shown = new List<PlannedDemonstration>();
+        for (var start = random.Next(0, 20); start < 60; start += random.Next(2, 20))
+            shown.Add(new(new($"Shown {shown.Count}", 2, null), start));
+        var bench = new BenchClass(time, 1, 2, [], new(1, 1, random.Next(0, 20), OvenBank.UsualWarming, OvenBank.UsualCooling), breads, [.. shown.Select(each => each.Demonstration)]);
+        return new(bench, [new([Maker.OfTeam(1)])], steps, shown);
+    }
+
+    private static List<string> Overprints(BenchPlan plan, double width)
+    {
+        var page = Html.Parse(HtmlPages.Pack(SamplePack.Pack with { Bench = SamplePack.Pack.Bench! with { Plan = plan } }).Single(page => page.FileName == "bench-plan.html").Html);
+        var drawing = page.QuerySelector("svg.timeline")!;
+        var texts = drawing.QuerySelectorAll("text").Select(text => Text(text, width)).ToList();
+        var bars = drawing.QuerySelectorAll("rect.seg").Select(bar => Bar(bar, width)).ToList();
+        Assert.NotEmpty(texts);
+        return
+        [
+            .. texts.SelectMany((one, at) => texts.Skip(at + 1).Where(one.Meets).Select(other => $"{one.Name} over {other.Name}")),
+            .. texts.SelectMany(text => bars.Where(bar => text.Meets(bar) && !text.IsWithin(bar)).Select(bar => $"{text.Name} over a bar at {bar.Left:0}")),
+            .. texts.Where(text => text.Left < -0.5 || text.Right > width + 0.5).Select(text => $"{text.Name} off the drawing"),
+        ];
+    }
+
+    private static Box Text(IElement text, double width)
+    {
+        var words = text.TextContent.Trim();
+        var (length, x) = (words.Length * Letter, Percent(text, "x", width) + Number(text, "dx"));
+        var left = text.GetAttribute("text-anchor") switch { "middle" => x - length / 2, "end" => x - length, _ => x };
+        // Ascent and descent of a line of 13 pixels.
+        return new(words, left, left + length, Number(text, "y") - 10, Number(text, "y") + 3);
+    }
+
+    private static Box Bar(IElement bar, double width) =>
+        new("bar", Percent(bar, "x", width), Percent(bar, "x", width) + Percent(bar, "width", width), Number(bar, "y"), Number(bar, "y") + Number(bar, "height"));
+
+    private static double Percent(IElement element, string name, double width) =>
+        element.GetAttribute(name) is { } value && value.EndsWith('%') ? double.Parse(value.TrimEnd('%'), CultureInfo.InvariantCulture) / 100 * width : Number(element, name);
+
+    private static double Number(IElement element, string name) => element.GetAttribute(name) is { } value ? double.Parse(value, CultureInfo.InvariantCulture) : 0;
+}
