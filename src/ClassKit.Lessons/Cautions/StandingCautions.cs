@@ -112,7 +112,7 @@ public static class StandingCautions
         Hazard.Mixer => new("Mixer", "Hands, hair and tools out of the bowl while it turns.", "common practice, no source"),
         Hazard.Balloon => new("Balloons", "Many are of latex, to which people can be allergic, and no food label names it: ask first, or use a nitrile glove. It may burst: faces away.", "common practice, no source"),
         Hazard.Probe => new("Probes", "Cleaned and sanitised before each use, and always between raw and baked.", "FDA Food Code 4-602.11 and 4-702.11, from memory"),
-        Hazard.FirstAid => new("A burn", "At once under cool running water for 20 minutes, rings and watches off, nothing else on it; then call the first-aider.", "British Burn Association, First Aid Clinical Practice Guidelines (2018)"),
+        Hazard.FirstAid => new("First aid for a burn", "At once under cool running water for 20 minutes, rings and watches off, nothing else on it; then call the first-aider.", "British Burn Association, First Aid Clinical Practice Guidelines (2018)"),
         Hazard.Holding => new(
             "Holding",
             FormattableString.Invariant($"Served warm later, it is held at {Hot.Celsius:0} °C ({Hot.Fahrenheit:0} °F) or above; cold, at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below; what has stood in between for 4 hours is thrown away. Some local codes ask for 60 °C (140 °F)."),

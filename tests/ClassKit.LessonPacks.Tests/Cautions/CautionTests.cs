@@ -48,6 +48,40 @@ public sealed class CautionTests
         Assert.All(BuiltPack.Mountain["formula-cards.html"].QuerySelectorAll(".card .caution"), caution => Assert.DoesNotMatch("(?i)burner|hot fat", caution.Words()));
     }
 
+    /// <summary>By hand, from what is shown: the kettle warns of scalds and not of the oven, the hot tin of the oven and not of the kettle.</summary>
+    [Theory]
+    [InlineData("Milk for yeast", "burner or open flame, probes, first aid for a burn")]
+    [InlineData("Filling a hot tin", "hot oven and tins, hot fat, first aid for a burn")]
+    [InlineData("A dozen strokes", "raw flour")]
+    [InlineData("Letting out the steam", "hot oven and tins, steam, knives and skewers, first aid for a burn")]
+    [InlineData("A balloon in thin air", "scalds, balloons, first aid for a burn")]
+    [InlineData("Rubbing in", "raw flour")]
+    [InlineData("The probe and the skewer", "knives and skewers, probes")]
+    public void A_demonstration_warns_of_what_it_shows(string name, string mind)
+    {
+        var row = Packs.SelectMany(pack => pack["stations.html"].RowsBelow("instructor")).Single(row => row.QuerySelector("th")!.Words() == name);
+        foreach (var hazard in mind.Split(", "))
+            Assert.Contains(hazard, row.Children[^1].Words(), StringComparison.Ordinal);
+        foreach (var other in new[] { "scalds", "balloons", "hot fat", "mixer" }.Where(other => !mind.Contains(other, StringComparison.Ordinal)))
+            Assert.DoesNotContain(other, row.Children[^1].Words(), StringComparison.Ordinal);
+    }
+
+    /// <summary>British Burn Association, First Aid Clinical Practice Guidelines (2018): cool running tap water for 20 minutes. FDA Food Code 4-602.11 and 4-702.11, from memory.</summary>
+    [Fact]
+    public void First_aid_for_a_burn_and_clean_probes_are_on_every_card_and_their_sources_in_guide_and_handout()
+    {
+        foreach (var sheet in Packs.SelectMany(pack => pack["formula-cards.html"].QuerySelectorAll(".card").Append(pack["guide.html"].Body!).Append(pack["handout.html"].Body!)))
+        {
+            Assert.Contains("under cool running water for 20 minutes", sheet.Words(), StringComparison.Ordinal);
+            Assert.Contains("always between raw and baked", sheet.Words(), StringComparison.Ordinal);
+        }
+        foreach (var page in Packs.SelectMany(pack => new[] { pack["guide.html"], pack["handout.html"] }))
+        {
+            Assert.Contains("British Burn Association", page.Body!.Words(), StringComparison.Ordinal);
+            Assert.Contains("FDA Food Code 4-602.11", page.Body!.Words(), StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void Where_cautions_are_listed_each_names_its_source()
     {
