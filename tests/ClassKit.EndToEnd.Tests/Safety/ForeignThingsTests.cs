@@ -62,7 +62,9 @@ public sealed class ForeignThingsTests : IDisposable
     {
         DealAndGrade();
         string[] followUp = ["follow-up", Dealt, "--graded", Graded, "--out", Out];
-        Twice(followUp, [.. followUp, "--seed", "2"]);
+
+        // With another seed it would be another deal, which is refused.
+        Twice(followUp, followUp);
     }
 
     [Fact]
