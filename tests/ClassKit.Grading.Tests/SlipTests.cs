@@ -73,7 +73,7 @@ public sealed class SlipTests
     [InlineData("temperature", "=3*want-65-65-friction", "you typed 65\u00A0°F, where the sheet has Flour in ")]
     [InlineData("ice", "=water*(tap-(3*75-flour-room-friction))/(tap+112)", "you typed 75\u00A0°F, where the sheet has Dough wanted in ")]
     [InlineData("ice_share", "=ice/water*65%", "you typed 65\u00A0%, where the sheet has Share for the first dough in ")]
-    [InlineData("temperature", "=IF(room=65,87,0)", "something in it is typed")]
+    [InlineData("temperature", "=IF(room=65,87,0)", "it comes to something else than the right method does")]
     public void A_given_typed_into_a_formula_is_named_with_its_cell(string part, string formula, string note)
     {
         var grade = Grade(Solved().Answer(part, formula), part);

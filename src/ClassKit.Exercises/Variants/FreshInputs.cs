@@ -30,6 +30,9 @@ public sealed class FreshInputs
         }
     }
 
+    /// <summary>All that were drawn for the class.</summary>
+    public IReadOnlyList<Variant> All => [.. _pool.Select(fresh => fresh.Variant)];
+
     /// <summary>The variants for a student, none equal to what they were dealt.</summary>
     public IReadOnlyList<Variant> For(IReadOnlyDictionary<string, decimal> dealt, int count = DefaultCount)
     {

@@ -1,5 +1,8 @@
 using System.Globalization;
+<<<<<<< HEAD
 using System.Text.RegularExpressions;
+=======
+>>>>>>> d32c25f (Gather what an answer shows before deciding, and ask for evidence)
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 
@@ -72,14 +75,33 @@ internal static partial class AnswerNotes
         ? "The number is right. A formula was asked for, one that works from the given cells, so the method's share is missing."
         : "Right.";
 
-    /// <summary>The right number by a formula that has numbers typed into it where cells should stand.</summary>
-    public static string NotFollowing(IReadOnlyList<Given> typed, Func<Given, CellAddress> cell, IReadOnlyDictionary<string, decimal> dealt)
+    /// <summary>The right number, whatever is to be said of how it stands in its cell.</summary>
+    public const string RightNumber = "The number is right.";
+
+    /// <summary>The right number by a formula that does not do what the key does when the givens change.</summary>
+    /// <param name="typed">The givens that are found to be typed into it; empty if none are.</param>
+    /// <param name="cell">Where a given stands.</param>
+    /// <param name="dealt">The givens' values.</param>
+    /// <param name="varies">False for a formula that gives the same number whatever is given.</param>
+    public static string NotFollowing(IReadOnlyList<Given> typed, Func<Given, CellAddress> cell, IReadOnlyDictionary<string, decimal> dealt, bool varies)
     {
         const string begin = "The number is right for your sheet, but the formula does not follow when the given numbers change: ";
-        if (typed.Count == 0) return begin + "something in it is typed that should be a cell.";
+        if (typed.Count == 0) return begin + (varies ? "with others it comes to something else than the right method does." : "it comes to the same number whatever they are.");
         var found = typed.Select(given => $"{GivenText.Of(given, dealt[given.Id])}, where the sheet has {given.Label} in {cell(given).Cell}");
         return $"{begin}you typed {string.Join(", and ", found)}. Point to {(typed.Count == 1 ? "that cell" : "those cells")} instead.";
     }
+
+    /// <summary>A formula that makes text of its number.</summary>
+    public static string TextOfFormula(CellValue value) =>
+        $"Your formula makes text of it (“{Shorten(value.ToString())}”), and other cells cannot work with text. Let the formula give the number alone; the unit stands beside the cell.";
+
+    /// <summary>A percentage that its cell holds a hundred times too large.</summary>
+    public static string Scaled(double held) => string.Create(CultureInfo.InvariantCulture,
+        $"Your cell holds {held:0.####}, which other cells take for {held * 100:0.####} %: for {held:0.####} % a cell holds {held / 100:0.######}, so type the sign, {held:0.####}%.");
+
+    /// <summary>A quantity that follows rightly from a slip, and cannot be.</summary>
+    public static string CannotBe(Part part, double value) =>
+        $"But {ResultText.Of(part, value)} cannot be: whenever a result is impossible, something before it is wrong.";
 
     public static string FollowThrough(Part part, IReadOnlyList<Part> wrong, bool methodShown) => methodShown || !part.FormulaAsked
         ? $"The method is right. It carries on the slip in {Parts(wrong)}, which was counted there and not again here."

@@ -4,26 +4,30 @@ using ClassKit.Exercises;
 namespace ClassKit.Grading;
 
 /// <summary>Judges the parts of one exercise in a returned workbook, in order, each with the student's own earlier answers at hand.</summary>
+/// <remarks>First what an answer shows is gathered (<see cref="Evidence"/>), then the kindest finding that it bears out is taken.</remarks>
 internal sealed class ExerciseJudge
 {
     private readonly Exercise _exercise;
     private readonly ReturnedExercise _returned;
     private readonly MarkingScheme _marking;
     private readonly IReadOnlyList<Trial> _trials;
-    private readonly Dictionary<string, Judgement> _judged = [];
+    private readonly IReadOnlyList<Variant> _drawn;
+    private readonly Dictionary<string, JudgedAnswer> _judged = [];
 
     /// <param name="exercise">The exercise as dealt.</param>
     /// <param name="returned">What came back.</param>
     /// <param name="marking">How outcomes become points.</param>
     /// <param name="dealt">The student's own variant.</param>
-    /// <param name="fresh">Other inputs under the same constraints.</param>
+    /// <param name="fresh">Other inputs under the same constraints, to try the answers with.</param>
+    /// <param name="drawn">All inputs drawn for the class: what a part allows does not hang on a student's numbers.</param>
     public ExerciseJudge(
-        Exercise exercise, ReturnedExercise returned, MarkingScheme marking, Variant dealt, IReadOnlyList<Variant> fresh)
+        Exercise exercise, ReturnedExercise returned, MarkingScheme marking, Variant dealt, IReadOnlyList<Variant> fresh, IReadOnlyList<Variant> drawn)
     {
         _exercise = exercise;
         _returned = returned;
         _marking = marking;
         _trials = [new(dealt), .. fresh.Select(variant => new Trial(variant))];
+        _drawn = drawn;
     }
 
     private Trial Dealt => _trials[0];
@@ -33,193 +37,202 @@ internal sealed class ExerciseJudge
 
     private AnswerGrade JudgePart(Part part)
     {
-        var content = _returned.Content(part);
-        var dealt = content is null ? null : _returned.Evaluate(part, Dealt);
-        var judgement = content is null
-            ? new Judgement(Outcome.Blank, null, false, null, AnswerNotes.Blank(_returned.Cell(part)))
-            : Judge(part, content, dealt!);
-        Remember(part, judgement);
+        var earlier = new EarlierAnswers(part, _exercise, _judged);
+        var answer = _returned.Content(part) is { } content ? new TriedAnswer(part, content, _returned, _trials, earlier) : null;
+        var judgement = answer is null ? Blank(part) : Judge(answer, earlier);
+        Remember(part, answer, judgement);
         return new AnswerGrade(
             _exercise, part, judgement.Outcome,
             Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
-            dealt?.Value ?? CellValue.Blank, Dealt.Right.Answers[part.Id],
-            content?.Formula is { } formula ? "=" + formula : null,
-            judgement.Misconception, judgement.Note, OwnEarlierAnswers(part));
+            answer?.Dealt.Value ?? CellValue.Blank, Dealt.Right.Answers[part.Id],
+            answer?.Content.Formula is { } formula ? "=" + formula : null,
+            judgement.Misconception, judgement.Note, earlier.Wrong.ToDictionary(before => before.Id, OwnNumber));
     }
 
-    private Judgement Judge(Part part, CellContent content, Evaluation dealt)
+    private double OwnNumber(Part part) => Dealt.Held.TryGetValue(part.Id, out var held) ? held : Dealt.Meant[part.Id];
+
+    private Judgement Blank(Part part) => new(Outcome.Blank, null, false, null, AnswerNotes.Blank(_returned.Cell(part)));
+
+    private Judgement Judge(TriedAnswer answer, EarlierAnswers earlier)
     {
-        if (dealt.Status != EvaluationStatus.Computed)
-            return new(Outcome.Unsupported, null, false, null, AnswerNotes.Unsupported(dealt));
-        if (Readings(part, content, dealt, instead: false) is { Count: > 0 } readings)
+        if (answer.Dealt.Status != EvaluationStatus.Computed)
+            return new(Outcome.Unsupported, null, false, null, AnswerNotes.Unsupported(answer.Dealt));
+        var evidence = answer.ReadingsOn(answer.AsItStands).Select(reading => EvidenceOf(answer, earlier, reading)).ToList();
+        var judgement = Verdict(answer, earlier, evidence);
+        return judgement with { Note = Remarks(answer, judgement) };
+    }
+
+    /// <summary>The one ordered decision: the kindest finding that the evidence bears out.</summary>
+    private Judgement Verdict(TriedAnswer answer, EarlierAnswers earlier, List<Evidence> evidence) =>
+        FirstOf(evidence, one => AsRight(answer, one))
+        ?? FirstOf(evidence, one => AsFollowThrough(answer, earlier, one))
+        ?? AsRightMethod(answer, earlier)
+        ?? FirstOf(evidence, one => AsMisconception(answer, earlier, one.Reading))
+        ?? (evidence.Count > 0 ? AsIncorrect(answer, earlier, evidence) : AsNoNumber(answer));
+
+    private Evidence EvidenceOf(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
+    {
+        var meant = Dealt.Number(answer.Part.Key, Dealt.MeantBefore(answer.Part));
+        var isRight = Accepts(answer.Part, Dealt.Right.Answers[answer.Part.Id], reading.Dealt) || (earlier.AreRight && Accepts(answer.Part, meant, reading.Dealt));
+        var followsOwn = !isRight && earlier.Wrong.Count > 0
+            && (Accepts(answer.Part, Dealt.Number(answer.Part.Key, Dealt.HeldBefore(answer.Part)), reading.Dealt) || Accepts(answer.Part, meant, reading.Dealt));
+        var method = Method(answer, reading);
+        return new(reading, isRight, followsOwn, method, RoundingIn(answer, reading, method));
+    }
+
+    /// <summary>The first ground on which the answer does what the key does under all trials. A constant does not, nor does a formula that hides a typed given in the tolerance.</summary>
+    private Behaviour? Method(TriedAnswer answer, Reading reading) => !answer.IsFormula || answer.IsTextOfFormula
+        ? null
+        : answer.Grounds.Select(ground => answer.On(ground, reading))
+            .FirstOrDefault(behaviour => behaviour.IsRight(answer.Part) && behaviour.Varies && !TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials));
+
+    /// <summary>What rounds more than the part allows: in the method that was shown, or else in what comes near one on any ground.</summary>
+    private Slip? RoundingIn(TriedAnswer answer, Reading reading, Behaviour? method)
+    {
+        if (!answer.IsFormula || answer.IsTextOfFormula) return null;
+        var finder = new RoundingFinder(answer.Part, _trials, _drawn);
+        return method is not null
+            ? finder.Find(method)
+            : answer.Grounds.Select(ground => finder.Find(answer.On(ground, reading))).FirstOrDefault(slip => slip is not null);
+    }
+
+    private Judgement? AsRight(TriedAnswer answer, Evidence evidence)
+    {
+        if (!evidence.IsRight) return null;
+        if (evidence.Rounding is { } rounding) return OfSlip(evidence.Reading, rounding, isFormula: true);
+        return evidence.ShowsMethod
+            ? new(Outcome.Sound, evidence.Reading, true, null, AnswerNotes.Sound)
+            : new(Outcome.ValueOnly, evidence.Reading, false, null, ValueOnly(answer, evidence.Reading));
+    }
+
+    private string ValueOnly(TriedAnswer answer, Reading reading)
+    {
+        if (answer.IsTextOfFormula) return AnswerNotes.RightNumber;
+        if (!answer.IsFormula) return AnswerNotes.ValueOnly(answer.Part);
+        var behaviours = answer.Grounds.Select(ground => answer.On(ground, reading)).ToList();
+        var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, _trials)).FirstOrDefault(found => found.Count > 0) ?? [];
+        return AnswerNotes.NotFollowing(typed, _returned.Cell, Dealt.Right.Givens, behaviours.Exists(behaviour => behaviour.Varies));
+    }
+
+    /// <summary>A number that follows from own earlier answers. Without a method shown it must be one that says how somebody came to it, and so must the earlier ones.</summary>
+    private Judgement? AsFollowThrough(TriedAnswer answer, EarlierAnswers earlier, Evidence evidence)
+    {
+        if (!evidence.FollowsOwn) return null;
+        if (evidence.Rounding is { } rounding) return OfSlip(evidence.Reading, rounding, isFormula: true);
+        if (!evidence.ShowsMethod && !(earlier.AreTelling && IsTelling(answer, evidence.Reading))) return null;
+        return new(Outcome.FollowThrough, evidence.Reading, evidence.ShowsMethod, null, AnswerNotes.FollowThrough(answer.Part, earlier.Wrong, evidence.ShowsMethod));
+    }
+
+    /// <summary>
+    /// A formula that is right, but not on what stands before it: an earlier answer is wrong, blank, text or an error. The slip lies there and was
+    /// paid for there, so right earlier answers are put into the cells.
+    /// </summary>
+    private Judgement? AsRightMethod(TriedAnswer answer, EarlierAnswers earlier)
+    {
+        if (!answer.IsFormula || (earlier.Wrong.Count == 0 && earlier.WithoutNumber.Count == 0)) return null;
+        foreach (var ground in answer.Grounds.Skip(1))
         {
-            var direct = Judge(part, readings);
-            return direct.Outcome is Outcome.Incorrect or Outcome.Misconception && Waiting(part, content, dealt) is { } waiting ? waiting : direct;
-        }
-        if (dealt.Value.IsError)
-            return Waiting(part, content, dealt) ?? new(Outcome.Incorrect, null, false, null, AnswerNotes.ErrorValue(dealt));
-        return dealt.Value.IsBlank
-            ? new(Outcome.Blank, null, false, null, AnswerNotes.Blank(_returned.Cell(part)))
-            : new(Outcome.Unreadable, null, false, null, AnswerNotes.Unreadable(dealt.Value, part));
-    }
-
-    /// <summary>Judges a number, the kindest finding first.</summary>
-    private Judgement Judge(Part part, IReadOnlyList<Reading> readings) =>
-        FirstOf(readings, reading => AsRight(part, reading))
-        ?? FirstOf(readings, reading => AsFollowThrough(part, reading))
-        ?? FirstOf(readings, reading => AsMisconception(part, reading))
-        ?? AsIncorrect(part, Nearest(part, readings));
-
-    private Judgement? AsRight(Part part, Reading reading)
-    {
-        var onRightFooting = EarlierUsed(part).All(before => _judged[before.Id].IsRightNumber);
-        if (!IsRight(part, 0, reading.Dealt!.Value) && !(onRightFooting && IsFollowedThrough(part, 0, reading.Dealt.Value))) return null;
-        return ShowsMethod(part, reading)
-            ? new(Outcome.Sound, reading, true, null, AnswerNotes.Sound)
-            : new(Outcome.ValueOnly, reading, false, null, ValueOnly(part, reading));
-    }
-
-    private string ValueOnly(Part part, Reading reading)
-    {
-        if (!reading.IsFormula) return AnswerNotes.ValueOnly(part);
-        var typed = TypedGivens.In(reading, part, _trials);
-        return AnswerNotes.NotFollowing(typed, _returned.Cell, Dealt.Right.Givens);
-    }
-
-    private Judgement? AsFollowThrough(Part part, Reading reading)
-    {
-        var wrong = WrongEarlier(part);
-        if (wrong.Count == 0 || !IsFollowedThrough(part, 0, reading.Dealt!.Value)) return null;
-        var methodShown = ShowsMethod(part, reading);
-        return new(Outcome.FollowThrough, reading, methodShown, null, AnswerNotes.FollowThrough(part, wrong, methodShown));
-    }
-
-    private Judgement? AsMisconception(Part part, Reading reading)
-    {
-        foreach (var misconception in part.Misconceptions)
-        {
-            if (Agrees(part, reading, misconception))
-                return new(Outcome.Misconception, reading, reading.IsFormula, misconception, misconception.Words);
+            foreach (var reading in answer.ReadingsOn(ground))
+            {
+                var behaviour = answer.On(ground, reading);
+                if (!behaviour.Varies) continue;
+                if (new RoundingFinder(answer.Part, _trials, _drawn).Find(behaviour) is { } rounding) return OfSlip(reading, rounding, isFormula: true);
+                if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials)) continue;
+                var note = earlier.WithoutNumber.Count > 0 ? AnswerNotes.Waiting(earlier.WithoutNumber) : AnswerNotes.FollowThrough(answer.Part, earlier.Wrong, true);
+                // On what stands there it may come to no number at all, which later parts must not take for one.
+                var isNumber = reading.Of(answer.Dealt.Value, answer.Part) is not null;
+                return new(Outcome.FollowThrough, isNumber ? reading : null, true, null, note);
+            }
         }
         return null;
     }
 
-    private Judgement AsIncorrect(Part part, Reading reading)
+    private Judgement? AsMisconception(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {
-        var slip = new SlipFinder(part, _trials).Find(reading);
-        return new(Outcome.Incorrect, reading, slip is not null && reading.IsFormula, null, slip?.Note ?? AnswerNotes.Incorrect) { Slip = slip?.Kind };
+        if (!answer.IsFormula && (reading.Dealt == 0 || IsFilledIn(answer.Part, reading.Written(reading.Dealt)))) return null;
+        return answer.Part.Misconceptions.FirstOrDefault(misconception => Meets(answer, earlier, reading, misconception)) is { } met
+            ? new(Outcome.Misconception, reading, answer.IsFormula, met, met.Words)
+            : null;
     }
 
-    /// <summary>
-    /// A formula that is right but has nothing right to work on: an earlier answer cell is blank, text or an error. The slip lies there and was
-    /// paid for there, so the formula is tried with a number in that cell: the text's own if it reads as one, else what its key makes of what stands before it.
-    /// </summary>
-    private Judgement? Waiting(Part part, CellContent content, Evaluation dealt)
-    {
-        var unusable = EarlierWithoutNumber(part);
-        if (content.Formula is null || unusable.Count == 0) return null;
-        var right = Readings(part, content, dealt, instead: true).Find(reading => ShowsMethod(part, reading));
-        return right is null
-            ? null
-            : new(Outcome.FollowThrough, right, true, null, AnswerNotes.Waiting(unusable)) { IsWaiting = true };
-    }
-
-    /// <summary>Every way in which the answer is a number on the dealt inputs.</summary>
-    private List<Reading> Readings(Part part, CellContent content, Evaluation dealt, bool instead)
-    {
-        List<List<double?>> ways = [];
-        var isFormula = content.Formula is not null && _returned.DependsOnSheet(dealt);
-        if (content.Formula is not null)
-        {
-            var values = _trials.Select(trial => Numbers(part, (instead ? _returned.Evaluate(part, trial, Instead(part, trial)) : _returned.Evaluate(part, trial)).Value)).ToList();
-            for (var way = 0; way < values[0].Count; way++)
-                ways.Add([.. values.Select(numbers => way < numbers.Count ? numbers[way] : (double?)null)]);
-        }
-        else
-        {
-            ways.AddRange(Numbers(part, dealt.Value).Select(number => Enumerable.Repeat<double?>(number, _trials.Count).ToList()));
-        }
-        if (AnswerUnit.IsPercent(part.Unit))
-            ways.AddRange([.. ways.Select(way => way.ConvertAll(value => value / 100))]);
-        return ways.ConvertAll(way => new Reading(way, isFormula));
-    }
-
-    private static IReadOnlyList<double> Numbers(Part part, CellValue value) => value.Kind switch
-    {
-        CellValueKind.Number => [value.Number],
-        CellValueKind.Text => AnswerText.Read(value.Text, part.Unit),
-        CellValueKind.Blank or CellValueKind.Logical or CellValueKind.Error => [],
-    };
+    /// <summary>True if the same wrong number is typed elsewhere in the exercise as well: filled in, and not the result of any method.</summary>
+    private bool IsFilledIn(Part part, double number) => _exercise.Parts.Where(other => other != part).Any(other =>
+        _returned.Evaluate(other, Dealt) is { Value: { IsNumber: true, Number: var held } } evaluation
+        && Behaviour.IsSame(number, held) && !_returned.DependsOnSheet(evaluation) && !Accepts(other, Dealt.Right.Answers[other.Id], held));
 
     /// <summary>
-    /// True if a formula does what the key does under every trial, on right or on the student's own earlier answers: on fresh inputs an earlier
-    /// typed number stays what it is, and this part's own method must not pay for it a second time.
-    /// </summary>
-    private bool ShowsMethod(Part part, Reading reading) =>
-        reading.IsFormula
-        && reading.AgreesThroughout((trial, value) => IsRight(part, trial, value) || IsFollowedThrough(part, trial, value))
-        && !TypedGivens.AreHiddenByTolerance(reading, part, _trials);
-
-    private bool IsRight(Part part, int trial, double value) => part.Tolerance.Accepts(_trials[trial].Right.Answers[part.Id], value);
-
-    private bool IsFollowedThrough(Part part, int trial, double value) =>
-        _trials[trial].FollowedThrough(part) is { } expected && part.Tolerance.Accepts(expected, value);
-
-    /// <summary>
-    /// Whether a reading is what a wrong method gives, on right or on the student's own earlier answers: under all trials for a formula, on the
+    /// Whether an answer is what a wrong method gives, on right or on the student's own earlier answers: under all trials for a formula, on the
     /// dealt inputs for a typed number.
     /// </summary>
-    private bool Agrees(Part part, Reading reading, Misconception misconception)
+    private bool Meets(TriedAnswer answer, EarlierAnswers earlier, Reading reading, Misconception misconception)
     {
-        bool At(int trial, double value) =>
-            (_trials[trial].Mistaken(misconception) is { } mistaken && part.Tolerance.Accepts(mistaken, value))
-            || (_trials[trial].MistakenOnOwn(part, misconception) is { } onOwn && part.Tolerance.Accepts(onOwn, value));
-        return reading.Agrees(At);
+        bool OnRight(int trial, double value) => Accepts(answer.Part, _trials[trial].Number(misconception.Formula, _trials[trial].Right.Answers), value);
+        bool OnOwn(int trial, double value) => Accepts(answer.Part, _trials[trial].Number(misconception.Formula, _trials[trial].HeldBefore(answer.Part)), value)
+            || Accepts(answer.Part, _trials[trial].Number(misconception.Formula, _trials[trial].MeantBefore(answer.Part)), value);
+        if (!answer.IsFormula) return OnRight(0, reading.Dealt) || (earlier.AreTelling && OnOwn(0, reading.Dealt));
+        var behaviour = answer.On(answer.AsItStands, reading);
+        return behaviour.Varies && (behaviour.Throughout(OnRight) || behaviour.Throughout(OnOwn));
     }
 
-    /// <summary>The earlier parts that this part's key builds on and that the student has a wrong number for.</summary>
-    private List<Part> WrongEarlier(Part part) =>
-        [.. EarlierUsed(part).Where(before => _judged[before.Id] is { IsRightNumber: false, Reading: not null })];
-
-    /// <summary>The earlier parts that this part's key builds on and in whose cells no number stands.</summary>
-    private List<Part> EarlierWithoutNumber(Part part) =>
-        [.. EarlierUsed(part).Where(before => _judged[before.Id] is { Reading: null } or { IsWaiting: true } || IsText(before))];
-
-    private bool IsText(Part part) => _returned.Content(part) is { Formula: null, Stored.IsText: true };
-
-    private IEnumerable<Part> EarlierUsed(Part part) => _exercise.Parts
-        .TakeWhile(other => other != part)
-        .Where(before => part.Key.Names.Contains(before.Id, StringComparer.OrdinalIgnoreCase));
-
-    private Dictionary<string, double> Instead(Part part, Trial trial)
+    /// <summary>Wrong: what its cell holds is what later cells use, so that it is not read anew.</summary>
+    private Judgement AsIncorrect(TriedAnswer answer, EarlierAnswers earlier, List<Evidence> evidence)
     {
-        var earlier = trial.Earlier(part);
-        return EarlierWithoutNumber(part).ToDictionary(before => before.Id, before => earlier[before.Id]);
+        var reading = evidence[0].Reading;
+        return evidence.Select(one => SlipIn(answer, one)).FirstOrDefault(found => found is not null) is { } slip
+            ? OfSlip(reading, slip, answer.IsFormula)
+            : new(Outcome.Incorrect, reading, false, null, AnswerNotes.Incorrect);
+    }
+
+    private Slip? SlipIn(TriedAnswer answer, Evidence evidence)
+    {
+        var finder = new SlipFinder(answer.Part, Dealt);
+        if (answer.IsFormula)
+            return answer.Grounds.Select(ground => finder.Find(answer.On(ground, evidence.Reading))).FirstOrDefault(slip => slip is not null) ?? evidence.Rounding;
+        return IsTelling(answer, evidence.Reading)
+            ? finder.Find(evidence.Reading.Dealt, [Dealt.Right.Answers[answer.Part.Id], Dealt.Number(answer.Part.Key, Dealt.MeantBefore(answer.Part))])
+            : null;
+    }
+
+    private static Judgement OfSlip(Reading reading, Slip slip, bool isFormula) => new(Outcome.Incorrect, reading, isFormula, null, slip.Note) { Slip = slip.Kind };
+
+    private Judgement AsNoNumber(TriedAnswer answer)
+    {
+        var value = answer.Dealt.Value;
+        if (value.IsError) return new(Outcome.Incorrect, null, false, null, AnswerNotes.ErrorValue(answer.Dealt));
+        return value.IsBlank ? Blank(answer.Part) : new(Outcome.Unreadable, null, false, null, AnswerNotes.Unreadable(value, answer.Part));
+    }
+
+    /// <summary>Facts beside the finding: text made by a formula, a percentage a hundred times too large in its cell, a quantity that cannot be.</summary>
+    private string Remarks(TriedAnswer answer, Judgement judgement)
+    {
+        var note = judgement.Note;
+        if (judgement.Reading is not { } reading) return note;
+        if (answer.IsTextOfFormula) note += " " + AnswerNotes.TextOfFormula(answer.Dealt.Value);
+        if (reading.IsScaled && answer.Dealt.Value is { IsNumber: true, Number: var held }) note += " " + AnswerNotes.Scaled(held);
+        if (judgement.Outcome == Outcome.FollowThrough && answer.Dealt.Value is { IsNumber: true, Number: < 0 } && _drawn.All(variant => variant.Answers[answer.Part.Id] >= 0))
+            note += " " + AnswerNotes.CannotBe(answer.Part, answer.Dealt.Value.Number);
+        return note;
     }
 
     /// <summary>Keeps what the answer came to, for the parts after it.</summary>
-    private void Remember(Part part, Judgement judgement)
+    private void Remember(Part part, TriedAnswer? answer, Judgement judgement)
     {
-        _judged[part.Id] = judgement;
-        if (judgement.Reading is not { } reading) return;
-        for (var trial = 0; trial < _trials.Count; trial++)
+        var isTelling = answer is { IsFormula: true } || (judgement.Reading is { } known && TellingNumbers.Is(known.Written(known.Dealt), Dealt, part));
+        var values = answer?.Values(answer.AsItStands) ?? [];
+        for (var trial = 0; trial < values.Count; trial++)
         {
-            if (reading.Values[trial] is { } value) _trials[trial].Own[part.Id] = value;
+            if (values[trial].IsNumber) _trials[trial].Held[part.Id] = values[trial].Number;
+            if (judgement.Reading?.Of(values[trial], part) is { } meant) _trials[trial].Meant[part.Id] = meant;
         }
+        var holdsNumber = values.Count > 0 && values[0].IsNumber;
+        var isReached = answer is { IsFormula: true } && values.All(value => value.IsNumber) && values.Any(value => !Behaviour.IsSame(values[0].Number, value.Number));
+        _judged[part.Id] = new(judgement, holdsNumber, isReached, isTelling);
     }
 
-    /// <summary>Of several readings of a wrong answer, the one nearest in size to the right one: 70 in a percent cell is 70 %.</summary>
-    private Reading Nearest(Part part, IReadOnlyList<Reading> readings)
-    {
-        var expected = Dealt.Right.Answers[part.Id];
-        return readings.MinBy(reading => reading.Dealt is { } value && value != 0 && expected != 0
-            ? Math.Abs(Math.Log(Math.Abs(value / expected)))
-            : double.MaxValue)!;
-    }
+    private bool IsTelling(TriedAnswer answer, Reading reading) => TellingNumbers.Is(reading.Written(reading.Dealt), Dealt, answer.Part);
 
-    private Dictionary<string, double> OwnEarlierAnswers(Part part) =>
-        WrongEarlier(part).ToDictionary(before => before.Id, before => Dealt.Own[before.Id]);
+    private static bool Accepts(Part part, double? expected, double value) => expected is { } right && part.Tolerance.Accepts(right, value);
 
-    private static Judgement? FirstOf(IReadOnlyList<Reading> readings, Func<Reading, Judgement?> judge) =>
-        readings.Where(reading => reading.Dealt is not null).Select(judge).FirstOrDefault(judgement => judgement is not null);
+    private static Judgement? FirstOf(List<Evidence> evidence, Func<Evidence, Judgement?> judge) =>
+        evidence.Select(judge).FirstOrDefault(judgement => judgement is not null);
 }

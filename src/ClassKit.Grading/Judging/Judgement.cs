@@ -13,9 +13,6 @@ internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodS
     /// <summary>The one small thing that makes an incorrect answer wrong, where it is known.</summary>
     public SlipKind? Slip { get; init; }
 
-    /// <summary>True if the method is right but no right number stands in the cell, because an earlier cell has none.</summary>
-    public bool IsWaiting { get; init; }
-
     /// <summary>True if the number is right, so that later parts built on it are right as well.</summary>
     public bool IsRightNumber => Outcome is Outcome.Sound or Outcome.ValueOnly;
 }

@@ -1,23 +1,34 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
 namespace ClassKit.Grading;
 
-/// <summary>One way to read an answer as a number: what it is under each trial, the dealt inputs first.</summary>
-/// <param name="Values">A number a trial; null where the cell gives none.</param>
-/// <param name="IsFormula">True if the values come from a formula that depends on the sheet's own cells, so that all trials count.</param>
-internal sealed record Reading(IReadOnlyList<double?> Values, bool IsFormula)
+/// <summary>One way to take what a cell holds for a number.</summary>
+/// <param name="Way">Which of the numbers that a text can mean; 0 for a number.</param>
+/// <param name="IsScaled">True if 65 in a percent cell is taken for 65 %: other cells, which see 65, take it for 6500 %.</param>
+/// <param name="Dealt">What it is on the dealt inputs.</param>
+internal sealed record Reading(int Way, bool IsScaled, double Dealt)
 {
-    /// <summary>What the answer is on the dealt inputs.</summary>
-    public double? Dealt => Values[0];
+    private const double OfPercent = 100;
 
-    /// <summary>True if the answer agrees with what <paramref name="expected"/> says for every trial that it can be held against: all for a formula, the dealt inputs for a typed number.</summary>
-    public bool Agrees(Func<int, double, bool> expected) => IsFormula ? AgreesThroughout(expected) : Dealt is { } value && expected(0, value);
-
-    /// <summary>True if the answer agrees with what <paramref name="expected"/> says for every trial.</summary>
-    public bool AgreesThroughout(Func<int, double, bool> expected)
+    /// <summary>Every way to read a cell's value, the plain one first; none if it is no number.</summary>
+    public static IReadOnlyList<Reading> Of(Part part, CellValue value)
     {
-        for (var trial = 0; trial < Values.Count; trial++)
-        {
-            if (Values[trial] is not { } value || !expected(trial, value)) return false;
-        }
-        return true;
+        var plain = Numbers(part, value).Select((number, way) => new Reading(way, false, number)).ToList();
+        return AnswerUnit.IsPercent(part.Unit) ? [.. plain, .. plain.Select(reading => reading with { IsScaled = true, Dealt = reading.Dealt / OfPercent })] : plain;
     }
+
+    /// <summary>What another value of the same cell is, read in this way; null if it is no number.</summary>
+    public double? Of(CellValue value, Part part) =>
+        Numbers(part, value) is { } numbers && Way < numbers.Count ? numbers[Way] / (IsScaled ? OfPercent : 1) : null;
+
+    /// <summary>What a cell holds that is read in this way and means <paramref name="number"/>.</summary>
+    public double Written(double number) => IsScaled ? number * OfPercent : number;
+
+    private static IReadOnlyList<double> Numbers(Part part, CellValue value) => value.Kind switch
+    {
+        CellValueKind.Number => [value.Number],
+        CellValueKind.Text => AnswerText.Read(value.Text, part.Unit),
+        CellValueKind.Blank or CellValueKind.Logical or CellValueKind.Error => [],
+    };
 }

@@ -43,7 +43,8 @@ internal sealed class WorkbookGrader
         var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
         FlagOverwritten(exercise, dealt, givens, workbook, flags);
 
-        var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh[exercise.Id].For(dealt.Givens)).Judge();
+        var fresh = _fresh[exercise.Id];
+        var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, fresh.For(dealt.Givens), [dealt, .. fresh.All]).Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
             flags.Add(new(FlagCodes.FormulaToLookAt, $"{answers[grade.Part.Id]} holds {grade.Formula}, which could not be worked out here: please look at it yourself."));
         return grades.Select(grade => (answers[grade.Part.Id], grade));

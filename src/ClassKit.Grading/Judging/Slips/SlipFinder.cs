@@ -3,35 +3,37 @@ using ClassKit.Exercises;
 
 namespace ClassKit.Grading;
 
-/// <summary>Looks for the one small thing that makes a wrong number right. A formula must show it under all inputs.</summary>
+/// <summary>Looks for the one small thing that makes a wrong number right. A formula must show it under all inputs, a typed number on those dealt.</summary>
 internal sealed class SlipFinder
 {
     private static readonly int[] Powers = [10, 100, 1000];
     private const int MostDecimals = 3;
 
+    /// <summary>A rounded number keeps at least so much of the answer that it is no guess: two significant digits.</summary>
+    private const double MostRoundedAway = 0.05;
+
     private readonly Part _part;
-    private readonly IReadOnlyList<Trial> _trials;
+    private readonly Trial _dealt;
 
-    public SlipFinder(Part part, IReadOnlyList<Trial> trials)
+    public SlipFinder(Part part, Trial dealt) => (_part, _dealt) = (part, dealt);
+
+    /// <summary>The slip in what a formula does on some ground, or null if there is none that we know.</summary>
+    public Slip? Find(Behaviour behaviour) => behaviour.Varies ? Units(mended => behaviour.Throughout((trial, value) => Accepts(behaviour.Ground.Expected[trial], mended(value)))) : null;
+
+    /// <summary>The slip in a typed number, or null if there is none that we know.</summary>
+    /// <param name="value">The number, which must be one that says how somebody came to it.</param>
+    /// <param name="expected">What would be right: the key's answer, and those on own earlier answers.</param>
+    public Slip? Find(double value, IReadOnlyList<double?> expected) =>
+        Units(mended => expected.Any(right => Accepts(right, mended(value)))) ?? RoundedAnswer(value, expected) ?? RoundedOnTheWay(value);
+
+    private Slip? Units(Func<Func<double, double>, bool> isRight)
     {
-        _part = part;
-        _trials = trials;
-    }
-
-    /// <summary>The slip, or null if there is none that we know.</summary>
-    public Slip? Find(Reading reading) => OtherUnit(reading) ?? Power(reading) ?? RoundedAnswer(reading) ?? RoundedOnTheWay(reading);
-
-    private Slip? OtherUnit(Reading reading) =>
-        AnswerUnits.Others(_part.Unit).FirstOrDefault(other => IsRight(reading, value => AnswerUnits.Convert(value, other, _part.Unit))) is { } unit
-            ? new(SlipKind.Unit, $"Your answer is right in {unit}; this cell asks for {_part.Unit}.")
-            : null;
-
-    private Slip? Power(Reading reading)
-    {
+        if (AnswerUnits.Others(_part.Unit).FirstOrDefault(other => isRight(value => AnswerUnits.Convert(value, other, _part.Unit))) is { } unit)
+            return new(SlipKind.Unit, $"Your answer is right in {unit}; this cell asks for {_part.Unit}.");
         foreach (var power in Powers)
         {
-            if (IsRight(reading, value => value / power)) return Scaled($"{power.ToString(CultureInfo.InvariantCulture)} times");
-            if (IsRight(reading, value => value * power)) return Scaled($"1/{power.ToString(CultureInfo.InvariantCulture)} of");
+            if (isRight(value => value / power)) return Scaled($"{power.ToString(CultureInfo.InvariantCulture)} times");
+            if (isRight(value => value * power)) return Scaled($"1/{power.ToString(CultureInfo.InvariantCulture)} of");
         }
         return null;
     }
@@ -39,25 +41,23 @@ internal sealed class SlipFinder
     private static Slip Scaled(string factor) =>
         new(SlipKind.Unit, $"Your answer is {factor} what it should be: check the units and the percent sign before the method.");
 
-    private Slip? RoundedAnswer(Reading reading) => FirstDecimals(decimals =>
-        reading.Agrees((trial, value) => Expected(trial).Any(right => IsSame(value, Decimals.Round(right, decimals, _part.Unit))))) is { } found
-        ? new(SlipKind.Rounding, $"The method is right, but the answer is rounded to {Places(found)}, which is more than this part allows. Keep all digits in the cell and let its format do the rounding.")
+    private Slip? RoundedAnswer(double value, IReadOnlyList<double?> expected) => FirstDecimals(decimals => expected.Any(right =>
+        right is { } number && Math.Abs(value - number) <= MostRoundedAway * Math.Abs(number) && IsSame(value, Decimals.Round(number, decimals, _part.Unit)))) is { } found
+        ? new(SlipKind.Rounding, $"The number is right but for rounding: it is rounded to {Places(found)}, which is more than this part allows. Keep all digits in the cell and let its format do the rounding.")
         : null;
 
-    private Slip? RoundedOnTheWay(Reading reading) => FirstDecimals(decimals =>
-        reading.Agrees((trial, value) => _trials[trial].RoundedEarlier(_part, decimals) is { } rounded && _part.Tolerance.Accepts(rounded, value))) is { } found
-        ? new(SlipKind.Rounding, $"The method is right, but an earlier answer was rounded to {Places(found)} before it was used, and that carries through. Point to its cell, which holds all digits, and round at the end.")
+    private Slip? RoundedOnTheWay(double value) => FirstDecimals(decimals => Accepts(OnRounded(decimals), value)) is { } found
+        ? new(SlipKind.Rounding, $"The number is what comes of rounding an earlier answer to {Places(found)} before it is used, and that carries through. Point to its cell, which holds all digits, and round at the end.")
         : null;
 
-    private bool IsRight(Reading reading, Func<double, double> mended) =>
-        reading.Agrees((trial, value) => Expected(trial).Any(right => _part.Tolerance.Accepts(right, mended(value))));
-
-    /// <summary>The key's answer, and the one that carries on the student's own earlier answers.</summary>
-    private IEnumerable<double> Expected(int trial)
+    private double? OnRounded(int decimals)
     {
-        yield return _trials[trial].Right.Answers[_part.Id];
-        if (_trials[trial].FollowedThrough(_part) is { } followed) yield return followed;
+        var earlier = _dealt.MeantBefore(_part);
+        return _dealt.Number(_part.Key, _dealt.Right.Exercise.Parts.Where(before => earlier.ContainsKey(before.Id))
+            .ToDictionary(before => before.Id, before => Decimals.Round(earlier[before.Id], decimals, before.Unit)));
     }
+
+    private bool Accepts(double? expected, double value) => expected is { } right && _part.Tolerance.Accepts(right, value);
 
     private static int? FirstDecimals(Func<int, bool> fits)
     {

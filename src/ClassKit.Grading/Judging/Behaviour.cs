@@ -1,0 +1,34 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>What an answer comes to under every trial, the dealt inputs first, on some ground.</summary>
+/// <param name="Values">A number a trial; null where the cell gives none.</param>
+/// <param name="Ground">What it stands on.</param>
+internal sealed record Behaviour(IReadOnlyList<double?> Values, Ground Ground)
+{
+    /// <summary>Two ways of working out the same number differ by less, relative to it.</summary>
+    private const double Noise = 1e-9;
+
+    /// <summary>True if the answer follows the inputs at all. One that does not shows no method, whatever it comes to.</summary>
+    public bool Varies => Values.Any(value => value is { } one && Values[0] is { } first && !IsSame(first, one));
+
+    /// <summary>True if the answer does what the key does, within the part's tolerance, under all trials.</summary>
+    public bool IsRight(Part part) => Throughout((trial, value) => Ground.Expected[trial] is { } expected && part.Tolerance.Accepts(expected, value));
+
+    /// <summary>True if it does so to the last digit.</summary>
+    public bool IsExact => Throughout((trial, value) => Ground.Expected[trial] is { } expected && IsSame(expected, value));
+
+    /// <summary>True if the answer is a number under every trial and agrees each time.</summary>
+    public bool Throughout(Func<int, double, bool> agrees)
+    {
+        for (var trial = 0; trial < Values.Count; trial++)
+        {
+            if (Values[trial] is not { } value || !agrees(trial, value)) return false;
+        }
+        return true;
+    }
+
+    /// <summary>True if two numbers differ by noise only.</summary>
+    public static bool IsSame(double expected, double value) => Math.Abs(expected - value) <= Noise * Math.Abs(expected);
+}

@@ -1,0 +1,57 @@
+using System.Globalization;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>A way to round: to which step, and in which direction.</summary>
+/// <param name="Step">Above 0, in the cell's own scale: 0.01 is a whole percent.</param>
+/// <param name="Direction">Where what lies between two steps goes.</param>
+internal readonly record struct Rounding(decimal Step, RoundingDirection Direction)
+{
+    /// <summary>Doubles that stand for a whole number of steps miss it by less.</summary>
+    private const double Slack = 1e-9;
+
+    private static readonly decimal[] Leading = [1, 2, 2.5m, 5];
+
+    /// <summary>Everything that ROUND, MROUND, FLOOR and their like do to the numbers of a kitchen: to decimals and tens first, which are the likeliest, and the finest of them first.</summary>
+    public static IReadOnlyList<Rounding> All { get; } =
+    [
+        .. Leading.SelectMany(leading => Enumerable.Range(-7, 12).Select(power => leading * (decimal)Math.Pow(10, power)))
+            .SelectMany(step => Enum.GetValues<RoundingDirection>().Select(direction => new Rounding(step, direction))),
+    ];
+
+    /// <summary>The multiple of the step that a number goes to.</summary>
+    public double Of(double number)
+    {
+        var steps = number / (double)Step;
+        var slack = Slack * Math.Max(1, Math.Abs(steps));
+        var whole = Direction switch
+        {
+            RoundingDirection.Nearest => Math.Round(steps + (Math.Sign(steps) * slack), MidpointRounding.AwayFromZero),
+            RoundingDirection.Up => Math.Ceiling(steps - slack),
+            RoundingDirection.Down => Math.Floor(steps + slack),
+            RoundingDirection.TowardsZero => Math.Truncate(steps + (Math.Sign(steps) * slack)),
+        };
+        return whole * (double)Step;
+    }
+
+    /// <summary>What it is rounded to, for a part of this unit.</summary>
+    public string Words(string unit)
+    {
+        var step = AnswerUnit.IsPercent(unit) ? Step * 100 : Step;
+        var places = step switch
+        {
+            1 => AnswerUnit.IsPercent(unit) ? "whole percent" : "a whole number",
+            0.1m => "one decimal",
+            0.01m => "two decimals",
+            0.001m => "three decimals",
+            _ => string.Create(CultureInfo.InvariantCulture, $"a multiple of {step:0.##########}"),
+        };
+        return Direction switch
+        {
+            RoundingDirection.Nearest => places,
+            RoundingDirection.Up => places + " above it",
+            RoundingDirection.Down or RoundingDirection.TowardsZero => places + " below it",
+        };
+    }
+}

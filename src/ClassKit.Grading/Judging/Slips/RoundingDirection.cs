@@ -1,0 +1,17 @@
+namespace ClassKit.Grading;
+
+/// <summary>Where a rounding takes what lies between two steps.</summary>
+internal enum RoundingDirection
+{
+    /// <summary>To the nearer one, halves away from zero.</summary>
+    Nearest,
+
+    /// <summary>To the one above.</summary>
+    Up,
+
+    /// <summary>To the one below.</summary>
+    Down,
+
+    /// <summary>To the one nearer to zero: other than <see cref="Down"/> below zero only.</summary>
+    TowardsZero,
+}

@@ -1,0 +1,91 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Finds answers that do what the key does but for rounding, of the answer or of what it is worked out from.</summary>
+/// <remarks>
+/// It is decided by what a formula does under all trials, and whether a rounding is allowed by all inputs drawn for the class: so it is one slip
+/// with one share, whatever the numbers that a student was dealt and whether they happen to hide it.
+/// </remarks>
+internal sealed class RoundingFinder
+{
+    /// <summary>What ROUND is asked for on the way: from thousandths to hundreds.</summary>
+    private static readonly decimal[] OnTheWay = [0.001m, 0.01m, 0.1m, 0.5m, 1, 5, 10, 100];
+
+    private const decimal Percent = 0.01m;
+
+    private readonly Part _part;
+    private readonly IReadOnlyList<Trial> _trials;
+    private readonly IReadOnlyList<Variant> _drawn;
+
+    /// <param name="part">The part.</param>
+    /// <param name="trials">What the formula is tried with.</param>
+    /// <param name="drawn">All inputs that are at hand for the exercise.</param>
+    public RoundingFinder(Part part, IReadOnlyList<Trial> trials, IReadOnlyList<Variant> drawn) =>
+        (_part, _trials, _drawn) = (part, trials, drawn);
+
+    /// <summary>The slip in what a formula does; null if it rounds nothing, or no more than the part allows.</summary>
+    public Slip? Find(Behaviour behaviour)
+    {
+        // A constant shows no method, whatever it might be rounded from; nor is anything rounded that is right to the last digit.
+        if (!behaviour.Varies || behaviour.IsExact || IsCopy(behaviour)) return null;
+        return Answer(behaviour) ?? Earlier(behaviour);
+    }
+
+    /// <summary>True for a given pointed at: givens are round numbers, and no rounding of anything.</summary>
+    private bool IsCopy(Behaviour behaviour) => _trials[0].Right.Exercise.Givens.Any(given =>
+        behaviour.Throughout((trial, value) => Behaviour.IsSame((double)_trials[trial].Right.Givens[given.Id], value)));
+
+    private Slip? Answer(Behaviour behaviour)
+    {
+        foreach (var rounding in Rounding.All)
+        {
+            if (!behaviour.Throughout((trial, value) => behaviour.Ground.Expected[trial] is { } expected && IsSame(rounding.Of(expected), value))) continue;
+            return IsAllowed(variant => rounding.Of(variant.Answers[_part.Id])) ? null : SlipOf(rounding);
+        }
+        return null;
+    }
+
+    private Slip? Earlier(Behaviour behaviour)
+    {
+        foreach (var rounding in RoundingsOnTheWay())
+        {
+            foreach (var rounded in Which())
+            {
+                double? Expected(int trial) => OnRounded(rounding, rounded, _trials[trial].Right.Givens, behaviour.Ground.Earlier[trial]);
+                // Rounded to nothing it is no rounding any more.
+                if (behaviour.Ground.Earlier.Any(earlier => rounded.Any(part => Scaled(rounding, part).Of(earlier[part.Id]) == 0))) continue;
+                if (!behaviour.Throughout((trial, value) => Expected(trial) is { } expected && Behaviour.IsSame(expected, value))) continue;
+                return IsAllowed(variant => OnRounded(rounding, rounded, variant.Givens, variant.Answers)) ? null : SlipOnTheWay(rounding, rounded[0]);
+            }
+        }
+        return null;
+    }
+
+    private static IEnumerable<Rounding> RoundingsOnTheWay() =>
+        from step in OnTheWay from direction in (RoundingDirection[])[RoundingDirection.Nearest, RoundingDirection.Up, RoundingDirection.Down] select new Rounding(step, direction);
+
+    /// <summary>The earlier answers that the key builds on: each by itself, and all of them.</summary>
+    private IEnumerable<IReadOnlyList<Part>> Which()
+    {
+        List<Part> used = [.. _trials[0].Right.Exercise.Parts.TakeWhile(other => other != _part).Where(before => _part.Key.Names.Contains(before.Id, StringComparer.OrdinalIgnoreCase))];
+        foreach (var one in used) yield return [one];
+        if (used.Count > 1) yield return used;
+    }
+
+    private double? OnRounded(Rounding rounding, IReadOnlyList<Part> rounded, IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> earlier) =>
+        KeyValues.Number(_part.Key, KeyValues.Names(givens, earlier.Select(answer =>
+            rounded.FirstOrDefault(part => part.Id == answer.Key) is { } part ? KeyValuePair.Create(answer.Key, Scaled(rounding, part).Of(answer.Value)) : answer)));
+
+    private static Rounding Scaled(Rounding rounding, Part part) => AnswerUnit.IsPercent(part.Unit) ? rounding with { Step = rounding.Step * Percent } : rounding;
+
+    private bool IsAllowed(Func<Variant, double?> rounded) => _drawn.All(variant => rounded(variant) is { } value && _part.Tolerance.Accepts(variant.Answers[_part.Id], value));
+
+    private Slip SlipOf(Rounding rounding) => new(SlipKind.Rounding,
+        $"The method is right, but the answer is rounded to {rounding.Words(_part.Unit)}, which is more than this part allows. Keep all digits in the cell and let its format do the rounding.");
+
+    private static Slip SlipOnTheWay(Rounding rounding, Part part) => new(SlipKind.Rounding,
+        $"The method is right, but an earlier answer was rounded to {Scaled(rounding, part).Words(part.Unit)} before it was used, and that carries through. Point to its cell, which holds all digits, and round at the end.");
+
+    private static bool IsSame(double value, double other) => Math.Abs(value - other) <= 1e-9 * Math.Max(1e-3, Math.Abs(other));
+}

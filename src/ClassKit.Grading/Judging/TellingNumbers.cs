@@ -1,0 +1,26 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>Tells numbers that say how somebody came to them from those that many methods give, or none: 0, 1, 100, a number copied from the sheet.</summary>
+internal static class TellingNumbers
+{
+    private const double Noise = 1e-9;
+
+    /// <summary>Whether a number that is not right can be evidence of a method.</summary>
+    /// <param name="number">As the cell holds it.</param>
+    /// <param name="dealt">The student's sheet.</param>
+    /// <param name="part">The part that it answers.</param>
+    public static bool Is(double number, Trial dealt, Part part) =>
+        number != 0
+        && !IsPowerOfTen(Math.Abs(number))
+        && !OnTheSheet(dealt, part).Any(other => IsSame(other, number) || (AnswerUnit.IsPercent(part.Unit) && IsSame(other, number / 100)));
+
+    private static IEnumerable<double> OnTheSheet(Trial dealt, Part part) =>
+        dealt.Right.Givens.Values.Select(given => (double)given)
+            .Concat(dealt.Right.Exercise.Parts.TakeWhile(before => before != part).Where(before => dealt.Held.ContainsKey(before.Id)).Select(before => dealt.Held[before.Id]));
+
+    private static bool IsPowerOfTen(double number) => IsSame(Math.Round(Math.Log10(number), MidpointRounding.AwayFromZero), Math.Log10(number));
+
+    private static bool IsSame(double one, double other) => Math.Abs(one - other) <= Noise * Math.Max(1, Math.Abs(other));
+}

@@ -1,0 +1,75 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>One answer as it is tried: what its cell comes to under every trial, on the student's own earlier answers and on right ones.</summary>
+internal sealed class TriedAnswer
+{
+    private readonly ReturnedExercise _returned;
+    private readonly IReadOnlyList<Trial> _trials;
+    private readonly EarlierAnswers _earlier;
+    private readonly bool _usesEarlier;
+    private readonly Dictionary<Ground, IReadOnlyList<CellValue>> _values = new(ReferenceEqualityComparer.Instance);
+    private readonly Lazy<IReadOnlyList<Ground>> _others;
+
+    public TriedAnswer(Part part, CellContent content, ReturnedExercise returned, IReadOnlyList<Trial> trials, EarlierAnswers earlier)
+    {
+        (Part, Content, _returned, _trials, _earlier) = (part, content, returned, trials, earlier);
+        Dealt = returned.Evaluate(part, trials[0]);
+        IsFormula = content.Formula is not null && returned.DependsOnSheet(Dealt);
+        _usesEarlier = IsFormula && earlier.Parts.Any(before => Dealt.Dependencies.Contains(returned.Cell(before)));
+        AsItStands = Ground.AsItStands(part, trials);
+        _others = new(() => [.. MakeOthers()]);
+    }
+
+    public Part Part { get; }
+
+    public CellContent Content { get; }
+
+    /// <summary>What the cell comes to on the dealt inputs, the workbook as it stands.</summary>
+    public Evaluation Dealt { get; }
+
+    /// <summary>True for a formula that refers to a given or another answer, and does not work from typed numbers alone.</summary>
+    public bool IsFormula { get; }
+
+    /// <summary>True for a formula that makes text where a number is asked: other cells cannot compute with it.</summary>
+    public bool IsTextOfFormula => Content.Formula is not null && Dealt.Value.IsText;
+
+    /// <summary>The workbook as it stands.</summary>
+    public Ground AsItStands { get; }
+
+    /// <summary>Everything that the answer's method may stand on: as it stands, on own earlier answers, on right ones.</summary>
+    public IEnumerable<Ground> Grounds
+    {
+        get
+        {
+            yield return AsItStands;
+            foreach (var other in _others.Value) yield return other;
+        }
+    }
+
+    /// <summary>What the answer does on a ground, read in a way.</summary>
+    public Behaviour On(Ground ground, Reading reading) => new([.. Values(ground).Select(value => reading.Of(value, Part))], ground);
+
+    /// <summary>How the answer can be read on a ground; none where the cell comes to no number on the dealt inputs.</summary>
+    public IReadOnlyList<Reading> ReadingsOn(Ground ground) => Reading.Of(Part, Values(ground)[0]);
+
+    /// <summary>What the cell comes to under every trial, the workbook as it stands.</summary>
+    public IReadOnlyList<CellValue> Values(Ground ground)
+    {
+        if (_values.TryGetValue(ground, out var known)) return known;
+        return _values[ground] = Content.Formula is null
+            ? [.. _trials.Select(_ => Dealt.Value)]
+            : [.. _trials.Zip(ground.Instead, (trial, instead) => (instead.Count == 0 || !_usesEarlier ? _returned.Evaluate(Part, trial) : _returned.Evaluate(Part, trial, instead)).Value)];
+    }
+
+    private IEnumerable<Ground> MakeOthers()
+    {
+        if (!IsFormula || _earlier.Parts.Count == 0) yield break;
+        yield return Ground.Own(Part, _trials, _earlier.Unreached);
+        if (!_usesEarlier) yield break;
+        yield return Ground.Right(Part, _trials, _earlier.Parts.ToDictionary(before => before, _ => (Reading?)null));
+        if (_earlier.Readings.Values.Any(reading => reading is { IsScaled: true })) yield return Ground.Right(Part, _trials, _earlier.Readings);
+    }
+}

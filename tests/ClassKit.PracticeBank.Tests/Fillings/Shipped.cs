@@ -1,0 +1,29 @@
+using ClassKit.Content;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.Workbooks;
+
+namespace ClassKit.PracticeBank.Tests.Fillings;
+
+/// <summary>Every exercise that ships, dealt to a few students with several seeds, to be filled in every way there is.</summary>
+internal static class Shipped
+{
+    public static MarkingScheme Marking { get; } = new("marks", "Marks", 0.4m, 1, 0, 0.6m) { RoundingSlipShare = 0.6m };
+
+    public static IReadOnlyList<Exercise> Exercises { get; } =
+    [
+        .. Directory.EnumerateFiles(Path.Combine(PracticeBank.Folder, "..", "one-tin-three-lifts", "exercises"), "*.md").Order(StringComparer.Ordinal).Select(path => ExerciseReader.Read(path).Model!),
+        .. PracticeBank.Exercises,
+    ];
+
+    /// <summary>Seats of several deals: the class, the student and the workbook as it was dealt.</summary>
+    public static IReadOnlyList<Seat> Seats { get; } = [.. ((ulong[])[3, 41]).SelectMany(Deal)];
+
+    private static IEnumerable<Seat> Deal(ulong seed)
+    {
+        var roster = new Roster("Invented", [.. Enumerable.Range(0, 2).Select(number => new Student($"s-{number}", $"Student {number}"))]);
+        var dealt = Dealer.Deal("all", "All", Exercises, Marking, roster, seed).Class!;
+        var grader = new ClassGrader(dealt);
+        return dealt.Students.Select(student => new Seat(dealt, grader, student, ReturnedWorkbookReader.Read(DealtWorkbookWriter.Write(dealt, student)).Workbook!));
+    }
+}
