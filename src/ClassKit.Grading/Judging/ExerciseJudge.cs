@@ -169,6 +169,8 @@ internal sealed class ExerciseJudge
         bool OnRight(int trial, double value) => Accepts(answer.Part, _trials[trial].Number(misconception.Formula, _trials[trial].Right.Answers), value);
         bool OnOwn(int trial, double value) => Accepts(answer.Part, _trials[trial].Number(misconception.Formula, _trials[trial].HeldBefore(answer.Part)), value)
             || Accepts(answer.Part, _trials[trial].Number(misconception.Formula, _trials[trial].MeantBefore(answer.Part)), value);
+        // 100 is typed for many reasons: it must be just what the wrong method gives, and not near it.
+        if (!answer.IsFormula && TellingNumbers.IsPowerOfTen(reading.Dealt)) return Dealt.Number(misconception.Formula, Dealt.Right.Answers) is { } mistaken && Behaviour.IsSame(mistaken, reading.Dealt);
         if (!answer.IsFormula) return OnRight(0, reading.Dealt) || (earlier.AreTelling && OnOwn(0, reading.Dealt));
         var behaviour = answer.On(answer.AsItStands, reading);
         return behaviour.Varies && (behaviour.Throughout(OnRight) || behaviour.Throughout(OnOwn));

@@ -13,14 +13,16 @@ internal static class TellingNumbers
     /// <param name="part">The part that it answers.</param>
     public static bool Is(double number, Trial dealt, Part part) =>
         number != 0
-        && !IsPowerOfTen(Math.Abs(number))
+        && !IsPowerOfTen(number)
         && !OnTheSheet(dealt, part).Any(other => IsSame(other, number) || (AnswerUnit.IsPercent(part.Unit) && IsSame(other, number / 100)));
 
     private static IEnumerable<double> OnTheSheet(Trial dealt, Part part) =>
         dealt.Right.Givens.Values.Select(given => (double)given)
             .Concat(dealt.Right.Exercise.Parts.TakeWhile(before => before != part).Where(before => dealt.Held.ContainsKey(before.Id)).Select(before => dealt.Held[before.Id]));
 
-    private static bool IsPowerOfTen(double number) => IsSame(Math.Round(Math.Log10(number), MidpointRounding.AwayFromZero), Math.Log10(number));
+    /// <summary>True for 1, 10, 0.1 and their like, and their negatives.</summary>
+    public static bool IsPowerOfTen(double number) =>
+        IsSame(Math.Round(Math.Log10(Math.Abs(number)), MidpointRounding.AwayFromZero), Math.Log10(Math.Abs(number)));
 
     private static bool IsSame(double one, double other) => Math.Abs(one - other) <= Noise * Math.Max(1, Math.Abs(other));
 }

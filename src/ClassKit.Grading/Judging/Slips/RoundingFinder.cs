@@ -32,9 +32,9 @@ internal sealed class RoundingFinder
         return Answer(behaviour) ?? Earlier(behaviour);
     }
 
-    /// <summary>True for a given pointed at: givens are round numbers, and no rounding of anything.</summary>
-    private bool IsCopy(Behaviour behaviour) => _trials[0].Right.Exercise.Givens.Any(given =>
-        behaviour.Throughout((trial, value) => Behaviour.IsSame((double)_trials[trial].Right.Givens[given.Id], value)));
+    /// <summary>True for a given pointed at, however its cell is read: givens are round numbers, and no rounding of anything.</summary>
+    private bool IsCopy(Behaviour behaviour) => _trials[0].Right.Exercise.Givens.Any(given => new[] { 1, Percent }.Any(scale =>
+        behaviour.Throughout((trial, value) => Behaviour.IsSame((double)(_trials[trial].Right.Givens[given.Id] * scale), value))));
 
     private Slip? Answer(Behaviour behaviour)
     {

@@ -1,0 +1,70 @@
+using ClassKit.Exercises;
+using static ClassKit.Grading.Tests.DealtForTests;
+
+namespace ClassKit.Grading.Tests;
+
+/// <summary>What an answer must show for a finding, and that the note says only what was found.</summary>
+public sealed class EvidenceTests
+{
+    private static ReturnedBook Book => new(Ada);
+
+    [Fact]
+    public void A_quantity_that_cannot_be_keeps_its_credit_and_says_that_something_earlier_is_wrong()
+    {
+        // 225 - 100 is 125 °F, warmer than the tap: 10 × (95 - 125)/207 is -1.45 lb of ice.
+        var grade = Grade(Book.Answer("sum", 100.5).Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)"), "ice");
+
+        Assert.Equal((Outcome.FollowThrough, 2), (grade.Outcome, grade.Points));
+        Assert.Contains("cannot be", grade.Note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Text_of_a_formula_is_said_and_later_parts_do_not_pay_for_it()
+    {
+        var book = Book.Answer("sum", "=(flour+room+friction)&\" °F\"").Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)");
+
+        Assert.Equal((Outcome.ValueOnly, 0.8m), (Grade(book, "sum").Outcome, Grade(book, "sum").Points));
+        Assert.Contains("makes text of it", Grade(book, "sum").Note, StringComparison.Ordinal);
+        Assert.Equal((Outcome.FollowThrough, 2), (Grade(book, "temperature").Outcome, Grade(book, "temperature").Points));
+        Assert.Equal((Outcome.FollowThrough, 2), (Grade(book, "ice").Outcome, Grade(book, "ice").Points));
+    }
+
+    [Theory]
+    [InlineData("=want*0+87")]
+    [InlineData("=87*room/room")]
+    public void A_formula_that_gives_the_same_whatever_is_given_is_no_method_after_typed_answers_either(string formula)
+    {
+        var grade = Grade(Book.Answer("sum", 138).Answer("temperature", formula), "temperature");
+
+        Assert.Equal(Outcome.ValueOnly, grade.Outcome);
+        Assert.Contains("the same number whatever they are", grade.Note, StringComparison.Ordinal);
+        Assert.DoesNotContain("typed", grade.Note, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(100)]
+    public void A_number_typed_all_over_follows_from_nothing(int number)
+    {
+        var book = Book.Answer("sum", number).Answer("temperature", number).Answer("ice", number).Answer("ice_share", number);
+
+        Assert.All(ClassGrader.Grade(Class, [book.As("ada.xlsx")]).Students[0].Answers, grade => Assert.Equal((Outcome.Incorrect, 0), (grade.Outcome, grade.Points)));
+    }
+
+    /// <summary>0.3865 lb of ice is 0.4 lb and 0.3 lb so rounded; half a percent of it is allowed.</summary>
+    [Theory]
+    [InlineData("=ROUND(water*(tap-temperature)/(tap+112),1)")]
+    [InlineData("=ROUNDDOWN(water*(tap-temperature)/(tap+112),1)")]
+    public void Rounding_is_the_same_slip_wherever_it_hits(string formula)
+    {
+        var marking = Class.Marking with { RoundingSlipShare = 0.6m };
+        var grade = Grade(Book.Answer("sum", "=flour+room+friction").Answer("temperature", "=3*want-sum").Answer("ice", formula), "ice", marking);
+
+        Assert.Equal((Outcome.Incorrect, 1.2m), (grade.Outcome, grade.Points));
+        Assert.Contains("rounded to one decimal", grade.Note, StringComparison.Ordinal);
+    }
+
+    private static AnswerGrade Grade(ReturnedBook book, string part, MarkingScheme? marking = null) =>
+        ClassGrader.Grade(Class with { Marking = marking ?? Class.Marking }, [book.As("ada.xlsx")]).Students[0].Answers.Single(answer => answer.Part.Id == part);
+}
