@@ -109,9 +109,9 @@ internal sealed class ExerciseJudge
     {
         if (answer.IsTextOfFormula) return AnswerNotes.RightNumber;
         if (!answer.IsFormula) return AnswerNotes.ValueOnly(answer.Part);
-        var behaviours = answer.Grounds.Select(ground => answer.On(ground, reading)).ToList();
+        var behaviours = answer.Grounds.Select(ground => answer.On(ground, reading)).Where(behaviour => behaviour.Varies).ToList();
         var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, _trials)).FirstOrDefault(found => found.Count > 0) ?? [];
-        return AnswerNotes.NotFollowing(typed, _returned.Cell, Dealt.Right.Givens, behaviours.Exists(behaviour => behaviour.Varies));
+        return AnswerNotes.NotFollowing(typed, _returned.Cell, Dealt.Right.Givens, varies: behaviours.Count > 0);
     }
 
     /// <summary>A number that follows from own earlier answers. Without a method shown it must be one that says how somebody came to it, and so must the earlier ones.</summary>
