@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 
@@ -109,9 +110,12 @@ internal sealed class ExerciseJudge
     {
         if (answer.IsTextOfFormula) return AnswerNotes.RightNumber;
         if (!answer.IsFormula) return AnswerNotes.ValueOnly(answer.Part);
-        var behaviours = answer.Grounds.Select(ground => answer.On(ground, reading)).Where(behaviour => behaviour.Varies).ToList();
+        var behaviours = answer.Grounds.Select(ground => answer.On(ground, reading)).ToList();
+        var varies = behaviours.Exists(behaviour => behaviour.Varies);
         var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, _trials)).FirstOrDefault(found => found.Count > 0) ?? [];
-        return AnswerNotes.NotFollowing(typed, _returned.Cell, Dealt.Right.Givens, varies: behaviours.Count > 0);
+        // A constant is what some typed given would make of the key, whatever it comes from: it is one only if its number stands there.
+        if (!varies && !typed.All(given => answer.Content.Formula!.Contains(Dealt.Right.Givens[given.Id].ToString("0.############", CultureInfo.InvariantCulture), StringComparison.Ordinal))) typed = [];
+        return AnswerNotes.NotFollowing(typed, _returned.Cell, Dealt.Right.Givens, varies);
     }
 
     /// <summary>A number that follows from own earlier answers. Without a method shown it must be one that says how somebody came to it, and so must the earlier ones.</summary>
