@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
@@ -7,7 +6,7 @@ using ClassKit.Exercises;
 namespace ClassKit.Content;
 
 /// <summary>Reads a roster: comma-separated values with a header line <c>id,name,email</c>, the last of which may be left out.</summary>
-public static partial class RosterReader
+public static class RosterReader
 {
     private static readonly string[] Columns = ["id", "name", "email"];
 
@@ -35,8 +34,10 @@ public static partial class RosterReader
         foreach (var row in table.Rows)
         {
             var (id, name, email) = (row["id"], row["name"], row["email"]);
-            if (!Id().IsMatch(id))
-                problems.Add(row.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", "Use lower-case letters a to z, digits, - and _, beginning with a letter or digit: it becomes a file's name.");
+            if (!StudentId.IsWellFormed(id))
+                problems.Add(row.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", StudentId.Form);
+            else if (StudentId.IsReserved(id))
+                problems.Add(row.Line, $"The id is `{id}`", StudentId.ReservedRemedy);
             else if (!lines.TryAdd(id, row.Line))
                 problems.Add(row.Line, $"The id `{id}` is in line {lines[id]} already", "Give every student an id of their own.");
             if (name.Length == 0)
@@ -45,7 +46,4 @@ public static partial class RosterReader
         }
         return students;
     }
-
-    [GeneratedRegex("^[a-z0-9][a-z0-9_-]{0,63}$")]
-    private static partial Regex Id();
 }

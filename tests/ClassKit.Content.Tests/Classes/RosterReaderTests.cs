@@ -67,6 +67,45 @@ public sealed class RosterReaderTests : IDisposable
         Complaint.Among(Read(text), problems, line, found, remedy);
     }
 
+    /// <summary>Microsoft Learn, "Naming Files, Paths, and Namespaces": reserved names, reserved characters, and no space or period at the end.</summary>
+    [Theory]
+    [InlineData("con", "Windows keeps that name")]
+    [InlineData("prn", "Windows keeps that name")]
+    [InlineData("aux", "Windows keeps that name")]
+    [InlineData("nul", "Windows keeps that name")]
+    [InlineData("com0", "Windows keeps that name")]
+    [InlineData("com1", "Windows keeps that name")]
+    [InlineData("com9", "Windows keeps that name")]
+    [InlineData("lpt1", "Windows keeps that name")]
+    [InlineData("lpt9", "Windows keeps that name")]
+    [InlineData("CON", "lower-case letters")]
+    [InlineData("Ana", "lower-case letters")]
+    [InlineData("ana.", "lower-case letters")]
+    [InlineData("con.xlsx", "lower-case letters")]
+    [InlineData("\"\"\"ana \"\"\"", "lower-case letters")]
+    [InlineData("\"a\nb\"", "lower-case letters")]
+    [InlineData("\"ana\n\"", null)]
+    [InlineData("a<b", "lower-case letters")]
+    [InlineData("a>b", "lower-case letters")]
+    [InlineData("a:b", "lower-case letters")]
+    [InlineData("a/b", "lower-case letters")]
+    [InlineData("a\\b", "lower-case letters")]
+    [InlineData("a|b", "lower-case letters")]
+    [InlineData("a?b", "lower-case letters")]
+    [InlineData("a*b", "lower-case letters")]
+    [InlineData("a\u202Eb", "lower-case letters")]
+    [InlineData("aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa", "at most 64")]
+    [InlineData("com10", null)]
+    [InlineData("connie", null)]
+    [InlineData("aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa", null)]
+    public void An_id_that_cannot_be_a_files_name_on_every_system_is_refused(string id, string? remedy)
+    {
+        var reading = Read($"id,name\n{id},Ana\n");
+
+        if (remedy is null) Assert.Matches(@"\A[a-z0-9-]+\z", reading.Model!.Students[0].Id);
+        else Complaint.Only(reading, 2, "The id is", remedy);
+    }
+
     [Fact]
     public void A_file_in_another_encoding_says_how_to_save_it()
     {
