@@ -15,7 +15,8 @@ public static class CommandLine
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(problems);
-        var report = new Report(output, problems);
+        problems = new VisibleWriter(problems);
+        var report = new Report(new VisibleWriter(output), problems, output);
         var parsed = Root(report).Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
@@ -25,7 +26,7 @@ public static class CommandLine
         }
         try
         {
-            return parsed.Invoke(new() { Output = output, Error = problems, EnableDefaultExceptionHandler = false });
+            return parsed.Invoke(new() { Output = report.Output, Error = problems, EnableDefaultExceptionHandler = false });
         }
 #pragma warning disable CA1031 // The last resort: whatever went wrong is our bug, and the user learns so in one message.
         catch (Exception bug)

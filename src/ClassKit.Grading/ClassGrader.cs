@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ClassKit.Exercises;
 
 namespace ClassKit.Grading;
@@ -8,6 +9,7 @@ public sealed class ClassGrader
     private readonly DealtClass _dealt;
     private readonly OwnerFinder _owners;
     private readonly WorkbookGrader _grader;
+    private readonly ConcurrentDictionary<(string Identity, string? Named), Lazy<JudgedContent>> _judged = new();
 
     /// <summary>Draws the fresh inputs that every workbook of the class will be tried with.</summary>
     public ClassGrader(DealtClass dealt)
@@ -37,20 +39,52 @@ public sealed class ClassGrader
     public JudgedFile Judge(ReturnedFile file)
     {
         ArgumentNullException.ThrowIfNull(file);
-        if (file.IsLeftover) return new(file, null, null);
-        var named = _owners.ByFileName(file.Path);
-        if (file.Workbook is not { } workbook) return new(file, named, null);
+        return file.IsLeftover ? OfNobody(file) : As(file, _owners.ByFileName(file.Path));
+    }
+
+    /// <summary>The same for a file that may have come back under several names: what is in it is read and judged once; if only names say whose it is, once for every student they speak of.</summary>
+    /// <param name="identity">The same for the same bytes.</param>
+    /// <param name="read">Reads the file.</param>
+    /// <param name="path">Its name this time.</param>
+    /// <param name="dated">When it was changed last by the folder or archive that it came in.</param>
+    public JudgedFile JudgeOnce(string identity, Func<ReturnedFile> read, string path, DateTime? dated)
+    {
+        var named = _owners.ByFileName(path);
+        var content = Once(null);
+        if (content.Owner.Student is null && named is not null) content = Once(named);
+        return Named(content with { File = content.File with { Path = path, Dated = dated } }, named);
+
+        JudgedContent Once(DealtStudent? student) => _judged.GetOrAdd((identity, student?.Student.Id), _ => new(() => Judge(read(), student))).Value;
+    }
+
+    /// <summary>A file that nobody is asked about: left behind by a program, or one that even its name cannot be read of.</summary>
+    public static JudgedFile OfNobody(ReturnedFile file) => new(file, null, null);
+
+    private JudgedFile As(ReturnedFile file, DealtStudent? named) => Named(Judge(file, named), named);
+
+    /// <summary>What does not depend on the file's name but for the student whom it speaks of.</summary>
+    private JudgedContent Judge(ReturnedFile file, DealtStudent? named)
+    {
+        if (file.Workbook is not { } workbook) return new(file, new(named, OwnerEvidence.FileName), null, []);
         var numbers = new DealtNumbers(_dealt, workbook);
         var owner = _owners.ByContent(workbook, numbers);
         if (owner.Student is null && named is not null) owner = new(named, OwnerEvidence.FileName);
         var marks = DealMarks.In(workbook);
         var origin = DealEvidence.Weigh(_dealt, marks, numbers, owner.Student);
-        if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null)) return new(file, owner.Student, null) { Other = OtherDeal.Of(_dealt, marks) };
-        if (owner.Student is not { } student) return new(file, null, null);
+        file = file with { Workbook = null };
+        if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null)) return new(file, owner, null, []) { Other = OtherDeal.Of(_dealt, marks) };
+        var found = new List<Flag>();
+        var answers = owner.Student is { } student ? _grader.Grade(student, workbook, found) : null;
+        return new(file, owner, answers, found) { Doubtful = origin == DealOrigin.Doubtful ? marks : null };
+    }
 
-        var flags = FlagOwner(file, owner, named);
-        if (origin == DealOrigin.Doubtful) flags.Add(DealEvidence.Doubt(file.Path, marks, _dealt));
-        return new(file, student, new(student, GradeStatus.Graded, file.Path, _grader.Grade(student, workbook, flags), flags) { Rule = _dealt.Marking.Total });
+    private JudgedFile Named(JudgedContent content, DealtStudent? named)
+    {
+        var (file, student) = (content.File, content.Owner.Student);
+        if (student is null || content.Answers is not { } answers) return new(file, student, null) { Other = content.Other };
+        var flags = FlagOwner(file, content.Owner, named);
+        if (content.Doubtful is { } marks) flags.Add(DealEvidence.Doubt(ShownName.Of(file.Path), marks, _dealt));
+        return new(file, student, new(student, GradeStatus.Graded, file.Path, answers, [.. flags, .. content.Flags]) { Rule = _dealt.Marking.Total });
     }
 
     /// <summary>Gives every student the file that counts, and accounts for all others.</summary>
@@ -82,11 +116,11 @@ public sealed class ClassGrader
         if (owner.How != OwnerEvidence.IdCell)
         {
             var told = owner.How == OwnerEvidence.Givens ? "the numbers dealt to this student are in it" : "only the file's name says whose it is";
-            flags.Add(new(FlagCodes.OwnerInferred, $"{file.Path}: the student's id is not in its cell any more; {told}. Please confirm."));
+            flags.Add(new(FlagCodes.OwnerInferred, $"{ShownName.Of(file.Path)}: the student's id is not in its cell any more; {told}. Please confirm."));
         }
 
         if (named is not null && named != owner.Student)
-            flags.Add(new(FlagCodes.NameDiffers, $"{file.Path}: by its name this file is {named.Student.Shown}'s, but the workbook inside was dealt to {name}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another."));
+            flags.Add(new(FlagCodes.NameDiffers, $"{ShownName.Of(file.Path)}: by its name this file is {named.Student.Shown}'s, but the workbook inside was dealt to {name}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another."));
         return flags;
     }
 
@@ -96,6 +130,6 @@ public sealed class ClassGrader
         if (file.Other is { } other) return file.As(FileFate.OtherDeal, OtherDealWords.Why(other, _dealt));
         return file.IsRead
             ? file.As(FileFate.NotOfThisClass, $"This workbook was not dealt to anyone in {ClassName.InSentence(_dealt.Cohort)}: it carries no id of this class, and its numbers are nobody's. Was it dealt for another class or lesson?")
-            : file.As(FileFate.Refused, file.Refusal);
+            : file.AsUnread();
     }
 }

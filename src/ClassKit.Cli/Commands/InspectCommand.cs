@@ -19,7 +19,7 @@ internal static class InspectCommand
     {
         var (inspection, problem) = InspectWorkbook.Run(workbook);
         if (inspection is null) return report.Problems([problem!]);
-        if (json) report.Output.Write(InspectionJson.Write(inspection));
+        if (json) report.Data.Write(InspectionJson.Write(inspection));
         else InspectionTable.Write(report.Output, inspection);
         return ExitCode.Done;
     }

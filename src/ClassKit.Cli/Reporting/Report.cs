@@ -8,14 +8,18 @@ internal sealed class Report
 {
     private readonly TextWriter _problems;
 
-    public Report(TextWriter output, TextWriter problems)
+    public Report(TextWriter output, TextWriter problems, TextWriter data)
     {
         Output = output;
+        Data = data;
         _problems = problems;
     }
 
-    /// <summary>Where results go.</summary>
+    /// <summary>Where results for people go.</summary>
     public TextWriter Output { get; }
+
+    /// <summary>Where results for programs go, character by character.</summary>
+    public TextWriter Data { get; }
 
     /// <summary>Makes a use case's files and writes them into a folder, all or none, and says so.</summary>
     public int Write(OutputTarget target, Func<Produced> make)

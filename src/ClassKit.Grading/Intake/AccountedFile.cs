@@ -14,6 +14,9 @@ public sealed record AccountedFile(string File, string? Digest, DateTime? Modifi
     /// <summary>Which deal it is from, if it is another than the one that was graded; else null.</summary>
     public OtherDeal? Other { get; init; }
 
+    /// <summary>What went wrong in our own program, for the instructor to report; null if nothing did.</summary>
+    public string? Fault { get; init; }
+
     /// <summary>Who saved it last, as it says itself; null if it does not say. Compared within the class and never shown.</summary>
     public string? SavedBy { get; init; }
 }

@@ -12,6 +12,9 @@ public enum FileFate
     /// <summary>It could not be read.</summary>
     Refused,
 
+    /// <summary>It could not be judged because of a mistake of ours; someone has to look at it by hand.</summary>
+    OurError,
+
     /// <summary>It is a workbook, but nobody of this class was dealt it.</summary>
     NotOfThisClass,
 

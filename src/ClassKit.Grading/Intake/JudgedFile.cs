@@ -13,6 +13,9 @@ public sealed class JudgedFile
     /// <summary>The path of the file.</summary>
     public string Path => _file.Path;
 
+    /// <summary>The path as it can stand in a sentence.</summary>
+    internal string Shown => ShownName.Of(Path);
+
     /// <summary>Whose it is, or seems to be.</summary>
     internal DealtStudent? Student { get; }
 
@@ -46,5 +49,8 @@ public sealed class JudgedFile
     internal DateTime? Changed => _file.Modified ?? _file.Dated;
 
     /// <summary>The file accounted for.</summary>
-    internal AccountedFile As(FileFate fate, string reason = "") => new(Path, Digest, _file.Modified, fate, Student?.Student, reason) { SavedBy = _file.SavedBy, Other = Other };
+    internal AccountedFile As(FileFate fate, string reason = "") => new(Path, Digest, _file.Modified, fate, Student?.Student, reason) { SavedBy = _file.SavedBy, Fault = _file.Fault, Other = Other };
+
+    /// <summary>The file accounted for as one that was not read.</summary>
+    internal AccountedFile AsUnread() => As(_file.Fault is null ? FileFate.Refused : FileFate.OurError, Refusal);
 }

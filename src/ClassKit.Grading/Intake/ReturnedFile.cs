@@ -20,6 +20,9 @@ public sealed record ReturnedFile(string Path, WorkbookSnapshot? Workbook, strin
     /// <summary>Who saved it last, as it says itself; null if it does not say.</summary>
     public string? SavedBy { get; init; }
 
+    /// <summary>What went wrong in our own program, for those who mend it; null if nothing did.</summary>
+    public string? Fault { get; init; }
+
     /// <summary>True for what programs and operating systems leave beside workbooks and nobody handed in.</summary>
     public bool IsLeftover { get; init; }
 }

@@ -20,7 +20,7 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
         var refused = files.Where(file => !file.IsGraded && file.Other is null).ToList();
         List<AccountedFile> others =
         [
-            .. refused.Select(file => file.As(FileFate.Refused, file.Refusal)),
+            .. refused.Select(file => file.AsUnread()),
             .. files.Where(file => file.Other is not null).Select(file => file.As(FileFate.OtherDeal, OtherDealWords.Why(file.Other!, dealt))),
         ];
         var strays = OfOtherDeals(others);
@@ -55,16 +55,16 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     {
         var grade = refused.Count == 0
             ? new StudentGrade(student, GradeStatus.Missing, null, [], [])
-            : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag(FlagCodes.UnreadableFile, $"{file.Path}: {file.Refusal}"))]);
+            : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag(FlagCodes.UnreadableFile, $"{file.Shown}: {file.Refusal}"))]);
         return grade with { Rule = _marking.Total, Flags = [.. grade.Flags, .. strays] };
     }
 
     private static List<Flag> OfOtherDeals(IEnumerable<AccountedFile> files) =>
-        [.. files.Where(file => file.Fate == FileFate.OtherDeal).Take(MostNamed).Select(file => new Flag(FlagCodes.OtherDeal, $"{file.File}: {file.Reason}"))];
+        [.. files.Where(file => file.Fate == FileFate.OtherDeal).Take(MostNamed).Select(file => new Flag(FlagCodes.OtherDeal, $"{ShownName.Of(file.File)}: {file.Reason}"))];
 
     private string Why(DealtStudent student, JudgedFile version, JudgedFile counts)
     {
-        if (version.Digest is not null && version.Digest == counts.Digest) return $"The same file as {counts.Path}, byte for byte, which was graded.";
+        if (version.Digest is not null && version.Digest == counts.Digest) return $"The same file as {counts.Shown}, byte for byte, which was graded.";
         var because = _marking.Versions switch
         {
             VersionChoice.Newest when version.Changed is null || counts.Changed is null => "it says when it was changed",
@@ -73,7 +73,7 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
             _ => "it earns most",
         };
         return string.Create(CultureInfo.InvariantCulture,
-            $"Another version of {student.Student.Shown}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {counts.Path} was graded because {because}.");
+            $"Another version of {student.Student.Shown}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {counts.Shown} was graded because {because}.");
     }
 
     private static string Day(DateTime? time) => time is { } at ? at.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture) : "at a time unknown";
@@ -82,6 +82,6 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     {
         var others = files.Count > MostNamed ? $" and {files.Count - MostNamed} more" : "";
         return new(FlagCodes.SeveralFiles,
-            $"{files.Count} files came from {student.Student.Shown}: {string.Join(", ", files.Select(file => file.Path).Order(StringComparer.Ordinal).Take(MostNamed))}{others}. {counts.Path} was graded.");
+            $"{files.Count} files came from {student.Student.Shown}: {string.Join(", ", files.OrderBy(file => file.Path, StringComparer.Ordinal).Take(MostNamed).Select(file => file.Shown))}{others}. {counts.Shown} was graded.");
     }
 }

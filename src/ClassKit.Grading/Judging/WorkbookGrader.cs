@@ -39,7 +39,7 @@ internal sealed class WorkbookGrader
         var found = finder.Find(student, exercise.Id);
         var (givens, answers) = (found.Givens, found.Answers);
         if (found.MovedTo is { } sheet)
-            flags.Add(new(FlagCodes.OtherSheet, $"{exercise.Title} was answered on the sheet “{sheet}”, and that one was graded. A sheet is easily copied or renamed."));
+            flags.Add(new(FlagCodes.OtherSheet, $"{exercise.Title} was answered on the sheet “{ShownName.Of(sheet)}”, and that one was graded. A sheet is easily copied or renamed."));
         var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
         FlagOverwritten(exercise, dealt, givens, workbook, flags);
 

@@ -30,6 +30,7 @@ public static class OutcomeWords
         FileFate.Graded => "graded",
         FileFate.OtherVersion => "other-version",
         FileFate.Refused => "refused",
+        FileFate.OurError => "our-error",
         FileFate.NotOfThisClass => "not-of-this-class",
         FileFate.OtherDeal => "other-deal",
         FileFate.Leftover => "leftover",

@@ -103,6 +103,8 @@ public static class GradeClass
             .. OtherDealWords.Mostly(grades) is { } mostly ? [mostly] : (IEnumerable<string>)[],
             $"{With(GradeStatus.Graded)} of {grades.Students.Count} students graded, {With(GradeStatus.Missing)} missing, {With(GradeStatus.Unreadable)} unreadable; {Others(grades)}.",
         ];
+        notes.AddRange(grades.Files.Where(file => file.Fault is not null).Select(file =>
+            $"{ShownName.Of(file.File)} could not be judged, by a mistake of ours: look at it yourself, and please report “{file.Fault}”. It counts neither for nor against anyone."));
         var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);
         if (corrected > 0) notes.Add($"{corrected} {(corrected == 1 ? "answer has" : "answers have")} the points of your corrections.");
         notes.AddRange(TypedPointsWords.Of(grades));

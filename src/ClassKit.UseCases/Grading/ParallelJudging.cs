@@ -16,7 +16,7 @@ internal static class ParallelJudging
         Parallel.ForEach(
             Partitioner.Create(items, EnumerablePartitionerOptions.NoBuffering),
             new ParallelOptions { MaxDegreeOfParallelism = threads ?? Environment.ProcessorCount },
-            item => judged.Add(grader.Judge(FileReading.Read(item))));
+            item => judged.Add(ItemJudging.Judge(grader, item)));
         return judged;
     }
 }

@@ -19,9 +19,10 @@ internal static class Archive
     /// <param name="budget">What may come out; null if every archive inside has a budget of its own.</param>
     public static IEnumerable<ReturnedItem> Entries(ZipArchive archive, string path, int depth, ArchiveBudget? budget)
     {
+        var names = new EntryNames();
         foreach (var entry in archive.Entries.Where(entry => !IsFolder(entry)).OrderBy(entry => entry.FullName, StringComparer.Ordinal))
         {
-            var inside = path + Safe(entry.FullName);
+            var inside = path + names.Shown(entry.FullName);
             var own = budget ?? ArchiveBudget.Bounded;
             if (!own.TryEntry())
             {
@@ -30,7 +31,7 @@ internal static class Archive
             }
 
             var item = ZipEntryBytes.Read(entry, inside, budget is null ? ArchiveBudget.Unbounded : own);
-            foreach (var file in Open(item, depth, own)) yield return file;
+            foreach (var file in Attempt.Each(() => Open(item, depth, own), failure => ReturnedItem.Failed(inside, failure))) yield return file;
         }
     }
 
@@ -56,21 +57,16 @@ internal static class Archive
         foreach (var file in Entries(archive, path + "/", depth + 1, budget)) yield return file;
     }
 
-    private static ZipArchive? TryOpen(byte[] bytes)
-    {
-        try
+    private static ZipArchive? TryOpen(byte[] bytes) => Attempt.Of(
+        () =>
         {
             var archive = new ZipArchive(new MemoryStream(bytes, writable: false), ZipArchiveMode.Read, leaveOpen: false, ZipNames.Instance);
 
             // The list of entries is read only when it is asked for.
             _ = archive.Entries.Count;
             return archive;
-        }
-        catch (Exception broken) when (broken is InvalidDataException or IOException or ArgumentException or NotSupportedException)
-        {
-            return null;
-        }
-    }
+        },
+        _ => (ZipArchive?)null);
 
     private static bool IsDocument(ZipArchive archive) => archive.Entries.Any(entry =>
         DocumentParts.Contains(entry.FullName, StringComparer.OrdinalIgnoreCase) || entry.FullName.EndsWith(".iwa", StringComparison.OrdinalIgnoreCase));
@@ -78,7 +74,4 @@ internal static class Archive
     private static bool IsFolder(ZipArchiveEntry entry) => entry.FullName.EndsWith('/') || entry.FullName.EndsWith('\\');
 
     private static bool LooksPacked(string path) => path.EndsWith(".zip", StringComparison.OrdinalIgnoreCase);
-
-    /// <summary>A name to show: nothing is ever written there, but a report should not speak of places outside.</summary>
-    private static string Safe(string name) => string.Join('/', name.Replace('\\', '/').Split('/', StringSplitOptions.RemoveEmptyEntries).Where(step => step is not ("." or "..")));
 }

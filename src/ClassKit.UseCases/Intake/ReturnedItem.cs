@@ -7,10 +7,17 @@ namespace ClassKit.UseCases;
 /// <param name="Dated">When it was changed last by the folder or archive that it lies in.</param>
 internal sealed record ReturnedItem(string Path, byte[]? Content, string? Refusal, DateTime? Dated = null)
 {
+    /// <summary>What went wrong in our own program, for those who mend it; null if nothing did.</summary>
+    public string? Fault { get; init; }
+
     public static ReturnedItem Refused(string path, string reason) => new(path, null, reason);
 
     public static ReturnedItem Damaged(string path, string what) => Refused(path, $"{what} Please hand in the workbook itself (.xlsx) again, not packed.");
 
     public static ReturnedItem TooLarge(string path, long bytes) => Refused(path,
         $"The file is larger than any practice workbook ({bytes / (1024 * 1024)} MB). Please remove pictures from it and hand it in again.");
+
+    /// <summary>One that could not be opened or looked into.</summary>
+    public static ReturnedItem Failed(string path, Exception failure) =>
+        Refused(path, ItemFailure.Words(failure)) with { Fault = ItemFailure.Fault(failure) };
 }

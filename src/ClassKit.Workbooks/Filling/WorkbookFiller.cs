@@ -18,7 +18,7 @@ public static class WorkbookFiller
         using var opened = new XLWorkbook(new MemoryStream(workbook));
         foreach (var edit in edits)
             Do(opened, edit);
-        var filled = StoredValues.PutInto(opened.ToBytes());
+        var filled = opened.ToBytesWithValues();
         return Pictures.Paste(filled, [.. edits.OfType<PastePicture>()]);
     }
 

@@ -16,6 +16,11 @@ public static class GradebookWriter
     {
         ArgumentNullException.ThrowIfNull(grades);
         ArgumentNullException.ThrowIfNull(summary);
+        return PackageNormalizer.NormalizeWithValues(Save(grades, summary));
+    }
+
+    private static byte[] Save(ClassGrades grades, ClassSummary summary)
+    {
         using var workbook = new XLWorkbook();
         workbook.Properties.Title = $"Gradebook: {grades.Dealt.LessonTitle}{ClassName.Behind(grades.Dealt.Cohort)}";
         var grid = new GradebookGrid(grades.Dealt, grades.Students.Count);
@@ -28,6 +33,6 @@ public static class GradebookWriter
         FlagsSheet.Write(workbook, grades);
         FilesSheet.Write(workbook, grades);
         workbook.Worksheet(1).SetTabActive().SetTabSelected();
-        return StoredValues.PutInto(workbook.ToBytes());
+        return workbook.Saved();
     }
 }

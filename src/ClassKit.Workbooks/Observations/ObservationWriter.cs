@@ -18,6 +18,6 @@ public static class ObservationWriter
             sheet.Write(compared, questions);
         sheet.Finish();
         questions.Finish();
-        return StoredValues.PutInto(workbook.ToBytes());
+        return workbook.ToBytesWithValues();
     }
 }

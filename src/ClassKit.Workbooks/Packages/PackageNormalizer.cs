@@ -9,7 +9,13 @@ public static class PackageNormalizer
 {
     /// <summary>The same package with fixed times, order, names and properties.</summary>
     /// <param name="package">A package saved by this program; returned workbooks are not to be trusted with this.</param>
-    public static byte[] Normalize(byte[] package)
+    public static byte[] Normalize(byte[] package) => Normalize(package, StoredValues.None);
+
+    /// <summary>The same, with what every formula comes to stored beside it.</summary>
+    /// <param name="package">A package saved by this program.</param>
+    public static byte[] NormalizeWithValues(byte[] package) => Normalize(package, StoredValues.Of(package));
+
+    private static byte[] Normalize(byte[] package, StoredValues values)
     {
         ArgumentNullException.ThrowIfNull(package);
         var parts = PackageParts.Read(package);
@@ -17,7 +23,7 @@ public static class PackageNormalizer
         ContentTypes.Rewrite(parts);
         RootRelationships.Rewrite(parts);
         properties.PutInto(parts);
-        SpreadsheetTidying.Rewrite(parts);
+        SpreadsheetTidying.Rewrite(parts, values);
         return PackageParts.Write(parts);
     }
 }

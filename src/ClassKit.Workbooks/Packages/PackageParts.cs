@@ -44,9 +44,9 @@ internal static class PackageParts
     public static IReadOnlyDictionary<string, string> SheetParts(byte[] package)
     {
         const string Workbook = "xl/workbook.xml";
-        using var opened = Package.Open(package, ReadLimits.Default);
+        using var opened = Package.Open(package, ReadLimits.Own);
         var relationships = Relationships.Of(opened, Workbook);
-        return WorkbookPart.Read(opened, Workbook, new ReadBudget(ReadLimits.Default)).Sheets
+        return WorkbookPart.Read(opened, Workbook, new ReadBudget(ReadLimits.Own)).Sheets
             .ToDictionary(sheet => sheet.Name, sheet => relationships.Find(sheet.RelationshipId)!.Value.Part, StringComparer.OrdinalIgnoreCase);
     }
 }

@@ -7,7 +7,8 @@ namespace ClassKit.Workbooks;
 /// <summary>XML parts of packages that this program made itself, as documents in memory.</summary>
 internal static class PartXml
 {
-    private static readonly XmlWriterSettings Settings = new()
+    /// <summary>How every part is written.</summary>
+    public static XmlWriterSettings Settings { get; } = new()
     {
         Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
         NewLineChars = "\n",

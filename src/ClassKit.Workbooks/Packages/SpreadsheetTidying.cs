@@ -9,10 +9,18 @@ internal static partial class SpreadsheetTidying
 {
     private static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
-    public static void Rewrite(SortedDictionary<string, byte[]> parts)
+    /// <summary>Mends the parts of a workbook, and stores the values of formulas while cells pass by.</summary>
+    public static void Rewrite(SortedDictionary<string, byte[]> parts, StoredValues values)
     {
         foreach (var part in parts.Keys.Where(part => part.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)).ToList())
-            Change(parts, part, TidySheet);
+        {
+            parts[part] = SheetRewriting.Rewrite(parts[part], TidyColumns, cell =>
+            {
+                TidyCell(cell);
+                values.PutInto(part, cell);
+            });
+        }
+
         if (parts.ContainsKey("xl/styles.xml")) Change(parts, "xl/styles.xml", TidyStyles);
         Change(parts, "xl/workbook.xml", TidyNames);
     }
@@ -24,15 +32,14 @@ internal static partial class SpreadsheetTidying
         parts[part] = PartXml.Save(xml);
     }
 
-    private static void TidySheet(XElement sheet)
-    {
-        // Columns are written with the rest of the sheet first; programs expect them from left to right.
-        if (sheet.Element(Main + "cols") is { } columns)
-            columns.ReplaceNodes(columns.Elements().OrderBy(column => int.Parse((string)column.Attribute("min")!, CultureInfo.InvariantCulture)).ToList());
+    /// <summary>Columns are written with the rest of the sheet first; programs expect them from left to right.</summary>
+    private static void TidyColumns(XElement columns) =>
+        columns.ReplaceNodes(columns.Elements().OrderBy(column => int.Parse((string)column.Attribute("min")!, CultureInfo.InvariantCulture)).ToList());
 
-        // Empty cells are written as references into the shared strings, to no string.
-        foreach (var cell in sheet.Descendants(Main + "c").Where(cell => cell.IsEmpty))
-            cell.SetAttributeValue("t", null);
+    /// <summary>Empty cells are written as references into the shared strings, to no string.</summary>
+    private static void TidyCell(XElement cell)
+    {
+        if (cell.IsEmpty) cell.SetAttributeValue("t", null);
     }
 
     /// <summary>Rows and columns to repeat in print are written as relative references, which some programs then take for others.</summary>

@@ -3,32 +3,36 @@ using ClassKit.CellFormulas;
 
 namespace ClassKit.Workbooks;
 
-/// <summary>Stores beside every formula what it comes to, so that programs which show workbooks without calculating them show numbers.</summary>
-internal static class StoredValues
+/// <summary>What every formula of a workbook comes to, to be stored beside it: programs which show workbooks without calculating them then show numbers.</summary>
+internal sealed class StoredValues
 {
     private static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
-    /// <summary>The same package with values. A formula that we cannot evaluate stays without one.</summary>
-    public static byte[] PutInto(byte[] package)
+    private readonly WorkbookEvaluator? _evaluator;
+    private readonly IReadOnlyDictionary<string, string> _sheets;
+
+    private StoredValues(WorkbookEvaluator? evaluator, IReadOnlyDictionary<string, string> sheets) => (_evaluator, _sheets) = (evaluator, sheets);
+
+    /// <summary>No values: formulas are left for spreadsheet programs to compute.</summary>
+    public static StoredValues None { get; } = new(null, new Dictionary<string, string>());
+
+    /// <summary>The values of a workbook that this program made itself, however large the class that it is about.</summary>
+    public static StoredValues Of(byte[] package)
     {
-        var workbook = ReturnedWorkbookReader.Read(package).Workbook
+        var workbook = ReturnedWorkbookReader.Read(package, ReadLimits.Own).Workbook
             ?? throw new ArgumentException("Values can only be put into a workbook.", nameof(package));
-        var evaluator = new WorkbookEvaluator(workbook);
-        var parts = PackageParts.Read(package);
-        foreach (var (sheet, part) in PackageParts.SheetParts(package))
-        {
-            var xml = PartXml.Load(parts[part]);
-            foreach (var cell in xml.Descendants(Main + "c").Where(cell => cell.Element(Main + "f") is not null))
-            {
-                if (!CellAddress.TryParse(sheet, (string?)cell.Attribute("r"), out var address)) continue;
-                var evaluation = evaluator.Evaluate(address);
-                if (evaluation.Status == EvaluationStatus.Computed) Store(cell, evaluation.Value);
-            }
+        return new(new(workbook), PackageParts.SheetParts(package).ToDictionary(sheet => sheet.Value, sheet => sheet.Key, StringComparer.Ordinal));
+    }
 
-            parts[part] = PartXml.Save(xml);
-        }
-
-        return PackageParts.Write(parts);
+    /// <summary>Puts the value of a cell's formula into it. A formula that we cannot evaluate stays without one.</summary>
+    /// <param name="part">The part of the cell's sheet.</param>
+    /// <param name="cell">The cell.</param>
+    public void PutInto(string part, XElement cell)
+    {
+        if (_evaluator is null || cell.Element(Main + "f") is null) return;
+        if (!CellAddress.TryParse(_sheets[part], (string?)cell.Attribute("r"), out var address)) return;
+        var evaluation = _evaluator.Evaluate(address);
+        if (evaluation.Status == EvaluationStatus.Computed) Store(cell, evaluation.Value);
     }
 
     private static void Store(XElement cell, CellValue value)

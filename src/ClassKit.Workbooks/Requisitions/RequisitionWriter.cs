@@ -14,6 +14,6 @@ public static class RequisitionWriter
         workbook.Properties.Title = $"Requisition: {pack.Lesson.Title} – {pack.Class.Name}";
         RequisitionSheet.Write(workbook, pack);
         if (pack.Concerns.Count > 0) AllergySheet.Write(workbook, pack);
-        return StoredValues.PutInto(workbook.ToBytes());
+        return workbook.ToBytesWithValues();
     }
 }

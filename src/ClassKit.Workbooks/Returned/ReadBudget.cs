@@ -3,6 +3,11 @@ namespace ClassKit.Workbooks;
 /// <summary>Counts, over all sheets, what a workbook makes us keep.</summary>
 internal sealed class ReadBudget(ReadLimits limits)
 {
+    private const int Shown = 100;
+
+    /// <summary>Ends what was cut; in a formula it stands for nothing.</summary>
+    private const string TooLong = "… (too long)";
+
     private int _cells;
     private int _sharedFormulas;
     private long _formulas;
@@ -20,18 +25,25 @@ internal sealed class ReadBudget(ReadLimits limits)
         if (++_sharedFormulas > limits.SharedFormulas) throw RefusalException.TooLarge($"it has more than {limits.SharedFormulas} cells that share a formula");
     }
 
-    public void CountFormula(string formula)
+    /// <summary>Counts a formula; the formula itself, or of one that no program takes its beginning, which is no formula: so much is lost of that cell, and nothing of others.</summary>
+    public string CountFormula(string formula)
     {
-        if (formula.Length > limits.FormulaLength) throw RefusalException.TooLarge($"a formula in it has more than {limits.FormulaLength} characters");
+        formula = Within(formula, limits.FormulaLength);
         _formulas += formula.Length;
-        if (_formulas > limits.AllFormulasLength) throw RefusalException.TooLarge($"its formulas have more than {limits.AllFormulasLength} characters together");
+        return _formulas <= limits.AllFormulasLength ? formula : throw RefusalException.TooLarge($"its formulas have more than {limits.AllFormulasLength} characters together");
     }
 
-    /// <summary>Counts a text; the text itself.</summary>
+    /// <summary>Counts a text; the text itself, or of one that no program takes its beginning.</summary>
     public string CountText(string text)
     {
-        if (text.Length > limits.TextLength) throw RefusalException.TooLarge($"a text in it has more than {limits.TextLength} characters");
+        text = Within(text, limits.TextLength);
         _texts += text.Length;
         return _texts <= limits.AllTextLength ? text : throw RefusalException.TooLarge($"its texts have more than {limits.AllTextLength} characters together");
     }
+
+    /// <summary>What is too long is cut to what a person may want to see of it.</summary>
+    private static string Within(string text, int most) =>
+        text.Length <= most ? text : Beginning(text, Math.Min(Shown, most)) + TooLong;
+
+    private static string Beginning(string text, int length) => text[..(char.IsHighSurrogate(text[length - 1]) ? length - 1 : length)];
 }

@@ -10,6 +10,28 @@ public sealed record ReadLimits
     /// <summary>Those for what students return: no practice workbook has a fiftieth of these cells, and each may be a formula that grading follows.</summary>
     public static ReadLimits Practice { get; } = new() { Cells = 100_000, SharedTexts = 100_000 };
 
+    /// <summary>Those for what this program has just made itself, which is as large as the class that it is about: none.</summary>
+    internal static ReadLimits Own { get; } = new()
+    {
+        FileBytes = int.MaxValue,
+        UnpackedBytes = long.MaxValue,
+        Ratio = int.MaxValue,
+        Entries = int.MaxValue,
+        Sheets = int.MaxValue,
+        Cells = int.MaxValue,
+        Names = int.MaxValue,
+        Tables = int.MaxValue,
+        ElementBytes = int.MaxValue,
+        DirectoryBytes = int.MaxValue,
+        Relationships = int.MaxValue,
+        SharedTexts = int.MaxValue,
+        AllTextLength = long.MaxValue,
+        TextLength = int.MaxValue,
+        FormulaLength = int.MaxValue,
+        SharedFormulas = int.MaxValue,
+        AllFormulasLength = long.MaxValue,
+    };
+
     /// <summary>The file itself, in bytes.</summary>
     public int FileBytes { get; init; } = 50 * 1024 * 1024;
 

@@ -26,9 +26,7 @@ internal sealed class SharedFormulas(ReadBudget budget)
         {
             if (!_leaders.TryGetValue(group, out var leader))
                 throw RefusalException.Damaged($"cell {new CellAddress("", at.Row, at.Column).Cell} shares a formula that is not there");
-            var formula = leader.ShiftedTo(at);
-            budget.CountFormula(formula);
-            yield return (at, formula);
+            yield return (at, budget.CountFormula(leader.ShiftedTo(at)));
         }
     }
 
@@ -36,7 +34,7 @@ internal sealed class SharedFormulas(ReadBudget budget)
     {
         private readonly CellFormula? _formula = CellFormula.Parse(text).Formula;
 
-        /// <summary>A text that is no formula to us is none in any other cell either, and goes there as it is.</summary>
+        /// <summary>A text that is no formula to us is none in any other cell either, and goes there as it is; so does one that would become too long there.</summary>
         public string ShiftedTo((int Row, int Column) cell)
         {
             if (_formula is null) return text;
@@ -46,7 +44,7 @@ internal sealed class SharedFormulas(ReadBudget budget)
             }
             catch (FormatException)
             {
-                throw RefusalException.TooLarge("a formula that many cells share becomes too long");
+                return text + "… (too long)";
             }
         }
     }

@@ -114,8 +114,7 @@ internal sealed class SheetPart
     private CellFormulaText TakeFormula(XmlReader xml)
     {
         var (type, range, group) = (xml.GetAttribute("t"), xml.GetAttribute("ref"), xml.GetAttribute("si"));
-        var text = xml.ReadText();
-        _budget.CountFormula(text);
+        var text = _budget.CountFormula(xml.ReadText());
         switch (type)
         {
             case "shared" when text.Length == 0:

@@ -61,8 +61,7 @@ internal sealed class WorkbookPart
         var formula = xml.ReadText();
         if (name is null || name.StartsWith(BuiltInPrefix, StringComparison.OrdinalIgnoreCase)) return;
         if (_names.Count == _budget.Limits.Names) throw RefusalException.TooLarge($"it has more than {_budget.Limits.Names} defined names");
-        _budget.CountFormula(formula);
-        _names.Add((name, sheet, formula));
+        _names.Add((name, sheet, _budget.CountFormula(formula)));
     }
 
     /// <summary>The sheet's name, empty for the whole workbook, null for a sheet that is not there.</summary>

@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Returned;
@@ -23,9 +24,6 @@ public sealed class ReadLimitsTests
         { "sheets", new() { Sheets = 0 }, "sheets" },
         { "cells", new() { Cells = 3 }, "3 filled cells" },
         { "names", new() { Names = 1 }, "1 defined names" },
-        { "text", new() { TextLength = 11 }, "11 characters" },
-        { "formula", new() { FormulaLength = 13 }, "13 characters" },
-        { "name's formula", new() { FormulaLength = 5 }, "5 characters" },
         { "formulas, shared ones counted again", new() { AllFormulasLength = 20 }, "20 characters together" },
     };
 
@@ -39,6 +37,17 @@ public sealed class ReadLimitsTests
         var refusal = ReturnedWorkbookReader.Read(Plain, limits).Refusal!;
         Assert.Equal(RefusalKind.TooLarge, refusal.Kind);
         Assert.Contains(words, refusal.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_text_or_formula_beyond_a_limit_is_cut_and_costs_only_its_own_cell()
+    {
+        var read = ReturnedWorkbookReader.Read(Plain, new() { TextLength = 11, FormulaLength = 13 }).Workbook!;
+
+        Assert.Equal("twelve char… (too long)", read.Find(new("S", 1, 2))!.Stored.Text);
+        Assert.Equal(1, read.Find(new("S", 1, 1))!.Stored.Number);
+        Assert.Equal(EvaluationStatus.Unsupported, new WorkbookEvaluator(read).Evaluate(new("S", 2, 1)).Status);
+        Assert.Equal("S!$A$… (too long)", ReturnedWorkbookReader.Read(Plain, new() { FormulaLength = 5 }).Workbook!.Names[0].Formula);
     }
 
     [Fact]

@@ -83,7 +83,7 @@ internal sealed class OpenDocumentPart
         var (name, text) = (xml.GetAttribute("name", OpenDocumentXml.Table), xml.GetAttribute(attribute, OpenDocumentXml.Table));
         if (name is null || text is null) return;
         if (_names.Count == _limits.Names) throw RefusalException.TooLarge($"it has more than {_limits.Names} defined names");
-        _budget.CountFormula(text);
+        text = _budget.CountFormula(text);
         var formula = OpenFormulaText.ToCellFormula(attribute == "expression" ? text : $"of:=[{text}]");
         _names.Add(new(name, _table?.Name, formula));
     }

@@ -61,7 +61,7 @@ internal sealed class OpenDocumentTable
         };
         if (stored.IsBlank && formula is null) return;
         if (_row > CellAddress.LastRow || first > CellAddress.LastColumn) throw RefusalException.Damaged($"sheet '{Name}' has cells beyond its last row or column");
-        if (formula is not null) _budget.CountFormula(formula);
+        if (formula is not null) formula = _budget.CountFormula(formula);
         Keep(new(stored, formula is null ? null : OpenFormulaText.ToCellFormula(formula)), first, cells);
     }
 
