@@ -51,7 +51,8 @@ public sealed class ClassGrader
     {
         var named = _owners.ByFileName(path);
         var content = Once(null);
-        if (content.Owner.Student is null && named is not null) content = Once(named);
+        if (content.Owner.Student is null && named is not null)
+            content = content.File.Refusal is null ? Once(named) : content with { Owner = new(named, OwnerEvidence.FileName) };
         return Named(content with { File = content.File with { Path = path, Dated = dated } }, named);
 
         JudgedContent Once(DealtStudent? student) => _judged.GetOrAdd((identity, student?.Student.Id), _ => new(() => Judge(read(), student))).Value;
