@@ -25,7 +25,7 @@ internal static class FormulaStorms
         new("circles that are to be walked", () => Sheets.AnsweredParts("A1000", "<row r=\"1000\"><c r=\"A1000\"><f>A1000+1</f></c></row>").Change(Sheets.Workbook, xml => xml.Replace("</workbook>", "<calcPr iterate=\"1\" iterateCount=\"2147483647\" iterateDelta=\"0\"/></workbook>", StringComparison.Ordinal)).Pack()),
         new("what-if tables", () => Sheets.WithRows("<row r=\"900\"><c r=\"A900\"><f t=\"dataTable\" ref=\"A900:J999\" dt2D=\"1\" r1=\"A1\" r2=\"A2\"/><v>1</v></c></row>")),
         .. Pages.Select((formula, at) => new HostileFile($"pages of text in every cell {at}", () => Text(new string('a', 32_000), Sheets.Rows(2_000, 100, (_, _) => " t=\"s\"><v>0</v>"), formula))),
-        new("a formula that is too long", () => Sheets.Answered(string.Join('+', Enumerable.Repeat("1", 5_000))), true),
+        new("a formula that is too long", () => Sheets.Answered(string.Join('+', Enumerable.Repeat("1", 5_000)))),
         new("a table within itself", () => Sheets.Answered("SUM(Table1[[#All],[a]:[zz]])")),
     ];
 

@@ -220,11 +220,5 @@ public sealed class ReturnedFilesTests : IDisposable
         Assert.Equal([FileFate.Graded, FileFate.Refused], files.Select(file => file.Fate));
     }
 
-    private static ClassGrades Grade(string returned)
-    {
-        var (files, problem) = ReturnedFiles.At(returned);
-        Assert.Null(problem);
-        var grader = new ClassGrader(SmallClass.Dealt);
-        return grader.Settle(ParallelJudging.Judge(grader, files!.Read()));
-    }
+    private static ClassGrades Grade(string returned) => Graded.Of(returned);
 }

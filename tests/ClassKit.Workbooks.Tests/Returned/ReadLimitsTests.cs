@@ -51,6 +51,13 @@ public sealed class ReadLimitsTests
     }
 
     [Fact]
+    public void What_we_make_ourselves_is_read_without_any_limit()
+    {
+        foreach (var limit in typeof(ReadLimits).GetProperties().Where(limit => limit.PropertyType.IsValueType && limit.Name != nameof(ReadLimits.RatioFromBytes)))
+            Assert.Equal(limit.PropertyType == typeof(int) ? int.MaxValue : (object)long.MaxValue, limit.GetValue(ReadLimits.Own));
+    }
+
+    [Fact]
     public void A_bomb_is_refused_long_before_it_is_unpacked()
     {
         // 8 MB of little but spaces pack into some 8 KB.
