@@ -39,7 +39,7 @@ public sealed class WholeGradingTests
         var whole = Zip.Of(("ben.xlsx", Good));
         foreach (var file in ZipFields.Of("class", () => whole).Concat(ZipFields.Wide("class", () => whole)))
         {
-            var produced = GradeClass.Make(SmallClass.Dealt, folder.Write("class.zip", file.Make()), null, null);
+            var produced = GradeClass.Make(SmallClass.Dealt, folder.Write("class.zip", file.Make()), null, Deadline.None);
 
             Assert.True(produced.Succeeded || produced.Problems is [{ Expected.Length: > 0 }], file.Name);
         }
