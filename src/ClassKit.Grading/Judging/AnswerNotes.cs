@@ -1,8 +1,5 @@
 using System.Globalization;
-<<<<<<< HEAD
 using System.Text.RegularExpressions;
-=======
->>>>>>> d32c25f (Gather what an answer shows before deciding, and ask for evidence)
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 
