@@ -51,7 +51,7 @@ public sealed class NamedFoodsTests : IDisposable
         var problems = LessonFormulaReader.Read(_folder.Write("bread.md", text)).Problems;
 
         Assert.Equal(missing, problems.Select(problem => problem.Found.Split('`')[1].ToLowerInvariant()));
-        Assert.All(problems, problem => Assert.Equal(Complaint.LineOf(text, "1. **Mix**"), problem.Line));
+        Assert.All(problems, problem => Assert.Equal(Complaint.LineOf(text, "2. **Mix**"), problem.Line));
     }
 
     [Fact]
@@ -77,6 +77,6 @@ public sealed class NamedFoodsTests : IDisposable
         var rows = string.Join('\n', System.Text.RegularExpressions.Regex.Matches(formula, @"(?<name>\S.*?) (?<percent>[0-9.]+)(, |$)").Select(row => $"| {row.Groups["name"].Value} | {row.Groups["percent"].Value} |"));
         var touching = surfaces.Length == 0 ? "" : "## Greasing and dusting\n\n| Ingredient | Amount | For |\n|---|---|---|\n"
             + string.Join('\n', System.Text.RegularExpressions.Regex.Matches(surfaces, @"(?<name>\S.*?) (?<amount>[0-9]+ g a batch)(, |$)").Select(row => $"| {row.Groups["name"].Value} | {row.Groups["amount"].Value} | it |")) + "\n\n";
-        return $"{text[..text.IndexOf("## Formula", StringComparison.Ordinal)]}## Formula\n\n| Ingredient | % |\n|---|---|\n{rows}\n\n{touching}## Method\n\n1. **Mix** (5 min). {method}\n2. **Bake** (20 min, oven 200 °C). Until brown.\n\n{rest}";
+        return $"{text[..text.IndexOf("## Formula", StringComparison.Ordinal)]}## Formula\n\n| Ingredient | % |\n|---|---|\n{rows}\n\n{touching}## Method\n\n1. **Weigh** (5 min, scale, small scale). Everything.\n2. **Mix** (5 min). {method}\n3. **Bake** (20 min, oven 200 °C). Until brown.\n\n{rest}";
     }
 }

@@ -97,7 +97,7 @@ public sealed partial class NoPromiseTests
     [GeneratedRegex(@"\bfree\b|-free\b|\bnone\b|\bsafe(ly)?\b|\bharmless\b|\bcontains? no\b|\bnot contain\b|\bholds no\b|\bno (allergens?|gluten|wheat|eggs?|milk|dairy|nuts?)\b|\b(made|bread|recipe) without\b|\bsuitable\b", RegexOptions.IgnoreCase)]
     private static partial Regex Promise();
 
-    /// <summary>Gas is set free, a ball is free of lumps, dust flies nearby: not of allergens.</summary>
-    [GeneratedRegex(@"\b(set|sets|freed?|setting) free\b|\bnone nearby\b", RegexOptions.IgnoreCase)]
+    /// <summary>Gas is set free, a burner is free, dust flies nearby: not of allergens.</summary>
+    [GeneratedRegex(@"\b(set|sets|freed?|setting) free\b|\bnone nearby\b|\b(burners?|ovens?|places?|scales?|mixers?) free\b", RegexOptions.IgnoreCase)]
     private static partial Regex ProcessFree();
 }
