@@ -84,7 +84,7 @@ public sealed class ClassProfileReaderTests : IDisposable
         var bare = Read(string.Join('\n', _shipped.Split('\n').Where(line => !line.StartsWith("oven ", StringComparison.Ordinal) && !line.StartsWith("equipment", StringComparison.Ordinal)))).Model!;
 
         Assert.Equal((6, 20), (profile.OvenPlaces, profile.OvenHeatUpMinutes));
-        Assert.Equal(["6 burners", "12 proofing places"], profile.Equipment.Select(count => count.ToString()));
+        Assert.Equal(["6 burners", "12 proofing places", "6 scales", "6 small scales"], profile.Equipment.Select(count => count.ToString()));
         Assert.Equal((ClassProfile.UsualOvenPlaces, ClassProfile.UsualHeatUpMinutes), (bare.OvenPlaces, bare.OvenHeatUpMinutes));
         Assert.Empty(bare.Equipment);
     }
