@@ -23,9 +23,10 @@ public class WallTests
     [Fact]
     public void Folders_run_in_no_circle_that_is_not_listed()
     {
-        var known = File.ReadLines(Repository.PathOf("tests", "ClassKit.House.Tests", "Rules", "known-circles.txt")).Where(line => !line.StartsWith('#')).Order(StringComparer.Ordinal);
+        HashSet<string> known = [.. File.ReadLines(Repository.PathOf("tests", "ClassKit.House.Tests", "Rules", "known-circles.txt")).Where(line => !line.StartsWith('#'))];
+        HashSet<string> found = [.. FolderGraph.Circles.Select(circle => string.Join(' ', circle))];
 
-        Assert.Equal(known, FolderGraph.Circles.Select(circle => string.Join(' ', circle)).Order(StringComparer.Ordinal));
+        Assert.True(known.SetEquals(found), $"New:\n{string.Join('\n', found.Except(known))}\nGone:\n{string.Join('\n', known.Except(found))}");
     }
 
     [Fact]
