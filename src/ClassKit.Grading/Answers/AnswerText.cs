@@ -14,9 +14,9 @@ public static partial class AnswerText
     private const string Lead =
         @"'?\s*(?:(?:\p{L}[\p{L}\p{M}]{0,20}[0-9_]{0,3}(?: \p{L}[\p{L}\p{M}]{0,20}[0-9_]{0,3}){0,4}\s*[=:~]\s*|[=~]\s*|(?:about|around|approx|approximately|roughly|nearly|circa|ca|c|exactly|is|etwa|rund|environ|ongeveer)(?!\p{L})\.?\s*)){0,3}";
 
-    /// <summary>What may stand behind it: a unit with more words, none that makes it another number.</summary>
+    /// <summary>What may stand behind it: a unit with more words, none that makes it another number; <c>times</c> alone is the unit of a factor.</summary>
     private const string Unit =
-        @"[.,;!]?\s*(?<unit>(?:(?!(?:x|or|to|and|plus|minus|times|dozen|hundred|thousand|million|billion|und|oder|bis|et|ou)(?!\p{L}))[\p{L}\p{Sc}%‰°µ(][^0-9+=<>^~±]{0,40})?)";
+        @"[.,;!]?\s*(?<unit>(?:(?!(?:x|or|to|and|plus|minus|times(?!\s*$)|dozen|hundred|thousand|million|billion|und|oder|bis|et|ou)(?!\p{L}))[\p{L}\p{Sc}%‰°µ(][^0-9+=<>^~±]{0,40})?)";
 
     private const string Power = @"10\s*(?:(?:\^|\*\*)\s*\(?(?<power>[+-]?[0-9]{1,3})\)?|(?<raised>[⁺⁻]?[⁰¹²³⁴⁵⁶⁷⁸⁹]{1,3}))";
 

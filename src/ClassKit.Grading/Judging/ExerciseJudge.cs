@@ -165,19 +165,19 @@ internal sealed class ExerciseJudge
         && Behaviour.IsSame(number, held) && !_returned.DependsOnSheet(evaluation) && !Accepts(other, Dealt.Right.Answers[other.Id], held));
 
     /// <summary>
-    /// Whether an answer is what a wrong method gives, on right or on the student's own earlier answers: under all trials for a formula, on the
-    /// dealt inputs for a typed number.
+    /// Whether an answer is what a wrong method gives, on right or on the student's own earlier answers: under all trials for a formula, on whatever
+    /// ground it follows the inputs, and on the dealt inputs for a typed number.
     /// </summary>
     private bool Meets(TriedAnswer answer, EarlierAnswers earlier, Reading reading, Misconception misconception)
     {
-        bool OnRight(int trial, double value) => Accepts(answer.Part, _trials[trial].Number(misconception.Formula, _trials[trial].Right.Answers), value);
-        bool OnOwn(int trial, double value) => Accepts(answer.Part, _trials[trial].Number(misconception.Formula, _trials[trial].HeldBefore(answer.Part)), value)
-            || Accepts(answer.Part, _trials[trial].Number(misconception.Formula, _trials[trial].MeantBefore(answer.Part)), value);
+        bool Gives(int trial, IReadOnlyDictionary<string, double> before, double value) => Accepts(answer.Part, _trials[trial].Number(misconception.Formula, before), value);
+        bool OnRight(int trial, double value) => Gives(trial, _trials[trial].Right.Answers, value);
+        bool OnMeant(int trial, double value) => Gives(trial, _trials[trial].MeantBefore(answer.Part), value);
         // 100 is typed for many reasons: it must be just what the wrong method gives, and not near it.
         if (!answer.IsFormula && TellingNumbers.IsPowerOfTen(reading.Dealt)) return Dealt.Number(misconception.Formula, Dealt.Right.Answers) is { } mistaken && Behaviour.IsSame(mistaken, reading.Dealt);
-        if (!answer.IsFormula) return OnRight(0, reading.Dealt) || (earlier.AreTelling && OnOwn(0, reading.Dealt));
-        var behaviour = answer.On(answer.AsItStands, reading);
-        return behaviour.Varies && (behaviour.Throughout(OnRight) || behaviour.Throughout(OnOwn));
+        if (!answer.IsFormula) return OnRight(0, reading.Dealt) || (earlier.AreTelling && (Gives(0, Dealt.HeldBefore(answer.Part), reading.Dealt) || OnMeant(0, reading.Dealt)));
+        return answer.Grounds.Any(ground => answer.On(ground, reading) is { Varies: true } behaviour
+            && (behaviour.Throughout(OnRight) || behaviour.Throughout((trial, value) => Gives(trial, ground.Earlier[trial], value)) || behaviour.Throughout(OnMeant)));
     }
 
     /// <summary>Wrong: what its cell holds is what later cells use, so that it is not read anew.</summary>

@@ -77,7 +77,7 @@ public sealed class ForeignThingsTests : IDisposable
 
     private void DealAndGrade()
     {
-        ClassKitRun.Of("deal", Lesson, "--roster", Roster, "--out", Dealt, "--seed", "2026").Done();
+        ClassKitRun.Of("deal", Lesson, "--roster", Roster, "--out", Dealt, "--seed", "2026", "--class", Checkout.Demo.Class).Done();
         ClassKitRun.Of("grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Graded).Done();
     }
 

@@ -25,7 +25,7 @@ public sealed class FullDiskTests : IDisposable
     {
         Mount();
         var (dealt, graded) = (_folder.Of("dealt"), Path.Combine(Disk, "graded"));
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", "2026").Done();
+        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", "2026", "--class", Checkout.Demo.Class).Done();
         ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded).Done();
         var before = FolderContent.Digests(graded);
         Fill(roomInKilobytes);

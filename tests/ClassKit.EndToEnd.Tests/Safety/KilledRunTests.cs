@@ -21,7 +21,7 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
     public void A_killed_run_leaves_old_grades_or_new_ones_and_never_a_mixture()
     {
         var dealt = _folder.Of("dealt");
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", "2026").Done();
+        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", "2026", "--class", Checkout.Demo.Class).Done();
         var (one, other) = (Returned("one", 8), Returned("other", 23));
         var returned = FolderContent.Digests(other);
         var (olds, news, whole) = (Grade(dealt, one), Grade(dealt, other), Time(() => Run(dealt, one).WaitForExit()));

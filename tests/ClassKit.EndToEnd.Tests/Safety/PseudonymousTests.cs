@@ -61,7 +61,7 @@ public sealed class PseudonymousTests : IDisposable
     [Fact]
     public void Reports_without_names_are_never_written_among_those_with()
     {
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", _folder.Of("dealt"), "--seed", "2026").Done();
+        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", _folder.Of("dealt"), "--seed", "2026", "--class", Checkout.Demo.Class).Done();
         ClassKitRun.Of("grade", _folder.Of("dealt"), "--returned", Checkout.Demo.Returned, "--out", _folder.Of("named")).Done();
 
         Assert.Equal(1, ClassKitRun.Of("grade", _folder.Of("dealt"), "--returned", Checkout.Demo.Returned, "--out", _folder.Of("named"), "--pseudonymous").ExitCode);
