@@ -89,7 +89,8 @@ public static partial class AnswerText
 
     private static double Parse(string number) => double.Parse(number, NumberStyles.Float, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(Pattern, RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, matchTimeoutMilliseconds: 200)]
+    // No time limit: a busy machine must not decide what an answer is. Texts are short, and every repetition is bounded.
+    [GeneratedRegex(Pattern, RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 
     [GeneratedRegex(@"^(?:[0-9]{1,3}(?:,[0-9]{3})+|[0-9]{1,3}(?:\.[0-9]{3})+|[0-9]{1,2}(?:,[0-9]{2})*,[0-9]{3})$", RegexOptions.CultureInvariant)]

@@ -69,8 +69,9 @@ public sealed class PseudonymousTests : IDisposable
 
     private void Grade(string seed = "2026")
     {
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", _folder.Of("dealt"), "--seed", seed).Done();
-        ClassKitRun.Of("grade", _folder.Of("dealt"), "--returned", Checkout.Demo.Returned, "--out", _folder.Of("plain"), "--pseudonymous").Done();
+        var dealt = _folder.Of("dealt" + seed);
+        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", seed, "--class", Checkout.Demo.Class).Done();
+        ClassKitRun.Of("grade", dealt, "--returned", Checkout.Demo.Returned, "--out", _folder.Of("plain"), "--pseudonymous").Done();
     }
 
     private Dictionary<string, string> Points(string folder)
