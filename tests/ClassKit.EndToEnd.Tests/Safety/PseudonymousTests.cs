@@ -38,7 +38,7 @@ public sealed class PseudonymousTests : IDisposable
     public void Points_and_outcomes_are_those_of_the_reports_with_names_and_the_key_says_whose()
     {
         Grade();
-        ClassKitRun.Of("grade", _folder.Of("dealt"), "--returned", Checkout.Demo.Returned, "--out", _folder.Of("named")).Done();
+        ClassKitRun.Of("grade", _folder.Of("dealt2026"), "--returned", Checkout.Demo.Returned, "--out", _folder.Of("named")).Done();
         var key = File.ReadAllLines(_folder.Of("plain-key", "pseudonyms.csv")).Skip(1).Select(line => line.Split(',')).ToDictionary(line => line[1], line => line[0]);
 
         var named = Points("named").ToDictionary(student => key[student.Key], student => student.Value);
