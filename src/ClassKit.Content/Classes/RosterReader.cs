@@ -34,10 +34,8 @@ public static class RosterReader
         foreach (var row in table.Rows)
         {
             var (id, name, email) = (row["id"], row["name"], row["email"]);
-            if (!StudentId.IsWellFormed(id))
-                problems.Add(row.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", StudentId.Form);
-            else if (StudentId.IsReserved(id))
-                problems.Add(row.Line, $"The id is `{id}`", StudentId.ReservedRemedy);
+            if (StudentId.Remedy(id) is { } remedy)
+                problems.Add(row.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", remedy);
             else if (!lines.TryAdd(id, row.Line))
                 problems.Add(row.Line, $"The id `{id}` is in line {lines[id]} already", "Give every student an id of their own.");
             if (name.Length == 0)

@@ -19,7 +19,7 @@ public static partial class Naming
     /// <summary>The workbook-wide name of an exercise's given or answer cell.</summary>
     public static string DefinedName(string exercise, string id) => $"{exercise}_{id}";
 
-    [GeneratedRegex("^[a-z][a-z0-9_]*$")]
+    [GeneratedRegex(@"\A[a-z][a-z0-9_]*\z")]
     private static partial Regex Shape();
 
     [GeneratedRegex("^r[0-9]*(c[0-9]*)?$|^c[0-9]*$")]

@@ -52,6 +52,13 @@ public static class Dealer
             }, problems, notes);
     }
 
+    /// <summary>Where a student's workbook goes within the dealt folder.</summary>
+    public static string WorkbookOf(Student student)
+    {
+        ArgumentNullException.ThrowIfNull(student);
+        return $"workbooks/{student.Id}.xlsx";
+    }
+
     private static string StreamOf(DealPurpose purpose) => purpose switch
     {
         DealPurpose.Graded or DealPurpose.Rehearsal => "variant",
@@ -63,7 +70,7 @@ public static class Dealer
     [
         .. Namesakes.ToldApart(roster.Students).Select((student, index) => before.GetValueOrDefault(student.Id) ?? new DealtStudent(
             student,
-            $"workbooks/{student.Id}.xlsx",
+            WorkbookOf(student),
             [.. variants[index].SelectMany(layout.GivensOf)],
             [.. variants[index].SelectMany(layout.AnswersOf)])),
     ];

@@ -11,15 +11,8 @@ internal static class DealtFolder
     {
         var path = Path.Combine(folder, DealtJson.FileName);
         if (OutputFolder.Settle(folder) is { } unsettled) return new(null, [unsettled]);
-        if (!File.Exists(path))
-            return new(null, [new(path, null, "There is no such file", "Name the folder that `classkit deal` made; it holds dealt.json, answer-key.html and workbooks.")]);
-        try
-        {
-            return DealtJson.Read(path, File.ReadAllText(path));
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return new(null, [new(path, null, $"It cannot be read: {failure.Message}", "Check that you may read it.")]);
-        }
+        return File.Exists(path)
+            ? DealtJson.ReadFile(path)
+            : new(null, [new(path, null, "There is no such file", "Name the folder that `classkit deal` made; it holds dealt.json, answer-key.html and workbooks.")]);
     }
 }

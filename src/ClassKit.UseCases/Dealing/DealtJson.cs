@@ -1,4 +1,3 @@
-using System.Text.Json;
 using ClassKit.CellFormulas;
 using ClassKit.Content;
 using ClassKit.Exercises;
@@ -10,6 +9,11 @@ public static class DealtJson
 {
     /// <summary>The file's name within a dealt folder.</summary>
     public const string FileName = "dealt.json";
+
+    private const string Remedy = "Take dealt.json as `classkit deal` wrote it, or deal again with the same lesson, roster and seed.";
+
+    /// <summary>More than these nobody mends by hand.</summary>
+    private const int MostProblems = 20;
 
     /// <summary>The file's text.</summary>
     public static string Write(DealtClass dealt) => JsonStyle.Write(Document(dealt));
@@ -26,23 +30,19 @@ public static class DealtJson
     /// <param name="text">What is in it.</param>
     public static Reading<DealtClass> Read(string file, string text)
     {
-        const string remedy = "Take dealt.json as `classkit deal` wrote it, or deal again with the same lesson, roster and seed.";
-        try
-        {
-            var document = JsonSerializer.Deserialize<DealtDocument>(text, JsonStyle.Options);
-            if (document is null) return new(null, [new(file, 1, "It holds no deal", remedy)]);
-            if (document.Version != DealtDocument.CurrentVersion)
-                return new(null, [new(file, null, $"It is of version {document.Version}", $"This program reads version {DealtDocument.CurrentVersion}: use the one that dealt it, or deal again.")]);
-            return new(Model(document), []);
-        }
-        catch (JsonException failure)
-        {
-            return new(null, [new(file, (int?)failure.LineNumber + 1, $"It cannot be read at {failure.Path ?? "its start"}: {FirstSentence(failure.Message)}", remedy)]);
-        }
-        catch (FormatException failure)
-        {
-            return new(null, [new(file, null, failure.Message, remedy)]);
-        }
+        return UntrustedJson.Read<DealtDocument, DealtClass>(file, text, Remedy, typed: false, document => Read(file, document));
+    }
+
+    /// <summary>Reads the file at a path.</summary>
+    internal static Reading<DealtClass> ReadFile(string path) => UntrustedJson.ReadFile<DealtDocument, DealtClass>(path, Remedy, typed: false, document => Read(path, document));
+
+    private static Reading<DealtClass> Read(string file, DealtDocument document)
+    {
+        if (document.Version != DealtDocument.CurrentVersion)
+            return new(null, [new(file, null, $"It is of version {document.Version}", $"This program reads version {DealtDocument.CurrentVersion}: use the one that dealt it, or deal again.")]);
+        var dealt = Model(document);
+        List<Diagnostic> broken = [.. DealtRules.Broken(dealt).Take(MostProblems).Select(what => new Diagnostic(file, null, what, Remedy))];
+        return broken.Count == 0 ? new(dealt, []) : new(null, broken);
     }
 
     private static DealtDocument Document(DealtClass dealt)
@@ -195,6 +195,4 @@ public static class DealtJson
         "newest" => VersionChoice.Newest,
         _ => throw new FormatException($"“{word}” is no choice among several versions; expected best or newest"),
     };
-
-    private static string FirstSentence(string message) => message.Split(" Path:", 2)[0].TrimEnd('.');
 }

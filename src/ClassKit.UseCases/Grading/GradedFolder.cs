@@ -1,4 +1,3 @@
-using System.Text.Json;
 using ClassKit.Content;
 using ClassKit.Grading;
 
@@ -14,15 +13,8 @@ internal static class GradedFolder
     {
         var path = Path.Combine(graded, GradesJson.FileName);
         if (OutputFolder.Settle(graded) is { } unsettled) return new(null, [unsettled]);
-        try
-        {
-            return File.Exists(path)
-                ? new(GradesJson.Read(File.ReadAllText(path)), [])
-                : new(null, [new(path, null, "There is no such file", $"Name the folder that `{Command}` made.")]);
-        }
-        catch (Exception failure) when (failure is JsonException or IOException or UnauthorizedAccessException)
-        {
-            return new(null, [new(path, null, $"It cannot be read: {failure.Message}", $"Take it as `{Command}` wrote it.")]);
-        }
+        return File.Exists(path)
+            ? GradesJson.ReadFile(path)
+            : new(null, [new(path, null, "There is no such file", $"Name the folder that `{Command}` made.")]);
     }
 }

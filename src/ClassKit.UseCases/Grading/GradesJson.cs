@@ -1,4 +1,4 @@
-using System.Text.Json;
+using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Grading;
 
@@ -10,11 +10,24 @@ public static class GradesJson
     /// <summary>The file's name within a graded folder.</summary>
     public const string FileName = "grades.json";
 
+    private const string Remedy = "Take grades.json as `classkit grade` wrote it, or grade again.";
+
     /// <summary>What an earlier grading put on record.</summary>
-    /// <exception cref="JsonException">The text is not what <see cref="Write(ClassGrades)"/> makes.</exception>
-    public static EarlierGrades Read(string text)
+    /// <param name="file">How messages name the file.</param>
+    /// <param name="text">What is in it.</param>
+    public static Reading<EarlierGrades> Read(string file, string text) => UntrustedJson.Read<GradesDocument, EarlierGrades>(file, text, Remedy, typed: true, document => Read(file, document));
+
+    /// <summary>Reads the file at a path.</summary>
+    internal static Reading<EarlierGrades> ReadFile(string path) => UntrustedJson.ReadFile<GradesDocument, EarlierGrades>(path, Remedy, typed: true, document => Read(path, document));
+
+    private static Reading<EarlierGrades> Read(string file, GradesDocument document)
     {
-        var document = JsonSerializer.Deserialize<GradesDocument>(text, JsonStyle.Options) ?? throw new JsonException("It holds no grades.");
+        List<Diagnostic> broken = [.. GradesRules.Broken(document).Take(20).Select(what => new Diagnostic(file, null, what, Remedy))];
+        return broken.Count == 0 ? new(Model(document), []) : new(null, broken);
+    }
+
+    private static EarlierGrades Model(GradesDocument document)
+    {
         return new([.. document.Students.Select(student => new EarlierGrades.Student(
             student.Id, student.Status, student.File, student.Points, student.OutOf,
             [.. student.Answers.Select(answer => new EarlierGrades.Answer(
@@ -26,7 +39,7 @@ public static class GradesJson
             Late = student.Late is { } late ? new(late.Days, late.Off) { By = TimeSpan.FromMinutes(late.Minutes ?? 0) } : null,
         })])
         {
-            Due = document.Due is { } due ? new(due.At, ClassTimeZone.Find(due.TimeZone) ?? ClassTimeZone.Utc) : null,
+            Due = document.Due is { } due ? new(due.At, ClassTimeZone.Find(due.TimeZone)!) : null,
         };
     }
 

@@ -1,0 +1,97 @@
+using ClassKit.CellFormulas;
+using ClassKit.Exercises;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What must hold of a deal that was read from a file, by the rules that rosters and exercises keep: grading relies on it.</summary>
+internal static class DealtRules
+{
+    /// <summary>As many as a cell of a workbook can hold.</summary>
+    private const int MostLetters = 32_767;
+
+    /// <summary>Everything that does not hold, each with its place.</summary>
+    public static IEnumerable<string> Broken(DealtClass dealt)
+    {
+        var broken = OfClass(dealt).Concat(dealt.Exercises.SelectMany(exercise => OfExercise(exercise).Select(what => $"exercise {Shown(exercise.Id)}: {what}"))).ToList();
+        // What students were dealt is held against exercises that are sound themselves.
+        return broken.Count > 0 ? broken : dealt.Students.SelectMany(student => OfStudent(dealt, student).Select(what => $"student {Shown(student.Student.Id)}: {what}"));
+    }
+
+    private static IEnumerable<string> OfClass(DealtClass dealt)
+    {
+        if (dealt.Exercises.Count == 0) yield return "it has no exercises";
+        foreach (var (name, text) in new[] { ("lesson", dealt.Lesson), ("lesson title", dealt.LessonTitle), ("marking scheme", dealt.Marking.Id), ("marking scheme's title", dealt.Marking.Title) })
+        {
+            if (!IsName(text)) yield return $"the {name} is called {Shown(text)}";
+        }
+        if (dealt.Cohort.Length > MostLetters) yield return "the class's name is too long";
+        foreach (var id in Doubles(dealt.Exercises.Select(exercise => exercise.Id))) yield return $"there are two exercises {Shown(id)}";
+        foreach (var id in Doubles(dealt.Students.Select(student => student.Student.Id))) yield return $"there are two students {Shown(id)}";
+        if (PracticeLayout.FirstNameClash(dealt.Exercises) is { } clash) yield return $"two cells are named {Shown(clash)}";
+        var marking = dealt.Marking;
+        if (!new[] { marking.AccuracyShare, marking.FollowThroughShare, marking.MisconceptionShare, marking.UnitSlipShare, marking.RoundingSlipShare, marking.Late?.ADay ?? 0, marking.Late?.AtMost ?? 0 }.All(share => share is >= 0 and <= 1)
+            || marking.TeachAgainBelow is not (>= 0 and <= 1)) yield return "a share of the marking scheme is not between 0 and 1";
+        if (marking.Total.BestExercises is < 1 || marking.Total.PointsAtMost is < 1) yield return "a limit of the marking scheme is below 1";
+    }
+
+    private static IEnumerable<string> OfExercise(Exercise exercise)
+    {
+        if (!Naming.IsValid(exercise.Id)) yield return "its id is no name of an exercise";
+        if (!IsName(exercise.Title) || !IsName(exercise.Skill)) yield return "its title or skill is empty or too long";
+        if (exercise.Minutes is < 1 or > 10_000) yield return $"it takes {exercise.Minutes} minutes";
+        if (exercise.Parts.Count == 0) yield return "it asks nothing";
+        var names = exercise.Givens.Select(given => given.Id).Concat(exercise.Parts.Select(part => part.Id)).Concat(exercise.Steps.Select(step => step.Id)).ToList();
+        foreach (var name in names.Where(name => !Naming.IsValid(name))) yield return $"{Shown(name)} is no name of a given or a part";
+        foreach (var name in Doubles(names)) yield return $"{Shown(name)} stands twice in it";
+        foreach (var given in exercise.Givens.Where(given => given.To < given.From || given.Step < 0 || (!given.IsConstant && (given.Step == 0 || given.To - given.From > 1_000_000 * given.Step))))
+            yield return $"{Shown(given.Id)} goes from {given.From} to {given.To} in steps of {given.Step}";
+
+        var known = exercise.Givens.Select(given => given.Id).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var written = new HashSet<string>(known, StringComparer.OrdinalIgnoreCase);
+        foreach (var step in exercise.Steps)
+        {
+            if (Unknown(step.Key, written) is { } unknown) yield return $"the step {Shown(step.Id)} uses {Shown(unknown)}, which is no given and no earlier step";
+            written.Add(step.Id);
+        }
+        foreach (var part in exercise.Parts)
+        {
+            var formulas = part.Misconceptions.Select(one => one.Formula).Prepend(part.Key);
+            if (formulas.Select(formula => Unknown(formula, known)).FirstOrDefault(name => name is not null) is { } unknown) yield return $"{Shown(part.Id)} uses {Shown(unknown)}, which is no given and no earlier part";
+            var asWritten = part.Misconceptions.Select(one => one.Written).Prepend(part.Written).OfType<CellFormula>();
+            if (asWritten.Select(formula => Unknown(formula, written)).FirstOrDefault(name => name is not null) is { } strange) yield return $"{Shown(part.Id)} is written with {Shown(strange)}, which is no given, no step and no earlier part";
+            if (part.Points is not (> 0 and <= 10_000)) yield return $"{Shown(part.Id)} is worth {part.Points} points";
+            if (!(part.Tolerance.Amount >= 0) || (part.Tolerance.IsRounding && part.Tolerance.Amount == 0)) yield return $"{Shown(part.Id)} has a tolerance of {part.Tolerance.Amount}";
+            foreach (var id in Doubles(part.Misconceptions.Select(one => one.Id))) yield return $"{Shown(part.Id)} has the misconception {Shown(id)} twice";
+            known.Add(part.Id);
+            written.Add(part.Id);
+        }
+        foreach (var constraint in exercise.Constraints)
+        {
+            if (Unknown(constraint, known) is { } unknown) yield return $"a constraint uses {Shown(unknown)}";
+        }
+    }
+
+    private static IEnumerable<string> OfStudent(DealtClass dealt, DealtStudent student)
+    {
+        if (StudentId.Remedy(student.Student.Id) is { } remedy) yield return $"the id is no student's. {remedy}";
+        if (!IsName(student.Student.Name)) yield return "the name is empty or too long";
+        if (student.Workbook != Dealer.WorkbookOf(student.Student)) yield return $"the workbook is {Shown(student.Workbook)}; expected {Shown(Dealer.WorkbookOf(student.Student))}";
+        var exercises = dealt.ExercisesOf(student);
+        if (exercises.Count == 0) yield return "nothing was dealt";
+        var givens = student.Givens.Select(given => (given.Exercise, given.Name));
+        var answers = student.Answers.Select(answer => (answer.Exercise, answer.Part));
+        if (!givens.Order().SequenceEqual(exercises.SelectMany(exercise => exercise.Givens.Select(given => (exercise.Id, given.Id))).Order())) yield return "the givens are not those of the exercises";
+        if (!answers.Order().SequenceEqual(exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise.Id, part.Id))).Order())) yield return "the answers are not those of the exercises";
+        var places = student.Givens.Select(given => (given.DefinedName, given.Address)).Concat(student.Answers.Select(answer => (answer.DefinedName, answer.Address))).ToList();
+        if (places.Distinct().Count() != places.Count || Doubles(places.Select(place => place.DefinedName)).Any()) yield return "two cells are one";
+        if (places.Exists(place => place.Address.Sheet.Length is 0 or > 31)) yield return "a sheet has no name, or one of more than 31 characters";
+    }
+
+    private static string? Unknown(CellFormula formula, HashSet<string> known) => formula.Names.FirstOrDefault(name => !known.Contains(name));
+
+    private static bool IsName(string text) => !string.IsNullOrWhiteSpace(text) && text.Length <= MostLetters;
+
+    private static IEnumerable<string> Doubles(IEnumerable<string> ids) => ids.GroupBy(id => id, StringComparer.OrdinalIgnoreCase).Where(same => same.Count() > 1).Select(same => same.Key);
+
+    private static string Shown(string text) => $"“{(text.Length > 60 ? text[..60] + "…" : text)}”";
+}

@@ -1,0 +1,102 @@
+using System.Text;
+using System.Text.Json;
+using ClassKit.Content;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Reads JSON that came from a disk, within limits that no file of ours comes near.</summary>
+internal static class UntrustedJson
+{
+    /// <summary>A class of 10,000 has less.</summary>
+    private const long MostBytes = 512L * 1024 * 1024;
+
+    private const int MostLetters = 100_000;
+
+    private const int MostDepth = 24;
+
+    private const double GreatestNumber = 1e15;
+
+    private static readonly JsonSerializerOptions Options = new(JsonStyle.Options) { AllowDuplicateProperties = false, MaxDepth = MostDepth };
+
+    /// <summary>Reads a file, or says why it cannot be read.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="remedy">What to do about it.</param>
+    /// <param name="typed">True where what students typed stands in it: any number that a cell can hold, any character.</param>
+    /// <param name="model">Makes a model of what was read; may throw <see cref="FormatException"/> with the reason why it makes none.</param>
+    public static Reading<TModel> ReadFile<TDocument, TModel>(string path, string remedy, bool typed, Func<TDocument, Reading<TModel>> model)
+        where TDocument : class
+        where TModel : class
+    {
+        try
+        {
+            return new FileInfo(path).Length > MostBytes
+                ? new(null, [new(path, null, $"It is larger than {MostBytes / (1024 * 1024)} MiB", remedy)])
+                : Read(path, File.ReadAllText(path), remedy, typed, model);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return new(null, [new(path, null, $"It cannot be read: {failure.Message}", "Check that you may read it.")]);
+        }
+    }
+
+    /// <summary>Reads a text.</summary>
+    public static Reading<TModel> Read<TDocument, TModel>(string file, string text, string remedy, bool typed, Func<TDocument, Reading<TModel>> model)
+        where TDocument : class
+        where TModel : class
+    {
+        try
+        {
+            Check(Encoding.UTF8.GetBytes(text), typed);
+            return JsonSerializer.Deserialize<TDocument>(text, Options) is { } document ? model(document) : new(null, [new(file, 1, "There is nothing in it", remedy)]);
+        }
+        catch (JsonException failure)
+        {
+            return new(null, [new(file, (int?)failure.LineNumber + 1, $"It cannot be read at {failure.Path ?? "this place"}: {failure.Message.Split(" Path:", 2)[0].TrimEnd('.')}", remedy)]);
+        }
+        catch (FormatException failure)
+        {
+            return new(null, [new(file, null, failure.Message, remedy)]);
+        }
+    }
+
+    /// <summary>What the types of a document do not say: no gaps in lists, no endless text, no number beyond reason.</summary>
+    private static void Check(byte[] json, bool typed)
+    {
+        var reader = new Utf8JsonReader(json, new JsonReaderOptions { MaxDepth = MostDepth });
+        var lists = new Stack<bool>();
+        while (reader.Read())
+        {
+            switch (reader.TokenType)
+            {
+                case JsonTokenType.StartArray or JsonTokenType.StartObject:
+                    lists.Push(reader.TokenType == JsonTokenType.StartArray);
+                    break;
+                case JsonTokenType.EndArray or JsonTokenType.EndObject:
+                    lists.Pop();
+                    break;
+                case JsonTokenType.Null when lists.TryPeek(out var isList) && isList:
+                    throw At(json, reader.TokenStartIndex, "null stands in a list");
+                case JsonTokenType.Number when !reader.TryGetDouble(out var number) || !double.IsFinite(number) || (!typed && Math.Abs(number) > GreatestNumber && !reader.TryGetUInt64(out _)):
+                    throw At(json, reader.TokenStartIndex, "a number is beyond reason");
+                case JsonTokenType.String or JsonTokenType.PropertyName when reader.ValueSpan.Length > MostLetters:
+                    throw At(json, reader.TokenStartIndex, $"a text is longer than {MostLetters} bytes");
+                case JsonTokenType.String when !IsText(ref reader, typed):
+                    throw At(json, reader.TokenStartIndex, "a text holds characters that are none");
+            }
+        }
+    }
+
+    private static bool IsText(ref Utf8JsonReader reader, bool typed)
+    {
+        try
+        {
+            return reader.GetString() is { } text && (typed || !text.Any(letter => letter is < ' ' and not '\n' and not '\t' and not '\r' or '\uFFFE' or '\uFFFF'));
+        }
+        catch (InvalidOperationException)
+        {
+            return false;
+        }
+    }
+
+    private static JsonException At(byte[] json, long place, string what) => new(what, null, json.AsSpan(0, (int)place).Count((byte)'\n'), null);
+}

@@ -1,0 +1,30 @@
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What must hold of grades that were read from a file.</summary>
+internal static class GradesRules
+{
+    private static readonly HashSet<string> Statuses = [.. Enum.GetValues<GradeStatus>().Select(OutcomeWords.Of)];
+    private static readonly HashSet<string> Outcomes = [.. Enum.GetValues<Outcome>().Select(OutcomeWords.Of)];
+
+    private const decimal MostPoints = 1_000_000_000;
+
+    /// <summary>Everything that does not hold, each with its place.</summary>
+    public static IEnumerable<string> Broken(GradesDocument grades)
+    {
+        if (grades.Due is { } due && ClassTimeZone.Find(due.TimeZone) is null) yield return $"due: “{due.TimeZone}” is no time zone that is known here; expected an IANA name such as Europe/Paris";
+        if (grades.Due is { At.Year: < 1900 or > 2999 }) yield return "due: the year is not between 1900 and 2999";
+        foreach (var id in grades.Students.GroupBy(student => student.Id).Where(same => same.Count() > 1)) yield return $"there are two students “{id.Key}”";
+        foreach (var student in grades.Students)
+        {
+            if (StudentId.Remedy(student.Id) is { } remedy) yield return $"student “{student.Id}”: the id is no student's. {remedy}";
+            if (!Statuses.Contains(student.Status)) yield return $"student “{student.Id}”: “{student.Status}” is no status; expected {string.Join(", ", Statuses)}";
+            if (student.Points is < 0 or > MostPoints || student.OutOf is < 0 or > MostPoints || student.Late is { Days: < 1 } or { Off: < 0 or > 1 } or { Minutes: < 0 or > 100_000_000 }) yield return $"student “{student.Id}”: points or lateness are out of range";
+            if (student.Answers.GroupBy(answer => (answer.Exercise, answer.Part)).Any(same => same.Count() > 1)) yield return $"student “{student.Id}”: an answer stands twice";
+            if (student.Answers.FirstOrDefault(answer => !Outcomes.Contains(answer.Outcome)) is { } strange) yield return $"student “{student.Id}”: “{strange.Outcome}” is no outcome; expected {string.Join(", ", Outcomes)}";
+            if (student.Answers.Any(answer => answer.Points is < 0 or > MostPoints || answer.OutOf is < 0 or > MostPoints)) yield return $"student “{student.Id}”: an answer's points are out of range";
+        }
+    }
+}

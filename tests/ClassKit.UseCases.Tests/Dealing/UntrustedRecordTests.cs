@@ -1,0 +1,199 @@
+using System.Text.Json.Nodes;
+using ClassKit.UseCases.Tests.Samples;
+
+namespace ClassKit.UseCases.Tests.Dealing;
+
+/// <summary>dealt.json and grades.json with every field broken in every way end in work done or in a message with place and remedy, never in an exception.</summary>
+public sealed class UntrustedRecordTests : IDisposable
+{
+    private static readonly string DealtText = DealtJson.Write(SmallClass.Dealt);
+    private readonly TemporaryFolder _folder = new();
+
+    public UntrustedRecordTests()
+    {
+        _folder.Write("returned/ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada));
+        _folder.Write("dealt/dealt.json", System.Text.Encoding.UTF8.GetBytes(DealtText));
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    /// <summary>What may stand in a field's place, as JSON.</summary>
+    private static IEnumerable<string> Instead(JsonNode? value) =>
+    [
+        "null", "[]", "{}", "\"\"", "0", "-1", "1e999", "1e-28", "-1e308", "99999999999999999999", "true", "[null]", "\"../../outside\"", "\"\\u0000\"", "\"\\ud800\"", "NaN",
+        $"\"{new string('x', 5000)}\"", string.Concat(Enumerable.Repeat("[", 200)) + string.Concat(Enumerable.Repeat("]", 200)),
+        .. value is JsonArray { Count: > 0 } list ? [$"[{list[0]!.ToJsonString()},{list[0]!.ToJsonString()}]"] : (IEnumerable<string>)[],
+        .. value is JsonValue text && text.TryGetValue<string>(out var words) && words.StartsWith('=') ? ["\"=nobody*2\"", "\"=1+\"", "\"=A1\""] : (IEnumerable<string>)[],
+    ];
+
+    /// <summary>The text with every field replaced in turn; of a list, its first and its last item.</summary>
+    private static IEnumerable<(string What, string Text)> Broken(string text)
+    {
+        const string mark = "\"@@here@@\"";
+        var root = JsonNode.Parse(text)!;
+        foreach (var node in All(root).ToList())
+        {
+            var (parent, path) = (node.Parent!, node.GetPath());
+            // The node itself goes back to its place, so that those below it stay part of the whole.
+            var (name, index) = parent is JsonObject ? (node.GetPropertyName(), -1) : ("", node.GetElementIndex());
+            Put(JsonNode.Parse(mark)!);
+            var with = root.ToJsonString();
+            Put(node);
+            foreach (var instead in Instead(node)) yield return ($"{path} = {(instead.Length > 60 ? instead[..60] : instead)}", with.Replace(mark, instead, StringComparison.Ordinal));
+            if (parent is not JsonObject fields) continue;
+            fields.Remove(name);
+            yield return ($"{path} missing", root.ToJsonString());
+            fields.Add(name, node);
+            var twice = node.ToJsonString();
+            yield return ($"{path} twice", with.Replace(mark, $"{twice},\"{name}\":{twice}", StringComparison.Ordinal));
+
+            void Put(JsonNode there)
+            {
+                if (parent is JsonObject known) known[name] = there;
+                else parent.AsArray()[index] = there;
+            }
+        }
+        for (var length = 0; length < text.Length; length += Math.Max(1, text.Length / 60)) yield return ($"cut off at {length}", text[..length]);
+    }
+
+    private static IEnumerable<JsonNode> All(JsonNode node)
+    {
+        IEnumerable<JsonNode> children = node switch
+        {
+            JsonObject map => map.Select(pair => pair.Value).OfType<JsonNode>(),
+            JsonArray { Count: > 1 } list => [list[0]!, list[^1]!],
+            JsonArray list => list.OfType<JsonNode>(),
+            _ => [],
+        };
+        return children.ToList().SelectMany(child => All(child).Prepend(child));
+    }
+
+    private string GradesText() => System.Text.Encoding.UTF8.GetString(
+        GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, new(Exercises.DueWish.Parse("2026-11-20T17:00"), null, null)).Files.Single(file => file.Path == GradesJson.FileName).Content);
+
+    private static void AssertClear(string what, Produced produced)
+    {
+        foreach (var problem in produced.Problems)
+        {
+            Assert.True(problem.Expected.Length > 10 && problem.File.EndsWith(".json", StringComparison.Ordinal) && problem.Found.Length is > 0 and < 2000, $"{what}: {problem}");
+        }
+    }
+
+    private static void Try(string what, Func<Produced> make)
+    {
+        try
+        {
+            var produced = make();
+            AssertClear(what, produced);
+            Assert.All(produced.Files, file => Assert.DoesNotContain("..", file.Path, StringComparison.Ordinal));
+            foreach (var file in produced.Files.Where(file => file.Path is "grades.json" or "grades.csv")) Assert.NotEmpty(file.Content);
+        }
+        catch (Exception bug) when (bug is not Xunit.Sdk.XunitException)
+        {
+            Assert.Fail($"{what}: {bug}");
+        }
+    }
+
+    [Fact]
+    public void No_broken_deal_breaks_grading()
+    {
+        var tried = 0;
+        foreach (var (what, text) in Broken(DealtText))
+        {
+            File.WriteAllText(_folder.Of("dealt", "dealt.json"), text);
+            Try(what, () => GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, Deadline.None));
+            tried++;
+        }
+        Assert.True(tried > 1000, $"{tried} files");
+    }
+
+    [Fact]
+    public void No_broken_grades_break_what_is_made_of_them()
+    {
+        var tried = 0;
+        foreach (var (what, text) in Broken(GradesText()))
+        {
+            _folder.Write("graded/grades.json", System.Text.Encoding.UTF8.GetBytes(text));
+            Try(what, () => RegradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), _folder.Of("graded"), null, null, null, new(null, null, _folder.Of("graded"))));
+            tried++;
+        }
+        Assert.True(tried > 500, $"{tried} files");
+    }
+
+    [Fact]
+    public void An_id_with_a_path_in_it_is_refused_in_both()
+    {
+        var dealt = DealtJson.Read("dealt.json", DealtText.Replace("\"ada-berg\"", "\"../../ada\"", StringComparison.Ordinal));
+        Assert.Contains(dealt.Problems, problem => problem.Found.Contains("../../ada", StringComparison.Ordinal) && problem.Found.Contains("file's name", StringComparison.Ordinal));
+
+        var workbook = DealtJson.Read("dealt.json", DealtText.Replace("workbooks/ada-berg.xlsx", "../ada-berg.xlsx", StringComparison.Ordinal));
+        Assert.Contains("../ada-berg.xlsx", Assert.Single(workbook.Problems).Found, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("../../ada")]
+    [InlineData("/tmp/ada")]
+    [InlineData("..\\\\ada")]
+    [InlineData("con")]
+    [InlineData("ada-berg\\n")]
+    public void Nothing_is_written_for_an_id_that_is_no_name_of_a_file(string id)
+    {
+        _folder.Write("dealt/dealt.json", System.Text.Encoding.UTF8.GetBytes(DealtText.Replace("\"ada-berg\"", $"\"{id}\"", StringComparison.Ordinal).Replace("/ada-berg.xlsx", $"/{id}.xlsx", StringComparison.Ordinal)));
+        var produced = GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, Deadline.None);
+        Assert.Empty(produced.Files);
+        Assert.Contains("the id is no student's", Assert.Single(produced.Problems).Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_step_may_use_the_steps_before_it()
+    {
+        var dealt = SmallClass.Deal(change: exercise => exercise with
+        {
+            Steps =
+            [
+                new("half_of_it", "Half of it", CellFormulas.CellFormula.Of($"={exercise.Givens[0].Id}/2"), exercise.Givens[0].Unit),
+                new("quarter_of_it", "A quarter of it", CellFormulas.CellFormula.Of("=half_of_it/2"), exercise.Givens[0].Unit),
+            ],
+        });
+        var text = DealtJson.Write(dealt);
+        Assert.Empty(DealtJson.Read("dealt.json", text).Problems);
+        Assert.NotEmpty(DealtJson.Read("dealt.json", text.Replace("=half_of_it/2", "=quarter_of_it/2", StringComparison.Ordinal)).Problems);
+    }
+
+    [Fact]
+    public void Grades_hold_whatever_students_type_and_are_read_again()
+    {
+        // More than any given of an exercise, and a character that no text for people holds (U+0001).
+        var text = System.Text.RegularExpressions.Regex.Replace(GradesText(), "\"value\": [-0-9.E+]+", "\"value\": 1e300").Replace("\"note\": \"", "\"note\": \"\\u0001", StringComparison.Ordinal);
+        Assert.Contains("1e300", text, StringComparison.Ordinal);
+        Assert.Empty(GradesJson.Read("grades.json", text).Problems);
+    }
+
+    [Fact]
+    public void A_time_zone_that_is_not_known_is_not_taken_for_another()
+    {
+        var problem = Assert.Single(GradesJson.Read("grades.json", GradesText().Replace("\"UTC\"", "\"Mars/Olympus\"", StringComparison.Ordinal)).Problems);
+        Assert.Contains("“Mars/Olympus” is no time zone", problem.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void When_work_was_due_is_known_again_without_being_told()
+    {
+        var graded = _folder.Of("graded");
+        Produced Grade(string? due) => GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, new(due is null ? null : Exercises.DueWish.Parse(due), null, graded));
+        void Record(Produced produced) => _folder.Write("graded/grades.json", produced.Files.Single(file => file.Path == GradesJson.FileName).Content);
+
+        var first = Grade("2026-11-20T17:00");
+        Record(first);
+        Assert.Contains(first.Notes, note => note.Contains("UTC was taken", StringComparison.Ordinal));
+
+        var again = Grade(null);
+        Assert.Contains("Due 2026-11-20 17:00 (UTC), as on record.", again.Notes);
+        Record(again);
+        Assert.Contains("Due 2026-11-20 17:00 (UTC), as on record.", RegradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), graded, null, null, null, new(null, null, graded)).Notes);
+
+        Assert.Contains(Grade("2026-11-21T17:00").Notes, note => note.Contains("On record it was due 2026-11-20 17:00 (UTC); from now on it is due 2026-11-21 17:00 (UTC)", StringComparison.Ordinal));
+        Record(Grade("none"));
+        Assert.DoesNotContain(Grade(null).Notes, note => note.StartsWith("Due", StringComparison.Ordinal));
+    }
+}
