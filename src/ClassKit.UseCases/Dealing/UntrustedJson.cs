@@ -14,6 +14,8 @@ internal static class UntrustedJson
 
     private const int MostDepth = 24;
 
+    private const int MostQuoted = 500;
+
     private const double GreatestNumber = 1e15;
 
     private static readonly JsonSerializerOptions Options = new(JsonStyle.Options) { AllowDuplicateProperties = false, MaxDepth = MostDepth };
@@ -47,7 +49,7 @@ internal static class UntrustedJson
         try
         {
             Check(Encoding.UTF8.GetBytes(text), typed);
-            return JsonSerializer.Deserialize<TDocument>(text, Options) is { } document ? model(document) : new(null, [new(file, 1, "There is nothing in it", remedy)]);
+            return JsonSerializer.Deserialize<TDocument>(text, Options) is { } document ? Short(model(document)) : new(null, [new(file, 1, "There is nothing in it", remedy)]);
         }
         catch (JsonException failure)
         {
@@ -55,9 +57,14 @@ internal static class UntrustedJson
         }
         catch (FormatException failure)
         {
-            return new(null, [new(file, null, failure.Message, remedy)]);
+            return Short<TModel>(new(null, [new(file, null, failure.Message, remedy)]));
         }
     }
+
+    /// <summary>What was found, cut where it quotes more than anybody reads.</summary>
+    private static Reading<TModel> Short<TModel>(Reading<TModel> reading)
+        where TModel : class =>
+        reading.Succeeded ? reading : new(null, [.. reading.Problems.Select(problem => problem.Found.Length > MostQuoted ? problem with { Found = problem.Found[..MostQuoted] + "…" } : problem)]);
 
     /// <summary>What the types of a document do not say: no gaps in lists, no endless text, no number beyond reason.</summary>
     private static void Check(byte[] json, bool typed)
