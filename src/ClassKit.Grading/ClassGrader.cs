@@ -8,16 +8,20 @@ public sealed class ClassGrader
 {
     private readonly DealtClass _dealt;
     private readonly OwnerFinder _owners;
+    private readonly ClassInputs _fresh;
     private readonly WorkbookGrader _grader;
     private readonly ConcurrentDictionary<(string Identity, string? Named), Lazy<JudgedContent>> _judged = new();
 
     /// <summary>Draws the fresh inputs that every workbook of the class will be tried with.</summary>
-    public ClassGrader(DealtClass dealt)
+    /// <param name="dealt">What was dealt.</param>
+    /// <param name="recorded">What an earlier grading put on record: its fresh inputs are used where they still fit; null for none.</param>
+    public ClassGrader(DealtClass dealt, JudgeRecord? recorded = null)
     {
         ArgumentNullException.ThrowIfNull(dealt);
         _dealt = dealt;
         _owners = new(dealt);
-        _grader = new(dealt);
+        _fresh = new(dealt, recorded);
+        _grader = new(dealt, _fresh);
     }
 
     /// <summary>Grades every file; each ends as a student's graded work, as unreadable, or as unmatched with the reason.</summary>
@@ -101,7 +105,10 @@ public sealed class ClassGrader
         [
             .. settled.SelectMany(student => student.Files).Concat(inOrder.Where(file => file.Student is null).Select(OfNobody))
                 .OrderBy(file => file.File, StringComparer.Ordinal),
-        ]));
+        ])
+        {
+            Judging = _fresh.ToRecord(settled.Where(student => student.Grade.Status == GradeStatus.Graded).Select(student => student.Grade.Student)),
+        });
     }
 
     private static ClassGrades WithFacts(ClassGrades grades)

@@ -18,4 +18,7 @@ public sealed record Given(string Id, string Label, string Unit, decimal From, d
 
     /// <summary>The value at a place in the range, counted from 0.</summary>
     public decimal ValueAt(int index) => From + Step * index;
+
+    /// <summary>True for a value in the range.</summary>
+    public bool CanBe(decimal value) => value >= From && value <= To && (IsConstant || (value - From) % Step == 0);
 }

@@ -12,14 +12,19 @@ public sealed class FreshInputs
 
     private const int PoolSize = 24;
 
+    /// <summary>More than any pool holds.</summary>
+    private const int MostOnRecord = 1000;
+
     private readonly Exercise _exercise;
-    private readonly List<(Variant Variant, string Key)> _pool = [];
+    private readonly List<(Variant Variant, string Key)> _pool;
+
+    private FreshInputs(Exercise exercise, IEnumerable<Variant> pool) => (_exercise, _pool) = (exercise, [.. pool.Select(variant => (variant, VariantKey.Of(exercise, variant.Givens)))]);
 
     /// <summary>Draws the pool under the exercise's own rules, no two alike; it is smaller only where the exercise has no more variants.</summary>
     public FreshInputs(Exercise exercise, SeededDraws random)
+        : this(exercise, [])
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        _exercise = exercise;
         var generator = VariantGenerator.ForFreshInputs(exercise);
         var seen = new HashSet<string>();
         while (_pool.Count < PoolSize)
@@ -30,20 +35,39 @@ public sealed class FreshInputs
         }
     }
 
+    /// <summary>The pool that was drawn at an earlier time; null if the exercise, which may have been corrected since, would not draw all of it any more.</summary>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="recorded">The givens of every set by their ids, in the order in which they were drawn.</param>
+    public static FreshInputs? Recorded(Exercise exercise, IReadOnlyList<IReadOnlyDictionary<string, decimal>> recorded)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        ArgumentNullException.ThrowIfNull(recorded);
+        if (recorded.Count > MostOnRecord || !recorded.All(givens => AreOf(exercise, givens))) return null;
+        var generator = VariantGenerator.ForFreshInputs(exercise);
+        var variants = recorded.Select(givens => generator.TryMake(givens, out _)).OfType<Variant>().ToList();
+        var pool = new FreshInputs(exercise, variants);
+        return variants.Count == recorded.Count && pool._pool.DistinctBy(fresh => fresh.Key).Count() == recorded.Count ? pool : null;
+    }
+
+    private static bool AreOf(Exercise exercise, IReadOnlyDictionary<string, decimal> givens) =>
+        givens.Count == exercise.Givens.Count && exercise.Givens.All(given => givens.TryGetValue(given.Id, out var value) && given.CanBe(value));
+
     /// <summary>All that were drawn for the class.</summary>
     public IReadOnlyList<Variant> All => [.. _pool.Select(fresh => fresh.Variant)];
 
     /// <summary>The variants for a student, none equal to what they were dealt.</summary>
-    public IReadOnlyList<Variant> For(IReadOnlyDictionary<string, decimal> dealt, int count = DefaultCount)
+    public IReadOnlyList<Variant> For(IReadOnlyDictionary<string, decimal> dealt, int count = DefaultCount) => [.. PlacesFor(dealt, count).Select(place => _pool[place].Variant)];
+
+    /// <summary>Where in <see cref="All"/> the variants for a student stand, counted from 0.</summary>
+    public IReadOnlyList<int> PlacesFor(IReadOnlyDictionary<string, decimal> dealt, int count = DefaultCount)
     {
         ArgumentNullException.ThrowIfNull(dealt);
         var key = VariantKey.Of(_exercise, dealt);
         return
         [
-            .. _pool.Where(fresh => fresh.Key != key)
-                .OrderByDescending(fresh => fresh.Variant.Givens.Count(given => given.Value != dealt[given.Key]))
-                .Take(count)
-                .Select(fresh => fresh.Variant),
+            .. Enumerable.Range(0, _pool.Count).Where(place => _pool[place].Key != key)
+                .OrderByDescending(place => _pool[place].Variant.Givens.Count(given => given.Value != dealt[given.Key]))
+                .Take(count),
         ];
     }
 }

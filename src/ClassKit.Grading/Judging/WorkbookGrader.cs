@@ -11,13 +11,9 @@ internal sealed class WorkbookGrader
     private static readonly EvaluationLimits Limits = new(Steps: 100_000, ArrayCells: 100_000, LifeSteps: 1_000_000);
 
     private readonly DealtClass _dealt;
-    private readonly Dictionary<string, FreshInputs> _fresh;
+    private readonly ClassInputs _fresh;
 
-    public WorkbookGrader(DealtClass dealt)
-    {
-        _dealt = dealt;
-        _fresh = dealt.Exercises.ToDictionary(exercise => exercise.Id, exercise => new FreshInputs(exercise, SeededDraws.For(dealt.Seed, "fresh", exercise.Id)));
-    }
+    public WorkbookGrader(DealtClass dealt, ClassInputs fresh) => (_dealt, _fresh) = (dealt, fresh);
 
     /// <summary>Judges every answer; flags gathers what the instructor should see.</summary>
     public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, ICollection<Flag> flags)
@@ -43,8 +39,7 @@ internal sealed class WorkbookGrader
         var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
         FlagOverwritten(exercise, dealt, givens, workbook, flags);
 
-        var fresh = _fresh[exercise.Id];
-        var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, fresh.For(dealt.Givens), [dealt, .. fresh.All]).Judge();
+        var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), [dealt, .. _fresh.All(exercise)]).Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
             flags.Add(new(FlagCodes.FormulaToLookAt, $"{answers[grade.Part.Id]} holds {grade.Formula}, which could not be worked out here: please look at it yourself."));
         return grades.Select(grade => (answers[grade.Part.Id], grade));

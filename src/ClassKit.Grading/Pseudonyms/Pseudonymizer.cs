@@ -21,7 +21,10 @@ public static class Pseudonymizer
         return new(
             grades.Dealt with { Students = InOrder(seats.Values) },
             [.. grades.Students.Select(student => Of(student, seats[student.Student.Student.Id], paths, scrubber)).OrderBy(student => student.Student.Student.Id, StringComparer.Ordinal)],
-            [.. grades.Files.Select(file => Of(file, key, paths, scrubber)).OrderBy(file => file.File, StringComparer.Ordinal)]);
+            [.. grades.Files.Select(file => Of(file, key, paths, scrubber)).OrderBy(file => file.File, StringComparer.Ordinal)])
+        {
+            Judging = grades.Judging is { } judging ? judging with { Choices = [] } : null,
+        };
     }
 
     private static List<DealtStudent> InOrder(IEnumerable<DealtStudent> seats) => [.. seats.OrderBy(seat => seat.Student.Id, StringComparer.Ordinal)];

@@ -6,6 +6,9 @@ namespace ClassKit.Grading;
 /// <param name="Students">Every student, in its order.</param>
 public sealed record EarlierGrades(IReadOnlyList<EarlierGrades.Student> Students)
 {
+    /// <summary>What decided the grades; null in records of earlier versions.</summary>
+    public JudgeRecord? Judging { get; init; }
+
     /// <summary>When the work was due; null if it may come at any time.</summary>
     public DueMoment? Due { get; init; }
 

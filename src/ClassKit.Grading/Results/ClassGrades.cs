@@ -11,6 +11,9 @@ public sealed record ClassGrades(
     IReadOnlyList<StudentGrade> Students,
     IReadOnlyList<AccountedFile> Files)
 {
+    /// <summary>What decided the grades besides what was dealt and returned; null if it is not known.</summary>
+    public JudgeRecord? Judging { get; init; }
+
     /// <summary>When the work was due; null if it may come at any time.</summary>
     public DueMoment? Due { get; init; }
 

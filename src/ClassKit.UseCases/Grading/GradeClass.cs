@@ -49,13 +49,13 @@ public static class GradeClass
     }
 
     /// <summary>Reads what was returned, grades it, and puts the instructor's corrections over it.</summary>
-    internal static Reading<ClassGrades> Grade(DealtClass dealt, string returned, string? corrections, DueMoment? due, EarlierGradebook? earlier = null)
+    internal static Reading<ClassGrades> Grade(DealtClass dealt, string returned, string? corrections, DueMoment? due, EarlierGradebook? earlier = null, JudgeRecord? recorded = null)
     {
         var corrected = corrections is null ? new([], []) : CorrectionsReader.Read(corrections, dealt);
         if (!corrected.Succeeded) return new(null, corrected.Problems);
         var (files, problem) = ReturnedFiles.At(returned);
         if (files is null) return new(null, [problem!]);
-        var grader = new ClassGrader(dealt);
+        var grader = new ClassGrader(dealt, recorded);
         var grades = grader.Settle(ParallelJudging.Judge(grader, files.Read()));
         var typed = earlier is null ? new([], []) : TypedIntoGradebook.Read(earlier.Folder, dealt, corrected.Model);
         List<TypedPoints> takenOver = earlier is { TakeOver: true } ? [.. typed.Points.Where(one => one.Problem.Length == 0)] : [];

@@ -8,6 +8,10 @@ internal sealed record GradesDocument(
     IReadOnlyList<GradesDocument.UnmatchedEntry> Unmatched,
     IReadOnlyList<GradesDocument.FileEntry> Files)
 {
+    /// <summary>What decided the grades; absent in records of earlier versions.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public JudgeEntry? Judge { get; init; }
+
     /// <summary>When the work was due; absent where it may come at any time.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public DueEntry? Due { get; init; }
@@ -15,6 +19,20 @@ internal sealed record GradesDocument(
     /// <param name="At">The moment (ISO 8601), with the offset of the class's clocks.</param>
     /// <param name="TimeZone">The IANA name of the zone of those clocks.</param>
     internal sealed record DueEntry(DateTimeOffset At, string TimeZone);
+
+    /// <param name="Version">The judge's version.</param>
+    /// <param name="Program">The program's version.</param>
+    /// <param name="Fresh">The fresh inputs drawn for the class.</param>
+    internal sealed record JudgeEntry(int Version, string Program, IReadOnlyList<PoolEntry> Fresh);
+
+    /// <param name="Exercise">The exercise's id.</param>
+    /// <param name="Givens">The ids of its givens, with blanks between them.</param>
+    /// <param name="Inputs">The givens' values in that order, a text for each set.</param>
+    internal sealed record PoolEntry(string Exercise, string Givens, IReadOnlyList<string> Inputs);
+
+    /// <param name="Exercise">The exercise's id.</param>
+    /// <param name="Used">The places in the pool, counted from 0, of the inputs that the student's workbook was tried with.</param>
+    internal sealed record UsedEntry(string Exercise, string Used);
 
     internal sealed record StudentEntry(
         string Id,
@@ -29,6 +47,10 @@ internal sealed record GradesDocument(
         /// <summary>That the work came late, and the share that <see cref="Points"/> lost by it; absent where it was in time.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public LateEntry? Late { get; init; }
+
+        /// <summary>The fresh inputs that the workbook was tried with; absent where nothing was judged, and in records of earlier versions.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public IReadOnlyList<UsedEntry>? Fresh { get; init; }
 
         /// <summary>The ids of the exercises that do not count towards <see cref="Points"/>; absent where all do.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

@@ -39,6 +39,7 @@ public static class GradesJson
             Late = student.Late is { } late ? new(late.Days, late.Off) { By = TimeSpan.FromMinutes(late.Minutes ?? 0) } : null,
         })])
         {
+            Judging = JudgeEntries.Model(document),
             Due = document.Due is { } due ? new(due.At, ClassTimeZone.Find(due.TimeZone)!) : null,
         };
     }
@@ -56,11 +57,13 @@ public static class GradesJson
     private static GradesDocument Document(ClassGrades grades)
     {
         ArgumentNullException.ThrowIfNull(grades);
+        var used = JudgeEntries.Used(grades.Judging);
         return new(
-            new Projected<StudentGrade, GradesDocument.StudentEntry>(grades.Students, Entry),
+            new Projected<StudentGrade, GradesDocument.StudentEntry>(grades.Students, grade => Entry(grade, [.. used[grade.Student.Student.Id]])),
             new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, file.Reason)),
             new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry))
         {
+            Judge = grades.Judging is { } judging ? JudgeEntries.Of(judging) : null,
             Due = grades.Due is { } due ? new(due.At, due.Zone.Id) : null,
         };
     }
@@ -68,12 +71,13 @@ public static class GradesJson
     private static GradesDocument.FileEntry Entry(AccountedFile file) =>
         new(file.File, file.Digest, file.Modified, OutcomeWords.Of(file.Fate), file.Student?.Id, file.Reason);
 
-    private static GradesDocument.StudentEntry Entry(StudentGrade grade) => new(
+    private static GradesDocument.StudentEntry Entry(StudentGrade grade, IReadOnlyList<GradesDocument.UsedEntry> used) => new(
         grade.Student.Student.Id, grade.Student.Student.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,
         [.. grade.Answers.Select(Entry)],
         [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, flag.Message))])
     {
         Late = grade.Late is { } late ? new(late.Days, late.Off) { Minutes = (long)late.By.TotalMinutes } : null,
+        Fresh = used.Count > 0 ? used : null,
         Uncounted = grade.Total.Uncounted is { Count: > 0 } uncounted ? [.. uncounted] : null,
     };
 

@@ -16,6 +16,8 @@ internal static class GradesRules
     {
         if (grades.Due is { } due && ClassTimeZone.Find(due.TimeZone) is null) yield return $"due: “{due.TimeZone}” is no time zone that is known here; expected an IANA name such as Europe/Paris";
         if (grades.Due is { At.Year: < 1900 or > 2999 }) yield return "due: the year is not between 1900 and 2999";
+        if (grades.Judge is { Version: < 1 }) yield return "the judge's version is below 1";
+        foreach (var pool in (grades.Judge?.Fresh ?? []).GroupBy(pool => pool.Exercise).Where(same => same.Count() > 1)) yield return $"the fresh inputs of “{pool.Key}” stand twice";
         foreach (var id in grades.Students.GroupBy(student => student.Id).Where(same => same.Count() > 1)) yield return $"there are two students “{id.Key}”";
         foreach (var student in grades.Students)
         {

@@ -26,9 +26,9 @@ public static class RegradeClass
         var settled = due.Settle(dealt.Model);
         if (!settled.Succeeded) return Produced.Nothing(settled.Problems);
         var gradebook = new EarlierGradebook(graded, takeOver);
-        var grades = GradeClass.Grade(dealt.Model, returned, corrections, settled.Model.Moment, gradebook);
+        var grades = GradeClass.Grade(dealt.Model, returned, corrections, settled.Model.Moment, gradebook, earlier.Model.Judging);
         return grades.Succeeded
-            ? GradeClass.Make(grades.Model) with { Notes = [.. settled.Model.Notes, .. Lines(GradeComparison.Between(earlier.Model, grades.Model)), .. TypedPointsWords.Of(grades.Model)], Additions = GradeClass.Additions(grades.Model, corrections, gradebook) }
+            ? GradeClass.Make(grades.Model) with { Notes = [.. settled.Model.Notes, .. JudgeWords.Differences(earlier.Model.Judging, grades.Model), .. Lines(GradeComparison.Between(earlier.Model, grades.Model)), .. TypedPointsWords.Of(grades.Model)], Additions = GradeClass.Additions(grades.Model, corrections, gradebook) }
             : Produced.Nothing(grades.Problems);
     }
 

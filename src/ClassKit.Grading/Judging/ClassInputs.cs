@@ -1,0 +1,48 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Grading;
+
+/// <summary>The fresh inputs of a class: those on record where they still fit the exercises, else drawn by the deal's seed.</summary>
+internal sealed class ClassInputs
+{
+    private readonly DealtClass _dealt;
+    private readonly Dictionary<string, FreshInputs> _pools = [];
+    private readonly Dictionary<(string Student, string Exercise), IReadOnlyList<int>> _recorded = [];
+
+    public ClassInputs(DealtClass dealt, JudgeRecord? recorded)
+    {
+        _dealt = dealt;
+        var pools = (recorded?.Pools ?? []).ToDictionary(pool => pool.Exercise, pool => pool.Inputs);
+        var choices = (recorded?.Choices ?? []).ToLookup(choice => choice.Exercise);
+        foreach (var exercise in dealt.Exercises)
+        {
+            var known = pools.TryGetValue(exercise.Id, out var inputs) ? FreshInputs.Recorded(exercise, inputs) : null;
+            var pool = known ?? new FreshInputs(exercise, SeededDraws.For(dealt.Seed, "fresh", exercise.Id));
+            _pools[exercise.Id] = pool;
+            foreach (var choice in choices[exercise.Id].Where(choice => known is not null && choice.Places.Count > 0 && choice.Places.All(place => place >= 0 && place < pool.All.Count)))
+                _recorded[(choice.Student, exercise.Id)] = choice.Places;
+        }
+    }
+
+    /// <summary>All that were drawn for an exercise.</summary>
+    public IReadOnlyList<Variant> All(Exercise exercise) => _pools[exercise.Id].All;
+
+    /// <summary>Those that a student's workbook is tried with.</summary>
+    public IReadOnlyList<Variant> For(DealtStudent student, Exercise exercise)
+    {
+        var all = All(exercise);
+        return [.. Places(student, exercise).Select(place => all[place])];
+    }
+
+    /// <summary>What goes on record.</summary>
+    /// <param name="graded">Whose workbooks were judged.</param>
+    public JudgeRecord ToRecord(IEnumerable<DealtStudent> graded) => new(
+        JudgeRecord.CurrentVersion,
+        [.. _dealt.Exercises.Select(exercise => new JudgeRecord.Pool(exercise.Id, [.. All(exercise).Select(variant => variant.Givens)]))])
+    {
+        Choices = [.. graded.SelectMany(student => _dealt.ExercisesOf(student).Select(exercise => new JudgeRecord.Choice(student.Student.Id, exercise.Id, Places(student, exercise))))],
+    };
+
+    private IReadOnlyList<int> Places(DealtStudent student, Exercise exercise) =>
+        _recorded.TryGetValue((student.Student.Id, exercise.Id), out var places) ? places : _pools[exercise.Id].PlacesFor(student.GivensOf(exercise.Id));
+}

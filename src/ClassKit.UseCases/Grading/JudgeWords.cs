@@ -1,0 +1,31 @@
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What an instructor is told where a class is not judged as it was on record.</summary>
+internal static class JudgeWords
+{
+    /// <summary>A line for everything that differs.</summary>
+    /// <param name="recorded">What decided the grades on record; null if they do not say.</param>
+    /// <param name="now">The grades of today.</param>
+    public static IEnumerable<string> Differences(JudgeRecord? recorded, ClassGrades now)
+    {
+        if (recorded is null)
+        {
+            yield return "The grades on record do not say how they were judged, so answers are judged as they are today, on fresh inputs of the deal's seed.";
+            yield break;
+        }
+
+        if (recorded.Version != JudgeRecord.CurrentVersion)
+            yield return $"The grades on record were judged by version {recorded.Version} of the judge; this is version {JudgeRecord.CurrentVersion}. Where an outcome changes without another reason, that is why.";
+        var pools = recorded.Pools.ToDictionary(pool => pool.Exercise);
+        foreach (var pool in now.Judging?.Pools ?? [])
+        {
+            if (!pools.TryGetValue(pool.Exercise, out var before) || !IsSame(before, pool))
+                yield return $"{now.Dealt.Exercises.Single(exercise => exercise.Id == pool.Exercise).Title}: the fresh inputs on record do not fit the exercise as it is now, so others were drawn.";
+        }
+    }
+
+    private static bool IsSame(JudgeRecord.Pool one, JudgeRecord.Pool other) =>
+        one.Inputs.Count == other.Inputs.Count && one.Inputs.Zip(other.Inputs).All(pair => pair.First.Count == pair.Second.Count && pair.First.All(given => pair.Second.TryGetValue(given.Key, out var value) && value == given.Value));
+}

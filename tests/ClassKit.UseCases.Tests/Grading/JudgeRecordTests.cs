@@ -1,0 +1,119 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases.Tests.Grading;
+
+/// <summary>What decided a grade is on record, and a class that is graded again from the record is judged alike or told what differs.</summary>
+public sealed class JudgeRecordTests : IDisposable
+{
+    private static readonly Exercise First = SmallClass.Dealt.Exercises[0];
+
+    private readonly TemporaryFolder _folder = new();
+
+    public JudgeRecordTests()
+    {
+        _folder.Write("dealt/dealt.json", Encoding.UTF8.GetBytes(DealtJson.Write(SmallClass.Dealt)));
+        _folder.Write("returned/ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada));
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    private Produced Grade() => GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, Deadline.None);
+
+    private Produced Regrade(string grades)
+    {
+        _folder.Write("graded/grades.json", Encoding.UTF8.GetBytes(grades));
+        return RegradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), _folder.Of("graded"), null, null, null, Deadline.None);
+    }
+
+    private Produced Regrade(JudgeRecord record) => Regrade(GradesJson.Write(Graded.Of(_folder.Of("returned")) with { Judging = record }));
+
+    private static string Text(Produced produced) => Encoding.UTF8.GetString(produced.Files.Single(file => file.Path == GradesJson.FileName).Content);
+
+    private static JudgeRecord Record(Produced produced) => GradesJson.Read("grades.json", Text(produced)).Model!.Judging!;
+
+    private static string Outcome(Produced produced) =>
+        GradesJson.Read("grades.json", Text(produced)).Model!.Students[0].Answers.Single(answer => answer.Exercise == First.Id && answer.Part == First.Parts[0].Id).Outcome;
+
+    /// <summary>Inputs that the deal's own seed does not draw.</summary>
+    private Variant NotOfTheSeed()
+    {
+        var drawn = Record(Grade()).Pools[0].Inputs.Select(inputs => VariantKey.Of(First, inputs)).ToHashSet();
+        return new FreshInputs(First, new(99)).All.First(variant => !drawn.Contains(VariantKey.Of(First, variant.Givens)));
+    }
+
+    private static JudgeRecord Only(IReadOnlyDictionary<string, decimal> inputs, int version = JudgeRecord.CurrentVersion) =>
+        new(version, [new(First.Id, [inputs])]) { Choices = [new(SmallClass.Ada.Student.Id, First.Id, [0])] };
+
+    [Fact]
+    public void The_record_holds_the_version_the_pools_and_what_each_workbook_was_tried_with()
+    {
+        var root = JsonNode.Parse(Text(Grade()))!;
+        Assert.Equal(JudgeRecord.CurrentVersion, (int)root["judge"]!["version"]!);
+        Assert.NotEmpty((string)root["judge"]!["program"]!);
+        Assert.Equal(First.Givens.Select(given => given.Id).Order(), ((string)root["judge"]!["fresh"]![0]!["givens"]!).Split(' ').Order());
+        Assert.Equal(FreshInputs.DefaultCount, ((string)root["students"]![0]!["fresh"]![0]!["used"]!).Split(' ').Distinct().Count());
+        Assert.Null(root["students"]![1]!["fresh"]);
+    }
+
+    [Fact]
+    public void Graded_again_from_the_record_nothing_differs()
+    {
+        var graded = Grade();
+        var again = Regrade(Text(graded));
+        Assert.Equal(Text(graded), Text(again));
+        Assert.DoesNotContain(again.Notes, note => note.Contains("judge", StringComparison.Ordinal) || note.Contains("fresh inputs", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_inputs_on_record_decide_and_not_those_of_the_seed()
+    {
+        // Right everywhere but on the inputs that only the record holds.
+        var other = NotOfTheSeed();
+        var cells = SmallClass.Ada.Givens.Where(given => given.Exercise == First.Id).ToDictionary(given => given.Name, given => given.Address.Cell);
+        var key = (string)new AnswerSheet(First, SmallClass.Ada).Answer(First.Parts[0], AnswerWay.Cells).Content!;
+        var there = string.Join(',', other.Givens.Select(given => string.Create(CultureInfo.InvariantCulture, $"{cells[given.Key]}={given.Value}")));
+        var answer = SmallClass.Ada.Answers.Single(one => one.Exercise == First.Id && one.Part == First.Parts[0].Id);
+        _folder.Write("returned/ada-berg.xlsx", WorkbookFiller.Fill(SmallClass.Blank(SmallClass.Ada), [new EnterFormula(answer.Address, $"=({key[1..]})*IF(AND({there}),3,1)")]));
+
+        Assert.Equal("sound", Outcome(Grade()));
+        var again = Regrade(Only(other.Givens));
+        Assert.NotEqual("sound", Outcome(again));
+        Assert.Equal(VariantKey.Of(First, other.Givens), VariantKey.Of(First, Assert.Single(Record(again).Pools[0].Inputs)));
+        Assert.Equal([0], Record(again).Choices.Single(choice => choice.Exercise == First.Id).Places);
+    }
+
+    [Fact]
+    public void Inputs_that_the_exercise_does_not_take_any_more_are_drawn_anew_and_that_is_said()
+    {
+        var given = First.Givens.First(given => !given.IsConstant);
+        var again = Regrade(Only(new Dictionary<string, decimal>(NotOfTheSeed().Givens) { [given.Id] = given.To + given.Step }));
+        Assert.Contains(again.Notes, note => note.StartsWith(First.Title, StringComparison.Ordinal) && note.Contains("others were drawn", StringComparison.Ordinal));
+        Assert.Equal(Text(Grade()), Text(again));
+    }
+
+    [Fact]
+    public void Another_version_of_the_judge_is_said()
+    {
+        var record = Record(Grade());
+        var note = Assert.Single(Regrade(record with { Version = JudgeRecord.CurrentVersion + 1 }).Notes, note => note.Contains("version", StringComparison.Ordinal));
+        Assert.Contains($"by version {JudgeRecord.CurrentVersion + 1} of the judge; this is version {JudgeRecord.CurrentVersion}", note, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Records_of_earlier_versions_are_read_and_said_to_be_silent()
+    {
+        var root = JsonNode.Parse(Text(Grade()))!;
+        Assert.True(root.AsObject().Remove("judge"));
+        foreach (var student in root["students"]!.AsArray()) student!.AsObject().Remove("fresh");
+        var again = Regrade(root.ToJsonString());
+        Assert.Empty(again.Problems);
+        Assert.Contains(again.Notes, note => note.Contains("do not say how they were judged", StringComparison.Ordinal));
+        Assert.Contains("Nobody's points or outcomes change.", again.Notes);
+    }
+}
