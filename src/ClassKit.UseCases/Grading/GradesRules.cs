@@ -11,6 +11,9 @@ internal static class GradesRules
 
     private const decimal MostPoints = 1_000_000_000;
 
+    /// <summary>No share of a point is this small; shares of smaller ones overflow.</summary>
+    private const decimal LeastPoints = 0.000_000_001m;
+
     /// <summary>Everything that does not hold, each with its place.</summary>
     public static IEnumerable<string> Broken(GradesDocument grades)
     {
@@ -23,10 +26,12 @@ internal static class GradesRules
         {
             if (StudentId.Remedy(student.Id) is { } remedy) yield return $"student “{student.Id}”: the id is no student's. {remedy}";
             if (!Statuses.Contains(student.Status)) yield return $"student “{student.Id}”: “{student.Status}” is no status; expected {string.Join(", ", Statuses)}";
-            if (student.Points is < 0 or > MostPoints || student.OutOf is < 0 or > MostPoints || student.Late is { Days: < 1 } or { Off: < 0 or > 1 } or { Minutes: < 0 or > 100_000_000 }) yield return $"student “{student.Id}”: points or lateness are out of range";
+            if (!ArePoints(student.Points) || !ArePoints(student.OutOf) || student.Late is { Days: < 1 } or { Off: < 0 or > 1 } or { Minutes: < 0 or > 100_000_000 }) yield return $"student “{student.Id}”: points or lateness are out of range";
             if (student.Answers.GroupBy(answer => (answer.Exercise, answer.Part)).Any(same => same.Count() > 1)) yield return $"student “{student.Id}”: an answer stands twice";
             if (student.Answers.FirstOrDefault(answer => !Outcomes.Contains(answer.Outcome)) is { } strange) yield return $"student “{student.Id}”: “{strange.Outcome}” is no outcome; expected {string.Join(", ", Outcomes)}";
-            if (student.Answers.Any(answer => answer.Points is < 0 or > MostPoints || answer.OutOf is < 0 or > MostPoints)) yield return $"student “{student.Id}”: an answer's points are out of range";
+            if (student.Answers.Any(answer => !ArePoints(answer.Points) || !ArePoints(answer.OutOf))) yield return $"student “{student.Id}”: an answer's points are out of range";
         }
     }
+
+    private static bool ArePoints(decimal points) => points is 0 or (>= LeastPoints and <= MostPoints);
 }
