@@ -25,11 +25,15 @@ public static class TypedText
 
     private static readonly FrozenDictionary<char, string> Known = Table().ToFrozenDictionary();
 
+    /// <summary>A million characters are looked through for it, and only self-checking pages ask: grading must not wait for that.</summary>
+    private static readonly Lazy<string> AllZeros = new(
+        () => string.Concat(Runes().Where(rune => Rune.GetUnicodeCategory(rune) == UnicodeCategory.DecimalDigitNumber && Rune.GetNumericValue(rune) == 0)));
+
     /// <summary>What a character stands for, where it is not itself; nothing for marks that are not seen.</summary>
     public static IReadOnlyDictionary<char, string> Folds => Known;
 
     /// <summary>The zero of every set of decimal digits that Unicode has (general category Nd); the nine digits after it follow it.</summary>
-    public static string Zeros { get; } = string.Concat(Runes().Where(rune => Rune.GetUnicodeCategory(rune) == UnicodeCategory.DecimalDigitNumber && Rune.GetNumericValue(rune) == 0));
+    public static string Zeros => AllZeros.Value;
 
     /// <summary>The whole text folded, without spaces around it.</summary>
     public static string Fold(string text)
