@@ -37,6 +37,12 @@ internal sealed class EarlierAnswers
     /// <summary>Those that the key builds on and in whose cells no number stands.</summary>
     public IReadOnlyList<Part> WithoutNumber => [.. Used.Where(before => !_judged[before.Id].HoldsNumber)];
 
+    /// <summary>The parts in which what is wrong or missing before this part was counted, and not those that only carry it on.</summary>
+    public IReadOnlyList<Part> Origins => [.. Parts.Where(before => Wrong.Concat(WithoutNumber).Any(used => _judged[used.Id].Origins.Contains(before)))];
+
+    /// <summary>Those of <see cref="Origins"/> in whose cells no number stands.</summary>
+    public IReadOnlyList<Part> OriginsWithoutNumber => [.. Origins.Where(before => !_judged[before.Id].HoldsNumber)];
+
     /// <summary>True if the wrong ones are answers that somebody worked out, and not a 0, a 1 or a number copied from the sheet.</summary>
     public bool AreTelling => Wrong.All(before => _judged[before.Id].IsTelling);
 

@@ -41,7 +41,7 @@ internal sealed class ExerciseJudge
         var earlier = new EarlierAnswers(part, _exercise, _judged);
         var answer = _returned.Content(part) is { } content ? new TriedAnswer(part, content, _returned, _trials, earlier) : null;
         var judgement = answer is null ? Blank(part) : Judge(answer, earlier);
-        Remember(part, answer, judgement);
+        Remember(part, answer, judgement, earlier);
         return new AnswerGrade(
             _exercise, part, judgement.Outcome,
             Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
@@ -124,7 +124,7 @@ internal sealed class ExerciseJudge
         if (!evidence.FollowsOwn) return null;
         if (evidence.Rounding is { } rounding) return OfSlip(evidence.Reading, rounding, isFormula: true);
         if (!evidence.ShowsMethod && !(earlier.AreTelling && IsTelling(answer, evidence.Reading))) return null;
-        return new(Outcome.FollowThrough, evidence.Reading, evidence.ShowsMethod, null, AnswerNotes.FollowThrough(answer.Part, earlier.Wrong, evidence.ShowsMethod));
+        return new(Outcome.FollowThrough, evidence.Reading, evidence.ShowsMethod, null, Carrying(answer, earlier, evidence.ShowsMethod));
     }
 
     /// <summary>
@@ -142,14 +142,17 @@ internal sealed class ExerciseJudge
                 if (!behaviour.Varies) continue;
                 if (new RoundingFinder(answer.Part, _trials, _drawn).Find(behaviour) is { } rounding) return OfSlip(reading, rounding, isFormula: true);
                 if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials)) continue;
-                var note = earlier.WithoutNumber.Count > 0 ? AnswerNotes.Waiting(earlier.WithoutNumber) : AnswerNotes.FollowThrough(answer.Part, earlier.Wrong, true);
                 // On what stands there it may come to no number at all, which later parts must not take for one.
                 var isNumber = reading.Of(answer.Dealt.Value, answer.Part) is not null;
-                return new(Outcome.FollowThrough, isNumber ? reading : null, true, null, note);
+                return new(Outcome.FollowThrough, isNumber ? reading : null, true, null, Carrying(answer, earlier, methodShown: true));
             }
         }
         return null;
     }
+
+    private static string Carrying(TriedAnswer answer, EarlierAnswers earlier, bool methodShown) => methodShown && earlier.OriginsWithoutNumber is { Count: > 0 } missing
+        ? AnswerNotes.Waiting(missing)
+        : AnswerNotes.FollowThrough(answer.Part, earlier.Origins, methodShown);
 
     private Judgement? AsMisconception(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {
@@ -221,7 +224,7 @@ internal sealed class ExerciseJudge
     }
 
     /// <summary>Keeps what the answer came to, for the parts after it.</summary>
-    private void Remember(Part part, TriedAnswer? answer, Judgement judgement)
+    private void Remember(Part part, TriedAnswer? answer, Judgement judgement, EarlierAnswers earlier)
     {
         var isTelling = answer is { IsFormula: true } || (judgement.Reading is { } known && TellingNumbers.Is(known.Written(known.Dealt), Dealt, part));
         var values = answer?.Values(answer.AsItStands) ?? [];
@@ -232,7 +235,8 @@ internal sealed class ExerciseJudge
         }
         var holdsNumber = values.Count > 0 && values[0].IsNumber;
         var isReached = answer is { IsFormula: true } && values.All(value => value.IsNumber) && values.Any(value => !Behaviour.IsSame(values[0].Number, value.Number));
-        _judged[part.Id] = new(judgement, holdsNumber, isReached, isTelling);
+        IReadOnlyList<Part> origins = judgement.Outcome == Outcome.FollowThrough ? earlier.Origins : [part];
+        _judged[part.Id] = new(judgement, holdsNumber, isReached, isTelling, origins);
     }
 
     private bool IsTelling(TriedAnswer answer, Reading reading) => TellingNumbers.Is(reading.Written(reading.Dealt), Dealt, answer.Part);

@@ -1,3 +1,5 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.Grading;
 
 /// <summary>An answer that later parts may stand on.</summary>
@@ -5,4 +7,5 @@ namespace ClassKit.Grading;
 /// <param name="HoldsNumber">True if its cell holds a number that other cells compute with.</param>
 /// <param name="IsReached">True if it is a number that changes with fresh inputs.</param>
 /// <param name="IsTelling">True if its number says how somebody came to it.</param>
-internal sealed record JudgedAnswer(Judgement Judgement, bool HoldsNumber, bool IsReached, bool IsTelling);
+/// <param name="Origins">Where what is wrong or missing in it was counted: the part itself, or those whose slip it only carries on.</param>
+internal sealed record JudgedAnswer(Judgement Judgement, bool HoldsNumber, bool IsReached, bool IsTelling, IReadOnlyList<Part> Origins);

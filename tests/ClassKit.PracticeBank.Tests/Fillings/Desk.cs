@@ -29,7 +29,10 @@ internal sealed class Desk(Exercise exercise, DealtStudent student)
     public string FirstGiven => _cells[exercise.Givens[0].Id].Cell;
 
     /// <summary>The key over the sheet's cells, without its =.</summary>
-    public string Cells(Part part) => Over(part, name => _cells.TryGetValue(name, out var cell) ? cell.Cell : null);
+    public string Cells(Part part) => Cells(part.Key);
+
+    /// <summary>A formula over the names of the exercise, over the sheet's cells, without its =.</summary>
+    public string Cells(CellFormula formula) => formula.ReplaceNames(name => _cells.TryGetValue(name, out var cell) ? cell.Cell : null).ToString()[1..];
 
     public string Absolute(Part part) => Over(part, name => _cells.TryGetValue(name, out var cell) ? $"${CellAddress.ColumnLetters(cell.Column)}${cell.Row}" : null);
 

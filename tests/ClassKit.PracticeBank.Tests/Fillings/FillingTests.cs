@@ -118,10 +118,25 @@ public sealed class FillingTests
             {
                 var spoilt = grade.Exercise.Parts.ElementAtOrDefault(place);
                 if (spoilt == grade.Part) return grade.Outcome != Outcome.Sound || how == "negative" || (how == "breaks on others" && grade.Exercise.Givens[0].IsConstant);
-                return grade.Points == grade.Part.Points && grade.Outcome is Outcome.Sound or Outcome.FollowThrough;
+                return grade.Points == grade.Part.Points && grade.Outcome is Outcome.Sound or Outcome.FollowThrough && (grade.Outcome == Outcome.Sound || Names(grade, spoilt!));
             });
         }
     }
+
+    /// <summary>The note names the part where the slip is, and not one that only carries it on and earned all its points.</summary>
+    private static bool Names(AnswerGrade grade, Part slip) => grade.Exercise.Parts.TakeWhile(part => part != grade.Part)
+        .All(part => grade.Note.Contains($"“{part.Ask.TrimEnd('.', '?')}”", StringComparison.Ordinal) == (part == slip));
+
+    /// <summary>Two wrong turns may cancel out, or the second may be what is right after the first.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void Wrong_turns_one_after_another_are_each_known(int which) => Hold($"wrong turn {which} in every part",
+        seat => seat.Grade((desk, part) => "=" + (part.Misconceptions.ElementAtOrDefault(which) is { } wrong ? desk.Cells(wrong.Formula) : desk.Cells(part))),
+        grade => grade.Part.Misconceptions.Count > which
+            ? grade.Outcome is Outcome.Misconception or Outcome.Sound or Outcome.FollowThrough
+            : grade.Points == grade.Part.Points && grade.Outcome is Outcome.Sound or Outcome.FollowThrough);
 
     [Fact]
     public void Hard_coded_numbers_are_never_a_method()

@@ -53,13 +53,19 @@ internal sealed class RoundingFinder
             foreach (var rounded in Which())
             {
                 double? Expected(int trial) => OnRounded(rounding, rounded, _trials[trial].Right.Givens, behaviour.Ground.Earlier[trial]);
-                // Rounded to nothing it is no rounding any more.
-                if (behaviour.Ground.Earlier.Any(earlier => rounded.Any(part => Scaled(rounding, part).Of(earlier[part.Id]) == 0))) continue;
+                if (rounded.Any(part => LosesIt(Scaled(rounding, part), [.. behaviour.Ground.Earlier.Select(earlier => earlier[part.Id])]))) continue;
                 if (!behaviour.Throughout((trial, value) => Expected(trial) is { } expected && Behaviour.IsSame(expected, value))) continue;
                 return IsAllowed(variant => OnRounded(rounding, rounded, variant.Givens, variant.Answers)) ? null : SlipOnTheWay(rounding, rounded[0]);
             }
         }
         return null;
+    }
+
+    /// <summary>Rounded to nothing, or to one number under all trials, it is no rounding any more: a formula that leaves the earlier answer out would do the same.</summary>
+    private static bool LosesIt(Rounding rounding, IReadOnlyList<double> earlier)
+    {
+        List<double> rounded = [.. earlier.Select(rounding.Of)];
+        return rounded.Contains(0) || rounded.TrueForAll(value => value == rounded[0]);
     }
 
     private static IEnumerable<Rounding> RoundingsOnTheWay() =>
