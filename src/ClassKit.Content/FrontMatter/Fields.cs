@@ -86,7 +86,7 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
 
     private Field? Find(string key)
     {
-        _asked.Add(key);
+        if (!_asked.Contains(key)) _asked.Add(key);
         return fields.FirstOrDefault(field => field.Key == key);
     }
 

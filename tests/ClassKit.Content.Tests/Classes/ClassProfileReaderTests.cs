@@ -78,6 +78,16 @@ public sealed class ClassProfileReaderTests : IDisposable
     }
 
     [Fact]
+    public void Keys_that_are_known_are_listed_once_each()
+    {
+        var problem = Assert.Single(Read(_shipped.Replace("\nunits:", "\nfavourite pastry: scones\nunits:", StringComparison.Ordinal)).Problems);
+
+        var listed = problem.Expected.Replace("Known here: ", "", StringComparison.Ordinal).TrimEnd('.').Split(", ");
+        Assert.Contains("time zone", listed);
+        Assert.Equal(listed.Distinct(), listed);
+    }
+
+    [Fact]
     public void What_the_benches_share_is_read_and_may_be_left_out()
     {
         var profile = Read(_shipped).Model!;
