@@ -22,6 +22,7 @@ internal static class CheckCommand
         if (check.Problems.Count > 0) return report.Problems(check.Problems);
         foreach (var item in check.Items) report.Output.WriteLine($"{DisplayPath.Of(item.Path)}: fine");
         foreach (var note in check.Notes) report.Output.WriteLine(note);
+        foreach (var proof in check.Rules) RuleLines.Write(report.Output, proof);
         report.Output.WriteLine($"{check.Items.Count} checked, no problem found.");
         return ExitCode.Done;
     }

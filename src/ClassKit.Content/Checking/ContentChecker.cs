@@ -37,7 +37,7 @@ public static class ContentChecker
     {
         if (ContentRecognition.Of(file) is { } kind)
             return [new(file, kind)];
-        problems.Add(new(ContentPath.Shown(file), null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv."));
+        problems.Add(new(ContentPath.Shown(file), null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv."));
         return [];
     }
 
@@ -62,6 +62,7 @@ public static class ContentChecker
         ContentKind.Exercise => ExerciseReader.Read(item.Path).Problems,
         ContentKind.MarkingScheme => MarkingSchemeReader.Read(item.Path).Problems,
         ContentKind.PracticalRubric => PracticalRubricReader.Read(item.Path).Problems,
+        ContentKind.GradeRule => GradeRuleReader.Read(item.Path).Problems,
         ContentKind.ClassProfile => ClassProfileReader.Read(item.Path).Problems,
         ContentKind.PriceList => PriceListReader.Read(item.Path).Problems,
         ContentKind.Roster => RosterReader.Read(item.Path).Problems,

@@ -18,6 +18,9 @@ public enum ContentKind
     /// <summary>A rubric for bench work.</summary>
     PracticalRubric,
 
+    /// <summary>A rule that makes a grade of the marks of a term.</summary>
+    GradeRule,
+
     /// <summary>A class profile.</summary>
     ClassProfile,
 

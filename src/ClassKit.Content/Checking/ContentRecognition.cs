@@ -12,6 +12,7 @@ internal static class ContentRecognition
         ("skill:", ContentKind.Exercise),
         ("leavening:", ContentKind.Formula),
         ("accuracy:", ContentKind.MarkingScheme),
+        ("resit:", ContentKind.GradeRule),
         ("pieces per team:", ContentKind.ClassProfile),
         ("currency:", ContentKind.PriceList),
         ("## Criteria", ContentKind.PracticalRubric),

@@ -10,6 +10,7 @@ internal static class ContentWords
         ContentKind.Exercise => "an exercise",
         ContentKind.MarkingScheme => "a marking scheme",
         ContentKind.PracticalRubric => "a practical rubric",
+        ContentKind.GradeRule => "a rule for grades",
         ContentKind.ClassProfile => "a class profile",
         ContentKind.PriceList => "a price list",
         ContentKind.Roster => "a roster",

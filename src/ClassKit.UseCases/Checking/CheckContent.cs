@@ -17,7 +17,10 @@ public static class CheckContent
             check.Items,
             [.. check.Items.Where(item => item.Kind == ContentKind.Lesson).Select(NameClash).OfType<Diagnostic>(), .. proofs.Select(proof => proof.Problem).OfType<Diagnostic>()],
             [.. proofs.Select(proof => proof.Note).OfType<Diagnostic>()],
-            proofs);
+            proofs)
+        {
+            Rules = [.. check.Items.Where(item => item.Kind == ContentKind.GradeRule).Select(item => RuleProof.Of(item.Path, GradeRuleReader.Read(item.Path).Model!))],
+        };
     }
 
     private static IEnumerable<string> ExerciseFiles(IEnumerable<CheckedItem> items) => items

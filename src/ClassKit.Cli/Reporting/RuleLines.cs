@@ -1,0 +1,18 @@
+using ClassKit.Pages.Terms;
+using ClassKit.UseCases;
+
+namespace ClassKit.Cli;
+
+/// <summary>What a rule for grades does to invented students, step by step.</summary>
+internal static class RuleLines
+{
+    public static void Write(TextWriter output, RuleProof proof)
+    {
+        output.WriteLine($"{DisplayPath.Of(proof.Path)}: {proof.Rule.Title}, the weights come to 100 %. Three invented students:");
+        foreach (var grade in proof.Grades)
+        {
+            output.WriteLine($"  {grade.Student.Name}");
+            foreach (var step in WorkingText.Of(grade, proof.Rule)) output.WriteLine($"    {step}");
+        }
+    }
+}

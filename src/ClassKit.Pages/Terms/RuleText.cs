@@ -1,0 +1,37 @@
+using ClassKit.Terms;
+
+namespace ClassKit.Pages.Terms;
+
+/// <summary>What a rule says, in words.</summary>
+internal static class RuleText
+{
+    /// <summary>What must be passed, as the rule's file names it.</summary>
+    public static string Name(PassLine line) => line.Criterion is { } criterion ? $"{line.Category}: {criterion}" : line.Category;
+
+    /// <summary>How results are rounded.</summary>
+    public static string Of(Rounding rounding) => rounding.Step is { } step
+        ? $"rounded to {ShareText.OfPercent(step)}, the middle {Of(rounding.Tie)}"
+        : "not rounded";
+
+    /// <summary>Where a result in the middle goes.</summary>
+    public static string Of(TieRule tie) => tie switch { TieRule.Up => "up", TieRule.Down => "down", TieRule.Even => "to the even step" };
+
+    /// <summary>What sittings, absences and lateness come to.</summary>
+    public static IEnumerable<string> Marks(GradeRule rule)
+    {
+        yield return (rule.Resit.Choice, rule.Resit.AtMost) switch
+        {
+            (ResitChoice.Replaces, 1) => "A resit replaces what was there.",
+            (ResitChoice.Replaces, var most) => $"A resit replaces what was there, and earns at most {ShareText.Of(most)}.",
+            (ResitChoice.Better, 1) => "Of several sittings the better one counts.",
+            (ResitChoice.Better, var most) => $"Of several sittings the better one counts; a resit earns at most {ShareText.Of(most)}.",
+        };
+        yield return rule.Absence switch
+        {
+            AbsenceRule.Zero => "An absence that nothing excuses counts as no points.",
+            AbsenceRule.LeftOut => "An absence is left out, as excused work is.",
+        };
+        if (rule.LateOff > 0) yield return $"Late work loses {ShareText.Of(rule.LateOff)} of its points, unless its own marking took something off.";
+        yield return "Excused work leaves its weight to the rest.";
+    }
+}

@@ -1,0 +1,40 @@
+using ClassKit.Pages.Numbers;
+using ClassKit.Terms;
+
+namespace ClassKit.Pages.Terms;
+
+/// <summary>What a piece of work came to, and why, in words.</summary>
+internal static class WorkText
+{
+    /// <summary>A mark as it was given.</summary>
+    public static string Of(Mark mark) => mark.State switch
+    {
+        MarkState.Marked => $"{NumberText.Points(mark.Points)} of {NumberText.Points(mark.OutOf)}{(mark.Lateness == Lateness.InTime ? "" : ", late")}",
+        MarkState.Absent => "absent",
+        MarkState.Excused => "excused",
+        MarkState.NotDue => "not due yet",
+    };
+
+    /// <summary>How it stands in the grade, in one or two words.</summary>
+    public static string Of(Standing standing) => standing switch
+    {
+        Standing.Counts => "counts",
+        Standing.Dropped => "dropped",
+        Standing.Excused => "excused",
+        Standing.LeftOut => "absent, left out",
+        Standing.NotDue => "not due yet",
+        Standing.Missing => "no mark yet",
+    };
+
+    /// <summary>Every sitting, and what made its share another one than its points.</summary>
+    public static string Sittings(WorkResult work) => work.Sittings.Count == 0 ? "no mark yet" : string.Join("; ", work.Sittings.Select(sitting => Sitting(sitting, work)));
+
+    private static string Sitting(SittingResult sitting, WorkResult work)
+    {
+        var name = sitting.Attempt.Sitting == 1 ? "" : sitting.Attempt.Sitting == 2 ? "resit: " : $"resit {sitting.Attempt.Sitting - 1}: ";
+        var late = sitting.LateOff > 0 ? $", less {ShareText.Of(sitting.LateOff)} of that" : sitting.Attempt.Mark.Lateness == Lateness.LateAndSettled ? " (taken off already)" : "";
+        var capped = sitting.IsCapped ? $", as a resit {ShareText.Of(sitting.Share!.Value)}" : "";
+        var counts = work.Sittings.Count(one => one.Share is not null) > 1 && sitting == work.Counted ? " (this one counts)" : "";
+        return name + Of(sitting.Attempt.Mark) + late + capped + counts;
+    }
+}

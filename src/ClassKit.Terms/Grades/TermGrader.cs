@@ -1,0 +1,39 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Terms;
+
+/// <summary>Makes grades of marks by the rule of a term.</summary>
+public static class TermGrader
+{
+    /// <summary>The grade of every student, in the order of the class.</summary>
+    public static IReadOnlyList<TermGrade> Grade(Term term)
+    {
+        ArgumentNullException.ThrowIfNull(term);
+        var attempts = term.Attempts.ToLookup(attempt => attempt.Student);
+        return [.. term.Class.Students.Select(student => Grade(term, student, attempts[student.Id]))];
+    }
+
+    /// <summary>The grade of one student from attempts of theirs, whatever those of the term are.</summary>
+    public static TermGrade Grade(Term term, Student student, IEnumerable<Attempt> attempts)
+    {
+        ArgumentNullException.ThrowIfNull(term);
+        var rule = term.Rule;
+        var sat = attempts.ToLookup(attempt => attempt.Assignment);
+        var works = term.Assignments.ToLookup(assignment => assignment.Category, assignment => Sittings.Settle(assignment, sat[assignment.Id], rule));
+        var categories = Weighed([.. rule.Categories.Select(category => Categories.Settle(category, [.. works[category.Name]]))]);
+        List<LineResult> lines = [.. rule.Lines.Select(line => Lines.Settle(line, categories, rule.Resit.Choice))];
+        if (categories.All(category => category.Share is null)) return new(student, categories, null, null, null, lines, null);
+
+        var percent = 100 * categories.Sum(category => (category.Share ?? 0) * category.Category.Weight) / categories.Where(category => category.Share is not null).Sum(category => category.Category.Weight);
+        var rounded = rule.Rounding.Of(percent);
+        var byAverage = rule.Scale.PlaceOf(rounded);
+        var place = lines.Where(line => line.State == LineState.Missed).Select(line => line.Line.OtherwiseAtMost).Append(byAverage).Min();
+        return new(student, categories, percent, rounded, byAverage, lines, place);
+    }
+
+    private static IReadOnlyList<CategoryResult> Weighed(IReadOnlyList<CategoryResult> categories)
+    {
+        var all = categories.Where(category => category.Share is not null).Sum(category => category.Category.Weight);
+        return [.. categories.Select(category => category.Share is null ? category : category with { WeightNow = category.Category.Weight / all })];
+    }
+}

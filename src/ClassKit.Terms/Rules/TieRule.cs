@@ -1,0 +1,14 @@
+namespace ClassKit.Terms;
+
+/// <summary>Where a result goes that lies in the middle between two steps.</summary>
+public enum TieRule
+{
+    /// <summary>To the upper.</summary>
+    Up,
+
+    /// <summary>To the lower.</summary>
+    Down,
+
+    /// <summary>To the even one.</summary>
+    Even,
+}

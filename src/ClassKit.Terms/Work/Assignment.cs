@@ -1,0 +1,9 @@
+namespace ClassKit.Terms;
+
+/// <summary>A piece of work that a class is set.</summary>
+/// <param name="Id">Unique in its term.</param>
+/// <param name="Title">What it is called; unique in its term.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="Category">The category of the rule that it counts in.</param>
+/// <param name="OutOf">The points possible, above 0: its weight where works count by points.</param>
+public sealed record Assignment(string Id, string Title, WorkKind Kind, string Category, decimal OutOf);
