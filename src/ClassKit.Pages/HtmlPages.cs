@@ -22,9 +22,12 @@ namespace ClassKit.Pages;
 /// </remarks>
 public static class HtmlPages
 {
-    /// <summary>What one student reads about their returned workbook.</summary>
-    public static string Feedback(StudentGrade grade, DealtClass dealt) =>
-        PageRenderer.Render<FeedbackPage>((nameof(FeedbackPage.Grade), grade), (nameof(FeedbackPage.Dealt), dealt));
+    /// <summary>What one student reads about their returned workbook; printed, one sheet of both sides.</summary>
+    /// <param name="grade">The student's grades.</param>
+    /// <param name="dealt">What the class was dealt.</param>
+    /// <param name="another">Other numbers to try an exercise with; null for none.</param>
+    public static string Feedback(StudentGrade grade, DealtClass dealt, Variant? another = null) =>
+        PageRenderer.Render<FeedbackPage>((nameof(FeedbackPage.Grade), grade), (nameof(FeedbackPage.Dealt), dealt), (nameof(FeedbackPage.Another), another));
 
     /// <summary>What one student was dealt, to print and to write on; no answer is in it.</summary>
     public static string Sheet(DealtClass dealt, DealtStudent student) =>

@@ -81,7 +81,7 @@ public static class GradeClass
                 OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
                 new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
                 OutputFile.OfText("class-report.html", () => HtmlPages.ClassReport(grades, summary)),
-                .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt))),
+                .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, grades.Judging is { } judging ? AnotherTry.For(student, judging) : null))),
             ],
             Notes(grades, summary), []);
     }

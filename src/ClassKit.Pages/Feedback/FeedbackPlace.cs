@@ -1,0 +1,22 @@
+using ClassKit.Grading;
+using ClassKit.Pages.Outcomes;
+
+namespace ClassKit.Pages.Feedback;
+
+/// <summary>One answer and the exercise that it belongs to.</summary>
+/// <param name="Exercise">The exercise.</param>
+/// <param name="Answer">The answer.</param>
+public sealed record FeedbackPlace(ExerciseFeedback Exercise, AnswerGrade Answer)
+{
+    /// <summary>As everywhere: 2c.</summary>
+    public string Label => $"{Exercise.Number}{Exercise.LetterOf(Answer.Part.Id)}";
+
+    /// <summary>The outcome as pages show it.</summary>
+    public Outcome Shown => OutcomeText.Shown(Answer.Outcome, Answer.Part);
+
+    /// <summary>Where the page tells of it in full.</summary>
+    public string Anchor => $"part-{Exercise.Exercise.Id}-{Answer.Part.Id}";
+
+    /// <summary>What to say of it in a sentence.</summary>
+    public string Words => Answer.Outcome == Outcome.Misconception ? Answer.Misconception!.Words : Answer.Note;
+}

@@ -1,0 +1,43 @@
+using ClassKit.Grading;
+using ClassKit.Pages.Numbers;
+using ClassKit.Pages.Outcomes;
+
+namespace ClassKit.Pages.Feedback;
+
+/// <summary>A student's answers in workbook order, each with its exercise, and those of a kind among them.</summary>
+/// <param name="exercises">The exercises in workbook order.</param>
+internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
+{
+    private readonly List<FeedbackPlace> _all = [.. exercises.SelectMany(exercise => exercise.Answers.Select(answer => new FeedbackPlace(exercise, answer)))];
+
+    /// <summary>Entered and wrong.</summary>
+    public IReadOnlyList<FeedbackPlace> Slips => [.. _all.Where(place => OutcomeText.IsSlip(place.Answer.Outcome))];
+
+    /// <summary>Nothing entered.</summary>
+    public IReadOnlyList<FeedbackPlace> Blank => [.. _all.Where(place => place.Answer.Outcome == Outcome.Blank)];
+
+    /// <summary>The right number, and no formula that makes it where one was asked.</summary>
+    public IReadOnlyList<FeedbackPlace> Typed => [.. _all.Where(place => place.Shown == Outcome.ValueOnly)];
+
+    /// <summary>The right method, on an own earlier slip.</summary>
+    public IReadOnlyList<FeedbackPlace> Carried => [.. _all.Where(place => place.Answer.Outcome == Outcome.FollowThrough)];
+
+    /// <summary>Wrong, typed or blank: what a worked solution is wanted of.</summary>
+    public IReadOnlyList<FeedbackPlace> Missed => [.. _all.Where(place => place.Shown is not (Outcome.Sound or Outcome.FollowThrough))];
+
+    /// <summary>Exercises in which every part is right.</summary>
+    public IReadOnlyList<ExerciseFeedback> Solid => [.. exercises.Where(exercise => exercise.Answers.All(answer => OutcomeText.Shown(answer.Outcome, answer.Part) == Outcome.Sound))];
+
+    /// <summary>The slips to put right first: those that cost most, in workbook order.</summary>
+    /// <param name="most">At most so many.</param>
+    public IReadOnlyList<FeedbackPlace> Costliest(int most)
+    {
+        var costliest = Slips.OrderByDescending(place => place.Answer.OutOf - place.Answer.Points).Take(most).ToHashSet();
+        return [.. Slips.Where(costliest.Contains)];
+    }
+
+    /// <summary>"part 2c", "parts 1a and 2c", or "all 7 parts".</summary>
+    public string Labels(IReadOnlyList<FeedbackPlace> places) => places.Count == _all.Count && places.Count > 1
+        ? $"all {places.Count} parts"
+        : $"{(places.Count == 1 ? "part" : "parts")} {Wording.List([.. places.Select(place => place.Label)])}";
+}

@@ -1,0 +1,47 @@
+using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.EndToEnd.Tests.Tour;
+
+namespace ClassKit.EndToEnd.Tests.Pages;
+
+/// <summary>Pages printed by headless Chromium on both papers: nobody prints, or reads, ten sheets a student.</summary>
+public sealed class PrintedSheetsTests(TourRun tour) : IDisposable
+{
+    /// <summary>Sides at most, by the page's place in the tour.</summary>
+    private static readonly Dictionary<string, int> Sides = new()
+    {
+        ["graded/feedback/"] = 2,
+        ["graded/class-report"] = 2,
+    };
+
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public async Task A_page_takes_no_more_sides_than_somebody_reads(string paper)
+    {
+        Tool.PdfToText.Require();
+        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
+        var failures = new List<string>();
+        foreach (var (file, most) in tour.Pages.Select(file => (File: file, Most: MostOf(file))).Where(entry => entry.Most > 0))
+        {
+            await page.GotoAsync(new Uri(file).AbsoluteUri);
+            var pdf = _folder.Of("page.pdf");
+            await page.PdfAsync(new() { Path = pdf, Format = paper });
+            // A form feed stands behind every side.
+            var sides = Tool.PdfToText.Run(pdf, "-").Count(letter => letter == '\f');
+            if (sides > most) failures.Add($"{Path.GetRelativePath(tour.Folder, file)} takes {sides} sides of {paper}, and {most} were promised");
+        }
+
+        Assert.True(failures.Count == 0, string.Join('\n', failures));
+    }
+
+    private int MostOf(string file)
+    {
+        var place = Path.GetRelativePath(tour.Folder, file).Replace(Path.DirectorySeparatorChar, '/');
+        return Sides.FirstOrDefault(kind => place.StartsWith(kind.Key, StringComparison.Ordinal)).Value;
+    }
+}
