@@ -88,7 +88,7 @@ public sealed class ClassGrader
         var (file, student) = (content.File, content.Owner.Student);
         if (student is null || content.Answers is not { } answers) return new(file, student, null) { Other = content.Other };
         var flags = FlagOwner(file, content.Owner, named);
-        if (content.Doubtful is { } marks) flags.Add(DealEvidence.Doubt(ShownName.Of(file.Path), marks, _dealt));
+        if (content.Doubtful is { } marks) flags.Add(DealEvidence.Doubt(new(file.Path), marks, _dealt));
         return new(file, student, new(student, GradeStatus.Graded, file.Path, answers, [.. flags, .. content.Flags]) { Rule = _dealt.Marking.Total });
     }
 
@@ -120,15 +120,14 @@ public sealed class ClassGrader
     private static List<Flag> FlagOwner(ReturnedFile file, Owner owner, DealtStudent? named)
     {
         var flags = new List<Flag>();
-        var name = owner.Student!.Student.Shown;
         if (owner.How != OwnerEvidence.IdCell)
         {
             var told = owner.How == OwnerEvidence.Givens ? "the numbers dealt to this student are in it" : "only the file's name says whose it is";
-            flags.Add(new(FlagCodes.OwnerInferred, $"{ShownName.Of(file.Path)}: the student's id is not in its cell any more; {told}. Please confirm."));
+            flags.Add(new(FlagCodes.OwnerInferred, $"{new FileMention(file.Path)}: the student's id is not in its cell any more; {told}. Please confirm."));
         }
 
         if (named is not null && named != owner.Student)
-            flags.Add(new(FlagCodes.NameDiffers, $"{ShownName.Of(file.Path)}: by its name this file is {named.Student.Shown}'s, but the workbook inside was dealt to {name}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another."));
+            flags.Add(new(FlagCodes.NameDiffers, $"{new FileMention(file.Path)}: by its name this file is {named.Student}'s, but the workbook inside was dealt to {owner.Student!.Student}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another."));
         return flags;
     }
 

@@ -20,11 +20,11 @@ internal static class DealEvidence
     }
 
     /// <summary>What the instructor should know of a workbook in doubt.</summary>
-    public static Flag Doubt(string file, DealMarks marks, DealtClass dealt)
+    public static Flag Doubt(FileMention file, DealMarks marks, DealtClass dealt)
     {
         var others = marks.Codes.Where(code => code != dealt.Identity?.Code).ToList();
-        return new(FlagCodes.DealDoubtful, others.Count > 0
-            ? $"{file}: sheets of several deals were put together in it ({string.Join(", ", others)} besides {dealt.Identity?.Code}). Its numbers are those dealt here, so it was graded. Please look at it."
-            : $"{file}: it carries this deal’s code, but most of its numbers are not those that were dealt to this student. It was graded with the dealt numbers. Please look at it.");
+        return others.Count > 0
+            ? new(FlagCodes.DealDoubtful, $"{file}: sheets of several deals were put together in it ({string.Join(", ", others)} besides {dealt.Identity?.Code}). Its numbers are those dealt here, so it was graded. Please look at it.")
+            : new(FlagCodes.DealDoubtful, $"{file}: it carries this deal’s code, but most of its numbers are not those that were dealt to this student. It was graded with the dealt numbers. Please look at it.");
     }
 }

@@ -13,8 +13,8 @@ public sealed class JudgedFile
     /// <summary>The path of the file.</summary>
     public string Path => _file.Path;
 
-    /// <summary>The path as it can stand in a sentence.</summary>
-    internal string Shown => ShownName.Of(Path);
+    /// <summary>The file, to speak of in a sentence.</summary>
+    internal FileMention Mention => new(Path);
 
     /// <summary>Whose it is, or seems to be.</summary>
     internal DealtStudent? Student { get; }
@@ -39,7 +39,7 @@ public sealed class JudgedFile
     internal string? Digest => _file.Digest;
 
     /// <summary>Why it was not read; empty if it was.</summary>
-    internal string Refusal => _file.Refusal ?? "";
+    internal Sentence Refusal => TypedWords.InQuotes(_file.Refusal ?? "");
 
     internal bool IsLeftover => _file.IsLeftover;
 
@@ -49,7 +49,7 @@ public sealed class JudgedFile
     internal DateTime? Changed => _file.Modified ?? _file.Dated;
 
     /// <summary>The file accounted for.</summary>
-    internal AccountedFile As(FileFate fate, string reason = "") => new(Path, Digest, _file.Modified, fate, Student?.Student, reason) { SavedBy = _file.SavedBy, Fault = _file.Fault, Other = Other };
+    internal AccountedFile As(FileFate fate, Sentence? why = null) => new(Path, Digest, _file.Modified, fate, Student?.Student, why ?? "") { SavedBy = _file.SavedBy, Fault = _file.Fault, Other = Other };
 
     /// <summary>The file accounted for as one that was not read.</summary>
     internal AccountedFile AsUnread() => As(_file.Fault is null ? FileFate.Refused : FileFate.OurError, Refusal);

@@ -6,33 +6,33 @@ namespace ClassKit.Grading;
 public static class OtherDealWords
 {
     /// <summary>What a workbook is, as a noun: “follow-up practice, deal K7M-4RX9”.</summary>
-    public static string What(OtherDeal other)
+    public static Sentence What(OtherDeal other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        var what = other.Kind switch
+        Sentence what = other.Kind switch
         {
             OtherDealKind.OfTheClass => "another deal of this class",
             OtherDealKind.FollowUp => "follow-up practice",
             OtherDealKind.Practice => "practice that is not handed in",
             OtherDealKind.Rehearsal => "a rehearsal",
             OtherDealKind.GradedWork => "the graded work and not its follow-up",
-            OtherDealKind.Lesson => $"another lesson, “{other.Lesson}”",
-            OtherDealKind.Class => $"another class, “{other.Cohort}”",
+            OtherDealKind.Lesson => (Sentence)$"another lesson, “{new TypedMention(other.Lesson ?? "")}”",
+            OtherDealKind.Class => (Sentence)$"another class, “{new TypedMention(other.Cohort ?? "")}”",
             OtherDealKind.Unmarked => "an older or unknown deal",
         };
-        return other.Code is { } code ? $"{what}, deal {code}" : what;
+        return other.Code is { } code ? (Sentence)$"{what}, deal {code}" : what;
     }
 
     /// <summary>Why a workbook was not graded, in words that can be forwarded to the student.</summary>
     /// <param name="other">What it is.</param>
     /// <param name="dealt">The deal that was graded.</param>
-    internal static string Why(OtherDeal other, DealtClass dealt)
+    internal static Sentence Why(OtherDeal other, DealtClass dealt)
     {
-        var found = other switch
+        Sentence found = other switch
         {
             { Kind: OtherDealKind.Unmarked } when dealt.Identity is null => "Most of its numbers are not those that were dealt here",
             { Kind: OtherDealKind.Unmarked } => "It carries no deal code, and most of its numbers are not those that were dealt here",
-            _ => $"This workbook is from {What(other)}",
+            _ => (Sentence)$"This workbook is from {What(other)}",
         };
         var wanted = dealt.Identity is { Code: var code }
             ? $"the workbook for “{dealt.LessonTitle}” with the deal code {code} on its first sheet"

@@ -55,16 +55,16 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     {
         var grade = refused.Count == 0
             ? new StudentGrade(student, GradeStatus.Missing, null, [], [])
-            : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag(FlagCodes.UnreadableFile, $"{file.Shown}: {file.Refusal}"))]);
+            : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag(FlagCodes.UnreadableFile, $"{file.Mention}: {file.Refusal}"))]);
         return grade with { Rule = _marking.Total, Flags = [.. grade.Flags, .. strays] };
     }
 
     private static List<Flag> OfOtherDeals(IEnumerable<AccountedFile> files) =>
-        [.. files.Where(file => file.Fate == FileFate.OtherDeal).Take(MostNamed).Select(file => new Flag(FlagCodes.OtherDeal, $"{ShownName.Of(file.File)}: {file.Reason}"))];
+        [.. files.Where(file => file.Fate == FileFate.OtherDeal).Take(MostNamed).Select(file => new Flag(FlagCodes.OtherDeal, $"{new FileMention(file.File)}: {file.Why}"))];
 
-    private string Why(DealtStudent student, JudgedFile version, JudgedFile counts)
+    private Sentence Why(DealtStudent student, JudgedFile version, JudgedFile counts)
     {
-        if (version.Digest is not null && version.Digest == counts.Digest) return $"The same file as {counts.Shown}, byte for byte, which was graded.";
+        if (version.Digest is not null && version.Digest == counts.Digest) return $"The same file as {counts.Mention}, byte for byte, which was graded.";
         var because = _marking.Versions switch
         {
             VersionChoice.Newest when version.Changed is null || counts.Changed is null => "it says when it was changed",
@@ -72,8 +72,7 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
             _ when version.Points == counts.Points => "it earns as much",
             _ => "it earns most",
         };
-        return string.Create(CultureInfo.InvariantCulture,
-            $"Another version of {student.Student.Shown}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {counts.Shown} was graded because {because}.");
+        return $"Another version of {student.Student}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {counts.Mention} was graded because {because}.";
     }
 
     private static string Day(DateTime? time) => time is { } at ? at.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture) : "at a time unknown";
@@ -82,6 +81,6 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     {
         var others = files.Count > MostNamed ? $" and {files.Count - MostNamed} more" : "";
         return new(FlagCodes.SeveralFiles,
-            $"{files.Count} files came from {student.Student.Shown}: {string.Join(", ", files.OrderBy(file => file.Path, StringComparer.Ordinal).Take(MostNamed).Select(file => file.Shown))}{others}. {counts.Shown} was graded.");
+            $"{files.Count} files came from {student.Student}: {Sentence.List(files.OrderBy(file => file.Path, StringComparer.Ordinal).Take(MostNamed).Select(file => Sentence.Of(file.Mention)))}{others}. {counts.Mention} was graded.");
     }
 }

@@ -29,7 +29,7 @@ internal static class FittingElsewhere
                 if (fitting.Count < 2 || expected > IntegrityFacts.Line) continue;
                 yield return (student.Student.Student, new(
                     FlagCodes.FitsAnotherVariant,
-                    $"{fitting.Count} answers that are wrong for the numbers dealt to {student.Student.Student.Shown} are right for those dealt to {fitting[0].Seat.Student.Shown}: {IntegrityFacts.Parts(fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id)))}. Chance alone brings this about {IntegrityFacts.Chance(expected)}."));
+                    $"{fitting.Count} answers that are wrong for the numbers dealt to {student.Student.Student} are right for those dealt to {fitting[0].Seat.Student}: {IntegrityFacts.Parts(fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id)))}. Chance alone brings this about {IntegrityFacts.Chance(expected)}."));
             }
         }
     }

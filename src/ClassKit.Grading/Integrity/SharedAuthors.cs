@@ -18,8 +18,8 @@ internal static class SharedAuthors
             if (students.Count < 2 || students.Count > Math.Max(2, Remarkable * counting.Count)) continue;
             foreach (var student in students)
             {
-                var others = students.Where(other => other != student).Select(other => other.Shown);
-                yield return (student, new(FlagCodes.SharedAuthor, $"This workbook and that of {string.Join(", ", others)} name the same person as the last to save them; other workbooks of the class do not."));
+                var others = students.Where(other => other != student).Select(Sentence.Of);
+                yield return (student, new(FlagCodes.SharedAuthor, $"This workbook and that of {Sentence.List(others)} name the same person as the last to save them; other workbooks of the class do not."));
             }
         }
     }

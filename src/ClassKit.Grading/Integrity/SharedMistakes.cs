@@ -58,5 +58,5 @@ internal static class SharedMistakes
 
     private static Flag Fact(StudentGrade other, List<(string Exercise, string Part)> alike, int both, double expected) => new(
         FlagCodes.SharedMistakes,
-        $"{alike.Count} of {both} parts that both got wrong hold exactly what {other.Student.Student.Shown} wrote: {IntegrityFacts.Parts(alike)}. Chance alone brings this about {IntegrityFacts.Chance(expected)}.");
+        $"{alike.Count} of {both} parts that both got wrong hold exactly what {other.Student.Student} wrote: {IntegrityFacts.Parts(alike)}. Chance alone brings this about {IntegrityFacts.Chance(expected)}.");
 }

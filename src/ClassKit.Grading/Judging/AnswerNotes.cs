@@ -12,8 +12,10 @@ internal static partial class AnswerNotes
 
     public static string Blank(CellAddress cell) => $"Nothing was entered in {cell.Cell}.";
 
-    public static string Unsupported(Evaluation evaluation) =>
-        $"We could not work out this formula ({evaluation.Reason ?? "it depends on the clock or on chance"}). It costs you nothing; your instructor will look at it.";
+    /// <param name="evaluation">What came of the formula.</param>
+    /// <param name="typed">The words that the student typed in formulas and names, which the reason may speak of.</param>
+    public static Sentence Unsupported(Evaluation evaluation, IEnumerable<string> typed) =>
+        $"We could not work out this formula ({(evaluation.Reason is { } reason ? TypedWords.In(reason, typed) : "it depends on the clock or on chance")}). It costs you nothing; your instructor will look at it.";
 
     public static string ErrorValue(Evaluation evaluation) => evaluation.Value.Error switch
     {
@@ -25,34 +27,36 @@ internal static partial class AnswerNotes
     };
 
     /// <summary>Text or a logical where a number is asked for: what is in the way, and where.</summary>
-    public static string Unreadable(CellValue value, Part part)
+    public static Sentence Unreadable(CellValue value, Part part)
     {
         var text = value.ToString();
         if (value.IsText && TypedFormula.Begins(text)) return BrokenFormula(text);
         if (value.IsText && IsFormulaWithoutSign(text))
-            return $"“{Shorten(text)}” reads like a formula, but a formula begins with =. Enter it again with = before it.";
+            return $"“{Typed(text)}” reads like a formula, but a formula begins with =. Enter it again with = before it.";
         return $"{InTheWay(text, part.Unit)} Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.";
     }
 
-    private static string BrokenFormula(string text)
+    private static Sentence BrokenFormula(string text)
     {
         const string retry = "Enter it again in a cell that is not formatted as text; your program then says what is wrong with it.";
-        return CellFormula.Parse(TypedFormula.Readings(text).First()).TryGet(out var formula, out var error)
-            ? $"This begins like a formula, but {(formula.Names.Count == 0 ? "it" : $"“{Shorten(formula.Names[0])}” in it")} is no cell of this workbook. {retry}"
-            : $"This begins like a formula but cannot be read as one, from character {error.Position + 1} on: there is {error.Found}. {retry}";
+        if (!CellFormula.Parse(TypedFormula.Readings(text).First()).TryGet(out var formula, out var error))
+            return $"This begins like a formula but cannot be read as one, from character {error.Position + 1} on: there is {TypedWords.In(error.Found, TypedWords.Of(text))}. {retry}";
+        return formula.Names.Count == 0
+            ? (Sentence)$"This begins like a formula, but it is no cell of this workbook. {retry}"
+            : $"This begins like a formula, but “{Typed(formula.Names[0])}” in it is no cell of this workbook. {retry}";
     }
 
-    private static string InTheWay(string text, string unit)
+    private static Sentence InTheWay(string text, string unit)
     {
         var (kind, found, place) = UnreadableText.In(text, unit);
-        var shown = found.Any(character => char.IsControl(character)) ? string.Create(CultureInfo.InvariantCulture, $"U+{(int)found[0]:X4}") : Shorten(found);
+        var shown = found.Any(character => char.IsControl(character)) ? (Sentence)$"U+{(int)found[0]:X4}" : Sentence.Of(Typed(found));
         return kind switch
         {
-            UnreadableKind.NoDigit => $"“{Shorten(text)}” is no number: there is no digit in it.",
-            UnreadableKind.Word => $"“{Shorten(text)}” is no number we can read, because of the word “{shown}” at character {place}.",
-            UnreadableKind.Character => $"“{Shorten(text)}” is no number we can read, because of the sign “{shown}” at character {place}.",
-            UnreadableKind.SecondNumber => $"“{Shorten(text)}” is more than one number: “{shown}” at character {place} is a second one.",
-            UnreadableKind.Marks => $"“{Shorten(text)}” is no number we can read: the points and commas of “{shown}” at character {place} do not fit one.",
+            UnreadableKind.NoDigit => (Sentence)$"“{Typed(text)}” is no number: there is no digit in it.",
+            UnreadableKind.Word => $"“{Typed(text)}” is no number we can read, because of the word “{shown}” at character {place}.",
+            UnreadableKind.Character => $"“{Typed(text)}” is no number we can read, because of the sign “{shown}” at character {place}.",
+            UnreadableKind.SecondNumber => $"“{Typed(text)}” is more than one number: “{shown}” at character {place} is a second one.",
+            UnreadableKind.Marks => $"“{Typed(text)}” is no number we can read: the points and commas of “{shown}” at character {place} do not fit one.",
             UnreadableKind.TooLong => $"This is no number we can read: it has {text.Length} characters.",
         };
     }
@@ -64,7 +68,7 @@ internal static partial class AnswerNotes
     private static partial Regex CellByOperator();
 
     /// <summary>What is said of a formula that its cell held as text.</summary>
-    public static string StoodAsText(string note) =>
+    public static Sentence StoodAsText(Sentence note) =>
         $"{note} The cell held the formula as text, so you saw no number; it was worked out here as though you had entered it. Set the cell's format to General before you type.";
 
     /// <summary>The right number, typed.</summary>
@@ -89,8 +93,8 @@ internal static partial class AnswerNotes
     }
 
     /// <summary>A formula that makes text of its number.</summary>
-    public static string TextOfFormula(CellValue value) =>
-        $"Your formula makes text of it (“{Shorten(value.ToString())}”), and other cells cannot work with text. Let the formula give the number alone; the unit stands beside the cell.";
+    public static Sentence TextOfFormula(CellValue value) =>
+        $"Your formula makes text of it (“{Typed(value.ToString())}”), and other cells cannot work with text. Let the formula give the number alone; the unit stands beside the cell.";
 
     /// <summary>A percentage that its cell holds a hundred times too large.</summary>
     public static string Scaled(double held) => string.Create(CultureInfo.InvariantCulture,
@@ -112,5 +116,5 @@ internal static partial class AnswerNotes
     private static string Parts(IReadOnlyList<Part> parts) =>
         (parts.Count == 1 ? "part " : "parts ") + string.Join(" and ", parts.Select(part => $"“{part.Ask.TrimEnd('.', '?')}”"));
 
-    private static string Shorten(string text) => text.Length <= 40 ? text : text[..39] + "…";
+    private static TypedMention Typed(string text) => new(text) { Longest = 40 };
 }

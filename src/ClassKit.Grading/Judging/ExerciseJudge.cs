@@ -57,7 +57,7 @@ internal sealed class ExerciseJudge
     private Judgement Judge(TriedAnswer answer, EarlierAnswers earlier)
     {
         if (answer.Dealt.Status != EvaluationStatus.Computed)
-            return new(Outcome.Unsupported, null, false, null, AnswerNotes.Unsupported(answer.Dealt));
+            return new(Outcome.Unsupported, null, false, null, AnswerNotes.Unsupported(answer.Dealt, _returned.TypedWords));
         var evidence = answer.ReadingsOn(answer.AsItStands).Select(reading => EvidenceOf(answer, earlier, reading)).ToList();
         var judgement = Verdict(answer, earlier, evidence);
         return judgement with { Note = Remarks(answer, judgement) };
@@ -212,14 +212,14 @@ internal sealed class ExerciseJudge
     }
 
     /// <summary>Facts beside the finding: text made by a formula, a percentage a hundred times too large in its cell, a quantity that cannot be.</summary>
-    private string Remarks(TriedAnswer answer, Judgement judgement)
+    private Sentence Remarks(TriedAnswer answer, Judgement judgement)
     {
         var note = judgement.Note;
         if (judgement.Reading is not { } reading) return note;
-        if (answer.IsTextOfFormula) note += " " + AnswerNotes.TextOfFormula(answer.Dealt.Value);
-        if (reading.IsScaled && answer.Dealt.Value is { IsNumber: true, Number: var held }) note += " " + AnswerNotes.Scaled(held);
+        if (answer.IsTextOfFormula) note = $"{note} {AnswerNotes.TextOfFormula(answer.Dealt.Value)}";
+        if (reading.IsScaled && answer.Dealt.Value is { IsNumber: true, Number: var held }) note = $"{note} {AnswerNotes.Scaled(held)}";
         if (judgement.Outcome == Outcome.FollowThrough && answer.Dealt.Value is { IsNumber: true, Number: < 0 } && _drawn.All(variant => variant.Answers[answer.Part.Id] >= 0))
-            note += " " + AnswerNotes.CannotBe(answer.Part, answer.Dealt.Value.Number);
+            note = $"{note} {AnswerNotes.CannotBe(answer.Part, answer.Dealt.Value.Number)}";
         return note;
     }
 

@@ -8,7 +8,7 @@ namespace ClassKit.Grading;
 /// <param name="MethodShown">True if a formula shows the method, not only a typed number.</param>
 /// <param name="Misconception">The misconception met, or null.</param>
 /// <param name="Note">What to tell the student.</param>
-internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodShown, Misconception? Misconception, string Note)
+internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodShown, Misconception? Misconception, Sentence Note)
 {
     /// <summary>The one small thing that makes an incorrect answer wrong, where it is known.</summary>
     public SlipKind? Slip { get; init; }

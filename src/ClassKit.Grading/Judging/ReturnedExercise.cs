@@ -34,6 +34,9 @@ internal sealed class ReturnedExercise
     /// <summary>The cell of a given.</summary>
     public CellAddress Cell(Given given) => _givens[given.Id];
 
+    /// <summary>The words in formulas, and in names of sheets, of the whole workbook.</summary>
+    public IEnumerable<string> TypedWords => _workbook.Sheets.SelectMany(sheet => sheet.Cells.Values.Select(cell => cell.Formula).OfType<string>().Prepend(sheet.Name)).SelectMany(Grading.TypedWords.Of);
+
     /// <summary>What the answer cell comes to with a trial's inputs in the givens' cells.</summary>
     public Evaluation Evaluate(Part part, Trial trial)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 
@@ -25,7 +24,7 @@ internal sealed class WorkbookGrader
         return
         [
             .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))
-                .Select(found => returned.Find(found.Cell) is { } content && texts.IsOne(content) ? found.Grade with { Note = AnswerNotes.StoodAsText(found.Grade.Note) } : found.Grade),
+                .Select(found => returned.Find(found.Cell) is { } content && texts.IsOne(content) ? found.Grade with { Remark = AnswerNotes.StoodAsText(found.Grade.Remark) } : found.Grade),
         ];
     }
 
@@ -35,19 +34,19 @@ internal sealed class WorkbookGrader
         var found = finder.Find(student, exercise.Id);
         var (givens, answers) = (found.Givens, found.Answers);
         if (found.MovedTo is { } sheet)
-            flags.Add(new(FlagCodes.OtherSheet, $"{exercise.Title} was answered on the sheet “{ShownName.Of(sheet)}”, and that one was graded. A sheet is easily copied or renamed."));
+            flags.Add(new(FlagCodes.OtherSheet, $"{exercise.Title} was answered on the sheet “{new TypedMention(sheet)}”, and that one was graded. A sheet is easily copied or renamed."));
         var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
-        FlagOverwritten(exercise, dealt, givens, workbook, flags);
+        FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
         var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), [dealt, .. _fresh.All(exercise)]).Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
-            flags.Add(new(FlagCodes.FormulaToLookAt, $"{answers[grade.Part.Id]} holds {grade.Formula}, which could not be worked out here: please look at it yourself."));
+            flags.Add(new(FlagCodes.FormulaToLookAt, $"{Place(answers[grade.Part.Id], student)} holds {new TypedMention(grade.Formula!)}, which could not be worked out here: please look at it yourself."));
         return grades.Select(grade => (answers[grade.Part.Id], grade));
     }
 
     /// <summary>Overwritten givens are restored for grading, since every trial puts its own inputs there; that is said.</summary>
     private static void FlagOverwritten(
-        Exercise exercise, Variant dealt, IReadOnlyDictionary<string, CellAddress> places, WorkbookSnapshot workbook, ICollection<Flag> flags)
+        Exercise exercise, DealtStudent student, Variant dealt, IReadOnlyDictionary<string, CellAddress> places, WorkbookSnapshot workbook, ICollection<Flag> flags)
     {
         foreach (var given in exercise.Givens)
         {
@@ -60,8 +59,11 @@ internal sealed class WorkbookGrader
                 { Formula: { } formula } => "=" + formula,
                 { Stored: var stored } => stored.ToString(),
             };
-            flags.Add(new(FlagCodes.GivenOverwritten, string.Create(CultureInfo.InvariantCulture,
-                $"{places[given.Id]} ({given.Label}) was dealt as {value} and now holds {found}. It was graded with the dealt number.")));
+            flags.Add(new(FlagCodes.GivenOverwritten, $"{Place(places[given.Id], student)} ({given.Label}) was dealt as {value} and now holds {new TypedMention(found)}. It was graded with the dealt number."));
         }
     }
+
+    /// <summary>A cell in a sentence; the name of a sheet that was not dealt is the student's own.</summary>
+    private static Sentence Place(CellAddress cell, DealtStudent student) =>
+        student.Answers.Any(answer => answer.Address.Sheet == cell.Sheet) ? cell.ToString() : Sentence.Of(new TypedMention(cell.ToString()));
 }

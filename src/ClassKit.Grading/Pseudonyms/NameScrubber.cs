@@ -3,20 +3,17 @@ using ClassKit.Exercises;
 
 namespace ClassKit.Grading;
 
-/// <summary>Takes the names, ids and mail addresses of a class out of what students and their file names brought in.</summary>
+/// <summary>Takes the names, ids and mail addresses of a class out of what students typed. Our own sentences never pass here: a student named Will would take their “will”.</summary>
 internal sealed partial class NameScrubber
 {
     private const string Gap = "…";
 
-    private readonly List<(string Found, string Instead)> _paths;
     private readonly Dictionary<string, string> _instead = new(StringComparer.OrdinalIgnoreCase);
     private readonly Regex _names;
 
     /// <param name="key">The students and their pseudonyms.</param>
-    /// <param name="paths">The paths of files, which speak of students too, and what to write instead.</param>
-    public NameScrubber(PseudonymKey key, IReadOnlyDictionary<string, string> paths)
+    public NameScrubber(PseudonymKey key)
     {
-        _paths = [.. paths.Select(path => (path.Key, path.Value)).OrderByDescending(path => path.Key.Length)];
         foreach (var (student, pseudonym) in key.Entries)
         {
             foreach (var whole in (string?[])[student.Name, student.Id, student.Email])
@@ -30,13 +27,15 @@ internal sealed partial class NameScrubber
         _names = new(@"(?<![\p{L}\p{Nd}])(" + string.Join('|', _instead.Keys.OrderByDescending(name => name.Length).Select(Regex.Escape)) + @")(?![\p{L}\p{Nd}])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
     }
 
-    /// <summary>A text without them.</summary>
+    /// <summary>A typed text without them; in a formula functions stay, though students may be called like one.</summary>
     public string Scrub(string text)
     {
-        foreach (var (found, instead) in _paths) text = text.Replace(found, instead, StringComparison.Ordinal);
         text = MailAddress().Replace(text, Gap);
-        return _names.Replace(text, name => _instead[name.Value]);
+        return _names.Replace(text, name => IsFunction(text, name) ? name.Value : _instead[name.Value]);
     }
+
+    private static bool IsFunction(string text, Match name) =>
+        text.StartsWith('=') && text.AsSpan(name.Index + name.Length).StartsWith("(");
 
     private static IEnumerable<string> NameParts(Student student) =>
         student.Name.Split([' ', '-', '\u00A0'], StringSplitOptions.RemoveEmptyEntries).Concat(student.Id.Split('-', '_', '.')).Where(part => part.Count(char.IsLetter) >= 3);

@@ -15,13 +15,12 @@ public static class Pseudonymizer
     {
         ArgumentNullException.ThrowIfNull(grades);
         ArgumentNullException.ThrowIfNull(key);
-        var paths = Paths(grades, key);
-        var scrubber = new NameScrubber(key, paths);
-        var seats = grades.Dealt.Students.ToDictionary(seat => seat.Student.Id, seat => Seat(seat, key), StringComparer.Ordinal);
+        var disguise = new Disguise(key, Paths(grades, key));
+        var seats = grades.Dealt.Students.ToDictionary(seat => seat.Student.Id, seat => Seat(seat, disguise), StringComparer.Ordinal);
         return new(
             grades.Dealt with { Students = InOrder(seats.Values) },
-            [.. grades.Students.Select(student => Of(student, seats[student.Student.Student.Id], paths, scrubber)).OrderBy(student => student.Student.Student.Id, StringComparer.Ordinal)],
-            [.. grades.Files.Select(file => Of(file, key, paths, scrubber)).OrderBy(file => file.File, StringComparer.Ordinal)])
+            [.. grades.Students.Select(student => Of(student, seats[student.Student.Student.Id], disguise)).OrderBy(student => student.Student.Student.Id, StringComparer.Ordinal)],
+            [.. grades.Files.Select(file => Of(file, disguise)).OrderBy(file => file.File, StringComparer.Ordinal)])
         {
             Judging = grades.Judging is { } judging ? judging with { Choices = [] } : null,
         };
@@ -29,32 +28,33 @@ public static class Pseudonymizer
 
     private static List<DealtStudent> InOrder(IEnumerable<DealtStudent> seats) => [.. seats.OrderBy(seat => seat.Student.Id, StringComparer.Ordinal)];
 
-    private static DealtStudent Seat(DealtStudent seat, PseudonymKey key) =>
-        seat with { Student = key.Of(seat.Student), Workbook = $"workbooks/{key.Of(seat.Student).Id}.xlsx" };
+    private static DealtStudent Seat(DealtStudent seat, Disguise disguise) =>
+        seat with { Student = disguise.Of(seat.Student), Workbook = $"workbooks/{disguise.Of(seat.Student).Id}.xlsx" };
 
-    private static StudentGrade Of(StudentGrade student, DealtStudent seat, Dictionary<string, string> paths, NameScrubber scrubber) => student with
+    private static StudentGrade Of(StudentGrade student, DealtStudent seat, Disguise disguise) => student with
     {
         Student = seat,
-        File = student.File is { } file ? paths[file] : null,
-        Answers = [.. student.Answers.Select(answer => Of(answer, scrubber))],
-        Flags = [.. student.Flags.Select(flag => flag with { Message = scrubber.Scrub(flag.Message) })],
+        File = student.File is { } file ? disguise.OfFile(file) : null,
+        Answers = [.. student.Answers.Select(answer => Of(answer, disguise))],
+        Flags = [.. student.Flags.Select(flag => flag with { Fact = disguise.Of(flag.Fact) })],
     };
 
-    private static AnswerGrade Of(AnswerGrade answer, NameScrubber scrubber) => answer with
+    private static AnswerGrade Of(AnswerGrade answer, Disguise disguise) => answer with
     {
-        Value = answer.Value.IsText ? CellValue.FromText(scrubber.Scrub(answer.Value.Text)) : answer.Value,
-        Formula = answer.Formula is { } formula ? scrubber.Scrub(formula) : null,
-        Note = scrubber.Scrub(answer.Note),
-        Correction = answer.Correction is { } correction ? correction with { Reason = scrubber.Scrub(correction.Reason) } : null,
+        Value = answer.Value.IsText ? CellValue.FromText(disguise.OfTyped(answer.Value.Text)) : answer.Value,
+        Formula = disguise.OfTyped(answer.Formula),
+        Remark = disguise.Of(answer.Remark),
+        Correction = answer.Correction is { } correction ? correction with { Reason = disguise.OfTyped(correction.Reason) } : null,
     };
 
-    private static AccountedFile Of(AccountedFile file, PseudonymKey key, Dictionary<string, string> paths, NameScrubber scrubber) => file with
+    private static AccountedFile Of(AccountedFile file, Disguise disguise) => file with
     {
-        File = paths[file.File],
+        File = disguise.OfFile(file.File),
         Digest = null,
         SavedBy = null,
-        Student = file.Student is { } student ? key.Of(student) : null,
-        Reason = scrubber.Scrub(file.Reason),
+        Student = file.Student is { } student ? disguise.Of(student) : null,
+        Why = disguise.Of(file.Why),
+        Other = file.Other is { } other ? other with { Lesson = disguise.OfTyped(other.Lesson), Cohort = disguise.OfTyped(other.Cohort) } : null,
     };
 
     /// <summary>What to call files instead: by their student's pseudonym and a number.</summary>

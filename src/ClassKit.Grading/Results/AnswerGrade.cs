@@ -13,7 +13,7 @@ namespace ClassKit.Grading;
 /// <param name="Expected">What the key gives.</param>
 /// <param name="Formula">The student's formula with its leading <c>=</c>, or null for a typed value.</param>
 /// <param name="Misconception">The misconception met, or null.</param>
-/// <param name="Note">One or two sentences to the student.</param>
+/// <param name="Remark">One or two sentences to the student.</param>
 /// <param name="OwnEarlierAnswers">The student's own values of earlier parts that the answer was judged with, by part id; empty unless they differ from the key's.</param>
 public sealed record AnswerGrade(
     Exercise Exercise,
@@ -25,9 +25,12 @@ public sealed record AnswerGrade(
     double Expected,
     string? Formula,
     Misconception? Misconception,
-    string Note,
+    Sentence Remark,
     IReadOnlyDictionary<string, double> OwnEarlierAnswers)
 {
+    /// <summary>The remark in words.</summary>
+    public string Note => Remark.ToString();
+
     /// <summary>The instructor's correction that the points follow; null where they are the grader's.</summary>
     public AppliedCorrection? Correction { get; init; }
 

@@ -1,0 +1,41 @@
+namespace ClassKit.Grading.Tests.Sentences;
+
+public sealed class TypedWordsTests
+{
+    private static string Marked(Sentence sentence) => sentence.Told(student => student, file => file, typed => $"[{typed}]").ToString();
+
+    [Theory]
+    [InlineData("there is no table called Will", "=SUM(will[Flour])", "there is no table called [Will]")]
+    [InlineData("the name the_cell stands for no formula", "=the_cell*2", "[the] name [the_cell] stands for no formula")]
+    [InlineData("found `Rose@example`, expected the end", "=Rose@example", "found `[Rose@example]`, expected the end")]
+    [InlineData("formulas nested too deeply", "=A1", "formulas nested too deeply")]
+    [InlineData("", "=A1", "")]
+    public void Words_that_were_typed_are_the_students_own(string reason, string typed, string expected) =>
+        Assert.Equal(expected, Marked(TypedWords.In(reason, TypedWords.Of(typed))));
+
+    [Theory]
+    [InlineData("sheet 'Will May' holds 'Rose' where a number should be", "sheet ['Will May'] holds ['Rose'] where a number should be")]
+    [InlineData("sheet 'O'Hara' is listed", "sheet ['O'Hara'] is listed")]
+    [InlineData("'Rose'!B2 holds 'x'", "['Rose']!B2 holds ['x']")]
+    [InlineData("the student's own and the class's", "the student's own and the class's")]
+    [InlineData("The file is empty.", "The file is empty.")]
+    public void What_a_refusal_quotes_is_the_students_own(string refusal, string expected) => Assert.Equal(expected, Marked(TypedWords.InQuotes(refusal)));
+
+    [Fact]
+    public void A_long_quotation_is_cut_only_after_names_are_left_out()
+    {
+        Sentence sentence = $"“{new TypedMention("by Wilhelmina") { Longest = 8 }}”";
+
+        Assert.Equal("“by Wilh…”", sentence.ToString());
+        Assert.Equal("“by …”", sentence.Told(student => student, file => file, typed => typed.Replace("Wilhelmina", "…", StringComparison.Ordinal)).ToString());
+    }
+
+    [Fact]
+    public void Pieces_stay_what_they_are_until_words_are_made()
+    {
+        Sentence sentence = $"{new FileMention("will.xlsx")}: {new TypedMention("will")} will be {0.5:0.0}.";
+
+        Assert.Equal("will.xlsx: will will be 0.5.", sentence.ToString());
+        Assert.Equal("f: t will be 0.5.", sentence.Told(student => student, _ => "f", _ => "t").ToString());
+    }
+}
