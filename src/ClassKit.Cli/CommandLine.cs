@@ -10,13 +10,15 @@ public static class CommandLine
     /// <param name="arguments">As typed.</param>
     /// <param name="output">Where results go.</param>
     /// <param name="problems">Where problems go.</param>
+    /// <param name="terminal">Where progress is shown; null if nobody looks on.</param>
+    /// <param name="cancellation">Stops the command, all or nothing of whose files are in place then.</param>
     /// <returns>The exit code.</returns>
-    public static int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter problems)
+    public static int Run(IReadOnlyList<string> arguments, TextWriter output, TextWriter problems, TextWriter? terminal = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(problems);
         problems = new VisibleWriter(problems);
-        var report = new Report(new VisibleWriter(output), problems, output);
+        var report = new Report(new VisibleWriter(output), problems, output, new(terminal, cancellation));
         var parsed = Root(report).Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
@@ -27,6 +29,11 @@ public static class CommandLine
         try
         {
             return parsed.Invoke(new() { Output = report.Output, Error = problems, EnableDefaultExceptionHandler = false });
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            problems.WriteLine("Stopped. What was there before is as it was.");
+            return ExitCode.Stopped;
         }
 #pragma warning disable CA1031 // The last resort: whatever went wrong is our bug, and the user learns so in one message.
         catch (Exception bug)

@@ -13,4 +13,7 @@ internal static class ExitCode
 
     /// <summary>An error of ours (EX_SOFTWARE of sysexits.h).</summary>
     public const int OurError = 70;
+
+    /// <summary>Stopped by Ctrl+C, as shells say it: 128 and the number of the signal SIGINT.</summary>
+    public const int Stopped = 130;
 }

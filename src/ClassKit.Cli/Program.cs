@@ -1,3 +1,13 @@
+using System.Runtime.InteropServices;
 using ClassKit.Cli;
 
-return CommandLine.Run(args, Console.Out, Console.Error);
+using var stop = new CancellationTokenSource();
+
+// Pressed a second time it ends the process at once, which loses nothing either.
+using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
+{
+    if (stop.IsCancellationRequested) return;
+    signal.Cancel = true;
+    stop.Cancel();
+});
+return CommandLine.Run(args, Console.Out, Console.Error, Console.IsErrorRedirected ? null : Console.Error, stop.Token);

@@ -1,5 +1,5 @@
-using ClassKit.DemoCohort;
 using ClassKit.UseCases;
+using ReturnedFiles = ClassKit.DemoCohort.ReturnedFiles;
 
 // Remakes demo-cohort/returned: deals the demo lesson with the demo seed and lets every invented student return a workbook.
 if (DemoMaterial.Find(Environment.CurrentDirectory, AppContext.BaseDirectory) is not { } demo)

@@ -18,7 +18,14 @@ internal static class DealCommand
         set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), DealPractice.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetRequiredValue(roster), parsed.GetValue(profile)]),
-            () => DealPractice.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), parsed.GetValue(profile), set.Wish(parsed, parsed.GetValue(seed)), parsed.GetRequiredValue(to))));
+            run => Produced.Of(
+                new DealPaths(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed, parsed.GetValue(seed)))
+                {
+                    ClassFile = parsed.GetValue(profile),
+                    Into = parsed.GetRequiredValue(to),
+                }.Read(),
+                request => DealPractice.Run(request, run),
+                DealPaths.Write)));
         return command;
     }
 }

@@ -18,9 +18,16 @@ internal static class FollowUpCommand
         var command = new Command(MakeFollowUp.Kind, "Make each student practice aimed at what they missed, with fresh numbers.") { dealt, graded, from, students, minutes, to, seed };
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), MakeFollowUp.Kind, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(graded), parsed.GetValue(from)),
-            () => MakeFollowUp.Make(
-                parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(graded), parsed.GetValue(from),
-                new(parsed.GetValue(students) ?? [], parsed.GetValue(minutes) ?? MakeFollowUp.DefaultMinutes, parsed.GetValue(seed)), parsed.GetRequiredValue(to))));
+            run => Produced.Of(
+                new FollowUpPaths(
+                    parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(graded),
+                    new(parsed.GetValue(students) ?? [], parsed.GetValue(minutes) ?? MakeFollowUp.DefaultMinutes, parsed.GetValue(seed)))
+                {
+                    Pool = parsed.GetValue(from),
+                    Into = parsed.GetRequiredValue(to),
+                }.Read(),
+                request => MakeFollowUp.Run(request, run),
+                FollowUpPaths.Write)));
         return command;
     }
 }

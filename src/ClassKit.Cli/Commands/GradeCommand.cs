@@ -22,28 +22,36 @@ internal static class GradeCommand
             if (result.GetValue(takeOver) && result.GetValue(pseudonymous)) result.AddError("--take-over goes with grades under names, not with --pseudonymous.");
         });
         command.SetAction(parsed => Run(
-            report, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), parsed.GetValue(corrections),
-            new(parsed.GetValue(due), parsed.GetValue(profile), parsed.GetRequiredValue(to)),
-            parsed.GetRequiredValue(to), parsed.GetValue(takeOver), parsed.GetValue(pseudonymous)));
+            report,
+            new(parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned))
+            {
+                Corrections = parsed.GetValue(corrections),
+                Due = parsed.GetValue(due),
+                ClassFile = parsed.GetValue(profile),
+                Graded = parsed.GetRequiredValue(to),
+                TakeOver = parsed.GetValue(takeOver),
+            },
+            parsed.GetRequiredValue(to), parsed.GetValue(pseudonymous)));
         return command;
     }
 
-    private static int Run(Report report, string dealt, string returned, string? corrections, Deadline due, string to, bool takeOver, bool pseudonymous)
+    private static int Run(Report report, GradePaths paths, string to, bool pseudonymous)
     {
-        if (!pseudonymous) return report.Write(new(to, GradeClass.Kind, dealt, returned, due.ClassFile), () => GradeClass.Make(dealt, returned, Corrections(), due, new(to, takeOver)));
+        if (!pseudonymous)
+            return report.Write(Target(to, GradeClass.Kind), run => Produced.Of(paths.Read(), request => paths.Write(GradeClass.Run(request, run))));
 
         // Each way has folders of its own kind, so that reports without names never lie among those with.
         const string kind = GradeClass.Kind + " --pseudonymous";
-        return report.Write(new(to, kind, dealt, returned, due.ClassFile), () =>
+        return report.Write(Target(to, kind), run => Produced.Of((paths with { ReadsGradebook = false }).Read(), request =>
         {
-            var (reports, key) = GradeClass.MakePseudonymous(dealt, returned, Corrections(), due);
+            var (reports, key) = GradeClass.Run(request, run).UnderPseudonyms();
             var keyFolder = Path.TrimEndingDirectorySeparator(to) + "-key";
-            var written = OutputFolder.Write(new(keyFolder, kind + " key", dealt, returned, to), () => key);
-            return written.Succeeded
-                ? reports with { Notes = [.. written.Notes, $"The key is in {DisplayPath.Of(keyFolder)}.", .. reports.Notes] }
-                : Produced.Nothing(written.Problems);
-        });
+            var written = OutputFolder.Write(Target(keyFolder, kind + " key", to), () => new([GradeFiles.WhoIsWho(key)], ["Keep the key apart from the reports: it says who is who."], []));
+            if (!written.Succeeded) return Produced.Nothing(written.Problems);
+            var produced = paths.Write(reports);
+            return produced with { Notes = [.. written.Notes, $"The key is in {DisplayPath.Of(keyFolder)}.", .. produced.Notes] };
+        }));
 
-        string? Corrections() => corrections ?? GradeClass.CorrectionsIn(to);
+        OutputTarget Target(string folder, string ofKind, params IEnumerable<string> others) => new(folder, ofKind, [paths.Dealt, paths.Returned, paths.ClassFile, .. others]);
     }
 }

@@ -17,10 +17,11 @@ internal static class InspectCommand
 
     private static int Run(Report report, string workbook, bool json)
     {
-        var (inspection, problem) = InspectWorkbook.Run(workbook);
-        if (inspection is null) return report.Problems([problem!]);
-        if (json) report.Data.Write(InspectionJson.Write(inspection));
-        else InspectionTable.Write(report.Output, inspection);
+        var file = InspectWorkbook.At(workbook);
+        var inspection = file.Succeeded ? InspectWorkbook.Run(file.Model) : new(null, file.Problems);
+        if (!inspection.Succeeded) return report.Problems(inspection.Problems);
+        if (json) report.Data.Write(InspectionJson.Write(inspection.Model));
+        else InspectionTable.Write(report.Output, inspection.Model);
         return ExitCode.Done;
     }
 }

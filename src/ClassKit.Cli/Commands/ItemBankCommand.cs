@@ -23,7 +23,9 @@ internal static class ItemBankCommand
         var command = new Command(ExportItems.Kind, "Write the exercises as items of the open standard QTI 3.0, for programs that deliver tests.") { lesson, to, variants, templates, seed };
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), ExportItems.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson))]),
-            () => ExportItems.Make(parsed.GetRequiredValue(lesson), parsed.GetValue(variants), parsed.GetValue(templates), parsed.GetValue(seed))));
+            run => Produced.Of(
+                ExportItems.Read(parsed.GetRequiredValue(lesson), parsed.GetValue(variants), parsed.GetValue(templates), parsed.GetValue(seed)),
+                request => ExportItems.Write(request, ExportItems.Run(request, run)))));
         return command;
     }
 }

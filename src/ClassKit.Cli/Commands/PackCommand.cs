@@ -14,7 +14,8 @@ internal static class PackCommand
         var command = new Command(BuildPack.Kind, "Build the lesson pack: handout, guide, formula cards, comparison.") { lesson, to, profile };
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), BuildPack.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetValue(profile)]),
-            () => BuildPack.Make(parsed.GetRequiredValue(lesson), parsed.GetValue(profile))));
+            run => Produced.Of(
+                BuildPack.Read(parsed.GetRequiredValue(lesson), parsed.GetValue(profile)), request => BuildPack.Run(request, run), PackFiles.Write)));
         return command;
     }
 }

@@ -18,7 +18,10 @@ internal static class PracticeCommand
         set.AddTo(command);
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), MakePractice.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetValue(roster), parsed.GetValue(apartFrom)]),
-            () => MakePractice.Make(parsed.GetRequiredValue(lesson), parsed.GetValue(roster), parsed.GetValue(apartFrom), set.Wish(parsed), parsed.GetValue(seed))));
+            run => Produced.Of(
+                new PracticePaths(parsed.GetRequiredValue(lesson), set.Wish(parsed), parsed.GetValue(seed)) { Roster = parsed.GetValue(roster), ApartFrom = parsed.GetValue(apartFrom) }.Read(),
+                request => MakePractice.Run(request, run),
+                PracticePaths.Write)));
         return command;
     }
 }

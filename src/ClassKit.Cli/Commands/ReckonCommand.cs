@@ -36,9 +36,9 @@ internal static class ReckonCommand
             SumTable.WriteInputs(report.Output, sum);
             return ExitCode.Done;
         }
-        var (worked, problems) = WorkBenchSum.Run(sum, typed);
-        if (worked is null) return report.Problems(problems);
-        SumTable.Write(report.Output, worked);
+        var worked = WorkBenchSum.Run(sum, typed);
+        if (!worked.Succeeded) return report.Problems(worked.Problems);
+        SumTable.Write(report.Output, worked.Model);
         return ExitCode.Done;
     }
 

@@ -23,13 +23,20 @@ internal static class RegradeCommand
         command.SetAction(parsed =>
         {
             var folder = parsed.GetRequiredValue(graded);
+            var paths = new RegradePaths(new(parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned))
+            {
+                Corrections = parsed.GetValue(corrections),
+                Due = parsed.GetValue(due),
+                ClassFile = parsed.GetValue(profile),
+                Graded = folder,
+                TakeOver = parsed.GetValue(takeOver),
+            })
+            { Marking = parsed.GetValue(marking), Keys = parsed.GetValue(keys) };
             return parsed.GetValue(write)
-                ? report.Write(new(folder, GradeClass.Kind, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), parsed.GetValue(marking), parsed.GetValue(keys), parsed.GetValue(profile)), Make)
-                : report.Only(Make(), "Nothing was written; add --write to put this on record.");
+                ? report.Write(new(folder, GradeClass.Kind, paths.Grading.Dealt, paths.Grading.Returned, paths.Marking, paths.Keys, paths.Grading.ClassFile), Make)
+                : report.Only(Make, "Nothing was written; add --write to put this on record.");
 
-            Produced Make() => RegradeClass.Make(
-                parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned), folder,
-                parsed.GetValue(marking), parsed.GetValue(keys), parsed.GetValue(corrections) ?? GradeClass.CorrectionsIn(folder), new(parsed.GetValue(due), parsed.GetValue(profile), folder), parsed.GetValue(takeOver));
+            Produced Make(Run run) => Produced.Of(paths.Read(), request => paths.Write(RegradeClass.Run(request, run)));
         });
         return command;
     }

@@ -22,7 +22,10 @@ internal static class RehearseCommand
         set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), RehearseLesson.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson))]),
-            () => RehearseLesson.Make(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(students), set.Wish(parsed, parsed.GetValue(seed)))));
+            run => Produced.Of(
+                new RehearsalPaths(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(students), set.Wish(parsed, parsed.GetValue(seed))).Read(),
+                request => RehearseLesson.Run(request, run),
+                RehearsalPaths.Write)));
         return command;
     }
 }

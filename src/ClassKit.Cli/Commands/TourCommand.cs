@@ -21,11 +21,11 @@ internal static class TourCommand
             return report.Problems([new Diagnostic(Environment.CurrentDirectory, null, "There is no demo-cohort folder here or above", "Run the tour inside a checkout of ClassKit.")]);
 
         var folder = to ?? Path.Combine(demo.Root, ".artifacts", "tour");
-        var exit = report.Write(new(folder, TakeTour.Kind, [.. LessonInputs.Of(demo.Lesson), demo.Class, demo.Roster, demo.Returned, demo.Corrections]), () => TakeTour.Make(demo));
+        var exit = report.Write(new(folder, TakeTour.Kind, [.. LessonInputs.Of(demo.Lesson), demo.Class, demo.Roster, demo.Returned, demo.Corrections]), run => Produced.Of(TakeTour.Run(demo, run), TakeTour.Write));
         if (exit != ExitCode.Done) return exit;
         report.Output.WriteLine("\nOpen these three first:");
         foreach (var (file, what) in TakeTour.OpenFirst)
-            report.Output.WriteLine($"  {DisplayPath.Of(Path.Combine(folder, file))}\n      {what}");
+            report.Output.WriteLine($"  {Path.GetFullPath(Path.Combine(folder, file))}\n      {what}");
         return exit;
     }
 }

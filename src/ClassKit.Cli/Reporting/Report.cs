@@ -7,12 +7,14 @@ namespace ClassKit.Cli;
 internal sealed class Report
 {
     private readonly TextWriter _problems;
+    private readonly Watching _watching;
 
-    public Report(TextWriter output, TextWriter problems, TextWriter data)
+    public Report(TextWriter output, TextWriter problems, TextWriter data, Watching watching)
     {
         Output = output;
         Data = data;
         _problems = problems;
+        _watching = watching;
     }
 
     /// <summary>Where results for people go.</summary>
@@ -22,29 +24,36 @@ internal sealed class Report
     public TextWriter Data { get; }
 
     /// <summary>Makes a use case's files and writes them into a folder, all or none, and says so.</summary>
-    public int Write(OutputTarget target, Func<Produced> make)
+    public int Write(OutputTarget target, Func<Run, Produced> make)
     {
-        var written = OutputFolder.Write(target, make);
+        var written = _watching.During(run => OutputFolder.Write(target, () => make(run), run));
         if (written.IsCutOff) return Problems(written.Problems);
         if (!written.Succeeded) return NothingWritten(written.Problems);
         foreach (var note in written.Notes) Output.WriteLine(note);
+        foreach (var remedy in written.Remedies) Output.WriteLine(RemedyWords.Of(remedy));
         Output.WriteLine($"Written to {DisplayPath.Of(target.Folder)}: {written.Files} files.");
+        if (written.Open is [var first]) Output.WriteLine($"Open {first}");
         return ExitCode.Done;
     }
 
     /// <summary>Says what would be written, and how to have it.</summary>
-    public int Only(Produced produced, string how)
+    public int Only(Func<Run, Produced> make, string how)
     {
+        var produced = Watch(make);
         if (!produced.Succeeded) return NothingWritten(produced.Problems);
         foreach (var note in produced.Notes) Output.WriteLine(note);
+        foreach (var remedy in produced.Remedies) Output.WriteLine(RemedyWords.Of(remedy));
         Output.WriteLine(how);
         return ExitCode.Done;
     }
 
+    /// <summary>Works while the user looks on.</summary>
+    public T Watch<T>(Func<Run, T> work) => _watching.During(work);
+
     /// <summary>Lists problems.</summary>
     public int Problems(IReadOnlyList<Diagnostic> problems)
     {
-        foreach (var problem in problems) _problems.WriteLine(problem);
+        foreach (var problem in problems) _problems.WriteLine(RemedyWords.Of(problem));
         if (problems.Count > 1) _problems.WriteLine($"{problems.Count} problems.");
         return ExitCode.InputErrors;
     }

@@ -7,6 +7,9 @@ namespace ClassKit.Content;
 /// <param name="Expected">What should be there, and what to do.</param>
 public sealed record Diagnostic(string File, int? Line, string Found, string Expected)
 {
+    /// <summary>What each front asks for in its own way; null where the words say all.</summary>
+    public Remedy? Remedy { get; init; }
+
     /// <summary>One line: <c>file:line: found; expected</c>.</summary>
     public override string ToString() => Line is { } line ? $"{File}:{line}: {Found}. {Expected}" : $"{File}: {Found}. {Expected}";
 }

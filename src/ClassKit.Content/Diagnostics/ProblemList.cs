@@ -17,7 +17,8 @@ internal sealed class ProblemList(string file)
 
     public int Count => _problems.Count;
 
-    public void Add(int? line, string found, string expected) => _problems.Add(new(file, line, Prose.Excerpt(Prose.OneLine(found), MaxFound), expected));
+    public void Add(int? line, string found, string expected, Remedy? remedy = null) =>
+        _problems.Add(new(file, line, Prose.Excerpt(Prose.OneLine(found), MaxFound), expected) { Remedy = remedy });
 
     /// <summary>The model if nothing was wrong, else everything that was, in file order.</summary>
     public Reading<T> Finish<T>(Func<T> build)

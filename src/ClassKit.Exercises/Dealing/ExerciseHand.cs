@@ -31,7 +31,7 @@ internal sealed class ExerciseHand(Exercise exercise, IEnumerable<DealtStudent> 
         if (variant is null)
         {
             problem = drawing?.Rejections is [var most, ..] && drawing.Refused == 0
-                ? $"No variant of exercise {exercise.Id} was found in {VariantGenerator.MostAttempts} draws, mostly because {most.First.Because}. Check the exercise's file to see an example: classkit check names the line."
+                ? $"No variant of exercise {exercise.Id} was found in {VariantGenerator.MostAttempts} draws, mostly because {most.First.Because}. Check the exercise's file to see an example and its line."
                 : $"Every variant of exercise {exercise.Id} was dealt before. Widen a given's range, or leave the exercise out.";
             return null;
         }

@@ -18,7 +18,7 @@ public static class DealDifferences
             ? ["it was dealt before deals had codes"]
             : [.. Facts(held, wanted), .. Exercises(held.Exercises, wanted.Exercises)];
         if (differences.Count == 0 && held.Identity != wanted.Identity) differences.Add("sets of exercises are chosen in another way");
-        if (held.Marking != wanted.Marking) differences.Add("the marking scheme has changed (`classkit regrade --marking` grades by another one)");
+        if (held.Marking != wanted.Marking) differences.Add("the marking scheme has changed");
         differences.AddRange(Students(held, roster));
         return differences;
     }

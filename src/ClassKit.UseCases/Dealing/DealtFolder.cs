@@ -13,6 +13,6 @@ internal static class DealtFolder
         if (OutputFolder.Settle(folder) is { } unsettled) return new(null, [unsettled]);
         return File.Exists(path)
             ? DealtJson.ReadFile(path)
-            : new(null, [new(path, null, "There is no such file", "Name the folder that `classkit deal` made; it holds dealt.json, answer-key.html and workbooks.")]);
+            : new(null, [new(path, null, "There is no such file", "Name the folder that dealing made; it holds dealt.json, answer-key.html and workbooks.") { Remedy = Remedy.NameDealtFolder }]);
     }
 }

@@ -10,7 +10,7 @@ public static class DealtJson
     /// <summary>The file's name within a dealt folder.</summary>
     public const string FileName = "dealt.json";
 
-    private const string Remedy = "Take dealt.json as `classkit deal` wrote it, or deal again with the same lesson, roster and seed.";
+    private const string Remedy = "Take dealt.json as dealing wrote it, or deal again with the same lesson, roster and seed.";
 
     /// <summary>More than these nobody mends by hand.</summary>
     private const int MostProblems = 20;

@@ -6,8 +6,11 @@ namespace ClassKit.UseCases;
 /// <summary>A deal that the output folder holds, which students may have in their hands: it can be added to and is never replaced.</summary>
 /// <param name="Folder">The folder.</param>
 /// <param name="Dealt">What was dealt; null if the folder holds no deal.</param>
-internal sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
+public sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
 {
+    /// <summary>Nothing was dealt before.</summary>
+    public static EarlierDeal None { get; } = new(null, null);
+
     /// <summary>What a folder holds, or why that cannot be said.</summary>
     public static Reading<EarlierDeal> In(string? folder)
     {
@@ -19,29 +22,29 @@ internal sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
     }
 
     /// <summary>Why something cannot be dealt into the folder; null if it can.</summary>
-    public Diagnostic? Refusal(DealtClass wanted, Roster roster)
+    internal Diagnostic? Refusal(DealtClass wanted, Roster roster)
     {
         if (Dealt is null) return null;
         var differences = DealDifferences.Between(Dealt, wanted, roster);
-        return differences.Count == 0 ? null : Refused(string.Join("; ", differences));
+        return differences.Count == 0 ? null : Refused(string.Join("; ", differences)) with { Remedy = Dealt.Marking == wanted.Marking ? null : Remedy.RegradeUnderOtherMarking };
     }
 
     /// <summary>Why practice, whose sets follow from grades, cannot be written over what the folder holds; null if it can.</summary>
-    public Diagnostic? RefusalOf(DealtClass made) =>
+    internal Diagnostic? RefusalOf(DealtClass made) =>
         Dealt is not null && !(Dealt.Identity == made.Identity && DealtJson.Write(Dealt with { TimeZone = made.TimeZone }) == DealtJson.Write(made))
             ? Refused("students, exercises or numbers are others")
             : null;
 
     /// <summary>The files, with those of the earlier students as they are in the folder.</summary>
-    public IReadOnlyList<OutputFile> Keep(IReadOnlyList<OutputFile> files)
+    internal IReadOnlyList<OutputFile> Keep(IReadOnlyList<OutputFile> files)
     {
         if (Dealt is null) return files;
-        var kept = Dealt.Students.SelectMany(student => new[] { student.Workbook, DealPractice.SheetOf(student) }).ToHashSet(StringComparer.Ordinal);
+        var kept = Dealt.Students.SelectMany(student => new[] { student.Workbook, DealFiles.SheetOf(student) }).ToHashSet(StringComparer.Ordinal);
         return [.. files.Select(file => kept.Contains(file.Path) && Path.Combine(Folder!, file.Path) is var there && File.Exists(there) ? new OutputFile(file.Path, stream => Copy(there, stream)) : file)];
     }
 
     /// <summary>What the instructor should know of what was added.</summary>
-    public IEnumerable<string> Notes(DealtClass now)
+    internal IEnumerable<string> Notes(DealtClass now)
     {
         if (Dealt is null) return [];
         var added = now.Students.Select(student => student.Student).ExceptBy(Dealt.Students.Select(student => student.Student.Id), student => student.Id).ToList();

@@ -10,10 +10,13 @@ namespace ClassKit.UseCases;
 /// <param name="Title">What stands at the top of workbooks and pages.</param>
 /// <param name="Exercises">In workbook order.</param>
 /// <param name="Marking">How outcomes become points.</param>
-internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise> Exercises, MarkingScheme Marking)
+public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise> Exercises, MarkingScheme Marking)
 {
     /// <summary>All that the exercises were chosen from.</summary>
     public IReadOnlyList<Exercise> Pool { get; init; } = Exercises;
+
+    /// <summary>How messages name where it was read.</summary>
+    public string Source { get; init; } = Id;
 
     /// <summary>Where marks are described if no lesson says where.</summary>
     private const string UsualMarks = "rubrics/calculation-marks.md";
@@ -24,6 +27,7 @@ internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exerci
     /// <param name="seed">Decides among sets that fulfil the wish equally well.</param>
     public static Reading<PracticeSet> Read(string folder, SetWish wish, ulong seed)
     {
+        ArgumentNullException.ThrowIfNull(wish);
         var all = !Directory.Exists(folder) || File.Exists(Path.Combine(folder, LessonReader.FileName)) ? OfLesson(folder, wish) : OfFolder(folder);
         if (!all.Succeeded) return all;
         if (Misnamed(folder, all.Model.Exercises, wish) is { Count: > 0 } problems) return new(null, problems);
@@ -31,19 +35,23 @@ internal sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exerci
         if (chosen.Count == 0)
             return new(null, [new(folder, null, "No exercise fits what is asked", "Ask for other skills or levels, or for more minutes or points.")]);
         if (PracticeLayout.FirstNameClash(chosen) is { } clash) return new(null, [Clash(folder, clash)]);
-        return new(all.Model with { Exercises = chosen, Pool = all.Model.Exercises }, []);
+        return new(all.Model with { Exercises = chosen, Pool = all.Model.Exercises, Source = folder }, []);
     }
 
     /// <summary>What is said of two cells with one name.</summary>
-    public static Diagnostic Clash(string folder, string name) =>
+    internal static Diagnostic Clash(string folder, string name) =>
         new(folder, null, $"Two cells of the practice workbook would both be named {name}", "Rename an exercise, a given or a part.");
 
     /// <summary>What is said of exercises that cannot be dealt.</summary>
-    public static IReadOnlyList<Diagnostic> Undealt(string folder, DealResult result) =>
-        [.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem))];
+    internal static IReadOnlyList<Diagnostic> Undealt(string folder, DealResult result) =>
+        [.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem) { Remedy = Remedy.CheckContent })];
 
     /// <summary>All of a lesson's own exercises.</summary>
-    public static PracticeSet Of(Lesson lesson) => new(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking);
+    public static PracticeSet Of(Lesson lesson)
+    {
+        ArgumentNullException.ThrowIfNull(lesson);
+        return new(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking);
+    }
 
     /// <summary>What the set comes to, in a sentence.</summary>
     public string Summary => string.Create(

@@ -5,28 +5,47 @@ namespace ClassKit.UseCases;
 /// <summary>Makes the tables by which schools exchange grades, from the record of a grading.</summary>
 public static class ExportGrades
 {
-    /// <summary>The command, and the kind of its output folder.</summary>
+    /// <summary>The kind of folder that its files go into.</summary>
     public const string Kind = "grade-exchange";
 
-    /// <summary>Reads the record and makes the tables.</summary>
-    /// <param name="dealtFolder">The folder that <c>classkit deal</c> made.</param>
-    /// <param name="graded">The folder that <c>classkit grade</c> made.</param>
+    /// <summary>Makes the tables.</summary>
+    /// <returns>The tables, or what is wrong with the days.</returns>
+    public static Reading<GradeTables> Run(GradeExchangeRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var (dealt, grades, exchange) = (request.Dealt, request.Grades, request.Exchange);
+        return DaysProblem(exchange) is { } problem
+            ? new(null, [problem])
+            : new(new(OneRosterTables.Manifest(), OneRosterTables.LineItems(dealt, grades, exchange), OneRosterTables.Results(dealt, grades, exchange), grades.Students.Count), []);
+    }
+
+    /// <summary>The request for folders, or everything that is wrong with what is in them.</summary>
+    /// <param name="dealtFolder">A folder that dealing made.</param>
+    /// <param name="graded">The folder that grading made of it.</param>
     /// <param name="exchange">What the school's records know of the class.</param>
-    public static Produced Make(string dealtFolder, string graded, GradeExchange exchange)
+    public static Reading<GradeExchangeRequest> Read(string dealtFolder, string graded, GradeExchange exchange)
     {
         ArgumentNullException.ThrowIfNull(exchange);
-        if (exchange.Due < exchange.Assigned)
-            return Produced.Nothing(new Diagnostic("--due", null, $"It is {exchange.Due:yyyy-MM-dd}, before --assigned", "Name a day on or after the one on which the set was handed out."));
+        if (DaysProblem(exchange) is { } problem) return new(null, [problem]);
         var dealt = DealtFolder.Read(dealtFolder);
         var grades = GradedFolder.Read(graded);
-        if (!dealt.Succeeded || !grades.Succeeded) return Produced.Nothing([.. dealt.Problems, .. grades.Problems]);
-        return new(
-            [
-                OutputFile.OfText("manifest.csv", OneRosterTables.Manifest()),
-                OutputFile.OfText("lineItems.csv", OneRosterTables.LineItems(dealt.Model, grades.Model, exchange)),
-                OutputFile.OfText("results.csv", OneRosterTables.Results(dealt.Model, grades.Model, exchange)),
-            ],
-            [$"{grades.Model.Students.Count} results in the tables of OneRoster 1.2 (1EdTech). Students go by the ids of the roster: they must be the school's own. Zip the three tables to hand them on."],
-            []);
+        return dealt.Succeeded && grades.Succeeded ? new(new(dealt.Model, grades.Model, exchange), []) : new(null, [.. dealt.Problems, .. grades.Problems]);
     }
+
+    /// <summary>The files of the tables.</summary>
+    public static Produced Write(GradeTables tables)
+    {
+        ArgumentNullException.ThrowIfNull(tables);
+        return new(
+            [OutputFile.OfText("manifest.csv", tables.Manifest), OutputFile.OfText("lineItems.csv", tables.LineItems), OutputFile.OfText("results.csv", tables.Results)],
+            [$"{tables.Students} results in the tables of OneRoster 1.2 (1EdTech). Students go by the ids of the roster: they must be the school's own. Zip the three tables to hand them on."],
+            [])
+        {
+            Open = ["results.csv"],
+        };
+    }
+
+    private static Diagnostic? DaysProblem(GradeExchange exchange) => exchange.Due >= exchange.Assigned
+        ? null
+        : new("due day", null, $"It is {exchange.Due:yyyy-MM-dd}, before the set was handed out on {exchange.Assigned:yyyy-MM-dd}", "Name a day on or after that.") { Remedy = Remedy.NameOtherDays };
 }

@@ -6,7 +6,7 @@ namespace ClassKit.UseCases;
 /// <summary>Makes an item bank of a lesson's exercises for programs that deliver tests.</summary>
 public static class ExportItems
 {
-    /// <summary>The command, and the kind of its output folder.</summary>
+    /// <summary>The kind of folder that its file goes into.</summary>
     public const string Kind = "item-bank";
 
     /// <summary>How many variants of each exercise are made when no number is named.</summary>
@@ -14,22 +14,37 @@ public static class ExportItems
 
     private const string FileName = "item-bank.zip";
 
-    /// <summary>Reads a lesson and makes the bank.</summary>
-    /// <param name="lessonFolder">The lesson.</param>
-    /// <param name="variants">How many variants of each exercise.</param>
-    /// <param name="asTemplates">True for items whose numbers the delivering program draws.</param>
-    /// <param name="seed">Decides the draws.</param>
-    public static Produced Make(string lessonFolder, int variants, bool asTemplates, ulong seed)
+    /// <summary>Makes the bank.</summary>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static ItemBank Run(ItemBankRequest request, Run run)
     {
-        var reading = LessonReader.Read(lessonFolder);
-        if (!reading.Succeeded) return Produced.Nothing(reading.Problems);
-        var lesson = reading.Model;
-        var bank = asTemplates
-            ? ItemBank.OfTemplates(lesson.Id, lesson.Exercises, variants, seed)
-            : ItemBank.OfVariants(lesson.Id, lesson.Exercises, variants, seed);
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(run);
+        run.Begin(RunStep.DrawingVariants);
+        var lesson = request.Lesson;
+        return request.AsTemplates
+            ? ItemBank.OfTemplates(lesson.Id, lesson.Exercises, request.Variants, request.Seed)
+            : ItemBank.OfVariants(lesson.Id, lesson.Exercises, request.Variants, request.Seed);
+    }
+
+    /// <summary>The request for a lesson's folder, or everything that is wrong with the lesson.</summary>
+    public static Reading<ItemBankRequest> Read(string lessonFolder, int variants, bool asTemplates, ulong seed)
+    {
+        var lesson = LessonReader.Read(lessonFolder);
+        return lesson.Succeeded ? new(new(lesson.Model, variants, asTemplates, seed), []) : new(null, lesson.Problems);
+    }
+
+    /// <summary>The file of a bank.</summary>
+    public static Produced Write(ItemBankRequest request, ItemBank bank)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(bank);
         return new(
             [new(FileName, bank.Package)],
-            [$"{bank.Items} items of {lesson.Exercises.Count} exercises in {FileName}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.", .. bank.Notes],
-            []);
+            [$"{bank.Items} items of {request.Lesson.Exercises.Count} exercises in {FileName}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.", .. bank.Notes],
+            [])
+        {
+            Open = [FileName],
+        };
     }
 }

@@ -6,8 +6,6 @@ namespace ClassKit.UseCases;
 /// <summary>A folder that grading made.</summary>
 internal static class GradedFolder
 {
-    private const string Command = "classkit grade";
-
     /// <summary>What is on record there, from its grades.json.</summary>
     public static Reading<EarlierGrades> Read(string graded)
     {
@@ -15,6 +13,6 @@ internal static class GradedFolder
         if (OutputFolder.Settle(graded) is { } unsettled) return new(null, [unsettled]);
         return File.Exists(path)
             ? GradesJson.ReadFile(path)
-            : new(null, [new(path, null, "There is no such file", $"Name the folder that `{Command}` made.")]);
+            : new(null, [new(path, null, "There is no such file", "Name the folder that grading made.") { Remedy = Remedy.NameGradedFolder }]);
     }
 }

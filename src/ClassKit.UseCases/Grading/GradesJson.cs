@@ -10,7 +10,7 @@ public static class GradesJson
     /// <summary>The file's name within a graded folder.</summary>
     public const string FileName = "grades.json";
 
-    private const string Remedy = "Take grades.json as `classkit grade` wrote it, or grade again.";
+    private const string Remedy = "Take grades.json as grading wrote it, or grade again.";
 
     /// <summary>What an earlier grading put on record.</summary>
     /// <param name="file">How messages name the file.</param>

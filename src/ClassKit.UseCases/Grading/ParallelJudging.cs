@@ -6,17 +6,39 @@ namespace ClassKit.UseCases;
 /// <summary>Reads and judges returned files on all cores. No more files are in memory than there are cores, and what comes out is the same on any number of them.</summary>
 internal static class ParallelJudging
 {
+    /// <summary>Judges everything that came back.</summary>
+    public static JudgedFiles Judge(ClassGrader grader, ReturnedFiles returned, Run run)
+    {
+        var listing = returned.List();
+        return Judge(grader, listing.Items, run, listing.Count);
+    }
+
     /// <summary>Judges every file.</summary>
     /// <param name="grader">The grader of the class.</param>
     /// <param name="items">Files that are read as they are asked for, by one thread at a time.</param>
+    /// <param name="run">Told of every file; stops between two.</param>
+    /// <param name="total">How many files there are; null if that is not known.</param>
     /// <param name="threads">How many at once; as many as there are cores if null.</param>
-    public static JudgedFiles Judge(ClassGrader grader, IEnumerable<ReturnedItem> items, int? threads = null)
+    public static JudgedFiles Judge(ClassGrader grader, IEnumerable<ReturnedItem> items, Run run, int? total = null, int? threads = null)
     {
         var judged = grader.Begin();
-        Parallel.ForEach(
-            Partitioner.Create(items, EnumerablePartitionerOptions.NoBuffering),
-            new ParallelOptions { MaxDegreeOfParallelism = threads ?? Environment.ProcessorCount },
-            item => judged.Add(ItemJudging.Judge(grader, item)));
+        var count = run.Begin(RunStep.Judging, total);
+        try
+        {
+            Parallel.ForEach(
+                Partitioner.Create(items, EnumerablePartitionerOptions.NoBuffering),
+                new ParallelOptions { MaxDegreeOfParallelism = threads ?? Environment.ProcessorCount, CancellationToken = run.Cancellation },
+                item =>
+                {
+                    judged.Add(ItemJudging.Judge(grader, item));
+                    count.Next();
+                });
+        }
+        catch (AggregateException several) when (several.InnerExceptions.All(one => one is OperationCanceledException))
+        {
+            // More than one thread was told so.
+            throw new OperationCanceledException(run.Cancellation);
+        }
         return judged;
     }
 }

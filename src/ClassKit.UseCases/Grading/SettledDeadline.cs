@@ -1,8 +1,21 @@
+using ClassKit.Content;
 using ClassKit.Exercises;
 
 namespace ClassKit.UseCases;
 
 /// <summary>When work was due, settled.</summary>
 /// <param name="Moment">The moment; null if work may come at any time.</param>
-/// <param name="Notes">What the instructor should know of how it was settled.</param>
-internal sealed record SettledDeadline(DueMoment? Moment, IReadOnlyList<string> Notes);
+public sealed record SettledDeadline(DueMoment? Moment)
+{
+    /// <summary>Work that may come at any time.</summary>
+    public static SettledDeadline None { get; } = new((DueMoment?)null);
+
+    /// <summary>True if the instructor named it this time; false if it is as on record.</summary>
+    public bool IsNamed { get; init; }
+
+    /// <summary>What was on record before; null for nothing.</summary>
+    public DueMoment? OnRecord { get; init; }
+
+    /// <summary>Why the record cannot be read; empty if it can.</summary>
+    public IReadOnlyList<Diagnostic> Unread { get; init; } = [];
+}

@@ -7,9 +7,12 @@ namespace ClassKit.UseCases;
 /// <summary>What an instructor typed into the gradebook of a folder, or into one that was set aside there, and has not put into corrections yet.</summary>
 /// <param name="Points">At most one an answer: what was typed last.</param>
 /// <param name="Notes">Gradebooks that were changed and cannot be read.</param>
-internal sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IReadOnlyList<string> Notes)
+public sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IReadOnlyList<string> Notes)
 {
-    public const string FileName = "gradebook.xlsx";
+    internal const string FileName = "gradebook.xlsx";
+
+    /// <summary>Nothing was typed.</summary>
+    public static TypedIntoGradebook Nothing { get; } = new([], []);
 
     private const int MostBytes = 50 << 20;
 

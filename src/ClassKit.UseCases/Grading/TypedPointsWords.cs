@@ -1,13 +1,12 @@
 using System.Globalization;
+using ClassKit.Content;
 using ClassKit.Grading;
 
 namespace ClassKit.UseCases;
 
-/// <summary>What the terminal says of points typed into a gradebook.</summary>
+/// <summary>What an instructor is told of points typed into a gradebook.</summary>
 internal static class TypedPointsWords
 {
-    private const string Option = "--take-over";
-
     public static IEnumerable<string> Of(ClassGrades grades)
     {
         foreach (var note in grades.UnreadGradebooks) yield return note;
@@ -17,8 +16,9 @@ internal static class TypedPointsWords
         if (grades.Waiting.Count == 0) yield break;
         yield return $"{Count(grades.Waiting.Count)} typed into the gradebook {(grades.Waiting.Count == 1 ? "waits" : "wait")} to be taken over, and the grades go without:";
         foreach (var one in grades.Waiting) yield return Line(one) + (one.Problem.Length > 0 ? $" ({one.Problem})" : "");
-        if (grades.Waiting.Any(one => one.Problem.Length == 0)) yield return $"Run the same again with {Option} to put them into corrections.csv.";
     }
+
+    public static IEnumerable<Remedy> Remedies(ClassGrades grades) => grades.Waiting.Any(one => one.Problem.Length == 0) ? [Remedy.TakeOverPoints] : [];
 
     private static string Count(int count) => count == 1 ? "The points of one answer" : string.Create(CultureInfo.InvariantCulture, $"The points of {count} answers");
 

@@ -9,21 +9,32 @@ public static class InspectWorkbook
 {
     private const double RelativeAgreement = 1e-9;
 
-    /// <summary>Reads and inspects an .xlsx file.</summary>
-    public static (Inspection? Inspection, Diagnostic? Problem) Run(string file)
+    private const int MostBytes = int.MaxValue / 2;
+
+    private const string Remedy = "Name an .xlsx workbook.";
+
+    /// <summary>The workbook at a path, or why there is none.</summary>
+    public static Reading<Upload> At(string path)
     {
-        const string remedy = "Name an .xlsx workbook.";
+        ArgumentNullException.ThrowIfNull(path);
+        return File.Exists(path) ? new(new(path, () => File.OpenRead(path)), []) : new(null, [new(path, null, "There is no such file", Remedy)]);
+    }
+
+    /// <summary>Reads and inspects an .xlsx file.</summary>
+    public static Reading<Inspection> Run(Upload workbook)
+    {
+        ArgumentNullException.ThrowIfNull(workbook);
+        Reading<Inspection> Refused(string why) => new(null, [new(workbook.Path, null, why, Remedy)]);
         try
         {
-            if (!File.Exists(file)) return (null, new(file, null, "There is no such file", remedy));
-            var reading = ReturnedWorkbookReader.Read(File.ReadAllBytes(file));
-            return reading.Workbook is { } workbook
-                ? (new(file, Inspect(workbook)), null)
-                : (null, new(file, null, reading.Refusal!.Reason.TrimEnd('.'), remedy));
+            using var stream = workbook.Open();
+            if (BoundedBytes.Read(stream, MostBytes) is not { } bytes) return Refused("It is larger than any workbook that can be inspected");
+            var reading = ReturnedWorkbookReader.Read(bytes);
+            return reading.Workbook is { } snapshot ? new(new(workbook.Path, Inspect(snapshot)), []) : Refused(reading.Refusal!.Reason.TrimEnd('.'));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return (null, new(file, null, $"It cannot be read: {failure.Message}", remedy));
+            return Refused($"It cannot be read: {failure.Message}");
         }
     }
 

@@ -57,10 +57,21 @@ internal static class Archive
         foreach (var file in Entries(archive, path + "/", depth + 1, budget)) yield return file;
     }
 
-    private static ZipArchive? TryOpen(byte[] bytes) => Attempt.Of(
+    /// <summary>True for an archive that is no document; the stream is back at its beginning.</summary>
+    public static bool IsPacked(Stream stream)
+    {
+        using var archive = TryOpen(stream, leaveOpen: true);
+        var isPacked = archive is not null && !IsDocument(archive);
+        stream.Position = 0;
+        return isPacked;
+    }
+
+    private static ZipArchive? TryOpen(byte[] bytes) => TryOpen(new MemoryStream(bytes, writable: false), leaveOpen: false);
+
+    private static ZipArchive? TryOpen(Stream stream, bool leaveOpen) => Attempt.Of(
         () =>
         {
-            var archive = new ZipArchive(new MemoryStream(bytes, writable: false), ZipArchiveMode.Read, leaveOpen: false, ZipNames.Instance);
+            var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen, ZipNames.Instance);
 
             // The list of entries is read only when it is asked for.
             _ = archive.Entries.Count;

@@ -5,36 +5,69 @@ namespace ClassKit.UseCases;
 
 /// <summary>Every file of what was returned, through folders and archives, one at a time. Files are only ever read.</summary>
 /// <remarks>Reading never throws: what cannot be opened is an item with the reason, and what comes after it is read all the same.</remarks>
-internal sealed class ReturnedFiles
+public sealed class ReturnedFiles
 {
     private const string Remedy = "Name the folder or the zip with the workbooks that came back.";
 
-    private readonly string _path;
+    private readonly Func<Listing> _list;
 
-    private ReturnedFiles(string path) => _path = path;
+    private ReturnedFiles(Func<Listing> list) => _list = list;
+
+    /// <summary>Files that are handed over; archives among them are opened. One alone that is an archive holds what the whole class returned.</summary>
+    public static ReturnedFiles Of(params IReadOnlyList<Upload> uploads) => new(() => new(uploads.Count, uploads.SelectMany(upload =>
+        Attempt.Each(() => InUpload(upload, isAlone: uploads.Count == 1), failure => ReturnedItem.Failed(upload.Path, failure)))));
 
     /// <summary>Looks whether there is a folder or a zip.</summary>
-    public static (ReturnedFiles? Files, Diagnostic? Problem) At(string path)
+    public static Reading<ReturnedFiles> At(string path)
     {
-        Diagnostic Problem(string found) => new(path, null, found, Remedy);
-        return Attempt.Of<(ReturnedFiles?, Diagnostic?)>(
+        ArgumentNullException.ThrowIfNull(path);
+        Reading<ReturnedFiles> Problem(string found) => new(null, [new(path, null, found, Remedy)]);
+        return Attempt.Of<Reading<ReturnedFiles>>(
             () =>
             {
-                if (Directory.Exists(path)) return (new(path), null);
-                if (!File.Exists(path)) return (null, Problem("There is no such folder or zip"));
+                if (Directory.Exists(path)) return new(new(() => InFolder(path)), []);
+                if (!File.Exists(path)) return Problem("There is no such folder or zip");
                 using var archive = OpenZip(path);
-                return (new(path), null);
+                var count = archive.Entries.Count;
+                return new(new(() => new(count, InZip(new(path), ""))), []);
             },
-            failure => (null, Problem(failure is IOException or UnauthorizedAccessException ? $"It cannot be read: {failure.Message.TrimEnd('.')}" : "It is neither a folder nor a zip that can be opened")));
+            failure => Problem(failure is IOException or UnauthorizedAccessException ? $"It cannot be read: {failure.Message.TrimEnd('.')}" : "It is neither a folder nor a zip that can be opened"));
     }
 
     /// <summary>Reads the files in the order of their paths; each is read when it is asked for.</summary>
-    public IEnumerable<ReturnedItem> Read() => Directory.Exists(_path) ? InFolder() : InZip(new(_path), "");
+    internal IEnumerable<ReturnedItem> Read() => List().Items;
 
-    private IEnumerable<ReturnedItem> InFolder() => FolderWalk.Through(_path).SelectMany(found =>
-        found.File is { } file
-            ? Attempt.Each(() => IsLargeZip(file) ? InZip(file, found.Path + "/") : Archive.Open(ReadFile(file, found.Path)), failure => ReturnedItem.Failed(found.Path, failure))
-            : [found.Refused!]);
+    /// <summary>The same with how many there are.</summary>
+    internal Listing List() => _list();
+
+    /// <param name="Count">How many there are; those inside archives are not counted.</param>
+    /// <param name="Items">Each is read when it is asked for.</param>
+    internal sealed record Listing(int Count, IEnumerable<ReturnedItem> Items);
+
+    private static Listing InFolder(string path)
+    {
+        var found = FolderWalk.Through(path);
+        return new(found.Count, found.SelectMany(one =>
+            one.File is { } file
+                ? Attempt.Each(() => IsLargeZip(file) ? InZip(file, one.Path + "/") : Archive.Open(ReadFile(file, one.Path)), failure => ReturnedItem.Failed(one.Path, failure))
+                : [one.Refused!]));
+    }
+
+    private static IEnumerable<ReturnedItem> InUpload(Upload upload, bool isAlone)
+    {
+        using var stream = upload.Open();
+        var isLarge = stream.CanSeek && stream.Length > IntakeLimits.FileBytes;
+        if (stream.CanSeek && (isAlone || isLarge) && Archive.IsPacked(stream))
+        {
+            using var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen: true, ZipNames.Instance);
+            foreach (var item in Archive.Entries(archive, isAlone ? "" : upload.Path + "/", 1, budget: null)) yield return item;
+            yield break;
+        }
+
+        var bytes = isLarge ? null : BoundedBytes.Read(stream, IntakeLimits.FileBytes);
+        if (bytes is null) yield return ReturnedItem.TooLarge(upload.Path, stream.CanSeek ? stream.Length : IntakeLimits.FileBytes);
+        else foreach (var item in Archive.Open(new(upload.Path, bytes, null, upload.Dated))) yield return item;
+    }
 
     private static ReturnedItem ReadFile(FileInfo file, string path) => Attempt.Of(
         () =>

@@ -9,14 +9,14 @@ public static class WorkBenchSum
     /// <summary>The sum worked out, or every problem with what was typed; the place of a problem is the name of the input.</summary>
     /// <param name="sum">Which.</param>
     /// <param name="typed">Pairs of an input's name and what was typed for it.</param>
-    public static (WorkedSum? Worked, IReadOnlyList<Diagnostic> Problems) Run(BenchSum sum, IReadOnlyList<KeyValuePair<string, string>> typed)
+    public static Reading<WorkedSum> Run(BenchSum sum, IReadOnlyList<KeyValuePair<string, string>> typed)
     {
         ArgumentNullException.ThrowIfNull(sum);
         var reading = SumReading.Of(sum, typed);
         if (reading.Values is not { } values)
-            return (null, [.. reading.Problems.Select(problem => new Diagnostic(problem.Name, null, problem.Why.Message.TrimEnd('.'), problem.Why.Remedy))]);
+            return new(null, [.. reading.Problems.Select(problem => new Diagnostic(problem.Name, null, problem.Why.Message.TrimEnd('.'), problem.Why.Remedy))]);
         return sum.Work(values).TryGet(out var result, out var why)
-            ? (new(sum, reading.Typed, result), [])
-            : (null, [new(sum.Id, null, why.Message.TrimEnd('.'), why.Remedy)]);
+            ? new(new(sum, reading.Typed, result), [])
+            : new(null, [new(sum.Id, null, why.Message.TrimEnd('.'), why.Remedy)]);
     }
 }

@@ -1,6 +1,6 @@
+using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Grading;
-using ClassKit.Pages;
 using ClassKit.Workbooks;
 
 namespace ClassKit.UseCases;
@@ -8,47 +8,34 @@ namespace ClassKit.UseCases;
 /// <summary>Lets an invented class take a lesson's exercises before the real one does, and holds the grader against what is known to be true.</summary>
 public static class RehearseLesson
 {
-    /// <summary>The command, and the kind of its output folder.</summary>
+    /// <summary>The kind of folder that its files go into; see <see cref="RehearsalFiles"/>.</summary>
     public const string Kind = "rehearse";
 
     /// <summary>The most students that can be invented.</summary>
     public const int MostStudents = 500;
 
-    /// <summary>Reads a lesson, or a folder of exercises, invents the class, deals, fills in, grades and reports.</summary>
-    /// <param name="folder">The lesson's folder, or one of exercises.</param>
-    /// <param name="students">How many to invent, 2 to <see cref="MostStudents"/>.</param>
-    /// <param name="wish">What is dealt to them.</param>
-    public static Produced Make(string folder, int students, DealWish wish)
+    /// <summary>Invents the class, deals, fills in, grades and reports.</summary>
+    /// <returns>The rehearsal, or why there is none.</returns>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static Reading<RehearsalMade> Run(RehearsalRequest request, Run run)
     {
-        ArgumentNullException.ThrowIfNull(wish);
-        var set = PracticeSet.Read(folder, wish.Set, wish.Seed);
-        return set.Succeeded ? Make(set.Model, students, wish, folder) : Produced.Nothing(set.Problems);
-    }
-
-    private static Produced Make(PracticeSet set, int students, DealWish wish, string folder)
-    {
-        var seed = wish.Seed;
-        var invented = InventedClass.Invent(students, seed);
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(run);
+        var seed = request.Wish.Seed;
+        var invented = InventedClass.Invent(request.Students, seed);
         var roster = new Roster("Invented class", [.. invented.Select(student => student.Student)]);
-        var (dealing, dealt) = DealPractice.Make(set, roster, wish with { Purpose = DealPurpose.Rehearsal }, folder);
-        if (dealt is null) return dealing;
+        var dealing = DealPractice.Run(new(request.Set, roster, request.Wish with { Purpose = DealPurpose.Rehearsal }), run);
+        if (!dealing.Succeeded) return new(null, dealing.Problems);
 
+        var dealt = dealing.Model.Dealt;
         var answers = invented.Zip(dealt.Students, (student, seat) => Answer(dealt, student, seat, seed)).ToList();
-        var workbooks = dealing.Files.ToDictionary(file => file.Path);
-        var returned = dealt.Students.Zip(answers, (seat, filled) => new OutputFile(
-            $"returned/{seat.Student.Id}.xlsx", WorkbookFiller.Fill(workbooks[seat.Workbook].Content, Returning.Edits(seat, filled)))).ToList();
-        var grades = ClassGrader.Grade(dealt, [.. returned.Select(file => FileReading.Read(new(Path.GetFileName(file.Path), file.Content, null)))]);
-        var report = Report(dealt, invented, answers, grades);
-        return new(
-            [
-                OutputFile.OfText("rehearsal.html", HtmlPages.Rehearsal(report)),
-                .. dealing.Files.Select(file => file.Below("dealt")),
-                .. returned,
-                .. GradeClass.Make(grades).Files.Select(file => file.Below("graded")),
-            ],
-            [$"{students} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. Half of them are done after about {report.DoneAfter(0.5):0} minutes, nine in ten after {report.DoneAfter(0.9):0}."],
-            []);
+        var writer = new DealtWorkbookWriter(dealt);
+        List<byte[]> returned = [.. run.Each(RunStep.FillingIn, dealt.Students).Zip(answers, (seat, filled) => WorkbookFiller.Fill(writer.Write(seat), Returning.Edits(seat, filled)))];
+        var graded = GradeClass.Run(new(dealt, ReturnedFiles.Of([.. dealt.Students.Zip(returned, Handed)])), run);
+        return new(new(Report(dealt, invented, answers, graded.Grades), dealing.Model, returned, graded), []);
     }
+
+    private static Upload Handed(DealtStudent seat, byte[] workbook) => new($"{seat.Student.Id}.xlsx", () => new MemoryStream(workbook, writable: false));
 
     private static List<RehearsedAnswer> Answer(DealtClass dealt, InventedStudent student, DealtStudent seat, ulong seed)
     {

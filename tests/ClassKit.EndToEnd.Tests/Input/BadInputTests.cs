@@ -94,7 +94,7 @@ public sealed class BadInputTests : IDisposable
         var run = ClassKitRun.Of("grade", Out, "--returned", Path.Combine(Out, "workbooks"), "--out", Out);
 
         Assert.Equal(1, run.ExitCode);
-        Assert.Contains("classkit deal", run.Problems, StringComparison.Ordinal);
+        Assert.Contains("written by `deal`", run.Problems, StringComparison.Ordinal);
         Assert.Equal(before, FolderContent.Digests(Out));
     }
 

@@ -19,6 +19,17 @@ internal static class CompiledHouse
         return [.. assembly.MainModule.AssemblyReferences.Select(reference => reference.Name).Where(IsOurs).Order(StringComparer.Ordinal)];
     }
 
+    /// <summary>Every text that a project's code holds.</summary>
+    public static IReadOnlyList<string> Texts(string project)
+    {
+        using var assembly = AssemblyDefinition.ReadAssembly(FileOf(project));
+        return
+        [
+            .. assembly.MainModule.GetTypes().SelectMany(type => type.Methods).Where(method => method.HasBody)
+                .SelectMany(method => method.Body.Instructions).Select(instruction => instruction.Operand).OfType<string>(),
+        ];
+    }
+
     private static bool IsOurs(string project) => project == "classkit" || (project.StartsWith("ClassKit.", StringComparison.Ordinal) && !project.EndsWith(".Tests", StringComparison.Ordinal));
 
     private static string FileOf(string project) => Path.Combine(AppContext.BaseDirectory, project + ".dll");

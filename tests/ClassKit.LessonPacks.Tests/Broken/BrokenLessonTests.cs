@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ClassKit.Content;
-using ClassKit.UseCases;
+using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Broken;
 
@@ -34,7 +34,7 @@ public sealed class BrokenLessonTests : IDisposable
         var text = sound[..at] + broken.Put + sound[(at + broken.Find.Length)..];
         File.WriteAllText(path, text);
 
-        var produced = BuildPack.Make(LessonFolder, null);
+        var produced = PackCommand.Make(LessonFolder, null);
 
         Assert.Empty(produced.Files);
         var told = produced.Problems.Where(problem => problem.Found.Contains(broken.Says, StringComparison.OrdinalIgnoreCase) && problem.File.EndsWith(broken.Blamed ?? broken.File, StringComparison.Ordinal)).ToList();
@@ -79,7 +79,7 @@ public sealed class BrokenLessonTests : IDisposable
     {
         File.WriteAllBytes(Path.Combine(LessonFolder, "formulas", "soda_bread.md"), bytes);
 
-        var produced = BuildPack.Make(LessonFolder, null);
+        var produced = PackCommand.Make(LessonFolder, null);
 
         Assert.Empty(produced.Files);
         Assert.True(produced.Problems.Any(problem => problem.File.EndsWith("soda_bread.md", StringComparison.Ordinal) && $"{problem}".Contains(says, StringComparison.OrdinalIgnoreCase)), $"{what}\n{string.Join('\n', produced.Problems)}");

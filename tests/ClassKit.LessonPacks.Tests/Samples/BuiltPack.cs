@@ -54,7 +54,7 @@ internal sealed class BuiltPack
             }
             File.WriteAllLines(Path.Combine(folder.FullName, "class.md"), text);
             File.Copy(Repository.PathOf("demo-cohort", "prices.md"), Path.Combine(folder.FullName, "prices.md"));
-            return new(BuildPack.Make(Repository.PathOf("lessons", lesson), Path.Combine(folder.FullName, "class.md")));
+            return new(PackCommand.Make(Repository.PathOf("lessons", lesson), Path.Combine(folder.FullName, "class.md")));
         }
         finally
         {
@@ -62,7 +62,7 @@ internal sealed class BuiltPack
         }
     }
 
-    private static BuiltPack Of(string lesson, string profile) => new(BuildPack.Make(Repository.PathOf("lessons", lesson), Repository.PathOf("demo-cohort", profile)));
+    private static BuiltPack Of(string lesson, string profile) => new(PackCommand.Make(Repository.PathOf("lessons", lesson), Repository.PathOf("demo-cohort", profile)));
 
     public byte[] Bytes(string file) => _files[file];
 

@@ -28,7 +28,7 @@ public sealed class DealAgainTests : IDisposable
         Directory.CreateDirectory(Path.Combine(_folder.Path, "class"));
         var file = Path.Combine(_folder.Path, "class", "roster.csv");
         File.WriteAllText(file, roster);
-        return DealPractice.Make(lesson ?? _lesson, file, null, wish, _out);
+        return Produced.Of(new DealPaths(lesson ?? _lesson, file, wish) { Into = _out }.Read(), request => DealPractice.Run(request, Run.Unwatched), DealPaths.Write);
     }
 
     private Dictionary<string, byte[]> Write(Produced produced)

@@ -68,8 +68,10 @@ public sealed class UntrustedRecordTests : IDisposable
         return children.ToList().SelectMany(child => All(child).Prepend(child));
     }
 
+    private GradePaths Paths => new(_folder.Of("dealt"), _folder.Of("returned"));
+
     private string GradesText() => System.Text.Encoding.UTF8.GetString(
-        GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, new(Exercises.DueWish.Parse("2026-11-20T17:00"), null, null)).Files.Single(file => file.Path == GradesJson.FileName).Content);
+        GradeCommands.Grade(Paths with { Due = Exercises.DueWish.Parse("2026-11-20T17:00") }).Files.Single(file => file.Path == GradesJson.FileName).Content);
 
     private static void AssertClear(string what, Produced produced)
     {
@@ -101,7 +103,7 @@ public sealed class UntrustedRecordTests : IDisposable
         foreach (var (what, text) in Broken(DealtText))
         {
             File.WriteAllText(_folder.Of("dealt", "dealt.json"), text);
-            Try(what, () => GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, Deadline.None));
+            Try(what, () => GradeCommands.Grade(Paths));
             tried++;
         }
         Assert.True(tried > 1000, $"{tried} files");
@@ -114,7 +116,7 @@ public sealed class UntrustedRecordTests : IDisposable
         foreach (var (what, text) in Broken(GradesText()))
         {
             _folder.Write("graded/grades.json", System.Text.Encoding.UTF8.GetBytes(text));
-            Try(what, () => RegradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), _folder.Of("graded"), null, null, null, new(null, null, _folder.Of("graded"))));
+            Try(what, () => GradeCommands.Regrade(Paths with { Graded = _folder.Of("graded") }));
             tried++;
         }
         Assert.True(tried > 500, $"{tried} files");
@@ -139,7 +141,7 @@ public sealed class UntrustedRecordTests : IDisposable
     public void Nothing_is_written_for_an_id_that_is_no_name_of_a_file(string id)
     {
         _folder.Write("dealt/dealt.json", System.Text.Encoding.UTF8.GetBytes(DealtText.Replace("\"ada-berg\"", $"\"{id}\"", StringComparison.Ordinal).Replace("/ada-berg.xlsx", $"/{id}.xlsx", StringComparison.Ordinal)));
-        var produced = GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, Deadline.None);
+        var produced = GradeCommands.Grade(Paths);
         Assert.Empty(produced.Files);
         Assert.Contains("the id is no student's", Assert.Single(produced.Problems).Found, StringComparison.Ordinal);
     }
@@ -180,7 +182,7 @@ public sealed class UntrustedRecordTests : IDisposable
     public void When_work_was_due_is_known_again_without_being_told()
     {
         var graded = _folder.Of("graded");
-        Produced Grade(string? due) => GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, new(due is null ? null : Exercises.DueWish.Parse(due), null, graded));
+        Produced Grade(string? due) => GradeCommands.Grade(Paths with { Due = due is null ? null : Exercises.DueWish.Parse(due), Graded = graded });
         void Record(Produced produced) => _folder.Write("graded/grades.json", produced.Files.Single(file => file.Path == GradesJson.FileName).Content);
 
         var first = Grade("2026-11-20T17:00");
@@ -190,7 +192,7 @@ public sealed class UntrustedRecordTests : IDisposable
         var again = Grade(null);
         Assert.Contains("Due 2026-11-20 17:00 (UTC), as on record.", again.Notes);
         Record(again);
-        Assert.Contains("Due 2026-11-20 17:00 (UTC), as on record.", RegradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), graded, null, null, null, new(null, null, graded)).Notes);
+        Assert.Contains("Due 2026-11-20 17:00 (UTC), as on record.", GradeCommands.Regrade(Paths with { Graded = graded }).Notes);
 
         Assert.Contains(Grade("2026-11-21T17:00").Notes, note => note.Contains("On record it was due 2026-11-20 17:00 (UTC); from now on it is due 2026-11-21 17:00 (UTC)", StringComparison.Ordinal));
         Record(Grade("none"));

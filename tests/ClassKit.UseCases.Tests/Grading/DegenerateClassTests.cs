@@ -41,9 +41,8 @@ public sealed class DegenerateClassTests
     [MemberData(nameof(Classes))]
     public void Every_output_is_written_and_every_number_in_it_is_one(string name, decimal[][] points)
     {
-        var produced = GradeClass.Make(Grades(points));
-        Assert.True(produced.Succeeded, name);
-        foreach (var file in produced.Files)
+        Assert.NotEmpty(name);
+        foreach (var file in GradeFiles.Of(GradeCommands.ResultOf(Grades(points))))
         {
             if (file.Path.EndsWith(".xlsx", StringComparison.Ordinal)) HoldsNumbers(file.Content);
             else HoldsNumbers(file.Path, Encoding.UTF8.GetString(file.Content));
@@ -62,7 +61,7 @@ public sealed class DegenerateClassTests
     {
         var grades = Grades(Classes.Single(row => row.Data.Item1 == name).Data.Item2);
         Assert.Equal(why, ClassSummarizer.Summarize(grades).Statistics.WhyNone);
-        var report = GradeClass.Make(grades).Files.Single(file => file.Path == "class-report.html").Content;
+        var report = GradeFiles.Of(GradeCommands.ResultOf(grades)).Single(file => file.Path == "class-report.html").Content;
         Assert.Contains(words, Encoding.UTF8.GetString(report), StringComparison.Ordinal);
     }
 

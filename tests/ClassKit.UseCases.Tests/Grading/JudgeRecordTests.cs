@@ -23,12 +23,14 @@ public sealed class JudgeRecordTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    private Produced Grade() => GradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), null, Deadline.None);
+    private GradePaths Paths => new(_folder.Of("dealt"), _folder.Of("returned"));
+
+    private Produced Grade() => GradeCommands.Grade(Paths);
 
     private Produced Regrade(string grades)
     {
         _folder.Write("graded/grades.json", Encoding.UTF8.GetBytes(grades));
-        return RegradeClass.Make(_folder.Of("dealt"), _folder.Of("returned"), _folder.Of("graded"), null, null, null, Deadline.None);
+        return GradeCommands.Regrade(Paths with { Graded = _folder.Of("graded") });
     }
 
     private Produced Regrade(JudgeRecord record) => Regrade(GradesJson.Write(Graded.Of(_folder.Of("returned")) with { Judging = record }));

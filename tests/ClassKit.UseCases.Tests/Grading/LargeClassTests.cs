@@ -20,7 +20,7 @@ public sealed class LargeClassTests
         var dealt = Dealer.Deal("lesson", "Lesson", SmallClass.Dealt.Exercises, SmallClass.Dealt.Marking, roster, 3).Class!;
         foreach (var student in dealt.Students) folder.Write($"{student.Student.Id}.xlsx", Answered(dealt, student));
 
-        var produced = GradeClass.Make(dealt, folder.Path, null, Deadline.None);
+        var produced = GradeCommands.Grade(dealt, folder.Path);
         var gradebook = produced.Files.Single(file => file.Path == "gradebook.xlsx").Content;
 
         Assert.Equal(RefusalKind.TooLarge, ReturnedWorkbookReader.Read(gradebook).Refusal!.Kind);

@@ -69,9 +69,10 @@ public sealed class PseudonymsTests : IDisposable
             File.WriteAllBytes(_folder.Of(folder, "returned", file), content);
             File.SetLastWriteTimeUtc(_folder.Of(folder, "returned", file), new(2026, 3, 2, 9, 0, 0, DateTimeKind.Utc));
         }
-        var (reports, _) = GradeClass.MakePseudonymous(_folder.Of(folder, "dealt"), _folder.Of(folder, "returned"), null, Deadline.None);
-        Assert.Empty(reports.Problems);
-        return reports.Files.ToDictionary(file => file.Path, file =>
+        var request = new GradePaths(_folder.Of(folder, "dealt"), _folder.Of(folder, "returned")).Read();
+        Assert.Empty(request.Problems);
+        var (reports, _) = GradeClass.Run(request.Model!, Run.Unwatched).UnderPseudonyms();
+        return GradeFiles.Of(reports).ToDictionary(file => file.Path, file =>
         {
             // The code of the other class's deal follows from the name of that class, which names a student here.
             return Regex.Replace(file.Path.EndsWith(".xlsx", StringComparison.Ordinal)

@@ -53,7 +53,7 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
         folder.Write("3/ben.xlsx", SmallClass.Filled(SmallClass.Ben));
         folder.Write("zz.zip", Zip.Of(("cleo.xlsx", SmallClass.Filled(SmallClass.Cleo))));
 
-        var grades = Grader.Settle(ParallelJudging.Judge(Grader, ReturnedFiles.At(folder.Path).Files!.Read()));
+        var grades = Grader.Settle(ParallelJudging.Judge(Grader, ReturnedFiles.At(folder.Path).Model!, Run.Unwatched));
 
         Assert.Equal(["3/ben.xlsx", "zz.zip/cleo.xlsx"], grades.Students.Skip(1).Select(student => student.File));
         Assert.All(grades.Students.Skip(1).SelectMany(student => student.Answers), answer => Assert.Equal(Outcome.Sound, answer.Outcome));

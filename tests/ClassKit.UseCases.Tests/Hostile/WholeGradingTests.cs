@@ -39,7 +39,7 @@ public sealed class WholeGradingTests
         var whole = Zip.Of(("ben.xlsx", Good));
         foreach (var file in ZipFields.Of("class", () => whole).Concat(ZipFields.Wide("class", () => whole)))
         {
-            var produced = GradeClass.Make(SmallClass.Dealt, folder.Write("class.zip", file.Make()), null, Deadline.None);
+            var produced = GradeCommands.Grade(SmallClass.Dealt, folder.Write("class.zip", file.Make()));
 
             Assert.True(produced.Succeeded || produced.Problems is [{ Expected.Length: > 0 }], file.Name);
         }
@@ -52,7 +52,8 @@ public sealed class WholeGradingTests
             using var folder = new TemporaryFolder();
             foreach (var (file, at) in some.Select((file, at) => (file, at))) folder.Write($"returned/{at} {file.Name}", file.Make());
             folder.Write("returned/ben.xlsx", Good);
-            var grades = GradeClass.Grade(SmallClass.Dealt, folder.Of("returned"), null, null).Model!;
+            var graded = GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.At(folder.Of("returned")).Model!), Run.Unwatched);
+            var grades = graded.Grades;
 
             Assert.All(some.Select((file, at) => $"{at} {file.Name}"), name => Assert.Contains(grades.Files, file => file.File == name || file.File.StartsWith(name + "/", StringComparison.Ordinal)));
             Assert.All(grades.Files, file => Assert.True(file.Fault is null && (file.Fate is FileFate.Graded or FileFate.OtherVersion || file.Reason.Length > 0), file.ToString()));
@@ -60,7 +61,7 @@ public sealed class WholeGradingTests
             var ben = grades.Students[1];
             Assert.Equal(("ben.xlsx", GradeStatus.Graded), (ben.File, ben.Status));
             Assert.All(ben.Answers, answer => Assert.Equal(Outcome.Sound, answer.Outcome));
-            foreach (var made in GradeClass.Make(grades).Files)
+            foreach (var made in GradeFiles.Of(graded))
             {
                 if (!made.Path.EndsWith(".xlsx", StringComparison.Ordinal)) Assert.DoesNotContain(folder.Path, System.Text.Encoding.UTF8.GetString(made.Content), StringComparison.Ordinal);
                 else Assert.NotEmpty(made.Content);

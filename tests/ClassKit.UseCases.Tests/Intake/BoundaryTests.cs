@@ -30,7 +30,7 @@ public sealed class BoundaryTests : IDisposable
         var failure = (Exception)Activator.CreateInstance(Type.GetType(type, throwOnError: true)!, "/home/instructor/x")!;
         var grader = new ClassGrader(SmallClass.Dealt);
         var items = Attempt.Each(Broken, thrown => ReturnedItem.Failed("ada-berg.zip", thrown)).Append(new("ada.xlsx", AdasWork, null));
-        var grades = grader.Settle(ParallelJudging.Judge(grader, items));
+        var grades = grader.Settle(ParallelJudging.Judge(grader, items, Run.Unwatched));
 
         var file = grades.Files.Single(file => file.File == "ada-berg.zip");
         Assert.Equal(failure is IOException or UnauthorizedAccessException ? FileFate.Refused : FileFate.OurError, file.Fate);
@@ -38,7 +38,7 @@ public sealed class BoundaryTests : IDisposable
         Assert.Contains("nothing that the student did", file.Reason, StringComparison.Ordinal);
         Assert.DoesNotContain("/home", file.Reason + file.Fault, StringComparison.Ordinal);
         Assert.Equal(["ada.xlsx", "before.xlsx"], grades.Files.Where(file => file.Fate is FileFate.Graded or FileFate.OtherVersion).Select(file => file.File));
-        var notes = GradeClass.Make(grades).Notes;
+        var notes = GradeNotes.Of(GradeCommands.ResultOf(grades));
         Assert.Equal(file.Fault is not null, notes.Any(note => note.Contains("a mistake of ours", StringComparison.Ordinal) && note.Contains("ada-berg.zip", StringComparison.Ordinal)));
 
         IEnumerable<ReturnedItem> Broken()
@@ -60,7 +60,7 @@ public sealed class BoundaryTests : IDisposable
         _folder.Write("a/ada.xlsx", AdasWork);
         _folder.Write("b/ben.xlsx", [1]);
         _folder.Write("c/cleo.xlsx", [1]);
-        using var items = ReturnedFiles.At(_folder.Path).Files!.Read().GetEnumerator();
+        using var items = ReturnedFiles.At(_folder.Path).Model!.Read().GetEnumerator();
 
         Assert.True(items.MoveNext());
         File.Delete(_folder.Of("b", "ben.xlsx"));
@@ -78,7 +78,7 @@ public sealed class BoundaryTests : IDisposable
     public void A_whole_class_that_vanishes_is_one_refused_item(bool isZip)
     {
         var path = isZip ? _folder.Write("class.zip", Zip.Of(("ada.xlsx", AdasWork))) : Directory.CreateDirectory(_folder.Of("class")).FullName;
-        var files = ReturnedFiles.At(path).Files!;
+        var files = ReturnedFiles.At(path).Model!;
         if (isZip) File.Delete(path);
         else Directory.Delete(path);
 

@@ -177,7 +177,7 @@ public sealed class ReturnedFilesTests : IDisposable
         string Json(int threads)
         {
             var grader = new ClassGrader(SmallClass.Dealt);
-            return GradesJson.Write(grader.Settle(ParallelJudging.Judge(grader, ReturnedFiles.At(_folder.Path).Files!.Read(), threads)));
+            return GradesJson.Write(grader.Settle(ParallelJudging.Judge(grader, ReturnedFiles.At(_folder.Path).Model!.Read(), Run.Unwatched, threads: threads)));
         }
     }
 

@@ -24,7 +24,7 @@ public sealed class OneWriterTests : IDisposable
         });
 
         Assert.True(first.Succeeded);
-        Assert.Matches($@"`classkit grade` \(process {Environment.ProcessId}\), begun at \d\d:\d\d:\d\d, is writing to this folder", Assert.Single(second!.Problems).ToString());
+        Assert.Matches($@"`grade` \(process {Environment.ProcessId}\), begun at \d\d:\d\d:\d\d, is writing to this folder", Assert.Single(second!.Problems).ToString());
         Assert.Equal(["feedback/ben.html=new", "grades.csv=new"], _sample.Content());
         Assert.Equal(["out"], _sample.Beside());
     }

@@ -34,7 +34,7 @@ public sealed class RefusalTests : IDisposable
     public void A_folder_of_another_command()
     {
         OutputFolder.Write(_sample.Out, "deal", OutputSample.Old);
-        Refused(_sample.Out, "written by `classkit deal`");
+        Refused(_sample.Out, "written by `deal`");
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public sealed class RefusalTests : IDisposable
         File.WriteAllText(_sample.Folder.Of("file"), "mine");
         Refused(_sample.Folder.Of("file"), "This is a file");
         Refused(_sample.Folder.Of("file", "out"), "is a file");
-        Refused("", "names no folder");
+        Refused("", "has no name");
     }
 
     [Fact]

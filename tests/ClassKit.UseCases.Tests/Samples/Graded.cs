@@ -7,9 +7,8 @@ internal static class Graded
 {
     public static ClassGrades Of(string returned)
     {
-        var (files, problem) = ReturnedFiles.At(returned);
-        Assert.Null(problem);
-        var grader = new ClassGrader(SmallClass.Dealt);
-        return grader.Settle(ParallelJudging.Judge(grader, files!.Read()));
+        var files = ReturnedFiles.At(returned);
+        Assert.Empty(files.Problems);
+        return GradeClass.Run(new(SmallClass.Dealt, files.Model!), Run.Unwatched).Grades;
     }
 }

@@ -1,5 +1,6 @@
 using ClassKit.Content;
 using ClassKit.Exercises;
+using ClassKit.Lessons;
 using ClassKit.Workbooks;
 
 namespace ClassKit.UseCases.Tests.Samples;
@@ -7,6 +8,8 @@ namespace ClassKit.UseCases.Tests.Samples;
 /// <summary>Three invented students with two exercises of the demo lesson, and workbooks as they would come back.</summary>
 internal static class SmallClass
 {
+    public static Lesson Lesson { get; } = LessonReader.Read(DemoMaterial.Find(AppContext.BaseDirectory)!.Lesson).Model!;
+
     public static DealtClass Dealt { get; } = Deal();
 
     public static DealtStudent Ada => Dealt.Students[0];
@@ -35,9 +38,7 @@ internal static class SmallClass
     /// <summary>Another deal to the same students.</summary>
     public static DealtClass Deal(ulong seed = 11, string cohort = "Invented class", string? title = null, DealSettings? settings = null, Func<Exercise, Exercise>? change = null)
     {
-        var demo = DemoMaterial.Find(AppContext.BaseDirectory) ?? throw new InvalidOperationException("The tests run inside a checkout.");
-        var lesson = LessonReader.Read(demo.Lesson).Model!;
         var roster = new Roster(cohort, [new("ada-berg", "Ada Berg", "ada.berg@example.org"), new("ben-okoye", "Ben Okoye"), new("cleo-marin", "Cleo Marín")]);
-        return Dealer.Deal(lesson.Id, title ?? lesson.Title, [.. lesson.Exercises.Take(2).Select(change ?? (exercise => exercise))], lesson.Marking, roster, seed, settings).Class!;
+        return Dealer.Deal(Lesson.Id, title ?? Lesson.Title, [.. Lesson.Exercises.Take(2).Select(change ?? (exercise => exercise))], Lesson.Marking, roster, seed, settings).Class!;
     }
 }

@@ -17,17 +17,19 @@ public static class OutputFolder
     /// <summary>Makes files and replaces by them what ClassKit wrote into the folder before. Nobody else writes to it meanwhile.</summary>
     /// <param name="target">The folder; created with its parents if it is not there.</param>
     /// <param name="make">Makes the files.</param>
-    public static Written Write(OutputTarget target, Func<Produced> make)
+    /// <param name="run">Told of every file that is made; null for nobody.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped, and the folder is as it was.</exception>
+    public static Written Write(OutputTarget target, Func<Produced> make, Run? run = null)
     {
         ArgumentNullException.ThrowIfNull(target);
         ArgumentNullException.ThrowIfNull(make);
-        if (target.Folder.Length == 0) return Written.Nothing(new Diagnostic("--out", null, "It names no folder", "Name the folder to write to."));
+        if (target.Folder.Length == 0) return Written.Nothing(new Diagnostic("output folder", null, "It has no name", "Name the folder to write to.") { Remedy = Remedy.NameOutputFolder });
         try
         {
             if (Refusals.Of(target) is { } refusal) return Written.Nothing(refusal);
             var (session, busy) = WritingSession.Open(target);
             if (session is null) return Written.Nothing(busy!);
-            using (session) return session.Write(make);
+            using (session) return session.Write(make, run ?? Run.Unwatched);
         }
         catch (CutOffException failure)
         {

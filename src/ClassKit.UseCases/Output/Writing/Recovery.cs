@@ -15,7 +15,7 @@ internal static class Recovery
             return [];
         }
         var journal = work.ReadJournal();
-        List<string> notes = [$"An earlier run of `classkit {journal.Command}` was cut off while it put its files in place: they are all there now.", .. Finish(work, journal)];
+        List<string> notes = [$"An earlier run of `{journal.Command}` was cut off while it put its files in place: they are all there now.", .. Finish(work, journal)];
         work.Finish(journal);
         return notes;
     }

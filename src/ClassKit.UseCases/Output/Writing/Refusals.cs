@@ -5,7 +5,7 @@ namespace ClassKit.UseCases;
 /// <summary>Folders that ClassKit does not write to, each with the way out.</summary>
 internal static class Refusals
 {
-    private const string NameANew = "Name a new folder, or one that ClassKit made, such as --out graded.";
+    private const string NameANew = "Name a new folder, or one that ClassKit made.";
 
     /// <summary>Why a folder is refused before anything in it is touched; null if it is not.</summary>
     public static Diagnostic? Of(OutputTarget target)
@@ -26,7 +26,7 @@ internal static class Refusals
     /// <summary>Why a folder that has our list is refused to a command; null if it is not.</summary>
     public static Diagnostic? OfKind(OutputTarget target, OutputManifest? manifest) => manifest is null || manifest.Kind == target.Kind
         ? null
-        : new(target.Folder, null, $"This folder was written by `classkit {manifest.Kind}`", $"Name another folder for `classkit {target.Kind}`, so that neither overwrites the other.");
+        : new(target.Folder, null, $"This folder was written by `{manifest.Kind}`", $"Name another folder for `{target.Kind}`, so that neither overwrites the other.");
 
     /// <summary>Why files cannot go where they should: something stands there that ClassKit did not write.</summary>
     public static Diagnostic? OfFiles(OutputTarget target, string root, IReadOnlyList<OutputFile> files, OwnFiles own)
@@ -38,7 +38,7 @@ internal static class Refusals
             if (OwnPath.Obstacle(root, file.Path) is { } obstacle)
                 return new(target.Folder, null, $"{obstacle} is no folder, and {file.Path} must go into it", "Move it away or name another folder.");
             if (!own.Has(file.Path) && Place.At(OwnPath.In(root, file.Path)) != Standing.Nothing)
-                return new(target.Folder, null, $"{file.Path} is there already and was not written by `classkit {target.Kind}`", "Move it away or name another folder.");
+                return new(target.Folder, null, $"{file.Path} is there already and was not written by `{target.Kind}`", "Move it away or name another folder.");
         }
         return files.GroupBy(file => file.Path, own.Comparer).FirstOrDefault(group => group.Count() > 1) is { } same
             ? new(target.Folder, null, $"{string.Join(" and ", same.Select(file => file.Path))} would be one file here", "Change one of the ids that they come from.")
@@ -57,13 +57,13 @@ internal static class Refusals
 
     private static Diagnostic? Protected(string folder, string real)
     {
-        if (real == Path.GetPathRoot(real)) return new(folder, null, "This is the root of a disk", NameANew);
+        if (real == Path.GetPathRoot(real)) return new(folder, null, "This is the root of a disk", NameANew) { Remedy = Remedy.NameOutputFolder };
         (string What, string Path)[] places = [("current folder", Environment.CurrentDirectory), ("home folder", Environment.GetFolderPath(Environment.SpecialFolder.UserProfile))];
         foreach (var (what, path) in places.Where(place => place.Path.Length > 0))
         {
             var there = Place.Real(path);
             if (!Place.IsWithin(there, real)) continue;
-            return new(folder, null, there == real ? $"This is the {what}" : $"The {what} lies in it", NameANew);
+            return new(folder, null, there == real ? $"This is the {what}" : $"The {what} lies in it", NameANew) { Remedy = Remedy.NameOutputFolder };
         }
         return null;
     }
@@ -71,8 +71,8 @@ internal static class Refusals
     private static Diagnostic? Entangled(string folder, string real, string input)
     {
         var there = Place.Real(input);
-        if (Place.IsWithin(there, real)) return new(folder, null, there == real ? $"It is also read: {input}" : $"{input}, which is read, lies in it", NameANew);
-        return Place.IsWithin(real, there) ? new(folder, null, $"It lies in {input}, which is read", NameANew) : null;
+        if (Place.IsWithin(there, real)) return new(folder, null, there == real ? $"It is also read: {input}" : $"{input}, which is read, lies in it", NameANew) { Remedy = Remedy.NameOutputFolder };
+        return Place.IsWithin(real, there) ? new(folder, null, $"It lies in {input}, which is read", NameANew) { Remedy = Remedy.NameOutputFolder } : null;
     }
 
     /// <summary>A folder with something in it and without our list is somebody's own.</summary>

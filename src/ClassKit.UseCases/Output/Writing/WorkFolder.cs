@@ -33,7 +33,7 @@ internal sealed class WorkFolder(string root)
     public void Begin(string kind)
     {
         Directory.CreateDirectory(Folder);
-        File.WriteAllText(WriterFile, string.Create(CultureInfo.InvariantCulture, $"`classkit {kind}` (process {Environment.ProcessId})"));
+        File.WriteAllText(WriterFile, string.Create(CultureInfo.InvariantCulture, $"`{kind}` (process {Environment.ProcessId})"));
     }
 
     /// <summary>Who is at work, and since when.</summary>
@@ -42,13 +42,13 @@ internal sealed class WorkFolder(string root)
         try
         {
             const int mostLength = 200;
-            if (Place.At(WriterFile) != Standing.File) return "Another run of `classkit`";
+            if (Place.At(WriterFile) != Standing.File) return "Another run of ClassKit";
             var words = File.ReadAllText(WriterFile);
             return string.Create(CultureInfo.InvariantCulture, $"{words[..Math.Min(words.Length, mostLength)]}, begun at {File.GetLastWriteTime(WriterFile):HH:mm:ss},");
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return "Another run of `classkit`";
+            return "Another run of ClassKit";
         }
     }
 

@@ -40,7 +40,7 @@ internal sealed class WritingSession : IDisposable
     }
 
     /// <summary>Makes the files and writes them.</summary>
-    public Written Write(Func<Produced> make)
+    public Written Write(Func<Produced> make, Run run)
     {
         if (IsFresh) ClearFresh();
         var notes = Recovery.Run(_work);
@@ -54,7 +54,7 @@ internal sealed class WritingSession : IDisposable
         if ((Refusals.OfFiles(_target, _work.Root, produced.Files, own) ?? produced.Objection?.Invoke(_full)) is { } foreign) return Written.Nothing(foreign);
 
         List<(string Path, string Name, string Digest)> staged = [];
-        foreach (var file in produced.Files)
+        foreach (var file in run.Each(RunStep.MakingFiles, produced.Files))
         {
             var (name, digest) = _work.Stage(file.WriteTo);
             staged.Add((file.Path, name, digest));
@@ -62,7 +62,11 @@ internal sealed class WritingSession : IDisposable
         if (Refusals.OfFiles(_target, _work.Root, produced.Files, own) is { } appeared) return Written.Nothing(appeared);
         var journal = FolderChange.Plan(_work, _target.Kind, staged, own);
         PutInPlace(journal, produced.Additions);
-        return new(produced.Files.Count, [.. notes, .. produced.Notes, .. journal.Asides.Select(aside => SetAside.Told(aside.From, aside.To))], []);
+        return new(produced.Files.Count, [.. notes, .. produced.Notes, .. journal.Asides.Select(aside => SetAside.Told(aside.From, aside.To))], [])
+        {
+            Open = [.. produced.Open.Select(file => OwnPath.In(_full, file))],
+            Remedies = produced.Remedies,
+        };
     }
 
     public void Dispose()

@@ -11,6 +11,12 @@ public sealed record Written(int Files, IReadOnlyList<string> Notes, IReadOnlyLi
     /// <summary>True if some of the files are in place and the next run will put the others there.</summary>
     public bool IsCutOff { get; init; }
 
+    /// <summary>The full paths of the files to open first.</summary>
+    public IReadOnlyList<string> Open { get; init; } = [];
+
+    /// <summary>What the instructor may want to do next.</summary>
+    public IReadOnlyList<Remedy> Remedies { get; init; } = [];
+
     /// <summary>True if all was written.</summary>
     public bool Succeeded => Problems.Count == 0;
 

@@ -1,0 +1,34 @@
+using ClassKit.Exercises;
+using ClassKit.Pages;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases;
+
+/// <summary>The files of a deal: a workbook a student, the same on a sheet to print, the answer key, and dealt.json for grading.</summary>
+public static class DealFiles
+{
+    /// <summary>What to open first.</summary>
+    public const string AnswerKey = "answer-key.html";
+
+    /// <summary>Each made when it is written; those of students who had them before stay as they are.</summary>
+    public static IReadOnlyList<OutputFile> Of(DealMade deal)
+    {
+        ArgumentNullException.ThrowIfNull(deal);
+        return deal.Request.Earlier.Keep(Of(deal.Dealt));
+    }
+
+    /// <summary>Where a student's sheet goes.</summary>
+    internal static string SheetOf(DealtStudent student) => $"sheets/{student.Student.Id}.html";
+
+    internal static IReadOnlyList<OutputFile> Of(DealtClass dealt)
+    {
+        var writer = new DealtWorkbookWriter(dealt);
+        return
+        [
+            .. dealt.Students.Select(student => new OutputFile(student.Workbook, stream => stream.Write(writer.Write(student)))),
+            .. dealt.Students.Select(student => OutputFile.OfText(SheetOf(student), () => HtmlPages.Sheet(dealt, student))),
+            OutputFile.OfPieces(AnswerKey, () => HtmlPages.AnswerKey(dealt)),
+            new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
+        ];
+    }
+}

@@ -1,0 +1,13 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What dealing takes.</summary>
+/// <param name="Set">What is dealt.</param>
+/// <param name="Roster">To whom.</param>
+/// <param name="Wish">How.</param>
+public sealed record DealRequest(PracticeSet Set, Roster Roster, DealWish Wish)
+{
+    /// <summary>A deal that is added to and never replaced.</summary>
+    public EarlierDeal Earlier { get; init; } = EarlierDeal.None;
+}

@@ -1,0 +1,30 @@
+using ClassKit.Grading;
+using ClassKit.Pages;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases;
+
+/// <summary>The files of a graded class: gradebook, tables, feedback pages and the class report.</summary>
+public static class GradeFiles
+{
+    /// <summary>What to open first.</summary>
+    public const string ClassReport = "class-report.html";
+
+    /// <summary>Each made when it is written.</summary>
+    public static IReadOnlyList<OutputFile> Of(GradeResult graded)
+    {
+        ArgumentNullException.ThrowIfNull(graded);
+        var (grades, summary) = (graded.Grades, graded.Summary);
+        return
+        [
+            new(TypedIntoGradebook.FileName, stream => stream.Write(GradebookWriter.Write(grades, summary))),
+            OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
+            new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
+            OutputFile.OfText(ClassReport, () => HtmlPages.ClassReport(grades, summary)),
+            .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, grades.Judging is { } judging ? AnotherTry.For(student, judging) : null))),
+        ];
+    }
+
+    /// <summary>The file that says who is who in reports without names.</summary>
+    public static OutputFile WhoIsWho(PseudonymKey key) => OutputFile.OfText(PseudonymsCsv.FileName, () => PseudonymsCsv.Write(key));
+}

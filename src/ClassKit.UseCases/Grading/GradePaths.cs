@@ -1,0 +1,75 @@
+using ClassKit.Content;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Where what grading takes lies on disk.</summary>
+/// <param name="Dealt">A folder that dealing made.</param>
+/// <param name="Returned">A folder or a zip.</param>
+public sealed record GradePaths(string Dealt, string Returned)
+{
+    /// <summary>The instructor's table of corrections; null for the one that lies in <see cref="Graded"/>, if there is one.</summary>
+    public string? Corrections { get; init; }
+
+    /// <summary>When the work was due, as the instructor says; null for what is on record in <see cref="Graded"/>.</summary>
+    public DueWish? Due { get; init; }
+
+    /// <summary>The class profile, for its time zone; null for the zone that the deal knows.</summary>
+    public string? ClassFile { get; init; }
+
+    /// <summary>The folder of grades, which may be new: what is on record there and what was typed into its gradebook is read; null for none.</summary>
+    public string? Graded { get; init; }
+
+    /// <summary>False where reports bear no names: points typed into a gradebook with names are not read then.</summary>
+    public bool ReadsGradebook { get; init; } = true;
+
+    /// <summary>True to let points typed into the gradebook count as corrections.</summary>
+    public bool TakeOver { get; init; }
+
+    private string? Table => Corrections ?? (Graded is null ? null : CorrectionsIn(Graded));
+
+    /// <summary>All that grading takes, or everything that is wrong with it.</summary>
+    public Reading<GradeRequest> Read()
+    {
+        var dealt = DealtFolder.Read(Dealt);
+        return dealt.Succeeded ? Read(dealt.Model) : new(null, dealt.Problems);
+    }
+
+    /// <summary>The same for a deal that is at hand.</summary>
+    internal Reading<GradeRequest> Read(DealtClass dealt)
+    {
+        var deadline = new Deadline(Due, ClassFile, Graded).Settle(dealt);
+        if (!deadline.Succeeded) return new(null, deadline.Problems);
+        var corrections = Table is { } table ? CorrectionsReader.Read(table, dealt) : new([], []);
+        if (!corrections.Succeeded) return new(null, corrections.Problems);
+        var returned = ReturnedFiles.At(Returned);
+        if (!returned.Succeeded) return new(null, returned.Problems);
+        return new(
+            new(dealt, returned.Model)
+            {
+                Corrections = corrections.Model,
+                Deadline = deadline.Model,
+                Typed = ReadsGradebook && Graded is not null ? TypedIntoGradebook.Read(Graded, dealt, corrections.Model) : TypedIntoGradebook.Nothing,
+                TakeOver = TakeOver,
+            },
+            []);
+    }
+
+    /// <summary>The files of a graded class, and what goes to the end of the instructor's table of corrections.</summary>
+    public Produced Write(GradeResult graded)
+    {
+        ArgumentNullException.ThrowIfNull(graded);
+        return new(GradeFiles.Of(graded), GradeNotes.Of(graded), []) { Additions = Additions(graded.Grades), Open = [GradeFiles.ClassReport], Remedies = GradeNotes.Remedies(graded) };
+    }
+
+    private IReadOnlyList<Addition> Additions(ClassGrades grades)
+    {
+        if (grades.TakenOver.Count == 0 || Graded is null) return [];
+        var table = Table ?? Path.Combine(Graded, CorrectionsReader.FileName);
+        return [new(table, CorrectionsAppender.Lines(File.Exists(table) ? File.ReadAllBytes(table) : null, [.. grades.TakenOver.Select(one => one.ToCorrection())]))];
+    }
+
+    /// <summary>The table of corrections that an instructor keeps in the folder of grades; null if there is none.</summary>
+    private static string? CorrectionsIn(string graded) => Path.Combine(graded, CorrectionsReader.FileName) is var path && File.Exists(path) ? path : null;
+}

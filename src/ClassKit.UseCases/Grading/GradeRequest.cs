@@ -1,0 +1,25 @@
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What grading takes: all of it content, wherever it comes from. <see cref="GradePaths"/> reads it from folders.</summary>
+/// <param name="Dealt">What was dealt to whom.</param>
+/// <param name="Returned">What came back.</param>
+public sealed record GradeRequest(DealtClass Dealt, ReturnedFiles Returned)
+{
+    /// <summary>What the instructor decided on answers.</summary>
+    public IReadOnlyList<Correction> Corrections { get; init; } = [];
+
+    /// <summary>When the work was due.</summary>
+    public SettledDeadline Deadline { get; init; } = SettledDeadline.None;
+
+    /// <summary>Points that the instructor typed into earlier gradebooks.</summary>
+    public TypedIntoGradebook Typed { get; init; } = TypedIntoGradebook.Nothing;
+
+    /// <summary>True to let points that were typed count as corrections; false only to show them.</summary>
+    public bool TakeOver { get; init; }
+
+    /// <summary>What decided an earlier grading, to judge in the same way; null to judge anew.</summary>
+    public JudgeRecord? Recorded { get; init; }
+}

@@ -1,0 +1,18 @@
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>A class graded.</summary>
+/// <param name="Grades">Every student's grade, and what became of every file.</param>
+/// <param name="Summary">What they come to for the class.</param>
+/// <param name="Deadline">When the work was due, and how that was settled.</param>
+public sealed record GradeResult(ClassGrades Grades, ClassSummary Summary, SettledDeadline Deadline)
+{
+    /// <summary>The same without names, and apart from it the key that says who is who.</summary>
+    public (GradeResult Reports, PseudonymKey Key) UnderPseudonyms()
+    {
+        var key = new PseudonymKey(Grades.Dealt);
+        var grades = Pseudonymizer.Apply(Grades, key);
+        return (this with { Grades = grades, Summary = ClassSummarizer.Summarize(grades) }, key);
+    }
+}

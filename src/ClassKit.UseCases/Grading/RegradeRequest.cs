@@ -1,0 +1,8 @@
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What grading again takes.</summary>
+/// <param name="Again">What is graded; what was dealt has the keys and the marking scheme that count now.</param>
+/// <param name="Earlier">What is on record.</param>
+public sealed record RegradeRequest(GradeRequest Again, EarlierGrades Earlier);

@@ -1,0 +1,9 @@
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>A class graded again.</summary>
+/// <param name="Now">How it is graded now.</param>
+/// <param name="Earlier">What is on record.</param>
+/// <param name="Changes">Who changes, and why.</param>
+public sealed record RegradeResult(GradeResult Now, EarlierGrades Earlier, IReadOnlyList<GradeChange> Changes);

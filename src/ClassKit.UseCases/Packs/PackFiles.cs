@@ -1,0 +1,28 @@
+using ClassKit.Lessons;
+using ClassKit.Pages;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases;
+
+/// <summary>The files of a lesson pack: pages, requisition and a workbook for observations.</summary>
+public static class PackFiles
+{
+    /// <summary>What to open first.</summary>
+    public const string Index = "index.html";
+
+    /// <summary>The files.</summary>
+    public static IReadOnlyList<OutputFile> Of(LessonPack pack) =>
+    [
+        .. HtmlPages.Pack(pack).Select(page => OutputFile.OfText(page.FileName, page.Html)),
+        new("requisition.xlsx", stream => stream.Write(RequisitionWriter.Write(pack))),
+        new("observations.xlsx", stream => stream.Write(ObservationWriter.Write(pack))),
+    ];
+
+    /// <summary>The files with what an instructor should know of them.</summary>
+    public static Produced Write(LessonPack pack)
+    {
+        ArgumentNullException.ThrowIfNull(pack);
+        var (lesson, profile) = (pack.Lesson, pack.Class);
+        return new(Of(pack), [$"{lesson.Title} for {profile.Name}: {profile.Students} students in {profile.Teams} teams. Open {Index}.", .. pack.Cuts], []) { Open = [Index] };
+    }
+}

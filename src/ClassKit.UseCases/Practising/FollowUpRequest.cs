@@ -1,0 +1,20 @@
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What practice after grading takes.</summary>
+/// <param name="Before">What was dealt.</param>
+/// <param name="Grades">How it was graded.</param>
+/// <param name="Wish">For whom, and how much.</param>
+public sealed record FollowUpRequest(DealtClass Before, EarlierGrades Grades, FollowUpWish Wish)
+{
+    /// <summary>Exercises to draw from besides those dealt.</summary>
+    public IReadOnlyList<Exercise> Pool { get; init; } = [];
+
+    /// <summary>Practice that is never replaced by other practice.</summary>
+    public EarlierDeal Earlier { get; init; } = EarlierDeal.None;
+
+    /// <summary>How messages name where what was dealt was read.</summary>
+    public string Source { get; init; } = Before.Lesson;
+}

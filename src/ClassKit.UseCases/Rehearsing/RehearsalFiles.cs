@@ -1,0 +1,31 @@
+using ClassKit.Pages;
+
+namespace ClassKit.UseCases;
+
+/// <summary>The files of a rehearsal: its report, and everything behind it.</summary>
+public static class RehearsalFiles
+{
+    /// <summary>What to open first.</summary>
+    public const string Report = "rehearsal.html";
+
+    /// <summary>Each made when it is written.</summary>
+    public static IReadOnlyList<OutputFile> Of(RehearsalMade rehearsal)
+    {
+        ArgumentNullException.ThrowIfNull(rehearsal);
+        return
+        [
+            OutputFile.OfText(Report, () => HtmlPages.Rehearsal(rehearsal.Report)),
+            .. DealFiles.Of(rehearsal.Deal).Select(file => file.Below("dealt")),
+            .. rehearsal.Deal.Dealt.Students.Zip(rehearsal.Returned, (student, workbook) => new OutputFile($"returned/{student.Student.Id}.xlsx", workbook)),
+            .. GradeFiles.Of(rehearsal.Graded).Select(file => file.Below("graded")),
+        ];
+    }
+
+    /// <summary>What an instructor should know of it, one sentence each.</summary>
+    public static IReadOnlyList<string> Notes(RehearsalMade rehearsal)
+    {
+        ArgumentNullException.ThrowIfNull(rehearsal);
+        var report = rehearsal.Report;
+        return [$"{rehearsal.Returned.Count} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. Half of them are done after about {report.DoneAfter(0.5):0} minutes, nine in ten after {report.DoneAfter(0.9):0}."];
+    }
+}

@@ -1,0 +1,10 @@
+using ClassKit.Lessons;
+
+namespace ClassKit.UseCases;
+
+/// <summary>The whole job done.</summary>
+/// <param name="Pack">The lesson pack.</param>
+/// <param name="Practice">Practice for anyone.</param>
+/// <param name="Deal">What the class was dealt.</param>
+/// <param name="Graded">How what it returned was graded.</param>
+public sealed record TourMade(LessonPack Pack, PracticeMade Practice, DealMade Deal, GradeResult Graded);
