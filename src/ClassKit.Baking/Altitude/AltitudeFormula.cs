@@ -30,7 +30,7 @@ public sealed record AltitudeFormula(
     {
         ArgumentNullException.ThrowIfNull(formula);
         table ??= AltitudeTable.Extension;
-        if ((Sanity.Formula(formula) ?? Sanity.Number(place, 0, 1, "Place in the range", "place-out-of-range")) is { } odd)
+        if ((FormulaSanity.Of(formula) ?? Sanity.Number(place, 0, 1, "Place in the range", "place-out-of-range")) is { } odd)
             return odd;
         return StandardAtmosphere.PressureAt(metres).Then<AltitudeFormula>(pressure =>
         {

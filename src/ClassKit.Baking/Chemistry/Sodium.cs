@@ -10,7 +10,7 @@ public static class Sodium
     public static Computed<Mass> In(BakersFormula formula, Mass dough)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        if ((Sanity.Formula(formula) ?? Sanity.Mass(dough, "dough", "no-dough")) is { } odd)
+        if ((FormulaSanity.Of(formula) ?? Sanity.Mass(dough, "dough", "no-dough")) is { } odd)
             return odd;
         var total = formula.TotalPercent;
         var bearing = formula.Lines.Where(line => line.Ingredient.SodiumShare is not null).ToList();

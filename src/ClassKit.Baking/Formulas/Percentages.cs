@@ -21,7 +21,7 @@ public static class Percentages
             return new Impossibility("no-flour", $"{title} has no flour.", "Baker's percentages are shares of the flour: name at least one flour.");
         var lines = Combining.Same(recipe);
         BakersFormula formula = new(id, title, leavening, [.. lines.Select(line => new FormulaLine(line.Ingredient, line.Mass.Grams * 100 / flour.Grams))]);
-        if (Sanity.Formula(formula) is { } odd)
+        if (FormulaSanity.Of(formula) is { } odd)
             return odd;
         return new Explanation(
             $"{title}: baker's percentages",

@@ -46,7 +46,7 @@ public sealed record GasBudget(
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(stages);
         ArgumentNullException.ThrowIfNull(settings);
-        if ((Sanity.Formula(formula) ?? Sanity.Mass(dough, "dough", "no-dough") ?? Sanity.Temperature(bench, 0, 100, "Mixed dough")) is { } odd)
+        if ((FormulaSanity.Of(formula) ?? Sanity.Mass(dough, "dough", "no-dough") ?? Sanity.Temperature(bench, 0, 100, "Mixed dough")) is { } odd)
             return odd;
         if (stages.Select(WhatIsWrong).FirstOrDefault(wrong => wrong is not null) is { } wrongStage)
             return wrongStage;
@@ -58,7 +58,7 @@ public sealed record GasBudget(
         return GasCell.Expansion(bench, settings.SetTemperature.Low, pressure)
             .Then(low => GasCell.Expansion(bench, settings.SetTemperature.Typical, pressure)
             .Then(typical => GasCell.Expansion(bench, settings.SetTemperature.High, pressure)
-            .Then<GasBudget>(high => new GasBudgeting(formula, dough, stages, bench, pressure, settings).Budget(new(low, typical, high)))));
+            .Then<GasBudget>(high => new GasBudgeting(new(formula, dough, stages, bench, pressure, settings)).Budget(new(low, typical, high)))));
     }
 
     /// <summary>Nothing takes longer than two weeks.</summary>

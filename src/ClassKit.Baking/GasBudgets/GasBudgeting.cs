@@ -1,34 +1,15 @@
 namespace ClassKit.Baking;
 
 /// <summary>Works a gas budget out. Everything that could be impossible has been asked before.</summary>
-internal sealed class GasBudgeting
+internal sealed class GasBudgeting(DoughBake bake)
 {
-    private readonly BakersFormula _formula;
-    private readonly Mass _dough;
-    private readonly IReadOnlyList<BakeStage> _stages;
-    private readonly Temperature _bench;
-    private readonly Pressure _pressure;
-    private readonly GasBudgetSettings _settings;
-    private readonly Volume _gasFree;
-    private readonly Temperature _boiling;
-
-    public GasBudgeting(BakersFormula formula, Mass dough, IReadOnlyList<BakeStage> stages, Temperature bench, Pressure pressure, GasBudgetSettings settings)
-    {
-        _formula = formula;
-        _dough = dough;
-        _stages = stages;
-        _bench = bench;
-        _pressure = pressure;
-        _settings = settings;
-        _gasFree = DoughVolume.GasFree(formula, dough);
-        _boiling = Saturation.BoilingPoint(pressure);
-    }
+    private readonly Temperature _boiling = Saturation.BoilingPoint(bake.Pressure);
 
     public GasBudget Budget(Band<double> expansion)
     {
-        var leavening = new ChemicalSupply(_formula, _dough, _settings);
+        var leavening = new ChemicalSupply(bake.Formula, bake.Dough, bake.Settings);
         List<GasMade> made = [Air()];
-        if (YeastSolids.Grams > 0)
+        if (bake.YeastSolids.Grams > 0)
             made.Add(Yeast());
         if (leavening.HasSoda)
             made.Add(new(GasSourceKind.Soda, leavening.SodaGas, leavening.SodaGas, leavening.ExplainSoda()));
@@ -37,47 +18,37 @@ internal sealed class GasBudgeting
 
         var sources = InBubbles(made);
         var supply = Steam();
-        var course = new GasCourse(_formula, _dough, _stages, _bench, _pressure, _settings, sources, supply);
+        var course = new GasCourse(bake, sources, supply);
         var points = course.Points();
-        return new(_formula, _dough, _pressure, _bench, _gasFree, sources, supply, expansion, points, leavening.SodaLeft, Held(course, points));
+        return new(bake.Formula, bake.Dough, bake.Pressure, bake.Bench, bake.GasFree, sources, supply, expansion, points, leavening.SodaLeft, Held(course, points));
     }
-
-    private Mass YeastSolids => YeastIn(_formula, _dough);
-
-    public static Mass YeastIn(BakersFormula formula, Mass dough) => dough * (formula.Lines
-        .Where(line => line.Ingredient.Role == IngredientRole.Yeast)
-        .Sum(line => line.Percent * (1 - line.Ingredient.WaterShare)) / formula.TotalPercent);
-
-    public static double SugarPercent(BakersFormula formula) => formula.Lines
-        .Where(line => line.Ingredient.Role == IngredientRole.Sugar)
-        .Sum(line => line.Percent * (1 - line.Ingredient.WaterShare));
 
     private GasMade Air()
     {
         // The share is of the mixed dough, and the air in it is wet already.
-        var air = _settings.AirShare.Map(share => DryGasIn(_gasFree * (share / (1 - share)), _bench));
-        var typical = _settings.AirShare.Typical;
+        var air = bake.Settings.AirShare.Map(share => DryGasIn(bake.GasFree * (share / (1 - share)), bake.Bench));
+        var typical = bake.Settings.AirShare.Typical;
         return new(GasSourceKind.Air, air, air, new(
             "Air beaten in",
             [
-                new("gas-free dough", "dough / its density without gas", $"{Figures.Grams(_dough)} / {Figures.Show(_dough.Grams / _gasFree.Millilitres, 4)} g/mL", Figures.Millilitres(_gasFree)),
-                new("air", "gas-free dough × share / (1 - share)", $"{Figures.Millilitres(_gasFree)} × {Figures.Percent(typical)} / (1 - {Figures.Percent(typical)})", $"{Figures.Show(_gasFree.Millilitres * typical / (1 - typical))} mL"),
+                new("gas-free dough", "dough / its density without gas", $"{Figures.Grams(bake.Dough)} / {Figures.Show(bake.Dough.Grams / bake.GasFree.Millilitres, 4)} g/mL", Figures.Millilitres(bake.GasFree)),
+                new("air", "gas-free dough × share / (1 - share)", $"{Figures.Millilitres(bake.GasFree)} × {Figures.Percent(typical)} / (1 - {Figures.Percent(typical)})", $"{Figures.Show(bake.GasFree.Millilitres * typical / (1 - typical))} mL"),
             ],
-            $"Air is assumed to be {Figures.Show(_settings.AirShare.Low * 100)} % to {Figures.Show(_settings.AirShare.High * 100)} % of the mixed dough."));
+            $"Air is assumed to be {Figures.Show(bake.Settings.AirShare.Low * 100)} % to {Figures.Show(bake.Settings.AirShare.High * 100)} % of the mixed dough."));
     }
 
     private GasMade Yeast()
     {
-        var model = _settings.Yeast;
-        var limit = Fermentation.SugarLimitMoles(_formula, _dough);
+        var model = bake.Settings.Yeast;
+        var limit = Fermentation.SugarLimitMoles(bake.Formula, bake.Dough);
         var onBench = new Band<double>(Run(stage => stage.Low).Low, Run(stage => stage.Typical).Typical, Run(stage => stage.High).High).With(limit, Math.Min);
-        var inOven = new GasCourse(_formula, _dough, _stages, _bench, _pressure, _settings, [], null).YeastInOven();
+        var inOven = new GasCourse(bake, [], null).YeastInOven();
         var byThen = onBench.With(inOven, (bench, oven) => bench + oven).With(limit, Math.Min);
-        var solids = YeastSolids.Grams;
+        var solids = bake.YeastSolids.Grams;
         return new(GasSourceKind.Yeast, onBench.Map(AmountOfSubstance.FromMoles), byThen.Map(AmountOfSubstance.FromMoles), new(
             "Carbon dioxide from yeast",
             [
-                new("yeast solids", "dough × share of yeast solids", $"{Figures.Grams(_dough)} × {Figures.Percent(YeastSolids / _dough, 5)}", Figures.Grams(YeastSolids, 4)),
+                new("yeast solids", "dough × share of yeast solids", $"{Figures.Grams(bake.Dough)} × {Figures.Percent(bake.YeastSolids / bake.Dough, 5)}", Figures.Grams(bake.YeastSolids, 4)),
                 .. BenchSteps(solids),
                 new("by the time the crumb sets", "bench + oven, no more than the sugar allows", $"the lesser of ({Millimoles(onBench.Typical)} + {Millimoles(inOven.Typical)}) and {Millimoles(limit.Typical)}", Millimoles(byThen.Typical)),
             ],
@@ -87,16 +58,16 @@ internal sealed class GasBudgeting
         {
             List<string> parts = [];
             var lag = model.LagMinutes;
-            foreach (var stage in _stages.Where(stage => !stage.InOven))
+            foreach (var stage in bake.Stages.Where(stage => !stage.InOven))
             {
                 var active = Math.Max(0, stage.Minutes.Typical - lag);
                 lag = Math.Max(0, lag - stage.Minutes.Typical);
-                var perHour = model.MolesPerMinute(YeastSolids, stage.Temperature, SugarPercent(_formula)).Typical * 60 / solids * 1000;
+                var perHour = model.MolesPerMinute(bake.YeastSolids, stage.Temperature, bake.SugarPercent).Typical * 60 / solids * 1000;
                 var moles = perHour / 60 / 1000 * solids * active;
                 parts.Add(Millimoles(moles));
                 yield return new(
                     $"{stage.Name}, at {Figures.Celsius(stage.Temperature)}", "rate × solids × active time",
-                    $"{Figures.Show(perHour, 3)} mmol/(h g) × {Figures.Grams(YeastSolids, 4)} × {Figures.Show(active)} min", Millimoles(moles));
+                    $"{Figures.Show(perHour, 3)} mmol/(h g) × {Figures.Grams(bake.YeastSolids, 4)} × {Figures.Show(active)} min", Millimoles(moles));
             }
             yield return new(
                 "on the bench", "their sum, no more than the sugar allows",
@@ -109,12 +80,12 @@ internal sealed class GasBudgeting
         {
             var (low, typical, high) = (0.0, 0.0, 0.0);
             var lag = model.LagMinutes;
-            foreach (var stage in _stages.Where(stage => !stage.InOven))
+            foreach (var stage in bake.Stages.Where(stage => !stage.InOven))
             {
                 var total = pick(stage.Minutes);
                 var active = Math.Max(0, total - lag);
                 lag = Math.Max(0, lag - total);
-                var perMinute = model.MolesPerMinute(YeastSolids, stage.Temperature, SugarPercent(_formula));
+                var perMinute = model.MolesPerMinute(bake.YeastSolids, stage.Temperature, bake.SugarPercent);
                 low += perMinute.Low * active;
                 typical += perMinute.Typical * active;
                 high += perMinute.High * active;
@@ -125,30 +96,30 @@ internal sealed class GasBudgeting
 
     private SteamSupply Steam()
     {
-        var water = DoughWater.In(_formula, _dough);
-        var perPercent = SteamPocket.Boiled(water * 0.01, _pressure);
-        var rise = _gasFree * (_settings.Rise - 1);
-        var needed = SteamPocket.Filling(rise, _pressure);
+        var water = bake.Water;
+        var perPercent = SteamPocket.Boiled(water * 0.01, bake.Pressure);
+        var rise = bake.GasFree * (bake.Settings.Rise - 1);
+        var needed = SteamPocket.Filling(rise, bake.Pressure);
         var perGram = Saturation.VapourLitresPerGram(_boiling);
         return new(_boiling, water, perPercent, rise, needed, needed / water, new(
             "Steam",
             [
-                ExplainedStep.Given("boiling point", $"saturation temperature under {Figures.Show(_pressure.Hectopascals)} hPa, IAPWS-IF97", Figures.Celsius(_boiling)),
-                new("all the water", "dough × its moisture", $"{Figures.Grams(_dough)} × {Figures.Percent(water / _dough, 4)}", Figures.Grams(water)),
-                new("the rise", "gas-free dough × (times - 1)", $"{Figures.Millilitres(_gasFree)} × ({Figures.Show(_settings.Rise)} - 1)", Figures.Millilitres(rise)),
+                ExplainedStep.Given("boiling point", $"saturation temperature under {Figures.Show(bake.Pressure.Hectopascals)} hPa, IAPWS-IF97", Figures.Celsius(_boiling)),
+                new("all the water", "dough × its moisture", $"{Figures.Grams(bake.Dough)} × {Figures.Percent(water / bake.Dough, 4)}", Figures.Grams(water)),
+                new("the rise", "gas-free dough × (times - 1)", $"{Figures.Millilitres(bake.GasFree)} × ({Figures.Show(bake.Settings.Rise)} - 1)", Figures.Millilitres(rise)),
                 new("water to fill it", "rise / volume of a gram of steam", $"{Figures.Millilitres(rise)} / {Figures.Show(perGram, 4)} L/g", Figures.Grams(needed, 4)),
                 new("share of all the water", "water to fill it / all the water", $"{Figures.Grams(needed, 4)} / {Figures.Grams(water)}", Figures.Percent(needed / water, 3)),
             ],
-            $"Steam at the boiling point by IAPWS-IF97; the rise to {Figures.Show(_settings.Rise, 1)} times the gas-free volume is a yardstick, not a forecast."));
+            $"Steam at the boiling point by IAPWS-IF97; the rise to {Figures.Show(bake.Settings.Rise, 1)} times the gas-free volume is a yardstick, not a forecast."));
     }
 
     private HeldGas Held(GasCourse course, IReadOnlyList<GasPoint> points)
     {
-        var holding = _settings.Holding ?? GasHolding.For(_formula);
+        var holding = bake.Holding;
         var door = points.Last(point => !point.InOven);
         var end = points[^1];
         var limit = end.InOven ? holding.OvenLimit : holding.BenchLimit;
-        var specific = end.Held.With(holding.BakingLoss, (gas, loss) => (_gasFree + gas).Millilitres / (_dough.Grams * (1 - loss)));
+        var specific = end.Held.With(holding.BakingLoss, (gas, loss) => (bake.GasFree + gas).Millilitres / (bake.Dough.Grams * (1 - loss)));
         return new(
             holding,
             door.Held,
@@ -162,12 +133,12 @@ internal sealed class GasBudgeting
                 "Gas held",
                 [
                     ExplainedStep.Given("gas made", "all sources by the end of the course, if none escaped; of steam only what the skin holds", Figures.Millilitres(end.Gas.Typical)),
-                    new("room for gas", "gas-free dough × (limit - 1)", $"{Figures.Millilitres(_gasFree)} × ({Figures.Show(limit.Typical)} - 1)", Figures.Millilitres(_gasFree * (limit.Typical - 1))),
+                    new("room for gas", "gas-free dough × (limit - 1)", $"{Figures.Millilitres(bake.GasFree)} × ({Figures.Show(limit.Typical)} - 1)", Figures.Millilitres(bake.GasFree * (limit.Typical - 1))),
                     ExplainedStep.Given("gas held", "minute by minute: new gas less what leaks, at most the room", Figures.Millilitres(end.Held.Typical)),
                     new("share held", "gas held / gas made", $"{Figures.Millilitres(end.Held.Typical)} / {Figures.Millilitres(end.Gas.Typical)}", Figures.Percent(end.Held.Typical / end.Gas.Typical)),
-                    new("volume", "gas-free dough + gas held", $"{Figures.Millilitres(_gasFree)} + {Figures.Millilitres(end.Held.Typical)}", Figures.Millilitres(_gasFree + end.Held.Typical)),
-                    new("baked mass", "dough × (1 - loss in the oven)", $"{Figures.Grams(_dough)} × (1 - {Figures.Percent(holding.BakingLoss.Typical)})", Figures.Grams(_dough * (1 - holding.BakingLoss.Typical))),
-                    new("specific volume", "volume / baked mass", $"{Figures.Millilitres(_gasFree + end.Held.Typical)} / {Figures.Grams(_dough * (1 - holding.BakingLoss.Typical))}", $"{Figures.Show(specific.Typical)} mL/g"),
+                    new("volume", "gas-free dough + gas held", $"{Figures.Millilitres(bake.GasFree)} + {Figures.Millilitres(end.Held.Typical)}", Figures.Millilitres(bake.GasFree + end.Held.Typical)),
+                    new("baked mass", "dough × (1 - loss in the oven)", $"{Figures.Grams(bake.Dough)} × (1 - {Figures.Percent(holding.BakingLoss.Typical)})", Figures.Grams(bake.Dough * (1 - holding.BakingLoss.Typical))),
+                    new("specific volume", "volume / baked mass", $"{Figures.Millilitres(bake.GasFree + end.Held.Typical)} / {Figures.Grams(bake.Dough * (1 - holding.BakingLoss.Typical))}", $"{Figures.Show(specific.Typical)} mL/g"),
                 ],
                 $"Held as by a {holding.Name}: {Figures.Percent(holding.Share.Low)} to {Figures.Percent(holding.Share.High)} of new gas stays, up to {Figures.Show(limit.Low)} to {Figures.Show(limit.High)} times the gas-free volume. Source: {holding.Source}."));
 
@@ -183,8 +154,8 @@ internal sealed class GasBudgeting
         var none = default(Band<AmountOfSubstance>);
         var air = made.Where(gas => gas.Kind == GasSourceKind.Air).Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right));
         var acid = made.Where(gas => gas.Kind != GasSourceKind.Air).ToList();
-        var bench = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right)), new(_bench, _bench, _bench));
-        var set = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Set, (left, right) => left + right)), _settings.SetTemperature);
+        var bench = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right)), new(bake.Bench, bake.Bench, bake.Bench));
+        var set = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Set, (left, right) => left + right)), bake.Settings.SetTemperature);
         return [.. made.Select(gas => Source(gas, bench, set))];
 
         Band<double> Share(Band<AmountOfSubstance> carbonDioxide, Band<Temperature> at) => carbonDioxide.With(air, (all, rest) => (all, rest)).With(at, (gas, temperature) =>
@@ -192,24 +163,24 @@ internal sealed class GasBudgeting
     }
 
     /// <summary>What the dough's water holds under pure carbon dioxide.</summary>
-    private double Full(Temperature temperature) => DissolvedCarbonDioxide.In(DoughWater.In(_formula, _dough), temperature, GasCell.DryPressure(temperature, _pressure)).Moles;
+    private double Full(Temperature temperature) => DissolvedCarbonDioxide.In(bake.Water, temperature, GasCell.DryPressure(temperature, bake.Pressure)).Moles;
 
     private GasSource Source(GasMade gas, Band<double> shareOnBench, Band<double> shareAtSet)
     {
         var isAir = gas.Kind == GasSourceKind.Air;
         var bench = isAir ? gas.Bench : gas.Bench.With(shareOnBench, (amount, share) => amount * share);
         var set = isAir ? gas.Set : gas.Set.With(shareAtSet, (amount, share) => amount * share);
-        var onBench = bench.Map(amount => GasCell.PerMole(_bench, _pressure) * amount.Moles);
-        var atSet = set.With(_settings.SetTemperature, (amount, temperature) => GasCell.PerMole(temperature, _pressure) * amount.Moles);
+        var onBench = bench.Map(amount => GasCell.PerMole(bake.Bench, bake.Pressure) * amount.Moles);
+        var atSet = set.With(bake.Settings.SetTemperature, (amount, temperature) => GasCell.PerMole(temperature, bake.Pressure) * amount.Moles);
         return new(gas.Kind, gas.Bench, gas.Set, onBench, atSet, gas.Explanation with
         {
             Steps =
             [
                 .. gas.Explanation.Steps,
                 .. isAir ? [] : (ExplainedStep[])[InBubbles("in bubbles on the bench", gas.Bench.Typical, shareOnBench.Typical, bench.Typical)],
-                Wet("gas on the bench", bench.Typical, _bench, onBench.Typical),
+                Wet("gas on the bench", bench.Typical, bake.Bench, onBench.Typical),
                 .. isAir ? [] : (ExplainedStep[])[InBubbles("in bubbles when the crumb sets", gas.Set.Typical, shareAtSet.Typical, set.Typical)],
-                Wet("gas when the crumb sets", set.Typical, _settings.SetTemperature.Typical, atSet.Typical),
+                Wet("gas when the crumb sets", set.Typical, bake.Settings.SetTemperature.Typical, atSet.Typical),
             ],
         });
     }
@@ -221,9 +192,9 @@ internal sealed class GasBudgeting
     private ExplainedStep Wet(string quantity, AmountOfSubstance gas, Temperature temperature, Volume volume) => new(
         quantity,
         "n R T / (pressure - vapour pressure)",
-        $"{Figures.Millimoles(gas)} × R × {Figures.Kelvin(temperature)} / ({Figures.Pascals(_pressure)} - {Figures.Pascals(Saturation.PressureAt(temperature))})",
+        $"{Figures.Millimoles(gas)} × R × {Figures.Kelvin(temperature)} / ({Figures.Pascals(bake.Pressure)} - {Figures.Pascals(Saturation.PressureAt(temperature))})",
         Figures.Millilitres(volume));
 
     private AmountOfSubstance DryGasIn(Volume wet, Temperature temperature) =>
-        AmountOfSubstance.FromMoles(wet / GasCell.PerMole(temperature, _pressure));
+        AmountOfSubstance.FromMoles(wet / GasCell.PerMole(temperature, bake.Pressure));
 }

@@ -5,20 +5,10 @@ internal sealed class GasCourse
 {
     private const double StepMinutes = 1;
 
-    private readonly BakersFormula _formula;
-    private readonly Mass _dough;
-    private readonly IReadOnlyList<BakeStage> _stages;
-    private readonly Temperature _bench;
-    private readonly Pressure _pressure;
-    private readonly GasBudgetSettings _settings;
+    private readonly DoughBake _bake;
     private readonly IReadOnlyList<GasSource> _sources;
     private readonly SteamSupply? _steam;
     private readonly WarmingCurve? _curve;
-    private readonly Mass _yeast;
-    private readonly double _sugar;
-    private readonly Mass _water;
-    private readonly GasHolding _holding;
-    private readonly Volume _gasFree;
 
     /// <summary>The dough as it goes into the oven.</summary>
     private readonly Temperature _door;
@@ -28,30 +18,12 @@ internal sealed class GasCourse
     private Band<double> _yeastGas;
     private Band<double> _made;
 
-    public GasCourse(
-        BakersFormula formula,
-        Mass dough,
-        IReadOnlyList<BakeStage> stages,
-        Temperature bench,
-        Pressure pressure,
-        GasBudgetSettings settings,
-        IReadOnlyList<GasSource> sources,
-        SteamSupply? steam)
+    public GasCourse(DoughBake bake, IReadOnlyList<GasSource> sources, SteamSupply? steam)
     {
-        _formula = formula;
-        _dough = dough;
-        _stages = stages;
-        _bench = bench;
-        _pressure = pressure;
-        _settings = settings;
+        _bake = bake;
         _sources = sources;
         _steam = steam;
-        _yeast = GasBudgeting.YeastIn(formula, dough);
-        _sugar = GasBudgeting.SugarPercent(formula);
-        _water = DoughWater.In(formula, dough);
-        _holding = settings.Holding ?? GasHolding.For(formula);
-        _gasFree = DoughVolume.GasFree(formula, dough);
-        _door = stages.LastOrDefault(stage => !stage.InOven)?.Temperature ?? bench;
+        _door = bake.Stages.LastOrDefault(stage => !stage.InOven)?.Temperature ?? bake.Bench;
         _curve = Curve();
     }
 
@@ -61,7 +33,7 @@ internal sealed class GasCourse
     /// <summary>True if the walls, by typical values, were stretched to their limit in the oven.</summary>
     public bool WallsGaveWay { get; private set; }
 
-    private bool IsShell => _formula.Leavening == Leavening.Steam;
+    private bool IsShell => _bake.Formula.Leavening == Leavening.Steam;
 
     /// <summary>What yeast adds between the oven's door and its death, in moles.</summary>
     public Band<double> YeastInOven()
@@ -73,7 +45,7 @@ internal sealed class GasCourse
         foreach (var (stage, step) in Steps(inOven: true))
         {
             var half = _curve.After(dough, step / 2, stage.Temperature);
-            sum = sum.With(_settings.Yeast.MolesPerMinute(_yeast, half, _sugar), (total, rate) => total + rate * step);
+            sum = sum.With(_bake.Settings.Yeast.MolesPerMinute(_bake.YeastSolids, half, _bake.SugarPercent), (total, rate) => total + rate * step);
             dough = _curve.After(dough, step, stage.Temperature);
         }
         return sum;
@@ -82,21 +54,21 @@ internal sealed class GasCourse
     public IReadOnlyList<GasPoint> Points()
     {
         var air = Air;
-        Band<GasRetention> kept = new(Kept(air.Low, _holding.Share.Low), Kept(air.Typical, _holding.Share.Typical), Kept(air.High, _holding.Share.High));
+        Band<GasRetention> kept = new(Kept(air.Low, _bake.Holding.Share.Low), Kept(air.Typical, _bake.Holding.Share.Typical), Kept(air.High, _bake.Holding.Share.High));
         OnBench(kept);
         if (_curve is not null)
             InOven(kept, _curve);
         return _points;
 
-        GasRetention Kept(AmountOfSubstance beatenIn, double share) => new(beatenIn, _water, _pressure, share);
+        GasRetention Kept(AmountOfSubstance beatenIn, double share) => new(beatenIn, _bake.Water, _bake.Pressure, share);
     }
 
     private void OnBench(Band<GasRetention> kept)
     {
-        var lag = _settings.Yeast.LagMinutes;
+        var lag = _bake.Settings.Yeast.LagMinutes;
         var atOnce = Sum(source => IsChemical(source) ? source.BenchAmount.Map(gas => gas.Moles) : default);
         Make(kept, atOnce);
-        Add(_stages.Count > 0 ? _stages[0].Name : "", false, _bench, Bubbles(_made, _bench), Held(kept, _bench, _holding.BenchLimit), default, false);
+        Add(_bake.Stages.Count > 0 ? _bake.Stages[0].Name : "", false, _bake.Bench, Bubbles(_made, _bake.Bench), Held(kept, _bake.Bench, _bake.Holding.BenchLimit), default, false);
 
         BakeStage? before = null;
         foreach (var (stage, step) in Steps(inOven: false))
@@ -112,7 +84,7 @@ internal sealed class GasCourse
             lag = Math.Max(0, lag - step);
             Ferment(stage.Temperature, active);
             Make(kept, Plus(atOnce, _yeastGas));
-            var held = Held(kept, stage.Temperature, _holding.BenchLimit);
+            var held = Held(kept, stage.Temperature, _bake.Holding.BenchLimit);
             if (kept.Typical.IsFull)
                 OverproofedAfter ??= _minute;
             Add(stage.Name, false, stage.Temperature, Bubbles(_made, stage.Temperature), held, default, false);
@@ -152,12 +124,12 @@ internal sealed class GasCourse
     /// <summary>A crumb sets at one temperature, and its bubbles with it.</summary>
     private void Crumb(Band<GasRetention> kept, BakeStage stage, Temperature dough)
     {
-        var set = _settings.SetTemperature.Typical;
+        var set = _bake.Settings.SetTemperature.Typical;
         var isSet = dough.Celsius >= set.Celsius;
         var at = isSet ? set : dough;
         // What is full at the oven's door stays full only until the walls, warm and soft, stretch again.
-        var held = Held(kept, at, _holding.OvenLimit);
-        WallsGaveWay = held.Typical.Litres >= Room(_holding.OvenLimit.Typical).Litres * (1 - 1e-9);
+        var held = Held(kept, at, _bake.Holding.OvenLimit);
+        WallsGaveWay = held.Typical.Litres >= Room(_bake.Holding.OvenLimit.Typical).Litres * (1 - 1e-9);
         Add(stage.Name, true, dough, Bubbles(_made, at), held, default, isSet, at);
     }
 
@@ -165,29 +137,29 @@ internal sealed class GasCourse
     private void Shell(Band<GasRetention> kept, BakeStage stage, Temperature dough, double step, ref double steam)
     {
         var boiling = _steam!.BoilingPoint;
-        var at = dough.Celsius < _settings.SetTemperature.High.Celsius ? dough : _settings.SetTemperature.High;
+        var at = dough.Celsius < _bake.Settings.SetTemperature.High.Celsius ? dough : _bake.Settings.SetTemperature.High;
         var bubbles = Bubbles(_made, at);
-        var held = Held(kept, at, _holding.OvenLimit);
+        var held = Held(kept, at, _bake.Holding.OvenLimit);
         if (dough.Celsius < boiling.Celsius)
         {
             Add(stage.Name, true, dough, bubbles, held, default, false, at);
             return;
         }
-        steam += _curve!.GramsBoiledPerMinute(_dough, DoughWater.MoistureShare(_formula), stage.Temperature) * step;
-        var hollow = SteamPocket.Boiled(Mass.FromGrams(steam), _pressure);
-        var inside = held.With(_holding.OvenLimit, (small, limit) => Least(hollow, Room(limit) - small));
+        steam += _curve!.GramsBoiledPerMinute(_bake.Dough, DoughWater.MoistureShare(_bake.Formula), stage.Temperature) * step;
+        var hollow = SteamPocket.Boiled(Mass.FromGrams(steam), _bake.Pressure);
+        var inside = held.With(_bake.Holding.OvenLimit, (small, limit) => Least(hollow, Room(limit) - small));
         WallsGaveWay = inside.Typical < hollow;
         Add(stage.Name, true, dough, bubbles.With(inside, (small, large) => small + large), held.With(inside, (small, large) => small + large), inside.Typical, inside.High < hollow, at);
     }
 
     /// <summary>The limit as room for gas.</summary>
-    private Volume Room(double times) => _gasFree * Math.Max(0, times - 1);
+    private Volume Room(double times) => _bake.GasFree * Math.Max(0, times - 1);
 
     private Band<Volume> Held(Band<GasRetention> kept, Temperature dough, Band<double> limit) => kept.With(limit, (one, times) => one.VolumeAt(dough, Room(times)));
 
     private void Ferment(Temperature at, double minutes) => _yeastGas = _yeastGas
-        .With(_settings.Yeast.MolesPerMinute(_yeast, at, _sugar), (total, rate) => total + rate * minutes)
-        .With(Fermentation.SugarLimitMoles(_formula, _dough), Math.Min);
+        .With(_bake.Settings.Yeast.MolesPerMinute(_bake.YeastSolids, at, _bake.SugarPercent), (total, rate) => total + rate * minutes)
+        .With(Fermentation.SugarLimitMoles(_bake.Formula, _bake.Dough), Math.Min);
 
     /// <summary>Brings what has been made up to a total, and hands the difference to what keeps it.</summary>
     private void Make(Band<GasRetention> kept, Band<double> total)
@@ -209,7 +181,7 @@ internal sealed class GasCourse
     /// <summary>Bubbles hold one mixture, so each mechanism has its share of their volume; the water takes from all carbon dioxide alike.</summary>
     private List<GasShare> Shares(Volume bubbles, Volume hollow, Temperature dough)
     {
-        var airVolume = GasCell.PerMole(dough, _pressure) * Air.Typical.Moles;
+        var airVolume = GasCell.PerMole(dough, _bake.Pressure) * Air.Typical.Moles;
         var carbonDioxide = bubbles - airVolume;
         var shares = _sources.Select(source => new GasShare(source.Kind, source.Kind switch
         {
@@ -224,35 +196,35 @@ internal sealed class GasCourse
         Volume Part(double moles) => _made.Typical > 0 ? carbonDioxide * (moles / _made.Typical) : default;
     }
 
-    private double BenchMinutes => _stages.Where(stage => !stage.InOven).Sum(stage => stage.Minutes.Typical);
+    private double BenchMinutes => _bake.Stages.Where(stage => !stage.InOven).Sum(stage => stage.Minutes.Typical);
 
     private static bool IsChemical(GasSource source) => source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder;
 
     /// <summary>Double-acting powder gives the rest of its gas evenly from the bench to the setting of the crumb: a simplification.</summary>
     private Band<double> Released(GasSource source, Temperature dough)
     {
-        var span = _settings.SetTemperature.Typical.Celsius - _door.Celsius;
+        var span = _bake.Settings.SetTemperature.Typical.Celsius - _door.Celsius;
         var way = span <= 0 ? 1 : Math.Clamp((dough.Celsius - _door.Celsius) / span, 0, 1);
         return source.BenchAmount.With(source.SetAmount, (bench, all) => bench.Moles + (all.Moles - bench.Moles) * way);
     }
 
     private IEnumerable<(BakeStage Stage, double Minutes)> Steps(bool inOven)
     {
-        foreach (var stage in _stages.Where(stage => stage.InOven == inOven))
+        foreach (var stage in _bake.Stages.Where(stage => stage.InOven == inOven))
             for (var within = 0.0; within < stage.Minutes.Typical; within += StepMinutes)
                 yield return (stage, Math.Min(StepMinutes, stage.Minutes.Typical - within));
     }
 
     private WarmingCurve? Curve()
     {
-        if (_stages.FirstOrDefault(stage => stage.InOven) is not { } first || first.Minutes.Typical <= 0)
+        if (_bake.Stages.FirstOrDefault(stage => stage.InOven) is not { } first || first.Minutes.Typical <= 0)
             return null;
-        var boiling = Saturation.BoilingPoint(_pressure);
-        if (first.Temperature.Celsius <= Math.Max(boiling.Celsius, _settings.DoneTemperature.Celsius) || _door.Celsius >= boiling.Celsius)
+        var boiling = Saturation.BoilingPoint(_bake.Pressure);
+        if (first.Temperature.Celsius <= Math.Max(boiling.Celsius, _bake.Settings.DoneTemperature.Celsius) || _door.Celsius >= boiling.Celsius)
             return null;
         return IsShell
-            ? WarmingCurve.Through(_door, boiling, first.Minutes.Typical * _settings.BoilAtShareOfFirstBake, first.Temperature, boiling)
-            : WarmingCurve.Through(_door, _settings.DoneTemperature, _stages.Where(stage => stage.InOven).Sum(stage => stage.Minutes.Typical), first.Temperature, boiling);
+            ? WarmingCurve.Through(_door, boiling, first.Minutes.Typical * _bake.Settings.BoilAtShareOfFirstBake, first.Temperature, boiling)
+            : WarmingCurve.Through(_door, _bake.Settings.DoneTemperature, _bake.Stages.Where(stage => stage.InOven).Sum(stage => stage.Minutes.Typical), first.Temperature, boiling);
     }
 
     private Band<double> Sum(Func<GasSource, Band<double>> moles) => _sources.Aggregate(default(Band<double>), (sum, source) => Plus(sum, moles(source)));
@@ -265,7 +237,7 @@ internal sealed class GasCourse
     private Band<Volume> Bubbles(Band<double> carbonDioxide, Temperature dough) =>
         carbonDioxide.With(Air, (made, rest) =>
         {
-            var full = DissolvedCarbonDioxide.In(_water, dough, GasCell.DryPressure(dough, _pressure)).Moles;
-            return GasCell.PerMole(dough, _pressure) * (DissolvedCarbonDioxide.MolesInBubbles(made, rest.Moles, full) + rest.Moles);
+            var full = DissolvedCarbonDioxide.In(_bake.Water, dough, GasCell.DryPressure(dough, _bake.Pressure)).Moles;
+            return GasCell.PerMole(dough, _bake.Pressure) * (DissolvedCarbonDioxide.MolesInBubbles(made, rest.Moles, full) + rest.Moles);
         });
 }

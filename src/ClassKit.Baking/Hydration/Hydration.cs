@@ -13,7 +13,7 @@ public sealed record Hydration(double AddedLiquidPercent, double EffectivePercen
     public static Computed<Hydration> Of(BakersFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        if (Sanity.Formula(formula) is { } odd)
+        if (FormulaSanity.Of(formula) is { } odd)
             return odd;
         var added = DoughWater.AddedLiquidPercent(formula);
         var effective = DoughWater.EffectivePercent(formula);

@@ -74,7 +74,7 @@ public static class Scaling
         if (!(percent > 0) || !double.IsFinite(percent))
             return new Impossibility("not-in-formula", $"{ingredient.Name} is not in {formula.Title}.", "Name an ingredient of the formula as the one that limits it.");
 
-        if ((Sanity.Formula(formula) ?? Sanity.Mass(onHand, ingredient.Name, "nothing-to-scale-from")) is { } nothing)
+        if ((FormulaSanity.Of(formula) ?? Sanity.Mass(onHand, ingredient.Name, "nothing-to-scale-from")) is { } nothing)
             return nothing;
 
         var flour = onHand * (100 / percent);
@@ -86,8 +86,8 @@ public static class Scaling
     {
         var total = formula.TotalPercent;
         if (!(total > 0))
-            return Sanity.NoFlour(formula);
-        if (Sanity.Formula(formula) is { } wrong)
+            return FormulaSanity.NoFlour(formula);
+        if (FormulaSanity.Of(formula) is { } wrong)
             return wrong;
         if (Sanity.Mass(dough, "dough", "nothing-to-scale-from") is { } noDough)
             return noDough;
@@ -99,7 +99,7 @@ public static class Scaling
     private static Computed<Batch> BatchOf(BakersFormula formula, Mass flour, string from, Scales scales, IReadOnlyList<ExplainedStep> steps)
     {
         ArgumentNullException.ThrowIfNull(scales);
-        if (Sanity.Formula(formula) is { } wrong)
+        if (FormulaSanity.Of(formula) is { } wrong)
             return wrong;
         if (Sanity.Mass(flour, from, "nothing-to-scale-from") is { } nothing)
             return nothing;

@@ -50,7 +50,7 @@ public static class SteamPocket
     public static Computed<double> ShareOfWater(Volume hollow, BakersFormula formula, Mass dough, Pressure pressure)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        if ((Sanity.Formula(formula) ?? Sanity.Mass(dough, "dough", "no-dough")) is { } odd)
+        if ((FormulaSanity.Of(formula) ?? Sanity.Mass(dough, "dough", "no-dough")) is { } odd)
             return odd;
         return WaterToFill(hollow, pressure).Then<double>(needed =>
         {

@@ -21,6 +21,12 @@ public static class Fermentation
     /// <remarks>R. M. Saunders, H. Ng, L. Kline, Cereal Chem. 49 (1972) 86-91.</remarks>
     public static Band<double> MaltoseShare { get; } = new(0, 0.0275, 0.055);
 
+    /// <summary>What of a dough is yeast without its water.</summary>
+    internal static Mass YeastSolids(BakersFormula formula, Mass dough) => dough * (DryPercent(formula, IngredientRole.Yeast) / formula.TotalPercent);
+
+    /// <summary>Sugars that were added, without their water, in percent of the flour.</summary>
+    internal static double SugarPercent(BakersFormula formula) => DryPercent(formula, IngredientRole.Sugar);
+
     /// <summary>The most carbon dioxide that yeast can make from the sugars of a dough, in moles.</summary>
     /// <param name="formula">The formula; milk sugar is left out, since baker's yeast does not ferment it.</param>
     /// <param name="dough">How much of it.</param>
@@ -28,9 +34,12 @@ public static class Fermentation
     {
         ArgumentNullException.ThrowIfNull(formula);
         var flour = dough.Grams / formula.TotalPercent;
-        var added = formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Sugar).Sum(line => line.Percent * (1 - line.Ingredient.WaterShare)) * flour;
-        var dryFlour = formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Flour).Sum(line => line.Percent * (1 - line.Ingredient.WaterShare)) * flour;
+        var added = SugarPercent(formula) * flour;
+        var dryFlour = DryPercent(formula, IngredientRole.Flour) * flour;
         return MaltoseShare.Map(maltose =>
             ((added + maltose * dryFlour) * CarbonDioxidePerDisaccharide + FlourSugarShare * dryFlour * CarbonDioxidePerHexose) / MolarMass.CarbonDioxide);
     }
+
+    private static double DryPercent(BakersFormula formula, IngredientRole role) =>
+        formula.Lines.Where(line => line.Ingredient.Role == role).Sum(line => line.Percent * (1 - line.Ingredient.WaterShare));
 }

@@ -19,20 +19,20 @@ public static class ProofTime
     {
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(model);
-        if (Sanity.Formula(formula) is { } wrong)
+        if (FormulaSanity.Of(formula) is { } wrong)
             return wrong;
         if (!(rise is > 1 and <= MostRise))
             return new Impossibility("no-rise", $"A rise to {Figures.Show(rise)} times the volume was asked for.", $"Ask for more than 1 and at most {Figures.Show(MostRise)}; doughs tear at 3 to 4.");
         if (heldShare is not (>= LeastHeld and <= 1))
             return new Impossibility("no-gas-held", $"A dough that holds {Figures.Show(heldShare * 100)} % of its gas was given.", "Give a share above 0, at most 1.");
         var dough = Mass.FromGrams(100);
-        var yeast = GasBudgeting.YeastIn(formula, dough);
+        var yeast = Fermentation.YeastSolids(formula, dough);
         if (!(yeast.Grams > 0))
             return new Impossibility("no-yeast", $"{formula.Title} has no yeast.", "Without yeast nothing rises on the bench.");
         if (GasCell.VapourShare(temperature, pressure).Why is { } impossible)
             return impossible;
 
-        var rate = model.MolesPerMinute(yeast, temperature, GasBudgeting.SugarPercent(formula));
+        var rate = model.MolesPerMinute(yeast, temperature, Fermentation.SugarPercent(formula));
         if (!(rate.Low > 0))
             return new Impossibility("yeast-idle", $"At {Figures.Celsius(temperature)} yeast makes no gas.", $"Yeast works between 0 °C and {Figures.Celsius(model.Death)}.");
 

@@ -15,12 +15,12 @@ public static class YeastGas
     {
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(model);
-        if ((Sanity.Formula(formula) ?? Sanity.Mass(dough, "dough", "no-dough") ?? Sanity.Number(minutes, 0, MostMinutes, "Minutes", "minutes-out-of-range")) is { } odd)
+        if ((FormulaSanity.Of(formula) ?? Sanity.Mass(dough, "dough", "no-dough") ?? Sanity.Number(minutes, 0, MostMinutes, "Minutes", "minutes-out-of-range")) is { } odd)
             return odd;
-        var yeast = GasBudgeting.YeastIn(formula, dough);
+        var yeast = Fermentation.YeastSolids(formula, dough);
         if (!(yeast.Grams > 0))
             return new Impossibility("no-yeast", $"{formula.Title} has no yeast.", "Without yeast there is no fermentation.");
-        var rate = model.MolesPerMinute(yeast, temperature, GasBudgeting.SugarPercent(formula));
+        var rate = model.MolesPerMinute(yeast, temperature, Fermentation.SugarPercent(formula));
         var limit = Fermentation.SugarLimitMoles(formula, dough);
         var active = Math.Max(0, minutes - model.LagMinutes);
         var made = rate.With(limit, (perMinute, most) => Math.Min(perMinute * active, most));

@@ -1,0 +1,22 @@
+namespace ClassKit.Baking;
+
+/// <summary>A dough on its way through bench and oven, whose gas is asked for.</summary>
+/// <param name="Formula">What it is made of.</param>
+/// <param name="Dough">How much of it.</param>
+/// <param name="Stages">What is done with it, in order.</param>
+/// <param name="Bench">The mixed dough.</param>
+/// <param name="Pressure">Outside.</param>
+/// <param name="Settings">What is assumed.</param>
+internal sealed record DoughBake(BakersFormula Formula, Mass Dough, IReadOnlyList<BakeStage> Stages, Temperature Bench, Pressure Pressure, GasBudgetSettings Settings)
+{
+    public Volume GasFree { get; } = DoughVolume.GasFree(Formula, Dough);
+
+    public Mass Water { get; } = DoughWater.In(Formula, Dough);
+
+    public Mass YeastSolids { get; } = Fermentation.YeastSolids(Formula, Dough);
+
+    /// <summary>Sugars that were added, of the flour.</summary>
+    public double SugarPercent { get; } = Fermentation.SugarPercent(Formula);
+
+    public GasHolding Holding { get; } = Settings.Holding ?? GasHolding.For(Formula);
+}
