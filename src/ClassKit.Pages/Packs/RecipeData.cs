@@ -3,9 +3,8 @@ using System.Text.Json;
 using ClassKit.Lessons;
 using ClassKit.Pages.Numbers;
 using ClassKit.Pages.Prose;
-using ClassKit.Pages.Packs;
 
-namespace ClassKit.Pages.Recipes;
+namespace ClassKit.Pages.Packs;
 
 /// <summary>A formula card as data that other programs read: schema.org's <c>Recipe</c> in JSON-LD.</summary>
 /// <remarks>schema.org/Recipe, schema.org/HowToStep; durations as in ISO 8601. Nothing in it is executed.</remarks>
