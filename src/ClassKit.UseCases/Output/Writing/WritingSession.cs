@@ -93,7 +93,7 @@ internal sealed class WritingSession : IDisposable
         var added = new Stack<Action>();
         try
         {
-            foreach (var addition in additions) added.Push(addition.Write());
+            foreach (var addition in additions) added.Push(Appending.Write(addition));
             _work.Commit(journal);
             new Commit(_work).Run(journal);
         }
