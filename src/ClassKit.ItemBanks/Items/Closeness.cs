@@ -1,3 +1,4 @@
+using System.Xml.Linq;
 using ClassKit.Exercises;
 
 namespace ClassKit.ItemBanks;
@@ -23,6 +24,10 @@ internal sealed record Closeness(string Mode, double Below, double Above)
     public static Closeness Of(Part part) => part.Tolerance.IsRelative
         ? Same("relative", part.Tolerance.Amount * 100)
         : Same("absolute", Math.Max(part.Tolerance.Amount * AnswerScale.Of(part), Slack));
+
+    /// <summary>True if two numbers are as near as this; the first is the one to be near to, as in the standard's <c>equal</c>.</summary>
+    public XElement Holds(XElement expected, XElement actual) => Qti.Of(
+        "equal", Qti.With("tolerance-mode", Mode), Qti.With("tolerance", $"{Qti.Text(Below)} {Qti.Text(Above)}"), expected, actual);
 
     private static Closeness Same(string mode, double amount) => new(mode, amount, amount);
 }

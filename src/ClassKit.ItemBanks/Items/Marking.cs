@@ -34,13 +34,13 @@ internal sealed class Marking
         "response-condition",
         Qti.Of(
             "response-if",
-            Qti.Equal(Qti.Of("correct", Qti.With("identifier", Identifiers.Response(part))), Qti.Variable(Identifiers.Response(part)), _closeness(part)),
+            _closeness(part).Holds(Qti.Of("correct", Qti.With("identifier", Identifiers.Response(part))), Qti.Variable(Identifiers.Response(part))),
             Qti.Of("set-outcome-value", Qti.With("identifier", Identifiers.Score), Qti.Of("sum", Qti.Variable(Identifiers.Score), Qti.Number((double)part.Points))),
             Say(part, Identifiers.Right)),
         part.Misconceptions.Select(misconception => _wrong(part, misconception) is { } wrong
             ? Qti.Of(
                 "response-else-if",
-                Qti.Equal(wrong.Value, Qti.Variable(Identifiers.Response(part)), wrong.Closeness),
+                wrong.Closeness.Holds(wrong.Value, Qti.Variable(Identifiers.Response(part))),
                 Say(part, Identifiers.Wrong(part, misconception)))
             : null))));
 

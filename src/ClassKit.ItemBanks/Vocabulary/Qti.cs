@@ -28,8 +28,4 @@ internal static class Qti
 
     /// <summary>A number as XML Schema writes a double.</summary>
     public static string Text(double value) => value.ToString("R", CultureInfo.InvariantCulture);
-
-    /// <summary>True if two numbers are as near as a tolerance allows; the first is the one to be near to, as in the standard's <c>equal</c>.</summary>
-    public static XElement Equal(XElement expected, XElement actual, Closeness closeness) => Of(
-        "equal", With("tolerance-mode", closeness.Mode), With("tolerance", $"{Text(closeness.Below)} {Text(closeness.Above)}"), expected, actual);
 }
