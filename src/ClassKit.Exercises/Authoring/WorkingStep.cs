@@ -7,11 +7,4 @@ namespace ClassKit.Exercises;
 /// <param name="What">What it is, a few words.</param>
 /// <param name="Key">How it is worked out, over the givens and the steps before.</param>
 /// <param name="Unit">Its unit; see <see cref="AnswerUnit"/> for percent.</param>
-public sealed record WorkingStep(string Id, string What, CellFormula Key, string Unit)
-{
-    /// <summary>No tolerance says how exactly a step is meant, so it is shown to a thousandth of itself.</summary>
-    private static readonly Tolerance Shown = Tolerance.Relative(0.001);
-
-    /// <summary>The number as people read it, without its unit.</summary>
-    internal string NumberOf(double value) => ResultText.Number(new Part(Id, What, Key, Unit, Shown, 1, false, []), value);
-}
+public sealed record WorkingStep(string Id, string What, CellFormula Key, string Unit);

@@ -46,7 +46,7 @@ public static class Dealer
             ? new(null, problems, notes)
             : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants, before))
             {
-                Identity = DealIdentity.Of(lesson, lessonTitle, roster.Cohort, seed, settings, exercises),
+                Identity = DealIdentity.Of(lesson, lessonTitle, roster.Cohort, seed, settings.Purpose, settings.Choice, exercises),
                 Purpose = settings.Purpose,
                 TimeZone = roster.TimeZone,
             }, problems, notes);

@@ -19,14 +19,14 @@ public sealed record DealIdentity
     /// <param name="title">Its title.</param>
     /// <param name="cohort">What the class is called.</param>
     /// <param name="seed">What the draws were made from.</param>
-    /// <param name="settings">What it is for and how sets were chosen.</param>
+    /// <param name="purpose">What it is for.</param>
+    /// <param name="choice">How sets were chosen; empty where everyone gets the same.</param>
     /// <param name="exercises">In workbook order.</param>
-    public static DealIdentity Of(string lesson, string title, string cohort, ulong seed, DealSettings settings, IReadOnlyList<Exercise> exercises)
+    public static DealIdentity Of(string lesson, string title, string cohort, ulong seed, DealPurpose purpose, string choice, IReadOnlyList<Exercise> exercises)
     {
-        ArgumentNullException.ThrowIfNull(settings);
         ArgumentNullException.ThrowIfNull(exercises);
         var digest = new DealDigest();
-        digest.Add(lesson, title, cohort, seed, settings.Purpose, settings.Choice, exercises.Count);
+        digest.Add(lesson, title, cohort, seed, purpose, choice, exercises.Count);
         foreach (var exercise in exercises) digest.Add(exercise);
         return new(digest.Finish());
     }

@@ -59,14 +59,6 @@ public sealed class ExerciseLayout
     /// <summary>The bottom right cell of the scratch area.</summary>
     public CellAddress ScratchTo => new(Sheet, ScratchHeadingRow + ScratchRows, PracticeColumns.Note);
 
-    /// <summary>The places of a variant's givens with the values drawn.</summary>
-    public IEnumerable<DealtGiven> Deal(IReadOnlyDictionary<string, decimal> givens) => Givens.Select(place =>
-        new DealtGiven(Exercise.Id, place.Given.Id, place.DefinedName, place.Address, place.Tag, givens[place.Given.Id]));
-
-    /// <summary>The places of a variant's answers with what is expected there.</summary>
-    public IEnumerable<DealtAnswer> Expect(IReadOnlyDictionary<string, double> answers) => Answers.Select(place =>
-        new DealtAnswer(Exercise.Id, place.Part.Id, place.DefinedName, place.Address, place.Tag, answers[place.Part.Id]));
-
     /// <inheritdoc/>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Number} {Exercise.Id} on '{Sheet}'");
 

@@ -51,12 +51,12 @@ public sealed class PracticeLayout
         return new([.. exercises.Select((exercise, index) => new ExerciseLayout(exercise, index + 1))]);
     }
 
-    /// <summary>The layout of what one student was dealt; sheets, cells and numbers stay what they are for the class.</summary>
-    public PracticeLayout Of(DealtStudent student)
+    /// <summary>The layout of some of the exercises; sheets, cells and numbers stay what they are for the class.</summary>
+    /// <param name="exercises">Their ids.</param>
+    public PracticeLayout Only(IReadOnlySet<string> exercises)
     {
-        ArgumentNullException.ThrowIfNull(student);
-        var own = student.Answers.Select(answer => answer.Exercise).ToHashSet();
-        return own.Count == Exercises.Count ? this : new([.. Exercises.Where(layout => own.Contains(layout.Exercise.Id))]);
+        ArgumentNullException.ThrowIfNull(exercises);
+        return exercises.Count == Exercises.Count ? this : new([.. Exercises.Where(layout => exercises.Contains(layout.Exercise.Id))]);
     }
 
     /// <summary>A defined name that two givens or parts would share, or null: for checking content before it is laid out.</summary>
@@ -75,18 +75,4 @@ public sealed class PracticeLayout
     public ExerciseLayout Of(string exercise) =>
         Exercises.FirstOrDefault(layout => layout.Exercise.Id == exercise)
         ?? throw new KeyNotFoundException($"No exercise '{exercise}' in this layout.");
-
-    /// <summary>What to write down as dealt of a variant's givens, in order.</summary>
-    public IEnumerable<DealtGiven> GivensOf(Variant variant)
-    {
-        ArgumentNullException.ThrowIfNull(variant);
-        return Of(variant.Exercise.Id).Deal(variant.Givens);
-    }
-
-    /// <summary>What to write down as dealt of a variant's answers, in order.</summary>
-    public IEnumerable<DealtAnswer> AnswersOf(Variant variant)
-    {
-        ArgumentNullException.ThrowIfNull(variant);
-        return Of(variant.Exercise.Id).Expect(variant.Answers);
-    }
 }

@@ -32,7 +32,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
             var numbers = MathMl.Write(step.Key, Quantity);
             if (KeyValues.Number(step.Key, names) is { } come)
             {
-                worked[step.Id] = MathMlOperand.Quantity(step.NumberOf(come), step.Unit);
+                worked[step.Id] = MathMlOperand.Quantity(ResultText.Number(step, come), step.Unit);
                 numbers = MathMl.Write(step.Key, Quantity, worked[step.Id]);
                 names[step.Id] = CellValue.FromNumber(come);
             }

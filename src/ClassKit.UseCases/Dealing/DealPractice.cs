@@ -30,7 +30,7 @@ public static class DealPractice
         var settings = DealSettings.Usual with { Purpose = wish.Purpose, Choice = wish.Choice, Sets = spread?.Sets, Before = before };
         var planned = new DealtClass(set.Id, set.Title, roster.Cohort, wish.Seed, set.Marking, exercises, [])
         {
-            Identity = DealIdentity.Of(set.Id, set.Title, roster.Cohort, wish.Seed, settings, exercises),
+            Identity = DealIdentity.Of(set.Id, set.Title, roster.Cohort, wish.Seed, settings.Purpose, settings.Choice, exercises),
             Purpose = wish.Purpose,
         };
         if (request.Earlier.Refusal(planned, roster) is { } refusal) return new(null, [refusal]);

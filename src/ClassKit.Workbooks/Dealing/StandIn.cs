@@ -17,7 +17,7 @@ internal static class StandIn
     public static DealtStudent For(PracticeLayout layout)
     {
         var next = FirstValue;
-        var givens = layout.Exercises.SelectMany(exercise => exercise.Deal(exercise.Givens.ToDictionary(place => place.Given.Id, _ => next++))).ToList();
+        var givens = layout.Exercises.SelectMany(exercise => exercise.Givens.Select(place => place.Dealt(exercise.Exercise, next++))).ToList();
         return new(new(Id, Name), "", givens, []);
     }
 }

@@ -54,7 +54,7 @@ public sealed class DealIdentityTests
     public void A_code_with_one_wrong_sign_or_two_exchanged_is_none()
     {
         const string signs = "23456789ACDEFHJKMPRTWXY";
-        foreach (var code in Enumerable.Range(0, 200).Select(seed => DealIdentity.Of("l", "L", "C", (ulong)seed, DealSettings.Usual, []).Code))
+        foreach (var code in Enumerable.Range(0, 200).Select(seed => DealIdentity.Of("l", "L", "C", (ulong)seed, DealPurpose.Graded, "", []).Code))
         {
             Assert.True(DealCode.TryFind(code, out _));
             Assert.True(DealCode.TryFind($"Ada · about 5 minutes · deal {code}", out var found) && found == code);

@@ -33,7 +33,10 @@ public static class ResultText
             : shown.ToString("G6", CultureInfo.InvariantCulture).Replace('-', '\u2212');
     }
 
-    /// <summary>The value that <see cref="Number"/> prints, in the cell's own scale: what a reader of the answer key goes on with.</summary>
+    /// <summary>A step's number as people read it, without its unit. No tolerance says how exactly a step is meant, so it is shown to a thousandth of itself.</summary>
+    internal static string Number(WorkingStep step, double value) => Number(new Part(step.Id, step.What, step.Key, step.Unit, Tolerance.Relative(0.001), 1, false, []), value);
+
+    /// <summary>The value that <see cref="Number(Part, double)"/> prints, in the cell's own scale: what a reader of the answer key goes on with.</summary>
     public static double Rounded(Part part, double value)
     {
         ArgumentNullException.ThrowIfNull(part);
