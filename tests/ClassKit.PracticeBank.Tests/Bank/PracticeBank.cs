@@ -1,5 +1,4 @@
 using ClassKit.CellFormulas;
-using ClassKit.Content;
 using ClassKit.Exercises;
 
 namespace ClassKit.PracticeBank.Tests;
@@ -9,8 +8,7 @@ internal static class PracticeBank
 {
     public static string Folder { get; } = Repository.PathOf("lessons", "practice");
 
-    public static IReadOnlyList<Exercise> Exercises { get; } =
-        [.. Directory.EnumerateFiles(Folder, "*.md", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(Read).OfType<Exercise>()];
+    public static IReadOnlyList<Exercise> Exercises { get; } = ShippedExercises.Below(Folder);
 
     public static TheoryData<string> Ids => [.. Exercises.Select(exercise => exercise.Id)];
 
@@ -30,8 +28,4 @@ internal static class PracticeBank
         }
         return answers;
     }
-
-    private static Exercise? Read(string path) => File.ReadLines(path).Take(20).Any(line => line.StartsWith("skill:", StringComparison.Ordinal))
-        ? ExerciseReader.Read(path) is { Succeeded: true } reading ? reading.Model : throw new InvalidOperationException($"{path} cannot be read: run classkit check on it.")
-        : null;
 }

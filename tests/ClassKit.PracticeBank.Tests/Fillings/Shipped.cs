@@ -1,4 +1,3 @@
-using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Workbooks;
@@ -11,10 +10,7 @@ internal static class Shipped
     public static MarkingScheme Marking { get; } = new("marks", "Marks", 0.4m, 1, 0, 0.6m) { RoundingSlipShare = 0.6m };
 
     public static IReadOnlyList<Exercise> Exercises { get; } =
-    [
-        .. Directory.EnumerateFiles(Path.Combine(PracticeBank.Folder, "..", "one-tin-three-lifts", "exercises"), "*.md").Order(StringComparer.Ordinal).Select(path => ExerciseReader.Read(path).Model!),
-        .. PracticeBank.Exercises,
-    ];
+        [.. ShippedExercises.Below(Repository.PathOf("lessons", "one-tin-three-lifts", "exercises")), .. PracticeBank.Exercises];
 
     /// <summary>Seats of several deals: the class, the student and the workbook as it was dealt.</summary>
     public static IReadOnlyList<Seat> Seats { get; } = [.. ((ulong[])[3, 41]).SelectMany(Deal)];

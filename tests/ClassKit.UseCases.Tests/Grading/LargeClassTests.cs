@@ -36,12 +36,7 @@ public sealed class LargeClassTests
         foreach (var sheet in student.Answers.GroupBy(answer => answer.Address.Sheet).Select((answers, at) => (Part: $"xl/worksheets/sheet{at + 2}.xml", Cells: answers.Select(answer => answer.Address.Cell))))
         {
             parts = parts.Change(sheet.Part, xml => sheet.Cells.Aggregate(xml, (text, cell) =>
-            {
-                var from = text.IndexOf($"<x:c r=\"{cell}\"", StringComparison.Ordinal);
-                var open = text.IndexOf('>', from);
-                var to = text[open - 1] == '/' ? open + 1 : text.IndexOf("</x:c>", from, StringComparison.Ordinal) + 6;
-                return text[..from] + $"<x:c r=\"{cell}\"><x:f>1+0*LEN(\"{student.Student.Id} {cell} {new string('x', 8_000)}\")</x:f><x:v>1</x:v></x:c>" + text[to..];
-            }));
+                CellXml.Put(text, cell, $"><x:f>1+0*LEN(\"{student.Student.Id} {cell} {new string('x', 8_000)}\")</x:f><x:v>1</x:v>", "x:")));
         }
 
         return parts.Pack(CompressionLevel.Fastest);

@@ -29,7 +29,7 @@ public sealed class CellLimitTests
         Assert.NotEmpty(what);
         foreach (var cell in Sheets.AnswerCells)
         {
-            var workbook = Sheets.Parts.Change(Sheets.Sheet, xml => With(xml, cell, content)).Pack();
+            var workbook = Sheets.Parts.Change(Sheets.Sheet, xml => CellXml.Put(xml, cell, content)).Pack();
             var answers = Grade(workbook).Answers;
             var place = SmallClass.Ada.Answers.ToList().FindIndex(answer => answer.Address.Sheet == Sheets.Name && answer.Address.Cell == cell);
 
@@ -69,12 +69,4 @@ public sealed class CellLimitTests
     }
 
     private static string Formula(string formula) => string.Create(CultureInfo.InvariantCulture, $"><f>{formula}</f><v>1</v>");
-
-    private static string With(string xml, string cell, string content)
-    {
-        var from = xml.IndexOf($"<c r=\"{cell}\"", StringComparison.Ordinal);
-        var open = xml.IndexOf('>', from);
-        var to = xml[open - 1] == '/' ? open + 1 : xml.IndexOf("</c>", from, StringComparison.Ordinal) + 4;
-        return xml[..from] + $"<c r=\"{cell}\"{content}</c>" + xml[to..];
-    }
 }

@@ -27,17 +27,8 @@ internal static class Sheets
     public static byte[] Answered(string formula, string rows = "") => AnsweredParts(formula, rows).Pack();
 
     public static Parts AnsweredParts(string formula, string rows = "") => Parts.Change(Sheet, xml =>
-    {
-        foreach (var cell in AnswerCells)
-        {
-            var from = xml.IndexOf($"<c r=\"{cell}\"", StringComparison.Ordinal);
-            var open = xml.IndexOf('>', from);
-            var to = xml[open - 1] == '/' ? open + 1 : xml.IndexOf("</c>", from, StringComparison.Ordinal) + 4;
-            xml = xml[..from] + $"<c r=\"{cell}\"><f>{System.Security.SecurityElement.Escape(formula)}</f></c>" + xml[to..];
-        }
-
-        return xml.Replace("</sheetData>", rows + "</sheetData>", StringComparison.Ordinal);
-    });
+        AnswerCells.Aggregate(xml, (text, cell) => CellXml.Put(text, cell, $"><f>{System.Security.SecurityElement.Escape(formula)}</f>"))
+            .Replace("</sheetData>", rows + "</sheetData>", StringComparison.Ordinal));
 
     /// <summary>Rows of cells, far below the exercise.</summary>
     public static string Rows(int rows, int columns, Func<int, int, string> cell, int first = 1000) => string.Concat(Enumerable.Range(first, rows).Select(row =>
