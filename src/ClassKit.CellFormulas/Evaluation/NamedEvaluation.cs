@@ -12,10 +12,12 @@ public static class NamedEvaluation
     {
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(names);
-        var interpreter = new NamedInterpreter(names);
-        var value = interpreter.Compute(formula);
-        if (interpreter.Halted) return new(interpreter.Status, CellValue.Blank, interpreter.Reason, []);
+        var run = new Run(EvaluationLimits.Default, DateSystem.From1900);
+        var interpreter = new Interpreter(run, new NoCells(run), new GivenNames(run, names));
+        run.Meter.Reset(long.MaxValue);
+        var value = run.Within(() => interpreter.Operand(formula.Root), CellError.Value);
+        if (run.Halted) return new(run.Status, CellValue.Blank, run.Reason, []);
         var cell = CellResult.Of(value);
-        return new(EvaluationStatus.Computed, cell, cell.IsError ? interpreter.Reason : null, []);
+        return new(EvaluationStatus.Computed, cell, cell.IsError ? run.Reason : null, []);
     }
 }

@@ -34,6 +34,9 @@ internal sealed class PreparedWorkbook
 
     public SheetIndex[] Sheets { get; }
 
+    /// <summary>A cell as messages name it.</summary>
+    public string Show(CellKey key) => new CellAddress(Workbook.Sheets[key.Sheet].Name, key.Row, key.Column).ToString();
+
     public int FindSheet(string name) => _sheets.GetValueOrDefault(name, -1);
 
     /// <summary>A table by its name, or the one that a cell lies in; null if there is none.</summary>

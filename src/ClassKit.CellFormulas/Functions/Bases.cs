@@ -114,7 +114,7 @@ internal static class Bases
     {
         var number = call.Integer(0);
         var form = call.IsMissing(1) ? 0 : call.Any(1) is { Kind: CellValueKind.Logical } classic ? (classic.Logical ? 0 : 4) : call.Integer(1);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (number is < 0 or > 3999 || form is < 0 or > 4) return CellError.Value;
         int[] values = [1000, 500, 100, 50, 10, 5, 1];
         const string Signs = "MDCLXVI";

@@ -22,7 +22,7 @@ internal static class CashFlows
         var flows = new List<double>();
         call.AddNumbers(0, flows);
         var guess = call.Number(1, 0.1);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         return Rate(call, [.. flows.Select((flow, at) => (flow, (double)at))], guess);
     }
 
@@ -45,7 +45,7 @@ internal static class CashFlows
         var flows = new List<double>();
         call.AddNumbers(0, flows);
         var (paid, earned) = (call.Number(1), call.Number(2));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (!flows.Exists(flow => flow < 0) || flows.Count < 2 || paid <= -1 || earned <= -1) return CellError.DivideByZero;
         call.Meter.Spend(2L * flows.Count);
         var gains = Worth([.. flows.Select((flow, at) => (Math.Max(0, flow), (double)at))], earned);

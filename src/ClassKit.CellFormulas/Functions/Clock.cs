@@ -13,5 +13,5 @@ internal static class Clock
     ];
 
     private static FunctionRow Of(string name, int least, int most, string parameters) => new(
-        name, least, most, parameters, call => call.Interpreter.Halt(EvaluationStatus.Volatile, $"{name} gives another value each time"), FunctionTraits.Volatile | FunctionTraits.Lazy);
+        name, least, most, parameters, call => call.Run.Halt(EvaluationStatus.Volatile, $"{name} gives another value each time"), FunctionTraits.Volatile | FunctionTraits.Lazy);
 }

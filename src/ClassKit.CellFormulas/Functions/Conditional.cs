@@ -55,7 +55,7 @@ internal static class Conditional
             };
         }
 
-        return Join(call, call.Interpreter.Array(new Reference(taken)), conditions, join);
+        return Join(call, call.Rectangles.Array(taken), conditions, join);
     }
 
     /// <summary>SUMIFS and its kin: the numbers first, then ranges of the same size with their criteria.</summary>
@@ -63,7 +63,7 @@ internal static class Conditional
     {
         if (call.Area(0) is not { } area) return CellError.Value;
         if (Conditions(call, 1) is not { } conditions) return call.Fail(CellError.Value);
-        var taken = call.Interpreter.Array(new Reference(area));
+        var taken = call.Rectangles.Array(area);
         if (taken.Rows != conditions[0].Range.Rows || taken.Columns != conditions[0].Range.Columns) return CellError.Value;
         return Join(call, taken, conditions, join);
     }
@@ -92,7 +92,7 @@ internal static class Conditional
         for (var at = first; at < call.Count && conditions.Count < most; at += 2)
         {
             if (at + 1 >= call.Count || call.Area(at) is not { } area) return null;
-            var range = call.Interpreter.Array(new Reference(area));
+            var range = call.Rectangles.Array(area);
             if (conditions.Count > 0 && (range.Rows != conditions[0].Range.Rows || range.Columns != conditions[0].Range.Columns)) return null;
             conditions.Add((range, Criterion.Of(call.Any(at + 1))));
         }

@@ -54,7 +54,7 @@ internal static class Databases
         var column = call.IsMissing(1) && fieldMayMiss ? -1 : Column(call, table, call.Scalar(1));
         if (call.Failed) return null;
         var rows = Conditions(call, table, criteria);
-        if (call.Interpreter.TooLarge((long)table.StoredRows * Math.Max(1, rows.Count))) return null;
+        if (call.Run.TooLarge((long)table.StoredRows * Math.Max(1, rows.Count))) return null;
         var cells = new List<CellValue>();
         for (var row = 1; row < table.Rows && row < Math.Max(2, table.StoredRows); row++)
         {
@@ -96,7 +96,7 @@ internal static class Databases
             {
                 if (criteria[row, column] is not { IsBlank: false } asked) continue;
                 if (Head(call, criteria, column) is { Length: > 0 } head && Named(call, table, head) is var at and >= 0) conditions.Add((at, Criterion.OfDatabase(asked)));
-                else call.Interpreter.Unsupported("a criterion that is a formula over the rows of a table is not evaluated");
+                else call.Run.Unsupported("a criterion that is a formula over the rows of a table is not evaluated");
             }
 
             rows.Add(conditions);

@@ -33,8 +33,8 @@ internal static class Dates
     private static FormulaValue Date(Call call)
     {
         var (year, month, day) = (Numbers.Truncate(call.Number(0)), Numbers.Truncate(call.Number(1)), Numbers.Truncate(call.Number(2)));
-        if (call.Failed) return false;
-        if (year >= 0 && year < (call.Interpreter.Dates == DateSystem.From1899 ? 100 : 1900)) year += 1900;
+        if (call.Failed) return call.Failure;
+        if (year >= 0 && year < (call.Run.Dates == DateSystem.From1899 ? 100 : 1900)) year += 1900;
         if (Math.Abs(month) > 120_000 || Math.Abs(day) > 4_000_000) return CellError.Number;
         return FirstOfMonth(call, year, month) is { } first && first + day - 1 is var serial && InRange(call, serial) ? serial : CellError.Number;
     }
@@ -44,10 +44,10 @@ internal static class Dates
         var months = year * 12 + month - 1;
         var wholeYear = Math.Floor(months / 12);
         if (wholeYear is < 1 or > 10_000) return null;
-        return wholeYear == 10_000 ? Serial.End : Serial.Of(new((int)wholeYear, (int)(months - wholeYear * 12) + 1, 1), call.Interpreter.Dates);
+        return wholeYear == 10_000 ? Serial.End : Serial.Of(new((int)wholeYear, (int)(months - wholeYear * 12) + 1, 1), call.Run.Dates);
     }
 
-    private static bool InRange(Call call, double serial) => Serial.TryDate(serial, call.Interpreter.Dates, out _, out _, out _);
+    private static bool InRange(Call call, double serial) => Serial.TryDate(serial, call.Run.Dates, out _, out _, out _);
 
     private static FormulaValue Time(Call call)
     {
@@ -58,7 +58,7 @@ internal static class Dates
     }
 
     private static FormulaValue Of(Call call, Func<int, int, int, int> part) =>
-        Serial.TryDate(call.Number(0), call.Interpreter.Dates, out var year, out var month, out var day) ? part(year, month, day) : CellError.Number;
+        Serial.TryDate(call.Number(0), call.Run.Dates, out var year, out var month, out var day) ? part(year, month, day) : CellError.Number;
 
     /// <summary>Whole seconds of the day, so that 59.9996 seconds do not show as 59.</summary>
     private static FormulaValue OfTime(Call call, Func<double, double> part)
@@ -71,7 +71,7 @@ internal static class Dates
     private static FormulaValue Months(Call call, bool toEnd)
     {
         var (serial, months) = (call.Number(0), Numbers.Truncate(call.Number(1)));
-        if (Math.Abs(months) > 120_000 || !Serial.TryDate(serial, call.Interpreter.Dates, out var year, out var month, out var day)) return CellError.Number;
+        if (Math.Abs(months) > 120_000 || !Serial.TryDate(serial, call.Run.Dates, out var year, out var month, out var day)) return CellError.Number;
         if (FirstOfMonth(call, year, month + months) is not { } first || FirstOfMonth(call, year, month + months + 1) is not { } next) return CellError.Number;
         var result = toEnd ? next - 1 : Math.Min(first + day - 1, next - 1);
         return InRange(call, result) ? result : CellError.Number;
@@ -80,9 +80,9 @@ internal static class Dates
     private static FormulaValue Weekday(Call call)
     {
         var (serial, type) = (call.Number(0), call.IsAbsent(1) ? 1 : call.Integer(1));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (!InRange(call, serial)) return CellError.Number;
-        var day = Serial.Weekday(serial, call.Interpreter.Dates);
+        var day = Serial.Weekday(serial, call.Run.Dates);
         return type switch
         {
             1 => day + 1,
@@ -97,12 +97,12 @@ internal static class Dates
     private static FormulaValue WeekNumber(Call call)
     {
         var (serial, type) = (call.Number(0), call.Integer(1, 1));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (type == 21) return IsoWeek(call, serial);
         int? firstDay = type switch { 1 or 17 => 0, 2 or 11 => 1, >= 12 and <= 16 => type - 10, _ => null };
-        if (firstDay is not { } first || !Serial.TryDate(serial, call.Interpreter.Dates, out var year, out _, out _)) return CellError.Number;
+        if (firstDay is not { } first || !Serial.TryDate(serial, call.Run.Dates, out var year, out _, out _)) return CellError.Number;
         var newYear = FirstOfMonth(call, year, 1)!.Value;
-        var offset = (Serial.Weekday(newYear, call.Interpreter.Dates) - first + 7) % 7;
+        var offset = (Serial.Weekday(newYear, call.Run.Dates) - first + 7) % 7;
         return Math.Floor((Math.Floor(serial) - newYear + offset) / 7) + 1;
     }
 
@@ -110,30 +110,30 @@ internal static class Dates
     private static FormulaValue IsoWeek(Call call, double serial)
     {
         if (!InRange(call, serial)) return CellError.Number;
-        var thursday = Math.Floor(serial) - (Serial.Weekday(serial, call.Interpreter.Dates) + 6) % 7 + 3;
-        if (!Serial.TryDate(thursday, call.Interpreter.Dates, out var year, out _, out _)) return CellError.Number;
+        var thursday = Math.Floor(serial) - (Serial.Weekday(serial, call.Run.Dates) + 6) % 7 + 3;
+        if (!Serial.TryDate(thursday, call.Run.Dates, out var year, out _, out _)) return CellError.Number;
         return Math.Floor((thursday - FirstOfMonth(call, year, 1)!.Value) / 7) + 1;
     }
 
     private static FormulaValue DateValue(Call call)
     {
         var text = call.Text(0);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (!DateText.TryParse(text.AsSpan().Trim(), out var serial) || serial < 1) return CellError.Value;
-        return Serial.InSystem(Math.Floor(serial), call.Interpreter.Dates);
+        return Serial.InSystem(Math.Floor(serial), call.Run.Dates);
     }
 
     private static FormulaValue TimeValue(Call call)
     {
         var text = call.Text(0);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         return DateText.TryParse(text.AsSpan().Trim(), out var serial) ? serial - Math.Floor(serial) : CellError.Value;
     }
 
     /// <summary>Days between dates in a year of twelve months of 30 days, the US way unless the European one is asked for.</summary>
     private static FormulaValue Days360(Call call)
     {
-        var system = call.Interpreter.Dates;
+        var system = call.Run.Dates;
         var (start, end, european) = (call.Number(0), call.Number(1), call.Logical(2, false));
         if (!Serial.TryDate(start, system, out var y1, out var m1, out var d1) || !Serial.TryDate(end, system, out var y2, out var m2, out var d2)) return CellError.Number;
         if (european)

@@ -18,7 +18,7 @@ internal static class Depreciation
     private static FormulaValue SumOfYears(Call call)
     {
         var (cost, salvage, life, period) = (call.Number(0), call.Number(1), call.Number(2), call.Number(3));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         return life <= 0 || period < 1 || period > life ? CellError.Number : (cost - salvage) * (life - period + 1) * 2 / (life * (life + 1));
     }
 
@@ -26,7 +26,7 @@ internal static class Depreciation
     private static FormulaValue Declining(Call call)
     {
         var (cost, salvage, life, period, months) = (call.Number(0), call.Number(1), Numbers.Truncate(call.Number(2)), Numbers.Truncate(call.Number(3)), Numbers.Truncate(call.Number(4, 12)));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (cost < 0 || salvage < 0 || life < 1 || period < 1 || months is < 1 or > 12 || period > life + (months < 12 ? 1 : 0) || life > MostPeriods) return CellError.Number;
         if (cost == 0) return 0;
         var rate = Numbers.Round(1 - Math.Pow(salvage / cost, 1 / life), 3);
@@ -46,7 +46,7 @@ internal static class Depreciation
     private static FormulaValue DoublyDeclining(Call call)
     {
         var (cost, salvage, life, period, factor) = (call.Number(0), call.Number(1), call.Number(2), call.Number(3), call.Number(4, 2));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (cost < 0 || salvage < 0 || life <= 0 || period < 1 || period > life || factor <= 0) return CellError.Number;
         var rate = Math.Min(1, factor / life);
         var before = cost * Math.Pow(1 - rate, period - 1);

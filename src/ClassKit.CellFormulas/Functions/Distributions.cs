@@ -47,7 +47,7 @@ internal static class Distributions
         var numbers = new List<double>();
         call.AddNumbers(0, numbers);
         var share = call.Number(1);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (share is < 0 or >= 1 || numbers.Count == 0) return CellError.Number;
         call.Sort(numbers);
         var cut = (int)Numbers.Floor(numbers.Count * share / 2);
@@ -61,7 +61,7 @@ internal static class Distributions
         call.AddNumbers(0, numbers);
         var bounds = new List<double>();
         call.AddNumbers(1, bounds);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         call.Meter.TakeForSorting(bounds.Count);
         call.Meter.TakeForSorting(numbers.Count);
         var places = Enumerable.Range(0, bounds.Count).OrderBy(at => bounds[at]).ToList();
@@ -87,7 +87,7 @@ internal static class Distributions
     {
         var counts = new Dictionary<double, int>();
         foreach (var number in call.NumbersFrom(0)) counts[number] = counts.GetValueOrDefault(number) + 1;
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         var most = counts.Count == 0 ? 0 : counts.Values.Max();
         if (most < 2) return CellError.NotAvailable;
         var modes = counts.Where(count => count.Value == most).Select(count => count.Key).ToList();

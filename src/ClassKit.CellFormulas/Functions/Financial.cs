@@ -50,7 +50,7 @@ internal static class Financial
         var (periods, payment, present, future) = (call.Number(0), call.Number(1), call.Number(2), call.Number(3, 0));
         var (due, guess) = (Due(call, 4), call.Number(5, 0.1));
         if (call.Failed || periods <= 0 || guess <= -1) return CellError.Number;
-        call.Interpreter.Spend(RootFinding.Cost);
+        call.Meter.Spend(RootFinding.Cost);
         var scale = Math.Abs(present) + Math.Abs(payment) * periods + Math.Abs(future);
         var rate = RootFinding.Newton(Balance, guess);
         if (!(Math.Abs(Balance(rate)) <= scale * 1e-9) || rate <= -1) rate = RootFinding.Halving(Balance);

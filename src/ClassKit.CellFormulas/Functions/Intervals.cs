@@ -17,7 +17,7 @@ internal static class Intervals
     {
         if (CalendarDay.Of(call, 0) is not { } start || CalendarDay.Of(call, 1) is not { } end) return CellError.Number;
         var unit = call.Text(2).ToUpperInvariant();
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (start.Serial > end.Serial) return CellError.Number;
         var months = (end.Year - start.Year) * 12 + end.Month - start.Month - (end.Day < start.Day ? 1 : 0);
         return unit switch
@@ -47,7 +47,7 @@ internal static class Intervals
     private static FormulaValue YearFraction(Call call)
     {
         var (first, second, basis) = (CalendarDay.Of(call, 0), CalendarDay.Of(call, 1), call.Integer(2, 0));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (first is not { } start || second is not { } end || basis is < 0 or > 4) return CellError.Number;
         if (start.Serial > end.Serial) (start, end) = (end, start);
         var days = end.Serial - start.Serial;

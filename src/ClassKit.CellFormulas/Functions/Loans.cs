@@ -26,7 +26,7 @@ internal static class Loans
     {
         var (rate, period, periods) = (call.Number(0), call.Number(1), call.Number(2));
         var (present, future, due) = (call.Number(3), call.Number(4, 0), Financial.Due(call, 5));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (period < 1 || period > periods) return CellError.Number;
         var payment = Financial.Payment(rate, periods, present, future, due).Scalar;
         return payment.IsError ? payment : part(Interest(rate, period, payment.Number, present, due), payment.Number);
@@ -44,7 +44,7 @@ internal static class Loans
     {
         var (rate, periods, present) = (call.Number(0), call.Number(1), call.Number(2));
         var (first, last, due) = (call.Integer(3), call.Integer(4), call.Number(5));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (rate <= 0 || periods <= 0 || present <= 0 || first < 1 || last < first || last > periods || due is not (0 or 1) || last > MostPeriods) return CellError.Number;
         call.Meter.Spend(2L * (last - first));
         var payment = Financial.Payment(rate, periods, present, 0, due).Scalar;

@@ -25,7 +25,7 @@ internal static class Logic
     private static FormulaValue If(Call call)
     {
         var condition = call.Logical(0);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (condition) return call.Count > 1 ? Branch(call, 1) : true;
         return call.Count > 2 ? Branch(call, 2) : false;
     }
@@ -37,7 +37,7 @@ internal static class Logic
         for (var at = 0; at < call.Count; at += 2)
         {
             var holds = call.Logical(at);
-            if (call.Failed) return false;
+            if (call.Failed) return call.Failure;
             if (holds) return Branch(call, at + 1);
         }
 
@@ -56,14 +56,14 @@ internal static class Logic
             if (Operators.Compare(subject, candidate) == 0) return Branch(call, at + 1);
         }
 
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         return at < call.Count ? Branch(call, at) : CellError.NotAvailable;
     }
 
     private static FormulaValue Choose(Call call)
     {
         var which = call.Integer(0);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         return which < 1 || which >= call.Count ? CellError.Value : Branch(call, which);
     }
 

@@ -25,7 +25,7 @@ internal static class Lookup
         var table = call.Array(1);
         var index = Numbers.Truncate(call.Number(2));
         var sorted = call.IsAbsent(3) || call.Logical(3);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (index < 1) return CellError.Value;
         if (index > (byColumn ? table.Columns : table.Rows)) return CellError.Reference;
         var keys = byColumn ? Vector.Column(table, 0) : Vector.Row(table, 0);
@@ -39,7 +39,7 @@ internal static class Lookup
     {
         var wanted = Wanted(call);
         var table = call.Array(1);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         var byColumn = table.Rows >= table.Columns;
         var keys = byColumn ? Vector.Column(table, 0) : Vector.Row(table, 0);
         var results = byColumn ? Vector.Column(table, table.Columns - 1) : Vector.Row(table, table.Rows - 1);
@@ -58,7 +58,7 @@ internal static class Lookup
         var wanted = Wanted(call);
         if (Vector.Of(call.Array(1)) is not { } keys) return CellError.NotAvailable;
         var type = call.IsAbsent(2) ? 1 : call.Number(2);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         var at = type == 0 ? keys.Exact(wanted, call.Meter, wildcards: true) : type < 0 ? keys.Descending(wanted) : keys.Ascending(wanted);
         return at < 0 ? CellError.NotAvailable : at + 1;
     }
@@ -76,10 +76,10 @@ internal static class Lookup
         var wanted = Wanted(call);
         if (Vector.Of(call.Array(1)) is not { } keys) return CellError.Value;
         var results = call.Array(2);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if ((keys.IsColumn ? results.Rows : results.Columns) != keys.Length) return CellError.Value;
         var at = Find(call, keys, wanted, call.Integer(4, 0), call.Integer(5, 1));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (at < 0) return call.IsMissing(3) ? CellError.NotAvailable : call.Value(3);
         return keys.IsColumn ? Slice(call.Meter, results, at, row: true) : Slice(call.Meter, results, at, row: false);
     }

@@ -22,10 +22,10 @@ internal static class Matrices
     private static FormulaValue Product(Call call)
     {
         var (left, right) = (Numbers(call, 0), Numbers(call, 1));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (left!.GetLength(1) != right!.GetLength(0)) return CellError.Value;
         var inner = left.GetLength(1);
-        if (call.Interpreter.TooLarge((long)left.GetLength(0) * right.GetLength(1) * inner)) return CellError.Value;
+        if (call.Run.TooLarge((long)left.GetLength(0) * right.GetLength(1) * inner)) return CellError.Value;
         return Reshaping.Build(call, left.GetLength(0), right.GetLength(1), (row, column) =>
         {
             var sum = 0.0;
@@ -105,7 +105,7 @@ internal static class Matrices
     private static double[,]? Numbers(Call call, int at)
     {
         var array = call.Array(at);
-        if (call.Failed || call.Interpreter.TooLarge(array.Count)) return null;
+        if (call.Failed || call.Run.TooLarge(array.Count)) return null;
         var numbers = new double[array.Rows, array.Columns];
         for (var row = 0; row < array.Rows; row++)
         {
@@ -123,9 +123,9 @@ internal static class Matrices
     private static FormulaValue Pairs(Call call, Func<double, double, double> term)
     {
         var (xs, ys) = (call.Array(0), call.Array(1));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (xs.Count != ys.Count) return CellError.NotAvailable;
-        if (call.Interpreter.TooLarge(Math.Min(xs.Count, Math.Max((long)xs.StoredRows * xs.Columns, (long)ys.StoredRows * ys.Columns)))) return false;
+        if (call.Run.TooLarge(Math.Min(xs.Count, Math.Max((long)xs.StoredRows * xs.Columns, (long)ys.StoredRows * ys.Columns)))) return false;
         var terms = new List<double>();
         for (var at = 0L; at < xs.Count && at < Math.Max((long)xs.StoredRows * xs.Columns, (long)ys.StoredRows * ys.Columns); at++)
         {

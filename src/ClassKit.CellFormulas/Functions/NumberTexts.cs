@@ -29,7 +29,7 @@ internal static class NumberTexts
     private static FormulaValue NumberValue(Call call)
     {
         var (text, point, group) = (call.Text(0), call.Text(1, "."), call.Text(2, ","));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (point.Length == 0 || (group.Length == 0 && !call.IsMissing(2))) return CellError.Value;
         var (pointSign, groupSign) = (point[0], group[0]);
         if (pointSign == groupSign) return CellError.Value;
@@ -54,20 +54,20 @@ internal static class NumberTexts
     private static FormulaValue Text(Call call)
     {
         var (value, code) = (call.Scalar(0), call.Text(1));
-        call.Interpreter.Spend(CostOfFormat + code.Length);
-        if (call.Interpreter.Halted) return false;
-        if (call.Failed) return false;
-        if (NumberFormat.Parse(code) is not { } format) return call.Interpreter.Unsupported($"the number format {code} is not evaluated");
+        call.Meter.Spend(CostOfFormat + code.Length);
+        if (call.Run.Halted) return false;
+        if (call.Failed) return call.Failure;
+        if (NumberFormat.Parse(code) is not { } format) return call.Run.Unsupported($"the number format {code} is not evaluated");
         if (value.Kind == CellValueKind.Logical) return format.Show(value.ToString());
         if (value.IsText && !NumberText.TryParse(value.Text, out _)) return format.Show(value.Text);
         Coercion.TryNumber(value, call.Meter, out var number, out _);
-        return format.Show(number, call.Interpreter.Dates) is { } text ? text : CellError.Value;
+        return format.Show(number, call.Run.Dates) is { } text ? text : CellError.Value;
     }
 
     private static FormulaValue Fixed(Call call)
     {
         var (number, places, plain) = (call.Number(0), call.Integer(1, 2), call.Logical(2, false));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (places > 127) return CellError.Value;
         var rounded = Numbers.Round(number, places);
         return (rounded < 0 ? "-" : "") + Digits(rounded, places, plain);
@@ -76,7 +76,7 @@ internal static class NumberTexts
     private static FormulaValue Dollar(Call call)
     {
         var (number, places) = (call.Number(0), call.Integer(1, 2));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (places > 127) return CellError.Value;
         var rounded = Numbers.Round(number, places);
         var text = "$" + Digits(rounded, places, plain: false);

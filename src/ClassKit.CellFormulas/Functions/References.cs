@@ -31,7 +31,7 @@ internal static class References
         var source = call.Value(0);
         if (source.IsError) return source;
         var (row, column, which) = (Numbers.Truncate(call.Number(1)), Numbers.Truncate(call.Number(2, 0)), Numbers.Truncate(call.Number(3, 1)));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (row < 0 || column < 0) return CellError.Value;
         if (which < 1 || which > (source.Reference?.Areas.Length ?? 1)) return CellError.Reference;
         var area = source.Reference?.Areas[(int)which - 1];
@@ -75,11 +75,11 @@ internal static class References
     /// <summary>The first row or column of a reference, all of them in an array formula; without an argument, of the formula's own cell.</summary>
     private static FormulaValue Position(Call call, bool byRow)
     {
-        if (call.IsMissing(0)) return call.Interpreter.Place is var (row, column) ? byRow ? row : column : CellError.Value;
+        if (call.IsMissing(0)) return call.Cells.Place is var (row, column) ? byRow ? row : column : CellError.Value;
         if (call.Area(0) is not { } area) return CellError.Value;
         var (first, count) = byRow ? (area.Top, area.Rows) : (area.Left, area.Columns);
-        if (count == 1 || !call.Interpreter.WantsArrays) return first;
-        if (call.Interpreter.TooLarge(count)) return CellError.Value;
+        if (count == 1 || !call.WantsArrays) return first;
+        if (call.Run.TooLarge(count)) return CellError.Value;
         var positions = byRow ? new ArrayValue(call.Meter, count, 1) : new ArrayValue(call.Meter, 1, count);
         for (var i = 0; i < count; i++)
         {
@@ -103,7 +103,7 @@ internal static class References
         if (call.Area(0) is not { } area) return CellError.Value;
         var (rows, columns) = (Numbers.Truncate(call.Number(1)), Numbers.Truncate(call.Number(2)));
         var (height, width) = (Numbers.Truncate(call.Number(3, area.Rows)), Numbers.Truncate(call.Number(4, area.Columns)));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (height == 0 || width == 0) return CellError.Reference;
         var (top, left) = (area.Top + rows, area.Left + columns);
         if (height < 0) (top, height) = (top + height + 1, -height);
@@ -117,12 +117,12 @@ internal static class References
     {
         var text = call.Text(0);
         var letters = call.Logical(1, true);
-        if (call.Failed) return false;
-        if (!letters) return call.Interpreter.Unsupported("INDIRECT with references in the style R1C1 is not evaluated");
+        if (call.Failed) return call.Failure;
+        if (!letters) return call.Run.Unsupported("INDIRECT with references in the style R1C1 is not evaluated");
         call.Meter.Spend(CostOfReading + text.Length);
         var parse = CellFormula.Parse(text.Trim());
         if (parse.Formula?.Root is not (ReferenceNode or NameNode or TableNode or BinaryNode or UnsupportedNode)) return CellError.Reference;
-        var value = call.Interpreter.Evaluate(parse.Formula.Root);
+        var value = call.Evaluate(parse.Formula.Root);
         return value.Reference is null ? CellError.Reference : value;
     }
 
@@ -132,7 +132,7 @@ internal static class References
         if (kind is >= 5 and <= 8) kind -= 4; // not in the standard, and accepted by programs
         var letters = call.Logical(3, true);
         var sheet = call.Text(4, "");
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (row is < 1 or > CellAddress.LastRow || column is < 1 or > CellAddress.LastColumn || kind is < 1 or > 4) return CellError.Value;
         var (rowFixed, columnFixed) = (kind is 1 or 2, kind is 1 or 3);
         var cell = letters ? new Corner(row, rowFixed, column, columnFixed).ToString() : R1C1('R', row, rowFixed) + R1C1('C', column, columnFixed);
@@ -149,7 +149,7 @@ internal static class References
     private static FormulaValue Transpose(Call call)
     {
         var array = call.Array(0);
-        if (call.Interpreter.TooLarge(array.Count)) return CellError.Value;
+        if (call.Run.TooLarge(array.Count)) return CellError.Value;
         var turned = new ArrayValue(call.Meter, array.Columns, array.Rows);
         for (var row = 0; row < array.Rows; row++)
         {

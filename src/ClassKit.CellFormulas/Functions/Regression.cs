@@ -34,7 +34,7 @@ internal static class Regression
         if (x.Count != y.Count) return CellError.NotAvailable;
         var (xs, ys) = (new List<double>(), new List<double>());
         var stored = Math.Min((long)x.StoredRows * x.Columns, (long)y.StoredRows * y.Columns);
-        if (call.Interpreter.TooLarge(stored)) return CellError.Value;
+        if (call.Run.TooLarge(stored)) return CellError.Value;
         for (var at = 0L; at < stored; at++)
         {
             var (a, b) = (x.At(at), y.At(at));

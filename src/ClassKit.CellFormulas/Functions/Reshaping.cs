@@ -25,9 +25,9 @@ internal static class Reshaping
     /// <summary>An array whose elements a function of their place gives; null if it is too large.</summary>
     public static FormulaValue Build(Call call, long rows, long columns, Func<int, int, CellValue> element)
     {
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (rows < 1 || columns < 1) return CellError.Value;
-        if (rows > CellAddress.LastRow || columns > CellAddress.LastColumn || call.Interpreter.TooLarge(rows * columns)) return call.Interpreter.Unsupported("an array larger than a sheet");
+        if (rows > CellAddress.LastRow || columns > CellAddress.LastColumn || call.Run.TooLarge(rows * columns)) return call.Run.Unsupported("an array larger than a sheet");
         var array = new ArrayValue(call.Meter, (int)rows, (int)columns);
         for (var row = 0; row < rows; row++)
         {
@@ -47,7 +47,7 @@ internal static class Reshaping
     private static FormulaValue Stack(Call call, bool sideways)
     {
         var arrays = Enumerable.Range(0, call.Count).Select(call.Array).ToList();
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         var rows = sideways ? arrays.Max(array => array.Rows) : arrays.Sum(array => (long)array.Rows);
         var columns = sideways ? arrays.Sum(array => (long)array.Columns) : arrays.Max(array => array.Columns);
         var starts = new List<int>();
@@ -119,7 +119,7 @@ internal static class Reshaping
     {
         var array = call.Array(0);
         var (ignored, byColumn) = (call.Integer(1, 0), call.Logical(2, false));
-        if (call.Failed || ignored is < 0 or > 3 || call.Interpreter.TooLarge(array.Count)) return CellError.Value;
+        if (call.Failed || ignored is < 0 or > 3 || call.Run.TooLarge(array.Count)) return CellError.Value;
         var elements = new List<CellValue>();
         for (var i = 0L; i < array.Count; i++)
         {
@@ -136,7 +136,7 @@ internal static class Reshaping
     {
         if (Vector.Of(call.Array(0)) is not { } line) return CellError.Value;
         var length = call.Integer(1);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (length < 1) return CellError.Number;
         var padding = call.IsMissing(2) ? CellValue.FromError(CellError.NotAvailable) : call.Any(2);
         var lines = (line.Length + (long)length - 1) / length;

@@ -19,7 +19,7 @@ internal static class Sorting
         var array = call.Array(0);
         var byColumn = call.Logical(3, false);
         var (indices, orders) = (Whole(call, 1), Whole(call, 2));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         var across = byColumn ? array.Rows : array.Columns;
         if (indices.Exists(index => index < 1 || index > across) || orders.Exists(order => order is not (1 or -1)) || orders.Count is 0 || orders.Count > Math.Max(1, indices.Count)) return CellError.Value;
         var keys = indices.Select((index, at) => (Key: byColumn ? Vector.Row(array, index - 1) : Vector.Column(array, index - 1), Order: orders[Math.Min(at, orders.Count - 1)])).ToList();
@@ -51,7 +51,7 @@ internal static class Sorting
             keys.Add((key, order));
         }
 
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         var byColumn = !keys[0].Key.IsColumn && array.Rows != 1 | array.Columns > 1 && keys[0].Key.Length == array.Columns && keys[0].Key.Length > 1;
         return keys.Exists(key => key.Key.Length != (byColumn ? array.Columns : array.Rows)) ? CellError.Value : Arranged(call, array, keys, byColumn);
     }
@@ -59,7 +59,7 @@ internal static class Sorting
     private static FormulaValue Arranged(Call call, ArrayValue array, List<(Vector Key, int Order)> keys, bool byColumn)
     {
         var count = byColumn ? array.Columns : array.Rows;
-        if (call.Interpreter.TooLarge(array.Count)) return CellError.Value;
+        if (call.Run.TooLarge(array.Count)) return CellError.Value;
         var places = Enumerable.Range(0, count).ToList();
         var sorted = places.Order(Comparer<int>.Create((a, b) => Compare(a, b, keys))).ToList();
         return Picked(call, array, sorted, byColumn);
@@ -101,7 +101,7 @@ internal static class Sorting
     {
         var array = call.Array(0);
         var (byColumn, onlyOnce) = (call.Logical(1, false), call.Logical(2, false));
-        if (call.Failed || call.Interpreter.TooLarge(array.Count)) return CellError.Value;
+        if (call.Failed || call.Run.TooLarge(array.Count)) return CellError.Value;
         var count = byColumn ? array.Columns : array.Rows;
         var met = new Dictionary<string, (int First, int Times)>(StringComparer.OrdinalIgnoreCase);
         for (var at = 0; at < count; at++)

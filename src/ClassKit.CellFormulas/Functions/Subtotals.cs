@@ -20,7 +20,7 @@ internal static class Subtotals
     private static FormulaValue Subtotal(Call call)
     {
         var function = call.Integer(0);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         var hidden = function > HiddenToo;
         if (hidden) function -= HiddenToo;
         if (function is < 1 or > 11) return CellError.Value;
@@ -30,7 +30,7 @@ internal static class Subtotals
     private static FormulaValue Aggregate(Call call)
     {
         var (function, option) = (call.Integer(0), call.Integer(1, 0));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (function is < 1 or > 19 || option is < 0 or > 7) return CellError.Value;
         var leaveOut = new LeaveOut(option is 1 or 3 or 5 or 7, Nested: option <= 3, option is 2 or 3 or 6 or 7);
         if (function < FirstWithRank) return Statistic(call, function, Cells(call, 2, call.Count, leaveOut));
@@ -38,7 +38,7 @@ internal static class Subtotals
         var sorted = Numbers(call, Cells(call, 2, 3, leaveOut));
         call.Sort(sorted);
         var rank = call.Number(3);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         return function switch
         {
             14 => Order.Ranked(sorted, rank, fromTop: true),
@@ -52,11 +52,11 @@ internal static class Subtotals
 
     private static FormulaValue Statistic(Call call, int function, List<CellValue> cells)
     {
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (function == 2) return cells.Count(cell => cell.IsNumber);
         if (function == 3) return cells.Count;
         var numbers = Numbers(call, cells);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         return function switch
         {
             1 => numbers.Count == 0 ? CellError.DivideByZero : Statistics.Mean(numbers),
@@ -110,19 +110,27 @@ internal static class Subtotals
         return cells;
     }
 
-    private static void AddArea(Call call, Area area, List<CellValue> cells, LeaveOut leaveOut)
+    private static void AddArea(Call call, Area area, List<CellValue> taken, LeaveOut leaveOut)
     {
-        var interpreter = call.Interpreter;
-        if (interpreter.Used(area) is not { } used || interpreter.TooLarge((long)used.Rows * used.Columns)) return;
-        for (var row = used.Top; row <= used.Bottom && !interpreter.Halted; row++)
+        var cells = call.Cells;
+        if (cells.Used(area) is not { } used || call.Run.TooLarge((long)used.Rows * used.Columns)) return;
+        for (var row = used.Top; row <= used.Bottom && !call.Run.Halted; row++)
         {
-            if (interpreter.IsHidden(used.Sheet, row, byFilterOnly: !leaveOut.Hidden)) continue;
+            if (cells.IsHidden(used.Sheet, row, byFilterOnly: !leaveOut.Hidden)) continue;
             for (var column = used.Left; column <= used.Right; column++)
             {
-                if (leaveOut.Nested && interpreter.IsSubtotal(used.Sheet, row, column)) continue;
-                if (interpreter.Read(used.Sheet, row, column) is { IsBlank: false } cell) cells.Add(cell);
+                if (leaveOut.Nested && IsSubtotal(call, used.Sheet, row, column)) continue;
+                if (cells.Read(used.Sheet, row, column) is { IsBlank: false } cell) taken.Add(cell);
             }
         }
+    }
+
+    /// <summary>True for a cell whose own formula is a subtotal, which other subtotals leave out.</summary>
+    private static bool IsSubtotal(Call call, int sheet, int row, int column)
+    {
+        if (call.Cells.FormulaText(sheet, row, column) is not { } text) return false;
+        call.Meter.TakeForCharacters(text.Length);
+        return text.Contains("SUBTOTAL(", StringComparison.OrdinalIgnoreCase) || text.Contains("AGGREGATE(", StringComparison.OrdinalIgnoreCase);
     }
 
     private readonly record struct LeaveOut(bool Hidden, bool Nested, bool Errors);

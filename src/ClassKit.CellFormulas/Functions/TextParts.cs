@@ -18,7 +18,7 @@ internal static class TextParts
         var text = call.Text(0);
         var given = Given(call, 1);
         var (instance, matchCase, endCounts) = (call.Integer(2, 1), MatchCase(call, 3), call.Logical(4, false));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (instance == 0 || Math.Abs((long)instance) > text.Length + 1) return CellError.Value;
         var found = new Delimiters(given, matchCase, call.Meter).CutsIn(text);
         if (endCounts) found.Insert(instance > 0 ? found.Count : 0, instance > 0 ? (text.Length, 0) : (0, 0));
@@ -32,7 +32,7 @@ internal static class TextParts
         var text = call.Text(0);
         var (givenColumns, givenRows) = (call.IsMissing(1) ? [] : Given(call, 1), call.IsMissing(2) ? [] : Given(call, 2));
         var (ignoreEmpty, matchCase) = (call.Logical(3, false), MatchCase(call, 4));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         var (columns, rows) = (new Delimiters(givenColumns, matchCase, call.Meter), new Delimiters(givenRows, matchCase, call.Meter));
         if (!columns.Any && !rows.Any) return CellError.Value;
         var padding = call.IsMissing(5) ? CellValue.FromError(CellError.NotAvailable) : call.Any(5);

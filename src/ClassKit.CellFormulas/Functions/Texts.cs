@@ -40,10 +40,10 @@ internal static class Texts
         var met = 0;
         foreach (var part in parts)
         {
-            if (call.Failed) return false;
+            if (call.Failed) return call.Failure;
             if (met++ > 0 && separators.Length > 0) result.Append(separators[(met - 2) % separators.Length]);
             result.Append(part);
-            if (result.Length > call.Interpreter.Limits.TextLength) return CellError.Value;
+            if (result.Length > call.Run.Limits.TextLength) return CellError.Value;
         }
 
         return result.ToString();
@@ -67,7 +67,7 @@ internal static class Texts
     private static IEnumerable<CellValue> All(Call call, int at)
     {
         var array = call.Array(at);
-        if (call.Interpreter.TooLarge(array.Count)) yield break;
+        if (call.Run.TooLarge(array.Count)) yield break;
         for (var i = 0L; i < array.Count; i++) yield return array.At(i);
     }
 
@@ -114,11 +114,11 @@ internal static class Texts
             met++;
             result.Append(text, from, at - from).Append(which == 0 || which == met ? fresh : old);
             from = at + old.Length;
-            if (result.Length > call.Interpreter.Limits.TextLength) return CellError.Value;
+            if (result.Length > call.Run.Limits.TextLength) return CellError.Value;
         }
 
         result.Append(text, from, text.Length - from);
-        return result.Length > call.Interpreter.Limits.TextLength ? CellError.Value : result.ToString();
+        return result.Length > call.Run.Limits.TextLength ? CellError.Value : result.ToString();
     }
 
     private static FormulaValue Replace(Call call)
@@ -127,7 +127,7 @@ internal static class Texts
         if (start < 1 || count < 0) return CellError.Value;
         var from = Math.Min(start - 1, text.Length);
         var to = (int)Math.Min((long)from + count, text.Length);
-        return from + fresh.Length + text.Length - to > call.Interpreter.Limits.TextLength ? CellError.Value : string.Concat(text.AsSpan(0, from), fresh, text.AsSpan(to));
+        return from + fresh.Length + text.Length - to > call.Run.Limits.TextLength ? CellError.Value : string.Concat(text.AsSpan(0, from), fresh, text.AsSpan(to));
     }
 
     /// <summary>A capital after everything that is no letter.</summary>
@@ -145,7 +145,7 @@ internal static class Texts
     private static FormulaValue Rept(Call call)
     {
         var (text, count) = (call.Text(0), call.Integer(1));
-        if (count < 0 || (long)text.Length * count > call.Interpreter.Limits.TextLength) return CellError.Value;
+        if (count < 0 || (long)text.Length * count > call.Run.Limits.TextLength) return CellError.Value;
         return new StringBuilder().Insert(0, text, count).ToString();
     }
 }

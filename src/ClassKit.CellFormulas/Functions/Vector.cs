@@ -6,6 +6,9 @@ namespace ClassKit.CellFormulas.Functions;
 /// <summary>One row or column of an array, to search in.</summary>
 internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Index)
 {
+    /// <summary>Shorter ones are looked through.</summary>
+    private const int WorthAnIndex = 32;
+
     /// <summary>The places that can hold something; past them all is blank.</summary>
     public int Count => IsColumn ? Math.Min(Array.Rows, Array.StoredRows) : Math.Min(Array.Columns, Array.StoredColumns);
 
@@ -25,7 +28,7 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
     public int Exact(CellValue wanted, Meter meter, bool wildcards, bool backwards = false)
     {
         var pattern = wildcards && wanted.IsText && Wildcard.IsPattern(wanted.Text) ? wanted.Text : null;
-        if (pattern is null && !backwards && Array.IndexOf(this, meter) is { } index) return index.Find(wanted);
+        if (pattern is null && !backwards && Keys(meter) is { } index) return index.Find(wanted);
         for (var step = 0; step < Count; step++)
         {
             var at = backwards ? Count - 1 - step : step;
@@ -36,6 +39,9 @@ internal readonly record struct Vector(ArrayValue Array, bool IsColumn, int Inde
 
         return -1;
     }
+
+    private KeyIndex? Keys(Meter meter) =>
+        Count < WorthAnIndex ? null : Array.OnceWantedAgain((IsColumn, Index), (Keys: this, Meter: meter), static from => new KeyIndex(from.Keys, from.Meter));
 
     /// <summary>In ascending order, the last place not above. Values of other kinds are passed over. -1 for none.</summary>
     /// <remarks>

@@ -50,7 +50,7 @@ internal static class Workdays
     {
         var (first, last) = (Math.Floor(call.Number(0)), Math.Floor(call.Number(1)));
         var holidays = Holidays(call, holidaysAt);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (!InRange(call, first) || !InRange(call, last)) return CellError.Number;
         var (from, to) = (Math.Min(first, last), Math.Max(first, last));
         var weeks = Math.Floor((to - from + 1) / 7);
@@ -70,7 +70,7 @@ internal static class Workdays
         var day = Math.Floor(call.Number(0));
         var left = Numbers.Truncate(call.Number(1));
         var holidays = Holidays(call, holidaysAt);
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (!InRange(call, day)) return CellError.Number;
         if (!weekend.Contains('0', StringComparison.Ordinal)) return CellError.Value;
         var step = Math.Sign(left);
@@ -87,7 +87,7 @@ internal static class Workdays
     }
 
     private static bool IsWorkday(Call call, double day, string weekend) =>
-        weekend[(Serial.Weekday(day, call.Interpreter.Dates) + 6) % 7] == '0';
+        weekend[(Serial.Weekday(day, call.Run.Dates) + 6) % 7] == '0';
 
     private static HashSet<double> Holidays(Call call, int at) => call.IsMissing(at) ? [] : call.Derived(at, () =>
     {
@@ -102,5 +102,5 @@ internal static class Workdays
         return days;
     });
 
-    private static bool InRange(Call call, double day) => Serial.TryDate(day, call.Interpreter.Dates, out _, out _, out _);
+    private static bool InRange(Call call, double day) => Serial.TryDate(day, call.Run.Dates, out _, out _, out _);
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using ClassKit.CellFormulas.Syntax;
@@ -113,6 +114,8 @@ internal sealed class CanonicalText
                 break;
             case MissingNode:
                 break;
+            default:
+                throw new UnreachableException($"It is not known how to write {node.GetType().Name}.");
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using ClassKit.CellFormulas.Syntax;
@@ -32,7 +33,8 @@ internal sealed partial class MathMlPrinter(Func<string, MathMlOperand?> operand
         BinaryNode binary => Binary(binary),
         CallNode call => Call(call),
         ArrayNode or SpillNode or TableNode or UnsupportedNode => Words(CanonicalText.OfPart(node)),
-        _ => "<mrow></mrow>",
+        MissingNode => "<mrow></mrow>",
+        _ => throw new UnreachableException($"It is not known how to typeset {node.GetType().Name}."),
     };
 
     /// <summary>Print without parentheses that the layout makes needless, as around a whole numerator.</summary>

@@ -8,4 +8,7 @@ public sealed record ArrayNode(int Columns, IReadOnlyList<CellValue> Elements, T
 {
     /// <summary>Rows; at least 1.</summary>
     public int Rows => Elements.Count / Columns;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<FormulaNode> Children() => [];
 }

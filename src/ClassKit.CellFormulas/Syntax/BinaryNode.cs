@@ -5,4 +5,8 @@ namespace ClassKit.CellFormulas.Syntax;
 /// <param name="Left">What stands before it.</param>
 /// <param name="Right">What stands after it.</param>
 /// <param name="Span">Where it stands.</param>
-public sealed record BinaryNode(BinaryOperator Operator, FormulaNode Left, FormulaNode Right, TextSpan Span) : FormulaNode(Span);
+public sealed record BinaryNode(BinaryOperator Operator, FormulaNode Left, FormulaNode Right, TextSpan Span) : FormulaNode(Span)
+{
+    /// <inheritdoc/>
+    public override IReadOnlyList<FormulaNode> Children() => [Left, Right];
+}

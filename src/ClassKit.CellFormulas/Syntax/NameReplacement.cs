@@ -3,18 +3,18 @@ namespace ClassKit.CellFormulas.Syntax;
 /// <summary>Puts other operands in the places of names.</summary>
 internal sealed class NameReplacement : TreeRewriter
 {
-    private readonly Func<string, string?> _reference;
+    private readonly Func<string, FormulaNode?> _operand;
     private readonly Dictionary<string, FormulaNode?> _known = new(StringComparer.Ordinal);
 
-    private NameReplacement(Func<string, string?> reference) => _reference = reference;
+    private NameReplacement(Func<string, FormulaNode?> operand) => _operand = operand;
 
-    public static FormulaNode In(FormulaNode root, Func<string, string?> reference) => new NameReplacement(reference).Rewrite(root);
+    public static FormulaNode In(FormulaNode root, Func<string, FormulaNode?> operand) => new NameReplacement(operand).Rewrite(root);
 
     protected override FormulaNode Replace(NameNode name)
     {
         if (!_known.TryGetValue(name.Name, out var operand))
         {
-            operand = _reference(name.Name) is { } text ? CellFormula.Of(text).Root : null;
+            operand = _operand(name.Name);
             _known.Add(name.Name, operand);
         }
 

@@ -4,4 +4,8 @@ namespace ClassKit.CellFormulas.Syntax;
 /// <param name="Operator">The operator.</param>
 /// <param name="Operand">What it applies to.</param>
 /// <param name="Span">Where it stands.</param>
-public sealed record PrefixNode(PrefixOperator Operator, FormulaNode Operand, TextSpan Span) : FormulaNode(Span);
+public sealed record PrefixNode(PrefixOperator Operator, FormulaNode Operand, TextSpan Span) : FormulaNode(Span)
+{
+    /// <inheritdoc/>
+    public override IReadOnlyList<FormulaNode> Children() => [Operand];
+}

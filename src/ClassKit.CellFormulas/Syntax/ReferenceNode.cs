@@ -9,4 +9,7 @@ public sealed record ReferenceNode(string? Sheet, Corner First, Corner? Last, Te
 {
     /// <summary>True for a single cell.</summary>
     public bool IsCell => Last is null;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<FormulaNode> Children() => [];
 }

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace ClassKit.CellFormulas.Syntax;
 
 /// <summary>Copies a tree with some of its operands replaced; parts without a change are shared. Knows which names LET binds, and leaves them alone.</summary>
@@ -16,7 +18,8 @@ internal abstract class TreeRewriter
         GroupNode group => Rewrite(group.Inner) is var inner && ReferenceEquals(inner, group.Inner) ? group : group with { Inner = inner },
         BinaryNode binary => Rewrite(binary),
         CallNode call => Rewrite(call),
-        _ => node,
+        NumberNode or TextNode or LogicalNode or ErrorNode or ArrayNode or TableNode or MissingNode or UnsupportedNode => node,
+        _ => throw new UnreachableException($"It is not known how to copy {node.GetType().Name}."),
     };
 
     protected virtual FormulaNode Replace(NameNode name) => name;

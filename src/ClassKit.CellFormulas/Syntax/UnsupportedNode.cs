@@ -4,4 +4,8 @@ namespace ClassKit.CellFormulas.Syntax;
 /// <param name="Construct">What it is, in words: "a structured reference".</param>
 /// <param name="Text">As written.</param>
 /// <param name="Span">Where it stands.</param>
-public sealed record UnsupportedNode(string Construct, string Text, TextSpan Span) : FormulaNode(Span);
+public sealed record UnsupportedNode(string Construct, string Text, TextSpan Span) : FormulaNode(Span)
+{
+    /// <inheritdoc/>
+    public override IReadOnlyList<FormulaNode> Children() => [];
+}

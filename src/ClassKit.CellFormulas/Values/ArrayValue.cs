@@ -1,5 +1,4 @@
 using ClassKit.CellFormulas.Evaluating;
-using ClassKit.CellFormulas.Functions;
 
 namespace ClassKit.CellFormulas.Values;
 
@@ -11,13 +10,11 @@ internal sealed class ArrayValue
 {
     private const int TicksPerCellMade = 2;
 
-    private const int WorthAnIndex = 32;
-
     private readonly Meter _meter;
     private readonly CellValue[] _cells;
     private readonly int _storedRows;
     private readonly int _storedColumns;
-    private Dictionary<(bool IsColumn, int Index), KeyIndex?>? _indices;
+    private Dictionary<(bool IsColumn, int At), object?>? _made;
 
     public ArrayValue(Meter meter, int rows, int columns)
         : this(meter, rows, columns, new CellValue[rows * columns])
@@ -65,13 +62,12 @@ internal sealed class ArrayValue
     /// <summary>The cell at an index that counts row by row.</summary>
     public CellValue At(long index) => this[(int)(index / Columns), (int)(index % Columns)];
 
-    /// <summary>An index of a row or column from the second time on that something is looked for in it; null where looking through it will do.</summary>
-    public KeyIndex? IndexOf(Vector keys, Meter meter)
+    /// <summary>Something made of a row or column, such as an index, from the second time on that it is wanted; null the first time, when looking through will do.</summary>
+    public TMade? OnceWantedAgain<TMade, TFrom>((bool IsColumn, int At) line, TFrom from, Func<TFrom, TMade> make)
+        where TMade : class
     {
-        if (keys.Count < WorthAnIndex) return null;
-        var place = (keys.IsColumn, keys.Index);
-        if ((_indices ??= []).TryGetValue(place, out var index)) return index ?? (_indices[place] = new(keys, meter));
-        _indices[place] = null;
+        if ((_made ??= []).TryGetValue(line, out var made)) return (TMade)(made ?? (_made[line] = make(from)));
+        _made[line] = null;
         return null;
     }
 

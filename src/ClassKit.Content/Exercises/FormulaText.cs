@@ -48,14 +48,5 @@ internal static partial class FormulaText
     [GeneratedRegex("[A-Za-z]+ [A-Za-z]+")]
     private static partial Regex Words();
 
-    private static bool RefersToCells(FormulaNode node) => node switch
-    {
-        ReferenceNode => true,
-        BinaryNode binary => RefersToCells(binary.Left) || RefersToCells(binary.Right),
-        CallNode call => call.Arguments.Any(RefersToCells),
-        GroupNode group => RefersToCells(group.Inner),
-        PrefixNode prefix => RefersToCells(prefix.Operand),
-        PercentNode percent => RefersToCells(percent.Operand),
-        _ => false,
-    };
+    private static bool RefersToCells(FormulaNode node) => node is ReferenceNode || node.Children().Any(RefersToCells);
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Guarantees;
 
@@ -41,8 +42,10 @@ internal static class Paperwork
                 effort++;
                 foreach (var argument in call.Arguments) Work(argument, value, ref effort);
                 return null;
-            default:
+            case TextNode or LogicalNode or ErrorNode or ArrayNode or ReferenceNode or SpillNode or TableNode or MissingNode or UnsupportedNode:
                 return null;
+            default:
+                throw new UnreachableException($"It is not known how much work {node.GetType().Name} is.");
         }
     }
 

@@ -41,11 +41,8 @@ internal sealed class KeyStructure
 
     private static bool Jumps(FormulaNode node) => node switch
     {
-        BinaryNode binary => binary.Operator > BinaryOperator.Subtract || Jumps(binary.Left) || Jumps(binary.Right),
-        CallNode call => !Smooth.Contains(call.Name) || call.Arguments.Any(Jumps),
-        GroupNode group => Jumps(group.Inner),
-        PrefixNode prefix => Jumps(prefix.Operand),
-        PercentNode percent => Jumps(percent.Operand),
-        _ => false,
+        BinaryNode { Operator: > BinaryOperator.Subtract } => true,
+        CallNode call when !Smooth.Contains(call.Name) => true,
+        _ => node.Children().Any(Jumps),
     };
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Xml.Linq;
 using ClassKit.CellFormulas;
 using ClassKit.CellFormulas.Syntax;
@@ -48,7 +49,8 @@ internal sealed class ExpressionWriter
         PrefixNode { Operator: PrefixOperator.Plus } plus => Write(plus.Operand),
         BinaryNode binary => Write(binary),
         CallNode call => Write(call),
-        _ => null,
+        NameNode or PrefixNode or TextNode or ErrorNode or ArrayNode or ReferenceNode or SpillNode or TableNode or MissingNode or UnsupportedNode => null,
+        _ => throw new UnreachableException($"It is not known whether the standard can express {node.GetType().Name}."),
     };
 
     private XElement? Write(BinaryNode binary) => binary.Operator switch

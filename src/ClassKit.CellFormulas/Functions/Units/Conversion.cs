@@ -14,7 +14,7 @@ internal static class Conversion
     private static FormulaValue Convert(Call call)
     {
         var (number, from, to) = (call.Number(0), call.Text(1), call.Text(2));
-        if (call.Failed) return false;
+        if (call.Failed) return call.Failure;
         if (UnitTable.Find(from) is not var (source, sourceMultiple) || UnitTable.Find(to) is not var (target, targetMultiple)) return CellError.NotAvailable;
         if (source.Kind != target.Kind) return CellError.NotAvailable;
         if (source.Symbol == target.Symbol && sourceMultiple == targetMultiple) return number;

@@ -49,7 +49,7 @@ public sealed class CellFormula
     public CellFormula ReplaceNames(Func<string, string?> reference)
     {
         ArgumentNullException.ThrowIfNull(reference);
-        return Of(CanonicalText.Of(NameReplacement.In(Root, reference)));
+        return Of(CanonicalText.Of(NameReplacement.In(Root, name => reference(name) is { } operand ? Of(operand).Root : null)));
     }
 
     /// <summary>The formula as it reads when its cell is copied to another place: references without <c>$</c> move along.</summary>

@@ -4,24 +4,24 @@ using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Evaluating;
 
-/// <summary>Calls of functions.</summary>
-internal abstract partial class Interpreter
+/// <summary>Calls functions, each once or, where an argument is an array that it does not expect, once for each element.</summary>
+internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetBindings let)
 {
+    private readonly Run _run = evaluator.Run;
     private readonly Stack<Call> _idle = new();
 
-    private FormulaValue Apply(CallNode node)
+    /// <summary>The value of a call.</summary>
+    public FormulaValue Apply(CallNode node)
     {
-        if (!System.Runtime.CompilerServices.RuntimeHelpers.TryEnsureSufficientExecutionStack()) return TooDeep();
-        if (node.Name == "LET") return Let(node);
         var function = FunctionRegistry.Find(node.Name);
         if (function is null) return Unknown(node.Name);
         if (node.Arguments.Count < function.Least || node.Arguments.Count > function.Most)
         {
-            Reason ??= $"{function.Name} takes {Arity(function)}, not {node.Arguments.Count}";
+            _run.Reason ??= $"{function.Name} takes {Arity(function)}, not {node.Arguments.Count}";
             return CellError.Value;
         }
 
-        var call = _idle.Count > 0 ? _idle.Pop() : new(this);
+        var call = _idle.Count > 0 ? _idle.Pop() : new(evaluator);
         call.Start(function, node.Arguments);
         var result = Invoke(call, function);
         _idle.Push(call);
@@ -32,23 +32,23 @@ internal abstract partial class Interpreter
     {
         var eager = function.Has(FunctionTraits.Lazy) ? Math.Min(1, call.Count) : call.Count;
         var (rows, columns) = (1, 1);
-        for (var at = 0; at < eager && !Halted; at++)
+        for (var at = 0; at < eager && !_run.Halted; at++)
         {
             if (function.ParameterAt(at) != Parameter.Value || call.Value(at).Array is not { } array) continue;
             rows = Math.Max(rows, array.Rows);
             columns = Math.Max(columns, array.Columns);
         }
 
-        if (Halted) return CellError.Value;
-        return rows == 1 && columns == 1 ? Run(call, function) : Map(call, function, rows, columns);
+        if (_run.Halted) return CellError.Value;
+        return rows == 1 && columns == 1 ? RunOnce(call, function) : Map(call, function, rows, columns);
     }
 
-    private FormulaValue Run(Call call, FunctionRow function)
+    private FormulaValue RunOnce(Call call, FunctionRow function)
     {
-        Spend(1);
+        _run.Spend(1);
         var result = function.Run(call);
-        if (result.IsScalar) Meter.TakeForMade(result.Scalar);
-        if (Halted) return CellError.Value;
+        if (result.IsScalar) _run.Meter.TakeForMade(result.Scalar);
+        if (_run.Halted) return CellError.Value;
         if (call.Error is { } error) result = error;
         return (result.IsError || call.SawError) && !function.Has(FunctionTraits.Lazy | FunctionTraits.SeesErrors) && IsNameless(call) ? CellError.Name : result;
     }
@@ -70,10 +70,10 @@ internal abstract partial class Interpreter
 
     private bool NamesNothing(FormulaNode node)
     {
-        Meter.Take(1);
+        _run.Meter.Take(1);
         return node switch
         {
-            NameNode name => (name.Sheet is not null || _bound?.ContainsKey(name.Name) != true) && IsUnknown(name),
+            NameNode name => !let.Binds(name) && names.IsUnknown(name),
             GroupNode group => NamesNothing(group.Inner),
             CallNode call => call.Name != "LET" && FunctionRegistry.Find(call.Name) is null,
             _ => false,
@@ -88,17 +88,17 @@ internal abstract partial class Interpreter
         for (var at = 0; at < call.Count; at++)
         {
             var value = call.Value(at);
-            if (function.ParameterAt(at) == Parameter.Value || chosen) arrays[at] = value.Array ?? (chosen && value.Reference is { IsCell: false } area ? Array(area) : null);
+            if (function.ParameterAt(at) == Parameter.Value || chosen) arrays[at] = value.Array ?? (chosen && value.Reference is { IsCell: false } area ? evaluator.Rectangles.Array(area) : null);
             if (arrays[at] is not { } array) continue;
             rows = Math.Max(rows, array.Rows);
             columns = Math.Max(columns, array.Columns);
         }
 
-        if (Halted || TooLarge((long)rows * columns)) return CellError.Value;
-        var result = new ArrayValue(Meter, rows, columns);
+        if (_run.Halted || _run.TooLarge((long)rows * columns)) return CellError.Value;
+        var result = new ArrayValue(_run.Meter, rows, columns);
         for (var row = 0; row < rows; row++)
         {
-            for (var column = 0; column < columns && !Halted; column++)
+            for (var column = 0; column < columns && !_run.Halted; column++)
             {
                 for (var at = 0; at < arrays.Length; at++)
                 {
@@ -106,8 +106,8 @@ internal abstract partial class Interpreter
                 }
 
                 call.ForgetError();
-                var element = Run(call, function);
-                result[row, column] = element.IsScalar ? element.Scalar : Array(element)[0, 0];
+                var element = RunOnce(call, function);
+                result[row, column] = element.IsScalar ? element.Scalar : evaluator.Rectangles.Array(element)[0, 0];
             }
         }
 
@@ -116,9 +116,9 @@ internal abstract partial class Interpreter
 
     private FormulaValue Unknown(string name)
     {
-        if (HasMacros) return Unsupported($"the function {name} may be a macro, which is not evaluated");
-        if (KnownElsewhere.Contains(name) || IsOfAnAddIn(name)) return Unsupported($"the function {name} is not evaluated");
-        Reason ??= $"there is no function called {name}";
+        if (names.HasMacros) return _run.Unsupported($"the function {name} may be a macro, which is not evaluated");
+        if (KnownElsewhere.Contains(name) || IsOfAnAddIn(name)) return _run.Unsupported($"the function {name} is not evaluated");
+        _run.Reason ??= $"there is no function called {name}";
         return CellError.Name;
     }
 
@@ -135,34 +135,4 @@ internal abstract partial class Interpreter
         (var least, FunctionRow.Many) => $"at least {least} arguments",
         var (least, most) => $"{least} to {most} arguments",
     };
-
-    /// <summary><c>LET(name, value, ..., result)</c>: each name holds from its value's end on.</summary>
-    private FormulaValue Let(CallNode node)
-    {
-        if (node.Arguments.Count < 3 || node.Arguments.Count % 2 == 0) return CellError.Value;
-        var hidden = new List<(string Name, FormulaValue? Value)>();
-        FormulaValue result = CellError.Name;
-        var bound = _bound ??= new(StringComparer.OrdinalIgnoreCase);
-        for (var at = 0; at < node.Arguments.Count; at += 2)
-        {
-            if (at == node.Arguments.Count - 1)
-            {
-                result = Evaluate(node.Arguments[at]);
-                break;
-            }
-
-            if (node.Arguments[at] is not NameNode { Sheet: null } name) break;
-            var value = Evaluate(node.Arguments[at + 1]);
-            hidden.Add((name.Name, bound.TryGetValue(name.Name, out var outer) ? outer : (FormulaValue?)null));
-            bound[name.Name] = value;
-        }
-
-        for (var at = hidden.Count - 1; at >= 0; at--)
-        {
-            if (hidden[at].Value is { } outer) bound[hidden[at].Name] = outer;
-            else bound.Remove(hidden[at].Name);
-        }
-
-        return result;
-    }
 }

@@ -53,10 +53,6 @@ internal sealed class Meter(EvaluationLimits limits)
     /// <summary>Counts work in steps.</summary>
     public void Spend(long steps) => Take(Math.Min(steps, long.MaxValue / (4 * TicksPerStep)) * TicksPerStep);
 
-    /// <summary>Counts a value that is handed out: whoever gets it may read all of it.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void TakeFor(CellValue value) => Take(value.IsText ? 2 + value.Text.Length / CharactersPerTick : 1);
-
     /// <summary>Counts characters that are read one by one.</summary>
     public void TakeForCharacters(long count) => Take(count / CharactersPerTick);
 
@@ -65,13 +61,6 @@ internal sealed class Meter(EvaluationLimits limits)
 
     /// <summary>Counts putting so many things in order.</summary>
     public void TakeForSorting(int count) => Take(2L * count * (1 + int.Log2(Math.Max(1, count))));
-
-    /// <summary>Counts a long text that is made, so that no formula fills the memory with them.</summary>
-    public void TakeForMade(CellValue made)
-    {
-        const int Short = 256;
-        if (made.IsText && made.Text.Length > Short) Spend(made.Text.Length);
-    }
 
     private void Look()
     {

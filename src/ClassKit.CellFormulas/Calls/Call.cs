@@ -8,7 +8,7 @@ namespace ClassKit.CellFormulas.Evaluating;
 /// A function's view of its arguments: each is evaluated when first asked for and comes as the kind asked for.
 /// The first argument that cannot be had as asked decides the result, so a function reads its arguments from the left and need not look at errors.
 /// </summary>
-internal sealed class Call
+internal sealed class Call(IEvaluator evaluator)
 {
     private FormulaNode[] _nodes = [];
     private FormulaValue[] _values = [];
@@ -18,12 +18,20 @@ internal sealed class Call
     private readonly List<double> _numbers = [];
     private CellError? _error;
 
-    public Call(Interpreter interpreter) => Interpreter = interpreter;
-
-    public Interpreter Interpreter { get; }
+    /// <summary>The evaluation that the call is part of.</summary>
+    public Run Run { get; } = evaluator.Run;
 
     /// <summary>Where work is counted that the values handed out do not count by themselves.</summary>
-    public Meter Meter => Interpreter.Meter;
+    public Meter Meter => Run.Meter;
+
+    /// <summary>Where cells come from, for the functions that look at more than values.</summary>
+    public CellSource Cells => evaluator.Cells;
+
+    /// <summary>What references hold.</summary>
+    public Rectangles Rectangles => evaluator.Rectangles;
+
+    /// <summary>True while an array formula, or an argument that is taken as an array, is evaluated.</summary>
+    public bool WantsArrays => evaluator.WantsArrays;
 
     public FunctionRow Function { get; private set; } = null!;
 
@@ -36,7 +44,10 @@ internal sealed class Call
     public bool SawError { get; private set; }
 
     /// <summary>True once the result is decided; loops end on it.</summary>
-    public bool Failed => _error is not null || Interpreter.Halted;
+    public bool Failed => _error is not null || Run.Halted;
+
+    /// <summary>What a function returns that has failed. The error that came first decides, whatever it returns.</summary>
+    public FormulaValue Failure => _error ?? CellError.Value;
 
     /// <summary>True for an argument left out, at the end or between two commas.</summary>
     public bool IsMissing(int at) => at >= Count || _nodes[at] is MissingNode;
@@ -47,6 +58,9 @@ internal sealed class Call
     /// <summary>The syntax of an argument, for the functions that look at the reference and not at what is in it.</summary>
     public FormulaNode Node(int at) => _nodes[at];
 
+    /// <summary>The value of a formula that the function has made, a reference unresolved.</summary>
+    public FormulaValue Evaluate(FormulaNode made) => evaluator.Evaluate(made);
+
     /// <summary>The argument as it is, a reference unresolved.</summary>
     public FormulaValue Value(int at)
     {
@@ -54,9 +68,9 @@ internal sealed class Call
         if (_known[at]) return _values[at];
         var value = Function.ParameterAt(at) switch
         {
-            Parameter.Value => Interpreter.Operand(_nodes[at]),
-            Parameter.Array => Interpreter.InArrayMode(_nodes[at]),
-            _ => Interpreter.Evaluate(_nodes[at]),
+            Parameter.Value => evaluator.Operand(_nodes[at]),
+            Parameter.Array => evaluator.InArrayMode(_nodes[at]),
+            _ => evaluator.Evaluate(_nodes[at]),
         };
         _values[at] = value;
         _known[at] = true;
@@ -74,12 +88,12 @@ internal sealed class Call
             return value.Scalar;
         }
 
-        return value.Array is { } array ? array[0, 0] : Interpreter.Single(value.Reference!);
+        return value.Array is { } array ? array[0, 0] : Rectangles.Single(value.Reference!);
     }
 
     /// <summary>The argument as a single value: of a range or an array the top left one.</summary>
     public CellValue First(int at) =>
-        Value(at).Reference is { } reference ? Interpreter.Read(reference.First.Sheet, reference.First.Top, reference.First.Left) : Any(at);
+        Value(at).Reference is { } reference ? Cells.Read(reference.First.Sheet, reference.First.Top, reference.First.Left) : Any(at);
 
     /// <summary>The argument as a single value that is no error.</summary>
     public CellValue Scalar(int at)
@@ -91,7 +105,7 @@ internal sealed class Call
 
     public double Number(int at)
     {
-        if (Coercion.TryNumber(Any(at), Meter, out var number, out var error, Interpreter.Dates)) return number;
+        if (Coercion.TryNumber(Any(at), Meter, out var number, out var error, Run.Dates)) return number;
         Fail(error);
         return 0;
     }
@@ -122,7 +136,7 @@ internal sealed class Call
     public bool Logical(int at, bool whenMissing) => IsMissing(at) ? whenMissing : Logical(at);
 
     /// <summary>The argument as a rectangle of values, whatever it is.</summary>
-    public ArrayValue Array(int at) => Interpreter.Array(Value(at));
+    public ArrayValue Array(int at) => Rectangles.Array(Value(at));
 
     /// <summary>The one rectangle that the argument refers to; for anything else the result is <c>#VALUE!</c>.</summary>
     public Area? Area(int at)
@@ -138,7 +152,7 @@ internal sealed class Call
     {
         var value = Value(at);
         _filled.Clear();
-        Interpreter.Collect(value, _filled);
+        Rectangles.Collect(value, _filled);
         return _filled;
     }
 

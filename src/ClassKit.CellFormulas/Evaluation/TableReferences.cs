@@ -5,14 +5,15 @@ namespace ClassKit.CellFormulas.Evaluating;
 
 /// <summary>References to tables by the names of their columns.</summary>
 /// <remarks>Source: ECMA-376 Part 1, 18.17.6.2.</remarks>
-internal sealed partial class WorkbookInterpreter
+internal sealed class TableReferences(PreparedWorkbook workbook, Run run)
 {
-    protected override FormulaValue Table(TableNode node)
+    /// <summary>The cells that a reference means in the formula of a cell.</summary>
+    public FormulaValue Cells(TableNode node, CellKey here)
     {
-        Spend(_workbook.Workbook.Tables.Count);
-        if (_workbook.FindTable(node.Table, CurrentSheet, _path[^1].Row, _path[^1].Column) is not { } table)
-            return Unsupported(node.Table is null ? $"`{node.Text}` stands in no table" : $"there is no table called {node.Table}");
-        var sheet = _workbook.FindSheet(table.Sheet);
+        run.Spend(workbook.Workbook.Tables.Count);
+        if (workbook.FindTable(node.Table, here.Sheet, here.Row, here.Column) is not { } table)
+            return run.Unsupported(node.Table is null ? $"`{node.Text}` stands in no table" : $"there is no table called {node.Table}");
+        var sheet = workbook.FindSheet(table.Sheet);
         var (left, right) = (0, table.Columns.Count - 1);
         if (node.FirstColumn is not null)
         {
@@ -22,21 +23,20 @@ internal sealed partial class WorkbookInterpreter
 
         if (left < 0 || right < 0)
         {
-            Reason ??= $"the table {table.Name} has no such column: `{node.Text}`";
+            run.Reason ??= $"the table {table.Name} has no such column: `{node.Text}`";
             return CellError.Reference;
         }
 
-        if (Rows(table, node.Rows) is not var (top, bottom)) return node.Rows == TableRows.ThisRow ? CellError.Value : CellError.Reference;
+        if (Rows(table, node.Rows, here.Row) is not var (top, bottom)) return node.Rows == TableRows.ThisRow ? CellError.Value : CellError.Reference;
         return new Reference(Area.Between(sheet, top, table.Left + left, bottom, table.Left + right));
     }
 
     /// <summary>The rows meant, which always lie together; null if there are none.</summary>
-    private (int Top, int Bottom)? Rows(TableSnapshot table, TableRows rows)
+    private static (int Top, int Bottom)? Rows(TableSnapshot table, TableRows rows, int here)
     {
         var (first, last) = (table.Top + (table.HasHeaders ? 1 : 0), table.Bottom - (table.HasTotals ? 1 : 0));
         if ((rows & TableRows.ThisRow) != 0)
         {
-            var here = _path[^1].Row;
             return here >= first && here <= last ? (here, here) : null;
         }
 
