@@ -77,7 +77,7 @@ public sealed class ClassGrader
         var marks = DealMarks.In(workbook);
         var origin = DealEvidence.Weigh(_dealt, marks, numbers, owner.Student);
         file = file with { Workbook = null };
-        if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null)) return new(file, owner, null, []) { Other = OtherDeal.Of(_dealt, marks) };
+        if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null)) return new(file, owner, null, []) { Other = OtherDeals.In(_dealt, marks) };
         var found = new List<Flag>();
         var answers = owner.Student is { } student ? _grader.Grade(student, workbook, found) : null;
         return new(file, owner, answers, found) { Doubtful = origin == DealOrigin.Doubtful ? marks : null };
@@ -120,23 +120,17 @@ public sealed class ClassGrader
     private static List<Flag> FlagOwner(ReturnedFile file, Owner owner, DealtStudent? named)
     {
         var flags = new List<Flag>();
-        if (owner.How != OwnerEvidence.IdCell)
-        {
-            var told = owner.How == OwnerEvidence.Givens ? "the numbers dealt to this student are in it" : "only the file's name says whose it is";
-            flags.Add(new(FlagCodes.OwnerInferred, $"{new FileMention(file.Path)}: the student's id is not in its cell any more; {told}. Please confirm."));
-        }
-
-        if (named is not null && named != owner.Student)
-            flags.Add(new(FlagCodes.NameDiffers, $"{new FileMention(file.Path)}: by its name this file is {named.Student}'s, but the workbook inside was dealt to {owner.Student!.Student}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another."));
+        if (owner.How != OwnerEvidence.IdCell) flags.Add(new Flag.OwnerInferred(new(file.Path), owner.How == OwnerEvidence.Givens));
+        if (named is not null && named != owner.Student) flags.Add(new Flag.NameDiffers(new(file.Path), named.Student, owner.Student!.Student));
         return flags;
     }
 
     private AccountedFile OfNobody(JudgedFile file)
     {
-        if (file.IsLeftover) return file.As(FileFate.Leftover, file.Refusal);
-        if (file.Other is { } other) return file.As(FileFate.OtherDeal, OtherDealWords.Why(other, _dealt));
+        if (file.IsLeftover) return file.As(FileFate.Leftover, new Uncounted.NotRead(file.Refusal));
+        if (file.Other is { } other) return file.As(FileFate.OtherDeal, new Uncounted.OfOtherDeal(other, _dealt.LessonTitle, _dealt.Identity?.Code));
         return file.IsRead
-            ? file.As(FileFate.NotOfThisClass, $"This workbook was not dealt to anyone in {ClassName.InSentence(_dealt.Cohort)}: it carries no id of this class, and its numbers are nobody's. Was it dealt for another class or lesson?")
+            ? file.As(FileFate.NotOfThisClass, new Uncounted.OfNobody(_dealt.Cohort))
             : file.AsUnread();
     }
 }

@@ -3,7 +3,7 @@ using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests;
 
-/// <summary>What an answer must show for a finding, and that the note says only what was found.</summary>
+/// <summary>What an answer must show for a finding, and that no more is found than it shows.</summary>
 public sealed class EvidenceTests
 {
     private static ReturnedBook Book => new(Ada);
@@ -15,7 +15,7 @@ public sealed class EvidenceTests
         var grade = Grade(Book.Answer("sum", 100.5).Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)"), "ice");
 
         Assert.Equal((Outcome.FollowThrough, 2), (grade.Outcome, grade.Points));
-        Assert.Contains("cannot be", grade.Note, StringComparison.Ordinal);
+        Assert.IsType<AnswerFinding.Impossible>(grade.Findings[^1]);
     }
 
     [Fact]
@@ -24,7 +24,7 @@ public sealed class EvidenceTests
         var book = Book.Answer("sum", "=(flour+room+friction)&\" °F\"").Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)");
 
         Assert.Equal((Outcome.ValueOnly, 0.8m), (Grade(book, "sum").Outcome, Grade(book, "sum").Points));
-        Assert.Contains("makes text of it", Grade(book, "sum").Note, StringComparison.Ordinal);
+        Assert.Equal([new AnswerFinding.RightInText(), new AnswerFinding.MakesText(new("138 °F"))], Grade(book, "sum").Findings);
         Assert.Equal((Outcome.FollowThrough, 2), (Grade(book, "temperature").Outcome, Grade(book, "temperature").Points));
         Assert.Equal((Outcome.FollowThrough, 2), (Grade(book, "ice").Outcome, Grade(book, "ice").Points));
     }
@@ -37,8 +37,9 @@ public sealed class EvidenceTests
         var grade = Grade(Book.Answer("sum", 138).Answer("temperature", formula), "temperature");
 
         Assert.Equal(Outcome.ValueOnly, grade.Outcome);
-        Assert.Contains("the same number whatever they are", grade.Note, StringComparison.Ordinal);
-        Assert.DoesNotContain("typed", grade.Note, StringComparison.Ordinal);
+        var found = Assert.IsType<AnswerFinding.NotFollowing>(Assert.Single(grade.Findings));
+        Assert.Empty(found.Typed);
+        Assert.False(found.Varies);
     }
 
     [Theory]
@@ -62,7 +63,7 @@ public sealed class EvidenceTests
         var grade = Grade(Book.Answer("sum", "=flour+room+friction").Answer("temperature", "=3*want-sum").Answer("ice", formula), "ice", marking);
 
         Assert.Equal((Outcome.Incorrect, 1.2m), (grade.Outcome, grade.Points));
-        Assert.Contains("rounded to one decimal", grade.Note, StringComparison.Ordinal);
+        Assert.Equal(0.1m, Assert.IsType<AnswerFinding.RoundsAnswer>(Assert.Single(grade.Findings)).Step);
     }
 
     private static AnswerGrade Grade(ReturnedBook book, string part, MarkingScheme? marking = null) =>

@@ -27,7 +27,7 @@ public sealed class FindingTests
         var grade = Grade(namesGone ? book.WithoutNames() : book);
 
         AssertSound(grade);
-        Assert.Contains(grade.Flags, flag => flag.Code == FlagCodes.OtherSheet && flag.Message.Contains("my answers", StringComparison.Ordinal));
+        Assert.Contains(grade.Flags, flag => flag is Flag.OtherSheet { Sheet.Text: "my answers" });
         Assert.DoesNotContain(grade.Flags, flag => flag.Code == FlagCodes.GivenOverwritten);
     }
 
@@ -73,7 +73,7 @@ public sealed class FindingTests
         var grade = Grade(new ReturnedBook(Ada).AnswerAsText("temperature", Temperature));
 
         AssertSound(grade);
-        Assert.Contains("held the formula as text", grade.Answers[1].Note, StringComparison.Ordinal);
+        Assert.Equal([new AnswerFinding.Right(), new AnswerFinding.StoodAsText()], grade.Answers[1].Findings);
         Assert.StartsWith("=", grade.Answers[1].Formula, StringComparison.Ordinal);
     }
 

@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas;
 using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests;
@@ -106,7 +107,7 @@ public sealed class OutcomeTests
         var grade = Grade(Book.Answer("temperature", "=want/(room-flour)"), "temperature");
 
         Assert.Equal(Outcome.Incorrect, grade.Outcome);
-        Assert.Contains("#DIV/0!", grade.Note, StringComparison.Ordinal);
+        Assert.Equal([new AnswerFinding.ErrorValue(CellError.DivideByZero)], grade.Findings);
     }
 
     [Theory]
@@ -189,9 +190,7 @@ public sealed class OutcomeTests
 
         Assert.Equal(Outcome.Sound, grade.Answers[0].Outcome);
         Assert.Equal(138, grade.Answers[0].Value.Number);
-        var flag = Assert.Single(grade.Flags);
-        Assert.Equal(FlagCodes.GivenOverwritten, flag.Code);
-        Assert.Contains("65", flag.Message, StringComparison.Ordinal);
-        Assert.Contains("100", flag.Message, StringComparison.Ordinal);
+        var flag = Assert.IsType<Flag.GivenOverwritten>(Assert.Single(grade.Flags));
+        Assert.Equal((65m, "100"), (flag.Dealt, flag.Found?.Text));
     }
 }

@@ -10,20 +10,25 @@ public sealed class SlipTests
 
     private static ReturnedBook Book => new(Ada);
 
+    public static TheoryData<string, string, AnswerFinding> OfUnits => new()
+    {
+        { "ice", "=16*water*(tap-temperature)/(tap+112)", new AnswerFinding.OtherUnit("oz") },
+        { "ice", "=water*(tap-temperature)/(tap+112)*0.45359237", new AnswerFinding.OtherUnit("kg") },
+        { "temperature", "=(3*want-sum-32)/1.8", new AnswerFinding.OtherUnit("°C") },
+        { "ice", "=1000*water*(tap-temperature)/(tap+112)", new AnswerFinding.OffByTens(1000, IsTooLarge: true) },
+        { "ice", "=water*(tap-temperature)/(tap+112)/10", new AnswerFinding.OffByTens(10, IsTooLarge: false) },
+    };
+
     [Theory]
-    [InlineData("ice", "=16*water*(tap-temperature)/(tap+112)", "right in oz; this cell asks for lb")]
-    [InlineData("ice", "=water*(tap-temperature)/(tap+112)*0.45359237", "right in kg; this cell asks for lb")]
-    [InlineData("temperature", "=(3*want-sum-32)/1.8", "right in °C; this cell asks for °F")]
-    [InlineData("ice", "=1000*water*(tap-temperature)/(tap+112)", "1000 times what it should be")]
-    [InlineData("ice", "=water*(tap-temperature)/(tap+112)/10", "1/10 of what it should be")]
-    public void The_right_quantity_in_another_unit_is_told_apart_and_earns_what_the_scheme_says(string part, string formula, string note)
+    [MemberData(nameof(OfUnits))]
+    public void The_right_quantity_in_another_unit_is_told_apart_and_earns_what_the_scheme_says(string part, string formula, AnswerFinding finding)
     {
         var strict = Grade(Solved().Answer(part, formula), part);
         var generous = Grade(Solved().Answer(part, formula), part, Generous);
 
         Assert.Equal((Outcome.Incorrect, 0), (strict.Outcome, strict.Points));
         Assert.Equal((Outcome.Incorrect, 1), (generous.Outcome, generous.Points));
-        Assert.Contains(note, strict.Note, StringComparison.Ordinal);
+        Assert.Equal([finding], strict.Findings);
     }
 
     [Fact]
@@ -32,21 +37,26 @@ public sealed class SlipTests
         // 87 °F is 30.56 °C.
         var grade = Grade(Solved().Answer("temperature", 30.56), "temperature", Generous);
 
-        Assert.Contains("right in °C", grade.Note, StringComparison.Ordinal);
+        Assert.Equal([new AnswerFinding.OtherUnit("°C")], grade.Findings);
         Assert.Equal(2 * 0.5m * 0.4m, grade.Points);
     }
 
+    public static TheoryData<string, string, AnswerFinding> OfRounding => new()
+    {
+        { "ice", "=ROUND(water*(tap-temperature)/(tap+112),1)", new AnswerFinding.RoundsAnswer(0.1m, RoundingDirection.Nearest) },
+        { "ice_share", "=ROUND(ice,1)/water*share", new AnswerFinding.RoundsEarlier(Class.Exercises[0].Parts.Single(part => part.Id == "ice"), 0.1m, RoundingDirection.Nearest) },
+    };
+
     [Theory]
-    [InlineData("ice", "=ROUND(water*(tap-temperature)/(tap+112),1)", "rounded to one decimal, which is more than this part allows")]
-    [InlineData("ice_share", "=ROUND(ice,1)/water*share", "an earlier answer was rounded to one decimal before it was used")]
-    public void Rounding_too_much_or_too_early_is_told_apart_and_earns_what_the_scheme_says(string part, string formula, string note)
+    [MemberData(nameof(OfRounding))]
+    public void Rounding_too_much_or_too_early_is_told_apart_and_earns_what_the_scheme_says(string part, string formula, AnswerFinding finding)
     {
         var strict = Grade(Solved().Answer(part, formula), part);
         var generous = Grade(Solved().Answer(part, formula), part, Generous);
 
         Assert.Equal((Outcome.Incorrect, 0), (strict.Outcome, strict.Points));
         Assert.Equal((Outcome.Incorrect, 1.5m), (generous.Outcome, generous.Points));
-        Assert.Contains(note, strict.Note, StringComparison.Ordinal);
+        Assert.Equal([finding], strict.Findings);
     }
 
     [Fact]
@@ -55,7 +65,7 @@ public sealed class SlipTests
         // 148 for 138 gives 77 °F, which is 25 °C.
         var grade = Grade(Book.Answer("sum", 148).Answer("temperature", "=(3*want-sum-32)/1.8"), "temperature");
 
-        Assert.Contains("right in °C", grade.Note, StringComparison.Ordinal);
+        Assert.Equal([new AnswerFinding.OtherUnit("°C")], grade.Findings);
     }
 
     [Fact]
@@ -65,21 +75,24 @@ public sealed class SlipTests
         var grade = Grade(Solved().Answer("temperature", "=870+(room-65)"), "temperature");
 
         Assert.Equal(Outcome.Incorrect, grade.Outcome);
-        Assert.DoesNotContain("times", grade.Note, StringComparison.Ordinal);
+        Assert.Equal([new AnswerFinding.NotRight()], grade.Findings);
     }
 
     [Theory]
-    [InlineData("temperature", "=3*75-flour-room-friction", "you typed 75\u00A0°F, where the sheet has Dough wanted in ")]
-    [InlineData("temperature", "=3*want-65-65-friction", "you typed 65\u00A0°F, where the sheet has Flour in ")]
-    [InlineData("ice", "=water*(tap-(3*75-flour-room-friction))/(tap+112)", "you typed 75\u00A0°F, where the sheet has Dough wanted in ")]
-    [InlineData("ice_share", "=ice/water*65%", "you typed 65\u00A0%, where the sheet has Share for the first dough in ")]
-    [InlineData("temperature", "=IF(room=65,87,0)", "it comes to something else than the right method does")]
-    public void A_given_typed_into_a_formula_is_named_with_its_cell(string part, string formula, string note)
+    [InlineData("temperature", "=3*75-flour-room-friction", "want")]
+    [InlineData("temperature", "=3*want-65-65-friction", "flour")]
+    [InlineData("ice", "=water*(tap-(3*75-flour-room-friction))/(tap+112)", "want")]
+    [InlineData("ice_share", "=ice/water*65%", "share")]
+    [InlineData("temperature", "=IF(room=65,87,0)", null)]
+    public void A_given_typed_into_a_formula_is_named_with_its_cell(string part, string formula, string? first)
     {
         var grade = Grade(Solved().Answer(part, formula), part);
 
         Assert.Equal(Outcome.ValueOnly, grade.Outcome);
-        Assert.Contains(note, grade.Note, StringComparison.Ordinal);
+        var found = Assert.IsType<AnswerFinding.NotFollowing>(Assert.Single(grade.Findings));
+        Assert.True(found.Varies);
+        Assert.Equal(first, found.Typed is [var typed, ..] ? typed.Given.Id : null);
+        Assert.All(found.Typed, one => Assert.Equal(Ada.Givens.Single(given => given.Name == one.Given.Id).Address.Cell, one.Cell));
     }
 
     /// <summary>Every part right, so that a test spoils just one.</summary>

@@ -40,7 +40,7 @@ public sealed class TypedGivenTests
         var grade = Grade("warming", "=(24+273.15)/273.15+0*cold", "=cold*warming");
 
         Assert.Equal(Outcome.ValueOnly, grade.Outcome);
-        Assert.Contains("24", grade.Note, StringComparison.Ordinal);
+        Assert.Equal(24, Assert.Single(Assert.IsType<AnswerFinding.NotFollowing>(Assert.Single(grade.Findings)).Typed).Dealt);
     }
 
     [Fact]

@@ -37,7 +37,7 @@ public static class Corrector
         {
             var expected = student.AnswersOf(exercise.Id);
             return exercise.Parts.Select(part => new AnswerGrade(
-                exercise, part, Outcome.Blank, 0, part.Points, CellValue.Blank, expected[part.Id], null, null, "No workbook could be read.", new Dictionary<string, double>()));
+                exercise, part, Outcome.Blank, 0, part.Points, CellValue.Blank, expected[part.Id], null, [new AnswerFinding.NoWorkbook()], new Dictionary<string, double>()));
         }),
     ];
 }

@@ -8,12 +8,9 @@ namespace ClassKit.Grading;
 /// <param name="Modified">When it was changed last by what stands inside; null if it does not say.</param>
 /// <param name="Fate">What became of it.</param>
 /// <param name="Student">Whose it is, or seems to be by its name; null if nobody's.</param>
-/// <param name="Why">Why it does not count, in words that can be forwarded to the student; empty for one that does.</param>
-public sealed record AccountedFile(string File, string? Digest, DateTime? Modified, FileFate Fate, Student? Student, Sentence Why)
+/// <param name="Why">Why it does not count; null for one that does.</param>
+public sealed record AccountedFile(string File, string? Digest, DateTime? Modified, FileFate Fate, Student? Student, Uncounted? Why)
 {
-    /// <summary>Why it does not count, in words.</summary>
-    public string Reason => Why.ToString();
-
     /// <summary>Which deal it is from, if it is another than the one that was graded; else null.</summary>
     public OtherDeal? Other { get; init; }
 

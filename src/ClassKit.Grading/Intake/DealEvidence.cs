@@ -20,11 +20,6 @@ internal static class DealEvidence
     }
 
     /// <summary>What the instructor should know of a workbook in doubt.</summary>
-    public static Flag Doubt(FileMention file, DealMarks marks, DealtClass dealt)
-    {
-        var others = marks.Codes.Where(code => code != dealt.Identity?.Code).ToList();
-        return others.Count > 0
-            ? new(FlagCodes.DealDoubtful, $"{file}: sheets of several deals were put together in it ({string.Join(", ", others)} besides {dealt.Identity?.Code}). Its numbers are those dealt here, so it was graded. Please look at it.")
-            : new(FlagCodes.DealDoubtful, $"{file}: it carries this deal’s code, but most of its numbers are not those that were dealt to this student. It was graded with the dealt numbers. Please look at it.");
-    }
+    public static Flag Doubt(ReturnedName file, DealMarks marks, DealtClass dealt) =>
+        new Flag.DealDoubtful(file, [.. marks.Codes.Where(code => code != dealt.Identity?.Code)], dealt.Identity?.Code);
 }

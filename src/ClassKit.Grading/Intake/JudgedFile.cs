@@ -13,8 +13,8 @@ public sealed class JudgedFile
     /// <summary>The path of the file.</summary>
     public string Path => _file.Path;
 
-    /// <summary>The file, to speak of in a sentence.</summary>
-    internal FileMention Mention => new(Path);
+    /// <summary>The file, to speak of in a fact.</summary>
+    internal ReturnedName Name => new(Path);
 
     /// <summary>Whose it is, or seems to be.</summary>
     internal DealtStudent? Student { get; }
@@ -39,7 +39,7 @@ public sealed class JudgedFile
     internal string? Digest => _file.Digest;
 
     /// <summary>Why it was not read; empty if it was.</summary>
-    internal Sentence Refusal => TypedWords.InQuotes(_file.Refusal ?? "");
+    internal PartlyTyped Refusal => TypedWords.InQuotes(_file.Refusal ?? "");
 
     internal bool IsLeftover => _file.IsLeftover;
 
@@ -49,8 +49,8 @@ public sealed class JudgedFile
     internal DateTime? Changed => _file.Modified ?? _file.Dated;
 
     /// <summary>The file accounted for.</summary>
-    internal AccountedFile As(FileFate fate, Sentence? why = null) => new(Path, Digest, _file.Modified, fate, Student?.Student, why ?? "") { SavedBy = _file.SavedBy, Fault = _file.Fault, Other = Other };
+    internal AccountedFile As(FileFate fate, Uncounted? why = null) => new(Path, Digest, _file.Modified, fate, Student?.Student, why) { SavedBy = _file.SavedBy, Fault = _file.Fault, Other = Other };
 
     /// <summary>The file accounted for as one that was not read.</summary>
-    internal AccountedFile AsUnread() => As(_file.Fault is null ? FileFate.Refused : FileFate.OurError, Refusal);
+    internal AccountedFile AsUnread() => As(_file.Fault is null ? FileFate.Refused : FileFate.OurError, new Uncounted.NotRead(Refusal));
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClassKit.Exercises;
 
 namespace ClassKit.Grading;
@@ -8,8 +7,8 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
 {
     private readonly MarkingScheme _marking = dealt.Marking;
 
-    /// <summary>More of a student's files than these nobody wants to read of; all of them are accounted for one by one.</summary>
-    private const int MostNamed = 8;
+    /// <summary>More of a student's stray workbooks than these nobody wants to read of; all of them are accounted for one by one.</summary>
+    private const int MostFlagged = 8;
 
     /// <summary>The grade that counts, and every file accounted for.</summary>
     /// <param name="student">Whose files they are.</param>
@@ -21,7 +20,7 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
         List<AccountedFile> others =
         [
             .. refused.Select(file => file.AsUnread()),
-            .. files.Where(file => file.Other is not null).Select(file => file.As(FileFate.OtherDeal, OtherDealWords.Why(file.Other!, dealt))),
+            .. files.Where(file => file.Other is not null).Select(file => file.As(FileFate.OtherDeal, new Uncounted.OfOtherDeal(file.Other!, dealt.LessonTitle, dealt.Identity?.Code))),
         ];
         var strays = OfOtherDeals(others);
         if (versions.Count == 0) return (Ungraded(student, refused, strays), others);
@@ -55,32 +54,26 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     {
         var grade = refused.Count == 0
             ? new StudentGrade(student, GradeStatus.Missing, null, [], [])
-            : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag(FlagCodes.UnreadableFile, $"{file.Mention}: {file.Refusal}"))]);
+            : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag.UnreadableFile(file.Name, file.Refusal))]);
         return grade with { Rule = _marking.Total, Flags = [.. grade.Flags, .. strays] };
     }
 
     private static List<Flag> OfOtherDeals(IEnumerable<AccountedFile> files) =>
-        [.. files.Where(file => file.Fate == FileFate.OtherDeal).Take(MostNamed).Select(file => new Flag(FlagCodes.OtherDeal, $"{new FileMention(file.File)}: {file.Why}"))];
+        [.. files.Where(file => file.Why is Uncounted.OfOtherDeal).Take(MostFlagged).Select(file => new Flag.OfOtherDeal(new(file.File), (Uncounted.OfOtherDeal)file.Why!))];
 
-    private Sentence Why(DealtStudent student, JudgedFile version, JudgedFile counts)
+    private Uncounted Why(DealtStudent student, JudgedFile version, JudgedFile counts)
     {
-        if (version.Digest is not null && version.Digest == counts.Digest) return $"The same file as {counts.Mention}, byte for byte, which was graded.";
-        var because = _marking.Versions switch
+        if (version.Digest is not null && version.Digest == counts.Digest) return new Uncounted.Copy(counts.Name);
+        WhyThatVersion because = (_marking.Versions, version.Changed, counts.Changed) switch
         {
-            VersionChoice.Newest when version.Changed is null || counts.Changed is null => "it says when it was changed",
-            VersionChoice.Newest when version.Changed != counts.Changed => $"it was changed last, {Day(counts.Changed)}, and this one {Day(version.Changed)}",
-            _ when version.Points == counts.Points => "it earns as much",
-            _ => "it earns most",
+            (VersionChoice.Newest, { } changed, { } last) when changed != last => new WhyThatVersion.Newer(last, changed),
+            (VersionChoice.Newest, null, _) or (VersionChoice.Newest, _, null) => new WhyThatVersion.SaysWhen(),
+            _ when version.Points == counts.Points => new WhyThatVersion.EarnsAsMuch(),
+            _ => new WhyThatVersion.EarnsMost(),
         };
-        return $"Another version of {student.Student}'s work, worth {version.Points:0.##} of {version.OutOf:0.##} points; {counts.Mention} was graded because {because}.";
+        return new Uncounted.OtherVersion(student.Student, version.Points!.Value, version.OutOf!.Value, counts.Name, because);
     }
 
-    private static string Day(DateTime? time) => time is { } at ? at.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture) : "at a time unknown";
-
-    private static Flag Several(DealtStudent student, JudgedFile counts, IReadOnlyList<JudgedFile> files)
-    {
-        var others = files.Count > MostNamed ? $" and {files.Count - MostNamed} more" : "";
-        return new(FlagCodes.SeveralFiles,
-            $"{files.Count} files came from {student.Student}: {Sentence.List(files.OrderBy(file => file.Path, StringComparer.Ordinal).Take(MostNamed).Select(file => Sentence.Of(file.Mention)))}{others}. {counts.Mention} was graded.");
-    }
+    private static Flag.SeveralFiles Several(DealtStudent student, JudgedFile counts, IReadOnlyList<JudgedFile> files) =>
+        new(student.Student, [.. files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(file => file.Name)], counts.Name);
 }

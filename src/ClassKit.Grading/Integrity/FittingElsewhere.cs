@@ -27,9 +27,8 @@ internal static class FittingElsewhere
             {
                 var expected = fitting.Aggregate((double)others * grades.Students.Count, (product, fit) => product * fit.Chance);
                 if (fitting.Count < 2 || expected > IntegrityFacts.Line) continue;
-                yield return (student.Student.Student, new(
-                    FlagCodes.FitsAnotherVariant,
-                    $"{fitting.Count} answers that are wrong for the numbers dealt to {student.Student.Student} are right for those dealt to {fitting[0].Seat.Student}: {IntegrityFacts.Parts(fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id)))}. Chance alone brings this about {IntegrityFacts.Chance(expected)}."));
+                yield return (student.Student.Student, new Flag.FitsAnotherVariant(
+                    student.Student.Student, fitting[0].Seat.Student, [.. fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id))], expected));
             }
         }
     }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace ClassKit.Grading;
 
 /// <summary>Facts that only show when a class's work is looked at together, each with how likely chance alone makes it. Never a verdict.</summary>
@@ -16,14 +14,6 @@ internal static class IntegrityFacts
         .Concat(SharedMistakes.In(grades))
         .Concat(SharedAuthors.In(grades))
         .ToLookup(fact => fact.Student.Id, fact => fact.Flag);
-
-    /// <summary>A rate as people say it: “about 1 in 40”.</summary>
-    public static string Chance(double expected) => expected < 0.001
-        ? "in fewer than 1 in 1000 classes"
-        : string.Create(CultureInfo.InvariantCulture, $"in about 1 in {Math.Round(1 / expected, MidpointRounding.AwayFromZero):0} classes");
-
-    /// <summary>Parts as lists name them.</summary>
-    public static string Parts(IEnumerable<(string Exercise, string Part)> parts) => string.Join(", ", parts.Select(part => $"{part.Exercise}.{part.Part}"));
 
     /// <summary>The answers that a wrong turn of the student's own made: neither right nor carried on from a slip.</summary>
     public static IEnumerable<AnswerGrade> Wrong(StudentGrade student) =>

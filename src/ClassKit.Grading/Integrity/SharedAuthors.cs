@@ -16,11 +16,7 @@ internal static class SharedAuthors
         {
             var students = shared.Select(file => file.Student!).DistinctBy(student => student.Id).ToList();
             if (students.Count < 2 || students.Count > Math.Max(2, Remarkable * counting.Count)) continue;
-            foreach (var student in students)
-            {
-                var others = students.Where(other => other != student).Select(Sentence.Of);
-                yield return (student, new(FlagCodes.SharedAuthor, $"This workbook and that of {Sentence.List(others)} name the same person as the last to save them; other workbooks of the class do not."));
-            }
+            foreach (var student in students) yield return (student, new Flag.SharedAuthor([.. students.Where(other => other != student)]));
         }
     }
 }

@@ -25,8 +25,8 @@ internal static class SharedMistakes
             var chances = both.Select(part => Chance(part, written[one][part], rest)).ToList();
             var expected = Tail(chances, alike.Count) * students.Count * (students.Count - 1) / 2;
             if (expected > IntegrityFacts.Line) continue;
-            yield return (one.Student.Student, Fact(other, alike, both.Count, expected));
-            yield return (other.Student.Student, Fact(one, alike, both.Count, expected));
+            yield return (one.Student.Student, new Flag.SharedMistakes(other.Student.Student, alike, both.Count, expected));
+            yield return (other.Student.Student, new Flag.SharedMistakes(one.Student.Student, alike, both.Count, expected));
         }
     }
 
@@ -55,8 +55,4 @@ internal static class SharedMistakes
         }
         return exactly.Skip(least).Sum();
     }
-
-    private static Flag Fact(StudentGrade other, List<(string Exercise, string Part)> alike, int both, double expected) => new(
-        FlagCodes.SharedMistakes,
-        $"{alike.Count} of {both} parts that both got wrong hold exactly what {other.Student.Student} wrote: {IntegrityFacts.Parts(alike)}. Chance alone brings this about {IntegrityFacts.Chance(expected)}.");
 }

@@ -47,20 +47,20 @@ internal sealed class ExerciseJudge
             Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
             answer?.Dealt.Value ?? CellValue.Blank, Dealt.Right.Answers[part.Id],
             answer?.Content.Formula is { } formula ? "=" + formula : null,
-            judgement.Misconception, judgement.Note, earlier.Wrong.ToDictionary(before => before.Id, OwnNumber));
+            judgement.Findings, earlier.Wrong.ToDictionary(before => before.Id, OwnNumber));
     }
 
     private double OwnNumber(Part part) => Dealt.Held.TryGetValue(part.Id, out var held) ? held : Dealt.Meant[part.Id];
 
-    private Judgement Blank(Part part) => new(Outcome.Blank, null, false, null, AnswerNotes.Blank(_returned.Cell(part)));
+    private Judgement Blank(Part part) => new(Outcome.Blank, null, false, new AnswerFinding.Empty(_returned.Cell(part).Cell));
 
     private Judgement Judge(TriedAnswer answer, EarlierAnswers earlier)
     {
         if (answer.Dealt.Status != EvaluationStatus.Computed)
-            return new(Outcome.Unsupported, null, false, null, AnswerNotes.Unsupported(answer.Dealt, _returned.TypedWords));
+            return new(Outcome.Unsupported, null, false, new AnswerFinding.NotEvaluated(answer.Dealt.Reason is { } reason ? TypedWords.In(reason, _returned.TypedWords) : null));
         var evidence = answer.ReadingsOn(answer.AsItStands).Select(reading => EvidenceOf(answer, earlier, reading)).ToList();
         var judgement = Verdict(answer, earlier, evidence);
-        return judgement with { Note = Remarks(answer, judgement) };
+        return judgement with { Beside = [.. Beside(answer, judgement)] };
     }
 
     /// <summary>The one ordered decision: the kindest finding that the evidence bears out.</summary>
@@ -102,20 +102,20 @@ internal sealed class ExerciseJudge
         if (!evidence.IsRight) return null;
         if (evidence.Rounding is { } rounding) return OfSlip(evidence.Reading, rounding, isFormula: true);
         return evidence.ShowsMethod
-            ? new(Outcome.Sound, evidence.Reading, true, null, AnswerNotes.Sound)
-            : new(Outcome.ValueOnly, evidence.Reading, false, null, ValueOnly(answer, evidence.Reading));
+            ? new(Outcome.Sound, evidence.Reading, true, new AnswerFinding.Right())
+            : new(Outcome.ValueOnly, evidence.Reading, false, NumberOnly(answer, evidence.Reading));
     }
 
-    private string ValueOnly(TriedAnswer answer, Reading reading)
+    private AnswerFinding NumberOnly(TriedAnswer answer, Reading reading)
     {
-        if (answer.IsTextOfFormula) return AnswerNotes.RightNumber;
-        if (!answer.IsFormula) return AnswerNotes.ValueOnly(answer.Part);
+        if (answer.IsTextOfFormula) return new AnswerFinding.RightInText();
+        if (!answer.IsFormula) return new AnswerFinding.RightTyped();
         var behaviours = answer.Grounds.Select(ground => answer.On(ground, reading)).ToList();
         var varies = behaviours.Exists(behaviour => behaviour.Varies);
         var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, _trials)).FirstOrDefault(found => found.Count > 0) ?? [];
         // A constant is what some typed given would make of the key, whatever it comes from: it is one only if its number stands there.
         if (!varies && !typed.All(given => answer.Content.Formula!.Contains(Dealt.Right.Givens[given.Id].ToString("0.############", CultureInfo.InvariantCulture), StringComparison.Ordinal))) typed = [];
-        return AnswerNotes.NotFollowing(typed, _returned.Cell, Dealt.Right.Givens, varies);
+        return new AnswerFinding.NotFollowing([.. typed.Select(given => new TypedGiven(given, Dealt.Right.Givens[given.Id], _returned.Cell(given).Cell))], varies);
     }
 
     /// <summary>A number that follows from own earlier answers. Without a method shown it must be one that says how somebody came to it, and so must the earlier ones.</summary>
@@ -124,7 +124,7 @@ internal sealed class ExerciseJudge
         if (!evidence.FollowsOwn) return null;
         if (evidence.Rounding is { } rounding) return OfSlip(evidence.Reading, rounding, isFormula: true);
         if (!evidence.ShowsMethod && !(earlier.AreTelling && IsTelling(answer, evidence.Reading))) return null;
-        return new(Outcome.FollowThrough, evidence.Reading, evidence.ShowsMethod, null, Carrying(answer, earlier, evidence.ShowsMethod));
+        return new(Outcome.FollowThrough, evidence.Reading, evidence.ShowsMethod, Carrying(earlier, evidence.ShowsMethod));
     }
 
     /// <summary>
@@ -144,21 +144,21 @@ internal sealed class ExerciseJudge
                 if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials)) continue;
                 // On what stands there it may come to no number at all, which later parts must not take for one.
                 var isNumber = reading.Of(answer.Dealt.Value, answer.Part) is not null;
-                return new(Outcome.FollowThrough, isNumber ? reading : null, true, null, Carrying(answer, earlier, methodShown: true));
+                return new(Outcome.FollowThrough, isNumber ? reading : null, true, Carrying(earlier, methodShown: true));
             }
         }
         return null;
     }
 
-    private static string Carrying(TriedAnswer answer, EarlierAnswers earlier, bool methodShown) => methodShown && earlier.OriginsWithoutNumber is { Count: > 0 } missing
-        ? AnswerNotes.Waiting(missing)
-        : AnswerNotes.FollowThrough(answer.Part, earlier.Origins, methodShown);
+    private static AnswerFinding Carrying(EarlierAnswers earlier, bool methodShown) => methodShown && earlier.OriginsWithoutNumber is { Count: > 0 } missing
+        ? new AnswerFinding.Waits(missing)
+        : new AnswerFinding.FollowsThrough(earlier.Origins, methodShown);
 
     private Judgement? AsMisconception(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {
         if (!answer.IsFormula && (reading.Dealt == 0 || IsFilledIn(answer.Part, reading.Written(reading.Dealt)))) return null;
         return answer.Part.Misconceptions.FirstOrDefault(misconception => Meets(answer, earlier, reading, misconception)) is { } met
-            ? new(Outcome.Misconception, reading, answer.IsFormula, met, met.Words)
+            ? new(Outcome.Misconception, reading, answer.IsFormula, new AnswerFinding.WrongTurn(met))
             : null;
     }
 
@@ -189,7 +189,7 @@ internal sealed class ExerciseJudge
         var reading = evidence[0].Reading;
         return evidence.Select(one => SlipIn(answer, one)).FirstOrDefault(found => found is not null) is { } slip
             ? OfSlip(reading, slip, answer.IsFormula)
-            : new(Outcome.Incorrect, reading, false, null, AnswerNotes.Incorrect);
+            : new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight());
     }
 
     private Slip? SlipIn(TriedAnswer answer, Evidence evidence)
@@ -202,25 +202,23 @@ internal sealed class ExerciseJudge
             : null;
     }
 
-    private static Judgement OfSlip(Reading reading, Slip slip, bool isFormula) => new(Outcome.Incorrect, reading, isFormula, null, slip.Note) { Slip = slip.Kind };
+    private static Judgement OfSlip(Reading reading, Slip slip, bool isFormula) => new(Outcome.Incorrect, reading, isFormula, slip.Finding) { Slip = slip.Kind };
 
     private Judgement AsNoNumber(TriedAnswer answer)
     {
         var value = answer.Dealt.Value;
-        if (value.IsError) return new(Outcome.Incorrect, null, false, null, AnswerNotes.ErrorValue(answer.Dealt));
-        return value.IsBlank ? Blank(answer.Part) : new(Outcome.Unreadable, null, false, null, AnswerNotes.Unreadable(value, answer.Part));
+        if (value.IsError) return new(Outcome.Incorrect, null, false, new AnswerFinding.ErrorValue(value.Error));
+        return value.IsBlank ? Blank(answer.Part) : new(Outcome.Unreadable, null, false, UnreadableAnswer.Find(value, answer.Part));
     }
 
     /// <summary>Facts beside the finding: text made by a formula, a percentage a hundred times too large in its cell, a quantity that cannot be.</summary>
-    private Sentence Remarks(TriedAnswer answer, Judgement judgement)
+    private IEnumerable<AnswerFinding> Beside(TriedAnswer answer, Judgement judgement)
     {
-        var note = judgement.Note;
-        if (judgement.Reading is not { } reading) return note;
-        if (answer.IsTextOfFormula) note = $"{note} {AnswerNotes.TextOfFormula(answer.Dealt.Value)}";
-        if (reading.IsScaled && answer.Dealt.Value is { IsNumber: true, Number: var held }) note = $"{note} {AnswerNotes.Scaled(held)}";
-        if (judgement.Outcome == Outcome.FollowThrough && answer.Dealt.Value is { IsNumber: true, Number: < 0 } && _drawn.All(variant => variant.Answers[answer.Part.Id] >= 0))
-            note = $"{note} {AnswerNotes.CannotBe(answer.Part, answer.Dealt.Value.Number)}";
-        return note;
+        if (judgement.Reading is not { } reading) yield break;
+        if (answer.IsTextOfFormula) yield return new AnswerFinding.MakesText(new(answer.Dealt.Value.ToString()));
+        if (answer.Dealt.Value is not { IsNumber: true, Number: var held }) yield break;
+        if (reading.IsScaled) yield return new AnswerFinding.HundredfoldPercent(held);
+        if (judgement.Outcome == Outcome.FollowThrough && held < 0 && _drawn.All(variant => variant.Answers[answer.Part.Id] >= 0)) yield return new AnswerFinding.Impossible(held);
     }
 
     /// <summary>Keeps what the answer came to, for the parts after it.</summary>

@@ -1,15 +1,18 @@
-using ClassKit.Exercises;
-
 namespace ClassKit.Grading;
 
 /// <summary>What the judge found of one answer, before points.</summary>
 /// <param name="Outcome">The outcome.</param>
 /// <param name="Reading">The reading that led to it; null if the answer is no number.</param>
 /// <param name="MethodShown">True if a formula shows the method, not only a typed number.</param>
-/// <param name="Misconception">The misconception met, or null.</param>
-/// <param name="Note">What to tell the student.</param>
-internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodShown, Misconception? Misconception, Sentence Note)
+/// <param name="Finding">What decided.</param>
+internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodShown, AnswerFinding Finding)
 {
+    /// <summary>What else was found.</summary>
+    public IReadOnlyList<AnswerFinding> Beside { get; init; } = [];
+
+    /// <summary>All of it, what decided first.</summary>
+    public IReadOnlyList<AnswerFinding> Findings => [Finding, .. Beside];
+
     /// <summary>The one small thing that makes an incorrect answer wrong, where it is known.</summary>
     public SlipKind? Slip { get; init; }
 

@@ -24,7 +24,7 @@ internal sealed class WorkbookGrader
         return
         [
             .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))
-                .Select(found => returned.Find(found.Cell) is { } content && texts.IsOne(content) ? found.Grade with { Remark = AnswerNotes.StoodAsText(found.Grade.Remark) } : found.Grade),
+                .Select(found => returned.Find(found.Cell) is { } content && texts.IsOne(content) ? found.Grade with { Findings = [.. found.Grade.Findings, new AnswerFinding.StoodAsText()] } : found.Grade),
         ];
     }
 
@@ -34,13 +34,13 @@ internal sealed class WorkbookGrader
         var found = finder.Find(student, exercise.Id);
         var (givens, answers) = (found.Givens, found.Answers);
         if (found.MovedTo is { } sheet)
-            flags.Add(new(FlagCodes.OtherSheet, $"{exercise.Title} was answered on the sheet “{new TypedMention(sheet)}”, and that one was graded. A sheet is easily copied or renamed."));
+            flags.Add(new Flag.OtherSheet(exercise.Title, new(sheet)));
         var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
         FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
         var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), [dealt, .. _fresh.All(exercise)]).Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
-            flags.Add(new(FlagCodes.FormulaToLookAt, $"{Place(answers[grade.Part.Id], student)} holds {new TypedMention(grade.Formula!)}, which could not be worked out here: please look at it yourself."));
+            flags.Add(new Flag.FormulaToLookAt(Place(answers[grade.Part.Id], student), new(grade.Formula!)));
         return grades.Select(grade => (answers[grade.Part.Id], grade));
     }
 
@@ -55,15 +55,13 @@ internal sealed class WorkbookGrader
             if (content is { Formula: null, Stored: { IsNumber: true, Number: var number } } && GivenCheck.IsAsDealt(number, value)) continue;
             var found = content switch
             {
-                null => "nothing",
+                null => null,
                 { Formula: { } formula } => "=" + formula,
                 { Stored: var stored } => stored.ToString(),
             };
-            flags.Add(new(FlagCodes.GivenOverwritten, $"{Place(places[given.Id], student)} ({given.Label}) was dealt as {value} and now holds {new TypedMention(found)}. It was graded with the dealt number."));
+            flags.Add(new Flag.GivenOverwritten(Place(places[given.Id], student), given.Label, value, found is null ? null : new(found)));
         }
     }
 
-    /// <summary>A cell in a sentence; the name of a sheet that was not dealt is the student's own.</summary>
-    private static Sentence Place(CellAddress cell, DealtStudent student) =>
-        student.Answers.Any(answer => answer.Address.Sheet == cell.Sheet) ? cell.ToString() : Sentence.Of(new TypedMention(cell.ToString()));
+    private static CellPlace Place(CellAddress cell, DealtStudent student) => new(cell, student.Answers.All(answer => answer.Address.Sheet != cell.Sheet));
 }

@@ -37,8 +37,7 @@ public static class LateWork
         return student with
         {
             Late = late,
-            Flags = [.. student.Flags, new(FlagCodes.Late,
-                $"{new FileMention(student.File!)} says that it was saved {due.OnClocks(saved)}, {late.Words} after it was due, {due}. {(off > 0 ? $"{100 * off:0.#} % is taken off." : "Nothing is taken off.")}")],
+            Flags = [.. student.Flags, new Flag.SavedLate(new(student.File!), saved, due, off)],
         };
     }
 }

@@ -29,21 +29,21 @@ public static class Pseudonymizer
     private static List<DealtStudent> InOrder(IEnumerable<DealtStudent> seats) => [.. seats.OrderBy(seat => seat.Student.Id, StringComparer.Ordinal)];
 
     private static DealtStudent Seat(DealtStudent seat, Disguise disguise) =>
-        seat with { Student = disguise.Of(seat.Student), Workbook = $"workbooks/{disguise.Of(seat.Student).Id}.xlsx" };
+        seat with { Student = disguise.OfStudent(seat.Student), Workbook = $"workbooks/{disguise.OfStudent(seat.Student).Id}.xlsx" };
 
     private static StudentGrade Of(StudentGrade student, DealtStudent seat, Disguise disguise) => student with
     {
         Student = seat,
         File = student.File is { } file ? disguise.OfFile(file) : null,
         Answers = [.. student.Answers.Select(answer => Of(answer, disguise))],
-        Flags = [.. student.Flags.Select(flag => flag with { Fact = disguise.Of(flag.Fact) })],
+        Flags = [.. student.Flags.Select(flag => flag.Under(disguise))],
     };
 
     private static AnswerGrade Of(AnswerGrade answer, Disguise disguise) => answer with
     {
         Value = answer.Value.IsText ? CellValue.FromText(disguise.OfTyped(answer.Value.Text)) : answer.Value,
-        Formula = disguise.OfTyped(answer.Formula),
-        Remark = disguise.Of(answer.Remark),
+        Formula = answer.Formula is { } formula ? disguise.OfTyped(formula) : null,
+        Findings = [.. answer.Findings.Select(finding => finding.Under(disguise))],
         Correction = answer.Correction is { } correction ? correction with { Reason = disguise.OfTyped(correction.Reason) } : null,
     };
 
@@ -52,9 +52,9 @@ public static class Pseudonymizer
         File = disguise.OfFile(file.File),
         Digest = null,
         SavedBy = null,
-        Student = file.Student is { } student ? disguise.Of(student) : null,
-        Why = disguise.Of(file.Why),
-        Other = file.Other is { } other ? other with { Lesson = disguise.OfTyped(other.Lesson), Cohort = disguise.OfTyped(other.Cohort) } : null,
+        Student = file.Student is { } student ? disguise.OfStudent(student) : null,
+        Why = file.Why?.Under(disguise),
+        Other = file.Other?.Under(disguise),
     };
 
     /// <summary>What to call files instead: by their student's pseudonym and a number.</summary>

@@ -12,8 +12,7 @@ namespace ClassKit.Grading;
 /// <param name="Value">What the answer cell comes to on the dealt inputs.</param>
 /// <param name="Expected">What the key gives.</param>
 /// <param name="Formula">The student's formula with its leading <c>=</c>, or null for a typed value.</param>
-/// <param name="Misconception">The misconception met, or null.</param>
-/// <param name="Remark">One or two sentences to the student.</param>
+/// <param name="Findings">What was found of it, what decided first; empty if nobody judged it.</param>
 /// <param name="OwnEarlierAnswers">The student's own values of earlier parts that the answer was judged with, by part id; empty unless they differ from the key's.</param>
 public sealed record AnswerGrade(
     Exercise Exercise,
@@ -24,12 +23,11 @@ public sealed record AnswerGrade(
     CellValue Value,
     double Expected,
     string? Formula,
-    Misconception? Misconception,
-    Sentence Remark,
+    IReadOnlyList<AnswerFinding> Findings,
     IReadOnlyDictionary<string, double> OwnEarlierAnswers)
 {
-    /// <summary>The remark in words.</summary>
-    public string Note => Remark.ToString();
+    /// <summary>The misconception met, or null.</summary>
+    public Misconception? Misconception => Findings is [AnswerFinding.WrongTurn turn, ..] ? turn.Misconception : null;
 
     /// <summary>The instructor's correction that the points follow; null where they are the grader's.</summary>
     public AppliedCorrection? Correction { get; init; }

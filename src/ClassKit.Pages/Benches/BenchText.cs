@@ -23,7 +23,7 @@ internal static class BenchText
     /// <summary>"team 1", "teams 1, 2 and 3".</summary>
     public static string Teams(IReadOnlyList<Maker> makers) => makers[0].IsInstructor
         ? "instructor"
-        : (makers.Count == 1 ? "team " : "teams ") + Wording.List([.. makers.Select(maker => $"{maker.Team}")]);
+        : (makers.Count == 1 ? "team " : "teams ") + Phrases.List([.. makers.Select(maker => $"{maker.Team}")]);
 
     /// <summary>How good the plan is, for people who will not look up what a bound is.</summary>
     public static string Quality(PlanQuality quality, int shifts)
@@ -32,8 +32,8 @@ internal static class BenchText
         var stands = cost.StandingMinutes == 0 ? "Every bread is ready just as the tasting begins" : $"Finished breads stand for {NumberText.WithUnit($"{cost.StandingMinutes}", "min")} in all, summed over all teams";
         var waits = cost.WaitingMinutes == 0 ? "no dough waits between its steps" : $"doughs and watchers wait for {NumberText.WithUnit($"{cost.WaitingMinutes}", "min")} in all";
         var proof = quality.IsProven
-            ? $"It is proven that no plan in {Wording.Count(shifts, "shift")} is better."
-            : quality.Bound > 0 ? $"No plan in {Wording.Count(shifts, "shift")} can be better by more than {NumberText.AtMost(Math.Ceiling(quality.Gap * 100), 0)} %." : "";
+            ? $"It is proven that no plan in {Phrases.Count(shifts, "shift")} is better."
+            : quality.Bound > 0 ? $"No plan in {Phrases.Count(shifts, "shift")} can be better by more than {NumberText.AtMost(Math.Ceiling(quality.Gap * 100), 0)} %." : "";
         return $"{stands}; {waits}. {proof}".TrimEnd();
     }
 

@@ -13,7 +13,7 @@ internal static class Timeline
     private static IEnumerable<TimelineRow> Shown(BenchPlan plan)
     {
         if (plan.Demonstrations.Count > 0)
-            yield return new("Instructor", "Demonstrations", [.. plan.Demonstrations.OrderBy(shown => shown.Start).Select((shown, at) => new TimelineBar(shown.Demonstration.Name, Wording.Letter(at).ToUpperInvariant(), shown.Start, shown.End, BarKind.Shown))]);
+            yield return new("Instructor", "Demonstrations", [.. plan.Demonstrations.OrderBy(shown => shown.Start).Select((shown, at) => new TimelineBar(shown.Demonstration.Name, Phrases.Letter(at).ToUpperInvariant(), shown.Start, shown.End, BarKind.Shown))]);
     }
 
     private static IEnumerable<TimelineRow> Work(BenchPlan plan)

@@ -31,7 +31,7 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     }
 
     /// <summary>The letter of one of its parts.</summary>
-    public string LetterOf(string part) => Wording.Letter(Exercise.Parts.Index().First(entry => entry.Item.Id == part).Index);
+    public string LetterOf(string part) => Phrases.Letter(Exercise.Parts.Index().First(entry => entry.Item.Id == part).Index);
 
     /// <summary>Where the first slip lies and what was carried on from it, or what was left blank; null if there is neither.</summary>
     public string? FirstSlip()
@@ -44,7 +44,7 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
         {
             0 => where,
             1 => $"{where} Part {followed[0]} carries it on with the right method, so it still earns its credit.",
-            _ => $"{where} Parts {Wording.List(followed)} carry it on with the right method, so they still earn their credit.",
+            _ => $"{where} Parts {Phrases.List(followed)} carry it on with the right method, so they still earn their credit.",
         };
     }
 
@@ -52,7 +52,7 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     {
         var blank = Answers.Where(answer => answer.Outcome == Outcome.Blank).Select(answer => LetterOf(answer.Part.Id)).ToList();
         if (blank.Count == 0) return null;
-        return blank.Count == Answers.Count ? "This exercise was left blank." : $"Part{(blank.Count == 1 ? "" : "s")} {Wording.List(blank)} {(blank.Count == 1 ? "was" : "were")} left blank.";
+        return blank.Count == Answers.Count ? "This exercise was left blank." : $"Part{(blank.Count == 1 ? "" : "s")} {Phrases.List(blank)} {(blank.Count == 1 ? "was" : "were")} left blank.";
     }
 
     /// <summary>The student's own earlier answers that one answer was judged with, in words; null if there were none.</summary>
@@ -63,6 +63,6 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
             .Where(part => answer.OwnEarlierAnswers.ContainsKey(part.Id))
             .Select(part => $"{ResultText.Of(part, answer.OwnEarlierAnswers[part.Id])} from part {LetterOf(part.Id)}")
             .ToList();
-        return $"Judged with your own {Wording.List(own)}.";
+        return $"Judged with your own {Phrases.List(own)}.";
     }
 }

@@ -1,5 +1,6 @@
 using ClassKit.Grading;
 using ClassKit.Pages.Outcomes;
+using ClassKit.Wording;
 
 namespace ClassKit.Pages.Feedback;
 
@@ -18,5 +19,5 @@ public sealed record FeedbackPlace(ExerciseFeedback Exercise, AnswerGrade Answer
     public string Anchor => $"part-{Exercise.Exercise.Id}-{Answer.Part.Id}";
 
     /// <summary>What to say of it in a sentence.</summary>
-    public string Words => Answer.Outcome == Outcome.Misconception ? Answer.Misconception!.Words : Answer.Note;
+    public string Words => Answer.Outcome == Outcome.Misconception ? Answer.Misconception!.Words : FindingWords.Of(Answer);
 }

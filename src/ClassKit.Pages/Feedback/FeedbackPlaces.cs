@@ -39,5 +39,5 @@ internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
     /// <summary>"part 2c", "parts 1a and 2c", or "all 7 parts".</summary>
     public string Labels(IReadOnlyList<FeedbackPlace> places) => places.Count == _all.Count && places.Count > 1
         ? $"all {places.Count} parts"
-        : $"{(places.Count == 1 ? "part" : "parts")} {Wording.List([.. places.Select(place => place.Label)])}";
+        : $"{(places.Count == 1 ? "part" : "parts")} {Phrases.List([.. places.Select(place => place.Label)])}";
 }

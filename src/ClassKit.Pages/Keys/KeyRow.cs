@@ -10,5 +10,5 @@ internal static class KeyRow
     public static IEnumerable<Given> Drawn(Exercise exercise) => exercise.Givens.Where(given => !given.IsConstant);
 
     /// <summary>A part's number and letter.</summary>
-    public static string Label(int exercise, int part) => $"{exercise}{Wording.Letter(part)}";
+    public static string Label(int exercise, int part) => $"{exercise}{Phrases.Letter(part)}";
 }

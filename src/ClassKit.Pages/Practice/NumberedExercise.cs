@@ -18,5 +18,5 @@ public sealed record NumberedExercise(int Number, Exercise Exercise)
     }
 
     /// <summary>The number and letter of one of its parts: 2a.</summary>
-    public string LabelOf(int part) => $"{Number}{Wording.Letter(part)}";
+    public string LabelOf(int part) => $"{Number}{Phrases.Letter(part)}";
 }

@@ -7,5 +7,5 @@ namespace ClassKit.Pages.Practice;
 internal static class SetText
 {
     public static string Of(IReadOnlyList<NumberedExercise> exercises) =>
-        $"{Wording.Count(exercises.Count, "exercise")}, {Wording.Count(exercises.Sum(exercise => SetChooser.PointsOf(exercise.Exercise)), "point")}, about {Wording.Count(exercises.Sum(exercise => exercise.Exercise.Minutes), "minute")}";
+        $"{Phrases.Count(exercises.Count, "exercise")}, {Phrases.Count(exercises.Sum(exercise => SetChooser.PointsOf(exercise.Exercise)), "point")}, about {Phrases.Count(exercises.Sum(exercise => exercise.Exercise.Minutes), "minute")}";
 }

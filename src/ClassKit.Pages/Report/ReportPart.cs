@@ -26,7 +26,7 @@ public sealed record ReportPart(string Label, PartSummary Summary)
     {
         var parts = new List<ReportPart>();
         foreach (var (exercise, own) in summary.Parts.GroupBy(part => part.Exercise.Id).Index())
-            parts.AddRange(own.Select((part, index) => new ReportPart($"{exercise + 1}{Wording.Letter(index)}", part)));
+            parts.AddRange(own.Select((part, index) => new ReportPart($"{exercise + 1}{Phrases.Letter(index)}", part)));
         return parts;
     }
 

@@ -32,7 +32,7 @@ public static class WorkingText
         if (result.Share is not { } reached) return $"{result.Category.Name}: nothing counts{left}; its weight of {weight} goes to the others.";
         var works = result.Works.Where(work => work.Standing == Standing.Counts).ToList();
         var mean = works.Count == 1 ? "" : $"; the mean{(result.Category.Counting == CategoryCounting.ByPoints ? " by points" : "")} is {ShareText.Of(reached)}";
-        return $"{result.Category.Name}: {Wording.List([.. works.Select(work => $"{work.Assignment.Title} {(work.Counted is null ? "absent, " : "")}{ShareText.Of(work.Share!.Value)}")])}{mean}{left}.";
+        return $"{result.Category.Name}: {Phrases.List([.. works.Select(work => $"{work.Assignment.Title} {(work.Counted is null ? "absent, " : "")}{ShareText.Of(work.Share!.Value)}")])}{mean}{left}.";
     }
 
     private static string Rounding(decimal percent, decimal rounded, Rounding rounding) => rounding.Step is not { } step

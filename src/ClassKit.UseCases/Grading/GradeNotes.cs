@@ -1,5 +1,6 @@
 using ClassKit.Content;
 using ClassKit.Grading;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases;
 

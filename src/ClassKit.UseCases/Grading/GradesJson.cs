@@ -1,6 +1,7 @@
 using ClassKit.Content;
 using ClassKit.Exercises;
 using ClassKit.Grading;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases;
 
@@ -60,7 +61,7 @@ public static class GradesJson
         var used = JudgeEntries.Used(grades.Judging);
         return new(
             new Projected<StudentGrade, GradesDocument.StudentEntry>(grades.Students, grade => Entry(grade, [.. used[grade.Student.Student.Id]])),
-            new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, file.Reason)),
+            new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, UncountedWords.Of(file))),
             new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry))
         {
             Judge = grades.Judging is { } judging ? JudgeEntries.Of(judging) : null,
@@ -69,12 +70,12 @@ public static class GradesJson
     }
 
     private static GradesDocument.FileEntry Entry(AccountedFile file) =>
-        new(file.File, file.Digest, file.Modified, OutcomeWords.Of(file.Fate), file.Student?.Id, file.Reason);
+        new(file.File, file.Digest, file.Modified, OutcomeWords.Of(file.Fate), file.Student?.Id, UncountedWords.Of(file));
 
     private static GradesDocument.StudentEntry Entry(StudentGrade grade, IReadOnlyList<GradesDocument.UsedEntry> used) => new(
         grade.Student.Student.Id, grade.Student.Student.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,
         [.. grade.Answers.Select(Entry)],
-        [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, flag.Message))])
+        [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, FlagWords.Of(flag)))])
     {
         Late = grade.Late is { } late ? new(late.Days, late.Off) { Minutes = (long)late.By.TotalMinutes } : null,
         Fresh = used.Count > 0 ? used : null,
@@ -83,7 +84,7 @@ public static class GradesJson
 
     private static GradesDocument.AnswerEntry Entry(AnswerGrade answer) => new(
         answer.Exercise.Id, answer.Part.Id, OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf, PlainValue.Of(answer.Value), answer.Expected,
-        answer.Formula, answer.Misconception?.Id, answer.Note)
+        answer.Formula, answer.Misconception?.Id, FindingWords.Of(answer))
     {
         Correction = answer.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null,
     };

@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas;
 using ClassKit.Grading;
+using ClassKit.Wording;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks;
@@ -25,7 +26,7 @@ internal static class AnswersSheet
             {
                 sheet.Add(
                     student.Student.Student.Shown, grid.TagOf(answer), OutcomeWords.Of(answer.Outcome), answer.IsUndecided ? PointsSheet.Undecided : answer.Points, answer.OutOf,
-                    Shown(answer.Value), answer.Expected, answer.Formula, answer.Note, student.Student.Student.Id);
+                    Shown(answer.Value), answer.Expected, answer.Formula, FindingWords.Of(answer), student.Student.Student.Id);
             }
         }
 

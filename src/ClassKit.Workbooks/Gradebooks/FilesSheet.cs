@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClassKit.Grading;
+using ClassKit.Wording;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks;
@@ -30,9 +31,9 @@ internal static class FilesSheet
     {
         var unmatched = grades.Unmatched.ToLookup(file => file.Fate == FileFate.Leftover);
         foreach (var file in unmatched[false])
-            yield return [file.File, file.Student is { } student ? $"nobody (from {student.Shown})" : "nobody", file.Reason];
+            yield return [file.File, file.Student is { } student ? $"nobody (from {student.Shown})" : "nobody", UncountedWords.Of(file)];
         foreach (var student in grades.Students.Where(student => student.File is not null))
             yield return [student.File, student.Student.Student.Shown, student.Status == GradeStatus.Unreadable ? "unreadable, see the flags" : ""];
-        foreach (var file in unmatched[true]) yield return [file.File, "nobody: left behind", file.Reason];
+        foreach (var file in unmatched[true]) yield return [file.File, "nobody: left behind", UncountedWords.Of(file)];
     }
 }

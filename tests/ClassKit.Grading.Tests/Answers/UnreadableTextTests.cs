@@ -6,29 +6,38 @@ namespace ClassKit.Grading.Tests;
 public sealed class UnreadableTextTests
 {
     [Theory]
-    [InlineData("no idea", "there is no digit in it")]
-    [InlineData("182 ±", "the sign “±” at character 5")]
-    [InlineData("182 ± 5", "“5” at character 7 is a second one")]
-    [InlineData("maybe 182", "the word “maybe” at character 1")]
-    [InlineData("180-185", "“185” at character 5 is a second one")]
-    [InlineData("180 to 185", "“185” at character 8 is a second one")]
-    [InlineData("1.2.3 g", "“1.2.3” at character 1")]
-    [InlineData("x = 12..5", "“12..5” at character 5")]
-    [InlineData("$182", "the sign “$” at character 1")]
-    [InlineData("182 dozen", "the word “dozen” at character 5")]
-    [InlineData("<182", "the sign “<” at character 1")]
-    [InlineData("182\u0007", "U+0007")]
-    [InlineData("C7*C8", "a formula begins with =")]
-    [InlineData("=C7*(C8", "from character 8 on")]
-    [InlineData("=C7*#", "from character 5 on")]
-    [InlineData("=flour water", "“flour” in it is no cell")]
-    [InlineData("\u200B\u200B", "there is no digit in it")]
-    public void The_note_names_the_character_or_word_and_its_place(string text, string words)
+    [InlineData("no idea", UnreadableKind.NoDigit, "", 1)]
+    [InlineData("182 ±", UnreadableKind.Character, "±", 5)]
+    [InlineData("182 ± 5", UnreadableKind.SecondNumber, "5", 7)]
+    [InlineData("maybe 182", UnreadableKind.Word, "maybe", 1)]
+    [InlineData("180-185", UnreadableKind.SecondNumber, "185", 5)]
+    [InlineData("180 to 185", UnreadableKind.SecondNumber, "185", 8)]
+    [InlineData("1.2.3 g", UnreadableKind.Marks, "1.2.3", 1)]
+    [InlineData("x = 12..5", UnreadableKind.Marks, "12..5", 5)]
+    [InlineData("$182", UnreadableKind.Character, "$", 1)]
+    [InlineData("182 dozen", UnreadableKind.Word, "dozen", 5)]
+    [InlineData("<182", UnreadableKind.Character, "<", 1)]
+    [InlineData("182\u0007", UnreadableKind.Character, "\u0007", 4)]
+    [InlineData("\u200B\u200B", UnreadableKind.NoDigit, "", 1)]
+    public void The_character_or_word_in_the_way_is_found_with_its_place(string text, UnreadableKind kind, string found, int character) =>
+        Assert.Equal(new AnswerFinding.NoNumber(kind, new(text), text.Length, new(found), character), FoundIn(text));
+
+    [Fact]
+    public void A_formula_without_its_sign_is_none() => Assert.Equal(new AnswerFinding.LacksEqualsSign(new("C7*C8")), FoundIn("C7*C8"));
+
+    [Theory]
+    [InlineData("=C7*(C8", 8)]
+    [InlineData("=C7*#", 5)]
+    public void A_broken_formula_is_broken_at_a_character(string text, int character) => Assert.Equal(character, Assert.IsType<AnswerFinding.BrokenFormula>(FoundIn(text)).Character);
+
+    [Fact]
+    public void A_formula_of_words_names_no_cell() => Assert.Equal(new AnswerFinding.NamesNoCell(new("flour")), FoundIn("=flour water"));
+
+    private static AnswerFinding FoundIn(string text)
     {
         var grade = Grade(new ReturnedBook(Ada).AnswerInWords("sum", text), "sum");
-
         Assert.Equal(Outcome.Unreadable, grade.Outcome);
-        Assert.Contains(words, grade.Note, StringComparison.Ordinal);
+        return Assert.Single(grade.Findings);
     }
 
     [Fact]

@@ -41,7 +41,7 @@ public sealed class TypedFormulaTests
         var grade = Grade(new ReturnedBook(Ada).AnswerInWords("temperature", WithCells(text)), "temperature");
 
         Assert.Equal(Outcome.Sound, grade.Outcome);
-        Assert.Contains("as text", grade.Note, StringComparison.Ordinal);
+        Assert.Contains(new AnswerFinding.StoodAsText(), grade.Findings);
     }
 
     [Theory]

@@ -25,7 +25,7 @@ public sealed class LookalikeSearchTests
     }
 
     private static AnswerGrade Answer(int part, double value) => new(
-        Twice, Twice.Parts[part], Outcome.Incorrect, 0, 1, CellValue.FromNumber(value), 0, null, null, "", new Dictionary<string, double>());
+        Twice, Twice.Parts[part], Outcome.Incorrect, 0, 1, CellValue.FromNumber(value), 0, null, [], new Dictionary<string, double>());
 
     [Fact]
     public void On_right_earlier_answers_all_can_be_told_apart() => Assert.Empty(Search(8, 8));

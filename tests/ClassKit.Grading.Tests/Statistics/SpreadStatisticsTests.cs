@@ -27,7 +27,7 @@ public sealed class SpreadStatisticsTests
         [.. earned.Select(one => Answer(Exercises.Single(exercise => exercise.Id == one.Exercise), one.Points))], []);
 
     private static AnswerGrade Answer(Exercise exercise, decimal points) => new(
-        exercise, exercise.Parts[0], Outcome.ValueOnly, points, 2, CellValue.FromNumber(2), 2, null, null, "", new Dictionary<string, double>());
+        exercise, exercise.Parts[0], Outcome.ValueOnly, points, 2, CellValue.FromNumber(2), 2, null, [], new Dictionary<string, double>());
 
     [Fact]
     public void An_item_is_looked_at_among_those_who_were_asked_it()

@@ -21,7 +21,7 @@ public sealed class SkillSummaryTests
         [.. Dealt.Students.Select((student, at) => new StudentGrade(student, GradeStatus.Graded, "f.xlsx",
             [.. Exercises.Select((exercise, index) => new AnswerGrade(
                 exercise, exercise.Parts[0], right[at][index] ? Outcome.Sound : Outcome.Incorrect, right[at][index] ? 2 : 0, 2,
-                CellValue.Blank, 1, null, null, "", new Dictionary<string, double>()))],
+                CellValue.Blank, 1, null, [], new Dictionary<string, double>()))],
             []))],
         []));
 

@@ -20,7 +20,7 @@ public sealed class TotalTests
     {
         var part = new Part("a", "How much?", CellFormula.Of("=mass"), "g", Tolerance.Absolute(0.5), 10, true, []);
         var exercise = new Exercise(id, id, "weighing", ExerciseLevel.Standard, 5, "arithmetic", "Weigh it.", [new("mass", "Mass", "g", 100, 900, 1)], [], [part], []);
-        return new(exercise, part, Outcome.Sound, points, outOf, CellValue.Blank, 1, null, null, "", new Dictionary<string, double>());
+        return new(exercise, part, Outcome.Sound, points, outOf, CellValue.Blank, 1, null, [], new Dictionary<string, double>());
     }
 
     private static (decimal, decimal, string) Total(StudentGrade student) => (student.Points, student.OutOf, string.Join(" ", student.Total.Uncounted.Order()));

@@ -1,5 +1,6 @@
 using ClassKit.Grading;
 using ClassKit.Pages.Tests.Samples;
+using ClassKit.Wording;
 
 namespace ClassKit.Pages.Tests.Report;
 
@@ -46,13 +47,13 @@ public sealed class ClassReportTests
         Assert.Equal(notGraded.Count + SampleClass.Grades.Unmatched.Count, files.Count);
         Assert.Contains(files, row => row.StartsWith("Ilse van der Meer", StringComparison.Ordinal) && row.Contains("unreadable: why stands under “Facts to look at”", StringComparison.Ordinal));
         Assert.Contains(files, row => row.StartsWith("Hiro Tanabe none", StringComparison.Ordinal));
-        Assert.All(SampleClass.Grades.Unmatched, file => Assert.Contains(files, row => row.Contains(file.File, StringComparison.Ordinal) && row.Contains(file.Reason, StringComparison.Ordinal)));
+        Assert.All(SampleClass.Grades.Unmatched, file => Assert.Contains(files, row => row.Contains(file.File, StringComparison.Ordinal) && row.Contains(UncountedWords.Of(file), StringComparison.Ordinal)));
     }
 
     [Fact]
     public void What_programs_left_behind_is_named_below_the_table_and_stands_in_no_row()
     {
-        var grades = SampleClass.Grades with { Files = [.. SampleClass.Grades.Files, new("~$lock.xlsx", null, null, FileFate.Leftover, null, "A lock file.")] };
+        var grades = SampleClass.Grades with { Files = [.. SampleClass.Grades.Files, new("~$lock.xlsx", null, null, FileFate.Leftover, null, new Uncounted.NotRead(new([new("A lock file.", IsTyped: false)])))] };
         var files = Html.Parse(HtmlPages.ClassReport(grades, ClassSummarizer.Summarize(grades))).QuerySelector("#files")!.Closest("section")!;
 
         Assert.DoesNotContain(files.QuerySelectorAll("tbody tr"), row => row.Text().Contains("~$lock", StringComparison.Ordinal));

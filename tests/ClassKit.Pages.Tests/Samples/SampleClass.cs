@@ -25,8 +25,8 @@ internal static class SampleClass
         Dealt,
         [.. Dealt.Students.Select(Grade)],
         [
-            new("notes/timetable.pdf", "00", null, FileFate.Refused, null, "This is no workbook. If it belongs to a student, ask for the .xlsx file."),
-            new("copy of practice (1).xlsx", "01", null, FileFate.OtherVersion, null, "The workbook was dealt to Grace Mbeki, who handed in a newer one."),
+            new("notes/timetable.pdf", "00", null, FileFate.Refused, null, new Uncounted.NotRead(new([new("This is no workbook. If it belongs to a student, ask for the .xlsx file.", IsTyped: false)]))),
+            new("copy of practice (1).xlsx", "01", null, FileFate.OtherVersion, null, new Uncounted.OtherVersion(new("s07", "Grace Mbeki"), 3, 10, new("s07.xlsx"), new WhyThatVersion.EarnsMost())),
         ]);
 
     public static ClassSummary Summary { get; } = ClassSummarizer.Summarize(Grades);
@@ -65,14 +65,14 @@ internal static class SampleClass
     private static StudentGrade Grade(DealtStudent student, int index) => index switch
     {
         7 => new(student, GradeStatus.Missing, null, [], []),
-        8 => new(student, GradeStatus.Unreadable, "s09 final.xlsx", [], [new("truncated", "The file ends in the middle: it was probably cut off while it was sent.")]),
+        8 => new(student, GradeStatus.Unreadable, "s09 final.xlsx", [], [new Flag.UnreadableFile(new("s09 final.xlsx"), new([new("The file ends in the middle: it was probably cut off while it was sent.", IsTyped: false)]))]),
         _ => new(student, GradeStatus.Graded, $"{student.Student.Id}.xlsx", [.. Answers(student, index)], Flags(index)),
     };
 
     private static IReadOnlyList<Flag> Flags(int index) => index switch
     {
-        2 => [new("given-overwritten", "Flour in exercise hydration was dealt as 950 g; the workbook has 1000 g in C2. It was graded with what was dealt.")],
-        5 => [new("variant-of-another", "The values match the variant dealt to Grace Mbeki.")],
+        2 => [new Flag.GivenOverwritten(new(new("Hydration", 2, 3), IsOwnSheet: false), "Flour", 950, new("1000"))],
+        5 => [new Flag.SharedAuthor([new("s07", "Grace Mbeki")])],
         _ => [],
     };
 
@@ -107,14 +107,14 @@ internal static class SampleClass
         var formula = $"=C{number + 2}*C{number + 3}";
         return outcome switch
         {
-            Outcome.Sound => new(exercise, part, outcome, part.Points, part.Points, CellValue.FromNumber(right), right, part.FormulaAsked ? formula : null, null, "", earlier),
-            Outcome.ValueOnly => new(exercise, part, outcome, part.Points / 2, part.Points, CellValue.FromNumber(right), right, null, null, "The number is right. A formula was asked, so that the sheet goes on working when the inputs change.", earlier),
-            Outcome.FollowThrough => new(exercise, part, outcome, part.Points, part.Points, CellValue.FromNumber(right * 1.08), right, formula, null, "", earlier),
-            Outcome.Misconception => new(exercise, part, outcome, 0, part.Points, CellValue.FromNumber(right * 0.6), right, formula, part.Misconceptions[0], part.Misconceptions[0].Words, earlier),
-            Outcome.Incorrect => new(exercise, part, outcome, 0, part.Points, CellValue.FromError(CellError.DivideByZero), right, "=C4/C9", null, "The formula divides by C9, which is empty.", earlier),
-            Outcome.Blank => new(exercise, part, outcome, 0, part.Points, CellValue.Blank, right, null, null, "", earlier),
-            Outcome.Unreadable => new(exercise, part, outcome, 0, part.Points, CellValue.FromText("about <b>half</b> & a bit"), right, null, null, "Write a number or a formula.", earlier),
-            Outcome.Unsupported => new(exercise, part, outcome, 0, 0, CellValue.Blank, right, "=LAMBDA(x,x*2)(C4)", null, "Your instructor will look at this formula.", earlier),
+            Outcome.Sound => new(exercise, part, outcome, part.Points, part.Points, CellValue.FromNumber(right), right, part.FormulaAsked ? formula : null, [part.FormulaAsked ? new AnswerFinding.Right() : new AnswerFinding.RightTyped()], earlier),
+            Outcome.ValueOnly => new(exercise, part, outcome, part.Points / 2, part.Points, CellValue.FromNumber(right), right, null, [new AnswerFinding.RightTyped()], earlier),
+            Outcome.FollowThrough => new(exercise, part, outcome, part.Points, part.Points, CellValue.FromNumber(right * 1.08), right, formula, [new AnswerFinding.FollowsThrough([exercise.Parts[0]], MethodShown: true)], earlier),
+            Outcome.Misconception => new(exercise, part, outcome, 0, part.Points, CellValue.FromNumber(right * 0.6), right, formula, [new AnswerFinding.WrongTurn(part.Misconceptions[0])], earlier),
+            Outcome.Incorrect => new(exercise, part, outcome, 0, part.Points, CellValue.FromError(CellError.DivideByZero), right, "=C4/C9", [new AnswerFinding.ErrorValue(CellError.DivideByZero)], earlier),
+            Outcome.Blank => new(exercise, part, outcome, 0, part.Points, CellValue.Blank, right, null, [new AnswerFinding.Empty("C12")], earlier),
+            Outcome.Unreadable => new(exercise, part, outcome, 0, part.Points, CellValue.FromText("about <b>half</b> & a bit"), right, null, [new AnswerFinding.NoNumber(UnreadableKind.NoDigit, new("about <b>half</b> & a bit"), 24, new(""), 1)], earlier),
+            Outcome.Unsupported => new(exercise, part, outcome, 0, 0, CellValue.Blank, right, "=LAMBDA(x,x*2)(C4)", [new AnswerFinding.NotEvaluated(new([new("LAMBDA is not evaluated", IsTyped: false)]))], earlier),
         };
     }
 }

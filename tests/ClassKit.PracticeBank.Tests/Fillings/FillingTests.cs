@@ -123,9 +123,13 @@ public sealed class FillingTests
         }
     }
 
-    /// <summary>The note names the part where the slip is, and not one that only carries it on and earned all its points.</summary>
-    private static bool Names(AnswerGrade grade, Part slip) => grade.Exercise.Parts.TakeWhile(part => part != grade.Part)
-        .All(part => grade.Note.Contains($"“{part.Ask.TrimEnd('.', '?')}”", StringComparison.Ordinal) == (part == slip));
+    /// <summary>The finding names the part where the slip is, and not one that only carries it on and earned all its points.</summary>
+    private static bool Names(AnswerGrade grade, Part slip) => grade.Findings[0] switch
+    {
+        AnswerFinding.FollowsThrough(var from, _) => from.SequenceEqual([slip]),
+        AnswerFinding.Waits(var missing) => missing.SequenceEqual([slip]),
+        _ => false,
+    };
 
     /// <summary>Two wrong turns may cancel out, or the second may be what is right after the first.</summary>
     [Theory]
@@ -148,7 +152,7 @@ public sealed class FillingTests
 
     [Fact]
     public void Text_of_a_formula_is_said_and_is_not_sound() => Hold("text", seat => seat.Grade((desk, part) => Spoilt["text of a formula"](desk, part)), grade =>
-        grade.Outcome != Outcome.Sound && (!grade.Value.IsText || grade.Outcome == Outcome.Unreadable || grade.Note.Contains("makes text", StringComparison.Ordinal)));
+        grade.Outcome != Outcome.Sound && (!grade.Value.IsText || grade.Outcome == Outcome.Unreadable || grade.Findings.Any(finding => finding is AnswerFinding.MakesText)));
 
     [Theory]
     [MemberData(nameof(RoundingNames))]
@@ -167,7 +171,7 @@ public sealed class FillingTests
     {
         Hold("percent", seat => seat.Grade((desk, part) => AnswerUnit.IsPercent(part.Unit) && part == desk.Exercise.Parts.First(one => AnswerUnit.IsPercent(one.Unit)) ? desk.Right[part.Id] * 100 : "=" + desk.Cells(part)), grade =>
             AnswerUnit.IsPercent(grade.Part.Unit) && grade.Part == grade.Exercise.Parts.First(one => AnswerUnit.IsPercent(one.Unit))
-                ? grade.Outcome == Outcome.ValueOnly && grade.Note.Contains("Your cell holds", StringComparison.Ordinal)
+                ? grade.Outcome == Outcome.ValueOnly && grade.Findings.Any(finding => finding is AnswerFinding.HundredfoldPercent)
                 : grade.Points == grade.Part.Points);
     }
 
@@ -183,7 +187,7 @@ public sealed class FillingTests
         var rounded = Draws[grade.Exercise.Id].Select(variant => (Right: variant.Answers[grade.Part.Id], Rounded: Roundings[rounding](variant.Answers[grade.Part.Id]))).ToList();
         var outside = rounded.Count(pair => !grade.Part.Tolerance.Accepts(pair.Right, pair.Rounded)) / (double)rounded.Count;
         var commonest = rounded.GroupBy(pair => pair.Rounded).Max(group => group.Count()) / (double)rounded.Count;
-        var isSlip = grade.Outcome == Outcome.Incorrect && grade.Points == 0.6m * grade.Part.Points && grade.Note.Contains("rounded to", StringComparison.Ordinal);
+        var isSlip = grade.Outcome == Outcome.Incorrect && grade.Points == 0.6m * grade.Part.Points && grade.Findings is [AnswerFinding.RoundsAnswer or AnswerFinding.RoundsEarlier];
         var nearest = rounded.Max(pair => Math.Abs(pair.Rounded - pair.Right) / (grade.Part.Tolerance.Around(pair.Right) + 1e-9));
         if (outside == 0 && nearest < 0.9) return grade.Outcome == Outcome.Sound || (commonest > 0.5 && grade.Outcome == Outcome.ValueOnly);
         // Rounded down, some answers are a given of the sheet (pounds and ounces to pounds), and cannot be told from a copy of it.
@@ -202,7 +206,7 @@ public sealed class FillingTests
     private static void Hold(string way, Func<Seat, IReadOnlyList<AnswerGrade>> fill, Func<AnswerGrade, bool> isAsMade)
     {
         var misjudged = Shipped.Seats.SelectMany(seat => fill(seat).Where(grade => !isAsMade(grade))
-            .Select(grade => $"{grade.Exercise.Id}.{grade.Part.Id}: {grade.Formula ?? grade.Value.ToString()} = {grade.Value} for {grade.Expected} is {grade.Outcome} {grade.Misconception?.Id} with {grade.Points} of {grade.Part.Points}: {grade.Note}")).ToList();
+            .Select(grade => $"{grade.Exercise.Id}.{grade.Part.Id}: {grade.Formula ?? grade.Value.ToString()} = {grade.Value} for {grade.Expected} is {grade.Outcome} {grade.Misconception?.Id} with {grade.Points} of {grade.Part.Points}: {string.Join(", ", grade.Findings)}")).ToList();
         Assert.True(misjudged.Count == 0, $"{way}: {misjudged.Count} misjudged\n{string.Join('\n', misjudged.Take(12))}");
     }
 }

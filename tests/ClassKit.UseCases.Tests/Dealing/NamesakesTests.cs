@@ -4,6 +4,7 @@ using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Pages;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Wording;
 using ClassKit.Workbooks;
 
 namespace ClassKit.UseCases.Tests.Dealing;
@@ -58,8 +59,8 @@ public sealed partial class NamesakesTests
         AssertToldApart(HtmlPages.ClassReport(grades, summary), "the class report", ToldApart);
         AssertToldApart(Printed(Read(GradebookWriter.Write(grades, summary))), "the gradebook", ToldApart);
         AssertToldApart(HtmlPages.Feedback(grades.Students[0], grades.Dealt), "the feedback", ToldApart[0]);
-        AssertToldApart(string.Join('\n', grades.Students.SelectMany(student => student.Flags).Select(flag => flag.Message)), "a flag", ToldApart[0]);
-        AssertToldApart(string.Join('\n', grades.Files.Select(file => file.Reason)), "a file's reason");
+        AssertToldApart(string.Join('\n', grades.Students.SelectMany(student => student.Flags).Select(FlagWords.Of)), "a flag", ToldApart[0]);
+        AssertToldApart(string.Join('\n', grades.Files.Select(UncountedWords.Of)), "a file's reason");
     }
 
     [Fact]

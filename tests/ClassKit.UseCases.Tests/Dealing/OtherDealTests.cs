@@ -1,6 +1,7 @@
 using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 
@@ -48,7 +49,7 @@ public sealed class OtherDealTests
 
         var file = Assert.Single(grades.Files);
         Assert.Equal((FileFate.OtherDeal, kind, other.Identity!.Code), (file.Fate, file.Other!.Kind, file.Other.Code));
-        Assert.Contains($"deal code {SmallClass.Dealt.Identity!.Code}", file.Reason, StringComparison.Ordinal);
+        Assert.Equal(SmallClass.Dealt.Identity!.Code, Assert.IsType<Uncounted.OfOtherDeal>(file.Why).Code);
         Assert.Equal(GradeStatus.Missing, grades.Students[0].Status);
         Assert.Empty(grades.Students[0].Answers);
         Assert.Equal(FlagCodes.OtherDeal, Assert.Single(grades.Students[0].Flags).Code);
@@ -111,7 +112,7 @@ public sealed class OtherDealTests
         Assert.All(grades.Students[0].Answers, answer => Assert.Equal(Outcome.Sound, answer.Outcome));
         Assert.Empty(grades.Students[0].Flags);
         Assert.Equal((FileFate.OtherDeal, OtherDealKind.Unmarked), (grades.Files[1].Fate, grades.Files[1].Other!.Kind));
-        Assert.Contains("no deal code", grades.Files[1].Reason, StringComparison.Ordinal);
+        Assert.Null(Assert.IsType<Uncounted.OfOtherDeal>(grades.Files[1].Why).Other.Code);
     }
 
     [Fact]
@@ -138,7 +139,7 @@ public sealed class OtherDealTests
         var refused = Grade(SmallClass.Dealt, ("b.xlsx", swapped));
 
         Assert.All(judged.Answers, answer => Assert.Equal(Outcome.Sound, answer.Outcome));
-        Assert.Contains(code, Assert.Single(judged.Flags, flag => flag.Code == FlagCodes.DealDoubtful).Message, StringComparison.Ordinal);
+        Assert.Contains(code, Assert.Single(judged.Flags.OfType<Flag.DealDoubtful>()).Others);
         Assert.Equal(FileFate.OtherDeal, Assert.Single(refused.Files).Fate);
     }
 

@@ -108,5 +108,5 @@ public sealed class DegenerateClassTests
 
     private static AnswerGrade Answer((Exercise Exercise, Part Part) asked, decimal points) => new(
         asked.Exercise, asked.Part, points == 0 ? Outcome.Blank : Outcome.Sound, points, asked.Part.Points,
-        CellValue.FromNumber(1), 1, "=1", null, "", new Dictionary<string, double>());
+        CellValue.FromNumber(1), 1, "=1", [], new Dictionary<string, double>());
 }

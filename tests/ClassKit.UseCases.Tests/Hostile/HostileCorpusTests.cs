@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using ClassKit.Grading;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases.Tests.Hostile;
 
@@ -62,9 +63,9 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
     private static bool IsClear(AccountedFile file, bool mustBeRefused) => file.Fate switch
     {
         FileFate.Graded or FileFate.OtherVersion => !mustBeRefused,
-        FileFate.Refused => file.Reason.Contains("and it in", StringComparison.Ordinal) || file.Reason.Contains("and in the workbook", StringComparison.Ordinal) || file.Reason.Contains("and that", StringComparison.Ordinal),
-        FileFate.NotOfThisClass => file.Reason.Contains("not dealt to anyone", StringComparison.Ordinal),
-        FileFate.OtherDeal => file.Reason.Contains("Please hand in", StringComparison.Ordinal),
+        FileFate.Refused => UncountedWords.Of(file).Contains("and it in", StringComparison.Ordinal) || UncountedWords.Of(file).Contains("and in the workbook", StringComparison.Ordinal) || UncountedWords.Of(file).Contains("and that", StringComparison.Ordinal),
+        FileFate.NotOfThisClass => file.Why is Uncounted.OfNobody,
+        FileFate.OtherDeal => file.Why is Uncounted.OfOtherDeal,
         FileFate.OurError or FileFate.Leftover => false,
     };
 }

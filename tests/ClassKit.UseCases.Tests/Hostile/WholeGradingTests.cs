@@ -1,5 +1,6 @@
 using ClassKit.Grading;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases.Tests.Hostile;
 
@@ -56,7 +57,7 @@ public sealed class WholeGradingTests
             var grades = graded.Grades;
 
             Assert.All(some.Select((file, at) => $"{at} {file.Name}"), name => Assert.Contains(grades.Files, file => file.File == name || file.File.StartsWith(name + "/", StringComparison.Ordinal)));
-            Assert.All(grades.Files, file => Assert.True(file.Fault is null && (file.Fate is FileFate.Graded or FileFate.OtherVersion || file.Reason.Length > 0), file.ToString()));
+            Assert.All(grades.Files, file => Assert.True(file.Fault is null && (file.Fate is FileFate.Graded or FileFate.OtherVersion || UncountedWords.Of(file).Length > 0), file.ToString()));
             if (also is not null) Assert.All(grades.Files, also);
             var ben = grades.Students[1];
             Assert.Equal(("ben.xlsx", GradeStatus.Graded), (ben.File, ben.Status));

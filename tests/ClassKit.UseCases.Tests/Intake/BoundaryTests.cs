@@ -1,5 +1,6 @@
 using ClassKit.Grading;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases.Tests.Intake;
 
@@ -35,8 +36,8 @@ public sealed class BoundaryTests : IDisposable
         var file = grades.Files.Single(file => file.File == "ada-berg.zip");
         Assert.Equal(failure is IOException or UnauthorizedAccessException ? FileFate.Refused : FileFate.OurError, file.Fate);
         Assert.Equal(SmallClass.Ada.Student, file.Student);
-        Assert.Contains("nothing that the student did", file.Reason, StringComparison.Ordinal);
-        Assert.DoesNotContain("/home", file.Reason + file.Fault, StringComparison.Ordinal);
+        Assert.Contains("nothing that the student did", UncountedWords.Of(file), StringComparison.Ordinal);
+        Assert.DoesNotContain("/home", UncountedWords.Of(file) + file.Fault, StringComparison.Ordinal);
         Assert.Equal(["ada.xlsx", "before.xlsx"], grades.Files.Where(file => file.Fate is FileFate.Graded or FileFate.OtherVersion).Select(file => file.File));
         var notes = GradeNotes.Of(GradeCommands.ResultOf(grades));
         Assert.Equal(file.Fault is not null, notes.Any(note => note.Contains("a mistake of ours", StringComparison.Ordinal) && note.Contains("ada-berg.zip", StringComparison.Ordinal)));
@@ -116,7 +117,7 @@ public sealed class BoundaryTests : IDisposable
     {
         if (!Directory.Exists(folder)) Assert.Skip($"There is no {folder} here.");
 
-        Assert.All(Graded.Of(folder).Files, file => Assert.True(file.Fault is null && file.Reason.Length > 0, file.ToString()));
+        Assert.All(Graded.Of(folder).Files, file => Assert.True(file.Fault is null && UncountedWords.Of(file).Length > 0, file.ToString()));
     }
 
     [Fact]
@@ -146,7 +147,7 @@ public sealed class BoundaryTests : IDisposable
 
         Assert.Equal(3, grades.Files.Count(file => file.Student == SmallClass.Ada.Student));
         Assert.Single(grades.Files, file => file.Fate == FileFate.Graded);
-        Assert.All(grades.Files.Where(file => file.Fate == FileFate.OtherVersion), file => Assert.Contains("byte for byte", file.Reason, StringComparison.Ordinal));
+        Assert.All(grades.Files.Where(file => file.Fate == FileFate.OtherVersion), file => Assert.IsType<Uncounted.Copy>(file.Why));
     }
 
     [Fact]

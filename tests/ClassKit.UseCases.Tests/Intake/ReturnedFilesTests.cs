@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using ClassKit.Grading;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases.Tests.Intake;
 
@@ -93,7 +94,7 @@ public sealed class ReturnedFilesTests : IDisposable
         var grades = Grade(_folder.Path);
 
         Assert.StartsWith("fine.zip/", grades.Students[0].File, StringComparison.Ordinal);
-        Assert.Contains("More than 4 zip archives", Assert.Single(grades.Unmatched).Reason, StringComparison.Ordinal);
+        Assert.Contains("More than 4 zip archives", UncountedWords.Of(Assert.Single(grades.Unmatched)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -106,7 +107,7 @@ public sealed class ReturnedFilesTests : IDisposable
         var grades = Grade(_folder.Path);
 
         Assert.InRange(grades.Files.Count, 1, IntakeLimits.Entries + 100);
-        Assert.Contains(grades.Files, file => file.Reason.Contains("not looked at", StringComparison.Ordinal));
+        Assert.Contains(grades.Files, file => UncountedWords.Of(file).Contains("not looked at", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -119,7 +120,7 @@ public sealed class ReturnedFilesTests : IDisposable
         var grades = Grade(_folder.Path);
 
         Assert.Equal(GradeStatus.Graded, grades.Students[0].Status);
-        Assert.Equal(18, grades.Files.Count(file => file.Reason.Contains("Far more comes out", StringComparison.Ordinal)));
+        Assert.Equal(18, grades.Files.Count(file => UncountedWords.Of(file).Contains("Far more comes out", StringComparison.Ordinal)));
     }
 
     [Theory]
@@ -139,7 +140,7 @@ public sealed class ReturnedFilesTests : IDisposable
         var grades = Grade(_folder.Path);
 
         Assert.Equal(GradeStatus.Unreadable, grades.Students[0].Status);
-        var reason = Assert.Single(grades.Files).Reason;
+        var reason = UncountedWords.Of(Assert.Single(grades.Files));
         Assert.Contains(kind, reason, StringComparison.Ordinal);
         Assert.Contains("Please hand in the workbook itself", reason, StringComparison.Ordinal);
     }
@@ -204,7 +205,7 @@ public sealed class ReturnedFilesTests : IDisposable
         Assert.All(Grade(_folder.Of("returned")).Files, file =>
         {
             Assert.Equal(FileFate.Refused, file.Fate);
-            Assert.Contains("link to another place", file.Reason, StringComparison.Ordinal);
+            Assert.Contains("link to another place", UncountedWords.Of(file), StringComparison.Ordinal);
         });
     }
 

@@ -1,5 +1,6 @@
 using ClassKit.Grading;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases.Tests.Running;
 
@@ -65,7 +66,7 @@ public class RunTests
         var several = GradeClass.Run(Request(Of("late/ada.zip", zip), new("ben-okoye.xlsx", () => throw new IOException("/home/instructor"))), Run.Unwatched).Grades;
         Assert.Equal("late/ada.zip/ada.xlsx", several.Students[0].File);
         Assert.Equal(GradeStatus.Unreadable, several.Students[1].Status);
-        Assert.DoesNotContain("/home", several.Files.Single(file => file.File == "ben-okoye.xlsx").Reason, StringComparison.Ordinal);
+        Assert.DoesNotContain("/home", UncountedWords.Of(several.Files.Single(file => file.File == "ben-okoye.xlsx")), StringComparison.Ordinal);
 
         var alone = GradeClass.Run(Request(Of("ada.xlsx", SmallClass.Filled(SmallClass.Ada))), Run.Unwatched).Grades;
         Assert.Equal("ada.xlsx", alone.Students[0].File);
@@ -75,7 +76,7 @@ public class RunTests
     public void An_upload_that_never_ends_is_refused()
     {
         var grades = GradeClass.Run(Request(new Upload("ada.xlsx", () => new Endless())), Run.Unwatched).Grades;
-        Assert.Contains("larger than any practice workbook", grades.Files.Single().Reason, StringComparison.Ordinal);
+        Assert.Contains("larger than any practice workbook", UncountedWords.Of(grades.Files.Single()), StringComparison.Ordinal);
     }
 
     private sealed class Endless : MemoryStream

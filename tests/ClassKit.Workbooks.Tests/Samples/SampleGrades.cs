@@ -24,8 +24,8 @@ internal static class SampleGrades
         SampleClass.Dealt,
         [.. Students.Select(Grade)],
         [
-            new("=notes.docx", "00", null, FileFate.Refused, null, "The file is a text document (.docx), not a workbook."),
-            new("photo.jpg", "01", null, FileFate.Refused, null, "The file is a picture (JPEG), not a workbook."),
+            new("=notes.docx", "00", null, FileFate.Refused, null, new Uncounted.NotRead(new([new("The file is a text document (.docx), not a workbook.", IsTyped: false)]))),
+            new("photo.jpg", "01", null, FileFate.Refused, null, new Uncounted.NotRead(new([new("The file is a picture (JPEG), not a workbook.", IsTyped: false)]))),
         ]);
 
     public static readonly ClassSummary Summary = ClassSummarizer.Summarize(Grades);
@@ -47,7 +47,7 @@ internal static class SampleGrades
             student.Status,
             student.File,
             [.. student.Outcomes.Zip(parts, (outcome, at) => Answer(at.exercise, at.part, outcome))],
-            student.Status == GradeStatus.Unreadable ? [new Flag(FlagCodes.UnreadableFile, "@eli.xlsx is cut off.")] : []);
+            student.Status == GradeStatus.Unreadable ? [new Flag.UnreadableFile(new("@eli.xlsx"), new([new("The file is cut off.", IsTyped: false)]))] : []);
     }
 
     private static AnswerGrade Answer(Exercise exercise, Part part, Outcome outcome) => new(
@@ -59,7 +59,6 @@ internal static class SampleGrades
         outcome == Outcome.Blank ? CellValue.Blank : CellValue.FromNumber(780),
         780,
         outcome is Outcome.ValueOnly or Outcome.Blank ? null : "=C7*C8",
-        outcome == Outcome.Misconception ? new Misconception("divided", CellFormula.Of("=flour/hydration"), "Multiply.") : null,
-        "The formula holds for other numbers too.",
+        [outcome == Outcome.Misconception ? new AnswerFinding.WrongTurn(new("divided", CellFormula.Of("=flour/hydration"), "Multiply.")) : new AnswerFinding.Right()],
         NothingOwn);
 }

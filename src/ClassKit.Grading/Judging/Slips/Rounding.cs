@@ -1,6 +1,3 @@
-using System.Globalization;
-using ClassKit.Exercises;
-
 namespace ClassKit.Grading;
 
 /// <summary>A way to round: to which step, and in which direction.</summary>
@@ -33,25 +30,5 @@ internal readonly record struct Rounding(decimal Step, RoundingDirection Directi
             RoundingDirection.TowardsZero => Math.Truncate(steps + (Math.Sign(steps) * slack)),
         };
         return whole * (double)Step;
-    }
-
-    /// <summary>What it is rounded to, for a part of this unit.</summary>
-    public string Words(string unit)
-    {
-        var step = AnswerUnit.IsPercent(unit) ? Step * 100 : Step;
-        var places = step switch
-        {
-            1 => AnswerUnit.IsPercent(unit) ? "whole percent" : "a whole number",
-            0.1m => "one decimal",
-            0.01m => "two decimals",
-            0.001m => "three decimals",
-            _ => string.Create(CultureInfo.InvariantCulture, $"a multiple of {step:0.##########}"),
-        };
-        return Direction switch
-        {
-            RoundingDirection.Nearest => places,
-            RoundingDirection.Up => places + " above it",
-            RoundingDirection.Down or RoundingDirection.TowardsZero => places + " below it",
-        };
     }
 }

@@ -87,11 +87,9 @@ internal sealed class RoundingFinder
 
     private bool IsAllowed(Func<Variant, double?> rounded) => _drawn.All(variant => rounded(variant) is { } value && _part.Tolerance.Accepts(variant.Answers[_part.Id], value));
 
-    private Slip SlipOf(Rounding rounding) => new(SlipKind.Rounding,
-        $"The method is right, but the answer is rounded to {rounding.Words(_part.Unit)}, which is more than this part allows. Keep all digits in the cell and let its format do the rounding.");
+    private static Slip SlipOf(Rounding rounding) => new(SlipKind.Rounding, new AnswerFinding.RoundsAnswer(rounding.Step, rounding.Direction));
 
-    private static Slip SlipOnTheWay(Rounding rounding, Part part) => new(SlipKind.Rounding,
-        $"The method is right, but an earlier answer was rounded to {Scaled(rounding, part).Words(part.Unit)} before it was used, and that carries through. Point to its cell, which holds all digits, and round at the end.");
+    private static Slip SlipOnTheWay(Rounding rounding, Part part) => new(SlipKind.Rounding, new AnswerFinding.RoundsEarlier(part, Scaled(rounding, part).Step, rounding.Direction));
 
     private static bool IsSame(double value, double other) => Math.Abs(value - other) <= 1e-9 * Math.Max(1e-3, Math.Abs(other));
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClassKit.Exercises;
 
 namespace ClassKit.Grading;
@@ -29,25 +28,22 @@ internal sealed class SlipFinder
     private Slip? Units(Func<Func<double, double>, bool> isRight)
     {
         if (AnswerUnits.Others(_part.Unit).FirstOrDefault(other => isRight(value => AnswerUnits.Convert(value, other, _part.Unit))) is { } unit)
-            return new(SlipKind.Unit, $"Your answer is right in {unit}; this cell asks for {_part.Unit}.");
+            return new(SlipKind.Unit, new AnswerFinding.OtherUnit(unit));
         foreach (var power in Powers)
         {
-            if (isRight(value => value / power)) return Scaled($"{power.ToString(CultureInfo.InvariantCulture)} times");
-            if (isRight(value => value * power)) return Scaled($"1/{power.ToString(CultureInfo.InvariantCulture)} of");
+            if (isRight(value => value / power)) return new(SlipKind.Unit, new AnswerFinding.OffByTens(power, IsTooLarge: true));
+            if (isRight(value => value * power)) return new(SlipKind.Unit, new AnswerFinding.OffByTens(power, IsTooLarge: false));
         }
         return null;
     }
 
-    private static Slip Scaled(string factor) =>
-        new(SlipKind.Unit, $"Your answer is {factor} what it should be: check the units and the percent sign before the method.");
-
     private Slip? RoundedAnswer(double value, IReadOnlyList<double?> expected) => FirstDecimals(decimals => expected.Any(right =>
         right is { } number && Math.Abs(value - number) <= MostRoundedAway * Math.Abs(number) && IsSame(value, Decimals.Round(number, decimals, _part.Unit)))) is { } found
-        ? new(SlipKind.Rounding, $"The number is right but for rounding: it is rounded to {Places(found)}, which is more than this part allows. Keep all digits in the cell and let its format do the rounding.")
+        ? new(SlipKind.Rounding, new AnswerFinding.TypedRounded(found))
         : null;
 
     private Slip? RoundedOnTheWay(double value) => FirstDecimals(decimals => Accepts(OnRounded(decimals), value)) is { } found
-        ? new(SlipKind.Rounding, $"The number is what comes of rounding an earlier answer to {Places(found)} before it is used, and that carries through. Point to its cell, which holds all digits, and round at the end.")
+        ? new(SlipKind.Rounding, new AnswerFinding.TypedFromRounded(found))
         : null;
 
     private double? OnRounded(int decimals)
@@ -67,15 +63,6 @@ internal sealed class SlipFinder
         }
         return null;
     }
-
-    private string Places(int decimals) => (decimals, AnswerUnit.IsPercent(_part.Unit)) switch
-    {
-        (0, true) => "whole percent",
-        (0, false) => "a whole number",
-        (1, _) => "one decimal",
-        (2, _) => "two decimals",
-        _ => "three decimals",
-    };
 
     private static bool IsSame(double value, double other) => Math.Abs(value - other) <= 1e-9 * Math.Max(1, Math.Abs(other));
 }

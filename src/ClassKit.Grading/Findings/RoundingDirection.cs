@@ -1,7 +1,7 @@
 namespace ClassKit.Grading;
 
 /// <summary>Where a rounding takes what lies between two steps.</summary>
-internal enum RoundingDirection
+public enum RoundingDirection
 {
     /// <summary>To the nearer one, halves away from zero.</summary>
     Nearest,

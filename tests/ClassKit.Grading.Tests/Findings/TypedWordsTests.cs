@@ -1,8 +1,8 @@
-namespace ClassKit.Grading.Tests.Sentences;
+namespace ClassKit.Grading.Tests.Findings;
 
 public sealed class TypedWordsTests
 {
-    private static string Marked(Sentence sentence) => sentence.Told(student => student, file => file, typed => $"[{typed}]").ToString();
+    private static string Marked(PartlyTyped text) => string.Concat(text.Pieces.Select(piece => piece.IsTyped ? $"[{piece.Text}]" : piece.Text));
 
     [Theory]
     [InlineData("there is no table called Will", "=SUM(will[Flour])", "there is no table called [Will]")]
@@ -20,22 +20,4 @@ public sealed class TypedWordsTests
     [InlineData("the student's own and the class's", "the student's own and the class's")]
     [InlineData("The file is empty.", "The file is empty.")]
     public void What_a_refusal_quotes_is_the_students_own(string refusal, string expected) => Assert.Equal(expected, Marked(TypedWords.InQuotes(refusal)));
-
-    [Fact]
-    public void A_long_quotation_is_cut_only_after_names_are_left_out()
-    {
-        Sentence sentence = $"“{new TypedMention("by Wilhelmina") { Longest = 8 }}”";
-
-        Assert.Equal("“by Wilh…”", sentence.ToString());
-        Assert.Equal("“by …”", sentence.Told(student => student, file => file, typed => typed.Replace("Wilhelmina", "…", StringComparison.Ordinal)).ToString());
-    }
-
-    [Fact]
-    public void Pieces_stay_what_they_are_until_words_are_made()
-    {
-        Sentence sentence = $"{new FileMention("will.xlsx")}: {new TypedMention("will")} will be {0.5:0.0}.";
-
-        Assert.Equal("will.xlsx: will will be 0.5.", sentence.ToString());
-        Assert.Equal("f: t will be 0.5.", sentence.Told(student => student, _ => "f", _ => "t").ToString());
-    }
 }

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Wording;
 
 /// <summary>Names that others have chosen, put into sentences: they keep their letters and lose their power over what stands around them.</summary>
 /// <remarks>

@@ -3,7 +3,7 @@ using ClassKit.CellFormulas;
 namespace ClassKit.Pages.Numbers;
 
 /// <summary>Small turns of phrase that pages share.</summary>
-internal static class Wording
+internal static class Phrases
 {
     /// <summary>The letter of a part, counted from 0.</summary>
     // The same letters as spreadsheet columns: after z comes aa.

@@ -11,10 +11,10 @@ internal static partial class TypedWords
     /// <summary>The text, in which words that were typed are a student's own, with whatever stands between them.</summary>
     /// <param name="text">Ours, with typed words in it.</param>
     /// <param name="typed">The words that were typed.</param>
-    public static Sentence In(string text, IEnumerable<string> typed)
+    public static PartlyTyped In(string text, IEnumerable<string> typed)
     {
         var own = typed.ToHashSet(StringComparer.OrdinalIgnoreCase);
-        var pieces = new List<Sentence>();
+        var pieces = new List<TextPiece>();
         var (said, from, to) = (0, -1, -1);
         foreach (Match word in Word().Matches(text))
         {
@@ -23,32 +23,32 @@ internal static partial class TypedWords
         }
 
         End();
-        pieces.Add(text[said..]);
-        return Sentence.Join("", pieces);
+        pieces.Add(new(text[said..], IsTyped: false));
+        return new(pieces);
 
         void End()
         {
             if (from < 0) return;
-            pieces.Add(text[said..from]);
-            pieces.Add(Sentence.Of(new TypedMention(text[from..to])));
+            pieces.Add(new(text[said..from], IsTyped: false));
+            pieces.Add(new(text[from..to], IsTyped: true));
             (said, from) = (to, -1);
         }
     }
 
     /// <summary>The text, in which whatever stands between single quotes is a student's own, such as the name of a sheet in the reason why a file was refused.</summary>
-    public static Sentence InQuotes(string text)
+    public static PartlyTyped InQuotes(string text)
     {
-        var pieces = new List<Sentence>();
+        var pieces = new List<TextPiece>();
         var said = 0;
         foreach (Match quoted in Quoted().Matches(text))
         {
-            pieces.Add(text[said..quoted.Index]);
-            pieces.Add(Sentence.Of(new TypedMention(quoted.Value)));
+            pieces.Add(new(text[said..quoted.Index], IsTyped: false));
+            pieces.Add(new(quoted.Value, IsTyped: true));
             said = quoted.Index + quoted.Length;
         }
 
-        pieces.Add(text[said..]);
-        return Sentence.Join("", pieces);
+        pieces.Add(new(text[said..], IsTyped: false));
+        return new(pieces);
     }
 
     /// <summary>From a quote that begins a word to one that ends a word, since O'Hara is a name.</summary>

@@ -1,42 +1,40 @@
-using ClassKit.Exercises;
+using ClassKit.Grading;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Wording;
 
 /// <summary>What is said of workbooks from other deals.</summary>
 public static class OtherDealWords
 {
     /// <summary>What a workbook is, as a noun: “follow-up practice, deal K7M-4RX9”.</summary>
-    public static Sentence What(OtherDeal other)
+    public static string What(OtherDeal other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        Sentence what = other.Kind switch
+        var what = other.Kind switch
         {
             OtherDealKind.OfTheClass => "another deal of this class",
             OtherDealKind.FollowUp => "follow-up practice",
             OtherDealKind.Practice => "practice that is not handed in",
             OtherDealKind.Rehearsal => "a rehearsal",
             OtherDealKind.GradedWork => "the graded work and not its follow-up",
-            OtherDealKind.Lesson => (Sentence)$"another lesson, “{new TypedMention(other.Lesson ?? "")}”",
-            OtherDealKind.Class => (Sentence)$"another class, “{new TypedMention(other.Cohort ?? "")}”",
+            OtherDealKind.Lesson => $"another lesson, “{ShownName.Of(other.Lesson ?? "")}”",
+            OtherDealKind.Class => $"another class, “{ShownName.Of(other.Cohort ?? "")}”",
             OtherDealKind.Unmarked => "an older or unknown deal",
         };
-        return other.Code is { } code ? (Sentence)$"{what}, deal {code}" : what;
+        return other.Code is { } code ? $"{what}, deal {code}" : what;
     }
 
-    /// <summary>Why a workbook was not graded, in words that can be forwarded to the student.</summary>
-    /// <param name="other">What it is.</param>
-    /// <param name="dealt">The deal that was graded.</param>
-    internal static Sentence Why(OtherDeal other, DealtClass dealt)
+    /// <summary>Why such a workbook was not graded, in words that can be forwarded to the student.</summary>
+    internal static string Why(Uncounted.OfOtherDeal why)
     {
-        Sentence found = other switch
+        var found = why.Other switch
         {
-            { Kind: OtherDealKind.Unmarked } when dealt.Identity is null => "Most of its numbers are not those that were dealt here",
+            { Kind: OtherDealKind.Unmarked } when why.Code is null => "Most of its numbers are not those that were dealt here",
             { Kind: OtherDealKind.Unmarked } => "It carries no deal code, and most of its numbers are not those that were dealt here",
-            _ => (Sentence)$"This workbook is from {What(other)}",
+            var other => $"This workbook is from {What(other)}",
         };
-        var wanted = dealt.Identity is { Code: var code }
-            ? $"the workbook for “{dealt.LessonTitle}” with the deal code {code} on its first sheet"
-            : $"the workbook for “{dealt.LessonTitle}” with the numbers that you were given for it";
+        var wanted = why.Code is { } code
+            ? $"the workbook for “{why.LessonTitle}” with the deal code {code} on its first sheet"
+            : $"the workbook for “{why.LessonTitle}” with the numbers that you were given for it";
         return $"{found}, so it was not graded and cost no points. Please hand in {wanted}.";
     }
 

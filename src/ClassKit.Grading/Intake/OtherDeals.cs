@@ -2,15 +2,11 @@ using ClassKit.Exercises;
 
 namespace ClassKit.Grading;
 
-/// <summary>That a workbook is from another deal than the one at hand, and what it says it is from.</summary>
-/// <param name="Kind">What it is.</param>
-/// <param name="Code">Its deal's code; null if it carries none.</param>
-/// <param name="Lesson">The title of its lesson; null if it does not say.</param>
-/// <param name="Cohort">The class it was dealt to; null if it does not say.</param>
-public sealed record OtherDeal(OtherDealKind Kind, string? Code, string? Lesson, string? Cohort)
+/// <summary>Finds out which other deal a workbook is from.</summary>
+internal static class OtherDeals
 {
     /// <summary>What a workbook is that was found not to be from this deal.</summary>
-    internal static OtherDeal Of(DealtClass dealt, DealMarks marks)
+    public static OtherDeal In(DealtClass dealt, DealMarks marks)
     {
         var code = marks.Codes.FirstOrDefault(code => code != dealt.Identity?.Code);
         return new(KindOf(dealt, marks, code), code, marks.Lesson, marks.Cohort);

@@ -1,7 +1,7 @@
 namespace ClassKit.Grading;
 
 /// <summary>What keeps a typed text from being a number.</summary>
-internal enum UnreadableKind
+public enum UnreadableKind
 {
     /// <summary>There is no digit in it.</summary>
     NoDigit,

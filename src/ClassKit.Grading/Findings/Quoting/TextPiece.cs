@@ -1,0 +1,6 @@
+namespace ClassKit.Grading;
+
+/// <summary>A piece of a text.</summary>
+/// <param name="Text">What it says.</param>
+/// <param name="IsTyped">True if a student typed it.</param>
+public readonly record struct TextPiece(string Text, bool IsTyped);

@@ -1,0 +1,58 @@
+using System.Diagnostics;
+using System.Globalization;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.Wording;
+
+/// <summary>Flags in sentences to the instructor, with cells and values.</summary>
+public static class FlagWords
+{
+    /// <summary>More of a student's files than these nobody wants to read of; all of them are accounted for one by one.</summary>
+    private const int MostNamed = 8;
+
+    /// <summary>The flag in one to three sentences.</summary>
+    public static string Of(Flag flag) => flag switch
+    {
+        Flag.GivenOverwritten(var place, var label, var dealt, var found) => string.Create(CultureInfo.InvariantCulture,
+            $"{Quoted.Of(place)} ({label}) was dealt as {dealt} and now holds {(found is null ? "nothing" : Quoted.Of(found))}. It was graded with the dealt number."),
+        Flag.NameDiffers(var file, var named, var owner) =>
+            $"{Quoted.Of(file)}: by its name this file is {named.Shown}'s, but the workbook inside was dealt to {owner.Shown}, for whom it was graded. Two files may have been swapped, or one student may have sent in for another.",
+        Flag.OwnerInferred(var file, var byNumbers) =>
+            $"{Quoted.Of(file)}: the student's id is not in its cell any more; {(byNumbers ? "the numbers dealt to this student are in it" : "only the file's name says whose it is")}. Please confirm.",
+        Flag.OtherSheet(var exercise, var sheet) => $"{exercise} was answered on the sheet “{Quoted.Of(sheet)}”, and that one was graded. A sheet is easily copied or renamed.",
+        Flag.SavedLate late => Late(late),
+        Flag.SeveralFiles several => Several(several),
+        Flag.OfOtherDeal(var file, var why) => $"{Quoted.Of(file)}: {UncountedWords.Of(why)}",
+        Flag.DealDoubtful { Others.Count: > 0 } doubt =>
+            $"{Quoted.Of(doubt.File)}: sheets of several deals were put together in it ({string.Join(", ", doubt.Others)} besides {doubt.Own}). Its numbers are those dealt here, so it was graded. Please look at it.",
+        Flag.DealDoubtful doubt =>
+            $"{Quoted.Of(doubt.File)}: it carries this deal’s code, but most of its numbers are not those that were dealt to this student. It was graded with the dealt numbers. Please look at it.",
+        Flag.FormulaToLookAt(var place, var formula) => $"{Quoted.Of(place)} holds {Quoted.Of(formula)}, which could not be worked out here: please look at it yourself.",
+        Flag.FitsAnotherVariant(var student, var other, var parts, var expected) =>
+            $"{parts.Count} answers that are wrong for the numbers dealt to {student.Shown} are right for those dealt to {other.Shown}: {Parts(parts)}. {Chance(expected)}",
+        Flag.SharedMistakes(var other, var parts, var both, var expected) =>
+            $"{parts.Count} of {both} parts that both got wrong hold exactly what {other.Shown} wrote: {Parts(parts)}. {Chance(expected)}",
+        Flag.SharedAuthor(var others) =>
+            $"This workbook and that of {string.Join(", ", others.Select(other => other.Shown))} name the same person as the last to save them; other workbooks of the class do not.",
+        Flag.UnreadableFile(var file, var refusal) => $"{Quoted.Of(file)}: {Quoted.Of(refusal)}",
+        _ => throw new UnreachableException($"No words for {flag}."),
+    };
+
+    private static string Late(Flag.SavedLate late) => string.Create(CultureInfo.InvariantCulture,
+        $"{Quoted.Of(late.File)} says that it was saved {late.Due.OnClocks(late.Saved)}, {Elapsed.Words(late.Saved - late.Due.At.UtcDateTime)} after it was due, {late.Due}. {(late.Off > 0 ? $"{100 * late.Off:0.#} % is taken off." : "Nothing is taken off.")}");
+
+    private static string Several(Flag.SeveralFiles several)
+    {
+        var others = several.Files.Count > MostNamed ? $" and {several.Files.Count - MostNamed} more" : "";
+        return $"{several.Files.Count} files came from {several.Student.Shown}: {string.Join(", ", several.Files.Take(MostNamed).Select(Quoted.Of))}{others}. {Quoted.Of(several.Graded)} was graded.";
+    }
+
+    /// <summary>Parts as lists name them.</summary>
+    private static string Parts(IReadOnlyList<(string Exercise, string Part)> parts) => string.Join(", ", parts.Select(part => $"{part.Exercise}.{part.Part}"));
+
+    /// <summary>A rate as people say it: about 1 in 40.</summary>
+    private static string Chance(double expected) => expected < 0.001
+        ? "Chance alone brings this about in fewer than 1 in 1000 classes."
+        : string.Create(CultureInfo.InvariantCulture, $"Chance alone brings this about in about 1 in {Math.Round(1 / expected, MidpointRounding.AwayFromZero):0} classes.");
+}
