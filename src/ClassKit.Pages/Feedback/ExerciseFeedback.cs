@@ -1,7 +1,7 @@
 using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Pages.Numbers;
-using ClassKit.Pages.Outcomes;
+using ClassKit.Wording;
 
 namespace ClassKit.Pages.Feedback;
 

@@ -1,5 +1,4 @@
 using ClassKit.Grading;
-using ClassKit.Pages.Outcomes;
 using ClassKit.Wording;
 
 namespace ClassKit.Pages.Feedback;

@@ -1,6 +1,6 @@
 using ClassKit.Grading;
 using ClassKit.Pages.Numbers;
-using ClassKit.Pages.Outcomes;
+using ClassKit.Wording;
 
 namespace ClassKit.Pages.Report;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 using ClassKit.Grading;
+using ClassKit.Wording;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks;
@@ -32,7 +33,7 @@ internal static class CountedSheet
             WriteStudent(sheet, grades.Students[index].Student.Student, grid, GradebookGrid.FirstStudentRow + index, last);
 
         var places = sheet.Range(GradebookGrid.FirstStudentRow, FirstBlockColumn, grid.LastStudentRow, FirstBlockColumn + grid.Exercises.Count - 1);
-        places.AddConditionalFormat().WhenEqualOrLessThan(best).Fill.SetBackgroundColor(Palette.RightTint);
+        places.AddConditionalFormat().WhenEqualOrLessThan(best).Fill.SetBackgroundColor(XLColor.FromHtml(OutcomeTones.Ground(OutcomeTone.Good)));
         sheet.SheetView.Freeze(GradebookGrid.OutOfRow, GradebookGrid.NameColumn);
         sheet.TabColor = Palette.Band;
 

@@ -1,5 +1,6 @@
 using ClassKit.Exercises;
 using ClassKit.Grading;
+using ClassKit.Wording;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks;
@@ -7,8 +8,8 @@ namespace ClassKit.Workbooks;
 /// <summary>What every answer turned out to be, in words; the counts of the sheet of parts follow from here.</summary>
 internal static class OutcomesSheet
 {
-    private const double PartWidth = 15;
-    private const int PartsPerPage = 12;
+    private const double PartWidth = 18;
+    private const int PartsPerPage = 10;
 
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
     {
@@ -23,7 +24,7 @@ internal static class OutcomesSheet
         {
             var row = GradebookGrid.FirstStudentRow + index;
             foreach (var answer in grades.Students[index].Answers)
-                sheet.Cell(row, grid.ColumnOf(answer)).SetText(OutcomeWords.Of(answer.Outcome));
+                sheet.Cell(row, grid.ColumnOf(answer)).SetText(OutcomeText.Brief(OutcomeText.Shown(answer.Outcome, answer.Part)));
 
             sheet.Range(row, 1, row, grid.LastPartColumn).AsTableRow();
         }
@@ -39,18 +40,7 @@ internal static class OutcomesSheet
     /// <summary>A tint helps the eye along; the word tells.</summary>
     private static void Tint(IXLRange range)
     {
-        foreach (var outcome in Enum.GetValues<Outcome>())
-        {
-            if (TintOf(outcome) is { } tint) range.AddConditionalFormat().WhenEquals($"\"{OutcomeWords.Of(outcome)}\"").Fill.SetBackgroundColor(tint);
-        }
+        foreach (var outcome in OutcomeText.Order)
+            range.AddConditionalFormat().WhenEquals($"\"{OutcomeText.Brief(outcome)}\"").Fill.SetBackgroundColor(XLColor.FromHtml(OutcomeTones.Ground(OutcomeTones.Of(outcome))));
     }
-
-    private static XLColor? TintOf(Outcome outcome) => outcome switch
-    {
-        Outcome.Sound or Outcome.FollowThrough => Palette.RightTint,
-        Outcome.ValueOnly => Palette.PartlyTint,
-        Outcome.Misconception or Outcome.Incorrect or Outcome.Unreadable => Palette.Attention,
-        Outcome.Unsupported => Palette.AskTint,
-        Outcome.Blank => null,
-    };
 }

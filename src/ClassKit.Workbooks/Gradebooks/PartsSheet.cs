@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClassKit.CellFormulas;
 using ClassKit.Grading;
+using ClassKit.Wording;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks;
@@ -15,8 +16,8 @@ internal static class PartsSheet
     private const int FirstRow = 6;
     private const double AskWidth = 40;
     private const double MisconceptionsWidth = 32;
-    private static readonly Outcome[] Outcomes = Enum.GetValues<Outcome>();
-    private static readonly int Judged = FirstOutcome + Outcomes.Length;
+    private static readonly IReadOnlyList<Outcome> Outcomes = OutcomeText.Order;
+    private static readonly int Judged = FirstOutcome + Outcomes.Count;
     private static readonly int Right = Judged + 1;
     private static readonly int Understood = Judged + 2;
     private static readonly int Again = Judged + 3;
@@ -41,7 +42,7 @@ internal static class PartsSheet
     {
         sheet.Range(1, 1, 1, Misconceptions).AsTitle();
         sheet.Cell(1, 1).SetText($" Parts: {grades.Dealt.LessonTitle}");
-        sheet.Cell(2, 1).SetText("Right: the right number, by formula or typed. Understood: the right method, also on an earlier number of the student's own. Unsupported answers count in neither.").AsQuiet();
+        sheet.Cell(2, 1).SetText("Right: the right number, by formula or typed. Understood: the right method, also on an earlier number of the student's own. Answers for the instructor count in neither.").AsQuiet();
         sheet.Cell(3, 1).SetText("Teach again where fewer understood than").AsQuiet();
         var line = sheet.Cell(3, Skill);
         line.SetNumber(grades.Dealt.Marking.TeachAgainBelow).AsGiven();
@@ -53,14 +54,14 @@ internal static class PartsSheet
         Head(sheet.Cell(row, Tag), "", 6);
         Head(sheet.Cell(row, Ask), "Question", AskWidth);
         Head(sheet.Cell(row, Skill), "Skill", 20);
-        for (var index = 0; index < Outcomes.Length; index++)
-            Head(sheet.Cell(row, FirstOutcome + index), OutcomeWords.Of(Outcomes[index]), WidthOf(Outcomes[index]), isNumber: true);
+        for (var index = 0; index < Outcomes.Count; index++)
+            Head(sheet.Cell(row, FirstOutcome + index), OutcomeText.Brief(Outcomes[index]), WidthOf(Outcomes[index]), isNumber: true);
         Head(sheet.Cell(row, Judged), "judged", 8, isNumber: true);
         Head(sheet.Cell(row, Right), "right", 8, isNumber: true);
         Head(sheet.Cell(row, Understood), "understood", 12, isNumber: true);
         Head(sheet.Cell(row, Again), "Teach again?", 13);
         sheet.Cell(row, Again).Style.Alignment.Indent = 1;
-        Head(sheet.Cell(row, Misconceptions), "Misconceptions met", MisconceptionsWidth);
+        Head(sheet.Cell(row, Misconceptions), "Known wrong turns met", MisconceptionsWidth);
     }
 
     private static void Head(IXLCell cell, string text, double width, bool isNumber = false)
@@ -69,8 +70,8 @@ internal static class PartsSheet
         cell.SetText(text).Wrapped().Style.Alignment.Horizontal = isNumber ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Left;
     }
 
-    /// <summary>A word may break at its hyphen and nowhere else.</summary>
-    private static double WidthOf(Outcome outcome) => OutcomeWords.Of(outcome).Split('-').Max(word => word.Length) + 2;
+    /// <summary>As wide as the longest word.</summary>
+    private static double WidthOf(Outcome outcome) => OutcomeText.Brief(outcome).Split(' ').Max(word => word.Length) + 2;
 
     private static void WritePart(IXLWorksheet sheet, PartSummary part, GradebookGrid grid, int index)
     {
@@ -79,8 +80,8 @@ internal static class PartsSheet
         sheet.Cell(row, Ask).SetText(part.Part.Ask).Wrapped();
         sheet.Cell(row, Skill).SetText(part.Exercise.Skill).Wrapped();
         var students = $"{GradebookGrid.OutcomesSheet}!{grid.StudentsOf(GradebookGrid.FirstPartColumn + index)}";
-        for (var outcome = 0; outcome < Outcomes.Length; outcome++)
-            sheet.Cell(row, FirstOutcome + outcome).SetFormulaA1($"COUNTIF({students},\"{OutcomeWords.Of(Outcomes[outcome])}\")");
+        for (var outcome = 0; outcome < Outcomes.Count; outcome++)
+            sheet.Cell(row, FirstOutcome + outcome).SetFormulaA1($"COUNTIF({students},\"{OutcomeText.Brief(Outcomes[outcome])}\")");
 
         var judged = Cell(Judged, row);
         sheet.Cell(row, Judged).SetFormulaA1($"SUM({Cell(FirstOutcome, row)}:{Cell(Judged - 1, row)})-{Count(Outcome.Unsupported)}");
@@ -97,7 +98,7 @@ internal static class PartsSheet
         sheet.Range(row, 1, row, Misconceptions).AsTableRow();
         sheet.Row(row).Height = Math.Max(20, Math.Max(TextHeight.Of(part.Part.Ask, AskWidth), TextHeight.Of(met, MisconceptionsWidth)));
 
-        string Count(Outcome outcome) => Cell(FirstOutcome + Array.IndexOf(Outcomes, outcome), row);
+        string Count(Outcome outcome) => Cell(FirstOutcome + Outcomes.Index().First(place => place.Item == outcome).Index, row);
     }
 
     private static string Cell(int column, int row) => CellAddress.ColumnLetters(column) + row.ToString(CultureInfo.InvariantCulture);

@@ -31,13 +31,4 @@ internal static class Palette
 
     /// <summary>The ground of marked rows and cells, always beside a word.</summary>
     public static readonly XLColor Attention = XLColor.FromHtml("#FBE3D6");
-
-    /// <summary>The ground of words that say an answer is right.</summary>
-    public static readonly XLColor RightTint = XLColor.FromHtml("#E3F1E0");
-
-    /// <summary>The ground of words that say an answer is partly right.</summary>
-    public static readonly XLColor PartlyTint = XLColor.FromHtml("#FBF2CF");
-
-    /// <summary>The ground of words that ask the instructor to look.</summary>
-    public static readonly XLColor AskTint = XLColor.FromHtml("#DCE9F8");
 }

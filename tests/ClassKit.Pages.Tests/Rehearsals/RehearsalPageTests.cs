@@ -10,10 +10,10 @@ public sealed class RehearsalPageTests
     private static string Section(string id) => Page.QuerySelector($"#{id}")!.Closest("section")!.Text();
 
     [Fact]
-    public void It_counts_misconceptions_acted_out_and_named()
+    public void It_counts_wrong_turns_acted_out_and_named()
     {
         // Six parts with three acted out and two named in each; the later parts of an exercise name one wrongly and two.
-        Assert.Contains("18 answers acted out a misconception, and 12 of them were named.", Section("misconceptions"), StringComparison.Ordinal);
+        Assert.Contains("18 answers acted out a known wrong turn, and 12 of them were named.", Section("misconceptions"), StringComparison.Ordinal);
         Assert.Contains("4 right answers were taken for one", Section("misconceptions"), StringComparison.Ordinal);
     }
 

@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 using ClassKit.Grading;
+using ClassKit.Wording;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Gradebooks;
@@ -16,7 +17,7 @@ public sealed class GradebookWriterTests
 
     /// <summary>Chō has 4.5 of 8, and two of the three points of 1a and 1c were left to the instructor, who now decides. Of Ada's 11 points half is taken off for lateness.</summary>
     private static readonly Lazy<WorkbookSnapshot> Decided = new(() => Recalculate(
-        "w['Gradebook']['D9'] = 2\nw['Gradebook']['F9'] = 0.5\nw['Outcomes']['D9'] = 'sound'\nw['Gradebook']['M7'] = 0.5"));
+        "w['Gradebook']['D9'] = 2\nw['Gradebook']['F9'] = 0.5\nw['Outcomes']['D9'] = 'Right'\nw['Gradebook']['M7'] = 0.5"));
 
     [Fact]
     public void Totals_are_live_formulas_with_the_grader_s_own_sums_stored()
@@ -93,7 +94,7 @@ public sealed class GradebookWriterTests
     [Fact]
     public void A_word_changed_on_the_sheet_of_outcomes_changes_the_counts()
     {
-        // sound, unsupported, judged
+        // Right, for the instructor, judged.
         Assert.Equal((1, 2, 2), Counts(Gradebook));
         Assert.Equal((2, 1, 3), Counts(Decided.Value));
 
@@ -212,8 +213,9 @@ public sealed class GradebookWriterTests
         {
             var part = SampleGrades.Summary.Parts[index];
             var row = 6 + index;
-            foreach (var outcome in Enum.GetValues<Outcome>())
-                Assert.Equal((outcome, part.Counts[outcome]), (outcome, (int)gradebook.Find(new("Parts", row, 4 + (int)outcome))!.Stored.Number));
+            var counts = OutcomeText.ShownCounts(part);
+            foreach (var (at, outcome) in OutcomeText.Order.Index())
+                Assert.Equal((outcome, counts[outcome]), (outcome, (int)gradebook.Find(new("Parts", row, 4 + at))!.Stored.Number));
             Assert.Equal(part.Judged, gradebook.Find(new("Parts", row, 12))!.Stored.Number);
             Assert.Equal((double)part.RightShare!.Value, gradebook.Find(new("Parts", row, 13))!.Stored.Number, 12);
             Assert.Equal((double)part.UnderstoodShare!.Value, gradebook.Find(new("Parts", row, 14))!.Stored.Number, 12);

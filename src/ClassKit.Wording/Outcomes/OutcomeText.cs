@@ -1,12 +1,12 @@
 using ClassKit.Exercises;
 using ClassKit.Grading;
 
-namespace ClassKit.Pages.Outcomes;
+namespace ClassKit.Wording;
 
-/// <summary>Outcomes in plain words.</summary>
-internal static class OutcomeText
+/// <summary>Outcomes in plain words, the same on pages and in workbooks. Files for programs hold <see cref="OutcomeWords"/> instead.</summary>
+public static class OutcomeText
 {
-    /// <summary>The order in which charts and tables show outcomes: from understood to not known.</summary>
+    /// <summary>The order in which charts, tables and workbooks show outcomes: from understood to not known.</summary>
     public static IReadOnlyList<Outcome> Order { get; } =
     [
         Outcome.Sound, Outcome.FollowThrough, Outcome.ValueOnly, Outcome.Misconception,
@@ -14,7 +14,7 @@ internal static class OutcomeText
     ];
 
     /// <summary>Two or three words for a table's head, a chart's key or a badge.</summary>
-    public static string Short(Outcome outcome) => outcome switch
+    public static string Brief(Outcome outcome) => outcome switch
     {
         Outcome.Sound => "Right",
         Outcome.ValueOnly => "Number only",
@@ -53,15 +53,21 @@ internal static class OutcomeText
         Outcome.Unsupported => "A formula that ClassKit cannot evaluate: not counted, look at it yourself",
     };
 
-    /// <summary>The outcome as pages show it: where no formula was asked, a right number is simply right.</summary>
-    public static Outcome Shown(Outcome outcome, Part part) =>
-        outcome == Outcome.ValueOnly && !part.FormulaAsked ? Outcome.Sound : outcome;
+    /// <summary>The outcome as it is shown: where no formula was asked, a right number is simply right.</summary>
+    public static Outcome Shown(Outcome outcome, Part part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return outcome == Outcome.ValueOnly && !part.FormulaAsked ? Outcome.Sound : outcome;
+    }
 
-    /// <summary>How many answers to a part had each outcome, as pages show it.</summary>
-    public static IReadOnlyDictionary<Outcome, int> ShownCounts(PartSummary summary) =>
-        Order.ToDictionary(
+    /// <summary>How many answers to a part had each outcome, as they are shown.</summary>
+    public static IReadOnlyDictionary<Outcome, int> ShownCounts(PartSummary summary)
+    {
+        ArgumentNullException.ThrowIfNull(summary);
+        return Order.ToDictionary(
             outcome => outcome,
             outcome => summary.Counts.Where(count => Shown(count.Key, summary.Part) == outcome).Sum(count => count.Value));
+    }
 
     /// <summary>True where something was entered and is wrong; a blank is no slip, and what is left to the instructor is none yet.</summary>
     public static bool IsSlip(Outcome outcome) => outcome switch
