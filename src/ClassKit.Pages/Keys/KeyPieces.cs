@@ -11,7 +11,18 @@ internal static class KeyPieces
     public static IEnumerable<string> Of(DealtClass dealt)
     {
         var page = PageRenderer.Render<AnswerKeyPage>((nameof(AnswerKeyPage.Dealt), dealt)).Split(AnswerKeyPage.Seam);
-        return dealt.Exercises.Index().SelectMany(entry => Of(dealt, entry.Item, entry.Index + 1)).Prepend(page[0]).Append(page[1]);
+        var grids = KeyColumn.Sheets(dealt).SelectMany(columns => Grid(dealt, columns));
+        var exercises = dealt.Exercises.Index().SelectMany(entry => Of(dealt, entry.Item, entry.Index + 1));
+        return grids.Prepend(page[0]).Append(page[1]).Concat(exercises).Append(page[2]);
+    }
+
+    private static IEnumerable<string> Grid(DealtClass dealt, IReadOnlyList<KeyColumn> columns)
+    {
+        var around = PageRenderer.Render<AnswerGrid>((nameof(AnswerGrid.Columns), columns)).Split(AnswerGrid.Seam);
+        yield return around[0];
+        foreach (var some in dealt.Students.Chunk(StudentsAtATime))
+            yield return PageRenderer.Render<GridRows>((nameof(GridRows.Columns), columns), (nameof(GridRows.Students), some));
+        yield return around[1];
     }
 
     private static IEnumerable<string> Of(DealtClass dealt, Exercise exercise, int number)
@@ -19,7 +30,6 @@ internal static class KeyPieces
         var students = dealt.Students.Where(student => student.Answers.Any(answer => answer.Exercise == exercise.Id));
         var around = PageRenderer.Render<ExerciseKey>(
             (nameof(ExerciseKey.Number), number),
-            (nameof(ExerciseKey.OnNewSheet), number > 1),
             (nameof(ExerciseKey.Exercise), exercise),
             (nameof(ExerciseKey.Example), students.First())).Split(ExerciseKey.Seam);
         yield return around[0];

@@ -11,6 +11,7 @@ public sealed class PrintedSheetsTests(TourRun tour) : IDisposable
     {
         ["graded/feedback/"] = 2,
         ["graded/class-report"] = 2,
+        ["dealt/answer-key"] = 2,
     };
 
     private readonly TemporaryFolder _folder = new();

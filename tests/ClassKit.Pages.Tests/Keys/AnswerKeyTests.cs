@@ -1,3 +1,4 @@
+using ClassKit.Exercises;
 using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.Keys;
@@ -27,6 +28,17 @@ public sealed class AnswerKeyTests
                 Assert.Equal(SampleClass.Dealt.Students.Select(student => student.Student.Name), table.QuerySelectorAll("tbody th").Select(name => name.Text()));
             Assert.Equal(SampleClass.Dealt.Students.Count * exercise.Parts.Count, section.QuerySelectorAll("table.worked math").Length);
         }
+    }
+
+    [Fact]
+    public void One_grid_holds_every_students_right_answer_to_every_part()
+    {
+        var grid = Page.QuerySelector("table.answer-grid")!;
+        var parts = SampleExercises.All.Sum(exercise => exercise.Parts.Count);
+
+        Assert.Equal(SampleClass.Dealt.Students.Select(student => student.Student.Name), grid.QuerySelectorAll("tbody th").Select(name => name.Text()));
+        Assert.All(grid.QuerySelectorAll("tbody tr"), row => Assert.Equal(parts, row.QuerySelectorAll("td").Length));
+        Assert.Equal(ResultText.Number(SampleExercises.All[0].Parts[0], SampleClass.Dealt.Students[0].Answers[0].Expected), grid.QuerySelector("tbody td")!.Text());
     }
 
     [Fact]
