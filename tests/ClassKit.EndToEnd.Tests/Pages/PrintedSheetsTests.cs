@@ -12,6 +12,16 @@ public sealed class PrintedSheetsTests(TourRun tour) : IDisposable
         ["graded/feedback/"] = 2,
         ["graded/class-report"] = 2,
         ["dealt/answer-key"] = 2,
+        ["pack/handout"] = 2,
+        ["pack/guide"] = 5,
+        ["pack/comparison"] = 3,
+        ["pack/observations"] = 2,
+        ["pack/bench-plan"] = 1,
+        ["pack/projector"] = 5,
+        ["pack/requisition"] = 3,
+        ["pack/stations"] = 2,
+        ["pack/run-sheets"] = 7,
+        ["pack/formula-cards"] = 3,
     };
 
     private readonly TemporaryFolder _folder = new();
