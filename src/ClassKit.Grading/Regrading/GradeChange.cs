@@ -13,4 +13,4 @@ public sealed record GradeChange(
     (decimal Points, decimal OutOf) Before,
     (decimal Points, decimal OutOf) Now,
     IReadOnlyList<AnswerChange> Answers,
-    IReadOnlyList<string> Why);
+    IReadOnlyList<StudentCause> Why);

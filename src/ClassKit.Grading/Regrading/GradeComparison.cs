@@ -1,6 +1,3 @@
-using System.Globalization;
-using ClassKit.Exercises;
-
 namespace ClassKit.Grading;
 
 /// <summary>Holds a new grading against the record of an earlier one: who changes, and why.</summary>
@@ -35,49 +32,34 @@ public static class GradeComparison
             var record = records.GetValueOrDefault((answer.Exercise.Id, answer.Part.Id));
             if (Why(record, answer) is { Count: > 0 } why) answers.Add(new(answer, record?.Points, why));
         }
-        List<string> whole = [.. Why(before, now)];
-        if (before is not null && answers.Count == 0 && whole.Count == 0 && (Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf))) whole.Add(Totalling(now));
+        List<StudentCause> whole = [.. Why(before, now)];
+        if (before is not null && answers.Count == 0 && whole.Count == 0 && (Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf))) whole.Add(new StudentCause.OtherTotal(now.Rule, [.. now.Total.Uncounted]));
         return new(now.Student.Student, (before?.Points ?? 0, before?.OutOf ?? 0), (now.Points, now.OutOf), answers, whole);
     }
 
     private static bool Differ(decimal before, decimal now) => Math.Abs(before - now) > SamePoints;
 
-    /// <summary>Why a total differs whose answers do not.</summary>
-    private static string Totalling(StudentGrade now) => now.Rule.Words.Length == 0
-        ? "everything counts now"
-        : $"{now.Rule.Words.TrimEnd('.')} now{(now.Total.Uncounted.Count > 0 ? $": not {string.Join(", ", now.Total.Uncounted)}" : "")}";
-
-    private static IEnumerable<string> Why(EarlierGrades.Student? before, StudentGrade now)
+    private static IEnumerable<StudentCause> Why(EarlierGrades.Student? before, StudentGrade now)
     {
-        if (before is null) yield return "not on record before";
-        else if (before.File != now.File) yield return $"{now.File ?? "no file"} is graded now, {before.File ?? "none"} was before";
-        if ((before?.Late?.Days, before?.Late?.Off) != (now.Late?.Days, now.Late?.Off)) yield return Lateness(now.Late);
-        if (before?.Answers.Count > 0 && now.Answers.Count == 0) yield return "nothing is graded any more";
+        if (before is null) yield return new StudentCause.NotOnRecord();
+        else if (before.File != now.File) yield return new StudentCause.OtherFile(now.File, before.File);
+        if ((before?.Late?.Days, before?.Late?.Off) != (now.Late?.Days, now.Late?.Off)) yield return new StudentCause.OtherLateness(now.Late);
+        if (before?.Answers.Count > 0 && now.Answers.Count == 0) yield return new StudentCause.NothingGraded();
     }
 
-    private static List<string> Why(EarlierGrades.Answer? before, AnswerGrade now)
+    private static List<AnswerCause> Why(EarlierGrades.Answer? before, AnswerGrade now)
     {
-        if (before is null) return now.Points > 0 ? ["no answer on record before"] : [];
+        if (before is null) return now.Points > 0 ? [new AnswerCause.NotOnRecord()] : [];
         var differs = Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf);
         if (!differs && before.Outcome == OutcomeWords.Of(now.Outcome) && before.Correction == now.Correction?.Reason) return [];
-        var why = new List<string>();
-        if (Math.Abs(before.Expected - now.Expected) > Same * Math.Max(1, Math.Abs(before.Expected)))
-            why.Add($"the key gives {ResultText.Of(now.Part, now.Expected)}, and gave {ResultText.Of(now.Part, before.Expected)}");
-        if (before.Outcome != OutcomeWords.Of(now.Outcome)) why.Add($"{OutcomeWords.Of(now.Outcome)}, was {before.Outcome}");
-        if (before.Correction != now.Correction?.Reason) why.Add(Corrected(before.Correction, now.Correction));
+        var why = new List<AnswerCause>();
+        if (Math.Abs(before.Expected - now.Expected) > Same * Math.Max(1, Math.Abs(before.Expected))) why.Add(new AnswerCause.OtherKey(now.Expected, before.Expected));
+        if (before.Outcome != OutcomeWords.Of(now.Outcome)) why.Add(new AnswerCause.OtherOutcome(now.Outcome, OutcomeWords.Find(before.Outcome)));
+        if (before.Correction != now.Correction?.Reason) why.Add(now.Correction is { } correction ? new AnswerCause.Corrected(correction.Reason) : new AnswerCause.NotCorrectedAnyMore(before.Correction!));
         if (why.Count == 0)
-            why.Add(before.Correction is null ? $"{OutcomeWords.Of(now.Outcome)} earns {Share(now.Points, now.OutOf)}, and earned {Share(before.Points, before.OutOf)}" : "the correction sets other points");
+            why.Add(before.Correction is null ? new AnswerCause.OtherShare(now.Outcome, Share(now.Points, now.OutOf), Share(before.Points, before.OutOf)) : new AnswerCause.CorrectedOtherwise());
         return why;
     }
 
-    private static string Lateness(Late? late) => late is null
-        ? "no longer late"
-        : string.Create(CultureInfo.InvariantCulture, $"{late.Words} late, {100 * late.Off:0.#} % off");
-
-    private static string Corrected(string? before, AppliedCorrection? now) => now is null
-        ? $"no longer corrected ({before})"
-        : $"corrected: {now.Reason}";
-
-    private static string Share(decimal points, decimal outOf) =>
-        outOf > 0 ? string.Create(CultureInfo.InvariantCulture, $"{100 * points / outOf:0.#} %") : "nothing";
+    private static decimal? Share(decimal points, decimal outOf) => outOf > 0 ? points / outOf : null;
 }

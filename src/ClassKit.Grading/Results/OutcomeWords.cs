@@ -16,6 +16,10 @@ public static class OutcomeWords
         Outcome.Unsupported => "unsupported",
     };
 
+    /// <summary>The outcome that a word stands for.</summary>
+    /// <exception cref="InvalidOperationException">The word stands for none; <paramref name="word"/> comes from a record that was checked.</exception>
+    public static Outcome Find(string word) => Enum.GetValues<Outcome>().First(outcome => Of(outcome) == word);
+
     /// <summary>The word for a status.</summary>
     public static string Of(GradeStatus status) => status switch
     {

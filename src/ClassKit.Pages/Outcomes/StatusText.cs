@@ -1,4 +1,5 @@
 using ClassKit.Grading;
+using ClassKit.Wording;
 
 namespace ClassKit.Pages.Outcomes;
 
@@ -8,7 +9,7 @@ internal static class StatusText
     /// <summary>The status, and where the reason stands if a file could not be read.</summary>
     public static string Of(StudentGrade student) => student.Status switch
     {
-        GradeStatus.Graded when student.Late is { } late => $"graded, {late.Words} late",
+        GradeStatus.Graded when student.Late is { } late => $"graded, {LateWords.Of(late)} late",
         GradeStatus.Graded => "graded",
         GradeStatus.Missing => "missing: nothing came back",
         GradeStatus.Unreadable => "unreadable: why stands under “Facts to look at”",

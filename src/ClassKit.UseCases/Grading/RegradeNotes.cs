@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClassKit.Grading;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases;
 
@@ -29,8 +30,8 @@ public static class RegradeNotes
         };
         foreach (var change in changes)
         {
-            yield return $"{change.Student.Shown}: {Of(change.Before)} → {Of(change.Now)}{string.Concat(change.Why.Select(why => $"; {why}"))}";
-            foreach (var alike in change.Answers.GroupBy(answer => string.Join("; ", answer.Why)))
+            yield return $"{change.Student.Shown}: {Of(change.Before)} → {Of(change.Now)}{string.Concat(change.Why.Select(why => $"; {CauseWords.Of(why)}"))}";
+            foreach (var alike in change.Answers.GroupBy(answer => string.Join("; ", answer.Why.Select(why => CauseWords.Of(why, answer.Answer.Part)))))
                 yield return $"  {alike.Key}: {string.Join(", ", alike.Select(Of))}";
         }
     }

@@ -42,23 +42,23 @@ internal static class PartsSheet
     {
         sheet.Range(1, 1, 1, Misconceptions).AsTitle();
         sheet.Cell(1, 1).SetText($" Parts: {grades.Dealt.LessonTitle}");
-        sheet.Cell(2, 1).SetText("Right: the right number, by formula or typed. Understood: the right method, also on an earlier number of the student's own. Answers for the instructor count in neither.").AsQuiet();
-        sheet.Cell(3, 1).SetText("Teach again where fewer understood than").AsQuiet();
+        sheet.Cell(2, 1).SetText("Number right: by formula or typed. Method shown: a right method, also on an earlier number of the student's own. Answers for the instructor count in neither.").AsQuiet();
+        sheet.Cell(3, 1).SetText("Teach again where fewer show the method than").AsQuiet();
         var line = sheet.Cell(3, Skill);
         line.SetNumber(grades.Dealt.Marking.TeachAgainBelow).AsGiven();
         line.Style.NumberFormat.Format = "0 %";
 
         var row = FirstRow - 1;
         sheet.Range(row, 1, row, Misconceptions).AsTableHead();
-        sheet.Row(row).Height = 34;
+        sheet.Row(row).Height = 48;
         Head(sheet.Cell(row, Tag), "", 6);
         Head(sheet.Cell(row, Ask), "Question", AskWidth);
         Head(sheet.Cell(row, Skill), "Skill", 20);
         for (var index = 0; index < Outcomes.Count; index++)
             Head(sheet.Cell(row, FirstOutcome + index), OutcomeText.Brief(Outcomes[index]), WidthOf(Outcomes[index]), isNumber: true);
         Head(sheet.Cell(row, Judged), "judged", 8, isNumber: true);
-        Head(sheet.Cell(row, Right), "right", 8, isNumber: true);
-        Head(sheet.Cell(row, Understood), "understood", 12, isNumber: true);
+        Head(sheet.Cell(row, Right), "number right", 9, isNumber: true);
+        Head(sheet.Cell(row, Understood), "method shown", 9, isNumber: true);
         Head(sheet.Cell(row, Again), "Teach again?", 13);
         sheet.Cell(row, Again).Style.Alignment.Indent = 1;
         Head(sheet.Cell(row, Misconceptions), "Known wrong turns met", MisconceptionsWidth);

@@ -26,7 +26,7 @@ public sealed class RegradeTests(TourRun tour) : IDisposable
 
         var compared = Regrade("--marking", marks);
 
-        Assert.Contains("value-only earns 50 %, and earned 40 %", compared.Output, StringComparison.Ordinal);
+        Assert.Contains("Number only earns 50 %, and earned 40 %", compared.Output, StringComparison.Ordinal);
         Assert.Contains("Nothing was written", compared.Output, StringComparison.Ordinal);
         Assert.Equal(before, FolderContent.Digests(Grades));
 

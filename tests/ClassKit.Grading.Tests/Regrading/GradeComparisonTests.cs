@@ -37,7 +37,7 @@ public sealed class GradeComparisonTests
         Assert.Equal(0.2m, change.Now.Points - change.Before.Points);
         var answer = Assert.Single(change.Answers);
         Assert.Equal(("sum", 0.8m, 1.0m), (answer.Answer.Part.Id, answer.Before!.Value, answer.Answer.Points));
-        Assert.Equal(["value-only earns 50 %, and earned 40 %"], answer.Why);
+        Assert.Equal([new AnswerCause.OtherShare(Outcome.ValueOnly, 0.5m, 0.4m)], answer.Why);
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class GradeComparisonTests
 
         Assert.Empty(change.Answers);
         Assert.Equal((1, 1), change.Now);
-        Assert.Equal(["At most 1 point counts now"], change.Why);
+        Assert.Equal(new(null, 1), Assert.IsType<StudentCause.OtherTotal>(Assert.Single(change.Why)).Rule);
     }
 
     [Fact]
@@ -61,8 +61,8 @@ public sealed class GradeComparisonTests
         var answers = Assert.Single(Changes(Graded(rekeyed!))).Answers.ToDictionary(answer => answer.Answer.Part.Id);
 
         // 2 × 75 - 138 = 12 °F where the three-factor method gives 87 °F.
-        Assert.Equal(["the key gives 12\u00A0°F, and gave 87\u00A0°F", "sound, was misconception"], answers["temperature"].Why);
-        Assert.Contains("sound, was follow-through", answers["ice"].Why);
+        Assert.Equal([new AnswerCause.OtherKey(12, 87), new AnswerCause.OtherOutcome(Outcome.Sound, Outcome.Misconception)], answers["temperature"].Why);
+        Assert.Contains(new AnswerCause.OtherOutcome(Outcome.Sound, Outcome.FollowThrough), answers["ice"].Why);
     }
 
     [Fact]
@@ -70,9 +70,9 @@ public sealed class GradeComparisonTests
     {
         var corrected = Corrector.Apply(Graded(Class), [new("ada-berg", "dough", "sum", 2, "Shown at the bench.")]);
 
-        Assert.Equal(["corrected: Shown at the bench."], Assert.Single(Assert.Single(Changes(corrected)).Answers).Why);
+        Assert.Equal([new AnswerCause.Corrected("Shown at the bench.")], Assert.Single(Assert.Single(Changes(corrected)).Answers).Why);
         Assert.Equal(
-            ["no longer corrected (Shown at the bench.)"],
+            [new AnswerCause.NotCorrectedAnyMore("Shown at the bench.")],
             Assert.Single(Assert.Single(GradeComparison.Between(Record(corrected), Graded(Class))).Answers).Why);
     }
 
@@ -81,7 +81,7 @@ public sealed class GradeComparisonTests
     {
         var change = Assert.Single(Changes(Graded(Class, file: "ada-2.xlsx")));
 
-        Assert.Equal(["ada-2.xlsx is graded now, ada.xlsx was before"], change.Why);
+        Assert.Equal([new StudentCause.OtherFile("ada-2.xlsx", "ada.xlsx")], change.Why);
         Assert.Empty(change.Answers);
     }
 
@@ -91,7 +91,7 @@ public sealed class GradeComparisonTests
         var now = ClassGrader.Grade(Class, []);
 
         var change = Assert.Single(Changes(now));
-        Assert.Contains("nothing is graded any more", change.Why);
+        Assert.Contains(new StudentCause.NothingGraded(), change.Why);
         Assert.Equal((0.0m, 0.0m), change.Now);
     }
 }

@@ -1,0 +1,15 @@
+using ClassKit.Exercises;
+using ClassKit.Grading;
+
+namespace ClassKit.Wording;
+
+/// <summary>How late work came.</summary>
+public static class LateWords
+{
+    /// <summary>In the units that people use: <c>1 day and 8 hours</c>.</summary>
+    public static string Of(Late late)
+    {
+        ArgumentNullException.ThrowIfNull(late);
+        return late.By > TimeSpan.Zero ? Elapsed.Words(late.By) : late.Days == 1 ? "up to a day" : $"up to {late.Days} days";
+    }
+}
