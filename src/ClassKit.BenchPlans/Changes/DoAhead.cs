@@ -6,14 +6,6 @@ namespace ClassKit.BenchPlans;
 public sealed record DoAhead(int Bread, int Through) : PlanChange
 {
     /// <inheritdoc/>
-    public override string InWords(BenchClass bench)
-    {
-        ArgumentNullException.ThrowIfNull(bench);
-        var bread = bench.Breads[Bread];
-        return $"Do the {bread.Name} the day before up to and with \"{bread.Steps[Through].Name}\", keep it cold, and begin the class with \"{bread.Steps[Through + 1].Name}\".";
-    }
-
-    /// <inheritdoc/>
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);

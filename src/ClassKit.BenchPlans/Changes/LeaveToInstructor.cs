@@ -5,13 +5,6 @@ namespace ClassKit.BenchPlans;
 public sealed record LeaveToInstructor(int Bread) : PlanChange
 {
     /// <inheritdoc/>
-    public override string InWords(BenchClass bench)
-    {
-        ArgumentNullException.ThrowIfNull(bench);
-        return $"Leave the {bench.Breads[Bread].Name} to the demonstration: the instructor makes one load for all.";
-    }
-
-    /// <inheritdoc/>
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);

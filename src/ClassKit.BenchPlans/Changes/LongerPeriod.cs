@@ -5,13 +5,6 @@ namespace ClassKit.BenchPlans;
 public sealed record LongerPeriod(int Minutes) : PlanChange
 {
     /// <inheritdoc/>
-    public override string InWords(BenchClass bench)
-    {
-        ArgumentNullException.ThrowIfNull(bench);
-        return FormattableString.Invariant($"Make the period {Minutes} min longer: {bench.Time.PeriodMinutes + Minutes} min.");
-    }
-
-    /// <inheritdoc/>
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);

@@ -6,13 +6,6 @@ namespace ClassKit.BenchPlans;
 public sealed record MoreEquipment(EquipmentKind Kind, int More) : PlanChange
 {
     /// <inheritdoc/>
-    public override string InWords(BenchClass bench)
-    {
-        ArgumentNullException.ThrowIfNull(bench);
-        return FormattableString.Invariant($"Add {Kind.Counted(More)}: {Kind.Counted((bench.CountOf(Kind) ?? 0) + More)} in all.");
-    }
-
-    /// <inheritdoc/>
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);

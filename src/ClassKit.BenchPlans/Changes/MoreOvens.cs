@@ -5,13 +5,6 @@ namespace ClassKit.BenchPlans;
 public sealed record MoreOvens(int More) : PlanChange
 {
     /// <inheritdoc/>
-    public override string InWords(BenchClass bench)
-    {
-        ArgumentNullException.ThrowIfNull(bench);
-        return FormattableString.Invariant($"Add {More} {(More == 1 ? "oven" : "ovens")}: {bench.Ovens.Count + More} in all.");
-    }
-
-    /// <inheritdoc/>
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);

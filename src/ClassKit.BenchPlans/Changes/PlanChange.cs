@@ -3,9 +3,6 @@ namespace ClassKit.BenchPlans;
 /// <summary>Something an instructor could change so that a class fits.</summary>
 public abstract record PlanChange
 {
-    /// <summary>In words, as an instruction: <c>Make the period 10 min longer.</c></summary>
-    public abstract string InWords(BenchClass bench);
-
     /// <summary>The class as it would be.</summary>
     public abstract BenchClass Apply(BenchClass bench);
 

@@ -5,18 +5,6 @@ namespace ClassKit.BenchPlans;
 public sealed record SeveralChanges(IReadOnlyList<PlanChange> Changes) : PlanChange
 {
     /// <inheritdoc/>
-    public override string InWords(BenchClass bench)
-    {
-        var words = new List<string>();
-        foreach (var change in Changes)
-        {
-            words.Add(change.InWords(bench));
-            bench = change.Apply(bench);
-        }
-        return string.Join(" And: ", words);
-    }
-
-    /// <inheritdoc/>
     public override BenchClass Apply(BenchClass bench) => Changes.Aggregate(bench, (changed, change) => change.Apply(changed));
 
     /// <inheritdoc/>

@@ -5,14 +5,6 @@ namespace ClassKit.BenchPlans;
 public sealed record SmallerLoads(int Bread) : PlanChange
 {
     /// <inheritdoc/>
-    public override string InWords(BenchClass bench)
-    {
-        ArgumentNullException.ThrowIfNull(bench);
-        var places = Places(bench.Breads[Bread]);
-        return FormattableString.Invariant($"Make fewer {bench.Breads[Bread].Name}: {places - 1} of {places} oven places a load, and as much less dough.");
-    }
-
-    /// <inheritdoc/>
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);
@@ -25,5 +17,10 @@ public sealed record SmallerLoads(int Bread) : PlanChange
 
     internal override int Size => 4;
 
-    private static int Places(BenchBread bread) => bread.Steps.Max(step => step.Oven?.Places ?? 0);
+    /// <summary>How many places in the oven a load of a bread takes at once, 0 for one that is not baked.</summary>
+    public static int Places(BenchBread bread)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        return bread.Steps.Max(step => step.Oven?.Places ?? 0);
+    }
 }

@@ -9,16 +9,6 @@ namespace ClassKit.BenchPlans;
 public sealed record WarmTheRise(int Bread, Temperature Temperature, YeastGasModel Yeast) : PlanChange
 {
     /// <inheritdoc/>
-    public override string InWords(BenchClass bench)
-    {
-        ArgumentNullException.ThrowIfNull(bench);
-        var (before, after) = (bench.Breads[Bread], Apply(bench).Breads[Bread]);
-        var rises = before.Steps.Zip(after.Steps).Where(pair => pair.First != pair.Second)
-            .Select(pair => FormattableString.Invariant($"{pair.First.Name} {pair.Second.MinMinutes}–{pair.Second.MaxMinutes} min instead of {pair.First.MinMinutes}–{pair.First.MaxMinutes}"));
-        return FormattableString.Invariant($"Let the {before.Name} rise at {Temperature.Celsius:0} °C: {string.Join(", ", rises)}.");
-    }
-
-    /// <inheritdoc/>
     public override BenchClass Apply(BenchClass bench)
     {
         ArgumentNullException.ThrowIfNull(bench);

@@ -22,6 +22,6 @@ internal sealed class ConflictTracing(IPlanSolver solver, PlannerSettings settin
             dropped.Remove(rule);
             isSmallest &= verdict != SolverVerdict.Undecided;
         }
-        return new(kept, [.. kept.Select(rule => RuleWords.Of(rule, bench))], isSmallest);
+        return new(kept, isSmallest);
     }
 }

@@ -2,6 +2,5 @@ namespace ClassKit.BenchPlans;
 
 /// <summary>Rules that cannot all be kept: that is proven.</summary>
 /// <param name="Rules">Which.</param>
-/// <param name="Sentences">What each of them asks, with its numbers, in an instructor's words; in the order of <paramref name="Rules"/>.</param>
 /// <param name="IsSmallest">True if a plan was found without each of them; false if for some it was not decided whether they have a part in the conflict.</param>
-public sealed record PlanConflict(IReadOnlyList<PlanRule> Rules, IReadOnlyList<string> Sentences, bool IsSmallest);
+public sealed record PlanConflict(IReadOnlyList<PlanRule> Rules, bool IsSmallest);

@@ -1,6 +1,7 @@
 using ClassKit.BenchPlans;
 using ClassKit.BenchSolver;
 using ClassKit.Lessons;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases;
 
@@ -22,7 +23,7 @@ internal static class ClassPlanning
         return pack.LeftToInstructor([.. plan.Class.Breads.Where(bread => bread.LeftToInstructor).Select(bread => bread.Id)]) with
         {
             Bench = changed,
-            Cuts = [FormattableString.Invariant($"All of the lesson does not fit {pack.Class.PeriodMinutes} min. {change.InWords(bench)}")],
+            Cuts = [FormattableString.Invariant($"All of the lesson does not fit {pack.Class.PeriodMinutes} min. {PlanChangeWords.Of(change, bench)}")],
         };
     }
 }

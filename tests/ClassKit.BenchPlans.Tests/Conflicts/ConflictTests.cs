@@ -28,7 +28,6 @@ public sealed class ConflictTests
         var planning = Planners.Usual.Plan(bench);
 
         Assert.Equal([RuleKind.Equipment, RuleKind.Period], Named(planning));
-        Assert.Contains("1 griddle: all loads together take at least 72 min of griddle time", planning.Conflict!.Sentences[0], StringComparison.Ordinal);
         Assert.Contains(new MoreEquipment(Bakery.Griddle, 1), planning.Changes);
         // 15 + 72 = 87 min, which a timetable makes 90.
         Assert.Contains(new LongerPeriod(30), planning.Changes);
@@ -43,8 +42,7 @@ public sealed class ConflictTests
         var planning = Planners.Usual.Plan(bench);
 
         Assert.Equal([RuleKind.Period], Named(planning));
-        Assert.Contains("Loaves: at least 160 min from the first step to the last", planning.Conflict!.Sentences[0], StringComparison.Ordinal);
-        Assert.True(planning.Conflict.IsSmallest);
+        Assert.True(planning.Conflict!.IsSmallest);
         Assert.Contains(new DoAhead(0, 1), planning.Changes);
         Assert.Contains(new LongerPeriod(10), planning.Changes);
         Assert.Contains(planning.Changes, change => change is WarmTheRise);
@@ -148,7 +146,6 @@ public sealed class ConflictTests
     {
         Assert.Null(planning.Plan);
         Assert.NotNull(planning.Conflict);
-        Assert.Equal(planning.Conflict.Rules.Count, planning.Conflict.Sentences.Count);
         return [.. planning.Conflict.Rules.Select(rule => rule.Kind)];
     }
 
@@ -159,7 +156,7 @@ public sealed class ConflictTests
         {
             var changed = change.Apply(bench);
             var plan = Planners.Usual.Plan(changed).Plan;
-            Assert.True(plan is not null, change.InWords(bench));
+            Assert.True(plan is not null, change.ToString());
             Assert.Empty(PlanChecker.Faults(changed, plan));
         }
     }

@@ -2,6 +2,7 @@ using AngleSharp.Dom;
 using ClassKit.BenchPlans;
 using ClassKit.Lessons;
 using ClassKit.Pages.Tests.Samples;
+using ClassKit.Wording;
 
 namespace ClassKit.Pages.Tests.Benches;
 
@@ -64,13 +65,13 @@ public sealed class BenchPagesTests
     public void Where_no_plan_fits_the_conflict_and_the_changes_are_told_and_there_are_no_run_sheets()
     {
         var bench = BenchClasses.Of(SamplePack.Pack.Lesson, SamplePack.Pack.Class);
-        var planning = new BenchPlanning(null, null, new([new(RuleKind.Period)], ["Time: too short."], IsSmallest: false), [new LongerPeriod(35)], "");
+        var planning = new BenchPlanning(null, null, new([new(RuleKind.Period)], IsSmallest: false), [new LongerPeriod(35)], "");
         var pack = SamplePack.Pack with { Bench = planning };
         var text = Page(pack, "bench-plan.html")!.QuerySelector("main")!.Text();
 
-        Assert.Contains("Time: too short.", text, StringComparison.Ordinal);
+        Assert.Contains(RuleWords.Of(new(RuleKind.Period), bench), text, StringComparison.Ordinal);
         Assert.Contains("that was not decided", text, StringComparison.Ordinal);
-        Assert.Contains(new LongerPeriod(35).InWords(bench), text, StringComparison.Ordinal);
+        Assert.Contains(PlanChangeWords.Of(new LongerPeriod(35), bench), text, StringComparison.Ordinal);
         Assert.Null(Page(pack, "run-sheets.html"));
         Assert.DoesNotContain("run-sheets.html", Page(pack, "index.html")!.DocumentElement.OuterHtml, StringComparison.Ordinal);
     }

@@ -1,17 +1,25 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans;
+
+namespace ClassKit.Wording;
 
 /// <summary>What a rule asks of a class, with the numbers that make it tight.</summary>
-internal static class RuleWords
+public static class RuleWords
 {
-    public static string Of(PlanRule rule, BenchClass bench) => rule.Kind switch
+    /// <summary>What the rule asks, in an instructor's words.</summary>
+    public static string Of(PlanRule rule, BenchClass bench)
     {
-        RuleKind.Demonstrations => Demonstrations(bench),
-        RuleKind.People => People(bench),
-        RuleKind.Windows => Windows(bench.Breads[rule.Bread]),
-        RuleKind.Equipment => Equipment(rule.Equipment!, bench),
-        RuleKind.Ovens => Ovens(bench),
-        RuleKind.Period => Period(bench),
-    };
+        ArgumentNullException.ThrowIfNull(rule);
+        ArgumentNullException.ThrowIfNull(bench);
+        return rule.Kind switch
+        {
+            RuleKind.Demonstrations => Demonstrations(bench),
+            RuleKind.People => People(bench),
+            RuleKind.Windows => Windows(bench.Breads[rule.Bread]),
+            RuleKind.Equipment => Equipment(rule.Equipment!, bench),
+            RuleKind.Ovens => Ovens(bench),
+            RuleKind.Period => Period(bench),
+        };
+    }
 
     private static string Period(BenchClass bench)
     {
