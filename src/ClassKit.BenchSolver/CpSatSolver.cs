@@ -6,7 +6,8 @@ namespace ClassKit.BenchSolver;
 
 /// <summary>Finds bench plans with CP-SAT, the constraint solver of Google's OR-Tools.</summary>
 /// <remarks>One worker, a fixed seed, and a limit in the solver's own count of work: the same question gets the same plan, however fast or busy the machine.</remarks>
-public sealed class CpSatSolver : IPlanSolver
+/// <param name="cancellation">Stops a search, which then ends with an <see cref="OperationCanceledException"/>.</param>
+public sealed class CpSatSolver(CancellationToken cancellation = default) : IPlanSolver
 {
     /// <summary>The share of the effort that goes into finding good plans; the rest goes into proofs.</summary>
     private const double FindingShare = 0.5;
@@ -27,7 +28,7 @@ public sealed class CpSatSolver : IPlanSolver
     }
 
     /// <summary>The best plan is looked for in two rounds: the first finds good plans, the second proves how good they are.</summary>
-    private static SolverAnswer Search(SolverQuestion question)
+    private SolverAnswer Search(SolverQuestion question)
     {
         if (question.Goal != PlanGoal.Best)
             return Round(question, question.Effort, "");
@@ -43,20 +44,24 @@ public sealed class CpSatSolver : IPlanSolver
     private static BenchPlan Better(BenchPlan found, BenchPlan? later, PlanWeights weights) =>
         later is not null && PlanCost.Of(later).Weighed(weights) < PlanCost.Of(found).Weighed(weights) ? later : found;
 
-    private static SolverAnswer Round(SolverQuestion question, double effort, string strategy)
+    private SolverAnswer Round(SolverQuestion question, double effort, string strategy)
     {
         var model = new PlanModel(question);
         using var solver = new CpSolver
         {
             StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:1 random_seed:1 max_deterministic_time:{effort} {strategy}"),
         };
-        return solver.Solve(model.Constraints) switch
+        cancellation.ThrowIfCancellationRequested();
+        using var stop = cancellation.Register(solver.StopSearch);
+        var status = solver.Solve(model.Constraints);
+        cancellation.ThrowIfCancellationRequested();
+        return status switch
         {
             CpSolverStatus.Optimal => new(SolverVerdict.Solved, model.Read(solver), Bound(question, solver), ""),
             CpSolverStatus.Feasible => new(SolverVerdict.Unproven, model.Read(solver), Bound(question, solver), ""),
             CpSolverStatus.Infeasible => new(SolverVerdict.Impossible, null, 0, ""),
             CpSolverStatus.Unknown => new(SolverVerdict.Undecided, null, 0, ""),
-            var status => throw new InvalidOperationException($"The solver says {status}: {model.Constraints.Validate()}"),
+            _ => throw new InvalidOperationException($"The solver says {status}: {model.Constraints.Validate()}"),
         };
     }
 

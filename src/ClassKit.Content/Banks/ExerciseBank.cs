@@ -12,23 +12,23 @@ public sealed record ExerciseBank(IReadOnlyList<Exercise> Exercises)
     public const string FolderName = "practice";
 
     /// <summary>The bank of a lesson: the folder <c>practice</c> beside it, or an empty bank if there is none.</summary>
-    public static Reading<ExerciseBank> Beside(string lessonFolder)
+    public static Reading<ExerciseBank> Beside(Source lessonFolder)
     {
         ArgumentNullException.ThrowIfNull(lessonFolder);
-        var folder = Path.Combine(Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(lessonFolder)))!, FolderName);
-        return Directory.Exists(folder) ? Read(Path.IsPathRooted(lessonFolder) ? folder : Path.GetRelativePath(Path.GetFullPath("."), folder)) : new(new ExerciseBank([]), []);
+        var folder = lessonFolder.At(ContentPath.Beside(lessonFolder.Path.Length == 0 ? "." : Path.TrimEndingDirectorySeparator(lessonFolder.Path), FolderName));
+        return folder.IsFolder ? Read(folder) : new(new ExerciseBank([]), []);
     }
 
     /// <summary>Every exercise at or below a folder, or everything that is wrong with any of them.</summary>
-    public static Reading<ExerciseBank> Read(string folder)
+    public static Reading<ExerciseBank> Read(Source folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        if (!Directory.Exists(folder))
-            return new(null, [new(ContentPath.Shown(folder), null, "There is no such folder", Nearby.Folders(folder) ?? "Name a lesson's folder, or a folder of exercises.")]);
+        if (!folder.IsFolder)
+            return new(null, [new(folder.Shown, null, "There is no such folder", Nearby.Folders(folder) ?? "Name a lesson's folder, or a folder of exercises.")]);
         var check = ContentChecker.Recognised(folder).Where(item => item.Kind == ContentKind.Exercise).Select(item => item.Path).ToList();
         if (check.Count == 0)
-            return new(null, [new(ContentPath.Shown(folder), null, "There is no exercise in this folder", "Name a lesson's folder, or a folder of exercises such as lessons/practice.")]);
-        var readings = check.ConvertAll(path => (Path: path, Reading: ExerciseReader.Read(path)));
+            return new(null, [new(folder.Shown, null, "There is no exercise in this folder", "Name a lesson's folder, or a folder of exercises such as lessons/practice.")]);
+        var readings = check.ConvertAll(path => (Path: path, Reading: ExerciseReader.Read(folder.At(path))));
         List<Diagnostic> problems = [.. readings.SelectMany(reading => reading.Reading.Problems)];
         foreach (var twice in readings.Where(reading => reading.Reading.Succeeded).GroupBy(reading => reading.Reading.Model!.Id).Where(group => group.Count() > 1))
             problems.Add(new(ContentPath.Shown(twice.Last().Path), null, $"Another exercise is called `{twice.Key}` too: {ContentPath.Shown(twice.First().Path)}", "Rename one of the files: the file name is the exercise's id."));

@@ -6,65 +6,64 @@ namespace ClassKit.Content;
 /// <summary>Checks lessons, exercises, rubrics, class profiles and rosters: whatever is found at or below the named paths.</summary>
 public static class ContentChecker
 {
-    /// <summary>No hidden folders, none that cannot be read, and no links, which may lead in circles.</summary>
-    private static readonly EnumerationOptions Visible = new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint };
-
     /// <summary>Everything that is wrong, over all paths.</summary>
     /// <remarks>Of a folder only what is recognised is checked; a file that is named and not recognised is itself a problem.</remarks>
-    public static ContentCheck Check(IEnumerable<string> paths)
+    /// <param name="paths">Files and folders of the library.</param>
+    /// <param name="library">Reads them; one of the files of this machine if null.</param>
+    public static ContentCheck Check(IEnumerable<string> paths, Library? library = null)
     {
         ArgumentNullException.ThrowIfNull(paths);
+        library ??= Library.OfDisk();
         var items = new List<CheckedItem>();
         var problems = new List<Diagnostic>();
-        foreach (var path in paths)
+        foreach (var source in paths.Select(library.At))
         {
-            var found = Directory.Exists(path) ? [.. Below(path)] : File.Exists(path) ? Named(path, problems) : [];
-            if (!Directory.Exists(path) && !File.Exists(path))
-                problems.Add(new(ContentPath.Shown(path), null, "There is no such file or folder", Nearby.Folders(path) ?? Nearby.Files(path) ?? "Check the spelling."));
-            else if (found.Count == 0 && Directory.Exists(path))
-                problems.Add(new(ContentPath.Shown(path), null, "There is nothing to check below this folder", "Name a folder that holds lessons, rubrics, class profiles, price lists or rosters."));
+            var found = source.IsFolder ? [.. Recognised(source)] : source.IsFile ? Named(source, problems) : [];
+            if (!source.IsFolder && !source.IsFile)
+                problems.Add(new(source.Shown, null, "There is no such file or folder", Nearby.Folders(source) ?? Nearby.Files(source) ?? "Check the spelling."));
+            else if (found.Count == 0 && source.IsFolder)
+                problems.Add(new(source.Shown, null, "There is nothing to check below this folder", "Name a folder that holds lessons, rubrics, class profiles, price lists or rosters."));
             items.AddRange(found);
         }
-        items = [.. items.DistinctBy(item => Path.TrimEndingDirectorySeparator(Path.GetFullPath(item.Path)))];
-        problems.AddRange(items.SelectMany(Problems));
+        items = [.. items.DistinctBy(item => library.Tree.Full(item.Path))];
+        problems.AddRange(items.SelectMany(item => Problems(item.Kind, library.At(item.Path))));
         return new(items, [.. problems.Distinct()]);
     }
 
     /// <summary>What is recognised at or below a folder, in the order of names.</summary>
-    internal static IEnumerable<CheckedItem> Recognised(string folder) => Below(folder);
+    internal static IEnumerable<CheckedItem> Recognised(Source folder)
+    {
+        if (folder.In(LessonReader.FileName).IsFile)
+            return [new(folder.Path, ContentKind.Lesson)];
+        var tree = folder.Library.Tree;
+        var files = tree.Files(folder.Path)
+            .Where(name => !name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || name.StartsWith("roster", StringComparison.OrdinalIgnoreCase))
+            .Select(folder.In)
+            .Select(file => (file.Path, Kind: ContentRecognition.Of(file)))
+            .Where(file => file.Kind is not null)
+            .Select(file => new CheckedItem(file.Path, file.Kind!.Value));
+        var folders = tree.Folders(folder.Path).Where(name => name is not ("bin" or "obj")).Select(folder.In);
+        return files.Concat(folders.SelectMany(Recognised));
+    }
 
-    private static IReadOnlyList<CheckedItem> Named(string file, List<Diagnostic> problems)
+    private static IReadOnlyList<CheckedItem> Named(Source file, List<Diagnostic> problems)
     {
         if (ContentRecognition.Of(file) is { } kind)
-            return [new(file, kind)];
-        problems.Add(new(ContentPath.Shown(file), null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv."));
+            return [new(file.Path, kind)];
+        problems.Add(new(file.Shown, null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv."));
         return [];
     }
 
-    private static IEnumerable<CheckedItem> Below(string folder)
+    private static IReadOnlyList<Diagnostic> Problems(ContentKind kind, Source source) => kind switch
     {
-        if (File.Exists(Path.Combine(folder, LessonReader.FileName)))
-            return [new(folder, ContentKind.Lesson)];
-        var files = Directory.EnumerateFiles(folder, "*", Visible).Order(StringComparer.Ordinal)
-            .Where(file => !file.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || Path.GetFileName(file).StartsWith("roster", StringComparison.OrdinalIgnoreCase))
-            .Select(file => (File: file, Kind: ContentRecognition.Of(file)))
-            .Where(file => file.Kind is not null)
-            .Select(file => new CheckedItem(file.File, file.Kind!.Value));
-        var folders = Directory.EnumerateDirectories(folder, "*", Visible).Order(StringComparer.Ordinal)
-            .Where(inner => Path.GetFileName(inner) is not ("bin" or "obj"));
-        return files.Concat(folders.SelectMany(Below));
-    }
-
-    private static IReadOnlyList<Diagnostic> Problems(CheckedItem item) => item.Kind switch
-    {
-        ContentKind.Lesson => LessonReader.Read(item.Path).Problems,
-        ContentKind.Formula => LessonFormulaReader.Read(item.Path).Problems,
-        ContentKind.Exercise => ExerciseReader.Read(item.Path).Problems,
-        ContentKind.MarkingScheme => MarkingSchemeReader.Read(item.Path).Problems,
-        ContentKind.PracticalRubric => PracticalRubricReader.Read(item.Path).Problems,
-        ContentKind.GradeRule => GradeRuleReader.Read(item.Path).Problems,
-        ContentKind.ClassProfile => ClassProfileReader.Read(item.Path).Problems,
-        ContentKind.PriceList => PriceListReader.Read(item.Path).Problems,
-        ContentKind.Roster => RosterReader.Read(item.Path).Problems,
+        ContentKind.Lesson => LessonReader.Read(source).Problems,
+        ContentKind.Formula => LessonFormulaReader.Read(source).Problems,
+        ContentKind.Exercise => ExerciseReader.Read(source).Problems,
+        ContentKind.MarkingScheme => MarkingSchemeReader.Read(source).Problems,
+        ContentKind.PracticalRubric => PracticalRubricReader.Read(source).Problems,
+        ContentKind.GradeRule => GradeRuleReader.Read(source).Problems,
+        ContentKind.ClassProfile => ClassProfileReader.Read(source).Problems,
+        ContentKind.PriceList => PriceListReader.Read(source).Problems,
+        ContentKind.Roster => RosterReader.Read(source).Problems,
     };
 }

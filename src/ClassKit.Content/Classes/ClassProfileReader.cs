@@ -30,11 +30,16 @@ public static class ClassProfileReader
     private static readonly Bounds Altitudes = new(-1500, true, 20_000);
 
     /// <summary>The profile, or everything that is wrong with its file.</summary>
-    public static Reading<ClassProfile> Read(string path)
+    public static Reading<ClassProfile> Read(Source source)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        var problems = new ProblemList(ContentPath.Shown(path));
-        if (SourceFile.Read(path, problems) is not { } text)
+        ArgumentNullException.ThrowIfNull(source);
+        return source.Once(() => ReadFile(source));
+    }
+
+    private static Reading<ClassProfile> ReadFile(Source source)
+    {
+        var problems = new ProblemList(source.Shown);
+        if (SourceFile.Read(source, problems) is not { } text)
             return problems.Fail<ClassProfile>();
 
         if (FrontMatterBlock.Split(text, problems) is not { } block)
@@ -58,7 +63,7 @@ public static class ClassProfileReader
         var adjusts = fields.Has("altitude formulas") && fields.Choice("altitude formulas", AltitudeFormulas);
         var flours = fields.Has("flours") ? FlourList(fields, problems) : null;
         var zone = fields.Optional("time zone") is { } place ? TimeZoneName.Read(place, problems) : null;
-        var files = new LinkedFiles(problems);
+        var files = new LinkedFiles(source, problems);
         var prices = files.One(fields.Optional("prices"), ContentKind.PriceList, PriceListReader.Read);
         if (teams > students)
             problems.Add(fields.LineOf("teams"), $"There are {teams} teams for {students} students", "Every team needs a student: at most as many teams as students.");

@@ -20,14 +20,14 @@ public static class CorrectionsReader
     internal static readonly string[] Columns = ["student", "part", "points", "reason"];
 
     /// <summary>The corrections in file order, or everything that is wrong with the file.</summary>
-    /// <param name="path">The file.</param>
+    /// <param name="source">The file.</param>
     /// <param name="dealt">What was dealt to whom.</param>
-    public static Reading<IReadOnlyList<Correction>> Read(string path, DealtClass dealt)
+    public static Reading<IReadOnlyList<Correction>> Read(Source source, DealtClass dealt)
     {
-        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(dealt);
-        var problems = new ProblemList(ContentPath.Shown(path));
-        if (SourceFile.Read(path, problems) is not { } text)
+        var problems = new ProblemList(source.Shown);
+        if (SourceFile.Read(source, problems) is not { } text)
             return problems.Fail<IReadOnlyList<Correction>>();
 
         var corrections = new List<Correction>();

@@ -19,11 +19,16 @@ public static class PriceListReader
     private static readonly Bounds Prices = new(0, true, 1_000_000);
 
     /// <summary>The list, or everything that is wrong with its file.</summary>
-    public static Reading<PriceList> Read(string path)
+    public static Reading<PriceList> Read(Source source)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        var problems = new ProblemList(ContentPath.Shown(path));
-        if (SourceFile.Read(path, problems) is not { } text || FrontMatterBlock.Split(text, problems) is not { } block)
+        ArgumentNullException.ThrowIfNull(source);
+        return source.Once(() => ReadFile(source));
+    }
+
+    private static Reading<PriceList> ReadFile(Source source)
+    {
+        var problems = new ProblemList(source.Shown);
+        if (SourceFile.Read(source, problems) is not { } text || FrontMatterBlock.Split(text, problems) is not { } block)
             return problems.Fail<PriceList>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var currency = fields.Text("currency");

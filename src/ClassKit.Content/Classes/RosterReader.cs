@@ -11,13 +11,13 @@ public static class RosterReader
     private static readonly string[] Columns = ["id", "name", "email"];
 
     /// <summary>The roster, or everything that is wrong with its file.</summary>
-    /// <param name="path">The file.</param>
+    /// <param name="source">The file.</param>
     /// <param name="cohort">What the class is called; null if nothing says so: a folder's name is none.</param>
-    public static Reading<Roster> Read(string path, string? cohort = null)
+    public static Reading<Roster> Read(Source source, string? cohort = null)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        var problems = new ProblemList(ContentPath.Shown(path));
-        if (SourceFile.Read(path, problems) is not { } text)
+        ArgumentNullException.ThrowIfNull(source);
+        var problems = new ProblemList(source.Shown);
+        if (SourceFile.Read(source, problems) is not { } text)
             return problems.Fail<Roster>();
 
         var table = CsvTable.Read(text, Columns, necessary: 2, problems);

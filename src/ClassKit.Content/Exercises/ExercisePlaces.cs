@@ -1,3 +1,5 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
 using ClassKit.Exercises;
 
 namespace ClassKit.Content;
@@ -9,8 +11,12 @@ public sealed class ExercisePlaces
 
     private ExercisePlaces(string[] lines) => _lines = lines;
 
-    /// <summary>The places in a file that <see cref="ExerciseReader"/> has read.</summary>
-    public static ExercisePlaces Of(string path) => new(File.ReadAllLines(path));
+    /// <summary>The places in a file that <see cref="ExerciseReader"/> has read, which the library does not read again.</summary>
+    public static ExercisePlaces Of(Source source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        return new(SourceFile.Read(source, new ProblemList(source.Shown))?.Split('\n') ?? []);
+    }
 
     /// <summary>The line, counted from 1, that a broken rule points to; null for the exercise as a whole.</summary>
     public int? LineOf(Culprit culprit)

@@ -20,11 +20,16 @@ public static class ExerciseReader
     };
 
     /// <summary>The exercise, or everything that is wrong with its file.</summary>
-    public static Reading<Exercise> Read(string path)
+    public static Reading<Exercise> Read(Source source)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        var problems = new ProblemList(ContentPath.Shown(path));
-        return SourceFile.Read(path, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(path), text, problems) : problems.Fail<Exercise>();
+        ArgumentNullException.ThrowIfNull(source);
+        return source.Once(() => ReadFile(source));
+    }
+
+    private static Reading<Exercise> ReadFile(Source source)
+    {
+        var problems = new ProblemList(source.Shown);
+        return SourceFile.Read(source, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(source.Path), text, problems) : problems.Fail<Exercise>();
     }
 
     private static Reading<Exercise> Read(string id, string text, ProblemList problems)

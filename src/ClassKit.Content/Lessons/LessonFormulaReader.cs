@@ -21,11 +21,16 @@ public static class LessonFormulaReader
     };
 
     /// <summary>The formula, or everything that is wrong with its file.</summary>
-    public static Reading<LessonFormula> Read(string path)
+    public static Reading<LessonFormula> Read(Source source)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        var problems = new ProblemList(ContentPath.Shown(path));
-        return SourceFile.Read(path, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(path), text, problems) : problems.Fail<LessonFormula>();
+        ArgumentNullException.ThrowIfNull(source);
+        return source.Once(() => ReadFile(source));
+    }
+
+    private static Reading<LessonFormula> ReadFile(Source source)
+    {
+        var problems = new ProblemList(source.Shown);
+        return SourceFile.Read(source, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(source.Path), text, problems) : problems.Fail<LessonFormula>();
     }
 
     private static Reading<LessonFormula> Read(string id, string text, ProblemList problems)

@@ -17,38 +17,41 @@ public static class LessonReader
     private static readonly string[] FailureColumns = ["Sign", "Cause", "Cure"];
 
     /// <summary>The lesson, or everything that is wrong with it and with the files it links to.</summary>
-    /// <param name="path">The lesson's folder, or the <c>lesson.md</c> in it.</param>
-    public static Reading<Lesson> Read(string path)
+    /// <param name="source">The lesson's folder, or the <c>lesson.md</c> in it.</param>
+    public static Reading<Lesson> Read(Source source)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        var folder = Path.GetFileName(path) == FileName && !Directory.Exists(path) ? Path.GetDirectoryName(path)! : path;
-        if (!Directory.Exists(folder.Length == 0 ? "." : folder))
-            return new(null, [new(ContentPath.Shown(folder), null, "There is no such folder", Nearby.Folders(folder) ?? "Name the folder of a lesson.")]);
-        var file = Path.Combine(folder, FileName);
-        var problems = new ProblemList(ContentPath.Shown(file));
-        return SourceFile.Read(file, problems) is { } text
-            ? Read(Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder.Length == 0 ? "." : folder))), text, problems)
-            : problems.Fail<Lesson>();
+        ArgumentNullException.ThrowIfNull(source);
+        return source.Once(() => ReadFile(source));
+    }
+
+    private static Reading<Lesson> ReadFile(Source source)
+    {
+        var folder = Path.GetFileName(source.Path) == FileName && !source.IsFolder ? source.At(Path.GetDirectoryName(source.Path)!) : source;
+        if (!folder.IsFolder)
+            return new(null, [new(folder.Shown, null, "There is no such folder", Nearby.Folders(folder) ?? "Name the folder of a lesson.")]);
+        var file = folder.In(FileName);
+        var problems = new ProblemList(file.Shown);
+        return SourceFile.Read(file, problems) is { } text ? Read(folder.Name, file, text, problems) : problems.Fail<Lesson>();
     }
 
     /// <summary>The files of a lesson's exercises, in the order of the lesson; empty if it cannot be read.</summary>
-    public static IReadOnlyList<string> ExerciseFiles(string folder)
+    public static IReadOnlyList<string> ExerciseFiles(Source folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        var file = Path.Combine(folder, FileName);
-        var problems = new ProblemList(ContentPath.Shown(file));
+        var file = folder.In(FileName);
+        var problems = new ProblemList(file.Shown);
         if (SourceFile.Read(file, problems) is not { } text || FrontMatterBlock.Split(text, problems) is not { } block || Document.Read(block.Markdown, problems) is not { } document)
             return [];
-        return [.. LinkList.Read(new Sections(document.Sections, "##", problems).Optional("Exercises"), "exercises", problems).Select(link => link.Path)];
+        return [.. LinkList.Read(new Sections(document.Sections, "##", problems).Optional("Exercises"), "exercises", file, problems).Select(link => link.Path)];
     }
 
-    private static Reading<Lesson> Read(string id, string text, ProblemList problems)
+    private static Reading<Lesson> Read(string id, Source file, string text, ProblemList problems)
     {
         if (FrontMatterBlock.Split(text, problems) is not { } block)
             return problems.Fail<Lesson>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var period = (int)Math.Round(fields.Quantity("period", Dimensions.Minutes, Dimensions.Period, int.MaxValue / 2), MidpointRounding.AwayFromZero);
-        var files = new LinkedFiles(problems);
+        var files = new LinkedFiles(file, problems);
         var marking = files.One(fields.Text("marking"), ContentKind.MarkingScheme, MarkingSchemeReader.Read);
         var rubric = files.One(fields.Text("bench rubric"), ContentKind.PracticalRubric, PracticalRubricReader.Read);
         var aside = new SetAside(
@@ -63,10 +66,10 @@ public static class LessonReader
         var objectives = Lists.Lines(sections.Required("Objectives"), problems);
         var knowledge = Lists.Lines(sections.Required("Prior knowledge"), problems);
         var beforeFormulas = problems.Count;
-        var formulaLinks = LinkList.Read(sections.Required("Formulas"), "formulas", problems);
+        var formulaLinks = LinkList.Read(sections.Required("Formulas"), "formulas", file, problems);
         var formulas = files.All(formulaLinks, ContentKind.Formula, LessonFormulaReader.Read, formula => formula.Formula.Title);
         var allRead = formulas.Count == formulaLinks.Count && problems.Count == beforeFormulas;
-        var exercises = files.All(LinkList.Read(sections.Required("Exercises"), "exercises", problems), ContentKind.Exercise, ExerciseReader.Read, exercise => exercise.Title);
+        var exercises = files.All(LinkList.Read(sections.Required("Exercises"), "exercises", file, problems), ContentKind.Exercise, ExerciseReader.Read, exercise => exercise.Title);
         var vocabulary = Lists.Entries(sections.Required("Vocabulary"), problems)
             .Select(entry => NamedItem.Read(entry.Text, "- **Proof.** The last rise before baking.", problems)).OfType<NamedItem>()
             .Select(item => new Term(item.Name.Text, item.Text.Text)).ToList();

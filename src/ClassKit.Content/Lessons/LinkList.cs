@@ -10,7 +10,7 @@ namespace ClassKit.Content.Lessons;
 internal static partial class LinkList
 {
     /// <summary>Each link's words and target, in order; files of the same folder that no link names are noted.</summary>
-    public static IReadOnlyList<(Located Title, string Path)> Read(Section? section, string folder, ProblemList problems)
+    public static IReadOnlyList<(Located Title, string Path)> Read(Section? section, string folder, Source file, ProblemList problems)
     {
         var links = new List<(Located, string Path)>();
         foreach (var item in Lists.Entries(section, problems).Select(entry => entry.Text))
@@ -24,19 +24,19 @@ internal static partial class LinkList
                 problems.Add(item.Line, $"This item reads `{Prose.Excerpt(item.Text)}`", $"Write a link to the file: `- [Title]({folder}/name.md)`.");
         }
         if (section is not null)
-            NoteUnlisted(section, folder, [.. links.Select(link => link.Path)], problems);
+            NoteUnlisted(section, folder, file, [.. links.Select(link => link.Path)], problems);
         return links;
     }
 
-    private static void NoteUnlisted(Section section, string folder, IReadOnlyList<string> listed, ProblemList problems)
+    private static void NoteUnlisted(Section section, string folder, Source file, IReadOnlyList<string> listed, ProblemList problems)
     {
-        var full = ContentPath.Beside(problems.File, folder);
-        if (!Directory.Exists(full))
+        var beside = file.At(ContentPath.Beside(problems.File, folder));
+        if (!beside.IsFolder)
             return;
-        foreach (var file in Directory.EnumerateFiles(full, "*.md").Select(Path.GetFileName).Order(StringComparer.Ordinal))
+        foreach (var name in file.Library.Tree.Files(beside.Path).Where(name => name.EndsWith(".md", StringComparison.Ordinal)))
         {
-            if (!listed.Contains(ContentPath.Beside(problems.File, $"{folder}/{file}")))
-                problems.Add(section.Line, $"`{folder}/{file}` is not listed", "Add a link to it where it belongs in the order, or move the file elsewhere.");
+            if (!listed.Contains(ContentPath.Beside(problems.File, $"{folder}/{name}")))
+                problems.Add(section.Line, $"`{folder}/{name}` is not listed", "Add a link to it where it belongs in the order, or move the file elsewhere.");
         }
     }
 

@@ -19,37 +19,30 @@ internal static class ContentRecognition
     ];
 
     /// <summary>The kind of a file, or null.</summary>
-    public static ContentKind? Of(string path)
+    public static ContentKind? Of(Source source)
     {
-        var name = Path.GetFileName(path);
+        var name = Path.GetFileName(source.Path);
         return Path.GetExtension(name).ToLowerInvariant() switch
         {
             ".csv" => ContentKind.Roster,
             ".md" when name == LessonReader.FileName => ContentKind.Lesson,
-            ".md" => ByKeys(path) ?? ByFolder(path),
+            ".md" => ByKeys(source) ?? ByFolder(source),
             _ => null,
         };
     }
 
-    private static ContentKind? ByKeys(string path)
+    private static ContentKind? ByKeys(Source source)
     {
-        try
-        {
-            var lines = File.ReadLines(path).Take(FirstLines).ToList();
-            return Keys.Where(known => lines.Exists(line => line.StartsWith(known.Key, StringComparison.Ordinal))).Select(known => (ContentKind?)known.Kind).FirstOrDefault();
-        }
-        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
-        {
-            return null;
-        }
+        var lines = source.Library.Bytes(source.Path).FirstLines(FirstLines).ToList();
+        return Keys.Where(known => lines.Exists(line => line.StartsWith(known.Key, StringComparison.Ordinal))).Select(known => (ContentKind?)known.Kind).FirstOrDefault();
     }
 
-    private static ContentKind? ByFolder(string path) => Path.GetFileName(Path.GetDirectoryName(Path.GetFullPath(path))) switch
+    private static ContentKind? ByFolder(Source source) => source.Folder.Name switch
     {
         "exercises" => ContentKind.Exercise,
         "formulas" => ContentKind.Formula,
         "rubrics" => ContentKind.MarkingScheme,
-        _ when Path.GetFileName(path) == "class.md" => ContentKind.ClassProfile,
+        _ when Path.GetFileName(source.Path) == "class.md" => ContentKind.ClassProfile,
         _ => null,
     };
 }

@@ -16,11 +16,16 @@ public static class GradeRuleReader
     private static readonly Dictionary<string, TieRule> Ties = new() { ["up"] = TieRule.Up, ["down"] = TieRule.Down, ["even"] = TieRule.Even };
 
     /// <summary>The rule, or everything that is wrong with its file.</summary>
-    public static Reading<GradeRule> Read(string path)
+    public static Reading<GradeRule> Read(Source source)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        var problems = new ProblemList(ContentPath.Shown(path));
-        if (SourceFile.Read(path, problems) is not { } text || FrontMatterBlock.Split(text, problems) is not { } block)
+        ArgumentNullException.ThrowIfNull(source);
+        return source.Once(() => ReadFile(source));
+    }
+
+    private static Reading<GradeRule> ReadFile(Source source)
+    {
+        var problems = new ProblemList(source.Shown);
+        if (SourceFile.Read(source, problems) is not { } text || FrontMatterBlock.Split(text, problems) is not { } block)
             return problems.Fail<GradeRule>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var resit = fields.Text("resit") is { } line ? ResitLine.Read(line, problems) : null;
@@ -38,6 +43,6 @@ public static class GradeRuleReader
         var lines = PassLineTable.Read(sections.Optional("Must be passed"), categories, scale, problems);
         sections.Finish();
         return problems.Finish(() => new GradeRule(
-            Path.GetFileNameWithoutExtension(path), document.Title.Text, categories, lines, scale, resit!, absence, late, marker, rounding!));
+            Path.GetFileNameWithoutExtension(source.Path), document.Title.Text, categories, lines, scale, resit!, absence, late, marker, rounding!));
     }
 }

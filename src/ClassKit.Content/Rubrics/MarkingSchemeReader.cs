@@ -13,11 +13,16 @@ public static class MarkingSchemeReader
     private static readonly Dictionary<string, VersionChoice> Choices = new() { ["best"] = VersionChoice.Best, ["newest"] = VersionChoice.Newest };
 
     /// <summary>The scheme, or everything that is wrong with its file.</summary>
-    public static Reading<MarkingScheme> Read(string path)
+    public static Reading<MarkingScheme> Read(Source source)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        var problems = new ProblemList(ContentPath.Shown(path));
-        if (SourceFile.Read(path, problems) is not { } text)
+        ArgumentNullException.ThrowIfNull(source);
+        return source.Once(() => ReadFile(source));
+    }
+
+    private static Reading<MarkingScheme> ReadFile(Source source)
+    {
+        var problems = new ProblemList(source.Shown);
+        if (SourceFile.Read(source, problems) is not { } text)
             return problems.Fail<MarkingScheme>();
 
         if (FrontMatterBlock.Split(text, problems) is not { } block)
@@ -42,7 +47,7 @@ public static class MarkingSchemeReader
         if (Document.Read(block.Markdown, problems) is not { } document)
             return problems.Fail<MarkingScheme>();
         return problems.Finish(() => new MarkingScheme(
-            Path.GetFileNameWithoutExtension(path), document.Title.Text, accuracy, followThrough, misconception, teachAgain)
+            Path.GetFileNameWithoutExtension(source.Path), document.Title.Text, accuracy, followThrough, misconception, teachAgain)
         {
             UnitSlipShare = unitSlip,
             RoundingSlipShare = roundingSlip,

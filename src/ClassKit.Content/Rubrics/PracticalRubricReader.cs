@@ -14,11 +14,16 @@ public static partial class PracticalRubricReader
     private static readonly string[] Example = ["Criterion", "Weight", "Not yet (0)", "Secure (1)"];
 
     /// <summary>The rubric, or everything that is wrong with its file.</summary>
-    public static Reading<PracticalRubric> Read(string path)
+    public static Reading<PracticalRubric> Read(Source source)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        var problems = new ProblemList(ContentPath.Shown(path));
-        if (SourceFile.Read(path, problems) is not { } text)
+        ArgumentNullException.ThrowIfNull(source);
+        return source.Once(() => ReadFile(source));
+    }
+
+    private static Reading<PracticalRubric> ReadFile(Source source)
+    {
+        var problems = new ProblemList(source.Shown);
+        if (SourceFile.Read(source, problems) is not { } text)
             return problems.Fail<PracticalRubric>();
 
         if (Document.Read(text, problems) is not { } document)
@@ -35,7 +40,7 @@ public static partial class PracticalRubricReader
         if (criteria.Count == 0)
             problems.Add(section.Line, "There are no criteria", "Add a row to the table for each thing that is looked at.");
         return problems.Finish(() => new PracticalRubric(
-            Path.GetFileNameWithoutExtension(path), document.Title.Text, [.. columns.Select(column => column.Level)], criteria, document.Opening.Markdown));
+            Path.GetFileNameWithoutExtension(source.Path), document.Title.Text, [.. columns.Select(column => column.Level)], criteria, document.Opening.Markdown));
     }
 
     private static List<(string Heading, RubricLevel Level)> LevelColumns(IReadOnlyList<string> headings, int line, ProblemList problems)

@@ -6,38 +6,29 @@ namespace ClassKit.Content.Sources;
 /// <summary>The door through which authored text comes in: UTF-8, with or without byte order mark, any line ends.</summary>
 internal static class SourceFile
 {
-    /// <summary>Far above any page that a person writes; what is larger was named by mistake.</summary>
-    private const int MaxBytes = 1024 * 1024;
-
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The text with <c>\n</c> line ends, or null with the reason noted.</summary>
-    public static string? Read(string path, ProblemList problems)
+    public static string? Read(Source source, ProblemList problems)
     {
-        if (Directory.Exists(path))
+        if (source.IsFolder)
         {
             problems.Add(null, "This is a folder", "Name a file in it.");
             return null;
         }
-        if (!File.Exists(path))
+        if (!source.IsFile)
         {
-            problems.Add(null, "There is no such file", Nearby.Files(path) ?? "Check the spelling and the folder.");
+            problems.Add(null, "There is no such file", Nearby.Files(source) ?? "Check the spelling and the folder.");
             return null;
         }
-        try
-        {
-            if (new FileInfo(path).Length > MaxBytes)
-            {
-                problems.Add(null, "The file is larger than 1 MB", "A text file is expected here: check that the right file was named.");
-                return null;
-            }
-            return Decode(File.ReadAllBytes(path), problems);
-        }
-        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
-        {
-            problems.Add(null, $"The file cannot be opened: {refused.Message.TrimEnd('.')}", "Close it in other programs and check its permissions.");
-            return null;
-        }
+        var file = source.Library.Bytes(source.Path);
+        if (file.Refused is { } refused)
+            problems.Add(null, $"The file cannot be opened: {refused.TrimEnd('.')}", "Close it in other programs and check its permissions.");
+        else if (file.IsTooLarge)
+            problems.Add(null, "The file is larger than 1 MB", "A text file is expected here: check that the right file was named.");
+        else
+            return Decode(file.Bytes, problems);
+        return null;
     }
 
     private static string? Decode(byte[] bytes, ProblemList problems)

@@ -7,33 +7,43 @@ namespace ClassKit.UseCases;
 public static class CheckContent
 {
     /// <summary>Checks lessons, exercises, rubrics, profiles and rosters, and proves every exercise by drawing it on trial.</summary>
-    public static ContentProof Check(IEnumerable<string> paths)
+    /// <param name="library">Reads each file once.</param>
+    /// <param name="paths">What is checked.</param>
+    /// <param name="run">Told of every exercise.</param>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static ContentProof Run(Library library, IEnumerable<string> paths, Run run)
     {
-        var check = ContentChecker.Check(paths);
+        ArgumentNullException.ThrowIfNull(library);
+        ArgumentNullException.ThrowIfNull(run);
+        run.Begin(RunStep.ReadingContent);
+        var check = ContentChecker.Check(paths, library);
         if (check.Problems.Count > 0) return new(check.Items, check.Problems, [], []);
 
-        List<ExerciseProof> proofs = [.. ExerciseFiles(check.Items).Select(file => ExerciseProof.Of(file, ExerciseReader.Read(file).Model!))];
+        List<ProvedExercise> proofs = [.. run.Each(RunStep.ProvingExercises, ExerciseFiles(library, check.Items)).Select(file => ProvedExercise.Of(library.At(file))!)];
         return new(
             check.Items,
-            [.. check.Items.Where(item => item.Kind == ContentKind.Lesson).Select(NameClash).OfType<Diagnostic>(), .. proofs.Select(proof => proof.Problem).OfType<Diagnostic>()],
+            [.. check.Items.Where(item => item.Kind == ContentKind.Lesson).Select(item => NameClash(library.At(item.Path))).OfType<Diagnostic>(), .. proofs.Select(proof => proof.Problem).OfType<Diagnostic>()],
             [.. proofs.Select(proof => proof.Note).OfType<Diagnostic>()],
             proofs)
         {
-            Rules = [.. check.Items.Where(item => item.Kind == ContentKind.GradeRule).Select(item => RuleProof.Of(item.Path, GradeRuleReader.Read(item.Path).Model!))],
+            Rules = [.. check.Items.Where(item => item.Kind == ContentKind.GradeRule).Select(item => RuleProof.Of(item.Path, GradeRuleReader.Read(library.At(item.Path)).Model!))],
         };
     }
 
-    private static IEnumerable<string> ExerciseFiles(IEnumerable<CheckedItem> items) => items
-        .SelectMany(item => item.Kind switch
-        {
-            ContentKind.Lesson => LessonReader.ExerciseFiles(item.Path),
-            ContentKind.Exercise => [item.Path],
-            _ => [],
-        })
-        .DistinctBy(Path.GetFullPath);
+    private static List<string> ExerciseFiles(Library library, IEnumerable<CheckedItem> items) =>
+    [
+        .. items
+            .SelectMany(item => item.Kind switch
+            {
+                ContentKind.Lesson => LessonReader.ExerciseFiles(library.At(item.Path)),
+                ContentKind.Exercise => [item.Path],
+                _ => [],
+            })
+            .DistinctBy(library.Tree.Full),
+    ];
 
-    private static Diagnostic? NameClash(CheckedItem item) =>
-        LessonReader.Read(item.Path).Model is { } lesson && PracticeLayout.FirstNameClash(lesson.Exercises) is { } clash
-            ? new(item.Path, null, $"Two cells of the practice workbook would both be named {clash}", "Rename an exercise, a given or a part.")
+    private static Diagnostic? NameClash(Source lessonFolder) =>
+        LessonReader.Read(lessonFolder).Model is { } lesson && PracticeLayout.FirstNameClash(lesson.Exercises) is { } clash
+            ? PracticeSet.Clash(lessonFolder.Path, clash)
             : null;
 }

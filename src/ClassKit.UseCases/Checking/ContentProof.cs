@@ -8,7 +8,7 @@ namespace ClassKit.UseCases;
 /// <param name="Notes">What the author should know of content without a problem.</param>
 /// <param name="Exercises">What the draws showed, an entry an exercise; empty when something cannot be read.</param>
 public sealed record ContentProof(
-    IReadOnlyList<CheckedItem> Items, IReadOnlyList<Diagnostic> Problems, IReadOnlyList<Diagnostic> Notes, IReadOnlyList<ExerciseProof> Exercises)
+    IReadOnlyList<CheckedItem> Items, IReadOnlyList<Diagnostic> Problems, IReadOnlyList<Diagnostic> Notes, IReadOnlyList<ProvedExercise> Exercises)
 {
     /// <summary>Every rule for grades, with three invented students taken through it; empty when something cannot be read.</summary>
     public IReadOnlyList<RuleProof> Rules { get; init; } = [];

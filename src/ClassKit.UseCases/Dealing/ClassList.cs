@@ -8,11 +8,11 @@ namespace ClassKit.UseCases;
 internal static class ClassList
 {
     /// <summary>Reads the roster, and the profile where there is one.</summary>
-    public static Reading<Roster> Read(string rosterFile, string? classFile) =>
+    public static Reading<Roster> Read(Source rosterFile, Source? classFile) =>
         classFile is null ? RosterReader.Read(rosterFile) : Of(rosterFile, ClassProfileReader.Read(classFile));
 
     /// <summary>The roster with the name and the time zone of a profile.</summary>
-    public static Reading<Roster> Of(string rosterFile, Reading<ClassProfile> profile)
+    public static Reading<Roster> Of(Source rosterFile, Reading<ClassProfile> profile)
     {
         var roster = RosterReader.Read(rosterFile, profile.Model?.Name);
         return profile.Succeeded && roster.Succeeded

@@ -19,8 +19,9 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
     {
         var before = EarlierDeal.In(Into);
         if (!before.Succeeded) return new(null, before.Problems);
-        var roster = ClassList.Read(Roster, ClassFile);
-        var set = PracticeSet.Read(Folder, Wish.Set, Wish.Seed);
+        var library = Library.OfDisk();
+        var roster = ClassList.Read(library.At(Roster), ClassFile is null ? null : library.At(ClassFile));
+        var set = PracticeSet.Read(library.At(Folder), Wish.Set, Wish.Seed);
         return set.Succeeded && roster.Succeeded
             ? new(new(set.Model, roster.Model, Wish) { Earlier = before.Model }, [])
             : new(null, [.. set.Problems, .. roster.Problems]);

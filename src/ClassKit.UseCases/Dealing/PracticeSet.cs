@@ -22,13 +22,16 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
     private const string UsualMarks = "rubrics/calculation-marks.md";
 
     /// <summary>Reads a lesson, or a folder of exercises, and chooses from it what is wanted.</summary>
-    /// <param name="folder">With a wish, a lesson may also draw from the folder <c>practice</c> beside it.</param>
+    /// <param name="source">With a wish, a lesson may also draw from the folder <c>practice</c> beside it.</param>
     /// <param name="wish">What is wanted.</param>
     /// <param name="seed">Decides among sets that fulfil the wish equally well.</param>
-    public static Reading<PracticeSet> Read(string folder, SetWish wish, ulong seed)
+    public static Reading<PracticeSet> Read(Source source, SetWish wish, ulong seed)
     {
+        ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(wish);
-        var all = !Directory.Exists(folder) || File.Exists(Path.Combine(folder, LessonReader.FileName)) ? OfLesson(folder, wish) : OfFolder(folder);
+        var (library, folder) = (source.Library, source.Path);
+        var isBank = library.Tree.At(folder) == SourceKind.Folder && library.Tree.At(Path.Combine(folder, LessonReader.FileName)) != SourceKind.File;
+        var all = isBank ? OfFolder(source) : OfLesson(source, wish);
         if (!all.Succeeded) return all;
         if (Misnamed(folder, all.Model.Exercises, wish) is { Count: > 0 } problems) return new(null, problems);
         var chosen = SetChooser.Choose(all.Model.Exercises, wish, seed);
@@ -58,7 +61,7 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
         CultureInfo.InvariantCulture,
         $"{string.Join(", ", Exercises.Select(exercise => exercise.Id))}: about {Exercises.Sum(exercise => exercise.Minutes)} minutes, {Exercises.Sum(SetChooser.PointsOf):0.##} points.");
 
-    private static Reading<PracticeSet> OfLesson(string folder, SetWish wish)
+    private static Reading<PracticeSet> OfLesson(Source folder, SetWish wish)
     {
         var lesson = LessonReader.Read(folder);
         if (!lesson.Succeeded) return new(null, lesson.Problems);
@@ -70,24 +73,25 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
             : new(null, bank.Problems);
     }
 
-    private static Reading<PracticeSet> OfFolder(string folder)
+    private static Reading<PracticeSet> OfFolder(Source folder)
     {
         var bank = ExerciseBank.Read(folder);
-        var name = Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+        var name = Path.GetFileName(folder.Library.Tree.Full(folder.Path));
         if (!bank.Succeeded) return new(null, bank.Problems);
         if (MarksAbove(folder) is not { } file)
-            return new(null, [new(folder, null, $"There is no {UsualMarks} here or in a folder above", "It says how answers are marked: copy one there, or deal a lesson, which names its own.")]);
+            return new(null, [new(folder.Path, null, $"There is no {UsualMarks} here or in a folder above", "It says how answers are marked: copy one there, or deal a lesson, which names its own.")]);
         var marking = MarkingSchemeReader.Read(file);
         return marking.Succeeded
             ? new(new(name, name == ExerciseBank.FolderName ? "Practice" : $"Practice: {name.Replace('-', ' ')}", bank.Model.Exercises, marking.Model), [])
             : new(null, marking.Problems);
     }
 
-    private static string? MarksAbove(string folder)
+    private static Source? MarksAbove(Source folder)
     {
-        for (var at = new DirectoryInfo(Path.GetFullPath(folder)); at is not null; at = at.Parent)
+        var tree = folder.Library.Tree;
+        for (var at = tree.Full(folder.Path); at is not null; at = Path.GetDirectoryName(at))
         {
-            if (Path.Combine(at.FullName, UsualMarks) is var file && File.Exists(file)) return file;
+            if (Path.Combine(at, UsualMarks) is var file && tree.At(file) == SourceKind.File) return folder.Library.At(file);
         }
         return null;
     }

@@ -28,7 +28,7 @@ public static class ExportItems
     }
 
     /// <summary>The request for a lesson's folder, or everything that is wrong with the lesson.</summary>
-    public static Reading<ItemBankRequest> Read(string lessonFolder, int variants, bool asTemplates, ulong seed)
+    public static Reading<ItemBankRequest> Read(Source lessonFolder, int variants, bool asTemplates, ulong seed)
     {
         var lesson = LessonReader.Read(lessonFolder);
         return lesson.Succeeded ? new(new(lesson.Model, variants, asTemplates, seed), []) : new(null, lesson.Problems);

@@ -19,19 +19,18 @@ public static class BuildPack
         ArgumentNullException.ThrowIfNull(run);
         if (!LessonPack.Build(request.Lesson, request.Profile).TryGet(out var computed, out var why))
             return new(null, [new(request.Source, null, why.Message.TrimEnd('.'), why.Remedy)]);
-        run.Begin(RunStep.PlanningBenches);
-        return new(PackProse.Fill(ClassPlanning.Plan(computed)), []);
+        return new(PackProse.Fill(ClassPlanning.Plan(computed, run)), []);
     }
 
     /// <summary>The request for a lesson's folder and a class profile, or everything that is wrong with them.</summary>
     /// <param name="lessonFolder">The lesson.</param>
     /// <param name="classFile">The class profile; null for a class of usual size.</param>
-    public static Reading<PackRequest> Read(string lessonFolder, string? classFile)
+    public static Reading<PackRequest> Read(Source lessonFolder, Source? classFile)
     {
         var lesson = LessonReader.Read(lessonFolder);
         var profile = classFile is null ? new(UsualClass.Profile, []) : ClassProfileReader.Read(classFile);
         return lesson.Succeeded && profile.Succeeded
-            ? new(new(lesson.Model, profile.Model, classFile ?? lessonFolder), [])
+            ? new(new(lesson.Model, profile.Model, (classFile ?? lessonFolder).Path), [])
             : new(null, [.. lesson.Problems, .. profile.Problems]);
     }
 }

@@ -9,9 +9,10 @@ namespace ClassKit.UseCases;
 internal static class ClassPlanning
 {
     /// <summary>The pack with its bench plan, with what was cut, and with the breads that are left to the instructor taken out of the teams' hands.</summary>
-    public static LessonPack Plan(LessonPack pack)
+    public static LessonPack Plan(LessonPack pack, Run run)
     {
-        var solver = new CpSatSolver();
+        run.Begin(RunStep.PlanningBenches);
+        var solver = new CpSatSolver(run.Cancellation);
         var planner = new BenchPlanner(solver, PlannerSettings.Default);
         var bench = BenchClasses.Of(pack.Lesson, pack.Class);
         var planning = planner.Plan(bench);

@@ -24,9 +24,10 @@ public static class TakeTour
     {
         ArgumentNullException.ThrowIfNull(demo);
         ArgumentNullException.ThrowIfNull(run);
-        var lesson = LessonReader.Read(demo.Lesson);
-        var profile = ClassProfileReader.Read(demo.Class);
-        var roster = ClassList.Of(demo.Roster, profile);
+        var library = Library.OfDisk();
+        var lesson = LessonReader.Read(library.At(demo.Lesson));
+        var profile = ClassProfileReader.Read(library.At(demo.Class));
+        var roster = ClassList.Of(library.At(demo.Roster), profile);
         if (!lesson.Succeeded || !profile.Succeeded || !roster.Succeeded) return new(null, [.. lesson.Problems, .. roster.Problems]);
 
         var set = PracticeSet.Of(lesson.Model) with { Source = demo.Lesson };

@@ -52,6 +52,5 @@ public sealed class StoppedTests : IDisposable
         Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path, "*", new EnumerationOptions { AttributesToSkip = 0 }));
     }
 
-    private List<(string, byte[])> Files() =>
-        [.. Directory.EnumerateFiles(Out, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(file => (file, System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(file))))];
+    private SortedDictionary<string, string> Files() => FolderContent.Digests(Out);
 }

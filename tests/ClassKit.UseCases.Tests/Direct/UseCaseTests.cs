@@ -95,11 +95,11 @@ public class UseCaseTests
     }
 
     [Fact]
-    public void Grading_in_time_and_without_names()
+    public void Grading_with_a_deadline_and_without_names()
     {
         var due = DueWish.Parse("2000-01-01T12:00")!.In(null);
-        var graded = GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of(Blank(SmallClass.Ada) with { Dated = new(2026, 11, 20) })) { Deadline = new(due) { IsNamed = true } }, Run.Unwatched);
-        Assert.NotNull(graded.Grades.Students[0].Late);
+        var graded = GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of(Blank(SmallClass.Ada))) { Deadline = new(due) { IsNamed = true } }, Run.Unwatched);
+        Assert.Equal(due, graded.Grades.Due);
         Assert.Contains(Content.Remedy.NameClassProfile, GradeNotes.Remedies(graded));
 
         var (reports, key) = graded.UnderPseudonyms();

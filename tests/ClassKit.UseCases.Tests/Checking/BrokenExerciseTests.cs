@@ -1,4 +1,6 @@
-namespace ClassKit.Content.Tests.Exercises;
+using ClassKit.Content;
+
+namespace ClassKit.UseCases.Tests.Checking;
 
 /// <summary>
 /// A folder of exercises with one thing wrong in each, and beside each what an instructor is told. The messages were read one by one as by
@@ -6,7 +8,7 @@ namespace ClassKit.Content.Tests.Exercises;
 /// </summary>
 public sealed class BrokenExerciseTests
 {
-    private static readonly string Folder = Path.Combine(Repository.Root, "tests", "ClassKit.Content.Tests", "Exercises", "Broken");
+    private static readonly string Folder = Path.Combine(Repository.Root, "tests", "ClassKit.UseCases.Tests", "Checking", "Broken");
 
     public static TheoryData<string> Names =>
         [.. Directory.EnumerateFiles(Folder, "*.md").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
@@ -17,8 +19,9 @@ public sealed class BrokenExerciseTests
     {
         var file = Path.Combine(Folder, name + ".md");
 
-        var reading = ExerciseReader.Read(file);
-        var proof = reading.Model is { } exercise ? ExerciseProof.Of(file, exercise) : null;
+        var source = Source.OnDisk(file);
+        var reading = ExerciseReader.Read(source);
+        var proof = ProvedExercise.Of(source);
         IEnumerable<Diagnostic?> told = [.. reading.Problems, proof?.Problem, proof?.Note];
 
         Assert.Equal(

@@ -1,0 +1,38 @@
+using ClassKit.Content.Sources;
+
+namespace ClassKit.Content;
+
+/// <summary>What one run reads from a source tree: each file is opened once and each model made once, however often it is asked for.</summary>
+/// <remarks>A new library sees what has changed since. Not for several threads at once.</remarks>
+public sealed class Library(ISourceTree tree)
+{
+    private readonly Dictionary<string, SourceBytes> _files = new(StringComparer.Ordinal);
+    private readonly Dictionary<(Type Model, string Full), object> _models = [];
+
+    /// <summary>Where files come from.</summary>
+    public ISourceTree Tree => tree;
+
+    /// <summary>A library of the files of this machine.</summary>
+    public static Library OfDisk() => new(DiskTree.Instance);
+
+    /// <summary>A file or folder of this library.</summary>
+    public Source At(string path) => new(this, path);
+
+    /// <summary>What is in a file that is there.</summary>
+    internal SourceBytes Bytes(string path)
+    {
+        var full = tree.Full(path);
+        return _files.TryGetValue(full, out var known) ? known : _files[full] = SourceBytes.Read(tree, path);
+    }
+
+    /// <summary>The model of a file or folder, made the first time that it is asked for.</summary>
+    internal Reading<T> Once<T>(string path, Func<Reading<T>> read)
+        where T : class
+    {
+        var key = (typeof(T), tree.Full(path));
+        if (_models.TryGetValue(key, out var known)) return (Reading<T>)known;
+        var reading = read();
+        _models[key] = reading;
+        return reading;
+    }
+}

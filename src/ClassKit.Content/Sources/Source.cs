@@ -1,0 +1,44 @@
+using System.Diagnostics.CodeAnalysis;
+using ClassKit.Content.Sources;
+
+namespace ClassKit.Content;
+
+/// <summary>A file or folder of authored content: which library reads it, and where it is.</summary>
+/// <param name="Library">Reads it.</param>
+/// <param name="Path">As the user named it, or below what the user named.</param>
+public sealed record Source(Library Library, string Path)
+{
+    /// <summary>A path alone means a file or folder of this machine, as it is now.</summary>
+    [return: NotNullIfNotNull(nameof(path))]
+    public static implicit operator Source?(string? path) => path is null ? null : OnDisk(path);
+
+    /// <summary>A file or folder of this machine, as it is now.</summary>
+    public static Source OnDisk(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return Library.OfDisk().At(path);
+    }
+
+    /// <summary>The path as messages show it.</summary>
+    internal string Shown => ContentPath.Shown(Path);
+
+    /// <summary>The last step of the path, which a path such as <c>.</c> does not show.</summary>
+    internal string Name => System.IO.Path.GetFileName(Library.Tree.Full(Path));
+
+    /// <summary>The folder that it lies in.</summary>
+    internal Source Folder => At(System.IO.Path.GetDirectoryName(Library.Tree.Full(Path)) ?? "");
+
+    internal bool IsFile => Library.Tree.At(Path) == SourceKind.File;
+
+    internal bool IsFolder => Library.Tree.At(Path) == SourceKind.Folder;
+
+    /// <summary>Another of the same library.</summary>
+    internal Source At(string path) => new(Library, path);
+
+    /// <summary>One in this folder.</summary>
+    internal Source In(string name) => At(System.IO.Path.Combine(Path, name));
+
+    /// <summary>The model of it, made the first time that it is asked for.</summary>
+    internal Reading<T> Once<T>(Func<Reading<T>> read)
+        where T : class => Library.Once(Path, read);
+}

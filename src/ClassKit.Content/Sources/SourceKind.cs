@@ -1,0 +1,14 @@
+namespace ClassKit.Content;
+
+/// <summary>What stands at a path of a source tree.</summary>
+public enum SourceKind
+{
+    /// <summary>Nothing.</summary>
+    Nothing,
+
+    /// <summary>A file.</summary>
+    File,
+
+    /// <summary>A folder.</summary>
+    Folder,
+}

@@ -1,0 +1,38 @@
+using System.Globalization;
+using ClassKit.Content;
+using ClassKit.Exercises;
+
+namespace ClassKit.UseCases;
+
+/// <summary>An exercise drawn on trial, with the place of what is wrong with it.</summary>
+/// <param name="Path">Its file.</param>
+/// <param name="Proof">What the draws show.</param>
+/// <param name="Places">Where its pieces stand in the file.</param>
+public sealed record ProvedExercise(string Path, ExerciseProof Proof, ExercisePlaces Places)
+{
+    /// <summary>Draws the exercise of a file on trial; null if the file cannot be read.</summary>
+    public static ProvedExercise? Of(Source file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        return ExerciseReader.Read(file).Model is { } exercise ? new(file.Path, ExerciseProof.Of(exercise), ExercisePlaces.Of(file)) : null;
+    }
+
+    /// <summary>Why the exercise should not be dealt, with the line at fault and an example; null if it can.</summary>
+    public Diagnostic? Problem => Proof.Fault is not var (worst, reached) ? null : new(
+        Path,
+        Places.LineOf(worst.First.Culprit),
+        $"{(Proof.Profile.Kept == 0 ? "No variant can be dealt" : $"Only {Proof.Profile.Kept} of {Proof.Profile.Draws} draws can be dealt")}: {Reason(worst, reached)}",
+        worst.First.WhatToDo);
+
+    /// <summary>What the author should know of an exercise that can be dealt; null if nothing.</summary>
+    public Diagnostic? Note => Problem is not null || !Proof.IsNarrow ? null : new(
+        Path, null, $"There are only {Proof.Space.Count} variants, so that students of a class of {ExerciseProof.UsualClass} will share them",
+        "Widen a given's range, or make its steps smaller.");
+
+    private string Reason(Rejection rejection, int reached) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{rejection.First.Because}, in {rejection.Count} of {reached} draws. For example with {Drawn(rejection)}{(rejection.First.Seen.Length > 0 ? ": " + rejection.First.Seen : "")}");
+
+    private string Drawn(Rejection rejection) => string.Join(
+        ", ", Proof.Exercise.Givens.Where(given => !given.IsConstant).Select(given => $"{given.Id} {GivenText.Of(given, rejection.Givens[given.Id])}"));
+}
