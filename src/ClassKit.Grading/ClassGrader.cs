@@ -114,7 +114,7 @@ public sealed class ClassGrader
     private static ClassGrades WithFacts(ClassGrades grades)
     {
         var facts = IntegrityFacts.In(grades);
-        return grades with { Students = [.. grades.Students.Select(student => student with { Flags = [.. student.Flags, .. facts[student.Student.Student.Id]] })] };
+        return grades with { Students = [.. grades.Students.Select(student => student with { Flags = [.. student.Flags, .. facts[student.Who.Id]] })] };
     }
 
     private static List<Flag> FlagOwner(ReturnedFile file, Owner owner, DealtStudent? named)

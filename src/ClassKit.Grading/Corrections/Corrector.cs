@@ -14,7 +14,7 @@ public static class Corrector
         ArgumentNullException.ThrowIfNull(grades);
         ArgumentNullException.ThrowIfNull(corrections);
         var byStudent = corrections.ToLookup(correction => correction.Student);
-        return grades with { Students = [.. grades.Students.Select(student => Apply(student, grades.Dealt, [.. byStudent[student.Student.Student.Id]]))] };
+        return grades with { Students = [.. grades.Students.Select(student => Apply(student, grades.Dealt, [.. byStudent[student.Who.Id]]))] };
     }
 
     private static StudentGrade Apply(StudentGrade student, DealtClass dealt, IReadOnlyList<Correction> corrections)

@@ -14,7 +14,7 @@ public static class AnotherTry
         ArgumentNullException.ThrowIfNull(judging);
         if (Weakest(student) is not { } exercise || judging.Pools.FirstOrDefault(pool => pool.Exercise == exercise.Id) is not { } drawn) return null;
 
-        var tried = judging.Choices.FirstOrDefault(choice => choice.Student == student.Student.Student.Id && choice.Exercise == exercise.Id)?.Places ?? [];
+        var tried = judging.Choices.FirstOrDefault(choice => choice.Student == student.Who.Id && choice.Exercise == exercise.Id)?.Places ?? [];
         var untried = drawn.Inputs.Where((_, place) => !tried.Contains(place)).Take(1).ToList();
         return FreshInputs.Recorded(exercise, untried) is { All: [var other, ..] } ? other : null;
     }

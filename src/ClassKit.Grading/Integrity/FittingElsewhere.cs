@@ -27,8 +27,8 @@ internal static class FittingElsewhere
             {
                 var expected = fitting.Aggregate((double)others * grades.Students.Count, (product, fit) => product * fit.Chance);
                 if (fitting.Count < 2 || expected > IntegrityFacts.Line) continue;
-                yield return (student.Student.Student, new Flag.FitsAnotherVariant(
-                    student.Student.Student, fitting[0].Seat.Student, [.. fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id))], expected));
+                yield return (student.Who, new Flag.FitsAnotherVariant(
+                    student.Who, fitting[0].Seat.Student, [.. fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id))], expected));
             }
         }
     }

@@ -25,8 +25,8 @@ internal static class SharedMistakes
             var chances = both.Select(part => Chance(part, written[one][part], rest)).ToList();
             var expected = Tail(chances, alike.Count) * students.Count * (students.Count - 1) / 2;
             if (expected > IntegrityFacts.Line) continue;
-            yield return (one.Student.Student, new Flag.SharedMistakes(other.Student.Student, alike, both.Count, expected));
-            yield return (other.Student.Student, new Flag.SharedMistakes(one.Student.Student, alike, both.Count, expected));
+            yield return (one.Who, new Flag.SharedMistakes(other.Who, alike, both.Count, expected));
+            yield return (other.Who, new Flag.SharedMistakes(one.Who, alike, both.Count, expected));
         }
     }
 

@@ -19,7 +19,7 @@ public static class Pseudonymizer
         var seats = grades.Dealt.Students.ToDictionary(seat => seat.Student.Id, seat => Seat(seat, disguise), StringComparer.Ordinal);
         return new(
             grades.Dealt with { Students = InOrder(seats.Values) },
-            [.. grades.Students.Select(student => Of(student, seats[student.Student.Student.Id], disguise)).OrderBy(student => student.Student.Student.Id, StringComparer.Ordinal)],
+            [.. grades.Students.Select(student => Of(student, seats[student.Who.Id], disguise)).OrderBy(student => student.Who.Id, StringComparer.Ordinal)],
             [.. grades.Files.Select(file => Of(file, disguise)).OrderBy(file => file.File, StringComparer.Ordinal)])
         {
             Judging = grades.Judging is { } judging ? judging with { Choices = [] } : null,
@@ -63,7 +63,7 @@ public static class Pseudonymizer
         var paths = new Dictionary<string, string>(StringComparer.Ordinal);
         var counts = new Dictionary<string, int>(StringComparer.Ordinal);
         var files = grades.Files.Select(file => (file.File, file.Student))
-            .Concat(grades.Students.Where(student => student.File is not null).Select(student => (File: student.File!, Student: (Student?)student.Student.Student)));
+            .Concat(grades.Students.Where(student => student.File is not null).Select(student => (File: student.File!, Student: (Student?)student.Who)));
         foreach (var (file, student) in files.Where(file => !paths.ContainsKey(file.File)).DistinctBy(file => file.File))
         {
             var stem = student is null ? "file" : key.Of(student).Id;

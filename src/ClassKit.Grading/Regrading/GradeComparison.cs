@@ -18,7 +18,7 @@ public static class GradeComparison
         return
         [
             .. now.Students
-                .Select(student => Between(records.GetValueOrDefault(student.Student.Student.Id), student))
+                .Select(student => Between(records.GetValueOrDefault(student.Who.Id), student))
                 .Where(change => change.Answers.Count > 0 || change.Why.Count > 0),
         ];
     }
@@ -34,7 +34,7 @@ public static class GradeComparison
         }
         List<StudentCause> whole = [.. Why(before, now)];
         if (before is not null && answers.Count == 0 && whole.Count == 0 && (Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf))) whole.Add(new StudentCause.OtherTotal(now.Rule, [.. now.Total.Uncounted]));
-        return new(now.Student.Student, (before?.Points ?? 0, before?.OutOf ?? 0), (now.Points, now.OutOf), answers, whole);
+        return new(now.Who, (before?.Points ?? 0, before?.OutOf ?? 0), (now.Points, now.OutOf), answers, whole);
     }
 
     private static bool Differ(decimal before, decimal now) => Math.Abs(before - now) > SamePoints;

@@ -15,6 +15,9 @@ public sealed record StudentGrade(
     IReadOnlyList<AnswerGrade> Answers,
     IReadOnlyList<Flag> Flags)
 {
+    /// <summary>Whose grades they are.</summary>
+    public Student Who => Student.Student;
+
     /// <summary>True if there are points to show, by grading or by the instructor's hand.</summary>
     public bool HasPoints => Answers.Count > 0;
 

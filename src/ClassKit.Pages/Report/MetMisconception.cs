@@ -22,6 +22,6 @@ public sealed record MetMisconception(ReportPart Part, Misconception Misconcepti
         .. grades.Students
             .Where(student => student.Answers.Any(answer =>
                 answer.Exercise.Id == part.Summary.Exercise.Id && answer.Part.Id == part.Summary.Part.Id && answer.Misconception?.Id == misconception.Id))
-            .Select(student => student.Student.Student.Shown),
+            .Select(student => student.Who.Shown),
     ];
 }

@@ -21,7 +21,7 @@ public static class GradeFiles
             OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
             new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
             OutputFile.OfText(ClassReport, () => HtmlPages.ClassReport(grades, summary)),
-            .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Student.Student.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, grades.Judging is { } judging ? AnotherTry.For(student, judging) : null))),
+            .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, grades.Judging is { } judging ? AnotherTry.For(student, judging) : null))),
         ];
     }
 

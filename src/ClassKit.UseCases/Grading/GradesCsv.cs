@@ -22,7 +22,7 @@ public static class GradesCsv
         var points = student.Answers.ToDictionary(answer => (answer.Exercise.Id, answer.Part.Id), answer => CsvText.Points(answer.Points));
         return
         [
-            student.Student.Student.Id, student.Student.Student.Name, OutcomeWords.Of(student.Status),
+            student.Who.Id, student.Who.Name, OutcomeWords.Of(student.Status),
             CsvText.Points(student.Points), CsvText.Points(student.OutOf), .. parts.Select(part => points.GetValueOrDefault(part, "")), student.File ?? "",
         ];
     }

@@ -60,7 +60,7 @@ public static class GradesJson
         ArgumentNullException.ThrowIfNull(grades);
         var used = JudgeEntries.Used(grades.Judging);
         return new(
-            new Projected<StudentGrade, GradesDocument.StudentEntry>(grades.Students, grade => Entry(grade, [.. used[grade.Student.Student.Id]])),
+            new Projected<StudentGrade, GradesDocument.StudentEntry>(grades.Students, grade => Entry(grade, [.. used[grade.Who.Id]])),
             new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, UncountedWords.Of(file))),
             new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry))
         {
@@ -73,7 +73,7 @@ public static class GradesJson
         new(file.File, file.Digest, file.Modified, OutcomeWords.Of(file.Fate), file.Student?.Id, UncountedWords.Of(file));
 
     private static GradesDocument.StudentEntry Entry(StudentGrade grade, IReadOnlyList<GradesDocument.UsedEntry> used) => new(
-        grade.Student.Student.Id, grade.Student.Student.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,
+        grade.Who.Id, grade.Who.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,
         [.. grade.Answers.Select(Entry)],
         [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, FlagWords.Of(flag)))])
     {

@@ -25,8 +25,8 @@ internal static class AnswersSheet
             foreach (var answer in student.Answers)
             {
                 sheet.Add(
-                    student.Student.Student.Shown, grid.TagOf(answer), OutcomeText.Brief(OutcomeText.Shown(answer.Outcome, answer.Part)), answer.IsUndecided ? PointsSheet.Undecided : answer.Points, answer.OutOf,
-                    Shown(answer.Value), answer.Expected, answer.Formula, FindingWords.Of(answer), student.Student.Student.Id);
+                    student.Who.Shown, grid.TagOf(answer), OutcomeText.Brief(OutcomeText.Shown(answer.Outcome, answer.Part)), answer.IsUndecided ? PointsSheet.Undecided : answer.Points, answer.OutOf,
+                    Shown(answer.Value), answer.Expected, answer.Formula, FindingWords.Of(answer), student.Who.Id);
             }
         }
 

@@ -20,7 +20,7 @@ internal static class CorrectionsSheet
             foreach (var answer in student.Answers)
             {
                 if (answer.Correction is not { } correction) continue;
-                sheet.Add(student.Student.Student.Shown, grid.TagOf(answer), answer.Points, correction.AsGraded, correction.Reason);
+                sheet.Add(student.Who.Shown, grid.TagOf(answer), answer.Points, correction.AsGraded, correction.Reason);
                 isEmpty = false;
             }
         }

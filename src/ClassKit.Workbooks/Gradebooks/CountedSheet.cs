@@ -30,7 +30,7 @@ internal static class CountedSheet
         sheet.Column(2).Width = GridHead.IdWidth;
         WriteHeads(sheet, grid, last);
         for (var index = 0; index < grades.Students.Count; index++)
-            WriteStudent(sheet, grades.Students[index].Student.Student, grid, GradebookGrid.FirstStudentRow + index, last);
+            WriteStudent(sheet, grades.Students[index].Who, grid, GradebookGrid.FirstStudentRow + index, last);
 
         var places = sheet.Range(GradebookGrid.FirstStudentRow, FirstBlockColumn, grid.LastStudentRow, FirstBlockColumn + grid.Exercises.Count - 1);
         places.AddConditionalFormat().WhenEqualOrLessThan(best).Fill.SetBackgroundColor(XLColor.FromHtml(OutcomeTones.Ground(OutcomeTone.Good)));

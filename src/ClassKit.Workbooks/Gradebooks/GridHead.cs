@@ -79,11 +79,11 @@ internal static class GridHead
         var row = GradebookGrid.FirstStudentRow;
         foreach (var student in grades.Students)
         {
-            sheet.Cell(row, GradebookGrid.NameColumn).SetText(student.Student.Student.Shown).Wrapped();
-            sheet.Cell(row, GradebookGrid.IdColumn).SetText(student.Student.Student.Id).Wrapped().AsQuiet();
+            sheet.Cell(row, GradebookGrid.NameColumn).SetText(student.Who.Shown).Wrapped();
+            sheet.Cell(row, GradebookGrid.IdColumn).SetText(student.Who.Id).Wrapped().AsQuiet();
             var status = sheet.Cell(row, GradebookGrid.StatusColumn).SetText(OutcomeWords.Of(student.Status));
             if (student.Status != GradeStatus.Graded) status.AsAttention();
-            sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Student.Student.Shown, NameWidth), TextHeight.Of(student.Student.Student.Id, IdWidth)));
+            sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Who.Shown, NameWidth), TextHeight.Of(student.Who.Id, IdWidth)));
             row++;
         }
     }

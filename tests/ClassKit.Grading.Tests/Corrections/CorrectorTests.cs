@@ -11,7 +11,7 @@ public sealed class CorrectorTests
     private static ClassGrades Graded(ReturnedBook book) => ClassGrader.Grade(Class, [book.As("ada.xlsx")]);
 
     private static AnswerGrade Answer(ClassGrades grades, string student, string part) =>
-        grades.Students.Single(grade => grade.Student.Student.Id == student).Answers.Single(answer => answer.Part.Id == part);
+        grades.Students.Single(grade => grade.Who.Id == student).Answers.Single(answer => answer.Part.Id == part);
 
     [Fact]
     public void Points_follow_the_correction_and_the_outcome_stays()

@@ -34,7 +34,7 @@ public sealed class IntegrityFactsTests
         }));
 
     private static List<string> Flagged(ClassGrades grades, string code) =>
-        [.. grades.Students.Where(student => student.Flags.Any(flag => flag.Code == code)).Select(student => student.Student.Student.Id)];
+        [.. grades.Students.Where(student => student.Flags.Any(flag => flag.Code == code)).Select(student => student.Who.Id)];
 
     private static object[] ExpectedOf(int student, int wrong) =>
         [.. Enumerable.Range(0, 6).Select(part => part < wrong ? (object)Dealt.Students[student].Answers[part].Expected : $"=flour_{part}+water_{part}")];

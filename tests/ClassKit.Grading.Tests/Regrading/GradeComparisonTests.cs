@@ -14,7 +14,7 @@ public sealed class GradeComparisonTests
         ClassGrader.Grade(dealt, [(book ?? Book).As(file)]);
 
     private static EarlierGrades Record(ClassGrades grades) => new([.. grades.Students.Select(student => new EarlierGrades.Student(
-        student.Student.Student.Id, OutcomeWords.Of(student.Status), student.File, student.Points, student.OutOf,
+        student.Who.Id, OutcomeWords.Of(student.Status), student.File, student.Points, student.OutOf,
         [.. student.Answers.Select(answer => new EarlierGrades.Answer(
             answer.Exercise.Id, answer.Part.Id, OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf, answer.Expected, answer.Correction?.Reason))]))]);
 

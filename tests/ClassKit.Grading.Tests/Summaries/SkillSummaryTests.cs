@@ -55,8 +55,8 @@ public sealed class SkillSummaryTests
     public void Who_earned_less_than_the_line_is_named()
     {
         // Half of the weighing points is below the line of 60 %.
-        Assert.Equal(["S 2", "S 3"], Mixed.Skills[0].Below.Select(student => student.Student.Student.Name));
-        Assert.Equal(["S 1"], Mixed.Skills[1].Below.Select(student => student.Student.Student.Name));
+        Assert.Equal(["S 2", "S 3"], Mixed.Skills[0].Below.Select(student => student.Who.Name));
+        Assert.Equal(["S 1"], Mixed.Skills[1].Below.Select(student => student.Who.Name));
     }
 
     [Fact]

@@ -5,7 +5,7 @@ namespace ClassKit.Pages.Tests.Feedback;
 
 public sealed class FeedbackPageTests
 {
-    private static StudentGrade Student(string id) => SampleClass.Grades.Students.First(student => student.Student.Student.Id == id);
+    private static StudentGrade Student(string id) => SampleClass.Grades.Students.First(student => student.Who.Id == id);
 
     private static AngleSharp.Dom.IDocument Page(StudentGrade grade) => Html.Parse(HtmlPages.Feedback(grade, SampleClass.Dealt));
 
@@ -13,7 +13,7 @@ public sealed class FeedbackPageTests
     public void Names_stand_on_the_page_as_they_are_written()
     {
         foreach (var grade in SampleClass.Grades.Students)
-            Assert.Contains($"<h1>{grade.Student.Student.Name}</h1>", HtmlPages.Feedback(grade, SampleClass.Dealt), StringComparison.Ordinal);
+            Assert.Contains($"<h1>{grade.Who.Name}</h1>", HtmlPages.Feedback(grade, SampleClass.Dealt), StringComparison.Ordinal);
     }
 
     [Fact]

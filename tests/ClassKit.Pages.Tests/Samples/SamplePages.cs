@@ -11,7 +11,7 @@ internal static class SamplePages
     {
         var pages = new Dictionary<string, string>();
         foreach (var grade in SampleClass.Grades.Students)
-            pages[$"feedback-{grade.Student.Student.Id}.html"] = HtmlPages.Feedback(grade, SampleClass.Dealt);
+            pages[$"feedback-{grade.Who.Id}.html"] = HtmlPages.Feedback(grade, SampleClass.Dealt);
         pages["class-report.html"] = HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary);
         pages["sheet.html"] = HtmlPages.Sheet(SampleClass.Dealt, SampleClass.Dealt.Students[0]);
         pages["self-check.html"] = HtmlPages.SelfCheck(SampleClass.Dealt, SampleClass.Dealt.Students[2]);
