@@ -1,5 +1,6 @@
 using ClassKit.Content;
 using ClassKit.UseCases;
+using ClassKit.Wording;
 
 namespace ClassKit.Cli;
 
@@ -31,7 +32,7 @@ internal sealed class Report
         if (!written.Succeeded) return NothingWritten(written.Problems);
         foreach (var note in written.Notes) Output.WriteLine(note);
         foreach (var remedy in written.Remedies) Output.WriteLine(RemedyWords.Of(remedy));
-        Output.WriteLine($"Written to {DisplayPath.Of(target.Folder)}: {written.Files} files.");
+        Output.WriteLine($"Written to {DisplayPath.Of(target.Folder)}: {Counted.Of(written.Files, "file")}.");
         if (written.Open is [var first]) Output.WriteLine($"Open {first}");
         return ExitCode.Done;
     }

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas;
+using ClassKit.Wording;
 
 namespace ClassKit.Pages.Numbers;
 
@@ -11,7 +12,7 @@ internal static class Phrases
 
     /// <summary>"1 part", "2 parts".</summary>
     public static string Count(decimal number, string singular, string? plural = null) =>
-        $"{NumberText.Exact(number, 4)} {(number == 1 ? singular : plural ?? singular + "s")}";
+        $"{NumberText.Exact(number, 4)} {Counted.Noun(number, singular, plural)}";
 
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClassKit.Exercises;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases;
 
@@ -15,7 +16,7 @@ public static class DealNotes
         [
             .. request.Earlier.Notes(dealt),
             .. deal.Spread is not null ? [Summary(deal.Spread)] : request.Wish.Set.IsNone ? (IEnumerable<string>)[] : [request.Set.Summary],
-            $"{dealt.Students.Count} workbooks of {dealt.ExercisesOf(dealt.Students[0]).Count} exercises, seed {request.Wish.Seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {DealtJson.FileName} and the key to yourself.",
+            $"{Counted.Of(dealt.Students.Count, "workbook")} of {Counted.Of(dealt.ExercisesOf(dealt.Students[0]).Count, "exercise")}, seed {request.Wish.Seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {DealtJson.FileName} and the key to yourself.",
             .. deal.Draws,
             .. Idle(dealt),
         ];

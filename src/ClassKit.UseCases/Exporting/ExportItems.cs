@@ -1,5 +1,6 @@
 using ClassKit.Content;
 using ClassKit.ItemBanks;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases;
 
@@ -41,7 +42,7 @@ public static class ExportItems
         ArgumentNullException.ThrowIfNull(bank);
         return new(
             [new(FileName, bank.Package)],
-            [$"{bank.Items} items of {request.Lesson.Exercises.Count} exercises in {FileName}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.", .. bank.Notes],
+            [$"{Counted.Of(bank.Items, "item")} of {Counted.Of(request.Lesson.Exercises.Count, "exercise")} in {FileName}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.", .. bank.Notes],
             [])
         {
             Open = [FileName],

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClassKit.Exercises;
 using ClassKit.Grading;
+using ClassKit.Wording;
 
 namespace ClassKit.UseCases;
 
@@ -35,7 +36,7 @@ internal static class OneRosterTables
             "academicSessionSourcedId", "resultValueMin", "resultValueMax", "schoolSourcedId",
         ],
         [
-            LineItem(dealt), "", "", dealt.LessonTitle, $"{dealt.Exercises.Count} exercises", Date(exchange.Assigned), Date(exchange.Due), exchange.ClassId, exchange.CategoryId,
+            LineItem(dealt), "", "", dealt.LessonTitle, Counted.Of(dealt.Exercises.Count, "exercise"), Date(exchange.Assigned), Date(exchange.Due), exchange.ClassId, exchange.CategoryId,
             exchange.SessionId, "0", CsvText.Points(grades.Students.Select(student => student.OutOf).DefaultIfEmpty().Max()), exchange.SchoolId,
         ]);
 

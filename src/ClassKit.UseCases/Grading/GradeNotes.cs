@@ -16,15 +16,15 @@ public static class GradeNotes
         List<string> notes =
         [
             .. OtherDealWords.Mostly(grades) is { } mostly ? [mostly] : (IEnumerable<string>)[],
-            $"{With(GradeStatus.Graded)} of {grades.Students.Count} students graded, {With(GradeStatus.Missing)} missing, {With(GradeStatus.Unreadable)} unreadable; {Others(grades)}.",
+            $"{With(GradeStatus.Graded)} of {Counted.Of(grades.Students.Count, "student")} graded, {With(GradeStatus.Missing)} missing, {With(GradeStatus.Unreadable)} unreadable; {Others(grades)}.",
         ];
         notes.AddRange(grades.Files.Where(file => file.Fault is not null).Select(file =>
             $"{ShownName.Of(file.File)} could not be judged, by a mistake of ours: look at it yourself, and please report “{file.Fault}”. It counts neither for nor against anyone."));
         var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);
-        if (corrected > 0) notes.Add($"{corrected} {(corrected == 1 ? "answer has" : "answers have")} the points of your corrections.");
+        if (corrected > 0) notes.Add($"{Counted.Of(corrected, "answer has", "answers have")} the points of your corrections.");
         notes.AddRange(TypedPointsWords.Of(grades));
         var flagged = grades.Students.Count(student => student.Flags.Count > 0);
-        if (flagged > 0) notes.Add($"{flagged} students have something to look at; the class report lists it.");
+        if (flagged > 0) notes.Add($"{Counted.Of(flagged, "student has", "students have")} something to look at; the class report lists it.");
         if (summary.TeachAgain is [var first, ..])
             notes.Add($"Teach again first: {first.Exercise.Title}, “{first.Part.Ask}” ({first.Understood} of {first.Judged} show the method).");
         return [.. notes, .. DeadlineWords.Of(graded.Deadline)];

@@ -1,5 +1,6 @@
 using ClassKit.Lessons;
 using ClassKit.Pages;
+using ClassKit.Wording;
 using ClassKit.Workbooks;
 
 namespace ClassKit.UseCases;
@@ -23,6 +24,6 @@ public static class PackFiles
     {
         ArgumentNullException.ThrowIfNull(pack);
         var (lesson, profile) = (pack.Lesson, pack.Class);
-        return new(Of(pack), [$"{lesson.Title} for {profile.Name}: {profile.Students} students in {profile.Teams} teams. Open {Index}.", .. pack.Cuts], []) { Open = [Index] };
+        return new(Of(pack), [$"{lesson.Title} for {profile.Name}: {Counted.Of(profile.Students, "student")} in {Counted.Of(profile.Teams, "team")}. Open {Index}.", .. pack.Cuts], []) { Open = [Index] };
     }
 }

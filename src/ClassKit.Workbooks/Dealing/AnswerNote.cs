@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClassKit.Exercises;
+using ClassKit.Wording;
 
 namespace ClassKit.Workbooks;
 
@@ -12,7 +13,7 @@ internal static class AnswerNote
     public static string Unit(Part part) => AnswerUnit.IsPercent(part.Unit) ? "in %" : part.Unit;
 
     public static string Points(decimal points) =>
-        string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {(points == 1 ? "point" : "points")}");
+        string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {Counted.Noun(points, "point")}");
 
     private static string Asked(Part part) => part.FormulaAsked ? "Formula asked" : "A number is enough";
 
