@@ -57,7 +57,7 @@ internal sealed class ExerciseJudge
     private Judgement Judge(TriedAnswer answer, EarlierAnswers earlier)
     {
         if (answer.Dealt.Status != EvaluationStatus.Computed)
-            return new(Outcome.Unsupported, null, false, new AnswerFinding.NotEvaluated(answer.Dealt.Reason is { } reason ? TypedWords.In(reason, _returned.TypedWords) : null));
+            return new(Outcome.Unsupported, null, false, new AnswerFinding.NotEvaluated(answer.Dealt.Reason is { } reason ? TypedWords.In(reason, _returned.IsTyped) : null));
         var evidence = answer.ReadingsOn(answer.AsItStands).Select(reading => EvidenceOf(answer, earlier, reading)).ToList();
         var judgement = Verdict(answer, earlier, evidence);
         return judgement with { Beside = [.. Beside(answer, judgement)] };

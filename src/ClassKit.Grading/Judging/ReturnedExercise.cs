@@ -34,8 +34,9 @@ internal sealed class ReturnedExercise
     /// <summary>The cell of a given.</summary>
     public CellAddress Cell(Given given) => _givens[given.Id];
 
-    /// <summary>The words in formulas, and in names of sheets, of the whole workbook.</summary>
-    public IEnumerable<string> TypedWords => _workbook.Sheets.SelectMany(sheet => sheet.Cells.Values.Select(cell => cell.Formula).OfType<string>().Prepend(sheet.Name)).SelectMany(Grading.TypedWords.Of);
+    /// <summary>True if a word stands in some formula, or in the name of some sheet, of the whole workbook.</summary>
+    public bool IsTyped(string word) =>
+        _workbook.Sheets.Any(sheet => TypedWords.Stands(sheet.Name, word) || sheet.Cells.Values.Any(cell => cell.Formula is { } formula && TypedWords.Stands(formula, word)));
 
     /// <summary>What the answer cell comes to with a trial's inputs in the givens' cells.</summary>
     public Evaluation Evaluate(Part part, Trial trial)

@@ -9,9 +9,11 @@ public sealed class TypedWordsTests
     [InlineData("the name the_cell stands for no formula", "=the_cell*2", "[the] name [the_cell] stands for no formula")]
     [InlineData("found `Rose@example`, expected the end", "=Rose@example", "found `[Rose@example]`, expected the end")]
     [InlineData("formulas nested too deeply", "=A1", "formulas nested too deeply")]
+    [InlineData("the name rise stands for no formula", "=sunrise+rise", "the name [rise] stands for no formula")]
+    [InlineData("the name rise stands for no formula", "=sunrise+rise2", "the name rise stands for no formula")]
     [InlineData("", "=A1", "")]
     public void Words_that_were_typed_are_the_students_own(string reason, string typed, string expected) =>
-        Assert.Equal(expected, Marked(TypedWords.In(reason, TypedWords.Of(typed))));
+        Assert.Equal(expected, Marked(TypedWords.In(reason, word => TypedWords.Stands(typed, word))));
 
     [Theory]
     [InlineData("sheet 'Will May' holds 'Rose' where a number should be", "sheet ['Will May'] holds ['Rose'] where a number should be")]

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 
 namespace ClassKit.Grading;
@@ -5,20 +6,29 @@ namespace ClassKit.Grading;
 /// <summary>Tells our words from typed ones in a text that has both, such as why a formula cannot be read.</summary>
 internal static partial class TypedWords
 {
-    /// <summary>The words in a text.</summary>
-    public static IEnumerable<string> Of(string text) => Word().Matches(text).Select(word => word.Value);
+    /// <summary>True if a word stands in a text by itself, in any case. Nothing is kept of the text, which may be one of many.</summary>
+    public static bool Stands(string text, string word)
+    {
+        for (var at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+        {
+            if ((at == 0 || !IsOfWord(text[at - 1])) && (at + word.Length == text.Length || !IsOfWord(text[at + word.Length]))) return true;
+        }
+        return false;
+    }
+
+    private static bool IsOfWord(char character) =>
+        char.IsLetter(character) || char.GetUnicodeCategory(character) is UnicodeCategory.NonSpacingMark or UnicodeCategory.SpacingCombiningMark or UnicodeCategory.EnclosingMark or UnicodeCategory.DecimalDigitNumber;
 
     /// <summary>The text, in which words that were typed are a student's own, with whatever stands between them.</summary>
     /// <param name="text">Ours, with typed words in it.</param>
-    /// <param name="typed">The words that were typed.</param>
-    public static PartlyTyped In(string text, IEnumerable<string> typed)
+    /// <param name="isTyped">Whether a word was.</param>
+    public static PartlyTyped In(string text, Func<string, bool> isTyped)
     {
-        var own = typed.ToHashSet(StringComparer.OrdinalIgnoreCase);
         var pieces = new List<TextPiece>();
         var (said, from, to) = (0, -1, -1);
         foreach (Match word in Word().Matches(text))
         {
-            if (own.Contains(word.Value)) (from, to) = (from < 0 ? word.Index : from, word.Index + word.Length);
+            if (isTyped(word.Value)) (from, to) = (from < 0 ? word.Index : from, word.Index + word.Length);
             else End();
         }
 
