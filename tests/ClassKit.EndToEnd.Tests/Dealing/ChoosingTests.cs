@@ -37,28 +37,8 @@ public sealed class ChoosingTests : IDisposable
         Assert.True(File.Exists(Path.Combine(Out, "workbooks", "ada.xlsx")));
     }
 
-    [Fact]
-    public void A_folder_of_exercises_is_dealt_by_skill_level_and_time()
-    {
-        Deal(Bank, "--skill", "yeast", "--skill", "cost", "--level", "standard", "--level", "guided", "--minutes", "40").Done();
-
-        Assert.All(Dealt(), exercise => Assert.Contains(exercise.Skill, (string[])["yeast", "cost"]));
-        Assert.All(Dealt(), exercise => Assert.NotEqual(Exercises.ExerciseLevel.Open, exercise.Level));
-        Assert.InRange(Dealt().Sum(exercise => exercise.Minutes), 30, 40);
-    }
-
-    [Fact]
-    public void Points_limit_a_set()
-    {
-        Deal(Bank, "--points", "12").Done();
-
-        Assert.InRange(Dealt().Sum(Exercises.SetChooser.PointsOf), 10, 12);
-    }
-
     [Theory]
     [InlineData(1, "There is no exercise called `later_bakee`. Did you mean `later_bake`?", "--exercise", "later_bakee")]
-    [InlineData(1, "There is no exercise of the skill `yest`. Did you mean `yeast`?", "--skill", "yest")]
-    [InlineData(1, "No exercise fits what is asked", "--skill", "yeast", "--minutes", "1")]
     [InlineData(2, "--level takes guided, standard or open, not hard", "--level", "hard")]
     [InlineData(2, "--minutes takes a whole number", "--minutes", "half an hour")]
     public void What_cannot_be_chosen_is_said(int exitCode, string problem, params string[] options)

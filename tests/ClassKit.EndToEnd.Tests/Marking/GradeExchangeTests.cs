@@ -63,7 +63,7 @@ public sealed class GradeExchangeTests(TourRun tour) : IDisposable
     public void A_day_that_is_none_and_a_due_day_before_the_first_are_refused()
     {
         Assert.Equal(2, Exchange(due: "20 November").ExitCode);
-        Assert.Contains("before --assigned", Exchange(due: "2026-11-01").Problems, StringComparison.Ordinal);
+        Assert.Contains("The days are --assigned and --due.", Exchange(due: "2026-11-01").Problems, StringComparison.Ordinal);
     }
 
     private ClassKitRun Exchange(string due = "2026-11-20") => ClassKitRun.Of(

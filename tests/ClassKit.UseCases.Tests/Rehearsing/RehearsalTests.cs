@@ -1,0 +1,26 @@
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.UseCases.Tests.Samples;
+
+namespace ClassKit.UseCases.Tests.Rehearsing;
+
+/// <summary>An invented class whose answers are made to be something, so that the grader can be wrong about them.</summary>
+public sealed class RehearsalTests
+{
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void The_grader_judges_every_answer_as_it_was_made(ulong seed)
+    {
+        var rehearsal = RehearseLesson.Run(new(PracticeSet.Of(SmallClass.Lesson), 40, new(SetWish.None, IsSpread: false, seed)), Run.Unwatched).Model!;
+
+        var answers = rehearsal.Graded.Grades.Students.SelectMany(student => student.Answers).ToList();
+        Assert.Equal(40 * 27, answers.Count);
+        Assert.Equal((answers.Count, answers.Count), (rehearsal.Report.Answers, rehearsal.Report.GradedRight));
+        Assert.Contains($"{answers.Count} answers: the grader judged {answers.Count} of them as they were made", Assert.Single(RehearsalFiles.Notes(rehearsal)), StringComparison.Ordinal);
+        Assert.Contains("No right answer was taken for one.", System.Text.Encoding.UTF8.GetString(RehearsalFiles.Of(rehearsal)[0].Content), StringComparison.Ordinal);
+
+        // A rehearsal in which nothing goes wrong would prove nothing.
+        Assert.Empty(Enum.GetValues<Outcome>().Except([Outcome.Unsupported, .. answers.Select(answer => answer.Outcome)]));
+    }
+}
