@@ -67,6 +67,9 @@ public sealed class HostileInputTests
         Check(DoughTemperature.Friction(dough, factors), found => [found.Kelvins]);
         Check(DoughTemperature.Expected(factors, friction), expected => [expected.Celsius]);
         Check(DoughTemperature.LiquidFor(dough, [], friction), liquid => [liquid.Temperature.Celsius]);
+        HeatPart[] parts = [new("flour", rub, flour), HeatPart.Of(IngredientCatalog.Get("whole_egg"), water, room)];
+        Check(HeatBalance.Mixed(parts), mixed => [mixed.Celsius]);
+        Check(HeatBalance.PartFor(dough, parts, water.Grams), part => [part.Celsius]);
         foreach (var model in Enum.GetValues<IceModel>())
             Check(Ice.For(water, flour, room, model, ice), iced => [iced.Ice.Grams, iced.Liquid.Grams]);
     });

@@ -14,6 +14,8 @@ internal static class Samples
     private static readonly SubMix Poolish = SubMix.FromOwnPercentages(
         "Poolish", 33, Doughs.Of("poolish", Leavening.Yeast, ("bread_flour", 100), ("water", 100), ("fresh_yeast", 0.21)).Lines);
 
+    private static readonly HeatPart[] Parts = [new("flour", 183.4, Temperature.FromCelsius(20.6)), new("egg", 41.7, Temperature.FromCelsius(-1.5)), new("milk", 288.1, Temperature.FromCelsius(31.9))];
+
     public static IReadOnlyList<Sample> All { get; } =
     [
         Sample.Of("AltitudeFormula.For", AltitudeFormula.For(Doughs.Muffins, 1609.344), formula => formula.Adjusted.TotalPercent / 100),
@@ -44,6 +46,8 @@ internal static class Samples
         Sample.Of("GasCell.VolumeOf", GasCell.VolumeOf(AmountOfSubstance.FromMoles(0.0123), Bench, High)),
         Sample.Of("GasCell.Expansion", GasCell.Expansion(Bench, Temperature.FromCelsius(88), High)),
         Sample.Of("GasCell.VapourShare", GasCell.VapourShare(Bench, High)),
+        Sample.Of("HeatBalance.Mixed", HeatBalance.Mixed(Parts), mixed => mixed.Celsius),
+        Sample.Of("HeatBalance.PartFor", HeatBalance.PartFor(Bench, Parts, 301.7), part => part.Celsius),
         Sample.Of("Hydration.Of", Hydration.Of(Doughs.Buns), hydration => hydration.MoistureShare),
         Sample.Of("Ice.For", Ice.For(Dough, Temperature.FromCelsius(19), Temperature.FromCelsius(4)), iced => iced.Liquid.Grams),
         Sample.Of("Ice.For", Ice.For(Dough, Temperature.FromCelsius(19), Temperature.FromCelsius(4), IceModel.Replacing, Temperature.FromCelsius(-18)), iced => iced.Liquid.Grams),
