@@ -26,6 +26,9 @@ public sealed record BenchStep(string Name, int MinMinutes, int MaxMinutes)
     /// <summary>How many minutes from its beginning the bread has to be baked at the latest, because something in it came out of the refrigerator; null without such a limit.</summary>
     public int? BakedWithinMinutes { get; init; }
 
+    /// <summary>What it brings to another temperature, and what has come out of the refrigerator for it beforehand.</summary>
+    public IReadOnlyList<StepHeat> Heats { get; init; } = [];
+
     /// <summary>True if the bread keeps after this step, so that it and all before may be done the day before.</summary>
     public bool MayBeDoneAhead { get; init; }
 

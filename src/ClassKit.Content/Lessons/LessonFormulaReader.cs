@@ -46,7 +46,7 @@ public static class LessonFormulaReader
         var pieces = fields.Optional("pieces");
         var pieceMass = fields.Quantity("piece mass", Dimensions.Mass, Bounds.AboveZero, default);
         var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
-        var mixTemperature = fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
+        var mixTemperature = fields.Has("mix temperature") ? (Temperature?)fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default) : null;
         var bestWithin = fields.Has("best within") ? (int?)Math.Round(fields.Quantity("best within", Dimensions.Minutes, Dimensions.PartOfPeriod, 0), MidpointRounding.AwayFromZero) : null;
         var cup = CupSize.Read(fields, problems);
         fields.Finish();
@@ -82,6 +82,7 @@ public static class LessonFormulaReader
             return reading;
         // Which values a formula has is known once it is read.
         NamedFoods.Check(method, formula, problems);
+        MixHeats.Check(fields.LineOf("mix temperature"), method, formula, problems);
         ValueReferences.Check(block.Markdown, [.. ValueNames.Of(formula), .. ValueNames.OfClass], problems);
         return problems.Finish(() => formula);
     }

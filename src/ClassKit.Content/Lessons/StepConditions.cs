@@ -23,12 +23,14 @@ internal sealed partial class StepConditions
     private static readonly string[] Words =
     [
         "28 °C", "oven 190 °C", Unattended, "2 people", "2 oven places", DoorShut, OvenReady, KeepsOvernight, NoWait, "wait up to 10 min",
+        "warms whole milk", "melts unsalted butter", "tempers unsalted butter",
         .. EquipmentKind.All.Select(kind => kind.One), .. EquipmentKind.All.Select(kind => kind.Many),
     ];
 
     private readonly ProblemList _problems;
     private readonly int _line;
     private readonly List<EquipmentCount> _uses = [];
+    private readonly List<IngredientHeat> _heats = [];
     private int? _people;
 
     public StepConditions(IEnumerable<string> conditions, int line, ProblemList problems)
@@ -36,7 +38,7 @@ internal sealed partial class StepConditions
         (_line, _problems) = (line, problems);
         foreach (var condition in conditions)
             Read(condition);
-        Work = Work with { People = _people ?? (InOven ? 0 : 1), Uses = _uses };
+        Work = Work with { People = _people ?? (InOven ? 0 : 1), Uses = _uses, Heats = _heats };
     }
 
     public Temperature? Temperature { get; private set; }
@@ -69,6 +71,8 @@ internal sealed partial class StepConditions
             (InOven, Temperature) = (true, Degrees(condition[Oven.Length..].Trim()));
         else if (Waiting().Match(condition) is { Success: true } wait)
             Work = Work with { Wait = Window(wait) };
+        else if (Heating().Match(condition) is { Success: true } heating)
+            Heat(heating.Groups["how"].Value, heating.Groups["what"].Value);
         else if (Counted().Match(condition) is { Success: true } counted)
             Count(condition, Whole(counted.Groups["count"], 1), counted.Groups["what"].Value);
         else
@@ -87,6 +91,12 @@ internal sealed partial class StepConditions
             _uses.Add(new(kind, count));
         else
             _problems.Add(_line, $"The brackets hold `{condition}`, which is not known here", NearestWord.Advice(what, Words));
+    }
+
+    private void Heat(string how, string what)
+    {
+        if (KnownIngredient.Find(new(what, _line), _problems) is { } ingredient)
+            _heats.Add(new(ingredient, how.ToLowerInvariant() switch { "warms" => HeatKind.Warmed, "melts" => HeatKind.Melted, _ => HeatKind.Tempered }));
     }
 
     private void Staff(int people, string condition)
@@ -116,6 +126,9 @@ internal sealed partial class StepConditions
 
     [GeneratedRegex(@"^wait\s+(up\s+to\s+|(?<min>[0-9]{1,3})\s*[–-]\s*)(?<max>[0-9]{1,3})\s*min$", RegexOptions.IgnoreCase)]
     private static partial Regex Waiting();
+
+    [GeneratedRegex(@"^(?<how>warms|melts|tempers)\s+(?<what>\S.*)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Heating();
 
     /// <summary>A word of three letters or more, with a count before it or not; units of temperature are shorter.</summary>
     [GeneratedRegex(@"^((?<count>[0-9]{1,3})\s+)?(?<what>[A-Za-z][A-Za-z ]{2,})$")]

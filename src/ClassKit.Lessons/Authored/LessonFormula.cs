@@ -8,7 +8,7 @@ namespace ClassKit.Lessons;
 /// <param name="PieceMass">Dough or batter per piece.</param>
 /// <param name="LossPercent">Of the mixed dough, lost to bowls, benches and scraping; 0 to less than 100.</param>
 /// <param name="Why">What this bread shows about its leavening: one or two sentences.</param>
-/// <param name="MixTemperature">What the mixed dough or batter should come to.</param>
+/// <param name="MixTemperature">What the mixed dough or batter should come to; null where it is taken as it comes. What it does come to is <see cref="MixBalance"/>'s.</param>
 /// <param name="BakeFrom">The oven as the pieces go in: that of the first step in the oven.</param>
 /// <param name="BakeTo">The oven as they come out: that of the last step in the oven; the same unless it is turned down.</param>
 /// <param name="Steps">The method in order.</param>
@@ -22,7 +22,7 @@ public sealed record LessonFormula(
     Mass PieceMass,
     double LossPercent,
     string Why,
-    Temperature MixTemperature,
+    Temperature? MixTemperature,
     Temperature BakeFrom,
     Temperature BakeTo,
     IReadOnlyList<MethodStep> Steps,

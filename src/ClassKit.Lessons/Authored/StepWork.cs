@@ -24,6 +24,9 @@ public sealed record StepWork(int People)
     /// <summary>How long the dough may stand before the next step.</summary>
     public WaitWindow Wait { get; init; } = WaitWindow.Usual;
 
+    /// <summary>The ingredients that it brings to another temperature before they are mixed.</summary>
+    public IReadOnlyList<IngredientHeat> Heats { get; init; } = [];
+
     /// <summary>True if the bread keeps until the next day after this step.</summary>
     public bool KeepsOvernight { get; init; }
 }

@@ -7,14 +7,14 @@ namespace ClassKit.Lessons;
 /// <param name="Pieces">How many pieces the team makes.</param>
 /// <param name="Batch">The batch, weighed on the class's scales.</param>
 /// <param name="Lines">The batch's lines with their household measures, in the same order.</param>
-/// <param name="Liquid">The liquid that sets the dough's temperature; null where there is no yeast to care for, or no liquid.</param>
-/// <param name="Advice">What to mind while weighing; see also that of the liquid.</param>
+/// <param name="Mix">What the mixed dough or batter comes to in this kitchen.</param>
+/// <param name="Advice">What to mind while weighing and mixing.</param>
 public sealed record FormulaCard(
     LessonFormula Formula,
     int Pieces,
     Batch Batch,
     IReadOnlyList<CardLine> Lines,
-    CardLiquid? Liquid,
+    MixBalance Mix,
     IReadOnlyList<Advice> Advice)
 {
     /// <summary>How many make it: every team, or the instructor alone.</summary>
@@ -41,16 +41,16 @@ public sealed record FormulaCard(
 
     internal static Computed<FormulaCard> For(LessonFormula formula, ClassProfile profile, PackSettings settings) =>
         Scaling.FromPieces(formula.Formula, profile.PiecesPerTeam, formula.PieceMass, DoughLoss.Of(formula.LossPercent), new Scales(profile.ScaleResolution, Finer(profile)))
-            .Then<FormulaCard>(batch => new FormulaCard(
+            .Then(batch => MixBalance.Of(formula, profile.KitchenTemperature, settings.Mixing).Then<FormulaCard>(mix => new FormulaCard(
                 formula,
                 profile.PiecesPerTeam,
                 batch,
                 [.. batch.Lines.Select(CardLine.For)],
-                CardLiquid.For(formula, profile, settings),
-                [.. Below(batch)])
+                mix,
+                [.. Below(batch), .. OfMix(mix)])
             {
                 Loads = profile.Teams,
-            });
+            }));
 
     /// <summary>The batch with what touches it: it is paid for too.</summary>
     private Batch WithSurfaces => Batch with
@@ -60,6 +60,14 @@ public sealed record FormulaCard(
 
     /// <summary>A small scale that is coarser than the large one is left in the cupboard.</summary>
     private static Mass Finer(ClassProfile profile) => profile.SmallScaleResolution < profile.ScaleResolution ? profile.SmallScaleResolution : profile.ScaleResolution;
+
+    private static IEnumerable<Advice> OfMix(MixBalance mix)
+    {
+        if (mix.OutOfReach is { } why)
+            yield return new(why.Code, $"{why}", "heat balance");
+        if (mix.SetsFat)
+            yield return new("fat-sets", "The butter goes in melted and the mix is too cool for it to stay so: pour it slowly and stir all the while, so that it sets in specks too fine to see.", "heat balance; butter melts at 32 °C to 35 °C");
+    }
 
     private static IEnumerable<Advice> Below(Batch batch) => batch.Lines.Where(line => line.IsBelowScale).Select(line => new Advice(
         "below-scale",

@@ -9,7 +9,7 @@ internal static class BakeStages
     private const double OvenCelsius = 100;
 
     /// <summary>From the end of the last mixing before the oven to the end of baking. Bench steps without a temperature are at that of the mixed dough.</summary>
-    public static IReadOnlyList<BakeStage> Of(LessonFormula formula)
+    public static IReadOnlyList<BakeStage> Of(LessonFormula formula, Temperature mixedTo)
     {
         var steps = formula.Steps;
         var oven = Enumerable.Range(0, steps.Count).Where(at => InOven(steps[at])).ToArray();
@@ -17,7 +17,7 @@ internal static class BakeStages
         var mixed = Enumerable.Range(0, door).LastOrDefault(at => steps[at].Name.Contains("mix", StringComparison.OrdinalIgnoreCase), -1);
         return
         [
-            .. steps.Take(door).Skip(mixed + 1).Select(step => Stage(step, step.Temperature ?? formula.MixTemperature, false)),
+            .. steps.Take(door).Skip(mixed + 1).Select(step => Stage(step, step.Temperature ?? mixedTo, false)),
             .. oven.Select(at => Stage(steps[at], steps[at].Temperature!.Value, true)),
         ];
     }

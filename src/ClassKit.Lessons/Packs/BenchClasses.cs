@@ -20,7 +20,7 @@ public static class BenchClasses
             profile.Students / profile.Teams,
             Equipment(lesson, profile),
             new(profile.Ovens, profile.OvenPlaces, profile.OvenHeatUpMinutes, OvenBank.UsualWarming, OvenBank.UsualCooling),
-            [.. lesson.Formulas.Select(Bread), .. lesson.Demonstrations.Where(shown => shown.Bake is not null).Select(Shown)],
+            [.. lesson.Formulas.Select(formula => Bread(formula, profile)), .. lesson.Demonstrations.Where(shown => shown.Bake is not null).Select(Shown)],
             [.. lesson.Demonstrations.Select(shown => Demonstration(lesson, shown))]);
     }
 
@@ -57,10 +57,14 @@ public static class BenchClasses
             IsForShow = true,
         };
 
-    private static BenchBread Bread(LessonFormula formula)
+    private static BenchBread Bread(LessonFormula formula, ClassProfile profile)
     {
         var hasYeast = formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast);
-        return new(formula.Formula.Id, formula.Formula.Title, [.. formula.Steps.Select((step, at) => Step(step, Heat(formula, at), formula, hasYeast))]) { KeepsMinutes = formula.BestWithinMinutes };
+        var heats = StepHeats.Of(formula, profile.KitchenTemperature, MixSettings.Default);
+        return new(formula.Formula.Id, formula.Formula.Title, [.. formula.Steps.Select((step, at) => Step(step, Heat(formula, at), formula, hasYeast) with { Heats = heats[at], BakedWithinMinutes = OutOfTheCold.MinutesLeft(formula, at, heats, profile.KitchenTemperature) })])
+        {
+            KeepsMinutes = formula.BestWithinMinutes,
+        };
     }
 
     /// <summary>What the oven is set to that a step needs: in it, ready before it, or kept between two bakes for the second.</summary>

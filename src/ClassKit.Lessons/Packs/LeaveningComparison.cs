@@ -21,9 +21,9 @@ public sealed record LeaveningComparison(
     double SugarPercent,
     double AllWaterPercent)
 {
-    internal static Computed<LeaveningComparison> Of(LessonFormula formula, Pressure pressure, GasBudgetSettings settings)
+    internal static Computed<LeaveningComparison> Of(LessonFormula formula, Temperature mixed, Pressure pressure, GasBudgetSettings settings)
     {
-        var stages = BakeStages.Of(formula);
+        var stages = BakeStages.Of(formula, mixed);
         var lines = formula.Formula.Lines;
         return Budget(Mass.FromGrams(formula.Formula.TotalPercent)).Then(flour => Budget(formula.PieceMass).Then<LeaveningComparison>(piece => new LeaveningComparison(
             formula,
@@ -35,7 +35,7 @@ public sealed record LeaveningComparison(
             Percent(IngredientRole.Sugar),
             DoughWater.AllWaterPercent(formula.Formula))));
 
-        Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(formula.Formula, dough, stages, formula.MixTemperature, pressure, settings);
+        Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(formula.Formula, dough, stages, mixed, pressure, settings);
 
         Band<double> Minutes(bool inOven) => stages.Where(stage => stage.InOven == inOven)
             .Aggregate(default(Band<double>), (sum, stage) => sum.With(stage.Minutes, (left, right) => left + right));

@@ -70,7 +70,7 @@ public sealed record LessonPack(
         {
             if (!FormulaCard.For(formula, profile, settings).TryGet(out var card, out why))
                 return InFormula(formula, why);
-            if (!LeaveningComparison.Of(formula, pressure, settings.Gas).TryGet(out var compared, out why))
+            if (!LeaveningComparison.Of(formula, card.Mix.Mixed.Typical, pressure, settings.Gas).TryGet(out var compared, out why))
                 return InFormula(formula, why);
             cards.Add(card);
             comparison.Add(compared);

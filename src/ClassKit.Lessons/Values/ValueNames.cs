@@ -1,5 +1,3 @@
-using ClassKit.Baking;
-
 namespace ClassKit.Lessons;
 
 /// <summary>The computed values that a lesson's text can name in braces: <c>{popovers.height}</c>, or in the popovers' own file <c>{height}</c>.</summary>
@@ -23,7 +21,7 @@ public static class ValueNames
         [
             .. OfEveryFormula,
             .. formula.Cup is null ? Array.Empty<string>() : ["height", "diameter"],
-            .. HasSetLiquid(formula) ? ["liquid_temperature"] : Array.Empty<string>(),
+            .. WarmsSomething(formula) ? ["liquid_temperature"] : Array.Empty<string>(),
             .. formula.Formula.Lines.Select(line => line.Ingredient.Id).Distinct(),
         ];
     }
@@ -32,7 +30,6 @@ public static class ValueNames
     public static IReadOnlyList<string> Of(IReadOnlyList<LessonFormula> formulas) =>
         [.. OfClass, .. formulas.SelectMany(formula => Of(formula).Select(name => $"{formula.Formula.Id}.{name}"))];
 
-    /// <summary>True where a liquid brings a yeast dough to its temperature.</summary>
-    private static bool HasSetLiquid(LessonFormula formula) =>
-        formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast) && formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Liquid);
+    /// <summary>True where something is warmed so that the mix comes to its temperature.</summary>
+    private static bool WarmsSomething(LessonFormula formula) => formula.Steps.SelectMany(step => step.Work.Heats).Any(heat => heat.Kind == HeatKind.Warmed);
 }

@@ -1,4 +1,5 @@
 using ClassKit.BenchPlans;
+using ClassKit.Lessons;
 using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Benches;
@@ -39,4 +40,8 @@ internal static class BenchText
 
     /// <summary>What a step occupies besides hands.</summary>
     public static string Takes(BenchStep step) => string.Join(", ", step.Uses.Select(use => use.ToString()));
+
+    /// <summary>What a step warms, and how warm: "whole milk to 33 °C (91 °F)".</summary>
+    public static IEnumerable<string> Warms(BenchStep step, UnitSystem units) =>
+        step.Heats.Where(heat => heat.StandsMinutes == 0).Select(heat => $"{heat.What} to {KitchenText.Temperature(heat.To, units)}");
 }

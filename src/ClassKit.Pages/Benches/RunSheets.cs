@@ -18,6 +18,7 @@ internal static class RunSheets
             .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Show: {shown.Demonstration.Name}", "", shown.End, string.Join(", ", ["to all teams", .. shown.Demonstration.Uses.Select(use => use.ToString())]), true)),
             .. plan.Shifts.Select((shift, at) => Begin(plan, shift, at)),
             .. OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, units)),
+            .. OutOfTheCold(plan),
             .. Steps(plan, Maker.Instructor, units),
             .. Ends(plan),
         ]);
@@ -44,8 +45,20 @@ internal static class RunSheets
             notes.Add($"oven {oven} at {KitchenText.Oven(step.Oven!.Temperature, units)}");
         if (BenchText.Takes(step) is { Length: > 0 } takes)
             notes.Add(takes);
+        notes.AddRange(BenchText.Warms(step, units));
         return string.Join(", ", notes);
     }
+
+    /// <summary>What stands before it is used is taken out in time, for whoever is first to use it; some of it before the class begins.</summary>
+    private static IEnumerable<RunEntry> OutOfTheCold(BenchPlan plan) =>
+        from planned in plan.Steps
+        let bread = plan.Class.Breads[planned.Load.Bread]
+        let step = bread.Steps[planned.Step]
+        from heat in step.Heats
+        where heat.StandsMinutes > 0
+        group planned.Load.Maker by (planned.Start, heat, bread, step) into same
+        let use = same.Key
+        select new RunEntry(use.Start - use.heat.StandsMinutes, $"Take {use.heat.What} out of the refrigerator", use.bread.Name, null, $"in pieces, for {use.step.Name} at {KitchenText.Clock(use.Start)}: {BenchText.Teams([.. same])}", true);
 
     private static RunEntry Begin(BenchPlan plan, Shift shift, int at)
     {

@@ -62,8 +62,8 @@ internal static partial class KitchenText
     /// <summary>"5 min", "40–50 min".</summary>
     public static string Minutes(int least, int most) => NumberText.WithUnit(least == most ? $"{least}" : $"{least}–{most}", "min");
 
-    /// <summary>A moment counted from the beginning: "1:05".</summary>
-    public static string Clock(int minutes) => $"{minutes / 60}:{minutes % 60:00}";
+    /// <summary>A moment counted from the beginning: "1:05"; with a minus before it.</summary>
+    public static string Clock(int minutes) => $"{(minutes < 0 ? "−" : "")}{Math.Abs(minutes) / 60}:{Math.Abs(minutes) % 60:00}";
 
     /// <summary>A gas volume to two or three digits, whatever its size.</summary>
     public static string Gas(Volume volume) => volume.Litres >= 1

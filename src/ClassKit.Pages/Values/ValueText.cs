@@ -38,7 +38,7 @@ internal static class ValueText
         yield return ("piece_mass", KitchenText.Ordered(formula.PieceMass, units));
         yield return ("dough", KitchenText.Ordered(card.Batch.Weighed, units));
         yield return ("flour", KitchenText.Ordered(Sum(card.Lines.Where(line => line.Line.Ingredient.Role == IngredientRole.Flour)), units));
-        yield return ("mix_temperature", KitchenText.Temperature(formula.MixTemperature, units));
+        yield return ("mix_temperature", MixText.Aim(card.Mix, units));
         yield return ("oven", KitchenText.Oven(formula.BakeFrom, units));
         yield return ("oven_end", KitchenText.Oven(formula.BakeTo, units));
         yield return ("time", KitchenText.Minutes(card.Minutes.Min, card.Minutes.Max));
@@ -52,8 +52,8 @@ internal static class ValueText
             if (Prediction.Of(measure, compared, pack.BoilingPoint) is { } prediction)
                 yield return (name, MeasureText.Of(prediction, units));
         }
-        if (card.Liquid is { } liquid)
-            yield return ("liquid_temperature", liquid.Answer.TryGet(out var answer, out _) ? KitchenText.Temperature(answer.Temperature, units) : "what the card says");
+        if (card.Mix.Warmed is [var warmed, ..])
+            yield return ("liquid_temperature", KitchenText.Temperature(warmed.Temperature, units));
         foreach (var lines in card.Lines.GroupBy(line => line.Line.Ingredient.Id))
             yield return (lines.Key, KitchenText.Weighed(Sum(lines), lines.First().Line.Resolution, units));
     }

@@ -74,7 +74,7 @@ public sealed class LessonReaderTests : IDisposable
     [InlineData("{popovers.height}", "{popovers.hight}", "", "`{popovers.hight}` stands for no computed value", "Did you mean `popovers.height`?")]
     [InlineData("{popovers.height}", "{popover.height}", "", "`{popover.height}` stands for no computed value", "Did you mean `popovers.height`?")]
     [InlineData("{popovers.height}", "{heights}", "", "`{heights}` stands for no computed value", "Known here: students, teams")]
-    [InlineData("{batter_buns.liquid_temperature}", "{popovers.liquid_temperature}", "", "`{popovers.liquid_temperature}` stands for no computed value", "Did you mean `popovers.mix_temperature`?")]
+    [InlineData("{batter_buns.liquid_temperature}", "{batter_buns.liquid_temprature}", "", "`{batter_buns.liquid_temprature}` stands for no computed value", "Did you mean `batter_buns.liquid_temperature`?")]
     [InlineData("- **Tasting.**", "- **Tastng.**", "", "`Tastng` is no moment of the class", "Did you mean `Tasting`?")]
     [InlineData("period: 150 min", "period: 150", "", "`150`, without a unit", "`150 min`")]
     [InlineData("calculation-marks.md", "calculation-mark.md", "", "There is no file", "Did you mean calculation-marks.md?")]

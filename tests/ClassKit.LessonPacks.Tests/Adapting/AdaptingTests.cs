@@ -51,12 +51,12 @@ public sealed class AdaptingTests
             Assert.DoesNotMatch(@"°F|\d oz\b|\d lb\b", cell.Words());
     }
 
-    /// <summary>By hand: 3 × 27 °C less flour and room at 18 °C each is 45 °C.</summary>
+    /// <summary>By hand as in <c>ValuesInProseTests</c>, with flour, sugar and bowl at 18 °C: (27 × 609 - 18 × 249 - 4 × 44) / 319 = 37 °C, and a degree more by composition.</summary>
     [Fact]
     public void A_cooler_kitchen_takes_warmer_milk()
     {
         var cool = BuiltPack.Adapted("one-tin-three-lifts", "class.md", "kitchen temperature: 18 °C");
-        Assert.Contains("Whole milk in at 45 °C (113 °F)", cool["formula-cards.html"].Body!.Words(), StringComparison.Ordinal);
+        Assert.Contains("whole milk and unsalted butter at 38 °C (100 °F)", cool["formula-cards.html"].Body!.Words(), StringComparison.Ordinal);
     }
 
     /// <summary>

@@ -27,10 +27,10 @@ internal static class PageText
                 yield return row;
     }
 
-    /// <summary>Minutes since the beginning: "1:05" is 65.</summary>
+    /// <summary>Minutes since the beginning: "1:05" is 65, "−0:05" five minutes before.</summary>
     public static int Clock(string text)
     {
-        var parts = text.Trim().Split(':');
-        return int.Parse(parts[0], CultureInfo.InvariantCulture) * 60 + int.Parse(parts[1], CultureInfo.InvariantCulture);
+        var parts = text.Trim().TrimStart('−').Split(':');
+        return (int.Parse(parts[0], CultureInfo.InvariantCulture) * 60 + int.Parse(parts[1], CultureInfo.InvariantCulture)) * (text.Trim()[0] == '−' ? -1 : 1);
     }
 }

@@ -50,21 +50,25 @@ public sealed class LessonPackTests
     }
 
     [Fact]
-    public void The_liquid_of_the_yeast_bread_is_set_by_the_kitchen()
+    public void What_is_warmed_on_a_card_is_set_by_the_kitchen()
     {
-        // By hand: 3 × 27 °C - 22 °C - 22 °C = 37 °C, no friction by hand
+        // By hand with the heats of Geankoplis A.4-1 and ASHRAE (flour 1.84, milk 3.85, egg 3.63, butter 2.4, sugar 1.25 J/(g K)), bowl a tenth: (27 × 579 - 22 × 244 - 4 × 43.6) / 289 = 35 °C
         var buns = Pack.Cards.Single(card => card.Formula == SampleLesson.Buns);
-        Assert.Equal("whole_milk", buns.Liquid!.Ingredient.Id);
-        Assert.Equal(37, buns.Liquid.Answer.Value.Temperature.Celsius, 1e-9);
-        Assert.All(Pack.Cards.Where(card => card != buns), card => Assert.Null(card.Liquid));
+        Assert.Equal(["whole_milk", "unsalted_butter"], buns.Mix.Warmed.Select(part => part.Ingredient.Id));
+        Assert.InRange(buns.Mix.Warmed[0].Temperature.Celsius, 34, 36);
+        Assert.Equal(27, buns.Mix.Mixed.Typical.Celsius);
+        Assert.Null(buns.Mix.OutOfReach);
     }
 
     [Fact]
-    public void In_a_cold_store_room_the_card_says_why_no_milk_will_do()
+    public void In_a_cold_store_room_the_card_says_what_comes_instead()
     {
-        // 3 × 27 °C - 12 °C - 12 °C = 57 °C, which kills yeast
-        var pack = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { KitchenTemperature = Temperature.FromCelsius(12) }).Value;
-        Assert.Equal("yeast-would-die", pack.Cards[0].Liquid!.Answer.Why!.Code);
+        // By hand as above: for 35 °C flour and bowl at 12 °C would take milk at 59 °C; nothing is warmed beyond 46 °C: (46 × 289 + 12 × 244 + 4 × 43.6) / 579 = 28 °C
+        var warm = SampleLesson.Of(SampleLesson.Buns with { MixTemperature = Temperature.FromCelsius(35) });
+        var pack = LessonPack.Build(warm, SampleLesson.Class with { KitchenTemperature = Temperature.FromCelsius(12) }).Value;
+        Assert.Equal(46, pack.Cards[0].Mix.Warmed[0].Temperature.Celsius);
+        Assert.InRange(pack.Cards[0].Mix.Mixed.Typical.Celsius, 28, 29);
+        Assert.Contains(pack.Cards[0].Advice, advice => advice.Code == "mix-out-of-reach");
     }
 
     [Fact]

@@ -1,0 +1,9 @@
+using ClassKit.Baking;
+
+namespace ClassKit.BenchPlans;
+
+/// <summary>An ingredient that a step needs warmer than it is kept.</summary>
+/// <param name="What">The ingredient: <c>whole milk</c>.</param>
+/// <param name="To">How warm it gets.</param>
+/// <param name="StandsMinutes">How long before the step it is taken out of the refrigerator; 0 where the step itself warms it.</param>
+public sealed record StepHeat(string What, Temperature To, int StandsMinutes);

@@ -1,0 +1,32 @@
+using ClassKit.Baking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Outline;
+using ClassKit.Lessons;
+
+namespace ClassKit.Content.Lessons;
+
+/// <summary>Holds the mix temperature that a card asks against what its method can give: see <see cref="MixBalance"/>.</summary>
+internal static class MixHeats
+{
+    private const string Advice = "Write what is done about it into a step's brackets, such as `warms whole milk`: cards then say how warm. Or leave `mix temperature` out: then the mix is taken as it comes, and cards say how that is.";
+
+    /// <param name="asked">The line of the mix temperature; null where the file has none.</param>
+    /// <param name="method">Where the steps stand.</param>
+    /// <param name="formula">What was read.</param>
+    /// <param name="problems">Where to note what is wrong.</param>
+    public static void Check(int? asked, Section? method, LessonFormula formula, ProblemList problems)
+    {
+        var before = problems.Count;
+        List<IngredientHeat> heats = [.. formula.Steps.SelectMany(step => step.Work.Heats)];
+        foreach (var heat in heats.Where(heat => formula.Formula.Lines.All(line => line.Ingredient != heat.Ingredient)))
+            problems.Add(method?.Line, $"A step's brackets warm, melt or temper {heat.Ingredient.Name.ToLowerInvariant()}, which is not in the formula", "Name an ingredient of the formula.");
+        foreach (var twice in heats.GroupBy(heat => heat.Ingredient.Id).Where(same => same.Count() > 1))
+            problems.Add(method?.Line, $"Steps' brackets warm, melt or temper {twice.First().Ingredient.Name.ToLowerInvariant()} more than once", "Say it once, where it is brought to the temperature at which it is mixed.");
+        foreach (var heat in heats.Where(heat => heat.Kind == HeatKind.Melted && heat.Ingredient.Role != IngredientRole.Fat))
+            problems.Add(method?.Line, $"A step's brackets melt {heat.Ingredient.Name.ToLowerInvariant()}, which is no fat", "Write `warms` for what is liquid.");
+        if (asked is null && heats.Exists(heat => heat.Kind == HeatKind.Warmed))
+            problems.Add(method?.Line, "A step's brackets warm something, and nothing says how warm the mix should be", "Add `mix temperature: 24 °C` above, or take `warms` out.");
+        if (problems.Count == before && MixBalance.Of(formula, MixSettings.UsualKitchen).TryGet(out var mix, out _) && mix.OutOfReach is { } why)
+            problems.Add(asked, FormattableString.Invariant($"In a kitchen of {MixSettings.UsualKitchen.Celsius:0} °C its method cannot give the mix temperature: {why.Message}"), mix.Warmed.Count == 0 ? Advice : "Ask for a temperature within reach, or warm more of what goes in.");
+    }
+}

@@ -1,0 +1,8 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>What a step does to the temperature of an ingredient: <c>warms whole milk</c>.</summary>
+/// <param name="Ingredient">Which.</param>
+/// <param name="Kind">Tempered, melted or warmed.</param>
+public sealed record IngredientHeat(Ingredient Ingredient, HeatKind Kind);

@@ -1,0 +1,30 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>What is assumed of warm and cold where ingredients are mixed.</summary>
+/// <param name="Refrigerator">What comes straight out of it is as cold: 4 °C, where FDA advises 40 °F and the Food Code (3-501.16) asks for 5 °C (41 °F) or below.</param>
+/// <param name="MeltedFat">Melted in a pan of its own and cooled until just warm: 40 °C. Common practice, no source.</param>
+/// <param name="WarmestLiquid">No ingredient is warmed above: 46 °C (115 °F), as <see cref="DoughTemperature"/> has it for yeast; sour milk curdles not far above. Common practice, no source.</param>
+/// <param name="TemperMinutes">How long tempered ingredients stand out, butter in pieces: 60 min. Common practice, no source.</param>
+/// <param name="TemperedShare">How much of the way from refrigerator to kitchen they have gone by then: 0 to 1. Newton's law of cooling with some 40 min for 250 g in a bowl in still air.</param>
+/// <param name="Bowl">The heat of the bowl, at the kitchen's temperature, per heat of the batter: none, to that of 450 g of steel (0.5 J/(g K)) for 375 g of batter.</param>
+/// <param name="Probe">As far as a probe may be off: 1 °C, FDA Food Code 4-203.11.</param>
+/// <param name="MeltingFrom">Butter that is cooler sets again: it melts at 32 °C to 35 °C, J. Cheung, Melting Point of Butter, The Physics Factbook (2003).</param>
+public sealed record MixSettings(
+    Temperature Refrigerator,
+    Temperature MeltedFat,
+    Temperature WarmestLiquid,
+    int TemperMinutes,
+    double TemperedShare,
+    Band<double> Bowl,
+    TemperatureDifference Probe,
+    Temperature MeltingFrom)
+{
+    /// <summary>The values named above. Mixing by hand warms nothing.</summary>
+    public static MixSettings Default { get; } = new(
+        Temperature.FromCelsius(4), Temperature.FromCelsius(40), Temperature.FromCelsius(46), 60, 0.8, new(0, 0.1, 0.2), TemperatureDifference.FromKelvins(1), Temperature.FromCelsius(32));
+
+    /// <summary>The kitchen that lessons are checked for when no class is known; common practice, no source.</summary>
+    public static Temperature UsualKitchen { get; } = Temperature.FromCelsius(22);
+}

@@ -1,0 +1,21 @@
+using ClassKit.Baking;
+using ClassKit.BenchPlans;
+
+namespace ClassKit.Lessons;
+
+/// <summary>How long what comes out of the refrigerator may take to the end of baking.</summary>
+internal static class OutOfTheCold
+{
+    /// <summary>Minutes from the beginning of a step to the end of baking at the most, less what has stood out before it; null after the oven, or where nothing of the bread is kept cold.</summary>
+    /// <remarks>Time as a control: see <see cref="TimeControl"/>. Said of every step before the oven, so that it holds for what is left when the first are done the day before.</remarks>
+    public static int? MinutesLeft(LessonFormula formula, int at, IReadOnlyList<IReadOnlyList<StepHeat>> heats, Temperature kitchen)
+    {
+        if (formula.Steps.Take(at + 1).Any(step => step.InOven) || !formula.Formula.Lines.Any(line => line.Ingredient.IsKeptCold()))
+            return null;
+        var refrigerator = MixSettings.Default.Refrigerator;
+        double[] places = [kitchen.Celsius, refrigerator.Celsius, .. heats.SelectMany(heat => heat).Select(heat => heat.To.Celsius), .. formula.Steps.Where(step => !step.InOven).Select(step => step.Temperature?.Celsius ?? 0)];
+        return TimeControl.MinutesUntilDiscarded(refrigerator, Temperature.FromCelsius(places.Max())).TryGet(out var minutes, out _)
+            ? (int)minutes - heats[at].Select(heat => heat.StandsMinutes).DefaultIfEmpty().Max()
+            : null;
+    }
+}

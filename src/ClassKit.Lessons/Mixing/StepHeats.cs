@@ -1,0 +1,17 @@
+using ClassKit.Baking;
+using ClassKit.BenchPlans;
+
+namespace ClassKit.Lessons;
+
+/// <summary>What each step of a method warms, as the bench plan knows it.</summary>
+internal static class StepHeats
+{
+    /// <summary>One list for each step; all empty where no balance can be worked out, which the cards then say.</summary>
+    public static IReadOnlyList<IReadOnlyList<StepHeat>> Of(LessonFormula formula, Temperature kitchen, MixSettings settings)
+    {
+        var parts = MixBalance.Of(formula, kitchen, settings).TryGet(out var mix, out _) ? mix.Parts : [];
+        return [.. formula.Steps.Select(step => (IReadOnlyList<StepHeat>)[.. step.Work.Heats.SelectMany(heat => parts.Where(part => part.Ingredient == heat.Ingredient).Take(1)).Select(Heat)])];
+
+        StepHeat Heat(MixPart part) => new(part.Ingredient.Name.ToLowerInvariant(), part.Temperature, part.Kind == HeatKind.Tempered ? settings.TemperMinutes : 0);
+    }
+}

@@ -1,0 +1,25 @@
+using ClassKit.Lessons;
+
+namespace ClassKit.Pages.Numbers;
+
+/// <summary>What a mix comes to, in words that are the same on every page.</summary>
+internal static class MixText
+{
+    /// <summary>"27 °C (81 °F)": what to aim at.</summary>
+    public static string Aim(MixBalance mix, UnitSystem units) => KitchenText.Temperature(mix.Mixed.Typical, units);
+
+    /// <summary>"25 °C (77 °F) to 29 °C (84 °F)": what a probe may show.</summary>
+    public static string Right(MixBalance mix, UnitSystem units) => $"{KitchenText.Temperature(mix.Mixed.Low, units)} to {KitchenText.Temperature(mix.Mixed.High, units)}";
+
+    /// <summary>"whole milk and unsalted butter at 33 °C (91 °F)"; empty where nothing is warmed.</summary>
+    public static string Warmed(MixBalance mix, UnitSystem units) => mix.Warmed.Count == 0 ? "" : $"{Names(mix.Warmed)} at {KitchenText.Temperature(mix.Warmed[0].Temperature, units)}";
+
+    /// <summary>"whole egg"; empty where nothing comes straight from the refrigerator.</summary>
+    public static string Cold(MixBalance mix) => Names(mix.Of(HeatKind.Cold));
+
+    /// <summary>"unsalted butter 60 min before"; empty where nothing stands out.</summary>
+    public static string Tempered(MixBalance mix) =>
+        mix.Of(HeatKind.Tempered) is { Count: > 0 } parts ? $"{Names(parts)} {NumberText.WithUnit($"{MixSettings.Default.TemperMinutes}", "min")} before" : "";
+
+    private static string Names(IReadOnlyList<MixPart> parts) => Phrases.List([.. parts.Select(part => part.Ingredient.Name.ToLowerInvariant())]);
+}

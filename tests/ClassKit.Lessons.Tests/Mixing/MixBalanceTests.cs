@@ -1,0 +1,75 @@
+using ClassKit.Baking;
+using ClassKit.BenchPlans;
+
+namespace ClassKit.Lessons.Tests;
+
+public sealed class MixBalanceTests
+{
+    private static readonly Temperature Kitchen = Temperature.FromCelsius(22);
+
+    private static readonly LessonFormula ColdMuffins = SampleLesson.Muffins with { Steps = [.. SampleLesson.Muffins.Steps.Select(step => step with { Work = StepWork.Usual with { Heats = [.. step.Work.Heats.Where(heat => heat.Kind == HeatKind.Melted)] } })] };
+
+    /// <summary>A master baker's reading and a hand estimate before there was any computation: muffins asked for 20 °C come to 12 °C to 13 °C.</summary>
+    [Fact]
+    public void Muffins_of_cold_buttermilk_are_said_to_miss_what_is_asked()
+    {
+        var mix = MixBalance.Of(ColdMuffins, Kitchen).Value;
+        Assert.InRange(mix.Mixed.Typical.Celsius, 12, 13);
+        Assert.Equal("mix-out-of-reach", mix.OutOfReach!.Code);
+        Assert.Equal(["buttermilk", "whole_egg"], mix.Of(HeatKind.Cold).Select(part => part.Ingredient.Id));
+        Assert.Null(MixBalance.Of(ColdMuffins with { MixTemperature = null }, Kitchen).Value.OutOfReach);
+    }
+
+    [Fact]
+    public void Muffins_of_tempered_buttermilk_come_to_what_is_asked()
+    {
+        var mix = MixBalance.Of(SampleLesson.Muffins, Kitchen).Value;
+        Assert.Equal(20, mix.Mixed.Typical.Celsius);
+        Assert.Null(mix.OutOfReach);
+        // Near the kitchen's temperature, as everything else but the butter is: no hot water is asked for.
+        Assert.InRange(mix.Warmed[0].Temperature.Celsius, 16, 20);
+    }
+
+    /// <summary>In any kitchen the card either promises what is asked or says that it cannot; what it promises is within the band of its own parts, mixed by hand.</summary>
+    [Fact]
+    public void A_promise_is_kept_or_taken_back()
+    {
+        foreach (var formula in new[] { SampleLesson.Buns, SampleLesson.Popovers, SampleLesson.Muffins, ColdMuffins })
+        {
+            for (var celsius = -5; celsius <= 45; celsius += 5)
+            {
+                var mix = MixBalance.Of(formula, Temperature.FromCelsius(celsius)).Value;
+                Assert.Equal(mix.OutOfReach is null, mix.Allows(formula.MixTemperature!.Value));
+                var heats = mix.Parts.Select(part => (Heat: part.Line.Percent * SpecificHeat.Of(part.Ingredient), part.Temperature.Celsius)).ToList();
+                Assert.InRange(heats.Sum(part => part.Heat * part.Celsius) / heats.Sum(part => part.Heat), mix.Mixed.Low.Celsius, mix.Mixed.High.Celsius);
+            }
+        }
+    }
+
+    /// <summary>Butter melts at 32 °C to 35 °C (Cheung 2003): none of these batters is that warm, whatever was melted for it; where it went in cold there is nothing to set.</summary>
+    [Fact]
+    public void Melted_butter_in_a_cooler_mix_is_said_to_set()
+    {
+        Assert.All(new[] { SampleLesson.Buns, SampleLesson.Popovers, SampleLesson.Muffins }, formula => Assert.True(MixBalance.Of(formula, Kitchen).Value.SetsFat));
+        var unmelted = ColdMuffins with { Steps = [.. ColdMuffins.Steps.Select(step => step with { Work = StepWork.Usual })] };
+        Assert.False(MixBalance.Of(unmelted, Kitchen).Value.SetsFat);
+    }
+
+    /// <summary>FDA Food Code 3-501.19: 4 h out of the refrigerator; an hour of tempering counts.</summary>
+    [Fact]
+    public void What_is_out_of_the_refrigerator_limits_the_bench_plan()
+    {
+        var tempered = SampleLesson.Muffins with
+        {
+            Steps = [.. SampleLesson.Muffins.Steps.Select((step, at) => at != 1 ? step : step with { Work = StepWork.Usual with { Heats = [new(IngredientCatalog.Get("unsalted_butter"), HeatKind.Tempered)] } }).Select((step, at) => at == 0 ? step with { Work = StepWork.Usual } : step)],
+            MixTemperature = null,
+        };
+        var bench = BenchClasses.Of(SampleLesson.Of(InOven(SampleLesson.Buns), InOven(tempered)), SampleLesson.Class with { KitchenTemperature = Kitchen });
+        Assert.All(bench.Breads[0].Steps.Take(6), step => Assert.Equal(240, step.BakedWithinMinutes));
+        Assert.Equal([new StepHeat("whole milk", bench.Breads[0].Steps[0].Heats[0].To, 0), new StepHeat("unsalted butter", bench.Breads[0].Steps[0].Heats[0].To, 0)], bench.Breads[0].Steps[0].Heats);
+        Assert.Equal(180, bench.Breads[1].Steps[1].BakedWithinMinutes);
+        Assert.Equal(60, Assert.Single(bench.Breads[1].Steps[1].Heats).StandsMinutes);
+
+        static LessonFormula InOven(LessonFormula formula) => formula with { Steps = [.. formula.Steps.Select(step => step with { InOven = step.Temperature is { Celsius: > 100 } })] };
+    }
+}
