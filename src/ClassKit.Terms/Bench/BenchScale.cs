@@ -1,0 +1,15 @@
+namespace ClassKit.Terms;
+
+/// <summary>What a practical rubric measures with: criteria with weights, each at one of a few levels.</summary>
+/// <param name="Criteria">The names of the criteria, each with its weight, which is above 0.</param>
+/// <param name="Levels">What a criterion of weight 1 earns at each level, from the lowest to the highest; at least two.</param>
+/// <param name="LevelNames">What each level is called.</param>
+public sealed record BenchScale(IReadOnlyList<(string Name, decimal Weight)> Criteria, IReadOnlyList<decimal> Levels, IReadOnlyList<string> LevelNames)
+{
+    /// <summary>What the highest level everywhere earns.</summary>
+    public decimal OutOf => Levels[^1] * Criteria.Sum(criterion => criterion.Weight);
+
+    /// <summary>What a student earned.</summary>
+    /// <param name="places">The place of the level that each criterion reached.</param>
+    public decimal Points(IReadOnlyList<int> places) => Criteria.Zip(places, (criterion, place) => criterion.Weight * Levels[place]).Sum();
+}

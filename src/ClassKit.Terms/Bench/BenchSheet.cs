@@ -1,0 +1,6 @@
+namespace ClassKit.Terms;
+
+/// <summary>What one marker saw at the bench.</summary>
+/// <param name="Marker">Who, or what the sheet is called.</param>
+/// <param name="Places">The place of the level that each criterion reached, by the student's id.</param>
+public sealed record BenchSheet(string Marker, IReadOnlyDictionary<string, IReadOnlyList<int>> Places);
