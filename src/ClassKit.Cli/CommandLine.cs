@@ -54,6 +54,7 @@ public static class CommandLine
         GradeCommand.Create(report),
         RegradeCommand.Create(report),
         GradeExchangeCommand.Create(report),
+        WeighCommand.Create(report),
         CheckCommand.Create(report),
         InspectCommand.Create(report),
         ReckonCommand.Create(report),

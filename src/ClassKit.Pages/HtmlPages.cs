@@ -12,6 +12,8 @@ using ClassKit.Pages.Rehearsals;
 using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Report;
 using ClassKit.Pages.Stations;
+using ClassKit.Pages.Terms;
+using ClassKit.Terms;
 
 namespace ClassKit.Pages;
 
@@ -86,4 +88,19 @@ public static class HtmlPages
 
     /// <summary>What an invented class showed about a set of exercises before the real one takes it.</summary>
     public static string Rehearsal(RehearsalReport report) => PageRenderer.Render<RehearsalPage>((nameof(RehearsalPage.Report), report));
+
+    /// <summary>The grades of a class at the end of a term; for the instructor.</summary>
+    /// <remarks>It links to <c>students/&lt;student-id&gt;.html</c> beside it.</remarks>
+    public static string TermReport(SchoolTerm term, IReadOnlyList<TermGrade> grades) =>
+        PageRenderer.Render<TermReportPage>((nameof(TermReportPage.Term), term), (nameof(TermReportPage.Grades), grades));
+
+    /// <summary>How far the markers of works that two have marked agree; for the instructor.</summary>
+    /// <param name="term">The term.</param>
+    /// <param name="works">At least one.</param>
+    public static string Agreement(SchoolTerm term, IReadOnlyList<MarkerAgreement> works) =>
+        PageRenderer.Render<AgreementPage>((nameof(AgreementPage.Term), term), (nameof(AgreementPage.Works), works));
+
+    /// <summary>One student's grade with its working, and what is needed in what is still to come.</summary>
+    public static string TermStudent(SchoolTerm term, TermGrade grade, Outlook? outlook) =>
+        PageRenderer.Render<TermStudentPage>((nameof(TermStudentPage.Term), term), (nameof(TermStudentPage.Grade), grade), (nameof(TermStudentPage.Outlook), outlook));
 }

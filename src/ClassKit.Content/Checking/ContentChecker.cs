@@ -50,7 +50,7 @@ public static class ContentChecker
     {
         if (ContentRecognition.Of(file) is { } kind)
             return [new(file.Path, kind)];
-        problems.Add(new(file.Shown, null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv."));
+        problems.Add(new(file.Shown, null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, terms `roster:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv."));
         return [];
     }
 
@@ -62,6 +62,7 @@ public static class ContentChecker
         ContentKind.MarkingScheme => MarkingSchemeReader.Read(source).Problems,
         ContentKind.PracticalRubric => PracticalRubricReader.Read(source).Problems,
         ContentKind.GradeRule => GradeRuleReader.Read(source).Problems,
+        ContentKind.Term => TermReader.Read(source).Problems,
         ContentKind.ClassProfile => ClassProfileReader.Read(source).Problems,
         ContentKind.PriceList => PriceListReader.Read(source).Problems,
         ContentKind.Roster => RosterReader.Read(source).Problems,

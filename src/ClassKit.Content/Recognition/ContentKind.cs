@@ -21,6 +21,9 @@ public enum ContentKind
     /// <summary>A rule that makes a grade of the marks of a term.</summary>
     GradeRule,
 
+    /// <summary>The description of a term.</summary>
+    Term,
+
     /// <summary>A class profile.</summary>
     ClassProfile,
 

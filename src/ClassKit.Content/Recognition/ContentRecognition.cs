@@ -13,6 +13,7 @@ internal static class ContentRecognition
         ("leavening:", ContentKind.Formula),
         ("accuracy:", ContentKind.MarkingScheme),
         ("resit:", ContentKind.GradeRule),
+        ("roster:", ContentKind.Term),
         ("pieces per team:", ContentKind.ClassProfile),
         ("currency:", ContentKind.PriceList),
         ("## Criteria", ContentKind.PracticalRubric),

@@ -11,6 +11,7 @@ internal static class ContentWords
         ContentKind.MarkingScheme => "a marking scheme",
         ContentKind.PracticalRubric => "a practical rubric",
         ContentKind.GradeRule => "a rule for grades",
+        ContentKind.Term => "the description of a term",
         ContentKind.ClassProfile => "a class profile",
         ContentKind.PriceList => "a price list",
         ContentKind.Roster => "a roster",

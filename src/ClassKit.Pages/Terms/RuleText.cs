@@ -5,9 +5,6 @@ namespace ClassKit.Pages.Terms;
 /// <summary>What a rule says, in words.</summary>
 internal static class RuleText
 {
-    /// <summary>What must be passed, as the rule's file names it.</summary>
-    public static string Name(PassLine line) => line.Criterion is { } criterion ? $"{line.Category}: {criterion}" : line.Category;
-
     /// <summary>How results are rounded.</summary>
     public static string Of(Rounding rounding) => rounding.Step is { } step
         ? $"rounded to {ShareText.OfPercent(step)}, the middle {Of(rounding.Tie)}"

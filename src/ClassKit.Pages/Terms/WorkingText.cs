@@ -43,7 +43,7 @@ public static class WorkingText
 
     private static string Line(LineResult line, GradeScale scale)
     {
-        var asked = $"{RuleText.Name(line.Line)} must reach {ShareText.OfPercent(line.Line.AtLeast)}";
+        var asked = $"{line.Line.What} must reach {ShareText.OfPercent(line.Line.AtLeast)}";
         return line.State switch
         {
             LineState.Passed => $"{asked}: {ShareText.Of(line.Share!.Value)}, passed.",

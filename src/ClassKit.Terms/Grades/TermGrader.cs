@@ -6,7 +6,7 @@ namespace ClassKit.Terms;
 public static class TermGrader
 {
     /// <summary>The grade of every student, in the order of the class.</summary>
-    public static IReadOnlyList<TermGrade> Grade(Term term)
+    public static IReadOnlyList<TermGrade> Grade(SchoolTerm term)
     {
         ArgumentNullException.ThrowIfNull(term);
         var attempts = term.Attempts.ToLookup(attempt => attempt.Student);
@@ -14,7 +14,7 @@ public static class TermGrader
     }
 
     /// <summary>The grade of one student from attempts of theirs, whatever those of the term are.</summary>
-    public static TermGrade Grade(Term term, Student student, IEnumerable<Attempt> attempts)
+    public static TermGrade Grade(SchoolTerm term, Student student, IEnumerable<Attempt> attempts)
     {
         ArgumentNullException.ThrowIfNull(term);
         var rule = term.Rule;

@@ -15,7 +15,7 @@ public static class RuleTrial
     ];
 
     /// <summary>The invented term; in every category as many works as the rule drops and three more.</summary>
-    public static Term Of(GradeRule rule)
+    public static SchoolTerm Of(GradeRule rule)
     {
         ArgumentNullException.ThrowIfNull(rule);
         List<Assignment> works = [.. rule.Categories.SelectMany(category => Enumerable.Range(1, category.DropLowest + 3).Select(number => new Assignment(

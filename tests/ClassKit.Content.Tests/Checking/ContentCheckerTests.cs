@@ -13,7 +13,7 @@ public sealed class ContentCheckerTests : IDisposable
 
         Assert.Empty(check.Problems);
         Assert.Equal(
-            [ContentKind.Lesson, ContentKind.Exercise, ContentKind.PracticalRubric, ContentKind.MarkingScheme, ContentKind.GradeRule, ContentKind.ClassProfile, ContentKind.PriceList, ContentKind.Roster],
+            [ContentKind.Lesson, ContentKind.Exercise, ContentKind.PracticalRubric, ContentKind.MarkingScheme, ContentKind.GradeRule, ContentKind.ClassProfile, ContentKind.PriceList, ContentKind.Roster, ContentKind.Term],
             check.Items.Select(item => item.Kind).Distinct());
     }
 

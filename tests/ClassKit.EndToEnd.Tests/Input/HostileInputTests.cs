@@ -34,6 +34,7 @@ public sealed class HostileInputTests : IDisposable
         $"follow-up {Hostile} --graded {Hostile} --out",
         $"follow-up {Good} --graded {Hostile} --out",
         $"grade-exchange {Good} --graded {Hostile} --class c --school s --session t --category k --assigned 2026-11-01 --due 2026-11-02 --scored 2026-11-03 --out",
+        $"weigh {Hostile} --out",
         $"item-bank {Hostile} --out",
         $"rehearse {Hostile} --students 3 --out",
         $"check {Hostile}",

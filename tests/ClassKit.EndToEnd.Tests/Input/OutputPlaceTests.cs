@@ -34,6 +34,8 @@ public sealed class OutputPlaceTests : IDisposable
             (["follow-up", dealt, "--graded", graded, "--from", lesson, "--out"], [dealt, graded, lesson]),
             (["grade-exchange", dealt, "--graded", graded, "--class", "a", "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10", "--out"], [dealt, graded]),
         ];
+        var term = Copy(Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "term", "term.md");
+        Refused(null, "weigh", term, "--out", _folder.Of("term"));
         foreach (var (command, inputs) in cases)
         {
             foreach (var input in inputs)

@@ -30,6 +30,7 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
         ClassKitRun.Of("rehearse", Checkout.Demo.Lesson, "--students", "12", "--seed", "3", "--out", _folder.Of("rehearsed")).Done();
         ClassKitRun.Of(
             "follow-up", _folder.Of("rehearsed", "dealt"), "--graded", _folder.Of("rehearsed", "graded"), "--from", Path.Combine(lessons, "practice"), "--out", _folder.Of("follow-up")).Done();
+        ClassKitRun.Of("weigh", Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "--out", _folder.Of("weighed")).Done();
 
         // The rehearsed class's own pages are of the kinds that the tour makes; follow-up pages differ in their exercises, so a few of them speak for all.
         List<string> pages =
@@ -37,6 +38,9 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
             .. Directory.EnumerateFiles(_folder.Of("pack"), "*.html"),
             .. Directory.EnumerateFiles(_folder.Of("rehearsed"), "*.html"),
             .. Directory.EnumerateFiles(_folder.Of("follow-up"), "*.html"),
+            .. Directory.EnumerateFiles(_folder.Of("weighed"), "*.html"),
+            _folder.Of("weighed", "students", "amara-osei.html"),
+            _folder.Of("weighed", "students", "selin-aydin.html"),
             .. Directory.EnumerateFiles(_folder.Of("follow-up", "pages"), "*.html").Order(StringComparer.Ordinal).Take(3),
         ];
 

@@ -41,6 +41,13 @@ public sealed class ForeignThingsTests : IDisposable
     public void Item_bank() => Twice(["item-bank", Lesson, "--variants", "2", "--out", Out], ["item-bank", Lesson, "--variants", "3", "--out", Out]);
 
     [Fact]
+    public void Weigh()
+    {
+        var term = Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md");
+        Twice(["weigh", term, "--out", Out], ["weigh", term, "--out", Out]);
+    }
+
+    [Fact]
     public void Grade_and_regrade()
     {
         DealAndGrade();

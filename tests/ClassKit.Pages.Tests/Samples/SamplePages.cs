@@ -1,4 +1,5 @@
 using ClassKit.Grading;
+using ClassKit.Terms;
 
 namespace ClassKit.Pages.Tests.Samples;
 
@@ -21,6 +22,10 @@ internal static class SamplePages
             new(SampleExercises.Hydration, 1.5m, true, SampleExercises.Hydration.Parts[0].Misconceptions),
             new(SampleExercises.Scaling, 2, false, []),
         ]));
+        pages["term-report.html"] = HtmlPages.TermReport(SampleTerm.Term, SampleTerm.Grades);
+        foreach (var grade in SampleTerm.Grades)
+            pages[$"term-{grade.Student.Id}.html"] = HtmlPages.TermStudent(SampleTerm.Term, grade, Outlook.Of(SampleTerm.Term, grade));
+        pages["marking-agreement.html"] = HtmlPages.Agreement(SampleTerm.Term, SampleTerm.Agreement);
         pages["answer-key.html"] = string.Concat(HtmlPages.AnswerKey(SampleClass.Dealt));
         foreach (var page in HtmlPages.Pack(SamplePack.Pack))
             pages[page.FileName] = page.Html;

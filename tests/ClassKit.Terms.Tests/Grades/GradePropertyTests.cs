@@ -7,7 +7,7 @@ public sealed class GradePropertyTests
 {
     private const int Seeds = 400;
 
-    private static IEnumerable<Term> Terms => Enumerable.Range(1, Seeds).Select(seed => RandomTerms.Of((ulong)seed));
+    private static IEnumerable<SchoolTerm> Terms => Enumerable.Range(1, Seeds).Select(seed => RandomTerms.Of((ulong)seed));
 
     [Fact]
     public void The_order_of_entry_changes_nothing()
@@ -90,7 +90,7 @@ public sealed class GradePropertyTests
         Assert.True(missed > 200, $"{missed} lines were missed");
     }
 
-    private static void EachWork(Action<Term, Student, Assignment, IEnumerable<Attempt>> check)
+    private static void EachWork(Action<SchoolTerm, Student, Assignment, IEnumerable<Attempt>> check)
     {
         foreach (var term in Terms)
         {

@@ -8,7 +8,7 @@ internal static class RandomTerms
 {
     public const string Criterion = "Safe and clean work";
 
-    public static Term Of(ulong seed, int students = 6)
+    public static SchoolTerm Of(ulong seed, int students = 6)
     {
         var draws = SeededDraws.For(seed, "term");
         var rule = Rule(draws);

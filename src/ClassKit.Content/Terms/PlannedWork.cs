@@ -1,0 +1,21 @@
+using ClassKit.Terms;
+
+namespace ClassKit.Content;
+
+/// <summary>A piece of work as the description of a term has it.</summary>
+/// <param name="Title">What it is called; unique in its term.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="Category">The category of the rule that it counts in.</param>
+/// <param name="OutOf">The points possible; null where the graded folders say.</param>
+/// <param name="Line">Where it stands in the file.</param>
+public sealed record PlannedWork(string Title, WorkKind Kind, string Category, decimal? OutOf, int Line)
+{
+    /// <summary>The folders that grading made, one a sitting.</summary>
+    public IReadOnlyList<string> Graded { get; init; } = [];
+
+    /// <summary>What was marked at the bench, one a sitting.</summary>
+    public IReadOnlyList<BenchMarking> Bench { get; init; } = [];
+
+    /// <summary>What was typed into the table of marks.</summary>
+    public IReadOnlyList<TypedMark> Typed { get; init; } = [];
+}

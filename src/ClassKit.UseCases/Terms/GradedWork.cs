@@ -1,0 +1,38 @@
+using System.Globalization;
+using ClassKit.Content;
+using ClassKit.Grading;
+using ClassKit.Terms;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What graded folders say of a calculation set.</summary>
+/// <param name="OutOf">The points possible.</param>
+/// <param name="Attempts">Every student's marked sittings.</param>
+internal sealed record GradedWork(decimal OutOf, IReadOnlyList<Terms.Attempt> Attempts)
+{
+    private static readonly string Undecided = OutcomeWords.Of(Outcome.Unsupported);
+
+    public static GradedWork Read(PlannedWork work, TermPlan plan, List<Diagnostic> problems, List<string> notes)
+    {
+        List<Terms.Attempt> attempts = [];
+        var roster = plan.Class.Students.Select(student => student.Id).ToHashSet();
+        foreach (var (index, folder) in work.Graded.Index())
+        {
+            var grades = GradedFolder.Read(folder);
+            problems.AddRange(grades.Problems);
+            if (!grades.Succeeded) continue;
+            foreach (var stranger in grades.Model.Students.Where(student => !roster.Contains(student.Id)))
+                problems.Add(new(plan.Path, work.Line, $"`{folder}` has a student `{stranger.Id}`, who is not on the roster", "Name the folder of this class, or add the student to the roster."));
+            foreach (var student in grades.Model.Students.Where(student => roster.Contains(student.Id) && student.OutOf > 0 && student.Answers.Count > 0))
+            {
+                if (student.Points > student.OutOf || student.Points < 0) problems.Add(new(Path.Combine(folder, GradesJson.FileName), null, $"`{student.Id}` has {student.Points} of {student.OutOf} points", "Grade again: nobody earns more than is possible."));
+                else attempts.Add(new(student.Id, work.Title, index + 1, Mark.Of(student.Points, student.OutOf) with { Lateness = Of(student.Late) }));
+            }
+            var undecided = grades.Model.Students.Sum(student => student.Answers.Count(answer => answer.Outcome == Undecided && answer.Correction is null));
+            if (undecided > 0) notes.Add(string.Create(CultureInfo.InvariantCulture, $"{work.Title}: {undecided} answers could not be evaluated and count neither for nor against. Decide them in {CorrectionsReader.FileName} and grade again."));
+        }
+        return new(attempts.Select(attempt => attempt.Mark.OutOf).DefaultIfEmpty(1).Max(), attempts);
+    }
+
+    private static Lateness Of(Late? late) => late switch { null => Lateness.InTime, { Off: > 0 } => Lateness.LateAndSettled, _ => Lateness.Late };
+}

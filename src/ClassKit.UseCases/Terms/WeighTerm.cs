@@ -1,0 +1,63 @@
+using System.Globalization;
+using ClassKit.Content;
+using ClassKit.Pages;
+using ClassKit.Terms;
+using ClassKit.Workbooks;
+
+namespace ClassKit.UseCases;
+
+/// <summary>Weighs the marks of a term into grades that show how they came about.</summary>
+public static class WeighTerm
+{
+    /// <summary>The kind of folder that its files go into.</summary>
+    public const string Kind = "weigh";
+
+    private const string Report = "term-report.html";
+    private const string Comparison = "marking-agreement.html";
+
+    /// <summary>All that is read when a term is.</summary>
+    /// <param name="path">The description of the term.</param>
+    public static IEnumerable<string> Inputs(string path) => [path, .. TermReader.Read(path).Model?.Inputs ?? []];
+
+    /// <summary>The request for the description of a term, or everything that is wrong with it and with what it names.</summary>
+    /// <param name="path">The description of the term.</param>
+    public static Reading<WeighRequest> Read(string path)
+    {
+        var plan = TermReader.Read(path);
+        return plan.Succeeded ? TermAssembly.Of(plan.Model) : new(null, plan.Problems);
+    }
+
+    /// <summary>Makes the grades.</summary>
+    public static WeighedTerm Run(WeighRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return new(request, TermGrader.Grade(request.Term), [.. request.MarkedTwice.Select(marked => MarkerAgreement.Of(marked.Work, marked.Marking))]);
+    }
+
+    /// <summary>The files of the grades.</summary>
+    public static Produced Write(WeighedTerm weighed)
+    {
+        ArgumentNullException.ThrowIfNull(weighed);
+        var (term, grades, agreement) = (weighed.Request.Term, weighed.Grades, weighed.Agreement);
+        return new(
+            [
+                OutputFile.OfText(Report, () => HtmlPages.TermReport(term, grades)),
+                new("term.xlsx", stream => stream.Write(TermWorkbookWriter.Write(term, grades))),
+                .. agreement.Count == 0 ? [] : new[] { OutputFile.OfText(Comparison, () => HtmlPages.Agreement(term, agreement)) },
+                .. grades.Select(grade => OutputFile.OfText($"students/{grade.Student.Id}.html", () => HtmlPages.TermStudent(term, grade, Outlook.Of(term, grade)))),
+            ],
+            [.. weighed.Request.Notes, .. agreement.Select(work => $"{work.Work} was marked by two: see {Comparison} before the marks count."), .. Counts(grades)],
+            [])
+        {
+            Open = [Report],
+        };
+    }
+
+    private static IEnumerable<string> Counts(IReadOnlyList<TermGrade> grades)
+    {
+        var (graded, provisional, held) = (grades.Count(grade => grade.Place is not null), grades.Count(grade => grade.IsProvisional), grades.Count(grade => grade.Place < grade.ByAverage));
+        yield return string.Create(CultureInfo.InvariantCulture, $"{graded} of {grades.Count} students have a grade.");
+        if (provisional > 0) yield return string.Create(CultureInfo.InvariantCulture, $"{provisional} may still change: marks are to come. Each student's page says what is needed.");
+        if (held > 0) yield return string.Create(CultureInfo.InvariantCulture, $"{held} held back by something that must be passed.");
+    }
+}

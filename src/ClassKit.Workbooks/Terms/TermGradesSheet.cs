@@ -1,0 +1,68 @@
+using System.Globalization;
+using ClassKit.Terms;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks;
+
+/// <summary>The first sheet: what every category came to, the result, and the grade, in live formulas.</summary>
+internal static class TermGradesSheet
+{
+    public static void Write(XLWorkbook workbook, TermGrid grid)
+    {
+        var rule = grid.Term.Rule;
+        var lastCategory = TermGrid.FirstColumn + rule.Categories.Count - 1;
+        var (percent, rounded, average) = (lastCategory + 1, lastCategory + 2, lastCategory + 3);
+        var grade = average + rule.Lines.Count + 1;
+        var sheet = new TermSheet(workbook, TermGrid.GradesSheet, "Grades", $"By the rule “{rule.Title}”. Weights and marks can be changed: everything here follows. An empty category leaves its weight to the others.", grid, grade);
+        sheet.Weights("Weight");
+        foreach (var (index, block) in grid.Blocks.Index())
+        {
+            var column = TermGrid.FirstColumn + index;
+            sheet.Head(column, block.Category.Name, 14);
+            sheet.At(TermGrid.WeightRow, column).SetNumber(block.Category.Weight).Style.NumberFormat.Format = "0.##########";
+            if (block.First <= block.Last) sheet.Formulas(column, "0.00 %", row => OnShares(block.Result, row));
+        }
+        sheet.Head(percent, "Result, %");
+        sheet.Formulas(percent, "0.00", row => TermFormulas.Percent(TermGrid.FirstColumn, lastCategory, row));
+        sheet.Head(rounded, "Rounded, %");
+        sheet.Formulas(rounded, "0.###", row => TermFormulas.Rounded(TermGrid.Cell(percent, row), rule.Rounding));
+        sheet.Head(average, "By the average", 14);
+        sheet.Formulas(average, "@", row => Named(rounded, row, rule, Place(rounded, row, rule)));
+        foreach (var (index, line) in rule.Lines.Index())
+        {
+            var column = average + 1 + index;
+            sheet.Head(column, $"Must be passed: {line.What}", 16);
+            sheet.Formulas(column, "0.00 %", row => Reached(grid, line, row));
+        }
+        sheet.Head(grade, "Grade", 16);
+        var held = Enumerable.Range(0, rule.Lines.Count).ToList();
+        sheet.Formulas(grade, "@", row => Named(rounded, row, rule, held.Count == 0 ? Place(rounded, row, rule) : $"MIN({string.Join(',', held.Select(line => Held(rule, line, average + 1 + line, row)).Prepend(Place(rounded, row, rule)))})"));
+        for (var row = TermGrid.FirstRow; row <= grid.LastRow; row++) sheet.At(row, grade).Style.Font.Bold = true;
+        sheet.Finish();
+    }
+
+    private static string Reached(TermGrid grid, PassLine line, int row)
+    {
+        if (line.Criterion is null) return OnShares(grid.Blocks.First(block => block.Category.Name == line.Category).Result, row);
+        var (first, last) = grid.CriterionColumns[line];
+        if (last < first) return "\"\"";
+        var shares = $"{TermGrid.SharesSheet}!{TermGrid.Along(first, last, row)}";
+        return $"IF(COUNT({shares})=0,\"\",AVERAGE({shares}))";
+    }
+
+    private static string Place(int rounded, int row, GradeRule rule) => $"MATCH({TermGrid.Cell(rounded, row)},{TermRuleSheet.Froms(rule.Scale)},1)";
+
+    private static string Held(GradeRule rule, int line, int column, int row)
+    {
+        var reached = TermGrid.Cell(column, row);
+        return string.Create(CultureInfo.InvariantCulture, $"IF(ISNUMBER({reached}),IF(ROUND(100*{reached},{Rounding.Digits})<{TermRuleSheet.AtLeast(rule, line)},{TermRuleSheet.Ceiling(rule, line)},{rule.Scale.Steps.Count}),{rule.Scale.Steps.Count})");
+    }
+
+    private static string Named(int rounded, int row, GradeRule rule, string place) => $"IF({TermGrid.Cell(rounded, row)}=\"\",\"\",INDEX({TermRuleSheet.Names(rule.Scale)},{place}))";
+
+    private static string OnShares(int column, int row)
+    {
+        var cell = $"{TermGrid.SharesSheet}!{TermGrid.Cell(column, row)}";
+        return $"IF({cell}=\"\",\"\",{cell})";
+    }
+}

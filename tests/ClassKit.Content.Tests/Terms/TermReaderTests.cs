@@ -1,0 +1,170 @@
+using ClassKit.Terms;
+
+namespace ClassKit.Content.Tests.Terms;
+
+public sealed class TermReaderTests : IDisposable
+{
+    private const string Sound = """
+        ---
+        roster: roster.csv
+        rule: rule.md
+        marks: marks.csv
+        ---
+
+        # Autumn
+
+        ## Work
+
+        | Work | Kind | Category | Out of | Marks | Resit | Second marker |
+        |---|---|---|---|---|---|---|
+        | Percentages | typed marks | Calculations | 24 | | | |
+        | Deal one | calculations | Calculations | | graded | | |
+        | Day one | bench work | Bench work | bench.md | day-one.csv | day-one-again.csv | day-one-second.csv |
+        | Essay | written answers | Written work | 12.5 | | | |
+        """;
+
+    private const string Marks = """
+        student;Essay;essay resit;Percentages;Deal one
+        ada;10,5;;18 late;
+        Ben Okoro;absent;7;;excused
+        cleo;not due;;24;Not Due
+        """;
+
+    private const string Rubric = """
+        # Bench
+
+        ## Criteria
+
+        | Criterion | Weight | Not yet (0) | Secure (2) | Excellent (3) |
+        |---|---|---|---|---|
+        | Safe and clean work | 2 | no | yes | very |
+        | Mixing, timing | 1.5 | no | yes | very |
+        """;
+
+    private const string DayOne = "student,Safe and clean work,\"Mixing, timing\",comment\nada,Secure,3,quick\nBen Okoro,excellent,Not yet,\ncleo,,,away\n";
+
+    private readonly ContentFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    private Reading<TermPlan> Read(string term = Sound, string marks = Marks, string dayOne = DayOne)
+    {
+        Directory.CreateDirectory(Path.Combine(_folder.Path, "graded"));
+        _folder.Write("rule.md", File.ReadAllText(Path.Combine(Repository.Rubrics, "term-grade.md")));
+        _folder.Write("roster.csv", "id,name\nada,Ada Lindholm\nben,Ben Okoro\ncleo,Cleo Marsh\n");
+        _folder.Write("bench.md", Rubric);
+        _folder.Write("day-one.csv", dayOne);
+        _folder.Write("day-one-second.csv", "student,Safe and clean work,\"Mixing, timing\"\nada,3,3\n");
+        _folder.Write("day-one-again.csv", "student,Safe and clean work,\"Mixing, timing\"\ncleo,2,2\n");
+        _folder.Write("marks.csv", marks.ReplaceLineEndings("\n"));
+        return TermReader.Read(_folder.Write("term.md", term.ReplaceLineEndings("\n")));
+    }
+
+    [Fact]
+    public void A_term_is_read_with_all_that_it_names()
+    {
+        var plan = Read();
+
+        Assert.True(plan.Succeeded, string.Join('\n', plan.Problems));
+        Assert.Equal(("Autumn", 3, "Grade of the term"), (plan.Model.Title, plan.Model.Class.Students.Count, plan.Model.Rule.Title));
+        Assert.Equal(
+            [("Percentages", WorkKind.TypedMarks, "Calculations", 24m), ("Deal one", WorkKind.CalculationSet, "Calculations", null), ("Day one", WorkKind.BenchWork, "Bench work", 10.5m), ("Essay", WorkKind.WrittenAnswers, "Written work", 12.5m)],
+            plan.Model.Works.Select(work => (work.Title, work.Kind, work.Category, work.OutOf)));
+        Assert.EndsWith("graded", Assert.Single(plan.Model.Works[1].Graded), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Typed_marks_are_points_or_words()
+    {
+        Dictionary<string, PlannedWork> works = Read().Model!.Works.ToDictionary(work => work.Title);
+
+        Assert.Equal(
+            [("ada", 1, MarkState.Marked, 10.5m), ("ben", 1, MarkState.Absent, 0), ("ben", 2, MarkState.Marked, 7), ("cleo", 1, MarkState.NotDue, 0)],
+            works["Essay"].Typed.Select(typed => (typed.Student, typed.Sitting, typed.Mark.State, typed.Mark.Points)));
+        Assert.Equal([Lateness.Late, Lateness.InTime], works["Percentages"].Typed.Select(typed => typed.Mark.Lateness));
+        Assert.Equal([MarkState.Excused, MarkState.NotDue], works["Deal one"].Typed.Select(typed => typed.Mark.State));
+    }
+
+    [Fact]
+    public void Bench_work_is_levels_of_the_rubric_and_two_markers_make_a_mean()
+    {
+        var bench = Read().Model!.Works[2].Bench;
+
+        // Ada: 2 · 2 + 1.5 · 3 = 8.5, and 2 · 3 + 1.5 · 3 = 10.5 of 10.5. Ben, whom one marked: 2 · 3 + 0.
+        Assert.Equal([("ada", 9.5m), ("ben", 6m)], bench[0].Marks(MarkerRule.Mean).Select(marked => (marked.Student, marked.Mark.Points)));
+        Assert.Equal([("ada", 8.5m), ("ben", 6m)], bench[0].Marks(MarkerRule.First).Select(marked => (marked.Student, marked.Mark.Points)));
+        Assert.Equal(("Safe and clean work", 2.5m / 3), bench[0].Marks(MarkerRule.Mean).First().Mark.Criteria.Select(criterion => (criterion.Criterion, criterion.Share)).First());
+        Assert.Equal([("cleo", 7m)], bench[1].Marks(MarkerRule.Mean).Select(marked => (marked.Student, marked.Mark.Points)));
+    }
+
+    [Theory]
+    [InlineData("roster: roster.csv", "roster: rooster.csv", "There is no file", "Did you mean roster.csv?")]
+    [InlineData("| Calculations | 24 |", "| Calculation | 24 |", "`Calculation` is no category of the rule", "Did you mean `Calculations`?")]
+    [InlineData("| typed marks |", "| typed |", "The kind is `typed`", "Known here")]
+    [InlineData("| Calculations | 24 |", "| Calculations | 0 |", "`Out of` is 0", "above 0")]
+    [InlineData("| Calculations | 24 |", "| Calculations | |", "The cell in the column `Out of` is empty", "Fill it in")]
+    [InlineData("| Essay |", "| Deal one |", "The work `Deal one` is here a second time", "a name of its own")]
+    [InlineData("| Essay |", "| Essay resit |", "No work can be called `Essay resit`", "another name")]
+    [InlineData("| Calculations | | graded |", "| Calculations | | garded |", "There is no folder", "Did you mean graded?")]
+    [InlineData("| Calculations | | graded |", "| Calculations | | |", "`Deal one` has no graded folder", "the folder that grading made")]
+    [InlineData("| Calculations | | graded | | |", "| Calculations | 10 | graded | | |", "`Deal one` says what it is out of", "Leave the cell empty")]
+    [InlineData("| Calculations | 24 | | | |", "| Calculations | 24 | | | second.csv |", "is no bench work", "Leave the cell empty")]
+    [InlineData("| Calculations | 24 | | | |", "| Calculations | 24 | own.csv | | |", "`Percentages` names a file of its own", "`marks:`")]
+    [InlineData("| bench.md | day-one.csv |", "| | day-one.csv |", "does not say by which rubric", "practical rubric")]
+    [InlineData("| bench.md | day-one.csv |", "| bench.md | |", "`Day one` has no first table", "`Marks`")]
+    public void A_mistake_in_a_term_is_named(string find, string replacement, string found, string remedy, int problems = 1)
+    {
+        var sound = Sound.ReplaceLineEndings("\n");
+        Complaint.Among(Read(Complaint.Break(sound, find, replacement)), problems, Complaint.LineOf(sound, find), found, remedy);
+    }
+
+    [Theory]
+    [InlineData("10,5", "13", 2, "`Essay` has the mark 13, and it is out of 12.5", "from 0 to what is possible")]
+    [InlineData("10,5", "-1", 2, "`Essay` has the mark -1", "from 0")]
+    [InlineData("10,5", "absnet", 2, "`Essay` has the mark `absnet`", "Did you mean `absent`?")]
+    [InlineData("10,5", "1e3", 2, "`Essay` has the mark `1e3`", "Write points")]
+    [InlineData("10,5", "=2+3", 2, "`Essay` has the mark `=2+3`", "Write points")]
+    [InlineData(";excused", ";8", 3, "`Deal one` has typed points", "absent, excused or not due")]
+    [InlineData("ada;", "adda;", 2, "Nobody on the roster is called `adda`", "Did you mean `ada`?")]
+    [InlineData("cleo;", "ada;", 4, "`ada` is in line 2 already", "one line for each student")]
+    [InlineData(";Percentages;", ";Percentage;", 1, "a column `Percentage`", "Did you mean `percentages`?")]
+    public void A_mistake_in_the_table_of_marks_is_named(string find, string replacement, int line, string found, string remedy)
+    {
+        var reading = Read(marks: Complaint.Break(Marks.ReplaceLineEndings("\n"), find, replacement));
+
+        Complaint.Among(reading, 1, line, found, remedy);
+        Assert.EndsWith("marks.csv", reading.Problems[0].File, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("ada,Secure,3,", "ada,Secured,3,", 2, "`ada` has `Secured` in `Safe and clean work`", "Did you mean `Secure`?")]
+    [InlineData("ada,Secure,3,", "ada,Secure,1,", 2, "`ada` has `1` in `Mixing, timing`", "Excellent (3)")]
+    [InlineData("ada,Secure,3,", "ada,Secure,,", 2, "`ada` has no level in `Mixing, timing`", "leave the whole line empty")]
+    [InlineData("Ben Okoro,", "ada,", 3, "`ada` is marked in a line above already", "one line for each student")]
+    [InlineData("Ben Okoro,", "Ben Okro,", 3, "Nobody on the roster is called `Ben Okro`", "Did you mean `Ben Okoro`?")]
+    public void A_mistake_in_a_table_of_the_bench_is_named(string find, string replacement, int line, string found, string remedy) =>
+        Complaint.Among(Read(dayOne: Complaint.Break(DayOne, find, replacement)), 1, line, found, remedy);
+
+    [Fact]
+    public void A_criterion_that_must_be_passed_has_to_be_in_the_rubric()
+    {
+        Read();
+        _folder.Write("bench.md", Rubric.Replace("Safe and clean work", "Safety", StringComparison.Ordinal));
+        _folder.Write("day-one.csv", DayOne.Replace("Safe and clean work", "Safety", StringComparison.Ordinal));
+
+        var problems = TermReader.Read(Path.Combine(_folder.Path, "term.md")).Problems;
+
+        Assert.Contains(problems, problem => problem.Found.Contains("the rubric of `Day one` has no such criterion", StringComparison.Ordinal));
+    }
+
+    /// <summary>Bytes that no spreadsheet writes, quotes left open, columns without end: refused in words.</summary>
+    [Fact]
+    public void Hostile_tables_are_refused_in_words()
+    {
+        foreach (var marks in new[] { "", "\0\0\0", "student;\"Essay\nada;3", new string(';', 50_000), "student\n" + new string('\n', 10_000), "student;Essay\nada;" + new string('9', 400), "student;Essay\nada;79228162514264337593543950336" })
+        {
+            var reading = Read(marks: marks);
+            Assert.True(reading.Succeeded || reading.Problems.All(problem => problem.Found.Length > 0 && problem.Expected.Length > 0));
+        }
+    }
+}

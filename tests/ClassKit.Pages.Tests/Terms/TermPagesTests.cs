@@ -1,0 +1,48 @@
+using AngleSharp.Dom;
+using ClassKit.Pages.Tests.Samples;
+using ClassKit.Pages.Terms;
+
+namespace ClassKit.Pages.Tests.Terms;
+
+public sealed class TermPagesTests
+{
+    [Fact]
+    public void The_report_has_a_row_a_student_and_names_whom_a_line_holds_back()
+    {
+        var page = Html.Parse(SamplePages.All["term-report.html"]);
+
+        Assert.Equal(SampleTerm.Grades.Count, page.QuerySelectorAll("#grades ~ .wide tbody tr").Length);
+        Assert.Equal(SampleTerm.Grades.Count(grade => grade.Place < grade.ByAverage), page.QuerySelectorAll("#held ~ ul li").Length);
+    }
+
+    [Fact]
+    public void A_student_reads_every_step_and_what_is_needed()
+    {
+        foreach (var grade in SampleTerm.Grades)
+        {
+            var page = Html.Parse(SamplePages.All[$"term-{grade.Student.Id}.html"]);
+            Assert.Equal(WorkingText.Of(grade, SampleTerm.Term.Rule), page.QuerySelectorAll("#working ~ ol li").Select(step => step.TextContent));
+            Assert.Equal(grade.Works.Count(), page.QuerySelectorAll("#marks ~ .wide tbody tr td:nth-child(2)").Length);
+            Assert.Equal(grade.IsProvisional, page.QuerySelector("#outlook") is not null);
+        }
+    }
+
+    [Fact]
+    public void Agreement_says_whom_the_markers_saw_differently_and_where()
+    {
+        var rows = Html.Parse(SamplePages.All["marking-agreement.html"]).QuerySelector("#work-1")!.Closest("section")!.QuerySelectorAll("tbody tr").Select(row => row.Text()).ToList();
+
+        Assert.Contains("Safety: Developing or Excellent; Mixing: Developing or Not yet", rows[0], StringComparison.Ordinal);
+        Assert.Contains("Mixing: Developing or Secure", rows[1], StringComparison.Ordinal);
+        Assert.Contains("5 of 6", rows[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Small_classes_are_not_said_to_prove_anything()
+    {
+        var page = Html.Parse(SamplePages.All["marking-agreement.html"]).Body!.Text();
+
+        Assert.Contains("With 6 students that interval says more than the figure", page, StringComparison.Ordinal);
+        Assert.Contains("0 students were marked by both: nothing can be said", page, StringComparison.Ordinal);
+    }
+}

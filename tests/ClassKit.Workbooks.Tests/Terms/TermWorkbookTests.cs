@@ -1,0 +1,68 @@
+using ClassKit.CellFormulas;
+using ClassKit.Terms;
+
+namespace ClassKit.Workbooks.Tests.Terms;
+
+/// <summary>Grades that the workbook's live formulas come to, against those of the rule, on random terms and rules.</summary>
+public sealed class TermWorkbookTests
+{
+    private const int Terms = 120;
+
+    private static readonly IReadOnlyList<SchoolTerm> Random = [.. Enumerable.Range(1, Terms).Select(seed => RandomTerms.Of((ulong)seed))];
+
+    /// <summary>Written without values, so that every value that comes back was computed by LibreOffice.</summary>
+    [Fact]
+    public void LibreOffice_comes_to_the_grades_of_the_rule()
+    {
+        var saved = LibreOffice.SaveAgain([.. Random.Select(term => TermWorkbookWriter.WithoutValues(term, TermGrader.Grade(term)))]);
+
+        Assert.All(Random.Zip(saved), pair => AssertGrades(pair.First, pair.Second));
+    }
+
+    [Fact]
+    public void The_values_stored_beside_the_formulas_are_the_grades_of_the_rule() =>
+        Assert.All(Random, term => AssertGrades(term, TermWorkbookWriter.Write(term, TermGrader.Grade(term))));
+
+    [Fact]
+    public void Random_terms_reach_what_there_is_to_reach()
+    {
+        var grades = Random.SelectMany(TermGrader.Grade).ToList();
+
+        Assert.True(grades.Count(grade => grade.Place is not null) > 500);
+        Assert.True(grades.Count(grade => grade.Place < grade.ByAverage) > 50);
+        Assert.Equal(Enum.GetValues<Standing>(), grades.SelectMany(grade => grade.Works).Select(work => work.Standing).Distinct().Order());
+        Assert.True(grades.SelectMany(grade => grade.Works).SelectMany(work => work.Sittings).Count(sitting => sitting.IsCapped) > 50);
+        Assert.True(Random.Select(term => term.Rule.Rounding).Distinct().Count() > 10);
+    }
+
+    [Fact]
+    public void The_same_term_gives_the_same_bytes() =>
+        Assert.Equal(TermWorkbookWriter.Write(Random[0], TermGrader.Grade(Random[0])), TermWorkbookWriter.Write(Random[0], TermGrader.Grade(Random[0])));
+
+    private static void AssertGrades(SchoolTerm term, byte[] workbook)
+    {
+        var snapshot = ReturnedWorkbookReader.Read(workbook).Workbook!;
+        foreach (var (index, grade) in TermGrader.Grade(term).Index())
+        {
+            CellValue At(int column) => snapshot.Find(new(TermGrid.GradesSheet, TermGrid.FirstRow + index, column))?.Stored ?? CellValue.Blank;
+            void AssertNumber(decimal? expected, int column)
+            {
+                var what = $"{term.Rule.Rounding} {grade.Student.Id} column {column}: {At(column)} instead of {expected}";
+                Assert.True(expected is { } number ? At(column).IsNumber && Math.Abs(At(column).Number - (double)number) < 1e-9 : IsEmpty(At(column)), what);
+            }
+
+            var behind = TermGrid.FirstColumn + term.Rule.Categories.Count;
+            foreach (var (at, category) in grade.Categories.Index()) AssertNumber(category.Share, TermGrid.FirstColumn + at);
+            AssertNumber(grade.Percent, behind);
+            AssertNumber(grade.Rounded, behind + 1);
+            AssertGrade(term, grade.ByAverage, At(behind + 2));
+            foreach (var (at, line) in grade.Lines.Index()) AssertNumber(line.Share, behind + 3 + at);
+            AssertGrade(term, grade.Place, At(behind + 3 + grade.Lines.Count));
+        }
+    }
+
+    private static void AssertGrade(SchoolTerm term, int? place, CellValue stored) =>
+        Assert.Equal(place is { } at ? term.Rule.Scale.Steps[at].Grade : "", stored.IsText ? stored.Text : IsEmpty(stored) ? "" : stored.ToString());
+
+    private static bool IsEmpty(CellValue value) => value.Kind == CellValueKind.Blank || (value.IsText && value.Text.Length == 0);
+}
