@@ -70,7 +70,7 @@ public sealed record AltitudeFormula(
             yield return new(
                 "rises-sooner",
                 $"The same gas takes {Figures.Show(room)} times the room: a dough is up sooner. Go by its volume, not by the clock, and use less yeast or a cooler place.",
-                "pressure: US Standard Atmosphere 1976; theseasonedchef.com, High altitude baking: judge rise by bulk, not by time");
+                "pressure: US Standard Atmosphere 1976; The Seasoned Chef, \"High altitude baking\": judge rise by bulk, not by time");
         if (formula.Leavening == Leavening.Steam)
             yield return new(
                 "boils-cooler",
@@ -82,7 +82,7 @@ public sealed record AltitudeFormula(
                 "The table was made for cakes. With so little sugar the crumb sets early and needs the least of it: start at the end of each range that is nearest to the card.",
                 "common practice, no source");
         if (row is not null)
-            yield return new("try-first", "Tables disagree and every recipe differs: change the leavening first, try it, then the rest.", "publicrelations.colostate.edu, 2002-12-12");
+            yield return new("try-first", "Tables disagree and every recipe differs: change the leavening first, try it, then the rest.", "Colorado State University, news release of 12 December 2002");
     }
 
     private static Explanation Explain(

@@ -14,7 +14,7 @@ public sealed record AltitudeTable(string Name, IReadOnlyList<AltitudeAdjustment
     private static readonly PublishedRange Oven = new(15, 25);
 
     /// <summary>The table of an extension service, rows for 3000, 5000 and 7000 ft: the default.</summary>
-    /// <remarks>The oven's 25 °F are that table's; the university's release of 2002-12-12 says 15 °F to 20 °F. Another reprint has sugar 0 to 2 tbsp at 5000 ft.</remarks>
+    /// <remarks>Read at pastryscoop.com and publicrelations.colostate.edu. The oven's 25 °F are that table's; the university's release of 2002-12-12 says 15 °F to 20 °F. Another reprint has sugar 0 to 2 tbsp at 5000 ft.</remarks>
     public static AltitudeTable Extension { get; } = new(
         "extension service",
         [
@@ -22,10 +22,10 @@ public sealed record AltitudeTable(string Name, IReadOnlyList<AltitudeAdjustment
             new(5000, new(1 / 8.0, 1 / 4.0), new(0.5, 2), new(2, 4), Oven),
             new(7000, new(1 / 4.0, 1 / 4.0), new(1, 3), new(3, 4), Oven),
         ],
-        "Colorado State University Extension and USDA, reprinted at pastryscoop.com; publicrelations.colostate.edu, 2002-12-12");
+        "Colorado State University Extension and US Department of Agriculture, table for cakes, as reprinted; Colorado State University, news release of 12 December 2002");
 
     /// <summary>A cook book's table, with more flour and a row for 10 000 ft.</summary>
-    /// <remarks>The oven is not in it; the same 15 °F to 25 °F are taken. Less fat at 10 000 ft, "may not be necessary", is left out.</remarks>
+    /// <remarks>Read at craftybaking.com, High altitude. The oven is not in it; the same 15 °F to 25 °F are taken. Less fat at 10 000 ft, "may not be necessary", is left out.</remarks>
     public static AltitudeTable CookBook { get; } = new(
         "cook book",
         [
@@ -34,7 +34,7 @@ public sealed record AltitudeTable(string Name, IReadOnlyList<AltitudeAdjustment
             new(7000, new(1 / 4.0, 1 / 2.0), new(2, 4), new(3, 4), Oven) { FlourMore = new(3, 4) },
             new(10_000, new(1 / 2.0, 2 / 3.0), new(3, 4), new(3, 4), Oven) { FlourMore = new(2, 4) },
         ],
-        "S. Purdy, reprinted at craftybaking.com, High altitude");
+        "S. Purdy, table for high altitude, as reprinted");
 
     /// <summary>All of the settings, the default first.</summary>
     public static IReadOnlyList<AltitudeTable> All { get; } = [Extension, CookBook];

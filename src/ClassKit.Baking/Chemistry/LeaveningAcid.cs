@@ -14,7 +14,7 @@ public sealed record LeaveningAcid(string Id, string Name, double NeutralizingVa
     /// <summary>The dough temperature in °C at which it wakes; null if it does not wait for heat. The same source.</summary>
     public PublishedRange? HeatsFrom { get; private init; }
 
-    private const string Trade = "bakerpedia.com/ingredients/leavening-acids";
+    private const string Trade = "BAKERpedia, \"Leavening Acids\"";
     private const string Stoichiometry = "stoichiometry, IUPAC atomic weights";
 
     /// <summary>Cream of tartar, potassium bitartrate.</summary>

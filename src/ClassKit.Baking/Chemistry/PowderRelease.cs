@@ -15,7 +15,7 @@ public sealed record PowderRelease(string Name, Band<double> BenchShare, Tempera
         new(0.2, 0.3, 0.4),
         Temperature.FromCelsius(38),
         Temperature.FromCelsius(74),
-        "in two steps: bakerpedia.com/ingredients/baking-powder and H. McGee, On Food and Cooking (2004); a third, more or less, on the bench: from memory");
+        "in two steps: BAKERpedia, \"Baking Powder\", and H. McGee, On Food and Cooking (2004); a third, more or less, on the bench: from memory");
 
     /// <summary>Nearly everything on wetting: batter must go into the oven at once.</summary>
     public static PowderRelease SingleActing { get; } = new(
@@ -23,7 +23,7 @@ public sealed record PowderRelease(string Name, Band<double> BenchShare, Tempera
         new(0.8, 0.9, 1.0),
         Temperature.FromCelsius(38),
         Temperature.FromCelsius(74),
-        "needs moisture only: johnnyskitchen.us, Baking powder; most of it in the first minutes: bakerpedia.com; shares from memory");
+        "needs moisture only, most of it in the first minutes: BAKERpedia, \"Baking Powder\"; shares from memory");
 
     /// <summary>All of the settings, the default first.</summary>
     public static IReadOnlyList<PowderRelease> All { get; } = [DoubleActing, SingleActing];

@@ -18,7 +18,7 @@ public static class DoughTemperature
     /// <summary>Nothing colder than this is reached by ice alone: at 0 °C it still takes up as much heat as water does over 80 K.</summary>
     private static readonly Temperature AllIce = Temperature.FromCelsius(-80);
 
-    private const string YeastSource = "A. Gardiner, S. Wilson, The Inquisitive Cook (1998), exploratorium.edu/explore/cooking/yeast-temperature";
+    private const string YeastSource = "A. Gardiner, S. Wilson, The Inquisitive Cook (1998)";
 
     /// <summary>The water that brings the dough to <paramref name="desired"/>.</summary>
     /// <param name="desired">Of the mixed dough.</param>

@@ -29,6 +29,9 @@ internal static class Figures
     /// <summary>A volume in millilitres with its unit.</summary>
     public static string Millilitres(Volume volume, int decimals = 2) => $"{Show(volume.Millilitres, decimals)} mL";
 
+    /// <summary>A volume in litres with its unit.</summary>
+    public static string Litres(Volume volume, int decimals = 1) => $"{Show(volume.Litres, decimals)} L";
+
     /// <summary>A share as a percentage.</summary>
     public static string Percent(double share, int decimals = 2) => $"{Show(share * 100, decimals)} %";
 
@@ -41,8 +44,8 @@ internal static class Figures
     /// <summary>A temperature in kelvin with its unit.</summary>
     public static string Kelvin(Temperature temperature) => $"{Show(temperature.Kelvin)} K";
 
-    /// <summary>A pressure in pascals with its unit.</summary>
-    public static string Pascals(Pressure pressure) => $"{Show(pressure.Pascals)} Pa";
+    /// <summary>A pressure in kilopascals with its unit, to 10 Pa: the air of a day differs from the standard's by a hundred times that.</summary>
+    public static string Pascals(Pressure pressure) => $"{Show(pressure.Pascals / 1000)} kPa";
 
     /// <summary>An amount of money, in whatever it is, to a hundredth of a cent.</summary>
     public static string Amount(Money money) => Show((double)money.Amount, 4);

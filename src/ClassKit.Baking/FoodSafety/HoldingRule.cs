@@ -13,7 +13,7 @@ public sealed record HoldingRule(string Name, Temperature Hot, Temperature Cold,
 
     /// <summary>The rule of a city, and of advice to consumers: 140 °F (60 °C) and, at the cold end, 41 °F (5 °C).</summary>
     public static HoldingRule OneHundredAndForty { get; } = new(
-        "140 °F rule", Temperature.FromFahrenheit(140), Temperature.FromFahrenheit(41), "cleankitchens.org/food-code/nyc; the city's hot limit is 140 °F");
+        "140 °F rule", Temperature.FromFahrenheit(140), Temperature.FromFahrenheit(41), "New York City Health Code, as reprinted: its hot limit is 140 °F");
 
     /// <summary>All of the settings, the default first.</summary>
     public static IReadOnlyList<HoldingRule> All { get; } = [FoodCode, OneHundredAndForty];

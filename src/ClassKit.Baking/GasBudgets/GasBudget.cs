@@ -25,6 +25,12 @@ public sealed record GasBudget(
     Band<Mass> SodaLeft,
     HeldGas Held) : IExplained
 {
+    /// <summary>The water that leaves in the oven as steam: made, held and lost.</summary>
+    public required SteamFate SteamFate { get; init; }
+
+    /// <summary>All gas made by the end of baking: in a shell all its steam, in a crumb that of its bubbles.</summary>
+    public Band<Volume> Made => Formula.Leavening == Leavening.Steam ? AtSet.With(SteamFate.Made, (gas, steam) => gas + steam) : AtSet;
+
     /// <summary>From the gas made to the volume of the baked bread. How each source makes its gas stands with the source.</summary>
     public Explanation Explanation => Held.Explanation;
 

@@ -20,7 +20,10 @@ internal sealed class GasBudgeting(DoughBake bake)
         var supply = Steam();
         var course = new GasCourse(bake, sources, supply);
         var points = course.Points();
-        return new(bake.Formula, bake.Dough, bake.Pressure, bake.Bench, bake.GasFree, sources, supply, expansion, points, leavening.SodaLeft, Held(course, points));
+        return new(bake.Formula, bake.Dough, bake.Pressure, bake.Bench, bake.GasFree, sources, supply, expansion, points, leavening.SodaLeft, Held(course, points))
+        {
+            SteamFate = SteamFate.Of(bake.Dough, bake.Holding, points[^1], bake.Pressure),
+        };
     }
 
     private GasMade Air()

@@ -149,7 +149,7 @@ internal sealed class GasCourse
         var hollow = SteamPocket.Boiled(Mass.FromGrams(steam), _bake.Pressure);
         var inside = held.With(_bake.Holding.OvenLimit, (small, limit) => Least(hollow, Room(limit) - small));
         WallsGaveWay = inside.Typical < hollow;
-        Add(stage.Name, true, dough, bubbles.With(inside, (small, large) => small + large), held.With(inside, (small, large) => small + large), inside.Typical, inside.High < hollow, at);
+        Add(stage.Name, true, dough, bubbles.With(inside, (small, large) => small + large), held.With(inside, (small, large) => small + large), inside, inside.High < hollow, at);
     }
 
     /// <summary>The limit as room for gas.</summary>
@@ -170,8 +170,8 @@ internal sealed class GasCourse
         _made = total;
     }
 
-    private void Add(string stage, bool inOven, Temperature dough, Band<Volume> gas, Band<Volume> held, Volume hollow, bool isSet, Temperature? bubblesAt = null) =>
-        _points.Add(new(_minute, stage, inOven, dough, gas, Within(held, gas), Shares(gas.Typical - hollow, hollow, bubblesAt ?? dough), isSet));
+    private void Add(string stage, bool inOven, Temperature dough, Band<Volume> gas, Band<Volume> held, Band<Volume> hollow, bool isSet, Temperature? bubblesAt = null) =>
+        _points.Add(new(_minute, stage, inOven, dough, gas, Within(held, gas), Shares(gas.Typical - hollow.Typical, hollow.Typical, bubblesAt ?? dough), isSet) { Steam = hollow });
 
     /// <summary>No dough holds more than was made: an end of the band is cut off where leak and limit are assumed kinder than the gas.</summary>
     private static Band<Volume> Within(Band<Volume> held, Band<Volume> made) => held.With(made, Least);

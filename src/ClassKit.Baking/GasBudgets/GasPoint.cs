@@ -9,4 +9,8 @@ namespace ClassKit.Baking;
 /// <param name="Held">Of that gas, what is still in the dough: see <see cref="GasHolding"/>.</param>
 /// <param name="Shares">Which mechanism's gas that is, in the budget's order; together the typical <paramref name="Gas"/>.</param>
 /// <param name="IsSet">True once the walls no longer stretch: the gas stays as it is from then on.</param>
-public sealed record GasPoint(double Minute, string Stage, bool InOven, Temperature Dough, Band<Volume> Gas, Band<Volume> Held, IReadOnlyList<GasShare> Shares, bool IsSet);
+public sealed record GasPoint(double Minute, string Stage, bool InOven, Temperature Dough, Band<Volume> Gas, Band<Volume> Held, IReadOnlyList<GasShare> Shares, bool IsSet)
+{
+    /// <summary>Of what is held, the steam that has blown a hollow up; none in a crumb, whose bubbles hold vapour only beside their gas.</summary>
+    public Band<Volume> Steam { get; init; }
+}

@@ -21,6 +21,9 @@ public sealed record PublishedVolume(string Bread, Leavening Leavening, Publishe
         new("Rice muffins", Leavening.Chemical, new(1.84, 2.40), "Korean J. Food Preserv. 31 (2024) 256, table 3"),
     ];
 
+    /// <summary>What was measured of other breads by a leavening; empty where nothing was.</summary>
+    public static IReadOnlyList<PublishedVolume> Of(Leavening leavening) => [.. All.Where(volume => volume.Leavening == leavening)];
+
     /// <summary>From the least to the most of what was measured for a leavening; null where nothing was.</summary>
     public static PublishedRange? For(Leavening leavening)
     {

@@ -58,7 +58,7 @@ public static class IngredientCatalog
         new("salt", "Fine salt", IngredientRole.Salt, 0.002, 292, 6.0, None, Usda) { SodiumShare = 0.38758, OtherNames = ["salt"] },
 
         new("baking_soda", "Baking soda", IngredientRole.ChemicalLeavening, 0.002, null, 4.6, None, "USDA SR28 household weights and sodium; water from memory") { SodiumShare = 0.27360, OtherNames = ["soda", "bicarbonate of soda"] },
-        new("baking_powder", "Baking powder, double-acting", IngredientRole.ChemicalLeavening, 0.05, null, 4.6, None, "USDA SR28 household weights; water 5.0 % and sodium 10 600 mg/100 g: USDA, as reprinted at eatm3.com and lovewithrecipes.com") { SodiumShare = 0.106, Doubts = IngredientDoubts.Starch, OtherNames = ["baking powder", "powder"] },
+        new("baking_powder", "Baking powder, double-acting", IngredientRole.ChemicalLeavening, 0.05, null, 4.6, None, "USDA SR28 household weights; water 5.0 % and sodium 10 600 mg/100 g: USDA, as reprinted") { SodiumShare = 0.106, Doubts = IngredientDoubts.Starch, OtherNames = ["baking powder", "powder"] },
         new("cream_of_tartar", "Cream of tartar", IngredientRole.ChemicalLeavening, 0.017, null, 3.0, None, "USDA SR28 household weights; water from memory") { Doubts = IngredientDoubts.Sulphur },
 
         new("instant_yeast", "Instant yeast", IngredientRole.Yeast, 0.05, null, 4.0, None, "AACC 89-01.01: 95 % solids; teaspoon as USDA SR28 for active dry") { Doubts = IngredientDoubts.DryYeast, OtherNames = ["yeast"] },

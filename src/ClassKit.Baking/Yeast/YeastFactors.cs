@@ -8,7 +8,7 @@ namespace ClassKit.Baking;
 public sealed record YeastFactors(string Name, double ActiveDryPerFresh, double InstantPerFresh, string Source)
 {
     /// <summary>Fresh × 0.4 is active dry, × 0.33 is instant: the default, as in cook books.</summary>
-    public static YeastFactors CookBook { get; } = new("cook book", 0.4, 0.33, "app.ckbk.com, Yeast conversions: fresh to dry");
+    public static YeastFactors CookBook { get; } = new("cook book", 0.4, 0.33, "cook books: \"Yeast conversions: fresh to dry\", as collected by ckbk");
 
     /// <summary>The same mass of yeast solids: 30 % in fresh, 92 % in active dry, 95 % in instant.</summary>
     public static YeastFactors EqualSolids { get; } = new("equal solids", 0.30 / 0.92, 0.30 / 0.95, "AACC Approved Method 89-01.01");
@@ -17,7 +17,7 @@ public sealed record YeastFactors(string Name, double ActiveDryPerFresh, double 
     public static YeastFactors OneThird { get; } = new("one third", 1 / 3.0, 1 / 3.0, "BC Cook Articulation Committee, Understanding Ingredients for the Canadian Baker (2015), ch. 39, CC BY 4.0");
 
     /// <summary>The older 2/3 oz of fresh for a 1/4 oz packet of dry.</summary>
-    public static YeastFactors OlderPackets { get; } = new("older packets", 3 / 8.0, 3 / 8.0, "hv.greenspun.com, msg_id=00803H: weak");
+    public static YeastFactors OlderPackets { get; } = new("older packets", 3 / 8.0, 3 / 8.0, "packets of older years, quoted from memory in a forum: weak");
 
     /// <summary>All of the settings, the default first.</summary>
     public static IReadOnlyList<YeastFactors> All { get; } = [CookBook, EqualSolids, OneThird, OlderPackets];

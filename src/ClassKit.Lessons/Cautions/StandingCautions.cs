@@ -107,7 +107,7 @@ public static class StandingCautions
         Hazard.Scald => new("Scalds", "Hot water is poured by one person, slowly, away from hands and faces; nobody reaches over a kettle, and its lid stays on.", "common practice, no source"),
         Hazard.HotOven => new("Hot oven and tins", "Dry oven gloves only: a wet cloth passes the heat on as steam. Stand aside as the door opens, and say “hot behind you”.", "common practice, no source"),
         Hazard.HotFat => new("Hot fat", "Nothing wet near it: water under hot fat boils at once and throws it out. Thin film, dry tools, arms covered.", "common practice, no source"),
-        Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C, IAPWS steam tables"),
+        Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables"),
         Hazard.Blade => new("Knives and skewers", "Point down and away, carried at the side, never left in a sink.", "common practice, no source"),
         Hazard.Mixer => new("Mixer", "Hands, hair and tools out of the bowl while it turns.", "common practice, no source"),
         Hazard.Balloon => new("Balloons", "Many are of latex, to which people can be allergic, and no food label names it: ask first, or use a nitrile glove. It may burst: faces away.", "common practice, no source"),

@@ -38,7 +38,7 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
             Measure.Diameter => formula.Cup is { } cup ? new(measure, Baked(piece).Map(volume => cup.DiameterOf(volume.Millilitres)), "the same volume at its widest") : null,
             Measure.InternalTemperature => new(
                 measure, new(boilingPoint.Celsius - DoneBelowBoiling, boilingPoint.Celsius - DoneBelowBoiling / 2, boilingPoint.Celsius),
-                "done from 7 °C below the boiling point on, and never above it while there is water"),
+                "done from a little below the boiling point on, and never above it while there is water"),
         };
     }
 

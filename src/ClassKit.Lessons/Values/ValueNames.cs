@@ -10,7 +10,7 @@ public static class ValueNames
     private static readonly string[] OfEveryFormula =
     [
         "pieces", "piece_mass", "dough", "flour", "mix_temperature", "oven", "oven_end", "time", "hydration", "added_liquid",
-        "gas_made", "gas_held", "mass_after", "bake_loss", "inside",
+        "gas_made", "gas_held", "steam_made", "steam_held", "mass_after", "bake_loss", "inside",
     ];
 
     /// <summary>Of one formula, its ingredients by their ids; nothing that cannot be computed for it.</summary>

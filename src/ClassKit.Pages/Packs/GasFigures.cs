@@ -1,12 +1,18 @@
 using ClassKit.Baking;
+using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Packs;
 
 /// <summary>The figures of a gas budget that charts and tables share.</summary>
 internal static class GasFigures
 {
-    /// <summary>All gas made once the walls are set, steam included; without an oven stage, that at the temperature of setting.</summary>
-    public static Band<Volume> Made(GasBudget budget) => budget.Course.Count > 0 && budget.Course[^1].InOven ? budget.Course[^1].Gas : budget.AtSet;
+    /// <summary>What becomes of the water that leaves in the oven, in words.</summary>
+    public static string Steam(GasBudget budget) => budget.SteamFate switch
+    {
+        { Made.High.Litres: 0 } => "none",
+        { Held.High.Litres: > 0 } steam => $"{KitchenText.Gas(steam.Made)} made, {KitchenText.Gas(steam.Held.Typical)} held in the hollow, {KitchenText.Gas(steam.Lost.Typical)} lost",
+        var steam => $"{KitchenText.Gas(steam.Made)} made, all of it lost through the crust",
+    };
 
     /// <summary>How many times its own gas-free volume the dough becomes with what it holds.</summary>
     public static Band<double> Rise(GasBudget budget) => budget.Held.Baked.Map(gas => 1 + gas / budget.GasFreeVolume);

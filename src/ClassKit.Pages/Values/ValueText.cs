@@ -2,7 +2,6 @@ using ClassKit.Baking;
 using ClassKit.Lessons;
 using ClassKit.Pages.Numbers;
 using ClassKit.Pages.Observations;
-using ClassKit.Pages.Packs;
 
 namespace ClassKit.Pages.Values;
 
@@ -44,8 +43,10 @@ internal static class ValueText
         yield return ("time", KitchenText.Minutes(card.Minutes.Min, card.Minutes.Max));
         yield return ("hydration", Percent(card.EffectiveHydrationPercent));
         yield return ("added_liquid", Percent(card.AddedLiquidPercent));
-        yield return ("gas_made", KitchenText.Gas(GasFigures.Made(compared.PerPiece).Typical));
+        yield return ("gas_made", KitchenText.Gas(compared.PerPiece.Made.Typical));
         yield return ("gas_held", KitchenText.Gas(compared.PerPiece.Held.Baked.Typical));
+        yield return ("steam_made", KitchenText.Gas(compared.PerPiece.SteamFate.Made.Typical));
+        yield return ("steam_held", KitchenText.Gas(compared.PerPiece.SteamFate.Held.Typical));
         yield return ("bake_loss", $"{NumberText.AtMost(loss.Low * 100, 0)}–{Percent(loss.High * 100)}");
         foreach (var (name, measure) in new[] { ("mass_after", Measure.MassAfter), ("inside", Measure.InternalTemperature), ("height", Measure.Height), ("diameter", Measure.Diameter) })
         {

@@ -73,7 +73,7 @@ public sealed class AdaptingTests
         foreach (var file in new[] { "index.html", "guide.html", "formula-cards.html" })
         {
             Assert.Contains("Changed for the altitude", adjusted[file].Body!.Words(), StringComparison.Ordinal);
-            Assert.Contains("pastryscoop.com", adjusted[file].Body!.Words(), StringComparison.Ordinal);
+            Assert.Contains("Colorado State University", adjusted[file].Body!.Words(), StringComparison.Ordinal);
             Assert.DoesNotContain("Changed for the altitude", BuiltPack.Mountain[file].Body!.Words(), StringComparison.Ordinal);
         }
 

@@ -120,7 +120,7 @@ public sealed class PackPagesTests
         Assert.All(
             held.QuerySelectorAll("td").Zip(SamplePack.Pack.Comparison),
             pair => Assert.Contains(
-                pair.Second.Per100Flour.Held.ShareBaked is { } share ? $"{Math.Round(share * 100, MidpointRounding.AwayFromZero)}" : "steam to spare", pair.First.Text(), StringComparison.Ordinal));
+                pair.Second.PerPiece.Held.ShareBaked is { } share ? $"{Math.Round(share * 100, MidpointRounding.AwayFromZero)}" : "mL", pair.First.Text(), StringComparison.Ordinal));
         Assert.Contains(rows, row => row.QuerySelector("th")!.Text() == "What ends the rise");
     }
 
@@ -129,7 +129,9 @@ public sealed class PackPagesTests
     public void Bars_of_gas_are_as_long_as_the_amounts_computed()
     {
         var bars = Pages["comparison.html"].QuerySelectorAll(".bars li rect").Select(bar => double.Parse(bar.GetAttribute("width")!.TrimEnd('%'), CultureInfo.InvariantCulture)).ToList();
-        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => new[] { compared.Per100Flour.Course[^1].Gas.Typical.Litres, compared.Per100Flour.Held.Baked.Typical.Litres }).ToList();
+        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => compared.Formula.Formula.Leavening == Leavening.Steam
+            ? new[] { compared.PerPiece.Held.Baked.Typical.Litres }
+            : [compared.PerPiece.Course[^1].Gas.Typical.Litres, compared.PerPiece.Held.Baked.Typical.Litres]).ToList();
         Assert.Equal(amounts.Count, bars.Count);
         foreach (var (bar, amount) in bars.Zip(amounts))
             Assert.Equal(amount / amounts[1], bar / bars[1], 0.001);

@@ -1,0 +1,86 @@
+using AngleSharp.Dom;
+using ClassKit.Baking;
+using ClassKit.LessonPacks.Tests.Samples;
+using ClassKit.Lessons;
+
+namespace ClassKit.LessonPacks.Tests.Consistency;
+
+/// <summary>One quantity, one value, wherever it stands: what the class compares is told of one piece.</summary>
+public sealed class OneQuantityTests
+{
+    private static readonly LessonPack Pack = BuiltPack.DemoPack;
+
+    /// <summary>Chart, slide, tables: the gas that a bread holds, baked, is the same number everywhere, and that of the piece which the class measures.</summary>
+    [Fact]
+    public void The_gas_held_is_that_of_one_piece_on_every_page()
+    {
+        foreach (var bread in Pack.Comparison)
+        {
+            var title = bread.Formula.Formula.Title;
+            var onSlide = Figure("projector.html", title);
+            Assert.Equal(onSlide, Figure("comparison.html", title + ", held"));
+            Assert.StartsWith(onSlide, Row("#held", "Held once the walls are set", title), StringComparison.Ordinal);
+            Assert.Equal(onSlide, Row("#formulas", "Gas held in one piece, baked", title));
+            Assert.Equal(bread.PerPiece.Held.Baked.Typical.Millilitres, double.Parse(onSlide.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture), 2.5);
+        }
+    }
+
+    [Fact]
+    public void No_page_compares_the_breads_by_the_flour_but_in_the_row_that_says_so()
+    {
+        foreach (var (file, page) in BuiltPack.Demo.Pages.Concat(BuiltPack.Mountain.Pages))
+            Assert.All(page.QuerySelectorAll("caption, figcaption, .kicker, h2, text").Select(text => text.Words()), text => Assert.False(text.Contains("100 g of flour", StringComparison.Ordinal), $"{file}: {text}"));
+    }
+
+    /// <summary>Three breads are three systems: whatever differs between their formulas is told beside their heights, so that nothing is put down to the leavening alone.</summary>
+    [Fact]
+    public void Everything_in_which_the_breads_differ_stands_in_the_table_of_the_formulas()
+    {
+        foreach (var (role, row) in new[] { (IngredientRole.Egg, "Egg"), (IngredientRole.Fat, "Fat"), (IngredientRole.Sugar, "Sugar"), (IngredientRole.Salt, "Salt") })
+        {
+            Assert.True(Pack.Comparison.Select(bread => bread.Percent(role)).Distinct().Count() > 1);
+            foreach (var bread in Pack.Comparison)
+                Assert.StartsWith(FormattableString.Invariant($"{bread.Percent(role):0.#}"), Row("#formulas", row, bread.Formula.Formula.Title), StringComparison.Ordinal);
+        }
+        Assert.Equal(3, Pack.Comparison.Select(bread => Row("#formulas", "Oven", bread.Formula.Formula.Title)).Distinct().Count());
+        foreach (var (file, page) in BuiltPack.Demo.Pages)
+            foreach (var claim in new[] { "is the leavening’s doing", "is the leavening's doing", "the leavening did it.", "everything else as equal" })
+                Assert.False(page.Body!.Words().Contains(claim, StringComparison.Ordinal), $"{file}: {claim}");
+    }
+
+    /// <summary>IAPWS steam tables: 1.67 L to 1.68 L a gram near sea level. What a popover loses in mass is what it made of steam, less what it holds.</summary>
+    [Fact]
+    public void Steam_is_told_as_made_held_and_lost()
+    {
+        var popover = Pack.Comparison.Single(bread => bread.Formula.Formula.Leavening == Leavening.Steam);
+        var told = Row("#held", "As steam", popover.Formula.Formula.Title);
+        Assert.Matches(@"made, .* held in the hollow, .* lost", told);
+        var litres = double.Parse(told.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        Assert.InRange(litres, popover.Formula.PieceMass.Grams * 0.20 * 1.67, popover.Formula.PieceMass.Grams * 0.35 * 1.75);
+    }
+
+    /// <summary>The gas made is told with one range, in the chart and in the table of its sources.</summary>
+    [Fact]
+    public void The_gas_made_has_one_range()
+    {
+        foreach (var bread in Pack.Comparison.Where(bread => bread.Formula.Formula.Leavening != Leavening.Steam))
+        {
+            var title = bread.Formula.Formula.Title;
+            var bar = BuiltPack.Demo["comparison.html"].QuerySelectorAll(".bars li").Single(bar => bar.QuerySelector(".bar-label")!.Words() == title + ", made").QuerySelector("desc")!.Words();
+            var group = BuiltPack.Demo["comparison.html"].QuerySelectorAll("tbody").Single(body => body.QuerySelector(".group")?.Words().StartsWith(title + " one ", StringComparison.Ordinal) == true);
+            Assert.Equal(bar, group.QuerySelectorAll("tr").Single(row => row.QuerySelector("th")!.Words() == "All of them").Children[2].Words());
+        }
+    }
+
+    private static string Figure(string file, string label) => BuiltPack.Demo[file].QuerySelectorAll(".bars li").Single(bar => bar.QuerySelector(".bar-label")!.Words() == label).QuerySelector(".bar-figure")!.Words();
+
+    /// <summary>A cell of the first table after a heading that has the row.</summary>
+    private static string Row(string heading, string begins, string title)
+    {
+        var below = BuiltPack.Demo["comparison.html"].QuerySelector(heading)!;
+        var tables = below.ParentElement!.QuerySelectorAll("table").Where(table => below.CompareDocumentPosition(table).HasFlag(DocumentPositions.Following));
+        var found = tables.First(table => table.QuerySelectorAll("tbody th").Any(head => head.Words().StartsWith(begins, StringComparison.Ordinal)));
+        var column = found.QuerySelectorAll("thead th").Select(head => head.Words()).ToList().IndexOf(title);
+        return found.QuerySelectorAll("tbody tr").First(row => row.QuerySelector("th")!.Words().StartsWith(begins, StringComparison.Ordinal)).Children[column].Words();
+    }
+}
