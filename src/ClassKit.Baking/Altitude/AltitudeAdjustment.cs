@@ -1,7 +1,7 @@
 namespace ClassKit.Baking;
 
-/// <summary>How cakes and quick breads are changed for a high kitchen: one row of an <see cref="AltitudeTable"/>. Starting points for a trial, not a computation.</summary>
-/// <param name="FromFeet">The altitude that the row is printed for.</param>
+/// <summary>How cakes and quick breads are changed for a high kitchen: from an <see cref="AltitudeTable"/>. Starting points for a trial, not a computation.</summary>
+/// <param name="FromFeet">The altitude that it is for: that of a printed row, or one between two of them.</param>
 /// <param name="PowderLess">Teaspoons less for each teaspoon of baking powder or soda.</param>
 /// <param name="SugarLess">Tablespoons less for each cup of sugar.</param>
 /// <param name="LiquidMore">Tablespoons more for each cup of liquid.</param>
@@ -12,6 +12,18 @@ public sealed record AltitudeAdjustment(double FromFeet, PublishedRange PowderLe
 
     /// <summary>Tablespoons more for each cup of flour; 0 where the table says nothing of it.</summary>
     public PublishedRange FlourMore { get; init; }
+
+    /// <summary>Between this row and a higher one, each end of each range in proportion.</summary>
+    internal AltitudeAdjustment Towards(AltitudeAdjustment above, double way)
+    {
+        return new(
+            FromFeet + (above.FromFeet - FromFeet) * way, Between(PowderLess, above.PowderLess), Between(SugarLess, above.SugarLess), Between(LiquidMore, above.LiquidMore), Between(OvenWarmer, above.OvenWarmer))
+        {
+            FlourMore = Between(FlourMore, above.FlourMore),
+        };
+
+        PublishedRange Between(PublishedRange low, PublishedRange high) => new(low.Low + (high.Low - low.Low) * way, low.High + (high.High - low.High) * way);
+    }
 
     /// <summary>The row of the default table for an altitude; null below 3000 ft (914 m), where nothing is changed.</summary>
     public static AltitudeAdjustment? For(double metres) => AltitudeTable.Extension.For(metres);

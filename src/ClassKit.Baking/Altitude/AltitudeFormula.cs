@@ -24,17 +24,20 @@ public sealed record AltitudeFormula(
     /// <param name="formula">As written for sea level.</param>
     /// <param name="metres">Above sea level, -500 m to 11 000 m.</param>
     /// <param name="table">Which table; the extension service's if not said.</param>
-    /// <param name="place">Where in each range: 0 is the least change, 1 the most, and the middle if not said.</param>
-    /// <remarks>The tables are for cakes and quick breads. Yeast doughs and steam-raised batters keep their formula; the advice says what changes for them.</remarks>
-    public static Computed<AltitudeFormula> For(BakersFormula formula, double metres, AltitudeTable? table = null, double place = 0.5)
+    /// <param name="place">Where in each range all lines are changed to: 0 is the least change, 1 the most. If not said, the first trial: the leavening alone, by the least that is published, to what a bench can weigh.</param>
+    /// <remarks>
+    /// The tables are for cakes and quick breads. Yeast doughs and steam-raised batters keep their formula; the advice says what changes for them. A first trial
+    /// leaves bread with next to no sugar as it is, too. That leavening comes first, and one change at a time: Colorado State University, news release of 12 December 2002.
+    /// </remarks>
+    public static Computed<AltitudeFormula> For(BakersFormula formula, double metres, AltitudeTable? table = null, double? place = null)
     {
         ArgumentNullException.ThrowIfNull(formula);
         table ??= AltitudeTable.Extension;
-        if ((FormulaSanity.Of(formula) ?? Sanity.Number(place, 0, 1, "Place in the range", "place-out-of-range")) is { } odd)
+        if ((FormulaSanity.Of(formula) ?? Sanity.Number(place ?? 0, 0, 1, "Place in the range", "place-out-of-range")) is { } odd)
             return odd;
         return StandardAtmosphere.PressureAt(metres).Then<AltitudeFormula>(pressure =>
         {
-            var row = formula.Leavening == Leavening.Chemical ? table.For(metres) : null;
+            var row = formula.Leavening == Leavening.Chemical && (place is not null || !HasLittleSugar(formula)) ? table.For(metres) : null;
             List<AdjustedLine> lines = row is null ? [] : [.. formula.Lines.Select(line => Adjust(row, line, place)).OfType<AdjustedLine>()];
             var chosen = formula.Lines.Select(line => lines.FirstOrDefault(changed => changed.Ingredient.Id == line.Ingredient.Id)?.Chosen ?? line.Percent).ToList();
             var flour = formula.Lines.Zip(chosen).Where(pair => pair.First.Ingredient.Role == IngredientRole.Flour).Sum(pair => pair.Second);
@@ -45,7 +48,7 @@ public sealed record AltitudeFormula(
     }
 
     /// <summary>Null for what the table leaves alone.</summary>
-    private static AdjustedLine? Adjust(AltitudeAdjustment row, FormulaLine line, double place)
+    private static AdjustedLine? Adjust(AltitudeAdjustment row, FormulaLine line, double? place)
     {
         // From the least change to the most: less powder and sugar, more liquid and flour.
         (double Least, double Most)? change = line.Ingredient.Role switch
@@ -57,9 +60,13 @@ public sealed record AltitudeFormula(
             _ => null,
         };
         return change is { } found && (found.Least != line.Percent || found.Most != line.Percent)
-            ? new(line.Ingredient, line.Percent, new(Math.Min(found.Least, found.Most), Math.Max(found.Least, found.Most)), found.Least + (found.Most - found.Least) * place)
+            ? new(line.Ingredient, line.Percent, new(Math.Min(found.Least, found.Most), Math.Max(found.Least, found.Most)), place is { } share
+                ? found.Least + (found.Most - found.Least) * share
+                : line.Ingredient.Role == IngredientRole.ChemicalLeavening ? Math.Round(found.Least, 1, MidpointRounding.AwayFromZero) : line.Percent)
             : null;
     }
+
+    private static bool HasLittleSugar(BakersFormula formula) => formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Sugar).Sum(line => line.Percent) < LittleSugar;
 
     private static IEnumerable<Advice> AdviceOn(BakersFormula formula, double metres, Pressure pressure, AltitudeAdjustment? row)
     {
@@ -76,20 +83,20 @@ public sealed record AltitudeFormula(
                 "boils-cooler",
                 $"Water boils at {Figures.Show(Saturation.BoilingPoint(pressure).Celsius, 1)} °C, so a shell is dry and firm later than at sea level: bake longer.",
                 "boiling point: IAPWS-IF97 and US Standard Atmosphere 1976; baking longer: common practice, no source");
-        if (row is not null && formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Sugar).Sum(line => line.Percent) < LittleSugar)
+        if (formula.Leavening == Leavening.Chemical && HasLittleSugar(formula))
             yield return new(
                 "cakes-first",
-                "The table was made for cakes. With so little sugar the crumb sets early and needs the least of it: start at the end of each range that is nearest to the card.",
+                "The tables were made for cakes. With so little sugar a crumb sets early: bake it as written, and judge from that.",
                 "common practice, no source");
         if (row is not null)
-            yield return new("try-first", "Tables disagree and every recipe differs: change the leavening first, try it, then the rest.", "Colorado State University, news release of 12 December 2002");
+            yield return new("try-first", "Tables disagree and every recipe differs: take the smallest published change of the leavening first, bake it, then change one thing at a time.", "Colorado State University, news release of 12 December 2002");
     }
 
     private static Explanation Explain(
         BakersFormula formula, double metres, List<AdjustedLine> lines, double flour, AltitudeAdjustment? row, AltitudeTable table, BakersFormula adjusted) => new(
         $"{formula.Title} at {Figures.Show(metres)} m",
         row is null
-            ? [ExplainedStep.Given("change", formula.Leavening == Leavening.Chemical ? "the table begins higher up" : "the table is for cakes and quick breads", "none")]
+            ? [ExplainedStep.Given("change", formula.Leavening == Leavening.Chemical ? HasLittleSugar(formula) ? "the table is for cakes, and this has next to no sugar" : "the table begins higher up" : "the table is for cakes and quick breads", "none")]
             :
             [
                 .. lines.Select(line => new ExplainedStep(
@@ -97,5 +104,5 @@ public sealed record AltitudeFormula(
                     $"{Figures.Show(line.Before, 4)} % × (1 + {Figures.Show(line.Chosen / line.Before - 1, 6)})", $"{Figures.Show(line.Chosen, 4)} %")),
                 new("total", "all lines / all flour", $"{Figures.Show(adjusted.TotalPercent * flour / formula.FlourPercent, 4)} % / {Figures.Show(flour / formula.FlourPercent * 100, 4)} %", Figures.Percent(adjusted.TotalPercent / 100)),
             ],
-        $"Row for {(row is null ? "none" : Figures.Show(row.FromFeet, 0) + " ft")} of the table of the {table.Name}: {table.Source}.");
+        $"{(row is null ? "No change by" : $"For {Figures.Show(row.FromFeet, 0)} ft, in proportion between the rows of")} the table of the {table.Name}: {table.Source}.");
 }

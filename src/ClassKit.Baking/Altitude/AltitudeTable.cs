@@ -39,6 +39,14 @@ public sealed record AltitudeTable(string Name, IReadOnlyList<AltitudeAdjustment
     /// <summary>All of the settings, the default first.</summary>
     public static IReadOnlyList<AltitudeTable> All { get; } = [Extension, CookBook];
 
-    /// <summary>The row for an altitude: the highest one at or below it; null below the lowest, where nothing is changed.</summary>
-    public AltitudeAdjustment? For(double metres) => Rows.LastOrDefault(row => metres >= row.FromFeet * MetresPerFoot - 1e-9);
+    /// <summary>The changes for an altitude, in proportion between the two rows around it; those of the last row above it, and null below the lowest, where nothing is changed.</summary>
+    /// <remarks>A table has a row every 2000 ft, so that a kitchen just below one would be treated as one far lower; between rows nothing is published.</remarks>
+    public AltitudeAdjustment? For(double metres)
+    {
+        // A millimetre: 5000 ft written in metres is 5000 ft.
+        var feet = Math.Round(metres / MetresPerFoot, 2, MidpointRounding.AwayFromZero);
+        var below = Rows.LastOrDefault(row => feet >= row.FromFeet);
+        var above = Rows.FirstOrDefault(row => feet < row.FromFeet);
+        return below is null || above is null ? below : below.Towards(above, (feet - below.FromFeet) / (above.FromFeet - below.FromFeet)) with { FromFeet = feet };
+    }
 }

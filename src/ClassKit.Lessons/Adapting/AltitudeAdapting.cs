@@ -6,8 +6,6 @@ namespace ClassKit.Lessons;
 /// <summary>Changes a lesson's formulas for a high kitchen, where the class asks for it.</summary>
 internal static class AltitudeAdapting
 {
-    private const double FahrenheitPerCelsius = 1.8;
-
     /// <summary>The lesson with what was changed; unchanged below 3000 ft and where the class wants formulas as written.</summary>
     public static (Lesson Lesson, IReadOnlyList<Adaptation> Changes) Of(Lesson lesson, ClassProfile profile)
     {
@@ -25,24 +23,12 @@ internal static class AltitudeAdapting
         return (lesson with { Formulas = formulas }, changes);
     }
 
-    private static LessonFormula Apply(LessonFormula formula, AltitudeFormula changed)
-    {
-        var warmer = changed.OvenWarmer is { } range ? (range.Low + range.High) / 2 / FahrenheitPerCelsius : 0;
-        return formula with
-        {
-            Formula = changed.Adjusted,
-            BakeFrom = Warmer(formula.BakeFrom),
-            BakeTo = Warmer(formula.BakeTo),
-            Steps = [.. formula.Steps.Select(step => step.InOven ? step with { Temperature = Warmer(step.Temperature!.Value) } : step)],
-        };
-
-        Temperature Warmer(Temperature oven) => Temperature.FromCelsius(oven.Celsius + warmer);
-    }
+    /// <summary>The oven stays as written: one thing is changed at a time, and the leavening first.</summary>
+    private static LessonFormula Apply(LessonFormula formula, AltitudeFormula changed) => formula with { Formula = changed.Adjusted };
 
     private static string Words(AltitudeFormula changed)
     {
-        var lines = changed.Lines.Select(line => string.Create(CultureInfo.InvariantCulture, $"{line.Ingredient.Name.ToLowerInvariant()} {line.Before:0.##} % to {line.Chosen:0.##} %"));
-        var oven = changed.OvenWarmer is { } range ? string.Create(CultureInfo.InvariantCulture, $", oven {(range.Low + range.High) / 2:0} °F ({(range.Low + range.High) / 2 / FahrenheitPerCelsius:0} °C) hotter") : "";
-        return $"Changed for the altitude by the middle of what is published: {string.Join(", ", lines)}{oven}. Bake a trial.";
+        var lines = changed.Lines.Where(line => line.Chosen != line.Before).Select(line => string.Create(CultureInfo.InvariantCulture, $"{line.Ingredient.Name.ToLowerInvariant()} {line.Before:0.##} % to {line.Chosen:0.##} %"));
+        return $"Changed for the altitude by the smallest published change of the leavening alone: {string.Join(", ", lines)}. All else and the oven stay as written. Bake a trial, and change one thing at a time.";
     }
 }

@@ -41,10 +41,13 @@ public sealed record LessonPack(
     /// <summary>What was cut or moved so that the class fits its period: whole sentences; empty where all fits.</summary>
     public IReadOnlyList<string> Cuts { get; init; } = [];
 
-    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the middle of each; the cards carry it only where the class asks for it. Empty below 3000 ft.</summary>
+    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the first trial; the cards carry it only where the class asks for it. Empty below 3000 ft.</summary>
     public IReadOnlyList<AltitudeFormula> AtAltitude => Class.AltitudeMetres < AltitudeTable.LowestMetres
         ? []
         : [.. AsWritten.Formulas.Select(formula => AltitudeFormula.For(formula.Formula, Class.AltitudeMetres).Value)];
+
+    /// <summary>The same breads as written at sea level, in the lesson's order, to stand beside what is computed for here; empty where the kitchen is below 3000 ft.</summary>
+    public IReadOnlyList<LeaveningComparison> AtSeaLevel { get; init; } = [];
 
     /// <summary>Computes the pack, with the default assumptions.</summary>
     public static Computed<LessonPack> Build(Lesson lesson, ClassProfile profile) => Build(lesson, profile, PackSettings.Default);
@@ -66,7 +69,8 @@ public sealed record LessonPack(
         var (lesson, adjusted) = AltitudeAdapting.Of(asWritten, profile);
         List<FormulaCard> cards = [];
         List<LeaveningComparison> comparison = [];
-        foreach (var formula in lesson.Formulas)
+        List<LeaveningComparison> seaLevel = [];
+        foreach (var (formula, written) in lesson.Formulas.Zip(asWritten.Formulas))
         {
             if (!FormulaCard.For(formula, profile, settings).TryGet(out var card, out why))
                 return InFormula(formula, why);
@@ -74,6 +78,12 @@ public sealed record LessonPack(
                 return InFormula(formula, why);
             cards.Add(card);
             comparison.Add(compared);
+            if (profile.AltitudeMetres >= AltitudeTable.LowestMetres)
+            {
+                if (!LeaveningComparison.Of(written, Pressure.Standard, settings.Gas).TryGet(out var below, out why))
+                    return InFormula(formula, why);
+                seaLevel.Add(below);
+            }
         }
         if (!RequisitionLine.Priced(RequisitionLine.For(cards, lesson.Demonstrations), profile.Prices).TryGet(out var requisition, out why))
             return why;
@@ -87,6 +97,7 @@ public sealed record LessonPack(
             comparison)
         {
             AsWritten = asWritten,
+            AtSeaLevel = seaLevel,
             Adaptations = [.. adjusted, .. FlourOnHand.Missing(cards, profile)],
         };
     }

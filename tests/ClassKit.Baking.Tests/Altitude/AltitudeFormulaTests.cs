@@ -5,10 +5,10 @@ public sealed class AltitudeFormulaTests
     private const double Denver = 5280 * 0.3048;
 
     [Fact]
-    public void At_a_mile_quick_breads_get_the_middle_of_the_published_ranges()
+    public void At_5000_feet_the_middle_of_the_published_ranges_can_be_had()
     {
         // pastryscoop.com (extension table), 5000 ft: powder less 1/8 to 1/4, sugar less 1/2 to 2 tbsp and liquid more 2 to 4 tbsp a cup of 16
-        var changed = AltitudeFormula.For(Doughs.Muffins, Denver).Value;
+        var changed = AltitudeFormula.For(Doughs.Muffins, 5000 * 0.3048, place: 0.5).Value;
         Assert.Equal(2.5 * (1 - 3 / 16.0), Of(changed, "baking_powder").Chosen, 1e-9);
         Assert.Equal(18 * (1 - 1.25 / 16), Of(changed, "sugar").Chosen, 1e-9);
         Assert.Equal(95 * (1 + 3 / 16.0), Of(changed, "buttermilk").Chosen, 1e-9);
@@ -19,17 +19,47 @@ public sealed class AltitudeFormulaTests
         Assert.Equal(20, changed.Adjusted.Lines.Single(line => line.Ingredient.Id == "whole_egg").Percent, 1e-9);
     }
 
+    /// <summary>One change at a time, and the leavening first (Colorado State University, 12 December 2002); a small scale shows 0.1 g, a tenth of a per cent of 100 g of flour.</summary>
+    [Fact]
+    public void A_first_trial_changes_the_leavening_alone_by_the_least_that_is_published()
+    {
+        var changed = AltitudeFormula.For(Doughs.Muffins, 5000 * 0.3048).Value;
+        Assert.Equal(2.2, Of(changed, "baking_powder").Chosen, 1e-9); // 2.5 × 7/8 = 2.19
+        Assert.Equal(18, Of(changed, "sugar").Chosen);
+        Assert.Equal(95, Of(changed, "buttermilk").Chosen);
+        Assert.All(changed.Adjusted.Lines.Zip(Doughs.Muffins.Lines).Where(pair => pair.First.Percent != pair.Second.Percent), pair => Assert.Equal(IngredientRole.ChemicalLeavening, pair.First.Ingredient.Role));
+    }
+
+    /// <summary>By hand, 6000 ft, half way from 5000 ft (powder less 1/8 to 1/4) to 7000 ft (1/4): 3/16 to 1/4.</summary>
+    [Fact]
+    public void Between_two_rows_of_a_table_the_change_is_between_theirs()
+    {
+        var row = AltitudeTable.Extension.For(6000 * 0.3048)!;
+        Assert.Equal(3 / 16.0, row.PowderLess.Low, 1e-9);
+        Assert.Equal(1 / 4.0, row.PowderLess.High, 1e-9);
+        Assert.Equal(0.75, row.SugarLess.Low, 1e-9);
+    }
+
+    [Fact]
+    public void A_table_for_cakes_leaves_a_bread_without_sugar_alone()
+    {
+        var soda = Doughs.Of("soda_bread", Leavening.Chemical, ("ap_flour", 100), ("buttermilk", 72), ("sugar", 2), ("baking_soda", 0.8));
+        var changed = AltitudeFormula.For(soda, Denver).Value;
+        Assert.Empty(changed.Lines);
+        Assert.Equal(["cakes-first"], changed.Advice.Select(advice => advice.Code));
+    }
+
     [Theory]
     [InlineData(0, 2.5 * 7 / 8)]
     [InlineData(1, 2.5 * 3 / 4)]
     public void The_least_and_the_most_change_can_be_chosen(double place, double powder) =>
-        Assert.Equal(powder, Of(AltitudeFormula.For(Doughs.Muffins, Denver, place: place).Value, "baking_powder").Chosen, 1e-9);
+        Assert.Equal(powder, Of(AltitudeFormula.For(Doughs.Muffins, 5000 * 0.3048, place: place).Value, "baking_powder").Chosen, 1e-9);
 
     [Fact]
     public void Another_table_changes_the_flour_too_and_it_is_still_100_percent()
     {
         // craftybaking.com, 7000 ft: flour more 3 to 4 tbsp a cup, powder less 1/4 to 1/2, sugar less 2 to 4 tbsp, liquid more 3 to 4 tbsp
-        var changed = AltitudeFormula.For(Doughs.Muffins, 7000 * 0.3048, AltitudeTable.CookBook).Value;
+        var changed = AltitudeFormula.For(Doughs.Muffins, 7000 * 0.3048, AltitudeTable.CookBook, 0.5).Value;
         Assert.Equal(100 * (1 + 3.5 / 16), Of(changed, "ap_flour").Chosen, 1e-9);
         Assert.Equal(18 * (1 - 3 / 16.0), Of(changed, "sugar").Chosen, 1e-9);
         Assert.Equal(100, changed.Adjusted.FlourPercent, 1e-9);
