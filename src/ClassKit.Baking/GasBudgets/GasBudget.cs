@@ -57,6 +57,9 @@ public sealed record GasBudget(
         if (stages.Select(WhatIsWrong).FirstOrDefault(wrong => wrong is not null) is { } wrongStage)
             return wrongStage;
 
+        if (Sanity.Air(pressure) is { } thin)
+            return thin;
+        settings = settings with { SetTemperature = SettingTemperature.Of(formula, settings.SetTemperature, pressure) };
         foreach (var stage in stages.Where(stage => !stage.InOven))
             if (GasCell.VapourShare(stage.Temperature, pressure).Why is { } why)
                 return why with { Message = $"{stage.Name}: {why.Message}" };

@@ -2,7 +2,7 @@ namespace ClassKit.Baking;
 
 /// <summary>What a gas budget assumes. Each is a setting because no single value is right for every dough.</summary>
 /// <param name="AirShare">Air in the mixed dough, of its volume. From memory; a published 145 mL for the dough of 100 g of flour leaves some 4 %.</param>
-/// <param name="SetTemperature">Here the walls of the bubbles stop stretching: 68 °C to 80 °C, H. McGee, On Food and Cooking (2004).</param>
+/// <param name="SetTemperature">Here the walls of a dough without sugar and fat stop stretching: 68 °C to 80 °C, H. McGee, On Food and Cooking (2004). Both raise it: see <see cref="SettingTemperature"/>.</param>
 /// <param name="PowderShare">Available carbon dioxide of baking powder: see <see cref="BakingPowder.UsualShare"/>.</param>
 /// <param name="PowderBenchShare">What baking powder gives before the oven: see <see cref="PowderRelease"/>.</param>
 /// <param name="Yeast">The yeast's model.</param>

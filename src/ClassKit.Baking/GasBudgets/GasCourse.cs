@@ -220,11 +220,13 @@ internal sealed class GasCourse
         if (_bake.Stages.FirstOrDefault(stage => stage.InOven) is not { } first || first.Minutes.Typical <= 0)
             return null;
         var boiling = Saturation.BoilingPoint(_bake.Pressure);
-        if (first.Temperature.Celsius <= Math.Max(boiling.Celsius, _bake.Settings.DoneTemperature.Celsius) || _door.Celsius >= boiling.Celsius)
+        // What is done is set.
+        var done = Temperature.FromCelsius(Math.Max(_bake.Settings.DoneTemperature.Celsius, _bake.Settings.SetTemperature.Typical.Celsius + 1));
+        if (first.Temperature.Celsius <= Math.Max(boiling.Celsius, done.Celsius) || _door.Celsius >= boiling.Celsius)
             return null;
         return IsShell
             ? WarmingCurve.Through(_door, boiling, first.Minutes.Typical * _bake.Settings.BoilAtShareOfFirstBake, first.Temperature, boiling)
-            : WarmingCurve.Through(_door, _bake.Settings.DoneTemperature, _bake.Stages.Where(stage => stage.InOven).Sum(stage => stage.Minutes.Typical), first.Temperature, boiling);
+            : WarmingCurve.Through(_door, done, _bake.Stages.Where(stage => stage.InOven).Sum(stage => stage.Minutes.Typical), first.Temperature, boiling);
     }
 
     private Band<double> Sum(Func<GasSource, Band<double>> moles) => _sources.Aggregate(default(Band<double>), (sum, source) => Plus(sum, moles(source)));

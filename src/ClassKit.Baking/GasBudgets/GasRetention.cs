@@ -4,6 +4,7 @@ namespace ClassKit.Baking;
 internal sealed class GasRetention(AmountOfSubstance air, Mass water, Pressure pressure, double share)
 {
     private double _carbonDioxide;
+    private double _air = air.Moles;
 
     /// <summary>True once gas had to go because the walls were stretched to their limit.</summary>
     public bool IsFull { get; private set; }
@@ -23,18 +24,20 @@ internal sealed class GasRetention(AmountOfSubstance air, Mass water, Pressure p
     {
         var perMole = GasCell.PerMole(dough, pressure);
         var bubbles = InBubbles(dough);
-        var volume = perMole * (bubbles + air.Moles);
+        var volume = perMole * (bubbles + _air);
         if (volume <= limit)
             return volume;
         IsFull = true;
-        var held = Math.Max(0, limit / perMole - air.Moles);
+        // A bubble that bursts loses air with the rest.
+        _air = Math.Min(_air, limit / perMole);
+        var held = limit / perMole - _air;
         _carbonDioxide = held + Dissolved(held, dough);
-        return perMole * (held + air.Moles);
+        return limit;
     }
 
-    private double InBubbles(Temperature dough) => DissolvedCarbonDioxide.MolesInBubbles(_carbonDioxide, air.Moles, Full(dough));
+    private double InBubbles(Temperature dough) => DissolvedCarbonDioxide.MolesInBubbles(_carbonDioxide, _air, Full(dough));
 
-    private double Dissolved(double inBubbles, Temperature dough) => inBubbles > 0 ? Full(dough) * inBubbles / (inBubbles + air.Moles) : 0;
+    private double Dissolved(double inBubbles, Temperature dough) => inBubbles > 0 ? Full(dough) * inBubbles / (inBubbles + _air) : 0;
 
     /// <summary>What the water holds under pure carbon dioxide.</summary>
     private double Full(Temperature dough) => DissolvedCarbonDioxide.In(water, dough, GasCell.DryPressure(dough, pressure)).Moles;

@@ -23,11 +23,4 @@ public sealed record PublishedVolume(string Bread, Leavening Leavening, Publishe
 
     /// <summary>What was measured of other breads by a leavening; empty where nothing was.</summary>
     public static IReadOnlyList<PublishedVolume> Of(Leavening leavening) => [.. All.Where(volume => volume.Leavening == leavening)];
-
-    /// <summary>From the least to the most of what was measured for a leavening; null where nothing was.</summary>
-    public static PublishedRange? For(Leavening leavening)
-    {
-        var known = All.Where(volume => volume.Leavening == leavening).Select(volume => volume.MillilitresPerGram).ToList();
-        return known.Count > 0 ? new(known.Min(range => range.Low), known.Max(range => range.High)) : null;
-    }
 }

