@@ -82,14 +82,14 @@ public sealed record GasHolding(
 
     /// <summary>A shell that steam blows up: one hollow behind a skin of egg and gluten.</summary>
     /// <remarks>
-    /// From memory: a popover comes to between three and five times its batter, with a hollow of 2 mL to 4 mL for a gram of it; no measured volume of popovers was found.
+    /// From memory: a popover comes to between three and five and a half times its batter, with a hollow of 2 mL to 4 mL for a gram of it; no measured volume of popovers was found.
     /// Without egg there is no rise at all (B. Lowe, Experimental Cookery, "Popovers").
     /// </remarks>
     public static GasHolding Shell { get; } = new(
         "shell",
         new(0.60, 0.80, 1.00),
         new(1.1, 1.2, 1.3),
-        new(3.2, 4.3, 5.2),
+        new(3.2, 4.3, 5.5),
         new(0.20, 0.28, 0.35),
         "A skin of egg and gluten, set at the rim before the middle boils.",
         "The skin dries and no longer stretches; steam goes on leaving through its pores and cracks. Too little baking, and it falls when the steam condenses.",

@@ -48,7 +48,7 @@ public static class LessonFormulaReader
         var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
         var mixTemperature = fields.Has("mix temperature") ? (Temperature?)fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default) : null;
         var bestWithin = fields.Has("best within") ? (int?)Math.Round(fields.Quantity("best within", Dimensions.Minutes, Dimensions.PartOfPeriod, 0), MidpointRounding.AwayFromZero) : null;
-        var cup = CupSize.Read(fields, problems);
+        var shape = BakingShapes.Read(fields, problems);
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -74,7 +74,7 @@ public static class LessonFormulaReader
         {
             BestWithinMinutes = bestWithin,
             Pieces = pieces?.Text ?? piece.Value.Text + "s",
-            Cup = cup,
+            Shape = shape,
             Observations = observations,
             Surfaces = surfaces,
         });

@@ -14,6 +14,7 @@ internal static class ObservationList
     {
         ["Mass before"] = Measure.MassBefore,
         ["Mass after"] = Measure.MassAfter,
+        ["Bake loss"] = Measure.BakeLoss,
         ["Height"] = Measure.Height,
         ["Diameter"] = Measure.Diameter,
         ["Internal temperature"] = Measure.InternalTemperature,

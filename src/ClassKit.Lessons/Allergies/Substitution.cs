@@ -20,7 +20,7 @@ public sealed record Substitution(
     /// <summary>All that are known here. There are none for wheat flour, nor for buttermilk: its acid would be missing.</summary>
     public static IReadOnlyList<Substitution> All { get; } =
     [
-        new(["whole_egg"], "for each egg 1½ tablespoons of oil, 1½ tablespoons of water and 1 teaspoon of baking powder", [Leavening.Chemical], ["vegetable_oil", "water", "baking_powder"], 2, "PowerUp for Kids, a recipe without egg, which rules it out for three eggs and more"),
+        new(["whole_egg"], "for each egg 1½ tablespoons of oil, 1½ tablespoons of water and 1 teaspoon of baking powder", [Leavening.Chemical], ["vegetable_oil", "water", "baking_powder"], 2, "PowerUp for Kids, which rules it out for three eggs and more"),
         new(["whole_milk", "milk_2_percent", "milk_1_percent", "skim_milk"], "for each cup of milk a cup of water or fruit juice and 1 teaspoon of oil", [], ["water", "vegetable_oil"], null, "\"Baking Substitution Guide\", as reprinted") { NotInCatalog = "the juice" },
         new(["unsalted_butter", "salted_butter"], "for each cup of butter 7/8 cup of oil", [], ["vegetable_oil"], null, "Yummy, So Easy Sweets (2009), reprinted at yummy.ph"),
         new(["cake_flour"], "for each cup of cake flour a cup less 2 tablespoons of sifted all-purpose flour", [], ["ap_flour"], null, "Summit County Farm Bureau, 20 November 2019"),

@@ -8,22 +8,21 @@ namespace ClassKit.Lessons;
 /// A truncated cone, V = π h (R² + R r + r²) / 3, and on the rim a spherical cap, V = π h (3 a² + h²) / 6 (Weisstein, MathWorld, "Conical Frustum" and
 /// "Spherical Cap"). A cap higher than half of its width is wider than the rim: what balloons over the edge. Real tops are rougher than that.
 /// </remarks>
-public sealed record BakingCup(double TopMillimetres, double BottomMillimetres, double DepthMillimetres)
+public sealed record BakingCup(double TopMillimetres, double BottomMillimetres, double DepthMillimetres) : BakingShape
 {
-    private const int Halvings = 60;
+    /// <inheritdoc/>
+    public override string Words => "in the cup with a dome on it";
 
     /// <summary>What it holds to the rim, in millilitres.</summary>
     public double Millilitres => FilledTo(DepthMillimetres);
 
-    /// <summary>How high a bread of a volume stands, from the bottom of the cup; in millimetres.</summary>
-    /// <param name="millilitres">Above 0.</param>
-    public double HeightOf(double millilitres) => millilitres <= Millilitres
+    /// <inheritdoc/>
+    public override double HeightOf(double millilitres) => millilitres <= Millilitres
         ? Solve(FilledTo, millilitres, DepthMillimetres)
         : DepthMillimetres + DomeOf(millilitres);
 
-    /// <summary>How wide a bread of a volume is at its widest, in millimetres.</summary>
-    /// <param name="millilitres">Above 0.</param>
-    public double DiameterOf(double millilitres)
+    /// <inheritdoc/>
+    public override double DiameterOf(double millilitres)
     {
         if (millilitres <= Millilitres)
             return Math.Max(BottomMillimetres, WidthAt(HeightOf(millilitres)));
@@ -42,17 +41,4 @@ public sealed record BakingCup(double TopMillimetres, double BottomMillimetres, 
     }
 
     private double Cap(double height) => Math.PI * height * (3 * TopMillimetres * TopMillimetres / 4 + height * height) / 6 / 1000;
-
-    /// <summary>Where a volume that grows with height is reached, by halving the interval.</summary>
-    private static double Solve(Func<double, double> volume, double millilitres, double highest)
-    {
-        var (low, high) = (0.0, highest);
-        for (var step = 0; step < Halvings; step++)
-        {
-            var middle = (low + high) / 2;
-            if (volume(middle) < millilitres) low = middle;
-            else high = middle;
-        }
-        return (low + high) / 2;
-    }
 }

@@ -37,8 +37,8 @@ public sealed record LessonFormula(
     /// <summary>Several pieces: <c>popovers</c>.</summary>
     public string Pieces { get; init; } = Piece + "s";
 
-    /// <summary>The cup that a piece bakes in; null where its size is not written down, or where it bakes without one.</summary>
-    public BakingCup? Cup { get; init; }
+    /// <summary>The cup or tin that a piece bakes in, or how it stands without one; null where nobody has written it down.</summary>
+    public BakingShape? Shape { get; init; }
 
     /// <summary>What is measured, and what to ask when it differs from what was predicted.</summary>
     public IReadOnlyList<Observation> Observations { get; init; } = [];

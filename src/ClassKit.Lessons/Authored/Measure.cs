@@ -9,6 +9,9 @@ public enum Measure
     /// <summary>One piece after baking, in grams.</summary>
     MassAfter,
 
+    /// <summary>What it weighs less after baking, in percent of what it weighed before: worked out, not weighed.</summary>
+    BakeLoss,
+
     /// <summary>From the bottom to the highest point, in millimetres.</summary>
     Height,
 

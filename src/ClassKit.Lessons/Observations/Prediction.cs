@@ -32,17 +32,30 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         var grams = formula.PieceMass.Grams;
         return measure switch
         {
-            Measure.MassBefore => new(measure, new(grams * (1 - FillingError), grams, grams * (1 + FillingError)), "the card's portion, filled to within 5 %"),
-            Measure.MassAfter => new(measure, After(grams, BakeLoss(compared)), $"the loss in baking of a {piece.Held.Holding.Name}: {piece.Held.Holding.Source}"),
-            Measure.Height => formula.Cup is { } cup ? new(measure, Baked(piece).Map(volume => cup.HeightOf(volume.Millilitres)), "the gas held when the walls set, in the cup with a dome on it") : null,
-            Measure.Diameter => formula.Cup is { } cup ? new(measure, Baked(piece).Map(volume => cup.DiameterOf(volume.Millilitres)), "the same volume at its widest") : null,
+            Measure.MassBefore => new(measure, Filled(new(grams, grams, grams)), "the card's portion, filled to within 5 %"),
+            Measure.MassAfter => new(measure, Filled(After(grams, BakeLoss(compared))), "the portion as it was filled, less the bake loss"),
+            Measure.BakeLoss => new(measure, BakeLoss(compared).Map(share => share * 100), $"the loss in baking of a {piece.Held.Holding.Name}: {piece.Held.Holding.Source}"),
+            Measure.Height => formula.Shape is { } shape
+                ? new(measure, Shaped(Baked(piece).Map(volume => shape.HeightOf(volume.Millilitres)), shape), $"the gas held when the walls set, in a portion as it was filled, {shape.Words}; what the shape leaves open is in the range")
+                : null,
+            Measure.Diameter => formula.Shape is { } shape ? new(measure, Shaped(Baked(piece).Map(volume => shape.DiameterOf(volume.Millilitres)), shape), "the same volume at its widest") : null,
             Measure.InternalTemperature => new(
                 measure, new(boilingPoint.Celsius - DoneBelowBoiling, boilingPoint.Celsius - DoneBelowBoiling / 2, boilingPoint.Celsius),
                 "done from a little below the boiling point on, and never above it while there is water"),
         };
     }
 
-    private static Band<Volume> Baked(GasBudget piece) => piece.Held.Baked.Map(gas => piece.GasFreeVolume + gas);
+    /// <summary>A band of something that grows with what was filled in.</summary>
+    private static Band<double> Filled(Band<double> band) => new(band.Low * (1 - FillingError), band.Typical, band.High * (1 + FillingError));
+
+    private static Band<double> Shaped(Band<double> band, BakingShape shape) => new(band.Low * (1 - shape.ShapeError), band.Typical, band.High * (1 + shape.ShapeError));
+
+    /// <summary>With gas, as uncertain as the model has it, in a portion as uncertain as it is filled.</summary>
+    private static Band<Volume> Baked(GasBudget piece)
+    {
+        var baked = piece.Held.Baked.Map(gas => piece.GasFreeVolume + gas);
+        return new(baked.Low * (1 - FillingError), baked.Typical, baked.High * (1 + FillingError));
+    }
 
     /// <summary>The larger loss leaves less.</summary>
     private static Band<double> After(double grams, Band<double> loss) => new(grams * (1 - loss.High), grams * (1 - loss.Typical), grams * (1 - loss.Low));

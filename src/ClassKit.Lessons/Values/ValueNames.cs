@@ -20,7 +20,7 @@ public static class ValueNames
         return
         [
             .. OfEveryFormula,
-            .. formula.Cup is null ? Array.Empty<string>() : ["height", "diameter"],
+            .. formula.Shape is null ? Array.Empty<string>() : ["height", "diameter"],
             .. WarmsSomething(formula) ? ["liquid_temperature"] : Array.Empty<string>(),
             .. formula.Formula.Lines.Select(line => line.Ingredient.Id).Distinct(),
         ];

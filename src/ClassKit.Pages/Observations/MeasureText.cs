@@ -12,13 +12,16 @@ internal static class MeasureText
     {
         Measure.MassBefore => "Mass before",
         Measure.MassAfter => "Mass after",
+        Measure.BakeLoss => "Bake loss",
         Measure.Height => "Height",
         Measure.Diameter => "Width at its widest",
         Measure.InternalTemperature => "Middle, out of the oven",
     };
 
     /// <summary>A prediction as a range: "42–49 mm".</summary>
-    public static string Of(Prediction prediction, UnitSystem units) => Range(prediction.Measure, prediction.Value, units);
+    public static string Of(Prediction prediction, UnitSystem units) => prediction.Measure == Measure.InternalTemperature && units == UnitSystem.Both
+        ? $"{Range(prediction.Measure, prediction.Value, UnitSystem.Metric)} ({Range(prediction.Measure, prediction.Value, UnitSystem.UnitedStates)})"
+        : Range(prediction.Measure, prediction.Value, units);
 
     /// <summary>A range in the class's unit; one number where both ends round to the same.</summary>
     public static string Range(Measure measure, Band<double> value, UnitSystem units)

@@ -1,4 +1,5 @@
 using ClassKit.Baking;
+using ClassKit.CellFormulas;
 using ClassKit.Lessons;
 using ClosedXML.Excel;
 
@@ -43,31 +44,35 @@ internal sealed class ObservationSheet
             if (index is > 1 and < 10) cell.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
         }
         _sheet.Range(_row, 1, _row, LastColumn).AsTableHead();
-        var before = 0;
+        var (before, after) = (0, 0);
         foreach (var observed in compared.Formula.Observations)
         {
             _row++;
             if (observed.Measure == Measure.MassBefore) before = _row;
-            WriteMeasure(observed, compared, questions.Add(title, Words(observed.Measure), observed), before);
+            if (observed.Measure == Measure.MassAfter) after = _row;
+            WriteMeasure(observed, compared, questions.Add(title, Words(observed.Measure), observed), before, after);
         }
         _row += 2;
     }
 
-    private void WriteMeasure(Observation observed, LeaveningComparison compared, (string IfLess, string IfMore) questions, int before)
+    private void WriteMeasure(Observation observed, LeaveningComparison compared, (string IfLess, string IfMore) questions, int before, int after)
     {
         var unit = ObservedUnit.For(observed.Measure, _pack.Class.Units);
         var format = unit.Decimals == 0 ? "0" : "0." + new string('0', unit.Decimals);
         _sheet.Cell(_row, 1).SetText(Words(observed.Measure));
         _sheet.Cell(_row, 2).SetText(unit.Symbol).AsQuiet();
-        if (observed.Measure == Measure.MassAfter && before > 0)
-            WriteLoss(compared, before, format);
-        else if (Prediction.Of(observed.Measure, compared, _pack.BoilingPoint) is { } prediction)
+        var prediction = Prediction.Of(observed.Measure, compared, _pack.BoilingPoint);
+        if (prediction is not null && observed.Measure == Measure.MassAfter && before > 0)
+            WriteWhatIsLeft(prediction.Value.Map(unit.Of), Prediction.BakeLoss(compared), before, format);
+        else if (prediction is not null)
             WriteBand(prediction.Value.Map(unit.Of), format);
         for (var piece = 0; piece < Pieces; piece++)
         {
-            var cell = _sheet.Cell(_row, 6 + piece);
-            cell.AsEntry();
-            cell.Style.NumberFormat.Format = format;
+            if (observed.Measure == Measure.BakeLoss)
+                WriteLoss(6 + piece, before, after, format);
+            else
+                _sheet.Cell(_row, 6 + piece).AsEntry();
+            _sheet.Cell(_row, 6 + piece).Style.NumberFormat.Format = format;
         }
 
         var row = FormattableString.Invariant($"{_row}");
@@ -86,12 +91,18 @@ internal sealed class ObservationSheet
     }
 
     /// <summary>What is left is predicted from what was measured before, and from the card's portion until something was.</summary>
-    private void WriteLoss(LeaveningComparison compared, int before, string format)
+    private void WriteWhatIsLeft(Band<double> unmeasured, Band<double> loss, int before, string format)
     {
-        var loss = Prediction.BakeLoss(compared);
-        var mass = FormattableString.Invariant($"IF(I{before}=\"\",$D{before},I{before})");
-        foreach (var (index, share) in new[] { loss.High, loss.Typical, loss.Low }.Index())
-            Formula(3 + index, FormattableString.Invariant($"{mass}*(1-{share})"), format);
+        foreach (var (index, (left, share)) in new[] { (unmeasured.Low, loss.High), (unmeasured.Typical, loss.Typical), (unmeasured.High, loss.Low) }.Index())
+            Formula(3 + index, FormattableString.Invariant($"IF(I{before}=\"\",{left},I{before}*(1-{share}))"), format);
+    }
+
+    /// <summary>Worked out from the two masses of the same piece, as soon as both are there.</summary>
+    private void WriteLoss(int column, int before, int after, string format)
+    {
+        var letter = CellAddress.ColumnLetters(column);
+        if (before > 0 && after > 0)
+            Formula(column, FormattableString.Invariant($"IF(COUNT({letter}{before},{letter}{after})<2,\"\",100*({letter}{before}-{letter}{after})/{letter}{before})"), format);
     }
 
     public void Finish()
@@ -106,6 +117,7 @@ internal sealed class ObservationSheet
     {
         Measure.MassBefore => "Mass before",
         Measure.MassAfter => "Mass after",
+        Measure.BakeLoss => "Bake loss",
         Measure.Height => "Height",
         Measure.Diameter => "Width at its widest",
         Measure.InternalTemperature => "Middle, out of the oven",

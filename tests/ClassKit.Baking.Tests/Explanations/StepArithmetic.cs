@@ -130,7 +130,7 @@ internal sealed partial class StepArithmetic
         return _tokens[_at++];
     }
 
-    [GeneratedRegex(@"mmol/\(h g\)|mmol/h|g/mol|L/mol|g/mL|mL/g|L/g|the lesser of|and|[0-9][0-9,]*(?:\.[0-9]+)?|mmol|mol|hPa|Pa|°C|kg|mg|mL|min|[gLKmhR%]|[-+×/^√()]|\s+")]
+    [GeneratedRegex(@"mmol/\(h g\)|mmol/h|g/mol|L/mol|g/mL|mL/g|L/g|the lesser of|and|[0-9][0-9,]*(?:\.[0-9]+)?|mmol|mol|kPa|hPa|Pa|°C|kg|mg|mL|min|[gLKmhR%]|[-+×/^√()]|\s+")]
     private static partial Regex Token();
 
     [GeneratedRegex(@"\s\([^)]*\)$")]

@@ -13,9 +13,9 @@ public sealed class GasBudgetTests
         var lean = Doughs.Of("scones", Leavening.Chemical, ("ap_flour", 100), ("skim_milk", 75), ("baking_powder", 2.5));
         var source = Of(lean, Mass.FromGrams(lean.TotalPercent)).Sources.Single(source => source.Kind == GasSourceKind.BakingPowder);
         Assert.Equal(0.300, source.CarbonDioxide.Low.Grams, 1e-9);
-        // The water keeps a little even when hot, so the volume is a few per cent below that of all the gas
+        // The water keeps a little even when hot, so the volume is up to a seventh below that of all the gas
         var all = 0.300 / 44.009 * 8.314462618 * 341.15 / (101_325 - 28_600) * 1000;
-        Assert.InRange(source.AtSet.Low.Litres, 0.9 * all, all);
+        Assert.InRange(source.AtSet.Low.Litres, 0.85 * all, all);
     }
 
     [Fact]

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.CellFormulas;
 using ClassKit.Exercises;
 
 namespace ClassKit.Content.Tests.Exercises;
@@ -47,7 +46,7 @@ public sealed partial class WordsLeadToTheKeyTests
         return word.ToLowerInvariant() switch
         {
             "divide by" => Regex.IsMatch(key, $@"/\(?{n}(?![\d.])"),
-            "multiply by" => Regex.IsMatch(key, $@"(\*\(?|[(^=]){n}(?![\d.])|(?<![\d.]){n}[)]?[*^]|1\+0\.1\)\^") ,
+            "multiply by" => Regex.IsMatch(key, $@"(\*\(?|[(^=]){n}(?![\d.])|(?<![\d.]){n}[)]?[*^]|1\+0\.1\)\^"),
             "add" or "plus" => Regex.IsMatch(key, $@"\+{n}(?![\d.])|(?<![\d.]){n}\+"),
             _ => Regex.IsMatch(key, $@"-\(?{n}(?![\d.])|(?<![\d.]){n}-"),
         };
@@ -56,6 +55,6 @@ public sealed partial class WordsLeadToTheKeyTests
     /// <summary>“Divide by 100: 0.9 % is 0.009” tells how a percentage is typed, which no key has.</summary>
     private static bool IsPercent(string words, Match told) => told.Groups["number"].Value == "100" && (words.Contains('%', StringComparison.Ordinal) || words.Contains("per cent", StringComparison.OrdinalIgnoreCase));
 
-    [GeneratedRegex(@"\b(?<sign>divide by|multiply by|add|plus|minus|subtract)\s+(?<number>\d+(\.\d+)?)(?![\d.]*\s*%)(?!\d)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?<sign>divide by|multiply by|add|plus|minus|subtract)\s+(?<number>\d+(\.\d+)?)(?![\d.]*\s*%)(?!\d)(?!\s+minus)", RegexOptions.IgnoreCase)]
     private static partial Regex Told();
 }

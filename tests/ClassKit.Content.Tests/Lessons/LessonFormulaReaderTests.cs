@@ -65,7 +65,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("(3–5 min, burner, warms whole milk, warms unsalted butter)", "(a while)", "", "The duration is `a while`", "`5–8 min`")]
     [InlineData("oven 175 °C", "oven hot", "", "The temperature is `hot`", "a number and its unit")]
     [InlineData("- **Hot tin and fat.**", "- Hot tin and fat.", "", "This item reads `Hot tin and fat.", "a name in bold")]
-    [InlineData(" *Source: heat of vaporisation of water at 100 °C, IAPWS steam tables.*", "", "", "The caution `Steam when piercing` names no source", "*Source:")]
+    [InlineData(" *Source: heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables.*", "", "", "The caution `Steam when piercing` names no source", "*Source:")]
     [InlineData("- **Onset.**", "- **Onest.**", "", "`Onest` is not a trait", "Did you mean `Onset`?", 2)]
     [InlineData("- **Limit.** The heat", "- **Onset.** The heat", "", "`Onset` is here a second time", "Put both together", 2)]
     [InlineData("## Notes", "## Note", "", "`## Note` is not a section", "Did you mean `Notes`?")]

@@ -61,7 +61,7 @@ internal static class BrokenLessons
         new(Lesson, "(3 min, before Soda bread: Rub in)", "(a while)", "(a while)", "(a while)"),
         new(Lesson, "{butter_cakes.inside}", "{butter_cakes.insid}", "{butter_cakes.insid}", "butter_cakes.insid"),
         new(Lesson, "We are {altitude} up.", "We are {alt} up.", "{alt}", "{alt}"),
-        new(Lesson, "We are {altitude} up.", "We are {honey_loaves.height} up.", "{honey_loaves.height}", "honey_loaves.height"),
+        new(Lesson, "We are {altitude} up.", "We are {soda_bread.liquid_temperature} up.", "{soda_bread.liquid_temperature}", "soda_bread.liquid_temperature"),
 
         // a formula's own file
         new(Soda, "leavening: chemical", "leavening: soda", "leavening: soda", "soda"),

@@ -123,6 +123,6 @@ public sealed partial class ContradictionTests
     [GeneratedRegex(@"^(?<min>\d+)(–(?<max>\d+))? min")]
     private static partial Regex Duration();
 
-    [GeneratedRegex(@"(?<c1>[-−]?\d+)(–(?<c2>\d+))? °C \((?<f1>\d+)(–(?<f2>\d+))? °F\)")]
+    [GeneratedRegex(@"(?<![\d.])(?<c1>[-−]?\d+(\.\d+)?)(–(?<c2>\d+))? °C \((?<f1>\d+(\.\d+)?)(–(?<f2>\d+))? °F\)")]
     private static partial Regex Pair();
 }

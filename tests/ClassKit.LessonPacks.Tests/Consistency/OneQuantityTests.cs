@@ -72,6 +72,26 @@ public sealed class OneQuantityTests
         }
     }
 
+    /// <summary>The hollow that the exercise asks for and the hollow that the pack forecasts are of one popover: both ends of the one lie within the other.</summary>
+    [Fact]
+    public void The_hollow_of_the_exercise_is_one_that_the_pack_forecasts()
+    {
+        var exercise = Pack.Lesson.Exercises.Single(exercise => exercise.Id == "steam");
+        var (cavity, batter) = (exercise.Givens.Single(given => given.Id == "cavity"), exercise.Givens.Single(given => given.Id == "batter"));
+        var popover = Pack.Comparison.Single(bread => bread.Formula.Formula.Leavening == Leavening.Steam);
+        Assert.Equal(popover.Formula.PieceMass.Grams, (double)(batter.From + batter.To) / 2, 1e-9);
+        Assert.InRange((double)cavity.From, popover.PerPiece.SteamFate.Held.Low.Millilitres, popover.PerPiece.SteamFate.Held.High.Millilitres);
+        Assert.InRange((double)cavity.To, popover.PerPiece.SteamFate.Held.Low.Millilitres, popover.PerPiece.SteamFate.Held.High.Millilitres);
+    }
+
+    /// <summary>The powder of a creamed cake works from where milk meets it, not from the weighing; its air is creamed in before.</summary>
+    [Fact]
+    public void The_gas_of_a_cake_is_counted_from_where_the_powder_is_wetted()
+    {
+        var cakes = BuiltPack.Mountain["comparison.html"].QuerySelectorAll("tbody").Single(body => body.QuerySelector(".group")?.Words() == "Butter cakes");
+        Assert.Equal("Fill", cakes.QuerySelectorAll("tr").ElementAt(1).QuerySelector("th")!.Words());
+    }
+
     private static string Figure(string file, string label) => BuiltPack.Demo[file].QuerySelectorAll(".bars li").Single(bar => bar.QuerySelector(".bar-label")!.Words() == label).QuerySelector(".bar-figure")!.Words();
 
     /// <summary>A cell of the first table after a heading that has the row.</summary>

@@ -60,7 +60,7 @@ public sealed partial class SourcesAndScalesTests
                 Assert.Equal((name, file, ""), (name, file, Regex.Match(page.Body!.Words(), @"[0-9][0-9,]{4,}\.[0-9]+ Pa").Value));
     }
 
-    [GeneratedRegex(@"\b[a-z0-9-]+\.(com|org|net|us|edu|gov|de|co\.uk|info)\b(/\S*)?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?!schema\.org)[a-z0-9-]+\.(com|org|net|us|edu|gov|de|co\.uk|info)\b(/\S*)?", RegexOptions.IgnoreCase)]
     private static partial Regex Address();
 
     [GeneratedRegex(@"[0-9] °C(?! \([-−]?[0-9])(?!–| to [0-9])")]

@@ -129,6 +129,21 @@ public sealed class PublishedProportionsTests
     }
 
     /// <summary>
+    /// Soda that no acid meets tastes of soap (our own failure tables). Cultured buttermilk is 0.8 % to 0.9 % lactic acid (fooduniversity.com, Cultured milks), of which 100 g
+    /// neutralise 93.3 g of soda (84.006 / 90.078): by hand for 100 g of flour, the least that the acid uses up is the soda within a tenth of it.
+    /// </summary>
+    [Theory]
+    [InlineData("soda_bread")]
+    [InlineData("buttermilk_muffins")]
+    public void Buttermilk_uses_up_the_soda_of_a_shipped_formula(string formula)
+    {
+        var acid = Shipped[formula].Formula.Lines.Where(line => line.Ingredient.Id == "buttermilk").Sum(line => line.Percent);
+        var soda = Percent(formula, Kind.Soda);
+        Assert.InRange(soda, acid * 0.008 * 84.006 / 90.078 * 0.9, acid * 0.009 * 84.006 / 90.078);
+        Assert.True(soda - acid * 0.0085 * 84.006 / 90.078 <= 0.1 * soda, $"{soda} % of soda, and acid for {acid * 0.0085 * 84.006 / 90.078:0.00} %");
+    }
+
+    /// <summary>
     /// Shortened cakes: no more sugar than flour, as much egg as fat; at least as much egg and milk as sugar. Source: “Cake balancing guidelines”
     /// (scribd.com/doc/29344241), the last as it has it for cakes with as much sugar as flour or more.
     /// </summary>
