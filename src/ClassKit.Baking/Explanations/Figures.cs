@@ -45,7 +45,9 @@ internal static class Figures
     public static string Kelvin(Temperature temperature) => $"{Show(temperature.Kelvin)} K";
 
     /// <summary>A pressure in kilopascals with its unit, to 10 Pa: the air of a day differs from the standard's by a hundred times that.</summary>
-    public static string Pascals(Pressure pressure) => $"{Show(pressure.Pascals / 1000)} kPa";
+    public static string Pascals(Pressure pressure) => pressure.Pascals < 1000
+        ? $"{Show(pressure.Pascals / 1000)} kPa"
+        : $"{Math.Round(pressure.Pascals / 1000, 2, MidpointRounding.AwayFromZero).ToString("#,0.00", CultureInfo.InvariantCulture)} kPa";
 
     /// <summary>An amount of money, in whatever it is, to a hundredth of a cent.</summary>
     public static string Amount(Money money) => Show((double)money.Amount, 4);
