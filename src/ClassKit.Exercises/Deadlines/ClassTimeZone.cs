@@ -7,8 +7,9 @@ namespace ClassKit.Exercises;
 /// <remarks>The database comes with NodaTime, so that a machine without zone files or ICU knows the same zones.</remarks>
 public sealed record ClassTimeZone
 {
-    private static readonly Dictionary<string, string> Known =
-        TzdbDateTimeZoneSource.Default.GetIds().ToDictionary(id => id, StringComparer.OrdinalIgnoreCase);
+    /// <summary>Only asked for names that are not spelled as the database spells them.</summary>
+    private static readonly Lazy<Dictionary<string, string>> Known =
+        new(() => TzdbDateTimeZoneSource.Default.GetIds().ToDictionary(id => id, StringComparer.OrdinalIgnoreCase));
 
     private ClassTimeZone(string id) => Id = id;
 
@@ -16,7 +17,7 @@ public sealed record ClassTimeZone
     public static ClassTimeZone Utc { get; } = new("UTC");
 
     /// <summary>Every name that is known, aliases among them.</summary>
-    public static IReadOnlyCollection<string> Ids => Known.Values;
+    public static IReadOnlyCollection<string> Ids => Known.Value.Values;
 
     /// <summary>Its name as the database spells it: <c>Europe/Paris</c>.</summary>
     public string Id { get; }
@@ -27,7 +28,8 @@ public sealed record ClassTimeZone
     public static ClassTimeZone? Find(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return Known.TryGetValue(name, out var id) ? new(id) : null;
+        if (TzdbDateTimeZoneSource.Default.CanonicalIdMap.ContainsKey(name)) return new(name);
+        return Known.Value.TryGetValue(name, out var id) ? new(id) : null;
     }
 
     /// <summary>The zone's name.</summary>

@@ -65,6 +65,8 @@ public static class AnswerUnits
 
     private static readonly ConcurrentDictionary<string, IReadOnlyList<UnitConversion>> KnownOf = new(StringComparer.Ordinal);
 
+    private static readonly ConcurrentDictionary<string, UnitConversion?> Conversions = new(StringComparer.Ordinal);
+
     private static readonly CellFormula Conversion = CellFormula.Of("=CONVERT(number,from,to)");
 
     /// <summary>True if a number in this unit is an amount of money.</summary>
@@ -90,8 +92,8 @@ public static class AnswerUnits
     {
         if (written.StartsWith('%') || Percents.Contains(written, StringComparer.OrdinalIgnoreCase)) return new(written, 0.01, 0);
         if (written.StartsWith('‰')) return new(written, 0.001, 0);
-        if (Codes.TryGetValue(written, out var from) && Codes.TryGetValue(Bare(asked), out var to) && from == to) return new(written, 1, 0);
-        return Known(asked).FirstOrDefault(unit => string.Equals(unit.Written, written, StringComparison.OrdinalIgnoreCase));
+        if (IsMoney(asked)) return Known(asked).FirstOrDefault(unit => string.Equals(unit.Written, written, StringComparison.OrdinalIgnoreCase));
+        return Codes.TryGetValue(written, out var from) && Codes.TryGetValue(Bare(asked), out var to) ? Between(from, to) : null;
     }
 
     private static readonly string[] Percents = ["percent", "per cent", "pct"];
@@ -108,13 +110,14 @@ public static class AnswerUnits
     {
         if (IsMoney(asked)) return [.. Hundredths.Select(name => new UnitConversion(name, 0.01, 0))];
         if (!Codes.TryGetValue(Bare(asked), out var to)) return [];
-        return
-        [
-            .. Codes.Where(unit => unit.Value != to).Select(unit => (Written: unit.Key, Offset: Converted(0, unit.Value, to), One: Converted(1, unit.Value, to)))
-                .Where(unit => unit.Offset is not null && unit.One is not null)
-                .Select(unit => new UnitConversion(unit.Written, unit.One!.Value - unit.Offset!.Value, unit.Offset.Value)),
-        ];
+        return [.. Codes.Where(unit => unit.Value != to).Select(unit => Between(unit.Value, to) is { } conversion ? conversion with { Written = unit.Key } : null).OfType<UnitConversion>()];
     }
+
+    /// <summary>What a number in the unit of one code is in that of another; null where they measure different things.</summary>
+    private static UnitConversion? Between(string from, string to) => Conversions.GetOrAdd($"{from} {to}", _ =>
+        from == to ? new(from, 1, 0)
+        : Converted(0, from, to) is { } offset && Converted(1, from, to) is { } one ? new(from, one - offset, offset)
+        : null);
 
     /// <summary>The other units of the same kind, as they are written; none for a unit that we do not know.</summary>
     internal static IEnumerable<string> Others(string asked) =>

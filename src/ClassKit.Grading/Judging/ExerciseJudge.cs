@@ -78,7 +78,7 @@ internal sealed class ExerciseJudge
         var followsOwn = !isRight && earlier.Wrong.Count > 0
             && (Accepts(answer.Part, Dealt.Number(answer.Part.Key, Dealt.HeldBefore(answer.Part)), reading.Dealt) || Accepts(answer.Part, meant, reading.Dealt));
         var method = Method(answer, reading);
-        return new(reading, isRight, followsOwn, method, RoundingIn(answer, reading, method));
+        return new(reading, isRight, followsOwn, method, () => RoundingIn(answer, reading, method));
     }
 
     /// <summary>The first ground on which the answer does what the key does under all trials. A constant does not, nor does a formula that hides a typed given in the tolerance.</summary>

@@ -6,9 +6,6 @@ namespace ClassKit.Lessons;
 /// <summary>What foods are called in a method, as far as the catalogue has them or a law makes a label declare them.</summary>
 internal static partial class FoodLexicon
 {
-    /// <summary>The most words of one name.</summary>
-    public const int LongestName = 4;
-
     /// <summary>Foods that hold something to be declared and that the catalogue does not have: no list can name them, so a method may not either.</summary>
     private static readonly string[] Unlisted =
     [
@@ -21,7 +18,7 @@ internal static partial class FoodLexicon
     ];
 
     /// <summary>Names of foods within names of other things, and foods that nothing has to be declared of.</summary>
-    private static readonly string[] NoSuchFood =
+    private static readonly HashSet<string> NoSuchFood =
     [
         "butter knife", "egg timer", "egg slicer", "egg size", "flour sifter", "flour scoop", "flour brush", "milk pan", "sugar thermometer", "salt cellar", "oil bath", "oil thermometer", "fish slice", "cheese grater", "cheese wire", "cheese cloth",
         "coconut milk", "rice milk", "coconut oil", "apple butter", "cocoa butter", "cocoa powder", "custard powder", "garlic powder", "soda water", "water", "nut brown", "nut size", "almond extract", "corn flour",
@@ -30,6 +27,12 @@ internal static partial class FoodLexicon
 
     private static readonly Dictionary<string, IReadOnlyList<Ingredient>> ByName = Names();
 
+    /// <summary>By the first word of names, how many words the longest of them has.</summary>
+    private static readonly Dictionary<string, int> Longest = Lengths();
+
+    /// <summary>The most words of a name that begins with a word; 0 if none does.</summary>
+    public static int LongestFrom(FoodWord first) => Longest.GetValueOrDefault(first.Word);
+
     /// <summary>Which ingredients a name can mean; empty where the catalogue has none; null where it is no food that is looked for.</summary>
     public static IReadOnlyList<Ingredient>? Find(string name) => ByName.GetValueOrDefault(name);
 
@@ -37,20 +40,30 @@ internal static partial class FoodLexicon
     public static bool IsNoSuchFood(string name) => NoSuchFood.Contains(name);
 
     /// <summary>The words of a text in small letters and in the singular, with where each begins.</summary>
-    public static IReadOnlyList<(string Word, int Start)> Words(string text) => [.. Word().Matches(text).Select(match => (Singular(match.Value.ToLowerInvariant()), match.Index))];
+    public static List<FoodWord> Words(string text) => [.. Word().Matches(text).Select(match => new FoodWord(Singular(match.Value.ToLowerInvariant()), match.Index))];
 
     private static Dictionary<string, IReadOnlyList<Ingredient>> Names()
     {
-        var names = IngredientCatalog.All.Where(ingredient => ingredient.Id != "water")
-            .SelectMany(ingredient => ingredient.OtherNames.Append(Bracketed().Replace(ingredient.Name, "")).Append(ingredient.Id.Replace('_', ' ')).Select(name => (Name: Folded(name), ingredient)))
-            .GroupBy(named => named.Name)
-            .ToDictionary(named => named.Key, named => (IReadOnlyList<Ingredient>)[.. named.Select(each => each.ingredient).Distinct()]);
+        var names = new Dictionary<string, IReadOnlyList<Ingredient>>();
+        foreach (var ingredient in IngredientCatalog.All.Where(ingredient => ingredient.Id != "water"))
+        {
+            foreach (var name in ingredient.OtherNames.Append(Bracketed().Replace(ingredient.Name, "")).Append(ingredient.Id.Replace('_', ' ')).Select(Folded).Distinct())
+                names[name] = names.TryGetValue(name, out var others) ? [.. others, ingredient] : [ingredient];
+        }
         foreach (var unlisted in Unlisted.Select(Folded))
             names.TryAdd(unlisted, []);
         return names;
     }
 
-    private static string Folded(string name) => string.Join(' ', Words(name).Select(word => word.Word));
+    private static Dictionary<string, int> Lengths()
+    {
+        var longest = new Dictionary<string, int>();
+        foreach (var words in ByName.Keys.Concat(NoSuchFood).Select(name => name.Split(' ')))
+            longest[words[0]] = Math.Max(words.Length, longest.GetValueOrDefault(words[0]));
+        return longest;
+    }
+
+    private static string Folded(string name) => string.Join(' ', Words(name));
 
     private static string Singular(string word) => word switch
     {

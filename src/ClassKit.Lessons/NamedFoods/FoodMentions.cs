@@ -19,39 +19,39 @@ public static partial class FoodMentions
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(titles);
-        var plain = titles.Where(title => title.Length > 0).Aggregate(Braces().Replace(text, Blank), (left, title) => Regex.Replace(left, $@"\b{Regex.Escape(title)}\b", Blank, RegexOptions.IgnoreCase));
-        List<FoodMention> deeds =
-        [
-            .. Deeds(Greasing(), plain, Fats),
-            .. Deeds(Flouring(), plain, Flours),
-            .. Deeds(Dusting(), plain, Dusts),
-            .. Deeds(EggWash(), plain, Eggs),
-        ];
+        var plain = titles.Where(title => title.Length > 0).Aggregate(Braces().Replace(text, Blank), WholeWords.Blanked);
+        var (greased, floured, washed) = (Greasing().Matches(plain), Flouring().Matches(plain), EggWash().Matches(plain));
+        List<FoodMention> deeds = [.. Deeds(greased, Fats), .. Deeds(floured, Flours), .. Deeds(Dusting().Matches(plain), Dusts), .. Deeds(washed, Eggs)];
         // A verb is no food any more: “butter the tin”, “flour the board”.
-        var rest = EggWash().Replace(Flouring().Replace(Greasing().Replace(plain, Blank), Blank), Blank);
-        var brushed = Brushing().Matches(rest).Select(match => (match.Groups["with"].Index, End: match.Groups["with"].Index + match.Groups["with"].Length)).ToList();
-        return [.. deeds, .. Named(rest).Select(named => new FoodMention(named.Words, named.CanBe, brushed.Any(clause => clause.Index <= named.At && named.At < clause.End)))];
+        var rest = new[] { greased, floured, washed }.SelectMany(matches => matches).Aggregate(plain, (left, match) => WholeWords.Blanked(left, match.Index, match.Length));
+        var brushed = Brushing().Matches(rest).Select(match => match.Groups["with"]).ToList();
+        return [.. deeds, .. Named(rest).Select(named => new FoodMention(named.Words, named.CanBe, brushed.Exists(clause => clause.Index <= named.At && named.At < clause.Index + clause.Length)))];
     }
 
-    private static IEnumerable<FoodMention> Deeds(Regex deed, string text, IReadOnlyList<Ingredient> canBe) => deed.Matches(text).Select(match => new FoodMention(match.Value.Trim(), canBe, OnSurface: true));
+    private static IEnumerable<FoodMention> Deeds(MatchCollection deeds, IReadOnlyList<Ingredient> canBe) => deeds.Select(match => new FoodMention(match.Value.Trim(), canBe, OnSurface: true));
 
-    private static IEnumerable<(string Words, IReadOnlyList<Ingredient> CanBe, int At)> Named(string text)
+    private static List<NamedFood> Named(string text)
     {
+        var found = new List<NamedFood>();
         var words = FoodLexicon.Words(text);
         for (var at = 0; at < words.Count; at++)
         {
-            for (var length = Math.Min(FoodLexicon.LongestName, words.Count - at); length > 0; length--)
+            for (var length = Math.Min(FoodLexicon.LongestFrom(words[at]), words.Count - at); length > 0; length--)
             {
-                var name = string.Join(' ', words.Skip(at).Take(length).Select(word => word.Word));
-                if (!FoodLexicon.IsNoSuchFood(name) && FoodLexicon.Find(name) is not { } canBe)
-                    continue;
+                var name = string.Join(' ', words.GetRange(at, length));
                 if (!FoodLexicon.IsNoSuchFood(name))
-                    yield return (name, FoodLexicon.Find(name)!, words[at].Start);
+                {
+                    if (FoodLexicon.Find(name) is not { } canBe) continue;
+                    found.Add(new(name, canBe, words[at].Start));
+                }
                 at += length - 1;
                 break;
             }
         }
+        return found;
     }
+
+    private sealed record NamedFood(string Words, IReadOnlyList<Ingredient> CanBe, int At);
 
     private static IReadOnlyList<Ingredient> OfRole(IngredientRole role) => [.. IngredientCatalog.All.Where(ingredient => ingredient.Role == role)];
 

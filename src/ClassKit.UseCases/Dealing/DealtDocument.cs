@@ -40,7 +40,7 @@ internal sealed record DealtDocument
         decimal UnitSlipShare = 0, decimal RoundingSlipShare = 0)
     {
         /// <summary>best or newest.</summary>
-        public string SeveralVersions { get; init; } = "best";
+        public string SeveralVersions { get; init => field = value ?? "best"; } = "best";
 
         /// <summary>Absent where late work costs nothing.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

@@ -16,13 +16,13 @@ public static class DealtJson
     private const int MostProblems = 20;
 
     /// <summary>The file's text.</summary>
-    public static string Write(DealtClass dealt) => JsonStyle.Write(Document(dealt));
+    public static string Write(DealtClass dealt) => JsonStyle.Write(Document(dealt), JsonStyle.For(DealtShape.Default));
 
     /// <summary>Writes the file, one student at a time.</summary>
     public static void Write(Stream stream, DealtClass dealt)
     {
         ArgumentNullException.ThrowIfNull(stream);
-        JsonStyle.Write(stream, Document(dealt));
+        JsonStyle.Write(stream, Document(dealt), JsonStyle.For(DealtShape.Default));
     }
 
     /// <summary>Reads the file's text.</summary>
@@ -30,11 +30,11 @@ public static class DealtJson
     /// <param name="text">What is in it.</param>
     public static Reading<DealtClass> Read(string file, string text)
     {
-        return UntrustedJson.Read<DealtDocument, DealtClass>(file, text, Remedy, typed: false, document => Read(file, document));
+        return UntrustedJson.Read<DealtDocument, DealtClass>(file, text, Remedy, DealtShape.Default, typed: false, document => Read(file, document));
     }
 
     /// <summary>Reads the file at a path.</summary>
-    internal static Reading<DealtClass> ReadFile(string path) => UntrustedJson.ReadFile<DealtDocument, DealtClass>(path, Remedy, typed: false, document => Read(path, document));
+    internal static Reading<DealtClass> ReadFile(string path) => UntrustedJson.ReadFile<DealtDocument, DealtClass>(path, Remedy, DealtShape.Default, typed: false, document => Read(path, document));
 
     private static Reading<DealtClass> Read(string file, DealtDocument document)
     {

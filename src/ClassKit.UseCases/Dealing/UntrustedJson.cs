@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 using ClassKit.Content;
 
 namespace ClassKit.UseCases;
@@ -18,14 +19,13 @@ internal static class UntrustedJson
 
     private const double GreatestNumber = 1e15;
 
-    private static readonly JsonSerializerOptions Options = new(JsonStyle.Options) { AllowDuplicateProperties = false, MaxDepth = MostDepth };
-
     /// <summary>Reads a file, or says why it cannot be read.</summary>
     /// <param name="path">The file.</param>
     /// <param name="remedy">What to do about it.</param>
+    /// <param name="shape">The document's.</param>
     /// <param name="typed">True where what students typed stands in it: any number that a cell can hold, any character.</param>
     /// <param name="model">Makes a model of what was read; may throw <see cref="FormatException"/> with the reason why it makes none.</param>
-    public static Reading<TModel> ReadFile<TDocument, TModel>(string path, string remedy, bool typed, Func<TDocument, Reading<TModel>> model)
+    public static Reading<TModel> ReadFile<TDocument, TModel>(string path, string remedy, IJsonTypeInfoResolver shape, bool typed, Func<TDocument, Reading<TModel>> model)
         where TDocument : class
         where TModel : class
     {
@@ -33,7 +33,7 @@ internal static class UntrustedJson
         {
             return new FileInfo(path).Length > MostBytes
                 ? new(null, [new(path, null, $"It is larger than {MostBytes / (1024 * 1024)} MiB", remedy)])
-                : Read(path, File.ReadAllText(path), remedy, typed, model);
+                : Read(path, File.ReadAllText(path), remedy, shape, typed, model);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -42,14 +42,14 @@ internal static class UntrustedJson
     }
 
     /// <summary>Reads a text.</summary>
-    public static Reading<TModel> Read<TDocument, TModel>(string file, string text, string remedy, bool typed, Func<TDocument, Reading<TModel>> model)
+    public static Reading<TModel> Read<TDocument, TModel>(string file, string text, string remedy, IJsonTypeInfoResolver shape, bool typed, Func<TDocument, Reading<TModel>> model)
         where TDocument : class
         where TModel : class
     {
         try
         {
             Check(Encoding.UTF8.GetBytes(text), typed);
-            return JsonSerializer.Deserialize<TDocument>(text, Options) is { } document ? Short(model(document)) : new(null, [new(file, 1, "There is nothing in it", remedy)]);
+            return JsonSerializer.Deserialize<TDocument>(text, Strict(shape)) is { } document ? Short(model(document)) : new(null, [new(file, 1, "There is nothing in it", remedy)]);
         }
         catch (JsonException failure)
         {
@@ -60,6 +60,8 @@ internal static class UntrustedJson
             return Short<TModel>(new(null, [new(file, null, failure.Message, remedy)]));
         }
     }
+
+    private static JsonSerializerOptions Strict(IJsonTypeInfoResolver shape) => new(JsonStyle.For(shape)) { AllowDuplicateProperties = false, MaxDepth = MostDepth };
 
     /// <summary>What was found, cut where it quotes more than anybody reads.</summary>
     private static Reading<TModel> Short<TModel>(Reading<TModel> reading)

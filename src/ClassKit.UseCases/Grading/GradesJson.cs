@@ -16,10 +16,10 @@ public static class GradesJson
     /// <summary>What an earlier grading put on record.</summary>
     /// <param name="file">How messages name the file.</param>
     /// <param name="text">What is in it.</param>
-    public static Reading<EarlierGrades> Read(string file, string text) => UntrustedJson.Read<GradesDocument, EarlierGrades>(file, text, Remedy, typed: true, document => Read(file, document));
+    public static Reading<EarlierGrades> Read(string file, string text) => UntrustedJson.Read<GradesDocument, EarlierGrades>(file, text, Remedy, GradesShape.Default, typed: true, document => Read(file, document));
 
     /// <summary>Reads the file at a path.</summary>
-    internal static Reading<EarlierGrades> ReadFile(string path) => UntrustedJson.ReadFile<GradesDocument, EarlierGrades>(path, Remedy, typed: true, document => Read(path, document));
+    internal static Reading<EarlierGrades> ReadFile(string path) => UntrustedJson.ReadFile<GradesDocument, EarlierGrades>(path, Remedy, GradesShape.Default, typed: true, document => Read(path, document));
 
     private static Reading<EarlierGrades> Read(string file, GradesDocument document)
     {
@@ -46,13 +46,13 @@ public static class GradesJson
     }
 
     /// <summary>The file's text.</summary>
-    public static string Write(ClassGrades grades) => JsonStyle.Write(Document(grades));
+    public static string Write(ClassGrades grades) => JsonStyle.Write(Document(grades), JsonStyle.For(GradesShape.Default));
 
     /// <summary>Writes the file, one student and one file at a time.</summary>
     public static void Write(Stream stream, ClassGrades grades)
     {
         ArgumentNullException.ThrowIfNull(stream);
-        JsonStyle.Write(stream, Document(grades));
+        JsonStyle.Write(stream, Document(grades), JsonStyle.For(GradesShape.Default));
     }
 
     private static GradesDocument Document(ClassGrades grades)

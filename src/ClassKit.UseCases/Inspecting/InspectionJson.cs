@@ -30,7 +30,7 @@ public static class InspectionJson
                 Differ = inspection.Count(InspectionResult.Differ),
                 Unsupported = inspection.Count(InspectionResult.Unsupported),
             },
-        });
+        }, JsonStyle.Options);
     }
 
     /// <summary>The word that files and tables use for a result.</summary>

@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 using System.Text.Unicode;
 
 namespace ClassKit.UseCases;
@@ -18,12 +19,15 @@ internal static class JsonStyle
         Converters = { new PlainDecimals() },
     };
 
+    /// <summary>The same for documents whose shape is known when the program is built.</summary>
+    public static JsonSerializerOptions For(IJsonTypeInfoResolver shape) => new(Options) { TypeInfoResolver = shape };
+
     /// <summary>Writes as it goes: what the document makes on demand is never all in memory.</summary>
-    public static void Write<T>(Stream stream, T document)
+    public static void Write<T>(Stream stream, T document, JsonSerializerOptions options)
     {
-        JsonSerializer.Serialize(stream, document, Options);
+        JsonSerializer.Serialize(stream, document, options);
         stream.WriteByte((byte)'\n');
     }
 
-    public static string Write<T>(T document) => JsonSerializer.Serialize(document, Options) + "\n";
+    public static string Write<T>(T document, JsonSerializerOptions options) => JsonSerializer.Serialize(document, options) + "\n";
 }

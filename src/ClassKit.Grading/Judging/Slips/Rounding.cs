@@ -17,6 +17,9 @@ internal readonly record struct Rounding(decimal Step, RoundingDirection Directi
             .SelectMany(step => Enum.GetValues<RoundingDirection>().Select(direction => new Rounding(step, direction))),
     ];
 
+    /// <summary>The same in the scale of a part's cell: to whole percent where it asks for percent.</summary>
+    public Rounding For(Part part) => AnswerUnit.IsPercent(part.Unit) ? this with { Step = Step / 100 } : this;
+
     /// <summary>The multiple of the step that a number goes to.</summary>
     public double Of(double number)
     {

@@ -12,6 +12,9 @@ internal sealed class RoundingFinder
     /// <summary>What ROUND is asked for on the way: from thousandths to hundreds.</summary>
     private static readonly decimal[] OnTheWay = [0.001m, 0.01m, 0.1m, 0.5m, 1, 5, 10, 100];
 
+    private static readonly IReadOnlyList<Rounding> RoundingsOnTheWay =
+        [.. from step in OnTheWay from direction in (RoundingDirection[])[RoundingDirection.Nearest, RoundingDirection.Up, RoundingDirection.Down] select new Rounding(step, direction)];
+
     private const decimal Percent = 0.01m;
 
     private readonly Part _part;
@@ -48,14 +51,15 @@ internal sealed class RoundingFinder
 
     private Slip? Earlier(Behaviour behaviour)
     {
-        foreach (var rounding in RoundingsOnTheWay())
+        var which = Which();
+        List<RoundedEarlier> tried = [.. _trials.Zip(behaviour.Ground.Earlier, (trial, earlier) => new RoundedEarlier(_part, trial.Right.Givens, earlier))];
+        foreach (var rounding in RoundingsOnTheWay)
         {
-            foreach (var rounded in Which())
+            foreach (var rounded in which)
             {
-                double? Expected(int trial) => OnRounded(rounding, rounded, _trials[trial].Right.Givens, behaviour.Ground.Earlier[trial]);
-                if (rounded.Any(part => LosesIt(Scaled(rounding, part), [.. behaviour.Ground.Earlier.Select(earlier => earlier[part.Id])]))) continue;
-                if (!behaviour.Throughout((trial, value) => Expected(trial) is { } expected && Behaviour.IsSame(expected, value))) continue;
-                return IsAllowed(variant => OnRounded(rounding, rounded, variant.Givens, variant.Answers)) ? null : SlipOnTheWay(rounding, rounded[0]);
+                if (!behaviour.Throughout((trial, value) => tried[trial].Answer(rounding, rounded) is { } expected && Behaviour.IsSame(expected, value))) continue;
+                if (rounded.Any(part => LosesIt(rounding.For(part), [.. behaviour.Ground.Earlier.Select(earlier => earlier[part.Id])]))) continue;
+                return IsAllowed(variant => new RoundedEarlier(_part, variant.Givens, variant.Answers).Answer(rounding, rounded)) ? null : SlipOnTheWay(rounding, rounded[0]);
             }
         }
         return null;
@@ -68,28 +72,18 @@ internal sealed class RoundingFinder
         return rounded.Contains(0) || rounded.TrueForAll(value => value == rounded[0]);
     }
 
-    private static IEnumerable<Rounding> RoundingsOnTheWay() =>
-        from step in OnTheWay from direction in (RoundingDirection[])[RoundingDirection.Nearest, RoundingDirection.Up, RoundingDirection.Down] select new Rounding(step, direction);
-
     /// <summary>The earlier answers that the key builds on: each by itself, and all of them.</summary>
-    private IEnumerable<IReadOnlyList<Part>> Which()
+    private List<IReadOnlyList<Part>> Which()
     {
         List<Part> used = [.. _trials[0].Right.Exercise.Parts.TakeWhile(other => other != _part).Where(before => _part.Key.Names.Contains(before.Id, StringComparer.OrdinalIgnoreCase))];
-        foreach (var one in used) yield return [one];
-        if (used.Count > 1) yield return used;
+        return used.Count > 1 ? [.. used.Select(one => (IReadOnlyList<Part>)[one]), used] : [.. used.Select(one => (IReadOnlyList<Part>)[one])];
     }
-
-    private double? OnRounded(Rounding rounding, IReadOnlyList<Part> rounded, IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> earlier) =>
-        KeyValues.Number(_part.Key, KeyValues.Names(givens, earlier.Select(answer =>
-            rounded.FirstOrDefault(part => part.Id == answer.Key) is { } part ? KeyValuePair.Create(answer.Key, Scaled(rounding, part).Of(answer.Value)) : answer)));
-
-    private static Rounding Scaled(Rounding rounding, Part part) => AnswerUnit.IsPercent(part.Unit) ? rounding with { Step = rounding.Step * Percent } : rounding;
 
     private bool IsAllowed(Func<Variant, double?> rounded) => _drawn.All(variant => rounded(variant) is { } value && _part.Tolerance.Accepts(variant.Answers[_part.Id], value));
 
     private static Slip SlipOf(Rounding rounding) => new(SlipKind.Rounding, new AnswerFinding.RoundsAnswer(rounding.Step, rounding.Direction));
 
-    private static Slip SlipOnTheWay(Rounding rounding, Part part) => new(SlipKind.Rounding, new AnswerFinding.RoundsEarlier(part, Scaled(rounding, part).Step, rounding.Direction));
+    private static Slip SlipOnTheWay(Rounding rounding, Part part) => new(SlipKind.Rounding, new AnswerFinding.RoundsEarlier(part, rounding.For(part).Step, rounding.Direction));
 
     private static bool IsSame(double value, double other) => Math.Abs(value - other) <= 1e-9 * Math.Max(1e-3, Math.Abs(other));
 }

@@ -32,7 +32,7 @@ internal sealed record Journal(
     {
         try
         {
-            var journal = JsonSerializer.Deserialize<Journal>(File.ReadAllText(path), JsonStyle.Options);
+            var journal = JsonSerializer.Deserialize<Journal>(File.ReadAllText(path), JsonStyle.For(JournalShape.Default));
             if (journal is not null && journal.IsSound) return journal;
         }
         catch (JsonException)
@@ -42,7 +42,7 @@ internal sealed record Journal(
         throw new InvalidDataException($"{path} is not as ClassKit wrote it");
     }
 
-    public void Write(Stream stream) => JsonStyle.Write(stream, this);
+    public void Write(Stream stream) => JsonStyle.Write(stream, this, JsonStyle.For(JournalShape.Default));
 
     private bool IsSound =>
         Folders.Concat(Emptied).Concat(Asides.SelectMany(aside => (string[])[aside.From, aside.To])).Concat(Removals.Select(removal => removal.Path)).All(OwnPath.IsSound)
