@@ -8,11 +8,13 @@ public sealed class EvidenceTests
 {
     private static ReturnedBook Book => new(Ada);
 
-    [Fact]
-    public void A_quantity_that_cannot_be_keeps_its_credit_and_says_that_something_earlier_is_wrong()
+    /// <summary>225 - 100 is 125 °F, warmer than the tap: 10 × (95 - 125)/207 is -1.45 lb of ice. And 225 - 13800 is so cold that 660 lb of ice would go into 10 lb of water.</summary>
+    [Theory]
+    [InlineData(100.5)]
+    [InlineData(13_800.0)]
+    public void A_quantity_that_cannot_be_keeps_its_credit_and_says_that_something_earlier_is_wrong(double sum)
     {
-        // 225 - 100 is 125 °F, warmer than the tap: 10 × (95 - 125)/207 is -1.45 lb of ice.
-        var grade = Grade(Book.Answer("sum", 100.5).Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)"), "ice");
+        var grade = Grade(Book.Answer("sum", sum).Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)"), "ice");
 
         Assert.Equal((Outcome.FollowThrough, 2), (grade.Outcome, grade.Points));
         Assert.IsType<AnswerFinding.Impossible>(grade.Findings[^1]);
@@ -26,6 +28,15 @@ public sealed class EvidenceTests
         Assert.Equal((Outcome.ValueOnly, 0.8m), (Grade(book, "sum").Outcome, Grade(book, "sum").Points));
         Assert.Equal([new AnswerFinding.RightInText(), new AnswerFinding.MakesText(new("138 °F"))], Grade(book, "sum").Findings);
         Assert.Equal((Outcome.FollowThrough, 2), (Grade(book, "temperature").Outcome, Grade(book, "temperature").Points));
+        Assert.Equal((Outcome.FollowThrough, 2), (Grade(book, "ice").Outcome, Grade(book, "ice").Points));
+    }
+
+    [Fact]
+    public void A_rounded_formula_on_words_is_a_slip_of_its_own_and_ends_nothing()
+    {
+        var book = Book.Answer("sum", "see my notes").Answer("temperature", "=ROUND(3*want-sum,-1)").Answer("ice", "=water*(tap-temperature)/(tap+112)");
+
+        Assert.Equal(10, Assert.IsType<AnswerFinding.RoundsAnswer>(Grade(book, "temperature").Findings[0]).Step);
         Assert.Equal((Outcome.FollowThrough, 2), (Grade(book, "ice").Outcome, Grade(book, "ice").Points));
     }
 

@@ -7,6 +7,7 @@ internal sealed class ClassInputs
 {
     private readonly DealtClass _dealt;
     private readonly Dictionary<string, FreshInputs> _pools = [];
+    private readonly Dictionary<string, Lazy<IReadOnlyList<Variant>>> _drawn = [];
     private readonly Dictionary<(string Student, string Exercise), IReadOnlyList<int>> _recorded = [];
 
     public ClassInputs(DealtClass dealt, JudgeRecord? recorded)
@@ -19,6 +20,12 @@ internal sealed class ClassInputs
             var known = pools.TryGetValue(exercise.Id, out var inputs) ? FreshInputs.Recorded(exercise, inputs) : null;
             var pool = known ?? new FreshInputs(exercise, SeededDraws.For(dealt.Seed, "fresh", exercise.Id));
             _pools[exercise.Id] = pool;
+            _drawn[exercise.Id] = new(() =>
+            [
+                .. dealt.Students.Where(student => student.Answers.Any(answer => answer.Exercise == exercise.Id))
+                    .Select(student => new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id))),
+                .. pool.All,
+            ]);
             foreach (var choice in choices[exercise.Id].Where(choice => known is not null && choice.Places.Count > 0 && choice.Places.All(place => place >= 0 && place < pool.All.Count)))
                 _recorded[(choice.Student, exercise.Id)] = choice.Places;
         }
@@ -26,6 +33,9 @@ internal sealed class ClassInputs
 
     /// <summary>All that were drawn for an exercise.</summary>
     public IReadOnlyList<Variant> All(Exercise exercise) => _pools[exercise.Id].All;
+
+    /// <summary>Those together with what was dealt to the class: the same for every student of it.</summary>
+    public IReadOnlyList<Variant> Drawn(Exercise exercise) => _drawn[exercise.Id].Value;
 
     /// <summary>Those that a student's workbook is tried with.</summary>
     public IReadOnlyList<Variant> For(DealtStudent student, Exercise exercise)

@@ -8,6 +8,9 @@ namespace ClassKit.Grading;
 /// <remarks>First what an answer shows is gathered (<see cref="Evidence"/>), then the kindest finding that it bears out is taken.</remarks>
 internal sealed class ExerciseJudge
 {
+    /// <summary>A slip of a unit or of a percent sign makes a quantity a hundred or a thousand times too large; no inputs of a class differ by so much.</summary>
+    private const double ManyTimes = 20;
+
     private readonly Exercise _exercise;
     private readonly ReturnedExercise _returned;
     private readonly MarkingScheme _marking;
@@ -20,7 +23,7 @@ internal sealed class ExerciseJudge
     /// <param name="marking">How outcomes become points.</param>
     /// <param name="dealt">The student's own variant.</param>
     /// <param name="fresh">Other inputs under the same constraints, to try the answers with.</param>
-    /// <param name="drawn">All inputs drawn for the class: what a part allows does not hang on a student's numbers.</param>
+    /// <param name="drawn">All inputs drawn for the class, dealt and fresh: what a part allows does not hang on a student's numbers.</param>
     public ExerciseJudge(
         Exercise exercise, ReturnedExercise returned, MarkingScheme marking, Variant dealt, IReadOnlyList<Variant> fresh, IReadOnlyList<Variant> drawn)
     {
@@ -93,8 +96,8 @@ internal sealed class ExerciseJudge
         if (!answer.IsFormula || answer.IsTextOfFormula) return null;
         var finder = new RoundingFinder(answer.Part, _trials, _drawn);
         return method is not null
-            ? finder.Find(method)
-            : answer.Grounds.Select(ground => finder.Find(answer.On(ground, reading))).FirstOrDefault(slip => slip is not null);
+            ? finder.Find(method, answer.PointsAt)
+            : answer.Grounds.Select(ground => finder.Find(answer.On(ground, reading), answer.PointsAt)).FirstOrDefault(slip => slip is not null);
     }
 
     private Judgement? AsRight(TriedAnswer answer, Evidence evidence)
@@ -140,11 +143,11 @@ internal sealed class ExerciseJudge
             {
                 var behaviour = answer.On(ground, reading);
                 if (!behaviour.Varies) continue;
-                if (new RoundingFinder(answer.Part, _trials, _drawn).Find(behaviour) is { } rounding) return OfSlip(reading, rounding, isFormula: true);
-                if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials)) continue;
                 // On what stands there it may come to no number at all, which later parts must not take for one.
-                var isNumber = reading.Of(answer.Dealt.Value, answer.Part) is not null;
-                return new(Outcome.FollowThrough, isNumber ? reading : null, true, Carrying(earlier, methodShown: true));
+                var held = reading.Of(answer.Dealt.Value, answer.Part) is null ? null : reading;
+                if (new RoundingFinder(answer.Part, _trials, _drawn).Find(behaviour, answer.PointsAt) is { } rounding) return OfSlip(held, rounding, isFormula: true);
+                if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials)) continue;
+                return new(Outcome.FollowThrough, held, true, Carrying(earlier, methodShown: true));
             }
         }
         return null;
@@ -202,7 +205,7 @@ internal sealed class ExerciseJudge
             : null;
     }
 
-    private static Judgement OfSlip(Reading reading, Slip slip, bool isFormula) => new(Outcome.Incorrect, reading, isFormula, slip.Finding) { Slip = slip.Kind };
+    private static Judgement OfSlip(Reading? reading, Slip slip, bool isFormula) => new(Outcome.Incorrect, reading, isFormula, slip.Finding) { Slip = slip.Kind };
 
     private Judgement AsNoNumber(TriedAnswer answer)
     {
@@ -218,7 +221,14 @@ internal sealed class ExerciseJudge
         if (answer.IsTextOfFormula) yield return new AnswerFinding.MakesText(new(answer.Dealt.Value.ToString()));
         if (answer.Dealt.Value is not { IsNumber: true, Number: var held }) yield break;
         if (reading.IsScaled) yield return new AnswerFinding.HundredfoldPercent(held);
-        if (judgement.Outcome == Outcome.FollowThrough && held < 0 && _drawn.All(variant => variant.Answers[answer.Part.Id] >= 0)) yield return new AnswerFinding.Impossible(held);
+        if (judgement.Outcome == Outcome.FollowThrough && IsBeyondReason(answer.Part, held)) yield return new AnswerFinding.Impossible(held);
+    }
+
+    /// <summary>True for less than nothing, and for many times as much as any inputs give, where neither can be.</summary>
+    private bool IsBeyondReason(Part part, double value)
+    {
+        var most = _drawn.Max(variant => variant.Answers[part.Id]);
+        return _drawn.All(variant => variant.Answers[part.Id] >= 0) && (value < 0 || (most > 0 && value > ManyTimes * most));
     }
 
     /// <summary>Keeps what the answer came to, for the parts after it.</summary>

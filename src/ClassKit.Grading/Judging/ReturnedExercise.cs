@@ -6,6 +6,7 @@ namespace ClassKit.Grading;
 /// <summary>One exercise in a returned workbook: where its givens and answers stand, and what they come to under any inputs.</summary>
 internal sealed class ReturnedExercise
 {
+    private readonly Exercise _exercise;
     private readonly WorkbookSnapshot _workbook;
     private readonly WorkbookEvaluator _evaluator;
     private readonly IReadOnlyDictionary<string, CellAddress> _givens;
@@ -13,11 +14,13 @@ internal sealed class ReturnedExercise
     private readonly Dictionary<Trial, IReadOnlyDictionary<string, Evaluation>> _known = new(ReferenceEqualityComparer.Instance);
 
     public ReturnedExercise(
+        Exercise exercise,
         WorkbookSnapshot workbook,
         WorkbookEvaluator evaluator,
         IReadOnlyDictionary<string, CellAddress> givens,
         IReadOnlyDictionary<string, CellAddress> answers)
     {
+        _exercise = exercise;
         _workbook = workbook;
         _evaluator = evaluator;
         _givens = givens;
@@ -68,6 +71,14 @@ internal sealed class ReturnedExercise
         foreach (var (given, cell) in _givens)
             inputs[cell] = CellValue.FromNumber((double)trial.Right.Givens[given]);
         return inputs;
+    }
+
+    /// <summary>The given that a result was computed from, if that is one and neither another nor an answer was used.</summary>
+    public Given? OnlyGivenOf(Evaluation evaluation)
+    {
+        if (evaluation.Dependencies.Any(_answers.Values.Contains)) return null;
+        var used = _exercise.Givens.Where(given => evaluation.Dependencies.Contains(_givens[given.Id])).Take(2).ToList();
+        return used is [var only] ? only : null;
     }
 
     /// <summary>True if a result was computed from at least one given or other answer, and not from typed numbers alone.</summary>

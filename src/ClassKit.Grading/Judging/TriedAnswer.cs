@@ -33,6 +33,9 @@ internal sealed class TriedAnswer
     /// <summary>True for a formula that refers to a given or another answer, and does not work from typed numbers alone.</summary>
     public bool IsFormula { get; }
 
+    /// <summary>The one given that a formula works with, and with nothing else of the sheet; null for any other.</summary>
+    public Given? PointsAt => _returned.OnlyGivenOf(Dealt);
+
     /// <summary>True for a formula that makes text where a number is asked: other cells cannot compute with it.</summary>
     public bool IsTextOfFormula => Content.Formula is not null && Dealt.Value.IsText;
 

@@ -38,7 +38,7 @@ internal sealed class WorkbookGrader
         var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
         FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
-        var grades = new ExerciseJudge(exercise, new(workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), [dealt, .. _fresh.All(exercise)]).Judge();
+        var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise)).Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
             flags.Add(new Flag.FormulaToLookAt(Place(answers[grade.Part.Id], student), new(grade.Formula!)));
         return grades.Select(grade => (answers[grade.Part.Id], grade));

@@ -6,7 +6,7 @@ namespace ClassKit.Grading;
 public sealed record JudgeRecord(int Version, IReadOnlyList<JudgeRecord.Pool> Pools)
 {
     /// <summary>Raise it by one with every change after which some answer may be judged otherwise.</summary>
-    public const int CurrentVersion = 1;
+    public const int CurrentVersion = 2;
 
     /// <summary>Which of the pools' inputs every graded student's workbook was tried with.</summary>
     public IReadOnlyList<Choice> Choices { get; init; } = [];

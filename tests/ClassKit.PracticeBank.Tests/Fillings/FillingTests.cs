@@ -190,8 +190,6 @@ public sealed class FillingTests
         var isSlip = grade.Outcome == Outcome.Incorrect && grade.Points == 0.6m * grade.Part.Points && grade.Findings is [AnswerFinding.RoundsAnswer or AnswerFinding.RoundsEarlier];
         var nearest = rounded.Max(pair => Math.Abs(pair.Rounded - pair.Right) / (grade.Part.Tolerance.Around(pair.Right) + 1e-9));
         if (outside == 0 && nearest < 0.9) return grade.Outcome == Outcome.Sound || (commonest > 0.5 && grade.Outcome == Outcome.ValueOnly);
-        // Rounded down, some answers are a given of the sheet (pounds and ounces to pounds), and cannot be told from a copy of it.
-        if (rounded.Count > 0 && Draws[grade.Exercise.Id].All(variant => variant.Givens.Values.Contains((decimal)Roundings[rounding](variant.Answers[grade.Part.Id])))) return grade.Outcome == Outcome.Incorrect;
         if (grade.Outcome == Outcome.Misconception) return grade.Part.Misconceptions.Count > 0;
         return outside < 0.2 ? isSlip || grade.Outcome == Outcome.Sound : isSlip || (commonest > 0.5 && grade.Outcome is Outcome.Incorrect or Outcome.ValueOnly);
     }

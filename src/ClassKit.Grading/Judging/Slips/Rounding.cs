@@ -1,3 +1,5 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.Grading;
 
 /// <summary>A way to round: to which step, and in which direction.</summary>

@@ -28,16 +28,18 @@ internal sealed class RoundingFinder
         (_part, _trials, _drawn) = (part, trials, drawn);
 
     /// <summary>The slip in what a formula does; null if it rounds nothing, or no more than the part allows.</summary>
-    public Slip? Find(Behaviour behaviour)
+    /// <param name="behaviour">What it does.</param>
+    /// <param name="pointsAt">The one given that it points at, and at nothing else; null for a formula that works something out.</param>
+    public Slip? Find(Behaviour behaviour, Given? pointsAt)
     {
         // A constant shows no method, whatever it might be rounded from; nor is anything rounded that is right to the last digit.
-        if (!behaviour.Varies || behaviour.IsExact || IsCopy(behaviour)) return null;
+        if (!behaviour.Varies || behaviour.IsExact || (pointsAt is not null && IsCopy(behaviour, pointsAt))) return null;
         return Answer(behaviour) ?? Earlier(behaviour);
     }
 
     /// <summary>True for a given pointed at, however its cell is read: givens are round numbers, and no rounding of anything.</summary>
-    private bool IsCopy(Behaviour behaviour) => _trials[0].Right.Exercise.Givens.Any(given => new[] { 1, Percent }.Any(scale =>
-        behaviour.Throughout((trial, value) => Behaviour.IsSame((double)(_trials[trial].Right.Givens[given.Id] * scale), value))));
+    private bool IsCopy(Behaviour behaviour, Given given) => new[] { 1, Percent }.Any(scale =>
+        behaviour.Throughout((trial, value) => Behaviour.IsSame((double)(_trials[trial].Right.Givens[given.Id] * scale), value)));
 
     private Slip? Answer(Behaviour behaviour)
     {
