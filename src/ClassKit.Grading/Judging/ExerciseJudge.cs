@@ -94,10 +94,7 @@ internal sealed class ExerciseJudge
     private Slip? RoundingIn(TriedAnswer answer, Reading reading, Behaviour? method)
     {
         if (!answer.IsFormula || answer.IsTextOfFormula) return null;
-        var finder = new RoundingFinder(answer.Part, _trials, _drawn);
-        return method is not null
-            ? finder.Find(method, answer.PointsAt)
-            : answer.Grounds.Select(ground => finder.Find(answer.On(ground, reading), answer.PointsAt)).FirstOrDefault(slip => slip is not null);
+        return new RoundingFinder(answer.Part, _trials, _drawn).Find(answer.Grounds.Select(ground => answer.On(ground, reading)), method, answer.PointsAt);
     }
 
     private Judgement? AsRight(TriedAnswer answer, Evidence evidence)
@@ -145,7 +142,7 @@ internal sealed class ExerciseJudge
                 if (!behaviour.Varies) continue;
                 // On what stands there it may come to no number at all, which later parts must not take for one.
                 var held = reading.Of(answer.Dealt.Value, answer.Part) is null ? null : reading;
-                if (new RoundingFinder(answer.Part, _trials, _drawn).Find(behaviour, answer.PointsAt) is { } rounding) return OfSlip(held, rounding, isFormula: true);
+                if (new RoundingFinder(answer.Part, _trials, _drawn).Find([behaviour], null, answer.PointsAt) is { } rounding) return OfSlip(held, rounding, isFormula: true);
                 if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials)) continue;
                 return new(Outcome.FollowThrough, held, true, Carrying(earlier, methodShown: true));
             }

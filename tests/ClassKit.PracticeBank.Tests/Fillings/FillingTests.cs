@@ -166,6 +166,27 @@ public sealed class FillingTests
         }
     }
 
+    /// <summary>Also where it goes out of tolerance for a few numbers only, which is where students with the same slip could be told different things.</summary>
+    [Theory]
+    [MemberData(nameof(RoundingNames))]
+    public void A_rounding_is_the_same_finding_and_share_for_all_students_of_a_deal(string rounding)
+    {
+        var judged = ((int[])[0, 1, 2, 3]).SelectMany(place => Shipped.WholeClass.SelectMany(seat => seat.Grade((desk, part) =>
+            "=" + (desk.Exercise.Parts.ElementAtOrDefault(place) == part ? string.Format(CultureInfo.InvariantCulture, rounding, desk.InOneGo(part)) : desk.Cells(part))))
+            .Where(grade => grade.Exercise.Parts.ElementAtOrDefault(place) == grade.Part && !Collapses(grade, rounding)));
+        var unlike = judged.GroupBy(grade => $"{grade.Exercise.Id}.{grade.Part.Id}")
+            .Where(part => part.Select(grade => (grade.Outcome, grade.Points, grade.Misconception?.Id)).Distinct().Count() > 1)
+            .Select(part => $"{part.Key}: {string.Join(", ", part.Select(grade => $"{grade.Value} for {grade.Expected} {grade.Outcome} {grade.Points}"))}").ToList();
+        Assert.True(unlike.Count == 0, $"{rounding}: {unlike.Count} parts\n{string.Join('\n', unlike.Take(12))}");
+    }
+
+    /// <summary>True where so many numbers are rounded to one that the few trials of a student may all be: a constant, which shows no method.</summary>
+    private static bool Collapses(AnswerGrade grade, string rounding)
+    {
+        var draws = Draws[grade.Exercise.Id];
+        return draws.GroupBy(variant => Roundings[rounding](variant.Answers[grade.Part.Id])).Max(group => group.Count()) > 0.2 * draws.Count;
+    }
+
     [Fact]
     public void A_percentage_a_hundred_times_too_large_is_told_where_it_stands_and_costs_nothing_later()
     {

@@ -13,11 +13,14 @@ internal static class Shipped
         [.. ShippedExercises.Below(Repository.PathOf("lessons", "one-tin-three-lifts", "exercises")), .. PracticeBank.Exercises];
 
     /// <summary>Seats of several deals: the class, the student and the workbook as it was dealt.</summary>
-    public static IReadOnlyList<Seat> Seats { get; } = [.. ((ulong[])[3, 41]).SelectMany(Deal)];
+    public static IReadOnlyList<Seat> Seats { get; } = [.. ((ulong[])[3, 41]).SelectMany(seed => Deal(seed, 2))];
 
-    private static IEnumerable<Seat> Deal(ulong seed)
+    /// <summary>Seats of one deal to more students, to be held against each other.</summary>
+    public static IReadOnlyList<Seat> WholeClass { get; } = [.. Deal(7, 8)];
+
+    private static IEnumerable<Seat> Deal(ulong seed, int students)
     {
-        var roster = new Roster("Invented", [.. Enumerable.Range(0, 2).Select(number => new Student($"s-{number}", $"Student {number}"))]);
+        var roster = new Roster("Invented", [.. Enumerable.Range(0, students).Select(number => new Student($"s-{number}", $"Student {number}"))]);
         var dealt = Dealer.Deal("all", "All", Exercises, Marking, roster, seed).Class!;
         var grader = new ClassGrader(dealt);
         return dealt.Students.Select(student => new Seat(dealt, grader, student, ReturnedWorkbookReader.Read(DealtWorkbookWriter.Write(dealt, student)).Workbook!));

@@ -28,28 +28,38 @@ internal sealed class RoundingFinder
         (_part, _trials, _drawn) = (part, trials, drawn);
 
     /// <summary>The slip in what a formula does; null if it rounds nothing, or no more than the part allows.</summary>
-    /// <param name="behaviour">What it does.</param>
+    /// <remarks>
+    /// A ground on which the answer is exactly a rounding of what is right decides before one on which it is merely within the tolerance: how near the two
+    /// come hangs on a student's numbers.
+    /// </remarks>
+    /// <param name="behaviours">What it does on every ground.</param>
+    /// <param name="method">What it does on the ground on which it shows the method; null if it shows none.</param>
     /// <param name="pointsAt">The one given that it points at, and at nothing else; null for a formula that works something out.</param>
-    public Slip? Find(Behaviour behaviour, Given? pointsAt)
+    public Slip? Find(IEnumerable<Behaviour> behaviours, Behaviour? method, Given? pointsAt)
     {
         // A constant shows no method, whatever it might be rounded from; nor is anything rounded that is right to the last digit.
-        if (!behaviour.Varies || behaviour.IsExact || (pointsAt is not null && IsCopy(behaviour, pointsAt))) return null;
-        return Answer(behaviour) ?? Earlier(behaviour);
+        List<Behaviour> telling = [.. behaviours.Where(behaviour => behaviour.Varies && (pointsAt is null || !IsCopy(behaviour, pointsAt)))];
+        if (telling.Exists(behaviour => behaviour.IsExact)) return null;
+        return telling.Select(AnswerRounding).FirstOrDefault(rounding => rounding is not null) is { } rounding
+            ? OfAnswer(rounding)
+            : telling.Where(behaviour => method is null || ReferenceEquals(behaviour.Ground, method.Ground)).Select(Earlier).FirstOrDefault(slip => slip is not null);
     }
 
     /// <summary>True for a given pointed at, however its cell is read: givens are round numbers, and no rounding of anything.</summary>
     private bool IsCopy(Behaviour behaviour, Given given) => new[] { 1, Percent }.Any(scale =>
         behaviour.Throughout((trial, value) => Behaviour.IsSame((double)(_trials[trial].Right.Givens[given.Id] * scale), value)));
 
-    private Slip? Answer(Behaviour behaviour)
+    /// <summary>What the answer is rounded to; with an allowed one the search ends as well, for what else fits the few trials fits them by chance.</summary>
+    private static Rounding? AnswerRounding(Behaviour behaviour)
     {
         foreach (var rounding in Rounding.All)
         {
-            if (!behaviour.Throughout((trial, value) => behaviour.Ground.Expected[trial] is { } expected && IsSame(rounding.Of(expected), value))) continue;
-            return IsAllowed(variant => rounding.Of(variant.Answers[_part.Id])) ? null : SlipOf(rounding);
+            if (behaviour.Throughout((trial, value) => behaviour.Ground.Expected[trial] is { } expected && IsSame(rounding.Of(expected), value))) return rounding;
         }
         return null;
     }
+
+    private Slip? OfAnswer(Rounding rounding) => IsAllowed(variant => rounding.Of(variant.Answers[_part.Id])) ? null : SlipOf(rounding);
 
     private Slip? Earlier(Behaviour behaviour)
     {
