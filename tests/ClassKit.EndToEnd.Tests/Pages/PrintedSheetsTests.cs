@@ -17,9 +17,9 @@ public sealed class PrintedSheetsTests(TourRun tour) : IDisposable
         ["pack/comparison"] = 3,
         ["pack/observations"] = 2,
         ["pack/bench-plan"] = 1,
-        ["pack/projector"] = 5,
+        ["pack/projector"] = 6,
         ["pack/requisition"] = 3,
-        ["pack/stations"] = 2,
+        ["pack/stations"] = 3,
         ["pack/run-sheets"] = 7,
         ["pack/formula-cards"] = 3,
     };
