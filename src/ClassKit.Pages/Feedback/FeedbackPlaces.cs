@@ -28,6 +28,9 @@ internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
     /// <summary>Exercises in which every part is right.</summary>
     public IReadOnlyList<ExerciseFeedback> Solid => [.. exercises.Where(exercise => exercise.Answers.All(answer => OutcomeText.Shown(answer.Outcome, answer.Part) == Outcome.Sound))];
 
+    /// <summary>The places of some answers.</summary>
+    public IReadOnlyList<FeedbackPlace> Of(IReadOnlyList<AnswerGrade> answers) => [.. _all.Where(place => answers.Contains(place.Answer))];
+
     /// <summary>The slips to put right first: those that cost most, in workbook order.</summary>
     /// <param name="most">At most so many.</param>
     public IReadOnlyList<FeedbackPlace> Costliest(int most)

@@ -82,6 +82,18 @@ public sealed class FeedbackPageTests
     }
 
     [Fact]
+    public void One_thing_behind_several_wrong_numbers_is_told_once()
+    {
+        var grade = Student("s01");
+        var tooLarge = grade.Answers.Select((answer, place) => place < 3
+            ? answer with { Outcome = Outcome.Incorrect, Value = CellFormulas.CellValue.FromNumber(answer.Expected * 1.37), Findings = [new AnswerFinding.NotRight()] }
+            : answer);
+
+        Assert.Contains("are each 1.37 times what is right", Page(grade with { Answers = [.. tooLarge] }).QuerySelector("main")!.Text(), StringComparison.Ordinal);
+        Assert.DoesNotContain("times what is right", Page(grade).QuerySelector("main")!.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Who_handed_in_nothing_is_told_so_kindly() =>
         Assert.Contains("nothing to say yet", Page(Student("s08")).QuerySelector("header")!.Text(), StringComparison.Ordinal);
 
