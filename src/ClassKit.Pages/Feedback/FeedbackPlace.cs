@@ -1,3 +1,4 @@
+using ClassKit.Exercises;
 using ClassKit.Grading;
 using ClassKit.Wording;
 
@@ -19,4 +20,11 @@ public sealed record FeedbackPlace(ExerciseFeedback Exercise, AnswerGrade Answer
 
     /// <summary>What to say of it in a sentence.</summary>
     public string Words => Answer.Outcome == Outcome.Misconception ? Answer.Misconception!.Words : FindingWords.Of(Answer);
+
+    /// <summary>How the part is worked out with the numbers dealt to a student.</summary>
+    public WorkedSolution Solution(DealtStudent dealt)
+    {
+        ArgumentNullException.ThrowIfNull(dealt);
+        return WorkedSolution.Of(Exercise.Exercise, Answer.Part, dealt.GivensOf(Exercise.Exercise.Id), dealt.AnswersOf(Exercise.Exercise.Id));
+    }
 }
