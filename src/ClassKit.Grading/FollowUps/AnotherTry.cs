@@ -1,22 +1,36 @@
+using System.Collections.Concurrent;
 using ClassKit.Exercises;
 
 namespace ClassKit.Grading;
 
 /// <summary>Other numbers for the exercise in which a student lost most, to work at once and on paper.</summary>
-public static class AnotherTry
+/// <remarks>Made once for a class: of a large one the choices on record are many, and few inputs are drawn. It can be asked from several threads.</remarks>
+public sealed class AnotherTry
 {
+    private readonly Dictionary<string, IReadOnlyList<IReadOnlyDictionary<string, decimal>>> _drawn;
+    private readonly Dictionary<(string Student, string Exercise), IReadOnlyList<int>> _tried = [];
+    private readonly ConcurrentDictionary<(string Exercise, int Place), Variant?> _variants = new();
+
+    /// <param name="judging">What decided the grades of the class.</param>
+    public AnotherTry(JudgeRecord judging)
+    {
+        ArgumentNullException.ThrowIfNull(judging);
+        _drawn = judging.Pools.ToDictionary(pool => pool.Exercise, pool => pool.Inputs);
+        foreach (var choice in judging.Choices) _tried[(choice.Student, choice.Exercise)] = choice.Places;
+    }
+
     /// <summary>Inputs drawn for the class that were not used to try this student's workbook; null where nothing was lost or nothing else was drawn.</summary>
     /// <param name="student">The student's grades.</param>
-    /// <param name="judging">What decided them.</param>
-    public static Variant? For(StudentGrade student, JudgeRecord judging)
+    public Variant? For(StudentGrade student)
     {
         ArgumentNullException.ThrowIfNull(student);
-        ArgumentNullException.ThrowIfNull(judging);
-        if (Weakest(student) is not { } exercise || judging.Pools.FirstOrDefault(pool => pool.Exercise == exercise.Id) is not { } drawn) return null;
+        if (Weakest(student) is not { } exercise || !_drawn.TryGetValue(exercise.Id, out var drawn)) return null;
 
-        var tried = judging.Choices.FirstOrDefault(choice => choice.Student == student.Who.Id && choice.Exercise == exercise.Id)?.Places ?? [];
-        var untried = drawn.Inputs.Where((_, place) => !tried.Contains(place)).Take(1).ToList();
-        return FreshInputs.Recorded(exercise, untried) is { All: [var other, ..] } ? other : null;
+        var tried = _tried.GetValueOrDefault((student.Who.Id, exercise.Id), []);
+        var untried = Enumerable.Range(0, drawn.Count).FirstOrDefault(place => !tried.Contains(place), -1);
+        return untried < 0
+            ? null
+            : _variants.GetOrAdd((exercise.Id, untried), _ => FreshInputs.Recorded(exercise, [drawn[untried]]) is { All: [var other, ..] } ? other : null);
     }
 
     private static Exercise? Weakest(StudentGrade student) => student.Answers

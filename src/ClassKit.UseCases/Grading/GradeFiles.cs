@@ -15,13 +15,14 @@ public static class GradeFiles
     {
         ArgumentNullException.ThrowIfNull(graded);
         var (grades, summary) = (graded.Grades, graded.Summary);
+        var another = grades.Judging is { } judging ? new AnotherTry(judging) : null;
         return
         [
             new(TypedIntoGradebook.FileName, stream => stream.Write(GradebookWriter.Write(grades, summary))),
             OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
             new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
             OutputFile.OfText(ClassReport, () => HtmlPages.ClassReport(grades, summary)),
-            .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, grades.Judging is { } judging ? AnotherTry.For(student, judging) : null))),
+            .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, another?.For(student)))),
         ];
     }
 
