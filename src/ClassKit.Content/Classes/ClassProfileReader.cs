@@ -62,6 +62,7 @@ public static class ClassProfileReader
         var units = fields.Choice("units", Systems);
         var adjusts = fields.Has("altitude formulas") && fields.Choice("altitude formulas", AltitudeFormulas);
         var flours = fields.Has("flours") ? FlourList(fields, problems) : null;
+        var start = fields.Optional("starts") is { } clock ? StartOfClass.Read(clock, problems) : null;
         var zone = fields.Optional("time zone") is { } place ? TimeZoneName.Read(place, problems) : null;
         var files = new LinkedFiles(source, problems);
         var prices = files.One(fields.Optional("prices"), ContentKind.PriceList, PriceListReader.Read);
@@ -80,6 +81,7 @@ public static class ClassProfileReader
             Equipment = equipment,
             AdjustsForAltitude = adjusts,
             Flours = flours,
+            Start = start,
             TimeZone = zone,
             Prices = prices,
         });

@@ -8,18 +8,18 @@ namespace ClassKit.Pages.Benches;
 internal static class RunSheets
 {
     /// <summary>What one team does and watches, in order of time.</summary>
-    public static IReadOnlyList<RunEntry> Team(BenchPlan plan, Maker team, UnitSystem units) =>
-        Sorted([.. Steps(plan, team, units), .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Watch: {shown.Demonstration.Name}", "", shown.End, "everybody", true)), .. Ends(plan)]);
+    public static IReadOnlyList<RunEntry> Team(BenchPlan plan, Maker team, ClassProfile profile) =>
+        Sorted([.. Steps(plan, team, profile.Units), .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Watch: {shown.Demonstration.Name}", "", shown.End, "everybody", true)), .. Ends(plan)]);
 
     /// <summary>What the instructor shows, sets and makes, in order of time.</summary>
-    public static IReadOnlyList<RunEntry> Instructor(BenchPlan plan, UnitSystem units) =>
+    public static IReadOnlyList<RunEntry> Instructor(BenchPlan plan, ClassProfile profile) =>
         Sorted(
         [
             .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Show: {shown.Demonstration.Name}", "", shown.End, string.Join(", ", ["to all teams", .. shown.Demonstration.Uses.Select(use => use.ToString())]), true)),
             .. plan.Shifts.Select((shift, at) => Begin(plan, shift, at)),
-            .. OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, units)),
-            .. OutOfTheCold(plan),
-            .. Steps(plan, Maker.Instructor, units),
+            .. OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, profile.Units)),
+            .. OutOfTheCold(plan, profile.Start),
+            .. Steps(plan, Maker.Instructor, profile.Units),
             .. Ends(plan),
         ]);
 
@@ -50,7 +50,7 @@ internal static class RunSheets
     }
 
     /// <summary>What stands before it is used is taken out in time, for whoever is first to use it; some of it before the class begins.</summary>
-    private static IEnumerable<RunEntry> OutOfTheCold(BenchPlan plan) =>
+    private static IEnumerable<RunEntry> OutOfTheCold(BenchPlan plan, ClassStart? start) =>
         from planned in plan.Steps
         let bread = plan.Class.Breads[planned.Load.Bread]
         let step = bread.Steps[planned.Step]
@@ -58,7 +58,7 @@ internal static class RunSheets
         where heat.StandsMinutes > 0
         group planned.Load.Maker by (planned.Start, heat, bread, step) into same
         let use = same.Key
-        select new RunEntry(use.Start - use.heat.StandsMinutes, $"Take {use.heat.What} out of the refrigerator", use.bread.Name, null, $"in pieces, for {use.step.Name} at {KitchenText.Clock(use.Start)}: {BenchText.Teams([.. same])}", true);
+        select new RunEntry(use.Start - use.heat.StandsMinutes, $"Take {use.heat.What} out of the refrigerator", use.bread.Name, null, $"in pieces, for {use.step.Name} at {KitchenText.Clock(use.Start, start)}: {BenchText.Teams([.. same])}", true);
 
     private static RunEntry Begin(BenchPlan plan, Shift shift, int at)
     {

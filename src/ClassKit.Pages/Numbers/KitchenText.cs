@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using ClassKit.Baking;
 using ClassKit.Lessons;
@@ -64,6 +65,13 @@ internal static partial class KitchenText
 
     /// <summary>A moment counted from the beginning: "1:05"; with a minus before it.</summary>
     public static string Clock(int minutes) => $"{(minutes < 0 ? "−" : "")}{Math.Abs(minutes) / 60}:{Math.Abs(minutes) % 60:00}";
+
+    /// <summary>The same with what the clock says then, where the class tells when it begins: "1:05 (10:05)".</summary>
+    public static string Clock(int minutes, ClassStart? start) => start is null ? Clock(minutes) : $"{Clock(minutes)} ({TimeOfDay(minutes, start)})";
+
+    /// <summary>What the clock on the wall says: "10:05", or "10:05 am" in a class that counts to twelve.</summary>
+    public static string TimeOfDay(int minutes, ClassStart start) =>
+        start.After(minutes).ToString(start.CountsTwelve ? "h:mm\u00a0tt" : "HH:mm", CultureInfo.InvariantCulture).ToLowerInvariant();
 
     /// <summary>A gas volume to two or three digits, whatever its size.</summary>
     public static string Gas(Volume volume) => volume.Litres >= 1

@@ -77,6 +77,37 @@ public sealed class ClassProfileReaderTests : IDisposable
         Assert.Contains($"Did you mean `{meant}`?", problem.Expected, StringComparison.Ordinal);
     }
 
+    // Times of the day as ISO 8601 writes them; 12-hour clocks have no hour 0, and 12 am is midnight (NIST, "Times of Day FAQs").
+    [Theory]
+    [InlineData("09:00", 9, 0, false)]
+    [InlineData("14.30", 14, 30, false)]
+    [InlineData("0:05", 0, 5, false)]
+    [InlineData("9:00 am", 9, 0, true)]
+    [InlineData("12:15 a.m.", 0, 15, true)]
+    [InlineData("12:15 PM", 12, 15, true)]
+    [InlineData("2:30pm", 14, 30, true)]
+    public void The_start_of_the_class_is_read_as_a_clock_says_it(string typed, int hour, int minute, bool countsTwelve) =>
+        Assert.Equal(new ClassStart(new(hour, minute), countsTwelve), Read(_shipped.Replace("starts: 09:00", $"starts: {typed}", StringComparison.Ordinal)).Model!.Start);
+
+    [Theory]
+    [InlineData("9")]
+    [InlineData("24:00")]
+    [InlineData("9:60")]
+    [InlineData("0:30 pm")]
+    [InlineData("13:00 pm")]
+    [InlineData("nine")]
+    public void A_start_that_is_no_time_of_the_day_is_refused_at_its_line(string typed)
+    {
+        var problem = Assert.Single(Read(_shipped.Replace("starts: 09:00", $"starts: {typed}", StringComparison.Ordinal)).Problems);
+
+        Assert.Equal(1 + Array.IndexOf(_shipped.Split('\n'), "starts: 09:00"), problem.Line);
+        Assert.Contains($"`{typed}`", problem.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_class_may_keep_its_start_to_itself() =>
+        Assert.Null(Read(_shipped.Replace("starts: 09:00\n", "", StringComparison.Ordinal)).Model!.Start);
+
     [Fact]
     public void Keys_that_are_known_are_listed_once_each()
     {

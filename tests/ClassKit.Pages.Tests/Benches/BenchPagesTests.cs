@@ -1,3 +1,4 @@
+using System.Globalization;
 using AngleSharp.Dom;
 using ClassKit.BenchPlans;
 using ClassKit.Lessons;
@@ -17,7 +18,7 @@ public sealed class BenchPagesTests
     {
         var rows = Drawing.QuerySelectorAll("table:not(.fit) tbody tr:not(.group)").Select(row => row.QuerySelectorAll("th, td").Take(3).Select(cell => cell.Text()).ToArray());
         var expected = Plan.Shifts.SelectMany(shift => Plan.Class.Breads.SelectMany((bread, at) => Plan.StepsOf(new(shift.Makers[0], at))
-            .Select(step => new[] { $"{step.Step + 1}. {bread.Steps[step.Step].Name}", Clock(step.Start), Clock(step.End) })));
+            .Select(step => new[] { $"{step.Step + 1}. {bread.Steps[step.Step].Name}", Moment(step.Start), Moment(step.End) })));
 
         Assert.Equal(expected, rows);
     }
@@ -46,6 +47,30 @@ public sealed class BenchPagesTests
             }
             Assert.All(Plan.Demonstrations, shown => Assert.Contains(lines, line => line.Contains(Clock(shown.Start), StringComparison.Ordinal) && line.Contains(shown.Demonstration.Name, StringComparison.Ordinal)));
         }
+    }
+
+    [Theory]
+    [InlineData("09:00", false)]
+    [InlineData("23:30", false)]
+    [InlineData("13:30", true)]
+    public void A_class_that_tells_when_it_begins_finds_the_clock_beside_every_moment(string start, bool countsTwelve)
+    {
+        var begins = TimeOnly.Parse(start, CultureInfo.InvariantCulture);
+        var pack = SamplePack.Pack with { Class = SamplePack.Pack.Class with { Start = new(begins, countsTwelve) } };
+
+        var rows = Page(pack, "run-sheets.html")!.QuerySelectorAll(".run-sheet tbody tr").Select(row => row.QuerySelectorAll("td, th").Select(cell => cell.Text().Trim()).ToArray()).ToList();
+
+        Assert.NotEmpty(rows);
+        Assert.All(rows, row => Assert.Equal(begins.Add(TimeSpan.Parse(row[1], CultureInfo.InvariantCulture)), TimeOnly.Parse(row[2], CultureInfo.InvariantCulture)));
+        Assert.All(rows, row => Assert.Equal(countsTwelve, row[2].EndsWith('m')));
+    }
+
+    [Fact]
+    public void A_class_that_does_not_tell_when_it_begins_reads_of_no_clock()
+    {
+        var pack = SamplePack.Pack with { Class = SamplePack.Pack.Class with { Start = null } };
+
+        Assert.All(HtmlPages.Pack(pack), page => Assert.DoesNotContain("time-of-day\"", page.Html, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -82,6 +107,9 @@ public sealed class BenchPagesTests
 
     private static IDocument? Page(LessonPack pack, string file) =>
         HtmlPages.Pack(pack).Where(page => page.FileName == file).Select(page => Html.Parse(page.Html)).FirstOrDefault();
+
+    /// <summary>With what the clock says then: the class begins at nine.</summary>
+    private static string Moment(int minutes) => $"{Clock(minutes)} {9 + minutes / 60:00}:{minutes % 60:00}";
 
     private static string Clock(int minutes) => $"{minutes / 60}:{minutes % 60:00}";
 }
