@@ -44,24 +44,23 @@ public sealed class WorkbookEvaluator
     }
 
     /// <summary>The values of several cells with the same inputs, as <see cref="Evaluate"/> gives them one by one, and quicker: what one cell needed is known for the next. Limits hold for each cell.</summary>
-    /// <param name="cells">Which cells.</param>
+    /// <param name="cells">Which cells; each is computed before the next one is asked for.</param>
     /// <param name="replaced">Values to use for some cells in place of what they hold, a formula included.</param>
     /// <param name="cancellation">Ends the evaluation early.</param>
     /// <returns>One evaluation for each cell, in the same order.</returns>
     /// <exception cref="OperationCanceledException"><paramref name="cancellation"/> was cancelled.</exception>
     public IReadOnlyList<Evaluation> EvaluateAll(
-        IReadOnlyList<CellAddress> cells, IReadOnlyDictionary<CellAddress, CellValue>? replaced = null, CancellationToken cancellation = default)
+        IEnumerable<CellAddress> cells, IReadOnlyDictionary<CellAddress, CellValue>? replaced = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(cells);
         var copied = Replacements.Copied(replaced, _workbook);
         var interpreter = Take();
         interpreter.Begin(copied, Left);
-        var evaluations = new Evaluation[cells.Count];
-        for (var at = 0; at < evaluations.Length; at++)
+        var evaluations = new List<Evaluation>();
+        foreach (var cell in cells)
         {
-            var cell = cells[at];
             var sheet = _workbook.FindSheet(cell.Sheet);
-            evaluations[at] = sheet < 0 ? NoSheet(cell) : interpreter.Evaluate(new(sheet, cell.Row, cell.Column), () => Dependencies(cell, copied), cancellation);
+            evaluations.Add(sheet < 0 ? NoSheet(cell) : interpreter.Evaluate(new(sheet, cell.Row, cell.Column), () => Dependencies(cell, copied), cancellation));
         }
 
         PutBack(interpreter);

@@ -19,9 +19,9 @@ internal static class GradeExchangeCommand
             { dealt, grades, to, ofClass, school, session, category, assigned, due, scored };
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), ExportGrades.Kind, parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(grades)),
-            _ => Produced.Of(ExportGrades.Read(parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(grades), new(
+            run => Produced.Of(ExportGrades.Read(parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(grades), new(
                 parsed.GetRequiredValue(ofClass), parsed.GetRequiredValue(school), parsed.GetRequiredValue(session), parsed.GetRequiredValue(category),
-                parsed.GetRequiredValue(assigned), parsed.GetRequiredValue(due), parsed.GetRequiredValue(scored))), ExportGrades.Run, ExportGrades.Write)));
+                parsed.GetRequiredValue(assigned), parsed.GetRequiredValue(due), parsed.GetRequiredValue(scored))), request => ExportGrades.Run(request, run), ExportGrades.Write)));
         return command;
     }
 

@@ -18,7 +18,7 @@ internal static class InspectCommand
     private static int Run(Report report, string workbook, bool json)
     {
         var file = InspectWorkbook.At(workbook);
-        var inspection = file.Succeeded ? InspectWorkbook.Run(file.Model) : new(null, file.Problems);
+        var inspection = file.Succeeded ? report.Watch(run => InspectWorkbook.Run(file.Model, run)) : new(null, file.Problems);
         if (!inspection.Succeeded) return report.Problems(inspection.Problems);
         if (json) report.Data.Write(InspectionJson.Write(inspection.Model));
         else InspectionTable.Write(report.Output, inspection.Model);

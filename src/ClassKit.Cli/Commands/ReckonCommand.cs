@@ -36,7 +36,7 @@ internal static class ReckonCommand
             SumTable.WriteInputs(report.Output, sum);
             return ExitCode.Done;
         }
-        var worked = WorkBenchSum.Run(sum, typed);
+        var worked = report.Watch(run => WorkBenchSum.Run(new(sum, typed), run));
         if (!worked.Succeeded) return report.Problems(worked.Problems);
         SumTable.Write(report.Output, worked.Model);
         return ExitCode.Done;

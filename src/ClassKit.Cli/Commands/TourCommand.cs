@@ -21,7 +21,7 @@ internal static class TourCommand
             return report.Problems([new Diagnostic(Environment.CurrentDirectory, null, "There is no demo-cohort folder here or above", "Run the tour inside a checkout of ClassKit.")]);
 
         var folder = to ?? Path.Combine(demo.Root, ".artifacts", "tour");
-        var exit = report.Write(new(folder, TakeTour.Kind, [.. LessonInputs.Of(demo.Lesson), demo.Class, demo.Roster, demo.Returned, demo.Corrections]), run => Produced.Of(TakeTour.Run(demo, run), TakeTour.Write));
+        var exit = report.Write(new(folder, TakeTour.Kind, [.. LessonInputs.Of(demo.Lesson), demo.Class, demo.Roster, demo.Returned, demo.Corrections]), run => Produced.Of(demo.Read(), request => TakeTour.Run(request, run), TakeTour.Write));
         if (exit != ExitCode.Done) return exit;
         report.Output.WriteLine("\nOpen these three first:");
         foreach (var (file, what) in TakeTour.OpenFirst)

@@ -13,7 +13,7 @@ internal static class WeighCommand
         var command = new Command(WeighTerm.Kind, "Weigh the marks of a term into grades, every step shown.") { term, to };
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), WeighTerm.Kind, [.. WeighTerm.Inputs(parsed.GetRequiredValue(term))]),
-            _ => Produced.Of(WeighTerm.Read(parsed.GetRequiredValue(term)), request => WeighTerm.Write(WeighTerm.Run(request)))));
+            run => Produced.Of(WeighTerm.Read(parsed.GetRequiredValue(term)), request => WeighTerm.Write(WeighTerm.Run(request, run)))));
         return command;
     }
 }

@@ -11,8 +11,9 @@ public static class Dealer
     /// <param name="roster">Who gets a workbook.</param>
     /// <param name="seed">Decides every draw; each student and exercise has a stream of its own, so that adding an exercise changes no other.</param>
     /// <param name="settings">Null for <see cref="DealSettings.Usual"/>.</param>
+    /// <param name="watcher">Told before the first variant and after each; null for nobody.</param>
     public static DealResult Deal(
-        string lesson, string lessonTitle, IReadOnlyList<Exercise> exercises, MarkingScheme marking, Roster roster, ulong seed, DealSettings? settings = null)
+        string lesson, string lessonTitle, IReadOnlyList<Exercise> exercises, MarkingScheme marking, Roster roster, ulong seed, DealSettings? settings = null, IProgress<DrawProgress>? watcher = null)
     {
         ArgumentNullException.ThrowIfNull(exercises);
         ArgumentNullException.ThrowIfNull(roster);
@@ -24,12 +25,15 @@ public static class Dealer
         var notes = new List<string>();
 
         var before = settings.Before?.Students.ToDictionary(student => student.Student.Id) ?? [];
+        bool Draws(Student who, Exercise exercise) => !before.ContainsKey(who.Id) && settings.Gives(who, exercise);
+        var (done, total) = (0, roster.Students.Sum(who => exercises.Count(exercise => Draws(who, exercise))));
+        watcher?.Report(new(done, total));
         foreach (var hand in exercises.Select(exercise => new ExerciseHand(exercise, before.Values)))
         {
             for (var student = 0; student < variants.Length; student++)
             {
                 var who = roster.Students[student];
-                if (before.ContainsKey(who.Id) || !settings.Gives(who, hand.Exercise)) continue;
+                if (!Draws(who, hand.Exercise)) continue;
                 var random = SeededDraws.For(seed, StreamOf(settings.Purpose), hand.Exercise.Id, who.Id);
                 if (hand.Next(random, variant => settings.Avoid.Has(who, variant), out var problem) is not { } variant)
                 {
@@ -37,6 +41,7 @@ public static class Dealer
                     break;
                 }
                 variants[student].Add(variant);
+                watcher?.Report(new(++done, total));
             }
             if (hand.Shared > 0)
                 notes.Add($"Exercise {hand.Exercise.Id}: {hand.Shared} students share a variant with someone else, because its givens allow only {hand.Different}. Widen a given's range to tell them apart.");

@@ -1,69 +1,93 @@
-using System.Globalization;
-using System.Xml.Linq;
 using ClassKit.Exercises;
 
 namespace ClassKit.ItemBanks;
 
 /// <summary>Exercises as items of the open standard 1EdTech QTI 3.0, for programs that deliver tests.</summary>
-/// <param name="Package">A zip with a manifest and an item in each file; the same bytes for the same exercises and seed.</param>
-/// <param name="Items">How many items are in it.</param>
-/// <param name="Notes">What the instructor should know, one sentence each.</param>
-public sealed record ItemBank(byte[] Package, int Items, IReadOnlyList<string> Notes)
+public sealed class ItemBank
 {
     /// <summary>The most variants of one exercise.</summary>
     public const int MostVariants = 999;
 
     private const int Samples = 100;
 
+    private readonly string _identifier;
+    private readonly List<BankItem> _items = [];
+    private readonly List<BankNote> _notes = [];
+
+    private ItemBank(string identifier) => _identifier = identifier;
+
+    /// <summary>How many items are in it.</summary>
+    public int Items => _items.Count;
+
+    /// <summary>What the instructor should know.</summary>
+    public IReadOnlyList<BankNote> Notes => _notes;
+
+    /// <summary>A zip with a manifest and an item in each file, made anew each time it is asked for; the same bytes for the same exercises and seed.</summary>
+    public byte[] Package => ItemPackage.Write(_identifier, _items);
+
     /// <summary>One item a variant, with fixed numbers.</summary>
     /// <param name="identifier">Names the package; as ids of lessons are.</param>
     /// <param name="exercises">At least one.</param>
     /// <param name="variants">How many variants of each, 1 to <see cref="MostVariants"/>.</param>
     /// <param name="seed">Decides the draws.</param>
-    public static ItemBank OfVariants(string identifier, IReadOnlyList<Exercise> exercises, int variants, ulong seed)
+    /// <param name="watcher">Told before the first variant and after each; null for nobody.</param>
+    public static ItemBank OfVariants(string identifier, IReadOnlyList<Exercise> exercises, int variants, ulong seed, IProgress<DrawProgress>? watcher = null)
     {
         ArgumentNullException.ThrowIfNull(exercises);
         ArgumentOutOfRangeException.ThrowIfLessThan(variants, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(variants, MostVariants);
-        var notes = new List<string>();
-        var items = exercises.SelectMany(exercise =>
+        var bank = new ItemBank(identifier);
+        foreach (var (exercise, drawn) in Draw(exercises, variants, seed, watcher))
         {
-            var drawn = Draw(exercise, variants, seed);
-            if (drawn.Count < variants)
-                notes.Add(string.Create(CultureInfo.InvariantCulture, $"{exercise.Title}: {drawn.Count} items and not {variants}, since its givens allow no more variants."));
-            return drawn.Select((variant, at) => Entry(Identifiers.Item(exercise, at + 1), id => VariantItem.Write(variant, id)));
-        }).ToList();
-        return Pack(identifier, items, notes);
+            if (drawn.Count < variants) bank._notes.Add(new BankNote.FewerVariants(exercise, drawn.Count, variants));
+            bank.Add(exercise, drawn);
+        }
+        return bank;
     }
 
     /// <summary>One item an exercise, whose numbers the delivering program draws; where the standard cannot express an exercise, variants of it.</summary>
-    public static ItemBank OfTemplates(string identifier, IReadOnlyList<Exercise> exercises, int variants, ulong seed)
+    public static ItemBank OfTemplates(string identifier, IReadOnlyList<Exercise> exercises, int variants, ulong seed, IProgress<DrawProgress>? watcher = null)
     {
         ArgumentNullException.ThrowIfNull(exercises);
-        var notes = new List<string>();
-        var items = exercises.SelectMany(exercise =>
+        var bank = new ItemBank(identifier);
+        foreach (var (exercise, drawn) in Draw(exercises, Math.Max(variants, Samples), seed, watcher))
         {
-            var samples = Draw(exercise, Math.Max(variants, Samples), seed);
-            if (TemplateItem.Write(exercise, samples) is { } template) return [(exercise.Id, template)];
-            notes.Add($"{exercise.Title}: its keys cannot be expressed in the standard, so it goes in as variants.");
-            return samples.Take(variants).Select((variant, at) => Entry(Identifiers.Item(exercise, at + 1), id => VariantItem.Write(variant, id)));
-        }).ToList();
-        return Pack(identifier, items, notes);
+            if (TemplateItem.Write(exercise, drawn) is { } template)
+            {
+                bank._items.Add(new(exercise.Id, () => template));
+                continue;
+            }
+            bank._notes.Add(new BankNote.NoTemplate(exercise));
+            bank.Add(exercise, drawn.Take(variants));
+        }
+        return bank;
     }
 
-    private static ItemBank Pack(string identifier, List<(string Identifier, XElement Item)> items, List<string> notes) =>
-        new(ItemPackage.Write(identifier, items), items.Count, notes);
-
-    private static (string Identifier, XElement Item) Entry(string identifier, Func<string, XElement> write) => (identifier, write(identifier));
-
-    private static List<Variant> Draw(Exercise exercise, int count, ulong seed)
+    private void Add(Exercise exercise, IEnumerable<Variant> variants)
     {
-        var generator = VariantGenerator.For(exercise);
-        var random = SeededDraws.For(seed, "items", exercise.Id);
-        var seen = new HashSet<string>();
-        var drawn = new List<Variant>();
-        while (drawn.Count < count && generator.Draw(random, variant => seen.Add(VariantKey.Of(exercise, variant.Givens))).Variant is { } variant)
-            drawn.Add(variant);
-        return drawn;
+        foreach (var (at, variant) in variants.Index())
+        {
+            var identifier = Identifiers.Item(exercise, at + 1);
+            _items.Add(new(identifier, () => VariantItem.Write(variant, identifier)));
+        }
+    }
+
+    private static IEnumerable<(Exercise Exercise, List<Variant> Drawn)> Draw(IReadOnlyList<Exercise> exercises, int count, ulong seed, IProgress<DrawProgress>? watcher)
+    {
+        var (done, total) = (0, exercises.Count * count);
+        watcher?.Report(new(done, total));
+        foreach (var exercise in exercises)
+        {
+            var generator = VariantGenerator.For(exercise);
+            var random = SeededDraws.For(seed, "items", exercise.Id);
+            var seen = new HashSet<string>();
+            var drawn = new List<Variant>();
+            while (drawn.Count < count && generator.Draw(random, variant => seen.Add(VariantKey.Of(exercise, variant.Givens))).Variant is { } variant)
+            {
+                drawn.Add(variant);
+                watcher?.Report(new(++done, total));
+            }
+            yield return (exercise, drawn);
+        }
     }
 }

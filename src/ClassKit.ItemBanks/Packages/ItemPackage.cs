@@ -14,14 +14,14 @@ internal static class ItemPackage
     private static readonly XNamespace Packaging = "http://www.imsglobal.org/xsd/qti/qtiv3p0/imscp_v1p1";
     private static readonly DateTimeOffset EntryTime = new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
-    public static byte[] Write(string identifier, IReadOnlyList<(string Identifier, XElement Item)> items)
+    public static byte[] Write(string identifier, IReadOnlyList<BankItem> items)
     {
         using var bytes = new MemoryStream();
         using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
         {
             Put(zip, ManifestName, Manifest(identifier, [.. items.Select(item => item.Identifier)]));
-            foreach (var (name, item) in items)
-                Put(zip, FileOf(name), item);
+            foreach (var item in items)
+                Put(zip, FileOf(item.Identifier), item.Write());
         }
 
         return bytes.ToArray();

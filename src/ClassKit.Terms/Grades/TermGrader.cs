@@ -9,8 +9,15 @@ public static class TermGrader
     public static IReadOnlyList<TermGrade> Grade(SchoolTerm term)
     {
         ArgumentNullException.ThrowIfNull(term);
+        return Grade(term, term.Class.Students);
+    }
+
+    /// <summary>The grades of some students, each made before the next one is asked for.</summary>
+    public static IReadOnlyList<TermGrade> Grade(SchoolTerm term, IEnumerable<Student> students)
+    {
+        ArgumentNullException.ThrowIfNull(term);
         var attempts = term.Attempts.ToLookup(attempt => attempt.Student);
-        return [.. term.Class.Students.Select(student => Grade(term, student, attempts[student.Id]))];
+        return [.. students.Select(student => Grade(term, student, attempts[student.Id]))];
     }
 
     /// <summary>The grade of one student from attempts of theirs, whatever those of the term are.</summary>

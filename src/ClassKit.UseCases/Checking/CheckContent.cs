@@ -7,16 +7,14 @@ namespace ClassKit.UseCases;
 public static class CheckContent
 {
     /// <summary>Checks lessons, exercises, rubrics, profiles and rosters, and proves every exercise by drawing it on trial.</summary>
-    /// <param name="library">Reads each file once.</param>
-    /// <param name="paths">What is checked.</param>
-    /// <param name="run">Told of every exercise.</param>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static ContentProof Run(Library library, IEnumerable<string> paths, Run run)
+    public static ContentProof Run(CheckRequest request, Run run)
     {
-        ArgumentNullException.ThrowIfNull(library);
+        ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
+        var library = request.Library;
         run.Begin(RunStep.ReadingContent);
-        var check = ContentChecker.Check(paths, library);
+        var check = ContentChecker.Check(request.Paths, library);
         if (check.Problems.Count > 0) return new(check.Items, check.Problems, [], []);
 
         List<ProvedExercise> proofs = [.. run.Each(RunStep.ProvingExercises, ExerciseFiles(library, check.Items)).Select(file => ProvedExercise.Of(library.At(file))!)];

@@ -10,13 +10,15 @@ public static class ExportGrades
 
     /// <summary>Makes the tables.</summary>
     /// <returns>The tables, or what is wrong with the days.</returns>
-    public static Reading<GradeTables> Run(GradeExchangeRequest request)
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static Reading<GradeTables> Run(GradeExchangeRequest request, Run run)
     {
         ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(run);
         var (dealt, grades, exchange) = (request.Dealt, request.Grades, request.Exchange);
         return DaysProblem(exchange) is { } problem
             ? new(null, [problem])
-            : new(new(OneRosterTables.Manifest(), OneRosterTables.LineItems(dealt, grades, exchange), OneRosterTables.Results(dealt, grades, exchange), grades.Students.Count), []);
+            : new(new(OneRosterTables.Manifest(), OneRosterTables.LineItems(dealt, grades, exchange), OneRosterTables.Results(dealt, run.Each(RunStep.Tabulating, grades.Students), exchange), grades.Students.Count), []);
     }
 
     /// <summary>The request for folders, or everything that is wrong with what is in them.</summary>

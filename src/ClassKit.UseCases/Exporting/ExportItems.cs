@@ -21,11 +21,10 @@ public static class ExportItems
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
-        run.Begin(RunStep.DrawingVariants);
         var lesson = request.Lesson;
         return request.AsTemplates
-            ? ItemBank.OfTemplates(lesson.Id, lesson.Exercises, request.Variants, request.Seed)
-            : ItemBank.OfVariants(lesson.Id, lesson.Exercises, request.Variants, request.Seed);
+            ? ItemBank.OfTemplates(lesson.Id, lesson.Exercises, request.Variants, request.Seed, run.Draws())
+            : ItemBank.OfVariants(lesson.Id, lesson.Exercises, request.Variants, request.Seed, run.Draws());
     }
 
     /// <summary>The request for a lesson's folder, or everything that is wrong with the lesson.</summary>
@@ -41,8 +40,8 @@ public static class ExportItems
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(bank);
         return new(
-            [new(FileName, bank.Package)],
-            [$"{Counted.Of(bank.Items, "item")} of {Counted.Of(request.Lesson.Exercises.Count, "exercise")} in {FileName}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.", .. bank.Notes],
+            [new(FileName, stream => stream.Write(bank.Package))],
+            [$"{Counted.Of(bank.Items, "item")} of {Counted.Of(request.Lesson.Exercises.Count, "exercise")} in {FileName}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.", .. bank.Notes.Select(BankNoteWords.Of)],
             [])
         {
             Open = [FileName],

@@ -40,13 +40,13 @@ internal static class OneRosterTables
             exchange.SessionId, "0", CsvText.Points(grades.Students.Select(student => student.OutOf).DefaultIfEmpty().Max()), exchange.SchoolId,
         ]);
 
-    public static string Results(DealtClass dealt, EarlierGrades grades, GradeExchange exchange) => CsvText.Of(
+    public static string Results(DealtClass dealt, IEnumerable<EarlierGrades.Student> students, GradeExchange exchange) => CsvText.Of(
     [
         [
             "sourcedId", "status", "dateLastModified", "lineItemSourcedId", "studentSourcedId", "scoreStatus", "score", "scoreDate", "comment",
             "textScore", "classSourcedId", "inProgress", "incomplete", "late", "missing",
         ],
-        .. grades.Students.Select(student => Result(LineItem(dealt), student, exchange)),
+        .. students.Select(student => Result(LineItem(dealt), student, exchange)),
     ]);
 
     private static string[] Result(string lineItem, EarlierGrades.Student student, GradeExchange exchange)

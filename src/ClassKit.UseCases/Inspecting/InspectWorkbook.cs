@@ -14,23 +14,27 @@ public static class InspectWorkbook
     private const string Remedy = "Name an .xlsx workbook.";
 
     /// <summary>The workbook at a path, or why there is none.</summary>
-    public static Reading<Upload> At(string path)
+    public static Reading<InspectRequest> At(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
-        return File.Exists(path) ? new(new(path, () => File.OpenRead(path)), []) : new(null, [new(path, null, "There is no such file", Remedy)]);
+        return File.Exists(path) ? new(new(new(path, () => File.OpenRead(path))), []) : new(null, [new(path, null, "There is no such file", Remedy)]);
     }
 
     /// <summary>Reads and inspects an .xlsx file.</summary>
-    public static Reading<Inspection> Run(Upload workbook)
+    /// <returns>What was found, or why the file cannot be read.</returns>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static Reading<Inspection> Run(InspectRequest request, Run run)
     {
-        ArgumentNullException.ThrowIfNull(workbook);
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(run);
+        var workbook = request.Workbook;
         Reading<Inspection> Refused(string why) => new(null, [new(workbook.Path, null, why, Remedy)]);
         try
         {
             using var stream = workbook.Open();
             if (BoundedBytes.Read(stream, MostBytes) is not { } bytes) return Refused("It is larger than any workbook that can be inspected");
             var reading = ReturnedWorkbookReader.Read(bytes);
-            return reading.Workbook is { } snapshot ? new(new(workbook.Path, Inspect(snapshot)), []) : Refused(reading.Refusal!.Reason.TrimEnd('.'));
+            return reading.Workbook is { } snapshot ? new(new(workbook.Path, Inspect(snapshot, run)), []) : Refused(reading.Refusal!.Reason.TrimEnd('.'));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -39,13 +43,13 @@ public static class InspectWorkbook
     }
 
     /// <summary>All cells at once, so that what one needed is known for the next.</summary>
-    private static List<InspectedSheet> Inspect(WorkbookSnapshot workbook)
+    private static List<InspectedSheet> Inspect(WorkbookSnapshot workbook, Run run)
     {
         var formulas = workbook.Sheets.SelectMany(sheet => sheet.Cells
             .Where(cell => cell.Value.Formula is not null)
             .OrderBy(cell => cell.Key.Row).ThenBy(cell => cell.Key.Column)
             .Select(cell => (Address: new CellAddress(sheet.Name, cell.Key.Row, cell.Key.Column), Content: cell.Value))).ToList();
-        var evaluations = new WorkbookEvaluator(workbook).EvaluateAll([.. formulas.Select(formula => formula.Address)]);
+        var evaluations = new WorkbookEvaluator(workbook).EvaluateAll(run.Each(RunStep.Recomputing, formulas).Select(formula => formula.Address), cancellation: run.Cancellation);
         var cells = formulas.Zip(evaluations, (formula, evaluation) => (formula.Address.Sheet, Cell: Inspect(formula.Address, formula.Content, evaluation)))
             .ToLookup(cell => cell.Sheet, cell => cell.Cell);
         return [.. workbook.Sheets.Select(sheet => new InspectedSheet(sheet.Name, [.. cells[sheet.Name]]))];

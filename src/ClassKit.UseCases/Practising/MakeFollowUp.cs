@@ -37,7 +37,7 @@ public static class MakeFollowUp
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return new(null, [PracticeSet.Clash(request.Source, clash)]);
         var result = Dealer.Deal(
             $"{before.Lesson}-follow-up", FollowUpTitle.Of(before.LessonTitle), exercises, before.Marking, new(before.Cohort, practising) { TimeZone = before.TimeZone }, wish.Seed,
-            new(DealPurpose.FollowUp, NumbersToAvoid.OfEach(before)) { Choice = $"after {before.Identity?.Digest}", Sets = practising.ToDictionary(student => student.Id, student => (IReadOnlyList<string>)[.. chosen[student.Id].Select(one => one.Exercise.Id)]) });
+            new(DealPurpose.FollowUp, NumbersToAvoid.OfEach(before)) { Choice = $"after {before.Identity?.Digest}", Sets = practising.ToDictionary(student => student.Id, student => (IReadOnlyList<string>)[.. chosen[student.Id].Select(one => one.Exercise.Id)]) }, run.Draws());
         if (result.Class is not { } dealt) return new(null, PracticeSet.Undealt(request.Source, result));
         return request.Earlier.RefusalOf(dealt) is { } refusal ? new(null, [refusal]) : new(new(request, dealt, chosen), []);
     }

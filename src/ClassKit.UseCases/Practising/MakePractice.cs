@@ -21,7 +21,7 @@ public static class MakePractice
         ArgumentNullException.ThrowIfNull(run);
         run.Begin(RunStep.DrawingVariants);
         var set = request.Set;
-        var result = Dealer.Deal(set.Id, set.Title, set.Exercises, set.Marking, request.Roster ?? Anyone, request.Seed, new(DealPurpose.Practice, request.Avoid));
+        var result = Dealer.Deal(set.Id, set.Title, set.Exercises, set.Marking, request.Roster ?? Anyone, request.Seed, new(DealPurpose.Practice, request.Avoid), run.Draws());
         return result.Class is { } dealt ? new(new(request, dealt, result.Notes), []) : new(null, PracticeSet.Undealt(set.Source, result));
     }
 }

@@ -7,12 +7,14 @@ namespace ClassKit.UseCases;
 public static class WorkBenchSum
 {
     /// <summary>The sum worked out, or every problem with what was typed; the place of a problem is the name of the input.</summary>
-    /// <param name="sum">Which.</param>
-    /// <param name="typed">Pairs of an input's name and what was typed for it.</param>
-    public static Reading<WorkedSum> Run(BenchSum sum, IReadOnlyList<KeyValuePair<string, string>> typed)
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static Reading<WorkedSum> Run(BenchSumRequest request, Run run)
     {
-        ArgumentNullException.ThrowIfNull(sum);
-        var reading = SumReading.Of(sum, typed);
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(run);
+        run.Begin(RunStep.Reckoning);
+        var sum = request.Sum;
+        var reading = SumReading.Of(sum, request.Typed);
         if (reading.Values is not { } values)
             return new(null, [.. reading.Problems.Select(problem => new Diagnostic(problem.Name, null, problem.Why.Message.TrimEnd('.'), problem.Why.Remedy))]);
         return sum.Work(values).TryGet(out var result, out var why)

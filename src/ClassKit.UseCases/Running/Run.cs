@@ -1,3 +1,5 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.UseCases;
 
 /// <summary>One run of a use case: how it is watched and how it is stopped.</summary>
@@ -34,6 +36,9 @@ public sealed class Run(IProgress<RunProgress>? watcher = null, CancellationToke
             count.Next();
         }
     }
+
+    /// <summary>Passes on how far the drawing of variants is.</summary>
+    internal IProgress<DrawProgress> Draws() => new DrawWatch(this);
 
     /// <summary>Tells the watcher, unless the run was stopped.</summary>
     internal void Tell(RunProgress progress)

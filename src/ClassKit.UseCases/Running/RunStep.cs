@@ -12,8 +12,20 @@ public enum RunStep
     /// <summary>Plans the class at its benches; counts nothing.</summary>
     PlanningBenches,
 
-    /// <summary>Draws everybody's numbers; counts nothing.</summary>
+    /// <summary>Draws everybody's numbers; counts variants.</summary>
     DrawingVariants,
+
+    /// <summary>Works out a sum of the bench; counts nothing.</summary>
+    Reckoning,
+
+    /// <summary>Computes the formulas of a workbook anew; counts cells.</summary>
+    Recomputing,
+
+    /// <summary>Puts grades into tables for a school's records; counts students.</summary>
+    Tabulating,
+
+    /// <summary>Weighs the marks of a term into grades; counts students.</summary>
+    Weighing,
 
     /// <summary>Fills in an invented class's workbooks; counts students.</summary>
     FillingIn,

@@ -28,10 +28,12 @@ public static class WeighTerm
     }
 
     /// <summary>Makes the grades.</summary>
-    public static WeighedTerm Run(WeighRequest request)
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static WeighedTerm Run(WeighRequest request, Run run)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return new(request, TermGrader.Grade(request.Term), [.. request.MarkedTwice.Select(marked => MarkerAgreement.Of(marked.Work, marked.Marking))]);
+        ArgumentNullException.ThrowIfNull(run);
+        return new(request, TermGrader.Grade(request.Term, run.Each(RunStep.Weighing, request.Term.Class.Students)), [.. request.MarkedTwice.Select(marked => MarkerAgreement.Of(marked.Work, marked.Marking))]);
     }
 
     /// <summary>The files of the grades.</summary>

@@ -24,6 +24,19 @@ public sealed record DemoMaterial(string Root)
     /// <summary>What the instructor corrected.</summary>
     public string Corrections => Path.Combine(Root, "demo-cohort", CorrectionsReader.FileName);
 
+    /// <summary>All that the tour takes, or everything that is wrong with it.</summary>
+    public Reading<TourRequest> Read()
+    {
+        var library = Library.OfDisk();
+        var lesson = LessonReader.Read(library.At(Lesson));
+        var profile = ClassProfileReader.Read(library.At(Class));
+        var roster = ClassList.Of(library.At(Roster), profile);
+        var returned = ReturnedFiles.At(Returned);
+        return lesson.Succeeded && profile.Succeeded && roster.Succeeded && returned.Succeeded
+            ? new(new(new(lesson.Model, profile.Model, Class), roster.Model, Seed, returned.Model, library.At(Corrections)), [])
+            : new(null, [.. lesson.Problems, .. roster.Problems, .. returned.Problems]);
+    }
+
     /// <summary>Finds the checkout at or above one of the folders; null if none is in one.</summary>
     public static DemoMaterial? Find(params IEnumerable<string> startingPoints) =>
         startingPoints.SelectMany(WithParents).Where(folder => Directory.Exists(Path.Combine(folder, "demo-cohort")) && Directory.Exists(Path.Combine(folder, "lessons")))

@@ -17,30 +17,25 @@ public static class TakeTour
         ("graded/gradebook.xlsx", "the points, with live totals"),
     ];
 
-    /// <summary>Reads the material and does the whole job.</summary>
-    /// <returns>All of it, or what is wrong with the material.</returns>
+    /// <summary>Does the whole job.</summary>
+    /// <returns>All of it, or what is wrong.</returns>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static Reading<TourMade> Run(DemoMaterial demo, Run run)
+    public static Reading<TourMade> Run(TourRequest request, Run run)
     {
-        ArgumentNullException.ThrowIfNull(demo);
+        ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
-        var library = Library.OfDisk();
-        var lesson = LessonReader.Read(library.At(demo.Lesson));
-        var profile = ClassProfileReader.Read(library.At(demo.Class));
-        var roster = ClassList.Of(library.At(demo.Roster), profile);
-        if (!lesson.Succeeded || !profile.Succeeded || !roster.Succeeded) return new(null, [.. lesson.Problems, .. roster.Problems]);
-
-        var set = PracticeSet.Of(lesson.Model) with { Source = demo.Lesson };
-        var pack = BuildPack.Run(new(lesson.Model, profile.Model, demo.Class), run);
+        var set = PracticeSet.Of(request.Pack.Lesson);
+        var pack = BuildPack.Run(request.Pack, run);
         if (!pack.Succeeded) return new(null, pack.Problems);
-        var deal = DealPractice.Run(new(set, roster.Model, new(SetWish.None, IsSpread: false, DemoMaterial.Seed)), run);
+        var deal = DealPractice.Run(new(set, request.Roster, new(SetWish.None, IsSpread: false, request.Seed)), run);
         if (!deal.Succeeded) return new(null, deal.Problems);
-        var practice = MakePractice.Run(new(set, DemoMaterial.Seed) { Avoid = NumbersToAvoid.OfAnyone(deal.Model.Dealt) }, run);
+        var dealt = deal.Model.Dealt;
+        var practice = MakePractice.Run(new(set, request.Seed) { Avoid = NumbersToAvoid.OfAnyone(dealt) }, run);
         if (!practice.Succeeded) return new(null, practice.Problems);
-        var grading = new GradePaths("dealt", demo.Returned) { Corrections = demo.Corrections }.Read(deal.Model.Dealt);
-        return grading.Succeeded
-            ? new(new(pack.Model, practice.Model, deal.Model, GradeClass.Run(grading.Model, run)), [])
-            : new(null, grading.Problems);
+        var corrections = CorrectionsReader.Read(request.Corrections, dealt);
+        return corrections.Succeeded
+            ? new(new(pack.Model, practice.Model, deal.Model, GradeClass.Run(new(dealt, request.Returned) { Corrections = corrections.Model }, run)), [])
+            : new(null, corrections.Problems);
     }
 
     /// <summary>The files, in four folders.</summary>

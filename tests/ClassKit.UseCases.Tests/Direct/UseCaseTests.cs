@@ -35,7 +35,7 @@ public class UseCaseTests
         Assert.Equal(["answer-key.html", "dealt.json", "sheets/ada-berg.html", "sheets/ben-okoye.html", "sheets/cleo-marin.html", "workbooks/ada-berg.xlsx", "workbooks/ben-okoye.xlsx", "workbooks/cleo-marin.xlsx"], files.Select(file => file.Path).Order(StringComparer.Ordinal));
         Assert.All(files, file => Assert.NotEmpty(file.Content));
         Assert.Contains(DealNotes.Of(deal), note => note.StartsWith("3 workbooks of 2 exercises, seed 5.", StringComparison.Ordinal));
-        Assert.Equal([new(RunStep.DrawingVariants, 0, null)], _watcher.Seen);
+        Assert.Equal([new(RunStep.DrawingVariants, 0, null), .. Enumerable.Range(0, 7).Select(done => new RunProgress(RunStep.DrawingVariants, done, 6))], _watcher.Seen);
     }
 
     [Fact]
@@ -140,11 +140,11 @@ public class UseCaseTests
     public void Handing_grades_on()
     {
         var exchange = new GradeExchange("c", "s", "t", "k", new(2026, 11, 1), new(2026, 11, 20), new(2026, 11, 21));
-        var tables = ExportGrades.Run(new(SmallClass.Dealt, Graded(Blank(SmallClass.Ada)), exchange)).Model!;
+        var tables = ExportGrades.Run(new(SmallClass.Dealt, Graded(Blank(SmallClass.Ada)), exchange), Watched).Model!;
         Assert.Equal(3, tables.Students);
         Assert.Contains("ada-berg", tables.Results, StringComparison.Ordinal);
 
-        var backwards = ExportGrades.Run(new(SmallClass.Dealt, Graded(), exchange with { Due = new(2026, 10, 1) }));
+        var backwards = ExportGrades.Run(new(SmallClass.Dealt, Graded(), exchange with { Due = new(2026, 10, 1) }), Run.Unwatched);
         Assert.Equal(Content.Remedy.NameOtherDays, Assert.Single(backwards.Problems).Remedy);
     }
 
@@ -163,10 +163,10 @@ public class UseCaseTests
     [Fact]
     public void Inspecting()
     {
-        var inspection = InspectWorkbook.Run(new("ada.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada)))).Model!;
+        var inspection = InspectWorkbook.Run(new(new("ada.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ada)))), Watched).Model!;
         Assert.Equal(SmallClass.Ada.Answers.Count, inspection.Count(InspectionResult.NoStoredValue) + inspection.Count(InspectionResult.Agree));
-        Assert.NotEmpty(InspectWorkbook.Run(new("no.xlsx", () => new MemoryStream([1, 2, 3]))).Problems);
-        Assert.NotEmpty(InspectWorkbook.Run(new("no.xlsx", () => throw new IOException("gone"))).Problems);
+        Assert.NotEmpty(InspectWorkbook.Run(new(new("no.xlsx", () => new MemoryStream([1, 2, 3]))), Run.Unwatched).Problems);
+        Assert.NotEmpty(InspectWorkbook.Run(new(new("no.xlsx", () => throw new IOException("gone"))), Run.Unwatched).Problems);
     }
 
     private static string Text(IReadOnlyList<OutputFile> files, string path) => System.Text.Encoding.UTF8.GetString(files.Single(file => file.Path == path).Content);

@@ -12,7 +12,7 @@ public class WorkBenchSumTests
     [Fact]
     public void A_sum_is_worked_out_from_what_is_typed()
     {
-        var (worked, problems) = WorkBenchSum.Run(Price, [new("food-cost", "1.35"), new("share", "30 %")]);
+        var (worked, problems) = WorkBenchSum.Run(new(Price, [new("food-cost", "1.35"), new("share", "30 %")]), Run.Unwatched);
 
         Assert.Empty(problems);
         Assert.Equal("4.50", QuantityText.Show(Assert.Single(worked!.Result.Lines).Quantity));
@@ -21,7 +21,7 @@ public class WorkBenchSumTests
     [Fact]
     public void A_problem_stands_at_the_input_it_is_about()
     {
-        var (worked, problems) = WorkBenchSum.Run(Price, [new("food-cost", "cheap"), new("share", "30 %")]);
+        var (worked, problems) = WorkBenchSum.Run(new(Price, [new("food-cost", "cheap"), new("share", "30 %")]), Run.Unwatched);
 
         Assert.Null(worked);
         var problem = Assert.Single(problems);
@@ -32,7 +32,7 @@ public class WorkBenchSumTests
     [Fact]
     public void A_sum_without_a_sensible_result_says_why()
     {
-        var (worked, problems) = WorkBenchSum.Run(Price, [new("food-cost", "1"), new("share", "0 %")]);
+        var (worked, problems) = WorkBenchSum.Run(new(Price, [new("food-cost", "1"), new("share", "0 %")]), Run.Unwatched);
 
         Assert.Null(worked);
         Assert.Equal("price", Assert.Single(problems).File);

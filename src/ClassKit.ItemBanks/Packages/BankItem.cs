@@ -1,0 +1,8 @@
+using System.Xml.Linq;
+
+namespace ClassKit.ItemBanks;
+
+/// <summary>One item of a bank, written when its package is.</summary>
+/// <param name="Identifier">Names it within the bank.</param>
+/// <param name="Write">Makes the same item each time.</param>
+internal sealed record BankItem(string Identifier, Func<XElement> Write);

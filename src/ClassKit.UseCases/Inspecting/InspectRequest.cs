@@ -1,0 +1,5 @@
+namespace ClassKit.UseCases;
+
+/// <summary>What inspecting takes.</summary>
+/// <param name="Workbook">The workbook; messages and the result name it by its path.</param>
+public sealed record InspectRequest(Upload Workbook);

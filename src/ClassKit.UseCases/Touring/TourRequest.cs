@@ -1,0 +1,12 @@
+using ClassKit.Content;
+using ClassKit.Exercises;
+
+namespace ClassKit.UseCases;
+
+/// <summary>What the whole job takes. <see cref="DemoMaterial"/> reads it from a checkout.</summary>
+/// <param name="Pack">The lesson and the class.</param>
+/// <param name="Roster">Who is dealt the lesson's exercises.</param>
+/// <param name="Seed">Decides every draw; returned work fits one only.</param>
+/// <param name="Returned">What came back.</param>
+/// <param name="Corrections">The instructor's table of corrections, which can be read only by what was dealt.</param>
+public sealed record TourRequest(PackRequest Pack, Roster Roster, ulong Seed, ReturnedFiles Returned, Source Corrections);

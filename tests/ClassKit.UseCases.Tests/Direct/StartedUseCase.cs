@@ -1,0 +1,57 @@
+using System.Text;
+using ClassKit.BenchSums;
+using ClassKit.Content;
+using ClassKit.Exercises;
+using ClassKit.Grading;
+using ClassKit.Lessons;
+using ClassKit.Terms;
+using ClassKit.UseCases.Tests.Samples;
+
+namespace ClassKit.UseCases.Tests.Direct;
+
+/// <summary>Every use case with a small request of its own, of models and streams: what a front does, up to the files in memory.</summary>
+internal static class StartedUseCase
+{
+    private static readonly Lesson Lesson = SmallClass.Lesson with { Exercises = [.. SmallClass.Lesson.Exercises.Take(2)] };
+
+    private static readonly PracticeSet Set = PracticeSet.Of(Lesson);
+
+    private static readonly Roster Roster = new("Invented class", [.. SmallClass.Dealt.Students.Select(seat => seat.Student)]);
+
+    private static readonly DealWish Wish = new(SetWish.None, IsSpread: false, 5);
+
+    private static readonly PackRequest Pack = new(Lesson, UsualClass.Profile, "class.md");
+
+    private static readonly ReturnedFiles Returned = ReturnedFiles.Of(Of("ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada)), Of("ben-okoye.xlsx", SmallClass.Blank(SmallClass.Ben)));
+
+    private static readonly Lazy<EarlierGrades> Graded = new(() => GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, Returned), Run.Unwatched).Grades)).Model!);
+
+    private static readonly Library Memory = new(new MemoryTree([new("corrections.csv", "student,part,points,reason\n"u8.ToArray()), new("roster.csv", "id,name\nada,Ada Berg\n"u8.ToArray())]));
+
+    /// <summary>By the name of the use case: from a run to its files.</summary>
+    public static IReadOnlyDictionary<string, Func<Run, IReadOnlyList<OutputFile>>> All { get; } = new Dictionary<string, Func<Run, IReadOnlyList<OutputFile>>>
+    {
+        [nameof(BuildPack)] = run => PackFiles.Of(BuildPack.Run(Pack, run).Model!),
+        [nameof(DealPractice)] = run => DealFiles.Of(DealPractice.Run(new(Set, Roster, Wish), run).Model!),
+        [nameof(MakePractice)] = run => PracticeFiles.Of(MakePractice.Run(new(Set, 5), run).Model!),
+        [nameof(MakeFollowUp)] = run => FollowUpFiles.Of(MakeFollowUp.Run(new(SmallClass.Dealt, Graded.Value, new([], 30, 3)), run).Model!),
+        [nameof(GradeClass)] = run => GradeFiles.Of(GradeClass.Run(new(SmallClass.Dealt, Returned), run)),
+        [nameof(RegradeClass)] = run => GradeFiles.Of(RegradeClass.Run(new(new(SmallClass.Dealt, Returned), Graded.Value), run).Now),
+        [nameof(RehearseLesson)] = run => RehearsalFiles.Of(RehearseLesson.Run(new(Set, 3, Wish), run).Model!),
+        [nameof(TakeTour)] = run => TakeTour.Write(TakeTour.Run(new(Pack, Roster, 5, Returned, Memory.At("corrections.csv")), run).Model!).Files,
+        [nameof(CheckContent)] = run => Text(CheckContent.Run(new(Memory, ["roster.csv"]), run).Items),
+        [nameof(InspectWorkbook)] = run => Text(InspectionJson.Write(InspectWorkbook.Run(new(Of("ada.xlsx", SmallClass.Filled(SmallClass.Ada))), run).Model!)),
+        [nameof(WorkBenchSum)] = run => Text(WorkBenchSum.Run(new(BenchSumCatalogue.All[0], [.. BenchSumCatalogue.All[0].Inputs.Select(input => KeyValuePair.Create(input.Id, input.Example))]), run).Model!.Result.Lines),
+        [nameof(ExportItems)] = run => ExportItems.Write(Items, ExportItems.Run(Items, run)).Files,
+        [nameof(ExportGrades)] = run => ExportGrades.Write(ExportGrades.Run(new(SmallClass.Dealt, Graded.Value, new("c", "s", "t", "k", new(2026, 11, 1), new(2026, 11, 20), new(2026, 11, 21))), run).Model!).Files,
+        [nameof(WeighTerm)] = run => WeighTerm.Write(WeighTerm.Run(new(RuleTrial.Of(Rule), [], []), run)).Files,
+    };
+
+    private static ItemBankRequest Items => new(Lesson, 2, AsTemplates: false, 1);
+
+    private static GradeRule Rule => GradeRuleReader.Read(Path.Combine(DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "rubrics", "term-grade.md")).Model!;
+
+    private static Upload Of(string path, byte[] content) => new(path, () => new MemoryStream(content, writable: false));
+
+    private static IReadOnlyList<OutputFile> Text(object result) => [new("result.txt", Encoding.UTF8.GetBytes(result.ToString()!))];
+}
