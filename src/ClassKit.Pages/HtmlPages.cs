@@ -61,15 +61,14 @@ public static class HtmlPages
 
     /// <summary>Every page of a lesson pack: those of <c>PackContents</c>.</summary>
     /// <remarks>The pages link to each other by their file names.</remarks>
-    public static IReadOnlyList<HtmlPage> Pack(LessonPack pack) => FilledPack(PackProse.Fill(pack));
-
-    private static IReadOnlyList<HtmlPage> FilledPack(LessonPack pack) =>
+    public static IReadOnlyList<HtmlPage> Pack(LessonPack pack) =>
     [
         new(PackContents.Index.FileName, PageRenderer.Render<IndexPage>((nameof(IndexPage.Pack), pack))),
         new(PackContents.Guide.FileName, PageRenderer.Render<GuidePage>((nameof(GuidePage.Pack), pack))),
         new(PackContents.Requisition.FileName, PageRenderer.Render<RequisitionPage>((nameof(RequisitionPage.Pack), pack))),
         new(PackContents.Stations.FileName, PageRenderer.Render<StationsPage>((nameof(StationsPage.Pack), pack))),
-        .. Bench(pack),
+        new(PackContents.Bench.FileName, PageRenderer.Render<BenchPlanPage>((nameof(BenchPlanPage.Pack), pack))),
+        .. pack.Bench.Plan is null ? Array.Empty<HtmlPage>() : [new(PackContents.RunSheets.FileName, PageRenderer.Render<RunSheetsPage>((nameof(RunSheetsPage.Pack), pack)))],
         new(PackContents.Handout.FileName, PageRenderer.Render<HandoutPage>((nameof(HandoutPage.Pack), pack))),
         new(PackContents.Cards.FileName, PageRenderer.Render<FormulaCardsPage>((nameof(FormulaCardsPage.Pack), pack))),
         new(PackContents.Observations.FileName, PageRenderer.Render<ObservationsPage>((nameof(ObservationsPage.Pack), pack))),
@@ -77,14 +76,6 @@ public static class HtmlPages
         new(PackContents.Rubric.FileName, PageRenderer.Render<RubricPage>((nameof(RubricPage.Pack), pack))),
         new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),
     ];
-
-    private static IEnumerable<HtmlPage> Bench(LessonPack pack)
-    {
-        if (pack.Bench is not null)
-            yield return new(PackContents.Bench.FileName, PageRenderer.Render<BenchPlanPage>((nameof(BenchPlanPage.Pack), pack)));
-        if (pack.Bench?.Plan is not null)
-            yield return new(PackContents.RunSheets.FileName, PageRenderer.Render<RunSheetsPage>((nameof(RunSheetsPage.Pack), pack)));
-    }
 
     /// <summary>What an invented class showed about a set of exercises before the real one takes it.</summary>
     public static string Rehearsal(RehearsalReport report) => PageRenderer.Render<RehearsalPage>((nameof(RehearsalPage.Report), report));

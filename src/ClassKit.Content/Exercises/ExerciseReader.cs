@@ -52,7 +52,7 @@ public static class ExerciseReader
         var sections = new Sections(document.Sections, "##", problems, document.Deeper);
         var names = new NameScope();
         var givens = GivenReader.Read(sections.Required("Given"), names, problems);
-        Placeholders.Check(document.Opening, names, problems);
+        var problem = Placeholders.Read(document.Opening, names, problems);
         var constraints = sections.Optional("Constraints");
         var stepSections = sections.Named("Step");
         var partSections = sections.Named("Part");
@@ -72,7 +72,7 @@ public static class ExerciseReader
             Trial.Run(givens, rules, parts, problems);
 
         return problems.Finish(() => new Exercise(
-            id, document.Title.Text, skill!.Value.Text, level, minutes, source!.Value.Text, document.Opening.Markdown, givens, rules, [.. parts.Select(part => part.Part)], hints)
+            id, document.Title.Text, skill!.Value.Text, level, minutes, source!.Value.Text, problem, givens, rules, [.. parts.Select(part => part.Part)], hints)
         {
             Effort = effort,
             Steps = steps,

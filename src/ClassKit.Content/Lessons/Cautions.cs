@@ -10,7 +10,7 @@ internal static partial class Cautions
 {
     private const string Example = "- **Hot tin.** What to do about it. *Source: common practice, no source.*";
 
-    public static IReadOnlyList<Caution> Read(Section? section, ProblemList problems)
+    public static IReadOnlyList<Caution> Read(Section? section, LessonTexts texts, ProblemList problems)
     {
         var cautions = new List<Caution>();
         foreach (var entry in Lists.Entries(section, problems))
@@ -19,7 +19,7 @@ internal static partial class Cautions
                 continue;
             var match = TextAndSource().Match(item.Text.Text);
             if (match.Success)
-                cautions.Add(new(item.Name.Text, match.Groups["text"].Value, match.Groups["source"].Value));
+                cautions.Add(new(item.Name.Text, texts.Read(item.Text with { Text = match.Groups["text"].Value }), match.Groups["source"].Value));
             else
                 problems.Add(item.Text.Line, $"The caution `{item.Name.Text}` names no source", $"End it with where that is published, or say that it is nowhere: `{Example}`.");
         }

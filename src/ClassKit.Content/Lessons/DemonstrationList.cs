@@ -17,13 +17,14 @@ internal static partial class DemonstrationList
 
     /// <summary>The demonstrations, held against the breads that they belong to.</summary>
     /// <param name="section">May be absent: not every lesson shows something to all at once.</param>
+    /// <param name="texts">The texts of the file.</param>
     /// <param name="formulas">The lesson's breads, as many as could be read.</param>
     /// <param name="allRead">False if some bread could not be read; then none is called unknown.</param>
     /// <param name="problems">Where to note what is wrong.</param>
-    public static IReadOnlyList<LessonDemonstration> Read(Section? section, IReadOnlyList<LessonFormula> formulas, bool allRead, ProblemList problems) =>
-        [.. Lists.Entries(section, problems).Select(entry => Demonstration(entry.Text, formulas, allRead, problems)).OfType<LessonDemonstration>()];
+    public static IReadOnlyList<LessonDemonstration> Read(Section? section, LessonTexts texts, IReadOnlyList<LessonFormula> formulas, bool allRead, ProblemList problems) =>
+        [.. Lists.Entries(section, problems).Select(entry => Demonstration(entry.Text, texts, formulas, allRead, problems)).OfType<LessonDemonstration>()];
 
-    private static LessonDemonstration? Demonstration(Located item, IReadOnlyList<LessonFormula> formulas, bool allRead, ProblemList problems)
+    private static LessonDemonstration? Demonstration(Located item, LessonTexts texts, IReadOnlyList<LessonFormula> formulas, bool allRead, ProblemList problems)
     {
         var match = Shape().Match(item.Text);
         if (!match.Success)
@@ -35,7 +36,7 @@ internal static partial class DemonstrationList
         if (minutes == 0)
             problems.Add(item.Line, "The demonstration takes 0 min", "Write how long it takes.");
         var conditions = new DemonstrationConditions(match.Groups["conditions"].Value, item.Line, formulas, allRead, problems);
-        var shown = new LessonDemonstration(match.Groups["name"].Value, minutes, conditions.Before?.FormulaId ?? "", conditions.Before?.StepName ?? "", match.Groups["text"].Value)
+        var shown = new LessonDemonstration(match.Groups["name"].Value, minutes, conditions.Before?.FormulaId ?? "", conditions.Before?.StepName ?? "", texts.Read(item with { Text = match.Groups["text"].Value }))
         {
             Tools = match.Groups["tools"].Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries),
             Ingredients = [.. match.Groups["ingredients"].Value.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(each => Ingredient(new(each, item.Line), problems)).OfType<WeighedIngredient>()],

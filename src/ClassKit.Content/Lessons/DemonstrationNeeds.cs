@@ -9,7 +9,7 @@ internal static partial class DemonstrationNeeds
 {
     public static void Check(LessonDemonstration shown, bool saysNoOven, int line, IReadOnlyList<LessonFormula> formulas, ProblemList problems)
     {
-        var words = string.Join(". ", [shown.Name, shown.Text, .. shown.Tools]);
+        var words = string.Join(". ", [shown.Name, shown.Text.OwnWords, .. shown.Tools]);
         if (Oven().IsMatch(words) && shown.Bake is null && !saysNoOven && !IsAfterBake(shown, formulas))
             problems.Add(line, $"`{shown.Name}` names an oven, and its brackets occupy none", "Write what it bakes (`oven 220 °C, bakes 35 min`), whose bread comes out for it (`after Popovers: Bake`), or `no oven` if none is opened for it.");
         if (shown.Bake is not null && shown.Ingredients.Count == 0)

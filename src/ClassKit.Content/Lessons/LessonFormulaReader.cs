@@ -53,24 +53,26 @@ public static class LessonFormulaReader
 
         if (Document.Read(block.Markdown, problems) is not { } document)
             return problems.Fail<LessonFormula>();
+        var texts = new LessonTexts(block.Markdown, id);
         var sections = new Sections(document.Sections, "##", problems);
         var lines = FormulaLines.Read(sections.Required("Formula"), problems);
         var method = sections.Required("Method");
-        var steps = MethodSteps.Read(method, problems);
+        var steps = MethodSteps.Read(method, texts, problems);
         var equipment = BenchTools.Read(sections.Required("Equipment"), problems);
-        var surfaces = SurfaceIngredients.Read(sections.Optional(SurfaceIngredients.Heading), equipment, problems);
-        var observations = ObservationList.Read(sections.Required("Observations"), problems);
-        var cautions = Cautions.Read(sections.Required("Cautions"), problems);
-        var traits = TraitList.Read(sections.Required("Leavening"), problems);
-        var notes = sections.Required("Notes")?.Markdown;
+        var surfaces = SurfaceIngredients.Read(sections.Optional(SurfaceIngredients.Heading), texts, equipment, problems);
+        var observations = ObservationList.Read(sections.Required("Observations"), texts, problems);
+        var cautions = Cautions.Read(sections.Required("Cautions"), texts, problems);
+        var traits = TraitList.Read(sections.Required("Leavening"), texts, problems);
+        var notes = texts.Read(sections.Required("Notes"));
         sections.Finish();
+        var why = texts.Read(new Located(document.Opening.Prose, document.Title.Line));
         if (document.Opening.Blocks.Count == 0)
             problems.Add(document.Opening.Line, "Nothing says why this bread is in the lesson", "Write a sentence or two below the title.");
 
         var reading = problems.Finish(() => new LessonFormula(
-            new BakersFormula(id, document.Title.Text, leavening, lines), piece!.Value.Text, pieceMass, loss, document.Opening.Prose, mixTemperature,
+            new BakersFormula(id, document.Title.Text, leavening, lines), piece!.Value.Text, pieceMass, loss, why, mixTemperature,
             steps.First(step => step.InOven).Temperature!.Value, steps.Last(step => step.InOven).Temperature!.Value,
-            steps, equipment, cautions, notes!, traits!)
+            steps, equipment, cautions, notes, traits!)
         {
             BestWithinMinutes = bestWithin,
             Pieces = pieces?.Text ?? piece.Value.Text + "s",
@@ -83,7 +85,7 @@ public static class LessonFormulaReader
         // Which values a formula has is known once it is read.
         NamedFoods.Check(method, formula, problems);
         MixHeats.Check(fields.LineOf("mix temperature"), method, formula, problems);
-        ValueReferences.Check(block.Markdown, [.. ValueNames.Of(formula), .. ValueNames.OfClass], problems);
+        texts.Check([.. ValueNames.Of(formula), .. ValueNames.OfClass], problems);
         return problems.Finish(() => formula);
     }
 }

@@ -4,6 +4,7 @@ using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
+using ClassKit.Exercises;
 using ClassKit.Lessons;
 
 namespace ClassKit.Content;
@@ -62,9 +63,11 @@ public static class LessonReader
             return problems.Fail<Lesson>();
         if (document.Opening.Blocks.Count == 0)
             problems.Add(document.Opening.Line, "The lesson has no summary", "Write a sentence or two below the title.");
+        var texts = new LessonTexts(block.Markdown, formulaId: null);
+        var summary = texts.Read(new Located(document.Opening.Prose, document.Title.Line));
         var sections = new Sections(document.Sections, "##", problems, document.Deeper);
-        var objectives = Lists.Lines(sections.Required("Objectives"), problems);
-        var knowledge = Lists.Lines(sections.Required("Prior knowledge"), problems);
+        var objectives = texts.Read(Lists.Entries(sections.Required("Objectives"), problems).Select(entry => entry.Text));
+        var knowledge = texts.Read(Lists.Entries(sections.Required("Prior knowledge"), problems).Select(entry => entry.Text));
         var beforeFormulas = problems.Count;
         var formulaLinks = LinkList.Read(sections.Required("Formulas"), "formulas", file, problems);
         var formulas = files.All(formulaLinks, ContentKind.Formula, LessonFormulaReader.Read, formula => formula.Formula.Title);
@@ -72,31 +75,33 @@ public static class LessonReader
         var exercises = files.All(LinkList.Read(sections.Required("Exercises"), "exercises", file, problems), ContentKind.Exercise, ExerciseReader.Read, exercise => exercise.Title);
         var vocabulary = Lists.Entries(sections.Required("Vocabulary"), problems)
             .Select(entry => NamedItem.Read(entry.Text, "- **Proof.** The last rise before baking.", problems)).OfType<NamedItem>()
-            .Select(item => new Term(item.Name.Text, item.Text.Text)).ToList();
-        var cautions = Cautions.Read(sections.Required("Cautions"), problems);
-        var points = TalkingPoints.Read(sections.Required("Talking points"), formulas, allRead, problems);
+            .Select(item => new Term(item.Name.Text, texts.Read(item.Text))).ToList();
+        var cautions = Cautions.Read(sections.Required("Cautions"), texts, problems);
+        var points = TalkingPoints.Read(sections.Required("Talking points"), texts, formulas, allRead, problems);
         var shown = sections.Optional("Demonstrations");
-        var demonstrations = DemonstrationList.Read(shown, formulas, allRead, problems);
-        var questions = Questions.Read(sections.Required("Questions"), problems);
+        var demonstrations = DemonstrationList.Read(shown, texts, formulas, allRead, problems);
+        var questions = Questions.Read(sections.Required("Questions"), texts, problems);
         var failures = Tables.Rows(sections.Required("Failures"), FailureColumns, problems).Select(row => new Failure(
-            row.Required("Sign", problems)?.Text ?? "", row.Required("Cause", problems)?.Text ?? "", row.Required("Cure", problems)?.Text ?? "")).ToList();
-        var handout = sections.Required("For students")?.Markdown;
-        var guide = sections.Required("For the instructor")?.Markdown;
+            Cell(row, "Sign"), Cell(row, "Cause"), Cell(row, "Cure"))).ToList();
+        var handout = texts.Read(sections.Required("For students"));
+        var guide = texts.Read(sections.Required("For the instructor"));
         sections.Finish();
         if (allRead)
         {
             NamedFoods.Check(shown, formulas, problems);
-            ValueReferences.Check(block.Markdown, ValueNames.Of(formulas), problems);
+            texts.Check(ValueNames.Of(formulas), problems);
         }
 
         var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new Lesson(
-            id, document.Title.Text, document.Opening.Prose, period, objectives, knowledge, vocabulary, cautions, points, questions, failures,
-            formulas, exercises, marking!, rubric!, handout!, guide!)
+            id, document.Title.Text, summary, period, objectives, knowledge, vocabulary, cautions, points, questions, failures,
+            formulas, exercises, marking!, rubric!, handout, guide)
         {
             Demonstrations = demonstrations,
             SetAside = aside,
         });
         return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);
+
+        TextTemplate Cell(TableRow row, string column) => row.Required(column, problems) is { } cell ? texts.Read(cell) : "";
     }
 
     /// <summary>A key that may be left out.</summary>

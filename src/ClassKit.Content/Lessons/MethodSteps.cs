@@ -14,10 +14,10 @@ internal static partial class MethodSteps
 {
     private const string Example = "Write a step as `1. **Bake** (18–20 min, oven 190 °C). Until golden.`";
 
-    public static IReadOnlyList<MethodStep> Read(Section? section, ProblemList problems)
+    public static IReadOnlyList<MethodStep> Read(Section? section, LessonTexts texts, ProblemList problems)
     {
         var before = problems.Count;
-        List<(MethodStep Step, int Line)> steps = [.. Lists.Entries(section, problems).Select(entry => (Step: Step(entry.Text, problems)!, entry.Text.Line)).Where(read => read.Step is not null)];
+        List<(MethodStep Step, int Line)> steps = [.. Lists.Entries(section, problems).Select(entry => (Step: Step(entry.Text, texts, problems)!, entry.Text.Line)).Where(read => read.Step is not null)];
         if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.InOven))
             problems.Add(section.Line, "No step says what the oven is set to", "Write it in the brackets of the step: `(18–20 min, oven 190 °C)`.");
         CheckWeighing(section, steps, problems.Count == before, problems);
@@ -29,7 +29,7 @@ internal static partial class MethodSteps
     /// <summary>Weighing takes time and a scale, so it is a step, and says so.</summary>
     private static void CheckWeighing(Section? section, List<(MethodStep Step, int Line)> steps, bool allRead, ProblemList problems)
     {
-        foreach (var (step, line) in steps.Where(read => Weighs().IsMatch($"{read.Step.Name} {read.Step.Text}") && !OccupiesScale(read.Step)))
+        foreach (var (step, line) in steps.Where(read => Weighs().IsMatch($"{read.Step.Name} {read.Step.Text.OwnWords}") && !OccupiesScale(read.Step)))
             problems.Add(line, $"`{step.Name}` weighs, and its brackets occupy no scale", "Write `scale` or `small scale` into the brackets: two teams cannot weigh on one at the same moment.");
         if (section is not null && allRead && !steps.Exists(read => OccupiesScale(read.Step)))
             problems.Add(section.Line, "No step says when the ingredients are weighed", "Weighing takes time too: `1. **Weigh** (4–6 min, scale, small scale, wait up to 20 min). Everything into bowls.`");
@@ -40,7 +40,7 @@ internal static partial class MethodSteps
     [GeneratedRegex(@"\bweigh(ed|ing)?\b", RegexOptions.IgnoreCase)]
     private static partial Regex Weighs();
 
-    private static MethodStep? Step(Located item, ProblemList problems)
+    private static MethodStep? Step(Located item, LessonTexts texts, ProblemList problems)
     {
         var match = Shape().Match(item.Text);
         if (!match.Success)
@@ -52,7 +52,7 @@ internal static partial class MethodSteps
         if (Duration(new(conditions[0], item.Line), problems) is not var (min, max))
             return null;
         var rest = new StepConditions(conditions.Skip(1), item.Line, problems);
-        return new(match.Groups["name"].Value, match.Groups["text"].Value, min, max, rest.Temperature, rest.InOven) { Work = rest.Work };
+        return new(match.Groups["name"].Value, texts.Read(item with { Text = match.Groups["text"].Value }), min, max, rest.Temperature, rest.InOven) { Work = rest.Work };
     }
 
     private static (int Min, int Max)? Duration(Located text, ProblemList problems)

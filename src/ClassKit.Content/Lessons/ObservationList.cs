@@ -20,7 +20,7 @@ internal static class ObservationList
         ["Internal temperature"] = Measure.InternalTemperature,
     };
 
-    public static IReadOnlyList<Observation> Read(Section? section, ProblemList problems)
+    public static IReadOnlyList<Observation> Read(Section? section, LessonTexts texts, ProblemList problems)
     {
         var observations = new List<Observation>();
         foreach (var row in Tables.Rows(section, Columns, problems))
@@ -33,7 +33,7 @@ internal static class ObservationList
             else if (observations.Exists(known => known.Measure == measure))
                 problems.Add(row.Line, $"`{measured.Text}` is measured a second time", "Put both rows into one.");
             else
-                observations.Add(new(measure, less.Value.Text, more.Value.Text));
+                observations.Add(new(measure, texts.Read(less.Value), texts.Read(more.Value)));
         }
         return observations;
     }

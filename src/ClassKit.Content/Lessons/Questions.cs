@@ -7,7 +7,7 @@ namespace ClassKit.Content.Lessons;
 /// <summary>Reads discussion questions: each a heading with three <c>#</c>, the model answer below.</summary>
 internal static class Questions
 {
-    public static IReadOnlyList<Question> Read(Section? section, ProblemList problems)
+    public static IReadOnlyList<Question> Read(Section? section, LessonTexts texts, ProblemList problems)
     {
         if (section is null)
             return [];
@@ -16,6 +16,6 @@ internal static class Questions
             problems.Add(opening.Blocks[0].Line + 1, "This text belongs to no question", "Begin every question with `### ` and write its model answer below.");
         foreach (var unanswered in parts.Where(part => part.Blocks.Count == 0))
             problems.Add(unanswered.Line, $"The question `{unanswered.Heading.Text}` has no model answer", "Write it below the question.");
-        return [.. parts.Select(part => new Question(part.Heading.Text, part.Markdown))];
+        return [.. parts.Select(part => new Question(texts.Read(part.Heading), texts.Read(part)))];
     }
 }

@@ -22,7 +22,7 @@ internal static partial class SurfaceIngredients
         ["tin"] = SurfaceShare.Tin,
     };
 
-    public static IReadOnlyList<SurfaceIngredient> Read(Section? section, IReadOnlyList<BenchTool> equipment, ProblemList problems)
+    public static IReadOnlyList<SurfaceIngredient> Read(Section? section, LessonTexts texts, IReadOnlyList<BenchTool> equipment, ProblemList problems)
     {
         var surfaces = new List<SurfaceIngredient>();
         foreach (var row in Tables.Rows(section, Columns, problems))
@@ -32,7 +32,7 @@ internal static partial class SurfaceIngredients
             var use = row.Required("For", problems);
             if (ingredient is null || amount is null || use is null || Amount(amount.Value, equipment, problems) is not var (mass, each))
                 continue;
-            surfaces.Add(new(ingredient, mass, each, use.Value.Text));
+            surfaces.Add(new(ingredient, mass, each, texts.Read(use.Value)));
         }
         return surfaces;
     }

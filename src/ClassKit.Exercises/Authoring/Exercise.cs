@@ -21,7 +21,7 @@ public sealed record Exercise(
     ExerciseLevel Level,
     int Minutes,
     string Source,
-    string Problem,
+    TextTemplate Problem,
     IReadOnlyList<Given> Givens,
     IReadOnlyList<CellFormula> Constraints,
     IReadOnlyList<Part> Parts,

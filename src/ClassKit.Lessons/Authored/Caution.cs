@@ -1,7 +1,9 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.Lessons;
 
 /// <summary>Something that can hurt someone.</summary>
 /// <param name="Hazard">A word or two: <c>Hot steam</c>.</param>
 /// <param name="Text">What to do about it.</param>
 /// <param name="Source">Where that is published, or "common practice, no source".</param>
-public sealed record Caution(string Hazard, string Text, string Source);
+public sealed record Caution(string Hazard, TextTemplate Text, string Source);

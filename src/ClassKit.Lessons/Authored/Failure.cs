@@ -1,7 +1,9 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.Lessons;
 
 /// <summary>A common failure.</summary>
 /// <param name="Sign">What one sees.</param>
 /// <param name="Cause">Why.</param>
 /// <param name="Cure">What to do next time.</param>
-public sealed record Failure(string Sign, string Cause, string Cure);
+public sealed record Failure(TextTemplate Sign, TextTemplate Cause, TextTemplate Cure);

@@ -1,3 +1,5 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.Lessons;
 
 /// <summary>How the leavening behaves in one bread, in words: what the comparison sets side by side.</summary>
@@ -13,13 +15,13 @@ namespace ClassKit.Lessons;
 /// <param name="FailureSigns">How one sees that it failed.</param>
 /// <param name="ChooseWhen">When to choose it.</param>
 public sealed record LeaveningTraits(
-    string GasSource,
-    string Onset,
-    string TimeCourse,
-    string Limit,
-    string Crumb,
-    string Flavour,
-    string Colour,
-    string Salt,
-    string FailureSigns,
-    string ChooseWhen);
+    TextTemplate GasSource,
+    TextTemplate Onset,
+    TextTemplate TimeCourse,
+    TextTemplate Limit,
+    TextTemplate Crumb,
+    TextTemplate Flavour,
+    TextTemplate Colour,
+    TextTemplate Salt,
+    TextTemplate FailureSigns,
+    TextTemplate ChooseWhen);

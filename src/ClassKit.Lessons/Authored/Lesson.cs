@@ -24,10 +24,10 @@ namespace ClassKit.Lessons;
 public sealed record Lesson(
     string Id,
     string Title,
-    string Summary,
+    TextTemplate Summary,
     int PeriodMinutes,
-    IReadOnlyList<string> Objectives,
-    IReadOnlyList<string> PriorKnowledge,
+    IReadOnlyList<TextTemplate> Objectives,
+    IReadOnlyList<TextTemplate> PriorKnowledge,
     IReadOnlyList<Term> Vocabulary,
     IReadOnlyList<Caution> Cautions,
     IReadOnlyList<TalkingPoint> TalkingPoints,
@@ -37,8 +37,8 @@ public sealed record Lesson(
     IReadOnlyList<Exercise> Exercises,
     MarkingScheme Marking,
     PracticalRubric BenchRubric,
-    string HandoutText,
-    string GuideText)
+    TextTemplate HandoutText,
+    TextTemplate GuideText)
 {
     /// <summary>What the instructor shows to all teams at once, in order.</summary>
     public IReadOnlyList<LessonDemonstration> Demonstrations { get; init; } = [];

@@ -1,5 +1,6 @@
 using ClassKit.Baking;
 using ClassKit.BenchPlans;
+using ClassKit.Exercises;
 
 namespace ClassKit.Lessons;
 
@@ -9,7 +10,7 @@ namespace ClassKit.Lessons;
 /// <param name="FormulaId">The bread it belongs to; empty if it belongs to none.</param>
 /// <param name="StepName">The step of that bread that no team begins before; empty if it belongs to none.</param>
 /// <param name="Text">What is shown.</param>
-public sealed record LessonDemonstration(string Name, int Minutes, string FormulaId, string StepName, string Text)
+public sealed record LessonDemonstration(string Name, int Minutes, string FormulaId, string StepName, TextTemplate Text)
 {
     /// <summary>What to set out for it.</summary>
     public IReadOnlyList<string> Tools { get; init; } = [];

@@ -1,4 +1,5 @@
 using ClassKit.Baking;
+using ClassKit.Exercises;
 
 namespace ClassKit.Lessons;
 
@@ -21,14 +22,14 @@ public sealed record LessonFormula(
     string Piece,
     Mass PieceMass,
     double LossPercent,
-    string Why,
+    TextTemplate Why,
     Temperature? MixTemperature,
     Temperature BakeFrom,
     Temperature BakeTo,
     IReadOnlyList<MethodStep> Steps,
     IReadOnlyList<BenchTool> Equipment,
     IReadOnlyList<Caution> Cautions,
-    string Notes,
+    TextTemplate Notes,
     LeaveningTraits Traits)
 {
     /// <summary>How many minutes it may stand ready before it is tasted; null where that does not matter.</summary>

@@ -1,4 +1,5 @@
 using ClassKit.Baking;
+using ClassKit.Exercises;
 
 namespace ClassKit.Lessons;
 
@@ -9,7 +10,7 @@ namespace ClassKit.Lessons;
 /// <param name="MaxMinutes">The longest; at least <paramref name="MinMinutes"/>.</param>
 /// <param name="Temperature">At which it happens, if that matters: of the oven, the place or the mix.</param>
 /// <param name="InOven">True if it happens in the oven and <paramref name="Temperature"/> is what the dial says.</param>
-public sealed record MethodStep(string Name, string Text, int MinMinutes, int MaxMinutes, Temperature? Temperature, bool InOven = false)
+public sealed record MethodStep(string Name, TextTemplate Text, int MinMinutes, int MaxMinutes, Temperature? Temperature, bool InOven = false)
 {
     /// <summary>What it takes at the bench, for the bench plan.</summary>
     public StepWork Work { get; init; } = StepWork.Usual;

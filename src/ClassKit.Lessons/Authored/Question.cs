@@ -1,6 +1,8 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.Lessons;
 
 /// <summary>A discussion question.</summary>
 /// <param name="Ask">The question.</param>
 /// <param name="ModelAnswer">What a good answer says; for the instructor only.</param>
-public sealed record Question(string Ask, string ModelAnswer);
+public sealed record Question(TextTemplate Ask, TextTemplate ModelAnswer);

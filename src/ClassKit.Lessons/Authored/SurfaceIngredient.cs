@@ -1,4 +1,5 @@
 using ClassKit.Baking;
+using ClassKit.Exercises;
 
 namespace ClassKit.Lessons;
 
@@ -7,7 +8,7 @@ namespace ClassKit.Lessons;
 /// <param name="Amount">How much for each; above 0.</param>
 /// <param name="Each">For each what.</param>
 /// <param name="For">What it is for: <c>brushing the cups</c>.</param>
-public sealed record SurfaceIngredient(Ingredient Ingredient, Mass Amount, SurfaceShare Each, string For)
+public sealed record SurfaceIngredient(Ingredient Ingredient, Mass Amount, SurfaceShare Each, TextTemplate For)
 {
     /// <summary>How much a team takes.</summary>
     /// <param name="formula">The bread; its equipment says how many tins there are.</param>

@@ -1,3 +1,5 @@
+using ClassKit.Exercises;
+
 namespace ClassKit.Lessons;
 
 /// <summary>What the instructor does and says at one moment of the class. When that is, the bench plan says.</summary>
@@ -6,4 +8,4 @@ namespace ClassKit.Lessons;
 /// <param name="StepName">The step of that bread; empty unless <paramref name="Moment"/> is a step.</param>
 /// <param name="What">What happens.</param>
 /// <param name="Say">What to say meanwhile; may be empty.</param>
-public sealed record TalkingPoint(ClassMoment Moment, string FormulaId, string StepName, string What, string Say);
+public sealed record TalkingPoint(ClassMoment Moment, string FormulaId, string StepName, TextTemplate What, TextTemplate Say);

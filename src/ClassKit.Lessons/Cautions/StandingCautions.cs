@@ -47,7 +47,7 @@ public static class StandingCautions
             .. When(steps.Any(step => step.Work.OvenReady || Uses(step, "fryer")), Hazard.HotFat),
             .. When(formula.Formula.Leavening == Leavening.Steam || steps.Any(step => Uses(step, "steamer")), Hazard.Steam),
             .. When(steps.Any(step => Uses(step, "mixer")), Hazard.Mixer),
-            .. HazardWords.In(string.Join(". ", formula.Steps.Select(step => step.Text).Concat(formula.Equipment.Select(tool => tool.Name)))).Where(IsOfWordsAlone),
+            .. HazardWords.In(string.Join(". ", formula.Steps.Select(step => step.Text.OwnWords).Concat(formula.Equipment.Select(tool => tool.Name)))).Where(IsOfWordsAlone),
         ];
         return WithFirstAid(found);
     }
@@ -56,7 +56,7 @@ public static class StandingCautions
     public static IReadOnlyList<Hazard> In(LessonDemonstration shown)
     {
         ArgumentNullException.ThrowIfNull(shown);
-        return WithFirstAid([Hazard.HouseRules, .. HazardWords.In($"{shown.Name}. {shown.Text}. {string.Join(". ", shown.Tools)}")]);
+        return WithFirstAid([Hazard.HouseRules, .. HazardWords.In($"{shown.Name}. {shown.Text.OwnWords}. {string.Join(". ", shown.Tools)}")]);
     }
 
     /// <summary>A demonstration's cautions; house rules come first.</summary>
@@ -83,7 +83,7 @@ public static class StandingCautions
     public static bool Speaks(Caution caution, Hazard hazard)
     {
         ArgumentNullException.ThrowIfNull(caution);
-        var text = $"{caution.Hazard} {caution.Text}";
+        var text = $"{caution.Hazard} {caution.Text.OwnWords}";
         return Words[hazard].Any(group => group.All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase)));
     }
 

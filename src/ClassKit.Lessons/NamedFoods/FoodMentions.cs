@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using ClassKit.Baking;
+using ClassKit.Exercises;
 
 namespace ClassKit.Lessons;
 
@@ -19,7 +20,7 @@ public static partial class FoodMentions
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(titles);
-        var plain = titles.Where(title => title.Length > 0).Aggregate(Braces().Replace(text, Blank), WholeWords.Blanked);
+        var plain = titles.Where(title => title.Length > 0).Aggregate(TextTemplate.Parse(text).OwnWords, WholeWords.Blanked);
         var (greased, floured, washed) = (Greasing().Matches(plain), Flouring().Matches(plain), EggWash().Matches(plain));
         List<FoodMention> deeds = [.. Deeds(greased, Fats), .. Deeds(floured, Flours), .. Deeds(Dusting().Matches(plain), Dusts), .. Deeds(washed, Eggs)];
         // A verb is no food any more: “butter the tin”, “flour the board”.
@@ -54,12 +55,6 @@ public static partial class FoodMentions
     private sealed record NamedFood(string Words, IReadOnlyList<Ingredient> CanBe, int At);
 
     private static IReadOnlyList<Ingredient> OfRole(IngredientRole role) => [.. IngredientCatalog.All.Where(ingredient => ingredient.Role == role)];
-
-    /// <summary>Taken out without moving what follows.</summary>
-    private static string Blank(Match match) => new(' ', match.Length);
-
-    [GeneratedRegex(@"\{[^{}]*\}")]
-    private static partial Regex Braces();
 
     [GeneratedRegex(@"\b(greas(e|ed|ing)|buttered|oiled)\b|\b(oil|butter)(?= (the|a|an|each|every|your|all|both) ([\w-]+ ){0,3}?(tins?|cups?|pans?|trays?|sheets?|moulds?|molds?|dish|dishes|rings?|bowls?|paper|griddle|hands)\b)", RegexOptions.IgnoreCase)]
     private static partial Regex Greasing();

@@ -72,12 +72,11 @@ internal static class PackContents
         "The plan as lists to tick off: one for you, one for each team.",
         "Print once: each team gets its sheet, the first one is yours.", Readers.Everybody);
 
-    /// <summary>The pages of a pack: without a bench plan those that tell of it are left out.</summary>
+    /// <summary>The pages of a pack: where no plan could be made there are no run sheets.</summary>
     public static IReadOnlyList<PackEntry> Of(LessonPack pack) =>
     [
-        Index, Guide, Requisition, Stations,
-        .. pack.Bench is null ? Array.Empty<PackEntry>() : [Bench],
-        .. pack.Bench?.Plan is null ? Array.Empty<PackEntry>() : [RunSheets],
+        Index, Guide, Requisition, Stations, Bench,
+        .. pack.Bench.Plan is null ? Array.Empty<PackEntry>() : [RunSheets],
         Handout, Cards, Observations, Comparison, Projector, Rubric,
     ];
 

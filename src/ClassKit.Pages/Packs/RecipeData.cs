@@ -11,15 +11,15 @@ namespace ClassKit.Pages.Packs;
 internal static class RecipeData
 {
     /// <summary>The JSON text. Its encoder writes no <c>&lt;</c>, <c>&gt;</c> or <c>&amp;</c>, so that it can stand within a page.</summary>
-    public static string Of(FormulaCard card, ClassProfile profile)
+    public static string Of(FormulaCard card, LessonPack pack)
     {
-        var formula = card.Formula;
+        var (formula, profile) = (card.Formula, pack.Class);
         return JsonSerializer.Serialize(new Dictionary<string, object>
         {
             ["@context"] = "https://schema.org",
             ["@type"] = "Recipe",
             ["name"] = formula.Formula.Title,
-            ["description"] = MarkdownHtml.PlainText(formula.Why),
+            ["description"] = MarkdownHtml.PlainText(pack.Words(formula.Why)),
             ["author"] = new Dictionary<string, object> { ["@type"] = "Organization", ["name"] = profile.Kitchen },
             ["recipeCategory"] = "Bread",
             ["keywords"] = "leavened by " + LeaveningText.Of(formula.Formula.Leavening),
@@ -28,13 +28,13 @@ internal static class RecipeData
             ["cookTime"] = Duration(formula.Steps.Where(step => step.InOven)),
             ["totalTime"] = Duration(formula.Steps),
             ["recipeIngredient"] = card.Lines.Select(line => $"{KitchenText.Weighed(line.Line.Weighed, line.Line.Resolution, profile.Units)} {line.Line.Ingredient.Name}")
-                .Concat(card.Surfaces.Select(taken => $"about {KitchenText.Ordered(taken.Mass, profile.Units)} {taken.Surface.Ingredient.Name}, for {MarkdownHtml.PlainText(taken.Surface.For)}"))
+                .Concat(card.Surfaces.Select(taken => $"about {KitchenText.Ordered(taken.Mass, profile.Units)} {taken.Surface.Ingredient.Name}, for {MarkdownHtml.PlainText(pack.Words(taken.Surface.For))}"))
                 .Select(line => line.Replace('\u00A0', ' ')).ToArray(),
             ["recipeInstructions"] = formula.Steps.Select(step => new Dictionary<string, object>
             {
                 ["@type"] = "HowToStep",
                 ["name"] = step.Name,
-                ["text"] = MarkdownHtml.PlainText(step.Text),
+                ["text"] = MarkdownHtml.PlainText(pack.Words(step.Text)),
             }).ToArray(),
             ["tool"] = formula.Equipment.Select(tool => tool.Name).ToArray(),
         });

@@ -9,9 +9,9 @@ internal static class ClassCourse
     /// <summary>In order of time; without a plan in the lesson's own order, demonstrations before the steps that they belong to.</summary>
     public static IReadOnlyList<CourseEntry> Of(LessonPack pack)
     {
-        var plan = pack.Bench?.Plan;
-        var points = pack.Lesson.TalkingPoints.SelectMany(point => Shown(pack.Lesson, point).Select(shown => Entry(shown, plan)).Append(Entry(pack.Lesson, point, plan)));
-        var free = pack.Lesson.Demonstrations.Where(shown => !pack.Lesson.TalkingPoints.Any(point => Belongs(shown, point))).Select(shown => Entry(shown, plan));
+        var plan = pack.Bench.Plan;
+        var points = pack.Lesson.TalkingPoints.SelectMany(point => Shown(pack.Lesson, point).Select(shown => Entry(pack, shown)).Append(Entry(pack, point)));
+        var free = pack.Lesson.Demonstrations.Where(shown => !pack.Lesson.TalkingPoints.Any(point => Belongs(shown, point))).Select(shown => Entry(pack, shown));
         var all = points.Concat(free).ToList();
         return plan is null ? all : [.. all.OrderBy(entry => entry.From ?? 0)];
     }
@@ -21,16 +21,16 @@ internal static class ClassCourse
     private static bool Belongs(LessonDemonstration shown, TalkingPoint point) =>
         point.Moment == ClassMoment.Step && shown.FormulaId == point.FormulaId && shown.StepName == point.StepName;
 
-    private static CourseEntry Entry(LessonDemonstration shown, BenchPlan? plan)
+    private static CourseEntry Entry(LessonPack pack, LessonDemonstration shown)
     {
-        var planned = plan?.Demonstrations.FirstOrDefault(each => each.Demonstration.Name == shown.Name);
-        return new(planned?.Start, planned?.End, $"Show: {shown.Name}", $"{shown.Text} {string.Join(" ", StandingCautions.For(shown).Skip(1).Select(caution => $"*{caution.Hazard}:* {caution.Text}"))}".TrimEnd(), "");
+        var planned = pack.Bench.Plan?.Demonstrations.FirstOrDefault(each => each.Demonstration.Name == shown.Name);
+        return new(planned?.Start, planned?.End, $"Show: {shown.Name}", $"{pack.Words(shown.Text)} {string.Join(" ", StandingCautions.For(shown).Skip(1).Select(caution => $"*{caution.Hazard}:* {pack.Words(caution.Text)}"))}".TrimEnd(), "");
     }
 
-    private static CourseEntry Entry(Lesson lesson, TalkingPoint point, BenchPlan? plan)
+    private static CourseEntry Entry(LessonPack pack, TalkingPoint point)
     {
-        var (from, until) = plan is null ? ((int?)null, (int?)null) : When(point, plan);
-        return new(from, until, Heading(lesson, point), point.What, point.Say);
+        var (from, until) = pack.Bench.Plan is { } plan ? When(point, plan) : (null, null);
+        return new(from, until, Heading(pack.Lesson, point), pack.Words(point.What), pack.Words(point.Say));
     }
 
     private static string Heading(Lesson lesson, TalkingPoint point) => point.Moment switch

@@ -8,7 +8,7 @@ namespace ClassKit.Pages.Values;
 /// <summary>Every value of <see cref="ValueNames"/> as text.</summary>
 internal static class ValueText
 {
-    public static Dictionary<string, string> Of(LessonPack pack)
+    public static Dictionary<string, string> Of(ComputedPack pack)
     {
         var units = pack.Class.Units;
         var values = new Dictionary<string, string>
@@ -29,7 +29,7 @@ internal static class ValueText
         return values;
     }
 
-    private static IEnumerable<(string Name, string Text)> Of(FormulaCard card, LeaveningComparison compared, LessonPack pack)
+    private static IEnumerable<(string Name, string Text)> Of(FormulaCard card, LeaveningComparison compared, ComputedPack pack)
     {
         var (formula, units) = (card.Formula, pack.Class.Units);
         var loss = Prediction.BakeLoss(compared);

@@ -72,7 +72,7 @@ public static class DealtJson
     }
 
     private static DealtDocument.ExerciseEntry Entry(Exercise exercise) => new(
-        exercise.Id, exercise.Title, exercise.Skill, Word(exercise.Level), exercise.Minutes, exercise.Source, exercise.Problem,
+        exercise.Id, exercise.Title, exercise.Skill, Word(exercise.Level), exercise.Minutes, exercise.Source, exercise.Problem.Written,
         [.. exercise.Givens.Select(given => new DealtDocument.GivenEntry(given.Id, given.Label, given.Unit, given.From, given.To, given.Step))],
         [.. exercise.Constraints.Select(constraint => constraint.Text)],
         [.. exercise.Parts.Select(Entry)],

@@ -17,9 +17,9 @@ public static class BuildPack
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
-        if (!LessonPack.Build(request.Lesson, request.Profile).TryGet(out var computed, out var why))
+        if (!ComputedPack.Build(request.Lesson, request.Profile).TryGet(out var computed, out var why))
             return new(null, [new(request.Source, null, why.Message.TrimEnd('.'), why.Remedy)]);
-        return new(PackProse.Fill(ClassPlanning.Plan(computed, run)), []);
+        return new(PackProse.InWords(ClassPlanning.Plan(computed, run)), []);
     }
 
     /// <summary>The request for a lesson's folder and a class profile, or everything that is wrong with them.</summary>

@@ -9,7 +9,7 @@ namespace ClassKit.UseCases;
 internal static class ClassPlanning
 {
     /// <summary>The pack with its bench plan, with what was cut, and with the breads that are left to the instructor taken out of the teams' hands.</summary>
-    public static LessonPack Plan(LessonPack pack, Run run)
+    public static PlannedPack Plan(ComputedPack pack, Run run)
     {
         run.Begin(RunStep.PlanningBenches);
         var solver = new CpSatSolver(run.Cancellation);
@@ -17,13 +17,12 @@ internal static class ClassPlanning
         var bench = BenchClasses.Of(pack.Lesson, pack.Class);
         var planning = planner.Plan(bench);
         if (planning.Plan is not null || PeriodCuts.Least(bench, solver, PlannerSettings.Default) is not { } change)
-            return pack with { Bench = planning };
+            return new(pack, planning);
         var changed = planner.Plan(change.Apply(bench));
         if (changed.Plan is not { } plan)
-            return pack with { Bench = planning };
-        return pack.LeftToInstructor([.. plan.Class.Breads.Where(bread => bread.LeftToInstructor).Select(bread => bread.Id)]) with
+            return new(pack, planning);
+        return new(pack.LeftToInstructor([.. plan.Class.Breads.Where(bread => bread.LeftToInstructor).Select(bread => bread.Id)]), changed)
         {
-            Bench = changed,
             Cuts = [FormattableString.Invariant($"All of the lesson does not fit {pack.Class.PeriodMinutes} min. {PlanChangeWords.Of(change, bench)}")],
         };
     }

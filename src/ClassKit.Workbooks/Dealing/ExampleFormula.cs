@@ -6,7 +6,7 @@ namespace ClassKit.Workbooks;
 /// <summary>A formula that shows how cells are put into formulas, and answers nothing that was dealt.</summary>
 /// <param name="Words">What it works out, in words, with the names of its cells in braces.</param>
 /// <param name="Formula">Over those names.</param>
-internal sealed record ExampleFormula(string Words, CellFormula Formula)
+internal sealed record ExampleFormula(TextTemplate Words, CellFormula Formula)
 {
     /// <summary>Two cells where no practice sheet has anything.</summary>
     private static readonly Dictionary<string, string> Cells = new() { ["length"] = "H7", ["width"] = "H8" };
@@ -26,7 +26,7 @@ internal sealed record ExampleFormula(string Words, CellFormula Formula)
     }
 
     /// <summary>As a sentence's end: what it works out, and how.</summary>
-    public string Text => $"{Cells.Aggregate(Words, (words, cell) => words.Replace($"{{{cell.Key}}}", cell.Value, StringComparison.Ordinal))}, is {Formula.ReplaceNames(Cells.GetValueOrDefault)}";
+    public string Text => $"{Words.Fill(place => Cells.GetValueOrDefault(place.Name))}, is {Formula.ReplaceNames(Cells.GetValueOrDefault)}";
 
     /// <summary>The formula with one name for whatever it is made of.</summary>
     private static string ShapeOf(CellFormula formula) => formula.ReplaceNames(_ => "x").ToString();

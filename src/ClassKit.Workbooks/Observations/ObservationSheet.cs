@@ -81,7 +81,7 @@ internal sealed class ObservationSheet
         Formula(LastColumn, $"IF(OR(I{row}=\"\",D{row}=\"\"),\"\",IF(I{row}<C{row},\"Less. \"&{questions.IfLess},IF(I{row}>E{row},\"More. \"&{questions.IfMore},\"{AsPredicted}\")))", "@");
         _sheet.Cell(_row, LastColumn).Wrapped().Style.Alignment.Indent = 1;
         _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
-        _sheet.Row(_row).Height = Math.Max(20, Math.Max(TextHeight.Of("Less. " + observed.IfLess, QuestionWidth - 2), TextHeight.Of("More. " + observed.IfMore, QuestionWidth - 2)));
+        _sheet.Row(_row).Height = Math.Max(20, Math.Max(TextHeight.Of("Less. " + _pack.Words(observed.IfLess), QuestionWidth - 2), TextHeight.Of("More. " + _pack.Words(observed.IfMore), QuestionWidth - 2)));
     }
 
     private void WriteBand(Band<double> band, string format)

@@ -35,12 +35,13 @@ internal sealed class QuestionSheet
     public (string IfLess, string IfMore) Add(string bread, string measure, Observation observed)
     {
         _row++;
+        var (less, more) = (_pack.Words(observed.IfLess), _pack.Words(observed.IfMore));
         _sheet.Cell(_row, 1).SetText(bread);
         _sheet.Cell(_row, 2).SetText(measure);
-        _sheet.Cell(_row, Less).SetText(observed.IfLess).Wrapped();
-        _sheet.Cell(_row, More).SetText(observed.IfMore).Wrapped();
+        _sheet.Cell(_row, Less).SetText(less).Wrapped();
+        _sheet.Cell(_row, More).SetText(more).Wrapped();
         _sheet.Range(_row, 1, _row, More).AsTableRow();
-        _sheet.Row(_row).Height = Math.Max(TextHeight.Of(observed.IfLess, TextWidth), TextHeight.Of(observed.IfMore, TextWidth));
+        _sheet.Row(_row).Height = Math.Max(TextHeight.Of(less, TextWidth), TextHeight.Of(more, TextWidth));
         return (FormattableString.Invariant($"{Name}!$C${_row}"), FormattableString.Invariant($"{Name}!$D${_row}"));
     }
 

@@ -45,6 +45,6 @@ internal static class AllergySheet
                 yield return (bread.Card.Formula.Formula.Title, AllergyText.Of(bread));
         }
         foreach (var caution in AllergyCare.For(pack.Class.Allergies))
-            yield return (caution.Hazard, $"{caution.Text} ({caution.Source})");
+            yield return (caution.Hazard, $"{pack.Words(caution.Text)} ({caution.Source})");
     }
 }

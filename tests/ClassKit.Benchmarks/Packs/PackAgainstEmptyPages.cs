@@ -23,8 +23,8 @@ public class PackAgainstEmptyPages
     public PackAgainstEmptyPages()
     {
         var (lesson, profile) = (LessonReader.Read(_demo.Lesson).Model!, ClassProfileReader.Read(_demo.Class).Model!);
-        _full = LessonPack.Build(lesson, profile).Value;
-        _empty = LessonPack.Build(
+        _full = Unplanned(lesson, profile);
+        _empty = Unplanned(
             lesson with
             {
                 Objectives = [],
@@ -39,8 +39,10 @@ public class PackAgainstEmptyPages
                 HandoutText = "",
                 GuideText = "",
             },
-            profile).Value;
+            profile);
     }
+
+    private static LessonPack Unplanned(Lesson lesson, ClassProfile profile) => PackProse.InWords(new(ComputedPack.Build(lesson, profile).Value, new(null, null, null, [], "")));
 
     /// <summary>The pages of a lesson that holds nothing.</summary>
     [Benchmark(Baseline = true)]

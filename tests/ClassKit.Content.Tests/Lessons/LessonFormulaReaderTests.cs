@@ -31,10 +31,10 @@ public sealed class LessonFormulaReaderTests : IDisposable
         Assert.Equal(220, formula.BakeFrom.Celsius);
         Assert.Equal(175, formula.BakeTo.Celsius);
         Assert.All(formula.Cautions, caution => Assert.NotEmpty(caution.Source));
-        Assert.StartsWith("Water from milk and egg", formula.Traits.GasSource, StringComparison.Ordinal);
+        Assert.StartsWith("Water from milk and egg", formula.Traits.GasSource.Written, StringComparison.Ordinal);
         var bake = formula.Steps.Single(step => step.Name == "Bake to dry");
         Assert.Equal((13, 17, true), (bake.MinMinutes, bake.MaxMinutes, bake.InOven));
-        Assert.StartsWith("Turn the oven down", bake.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Turn the oven down", bake.Text.Written, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -80,6 +80,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("(1–2 min). Pierce each", "(1–2 min, oven ready). Pierce each", "", "`Pierce` needs the oven ready", "before the bake")]
     [InlineData("take it off at {liquid_temperature}", "take it off at {oven_temperature}", "", "`{oven_temperature}` stands for no computed value", "Did you mean `mix_temperature`?")]
     [InlineData("take it off at {liquid_temperature}", "it weighs {whole_mlik}", "", "`{whole_mlik}` stands for no computed value", "Did you mean `whole_milk`?")]
+    [InlineData("- Tray to carry the tin", "- Tray for {pieces}", "", "`{pieces}` stands where no value is put in", "Name values in sentences only")]
     [InlineData("warms whole milk", "warms hole milk", "", "`hole milk` is not an ingredient", "Did you mean `Whole milk`?")]
     [InlineData("warms unsalted butter", "warms honey", "## Method", "warm, melt or temper honey, which is not in the formula", "Name an ingredient of the formula", 2)]
     [InlineData("warms unsalted butter", "tempers whole milk", "## Method", "warm, melt or temper whole milk more than once", "Say it once")]

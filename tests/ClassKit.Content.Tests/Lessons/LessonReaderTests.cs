@@ -29,10 +29,10 @@ public sealed class LessonReaderTests : IDisposable
         Assert.Equal("bench-work", lesson.BenchRubric.Id);
         Assert.Equal(12, lesson.TalkingPoints.Count);
         Assert.Equal((ClassMoment.Step, "popovers", "Bake hot"), (lesson.TalkingPoints[5].Moment, lesson.TalkingPoints[5].FormulaId, lesson.TalkingPoints[5].StepName));
-        Assert.DoesNotContain('>', lesson.TalkingPoints[0].Say);
-        Assert.StartsWith("### What you are going to find out", lesson.HandoutText, StringComparison.Ordinal);
-        Assert.StartsWith("Most likely the popover: it is forecast at", lesson.Questions[0].ModelAnswer, StringComparison.Ordinal);
-        Assert.Contains(lesson.Failures, failure => failure.Sign == "Muffins peaked, with tunnels" && failure.Cure.StartsWith("A dozen strokes", StringComparison.Ordinal));
+        Assert.DoesNotContain('>', lesson.TalkingPoints[0].Say.Written);
+        Assert.StartsWith("### What you are going to find out", lesson.HandoutText.Written, StringComparison.Ordinal);
+        Assert.StartsWith("Most likely the popover: it is forecast at", lesson.Questions[0].ModelAnswer.Written, StringComparison.Ordinal);
+        Assert.Contains(lesson.Failures, failure => failure.Sign.Written == "Muffins peaked, with tunnels" && failure.Cure.Written.StartsWith("A dozen strokes", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class LessonReaderTests : IDisposable
 
         Assert.Equal((10, 20, 5), (lesson.SetAside.SetupMinutes, lesson.SetAside.TastingMinutes, lesson.SetAside.CleanupMinutes));
         Assert.Equal(("Filling a hot tin", 3, "popovers", "Fill"), (lesson.Demonstrations[1].Name, lesson.Demonstrations[1].Minutes, lesson.Demonstrations[1].FormulaId, lesson.Demonstrations[1].StepName));
-        Assert.StartsWith("A rehearsal with a cold tin", lesson.Demonstrations[1].Text, StringComparison.Ordinal);
+        Assert.StartsWith("A rehearsal with a cold tin", lesson.Demonstrations[1].Text.Written, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -75,6 +75,7 @@ public sealed class LessonReaderTests : IDisposable
     [InlineData("{popovers.height}", "{popover.height}", "", "`{popover.height}` stands for no computed value", "Did you mean `popovers.height`?")]
     [InlineData("{popovers.height}", "{heights}", "", "`{heights}` stands for no computed value", "Known here: students, teams")]
     [InlineData("{batter_buns.liquid_temperature}", "{batter_buns.liquid_temprature}", "", "`{batter_buns.liquid_temprature}` stands for no computed value", "Did you mean `batter_buns.liquid_temperature`?")]
+    [InlineData("With: ", "With: {teams} of ", "", "`{teams}` stands where no value is put in", "Name values in sentences only")]
     [InlineData("- **Tasting.**", "- **Tastng.**", "", "`Tastng` is no moment of the class", "Did you mean `Tasting`?")]
     [InlineData("period: 150 min", "period: 150", "", "`150`, without a unit", "`150 min`")]
     [InlineData("calculation-marks.md", "calculation-mark.md", "", "There is no file", "Did you mean calculation-marks.md?")]

@@ -4,7 +4,6 @@ using AngleSharp.Html.Parser;
 using ClassKit.Baking;
 using ClassKit.Content;
 using ClassKit.LessonPacks.Tests.Samples;
-using ClassKit.Lessons;
 
 namespace ClassKit.LessonPacks.Tests.Allergies;
 
@@ -22,11 +21,12 @@ public sealed partial class NoPromiseTests
     {
         var read = LessonReader.Read(Path.Combine(Repository.Root, "lessons", lesson)).Model!;
         var usual = ClassProfileReader.Read(Path.Combine(Repository.Root, "demo-cohort", profile)).Model!;
+        var planned = BuiltPack.Model(read, usual);
         var seen = new HashSet<string>();
         // One class for each word, and one for all together; what repeats is read once.
         foreach (var needs in AllergenWords.All.Select(word => new[] { word }).Append([.. AllergenWords.All]).Append([]))
         {
-            var pack = LessonPack.Build(read, usual with { Allergies = needs }).Value;
+            var pack = planned with { Class = usual with { Allergies = needs } };
             foreach (var (file, sentence) in Pages.HtmlPages.Pack(pack).SelectMany(page => Sentences(page.Html).Select(sentence => (page.FileName, sentence))).Where(said => seen.Add(said.sentence)))
                 Assert.False(IsPromise(sentence), $"{file}, allergies {string.Join(", ", needs.Select(need => need.Word))}: {sentence}");
             foreach (var sentence in BuiltPack.Texts(Workbooks.RequisitionWriter.Write(pack)).SelectMany(Split).Where(seen.Add))
@@ -45,7 +45,7 @@ public sealed partial class NoPromiseTests
             Formula = lesson.Formulas[0].Formula with { Lines = [new(IngredientCatalog.Get("rice_flour"), 100), new(IngredientCatalog.Get("water"), 80), new(IngredientCatalog.Get("baking_soda"), 1), new(IngredientCatalog.Get("salt"), 2)] },
             Surfaces = [],
         };
-        var pack = LessonPack.Build(lesson with { Formulas = [rice], TalkingPoints = [], Demonstrations = [] }, BuiltPack.DemoPack.Class with { Allergies = [AllergenWords.Find("wheat")!, AllergenWords.Find("sesame")!], Prices = null }).Value;
+        var pack = BuiltPack.Model(lesson with { Formulas = [rice], TalkingPoints = [], Demonstrations = [] }, BuiltPack.DemoPack.Class with { Allergies = [AllergenWords.Find("wheat")!, AllergenWords.Find("sesame")!], Prices = null });
 
         foreach (var page in Pages.HtmlPages.Pack(pack))
             Assert.All(Sentences(page.Html), sentence => Assert.False(IsPromise(sentence), $"{page.FileName}: {sentence}"));

@@ -62,7 +62,7 @@ public sealed class BrokenLessonTests : IDisposable
         var reading = LessonReader.Read(LessonFolder);
         Assert.Empty(reading.Problems);
         Assert.Equal(usual.Formulas.Select(formula => formula.Formula.TotalPercent), reading.Model!.Formulas.Select(formula => formula.Formula.TotalPercent));
-        Assert.Equal(usual.HandoutText, reading.Model.HandoutText.ReplaceLineEndings("\n"));
+        Assert.Equal(usual.HandoutText.Written, reading.Model.HandoutText.Written.ReplaceLineEndings("\n"));
     }
 
     public static TheoryData<string, byte[], string> Unreadable => new()

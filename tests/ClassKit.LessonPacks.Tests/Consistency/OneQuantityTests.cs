@@ -8,7 +8,7 @@ namespace ClassKit.LessonPacks.Tests.Consistency;
 /// <summary>One quantity, one value, wherever it stands: what the class compares is told of one piece.</summary>
 public sealed class OneQuantityTests
 {
-    private static readonly LessonPack Pack = BuiltPack.DemoPack;
+    private static readonly ComputedPack Pack = BuiltPack.DemoPack;
 
     /// <summary>Chart, slide, tables: the gas that a bread holds, baked, is the same number everywhere, and that of the piece which the class measures.</summary>
     [Fact]

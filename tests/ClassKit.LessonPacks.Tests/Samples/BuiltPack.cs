@@ -78,7 +78,10 @@ internal sealed class BuiltPack
     public static WorkbookSnapshot Recalculated(byte[] workbook, string lines = "") =>
         ReturnedWorkbookReader.Read(LibreOffice.SaveAgain(OpenPyXl.Run(workbook, lines).Saved)).Workbook!;
 
+    /// <summary>A lesson for a class, planned and in words.</summary>
+    public static LessonPack Model(Lesson lesson, ClassProfile profile) => BuildPack.Run(new(lesson, profile, ""), Run.Unwatched).Model!;
+
     /// <summary>The demo pack as computed, without a bench plan.</summary>
-    public static LessonPack DemoPack => LessonPack.Build(
+    public static ComputedPack DemoPack => ComputedPack.Build(
         LessonReader.Read(Repository.PathOf("lessons", "one-tin-three-lifts")).Model!, ClassProfileReader.Read(Repository.PathOf("demo-cohort", "class.md")).Model!).Value;
 }

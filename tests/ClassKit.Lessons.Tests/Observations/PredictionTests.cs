@@ -4,7 +4,7 @@ namespace ClassKit.Lessons.Tests.Observations;
 
 public sealed class PredictionTests
 {
-    private static readonly LessonPack Pack = LessonPack.Build(
+    private static readonly ComputedPack Pack = ComputedPack.Build(
         SampleLesson.Of(SampleLesson.Buns, SampleLesson.Popovers, SampleLesson.Muffins with { Shape = new BakingCup(70, 51, 35) }), SampleLesson.Class).Value;
 
     private static Band<double>? Of(Measure measure, string bread) => Prediction.Of(measure, Pack.Comparison.Single(compared => compared.Formula.Formula.Id == bread), Pack.BoilingPoint)?.Value;
@@ -44,7 +44,7 @@ public sealed class PredictionTests
         var here = Of(Measure.InternalTemperature, "buns")!.Value;
         Assert.Equal((93, 100), (Math.Round(here.Low), Math.Round(here.High)));
 
-        var high = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 2000 }).Value;
+        var high = ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 2000 }).Value;
         var there = Prediction.Of(Measure.InternalTemperature, high.Comparison[0], high.BoilingPoint)!.Value;
         Assert.Equal(high.BoilingPoint.Celsius, there.High, 1e-9);
         Assert.Equal(7, there.High - there.Low, 1e-9);

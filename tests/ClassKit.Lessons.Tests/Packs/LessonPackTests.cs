@@ -4,7 +4,7 @@ namespace ClassKit.Lessons.Tests;
 
 public sealed class LessonPackTests
 {
-    private static readonly LessonPack Pack = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class).Value;
+    private static readonly ComputedPack Pack = ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class).Value;
 
     [Fact]
     public void A_card_makes_the_teams_pieces_with_the_loss()
@@ -65,7 +65,7 @@ public sealed class LessonPackTests
     {
         // By hand as above: for 35 °C flour and bowl at 12 °C would take milk at 59 °C; nothing is warmed beyond 46 °C: (46 × 289 + 12 × 244 + 4 × 43.6) / 579 = 28 °C
         var warm = SampleLesson.Of(SampleLesson.Buns with { MixTemperature = Temperature.FromCelsius(35) });
-        var pack = LessonPack.Build(warm, SampleLesson.Class with { KitchenTemperature = Temperature.FromCelsius(12) }).Value;
+        var pack = ComputedPack.Build(warm, SampleLesson.Class with { KitchenTemperature = Temperature.FromCelsius(12) }).Value;
         Assert.Equal(46, pack.Cards[0].Mix.Warmed[0].Temperature.Celsius);
         Assert.InRange(pack.Cards[0].Mix.Mixed.Typical.Celsius, 28, 29);
         Assert.Contains(pack.Cards[0].Advice, advice => advice.Code == "mix-out-of-reach");
@@ -86,7 +86,7 @@ public sealed class LessonPackTests
     public void Water_boils_earlier_in_a_high_kitchen()
     {
         // US Standard Atmosphere 1976 at 5000 ft and the extension table reprinted at pastryscoop.com: 203.0 °F
-        var pack = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 1524 }).Value;
+        var pack = ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 1524 }).Value;
         Assert.Equal(203.0, pack.BoilingPoint.Fahrenheit, 0.4);
     }
 
@@ -94,7 +94,7 @@ public sealed class LessonPackTests
     public void A_high_kitchen_gets_the_published_ranges()
     {
         Assert.Empty(Pack.AtAltitude);
-        var high = LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 1609 }).Value;
+        var high = ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 1609 }).Value;
         Assert.Equal(high.Lesson.Formulas.Select(formula => formula.Formula.Id), high.AtAltitude.Select(changed => changed.Original.Id));
         Assert.All(high.AtAltitude, changed => Assert.Equal(changed.Original.Leavening == Leavening.Chemical, changed.Lines.Count > 0));
     }
@@ -131,24 +131,24 @@ public sealed class LessonPackTests
     public void An_impossible_formula_is_named()
     {
         var bottomless = SampleLesson.Buns with { LossPercent = 100 };
-        var why = LessonPack.Build(SampleLesson.Of(bottomless), SampleLesson.Class).Why!;
+        var why = ComputedPack.Build(SampleLesson.Of(bottomless), SampleLesson.Class).Why!;
         Assert.Equal("loss-out-of-range", why.Code);
         Assert.StartsWith("buns: ", why.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_class_without_teams_bakes_nothing() =>
-        Assert.Equal("no-teams", LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { Teams = 0 }).Why!.Code);
+        Assert.Equal("no-teams", ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class with { Teams = 0 }).Why!.Code);
 
     [Fact]
     public void A_kitchen_in_the_stratosphere_is_explained() =>
-        Assert.Equal("altitude-out-of-range", LessonPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 20_000 }).Why!.Code);
+        Assert.Equal("altitude-out-of-range", ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 20_000 }).Why!.Code);
 
     [Fact]
     public void What_is_too_little_for_the_scale_is_said_on_the_card()
     {
         var coarse = SampleLesson.Class with { PiecesPerTeam = 1, ScaleResolution = Mass.FromGrams(5), SmallScaleResolution = Mass.FromGrams(2) };
-        var muffins = LessonPack.Build(SampleLesson.Lesson, coarse).Value.Cards.Single(card => card.Formula == SampleLesson.Muffins);
+        var muffins = ComputedPack.Build(SampleLesson.Lesson, coarse).Value.Cards.Single(card => card.Formula == SampleLesson.Muffins);
         Assert.Contains(muffins.Advice, advice => advice.Code == "below-scale");
     }
 }

@@ -9,7 +9,7 @@ namespace ClassKit.Pages.Tests.Benches;
 
 public sealed class BenchPagesTests
 {
-    private static readonly BenchPlan Plan = SamplePack.Pack.Bench!.Plan!;
+    private static readonly BenchPlan Plan = SamplePack.Pack.Bench.Plan!;
     private static readonly IDocument Drawing = Page(SamplePack.Pack, "bench-plan.html")!;
     private static readonly IDocument Sheets = Page(SamplePack.Pack, "run-sheets.html")!;
 
@@ -100,10 +100,6 @@ public sealed class BenchPagesTests
         Assert.Null(Page(pack, "run-sheets.html"));
         Assert.DoesNotContain("run-sheets.html", Page(pack, "index.html")!.DocumentElement.OuterHtml, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void A_pack_without_planning_says_nothing_of_bench_plans() =>
-        Assert.All(HtmlPages.Pack(SamplePack.Pack with { Bench = null }), page => Assert.DoesNotContain("bench-plan.html", page.Html, StringComparison.Ordinal));
 
     private static IDocument? Page(LessonPack pack, string file) =>
         HtmlPages.Pack(pack).Where(page => page.FileName == file).Select(page => Html.Parse(page.Html)).FirstOrDefault();

@@ -23,7 +23,7 @@ public sealed class TimelineGeometryTests
     [Theory]
     [InlineData(640)]
     [InlineData(1200)]
-    public void Nothing_overprints_anything_in_the_plan_of_the_demo_lesson(double width) => Assert.Empty(Overprints(SamplePack.Pack.Bench!.Plan!, width, SamplePack.Pack.Class.Start));
+    public void Nothing_overprints_anything_in_the_plan_of_the_demo_lesson(double width) => Assert.Empty(Overprints(SamplePack.Pack.Bench.Plan!, width, SamplePack.Pack.Class.Start));
 
     /// <summary>One oven that bakes often and briefly, and demonstrations one after the other.</summary>
     [Fact]
@@ -78,7 +78,7 @@ public sealed class TimelineGeometryTests
 
     private static List<string> Overprints(BenchPlan plan, double width, ClassStart? start = null)
     {
-        var page = Html.Parse(HtmlPages.Pack(SamplePack.Pack with { Bench = SamplePack.Pack.Bench! with { Plan = plan }, Class = SamplePack.Pack.Class with { Start = start } }).Single(page => page.FileName == "bench-plan.html").Html);
+        var page = Html.Parse(HtmlPages.Pack(SamplePack.Pack with { Bench = SamplePack.Pack.Bench with { Plan = plan }, Class = SamplePack.Pack.Class with { Start = start } }).Single(page => page.FileName == "bench-plan.html").Html);
         var drawing = page.QuerySelector("svg.timeline")!;
         var texts = drawing.QuerySelectorAll("text").Select(text => Text(text, width)).ToList();
         var bars = drawing.QuerySelectorAll("rect.seg").Select(bar => Bar(bar, width)).ToList();

@@ -4,18 +4,24 @@ using ClassKit.Lessons;
 
 namespace ClassKit.Pages.Tests.Samples;
 
-/// <summary>The lesson pack of the shipped lesson for the shipped class.</summary>
+/// <summary>The lesson pack of the shipped lesson.</summary>
 internal static class SamplePack
 {
-    public static LessonPack Pack { get; } = Build();
+    /// <summary>For the shipped class.</summary>
+    public static LessonPack Pack { get; } = For(Read(ClassProfileReader.Read(Path.Combine(Repository.Demo, "class.md"))));
 
-    private static LessonPack Build()
+    /// <summary>For another class.</summary>
+    public static LessonPack For(ClassProfile profile)
     {
-        var lesson = LessonReader.Read(Path.Combine(Repository.Lesson, "lesson.md"));
-        var profile = ClassProfileReader.Read(Path.Combine(Repository.Demo, "class.md"));
-        Assert.Empty(lesson.Problems);
-        Assert.Empty(profile.Problems);
-        var bench = new BenchPlanner(new NoSolver(), PlannerSettings.Default).Plan(BenchClasses.Of(lesson.Model!, profile.Model!));
-        return LessonPack.Build(lesson.Model!, profile.Model!).Value with { Bench = bench };
+        var lesson = Read(LessonReader.Read(Path.Combine(Repository.Lesson, "lesson.md")));
+        var bench = new BenchPlanner(new NoSolver(), PlannerSettings.Default).Plan(BenchClasses.Of(lesson, profile));
+        return PackProse.InWords(new(ComputedPack.Build(lesson, profile).Value, bench));
+    }
+
+    private static T Read<T>(Reading<T> reading)
+        where T : class
+    {
+        Assert.Empty(reading.Problems);
+        return reading.Model!;
     }
 }

@@ -51,7 +51,7 @@ public sealed partial class PracticeBankTests
         var used = exercise.Parts.SelectMany(part => part.Key.Names.Concat(part.Misconceptions.SelectMany(misconception => misconception.Formula.Names))).ToHashSet(StringComparer.OrdinalIgnoreCase);
 
         Assert.All(exercise.Givens, given => Assert.Contains(given.Id, used));
-        Assert.All(exercise.Givens, given => Assert.Contains($"{{{given.Id}}}", exercise.Problem, StringComparison.Ordinal));
+        Assert.All(exercise.Givens, given => Assert.Contains($"{{{given.Id}}}", exercise.Problem.Written, StringComparison.Ordinal));
     }
 
     [Theory]

@@ -1,0 +1,108 @@
+using ClassKit.Baking;
+
+namespace ClassKit.Lessons;
+
+/// <summary>Everything computed from a lesson for one class, before anybody has planned when it is done: the first stage of a <see cref="LessonPack"/>.</summary>
+/// <param name="Lesson">The lesson.</param>
+/// <param name="Class">The class.</param>
+/// <param name="Pressure">The air's, at the kitchen's altitude by the standard atmosphere.</param>
+/// <param name="BoilingPoint">Of water, under that pressure.</param>
+/// <param name="Cards">One for each formula, in the lesson's order, for one team.</param>
+/// <param name="Requisition">What the whole class needs, each ingredient once, in the order of first use.</param>
+/// <param name="Comparison">The leavenings on one axis, in the lesson's order.</param>
+public record ComputedPack(
+    Lesson Lesson,
+    ClassProfile Class,
+    Pressure Pressure,
+    Temperature BoilingPoint,
+    IReadOnlyList<FormulaCard> Cards,
+    IReadOnlyList<RequisitionLine> Requisition,
+    IReadOnlyList<LeaveningComparison> Comparison)
+{
+    /// <summary>What the ingredients cost together; null without a price list.</summary>
+    public PurchaseTotal? Cost => Class.Prices is null ? null : PurchaseTotal.Of(Requisition);
+
+    /// <summary>What must be declared, over all formulas, each once, by name.</summary>
+    public IReadOnlyList<Allergen> Allergens => Lesson.Allergens;
+
+    /// <summary>The lesson before anything was changed for the class.</summary>
+    public required Lesson AsWritten { get; init; }
+
+    /// <summary>What is other for this class than it was written.</summary>
+    public IReadOnlyList<Adaptation> Adaptations { get; init; } = [];
+
+    /// <summary>Each need of the class held against each bread. For the instructor alone.</summary>
+    public IReadOnlyList<AllergyConcern> Concerns => AllergyConcern.Of(Cards, Class);
+
+    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the first trial; the cards carry it only where the class asks for it. Empty below 3000 ft.</summary>
+    public IReadOnlyList<AltitudeFormula> AtAltitude => Class.AltitudeMetres < AltitudeTable.LowestMetres
+        ? []
+        : [.. AsWritten.Formulas.Select(formula => AltitudeFormula.For(formula.Formula, Class.AltitudeMetres).Value)];
+
+    /// <summary>The same breads as written at sea level, in the lesson's order, to stand beside what is computed for here; empty where the kitchen is below 3000 ft.</summary>
+    public IReadOnlyList<LeaveningComparison> AtSeaLevel { get; init; } = [];
+
+    /// <summary>Computes the pack, with the default assumptions.</summary>
+    public static Computed<ComputedPack> Build(Lesson lesson, ClassProfile profile) => Build(lesson, profile, PackSettings.Default);
+
+    /// <summary>Computes the pack, or says which formula or which setting of the class makes it impossible.</summary>
+    /// <param name="asWritten">The lesson.</param>
+    /// <param name="profile">The class.</param>
+    /// <param name="settings">What is assumed.</param>
+    public static Computed<ComputedPack> Build(Lesson asWritten, ClassProfile profile, PackSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(asWritten);
+        ArgumentNullException.ThrowIfNull(profile);
+        ArgumentNullException.ThrowIfNull(settings);
+        if (profile.Teams < 1)
+            return new Impossibility("no-teams", $"{profile.Name} has {profile.Teams} teams.", "A class needs at least one team.");
+        if (!StandardAtmosphere.PressureAt(profile.AltitudeMetres).TryGet(out var pressure, out var why))
+            return why;
+
+        var (lesson, adjusted) = AltitudeAdapting.Of(asWritten, profile);
+        List<FormulaCard> cards = [];
+        List<LeaveningComparison> comparison = [];
+        List<LeaveningComparison> seaLevel = [];
+        foreach (var (formula, written) in lesson.Formulas.Zip(asWritten.Formulas))
+        {
+            if (!FormulaCard.For(formula, profile, settings).TryGet(out var card, out why))
+                return InFormula(formula, why);
+            if (!LeaveningComparison.Of(formula, card.Mix.Mixed.Typical, pressure, settings.Gas).TryGet(out var compared, out why))
+                return InFormula(formula, why);
+            cards.Add(card);
+            comparison.Add(compared);
+            if (profile.AltitudeMetres >= AltitudeTable.LowestMetres)
+            {
+                if (!LeaveningComparison.Of(written, card.Mix.Mixed.Typical, Pressure.Standard, settings.Gas).TryGet(out var below, out why))
+                    return InFormula(formula, why);
+                seaLevel.Add(below);
+            }
+        }
+        if (!RequisitionLine.Priced(RequisitionLine.For(cards, lesson.Demonstrations), profile.Prices).TryGet(out var requisition, out why))
+            return why;
+        return new ComputedPack(
+            lesson,
+            profile,
+            pressure,
+            Saturation.BoilingPoint(pressure),
+            cards,
+            requisition,
+            comparison)
+        {
+            AsWritten = asWritten,
+            AtSeaLevel = seaLevel,
+            Adaptations = [.. adjusted, .. FlourOnHand.Missing(cards, profile)],
+        };
+    }
+
+    /// <summary>The pack for a class in which some breads are left to the instructor, who makes one load for all.</summary>
+    /// <param name="formulaIds">Those breads.</param>
+    public ComputedPack LeftToInstructor(IReadOnlyCollection<string> formulaIds)
+    {
+        ArgumentNullException.ThrowIfNull(formulaIds);
+        var cards = Cards.Select(card => card with { Loads = formulaIds.Contains(card.Formula.Formula.Id) ? 1 : Class.Teams }).ToList();
+        return this with { Cards = cards, Requisition = RequisitionLine.Priced(RequisitionLine.For(cards, Lesson.Demonstrations), Class.Prices).Value };
+    }
+
+    private static Impossibility InFormula(LessonFormula formula, Impossibility why) => why with { Message = $"{formula.Formula.Title}: {why.Message}" };
+}
