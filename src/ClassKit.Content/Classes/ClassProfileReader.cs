@@ -6,6 +6,7 @@ using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
+using ClassKit.Exercises;
 using ClassKit.Lessons;
 
 namespace ClassKit.Content;
@@ -18,6 +19,12 @@ public static class ClassProfileReader
         ["both"] = UnitSystem.Both,
         ["metric"] = UnitSystem.Metric,
         ["us"] = UnitSystem.UnitedStates,
+    };
+
+    private static readonly Dictionary<string, Paper> Papers = new()
+    {
+        ["a4"] = Paper.A4,
+        ["letter"] = Paper.Letter,
     };
 
     private static readonly Dictionary<string, bool> AltitudeFormulas = new()
@@ -64,6 +71,7 @@ public static class ClassProfileReader
         var flours = fields.Has("flours") ? FlourList(fields, problems) : null;
         var start = fields.Optional("starts") is { } clock ? StartOfClass.Read(clock, problems) : null;
         var zone = fields.Optional("time zone") is { } place ? TimeZoneName.Read(place, problems) : null;
+        Paper? paper = fields.Has("paper") ? fields.Choice("paper", Papers) : null;
         var files = new LinkedFiles(source, problems);
         var prices = files.One(fields.Optional("prices"), ContentKind.PriceList, PriceListReader.Read);
         if (teams > students)
@@ -83,6 +91,7 @@ public static class ClassProfileReader
             Flours = flours,
             Start = start,
             TimeZone = zone,
+            Paper = paper,
             Prices = prices,
         });
         return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);

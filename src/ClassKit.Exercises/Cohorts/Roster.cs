@@ -7,4 +7,7 @@ public sealed record Roster(string Cohort, IReadOnlyList<Student> Students)
 {
     /// <summary>Where the class's clocks are set to; null if nobody has said.</summary>
     public ClassTimeZone? TimeZone { get; init; }
+
+    /// <summary>What the class prints on; null if nobody has said.</summary>
+    public Paper? Paper { get; init; }
 }

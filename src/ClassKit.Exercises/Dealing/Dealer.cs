@@ -54,6 +54,7 @@ public static class Dealer
                 Identity = DealIdentity.Of(lesson, lessonTitle, roster.Cohort, seed, settings.Purpose, settings.Choice, exercises),
                 Purpose = settings.Purpose,
                 TimeZone = roster.TimeZone,
+                Paper = roster.Paper,
             }, problems, notes);
     }
 

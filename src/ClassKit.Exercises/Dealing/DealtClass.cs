@@ -26,6 +26,9 @@ public sealed record DealtClass(
     /// <summary>Where the class's clocks are set to; null if nobody has said.</summary>
     public ClassTimeZone? TimeZone { get; init; }
 
+    /// <summary>What the class prints on; null if nobody has said.</summary>
+    public Paper? Paper { get; init; }
+
     /// <summary>True if every student was dealt every exercise.</summary>
     public bool IsSameForAll => Students.All(student => ExercisesOf(student).Count == Exercises.Count);
 

@@ -57,6 +57,9 @@ public sealed record ClassProfile(
     /// <summary>Where the class's clocks are set to; null if the profile does not say.</summary>
     public ClassTimeZone? TimeZone { get; init; }
 
+    /// <summary>What pages and workbooks are printed on; null if the profile does not say.</summary>
+    public Paper? Paper { get; init; }
+
     /// <summary>What the clock on the wall says as the class begins; null if the profile does not say.</summary>
     public ClassStart? Start { get; init; }
 

@@ -11,12 +11,12 @@ internal static class ClassList
     public static Reading<Roster> Read(Source rosterFile, Source? classFile) =>
         classFile is null ? RosterReader.Read(rosterFile) : Of(rosterFile, ClassProfileReader.Read(classFile));
 
-    /// <summary>The roster with the name and the time zone of a profile.</summary>
+    /// <summary>The roster with the name, the time zone and the paper of a profile.</summary>
     public static Reading<Roster> Of(Source rosterFile, Reading<ClassProfile> profile)
     {
         var roster = RosterReader.Read(rosterFile, profile.Model?.Name);
         return profile.Succeeded && roster.Succeeded
-            ? new(roster.Model with { TimeZone = profile.Model.TimeZone }, [])
+            ? new(roster.Model with { TimeZone = profile.Model.TimeZone, Paper = profile.Model.Paper }, [])
             : new(null, [.. profile.Problems, .. roster.Problems]);
     }
 }

@@ -34,7 +34,7 @@ public static class DealPractice
             Purpose = wish.Purpose,
         };
         if (request.Earlier.Refusal(planned, roster) is { } refusal) return new(null, [refusal]);
-        var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, before is null ? roster : roster with { TimeZone = roster.TimeZone ?? before.TimeZone }, wish.Seed, settings, run.Draws());
+        var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, before is null ? roster : roster with { TimeZone = roster.TimeZone ?? before.TimeZone, Paper = roster.Paper ?? before.Paper }, wish.Seed, settings, run.Draws());
         return result.Class is { } dealt ? new(new(request, dealt, spread, result.Notes), []) : new(null, PracticeSet.Undealt(set.Source, result));
     }
 }

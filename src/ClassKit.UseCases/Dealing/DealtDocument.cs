@@ -26,6 +26,10 @@ internal sealed record DealtDocument
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? TimeZone { get; init; }
 
+    /// <summary>What the class prints on, <c>A4</c> or <c>Letter</c>; absent where nobody has said.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Paper { get; init; }
+
     public required ulong Seed { get; init; }
     public required MarkingEntry Marking { get; init; }
     public required IReadOnlyList<ExerciseEntry> Exercises { get; init; }

@@ -57,6 +57,7 @@ public static class DealtJson
             Identity = dealt.Identity is { } identity ? new(identity.Code, identity.Digest) : null,
             Purpose = Word(dealt.Purpose),
             TimeZone = dealt.TimeZone?.Id,
+            Paper = dealt.Paper is { } paper ? Word(paper) : null,
             Seed = dealt.Seed,
             Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
                 dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow, dealt.Marking.UnitSlipShare, dealt.Marking.RoundingSlipShare)
@@ -112,6 +113,7 @@ public static class DealtJson
         Identity = document.Identity is { } identity ? Identity(identity) : null,
         Purpose = Purpose(document.Purpose),
         TimeZone = document.TimeZone is { } zone ? Zone(zone) : null,
+        Paper = document.Paper is { } paper ? PaperOf(paper) : null,
     };
 
     private static DealIdentity Identity(DealtDocument.IdentityEntry entry) =>
@@ -134,6 +136,19 @@ public static class DealtJson
         "follow-up" => DealPurpose.FollowUp,
         "rehearsal" => DealPurpose.Rehearsal,
         _ => throw new FormatException($"“{word}” is nothing that is dealt for; expected practice, follow-up or rehearsal"),
+    };
+
+    private static string Word(Paper paper) => paper switch
+    {
+        Paper.A4 => "A4",
+        Paper.Letter => "Letter",
+    };
+
+    private static Paper PaperOf(string word) => word switch
+    {
+        "A4" => Paper.A4,
+        "Letter" => Paper.Letter,
+        _ => throw new FormatException($"“{word}” is no paper that is known here; expected A4 or Letter"),
     };
 
     private static ClassTimeZone Zone(string id) =>

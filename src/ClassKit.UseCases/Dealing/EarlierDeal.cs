@@ -31,7 +31,7 @@ public sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
 
     /// <summary>Why practice, whose sets follow from grades, cannot be written over what the folder holds; null if it can.</summary>
     internal Diagnostic? RefusalOf(DealtClass made) =>
-        Dealt is not null && !(Dealt.Identity == made.Identity && DealtJson.Write(Dealt with { TimeZone = made.TimeZone }) == DealtJson.Write(made))
+        Dealt is not null && !(Dealt.Identity == made.Identity && DealtJson.Write(Dealt with { TimeZone = made.TimeZone, Paper = made.Paper }) == DealtJson.Write(made))
             ? Refused("students, exercises or numbers are others")
             : null;
 

@@ -36,7 +36,7 @@ public static class MakeFollowUp
         var exercises = request.Pool.UnionBy(before.Exercises, exercise => exercise.Id).Where(exercise => used.Contains(exercise.Id)).OrderBy(exercise => exercise.Skill, StringComparer.Ordinal).ThenBy(exercise => exercise.Level).ToList();
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return new(null, [PracticeSet.Clash(request.Source, clash)]);
         var result = Dealer.Deal(
-            $"{before.Lesson}-follow-up", FollowUpTitle.Of(before.LessonTitle), exercises, before.Marking, new(before.Cohort, practising) { TimeZone = before.TimeZone }, wish.Seed,
+            $"{before.Lesson}-follow-up", FollowUpTitle.Of(before.LessonTitle), exercises, before.Marking, new(before.Cohort, practising) { TimeZone = before.TimeZone, Paper = before.Paper }, wish.Seed,
             new(DealPurpose.FollowUp, NumbersToAvoid.OfEach(before)) { Choice = $"after {before.Identity?.Digest}", Sets = practising.ToDictionary(student => student.Id, student => (IReadOnlyList<string>)[.. chosen[student.Id].Select(one => one.Exercise.Id)]) }, run.Draws());
         if (result.Class is not { } dealt) return new(null, PracticeSet.Undealt(request.Source, result));
         return request.Earlier.RefusalOf(dealt) is { } refusal ? new(null, [refusal]) : new(new(request, dealt, chosen), []);

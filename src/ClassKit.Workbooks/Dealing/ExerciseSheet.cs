@@ -29,7 +29,7 @@ internal static class ExerciseSheet
         sheet.SheetView.ZoomScale = 110;
         if (layout.Answers.Count > 0) CellAt(sheet, layout.Answers[0].Address).SetActive();
         var area = sheet.Range(1, PracticeColumns.Tag, layout.ScratchTo.Row, PracticeColumns.Note);
-        sheet.SetUpPage(area, XLPageOrientation.Portrait, student.Student.Shown, dealt.LessonTitle, DealText.Footer(dealt));
+        sheet.SetUpPage(area, XLPageOrientation.Portrait, dealt.Paper, student.Student.Shown, dealt.LessonTitle, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
 

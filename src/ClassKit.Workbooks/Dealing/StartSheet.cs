@@ -33,7 +33,7 @@ internal static class StartSheet
 
         sheet.TabColor = Palette.Answer;
         sheet.SheetView.ZoomScale = 110;
-        sheet.SetUpPage(sheet.Range(1, Number, row, Points), XLPageOrientation.Portrait, student.Student.Shown, dealt.Cohort, DealText.Footer(dealt));
+        sheet.SetUpPage(sheet.Range(1, Number, row, Points), XLPageOrientation.Portrait, dealt.Paper, student.Student.Shown, dealt.Cohort, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
 

@@ -32,7 +32,7 @@ internal static class AnswersSheet
 
         var isEmpty = grades.Students.All(student => student.Answers.Count == 0);
         if (isEmpty) sheet.AddNothing("No workbook was graded.");
-        sheet.Finish(Palette.Band, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: !isEmpty);
+        sheet.Finish(Palette.Band, grades.Dealt, canFilter: !isEmpty);
     }
 
     private static object Shown(CellValue value) => value.IsNumber ? value.Number : value.ToString();

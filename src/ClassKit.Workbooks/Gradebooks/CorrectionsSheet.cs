@@ -26,6 +26,6 @@ internal static class CorrectionsSheet
         }
 
         if (isEmpty) sheet.AddNothing("Nothing was corrected.");
-        sheet.Finish(Palette.Band, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: !isEmpty);
+        sheet.Finish(Palette.Band, grades.Dealt, canFilter: !isEmpty);
     }
 }

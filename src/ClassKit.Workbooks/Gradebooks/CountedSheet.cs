@@ -38,7 +38,7 @@ internal static class CountedSheet
         sheet.TabColor = Palette.Band;
 
         // Points and what they are out of stand on the first sheet; in print they would make the places too small to read.
-        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow, Column(grid, 2, 0) - 1), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow, Column(grid, 2, 0) - 1), XLPageOrientation.Landscape, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, GradebookGrid.OutOfRow);
     }
 

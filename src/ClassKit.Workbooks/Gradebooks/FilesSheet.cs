@@ -24,7 +24,7 @@ internal static class FilesSheet
         if (rows.Count > MostRows)
             sheet.Add(string.Create(CultureInfo.InvariantCulture, $"and {rows.Count - MostRows} more"), "", "grades.json lists every file with its digest, its fate and the reason.");
         if (rows.Count == 0) sheet.AddNothing("No file was returned.");
-        sheet.Finish(Palette.Band, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: rows.Count > 0);
+        sheet.Finish(Palette.Band, grades.Dealt, canFilter: rows.Count > 0);
     }
 
     private static IEnumerable<IReadOnlyList<object?>> Rows(ClassGrades grades)

@@ -23,6 +23,6 @@ internal static class FlagsSheet
 
         var isEmpty = grades.Students.All(student => student.Flags.Count == 0);
         if (isEmpty) sheet.AddNothing("Nothing was flagged.");
-        sheet.Finish(Palette.Crust, grades.Dealt.Cohort, grades.Dealt.LessonTitle, canFilter: !isEmpty);
+        sheet.Finish(Palette.Crust, grades.Dealt, canFilter: !isEmpty);
     }
 }

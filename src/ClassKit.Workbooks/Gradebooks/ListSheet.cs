@@ -1,3 +1,4 @@
+using ClassKit.Exercises;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks;
@@ -61,11 +62,11 @@ internal sealed class ListSheet
     /// <summary>Says in place of rows that there are none.</summary>
     public void AddNothing(string words) => _sheet.Cell(++_row, 1).SetText(words).AsQuiet();
 
-    public void Finish(XLColor tab, string left, string right, bool canFilter)
+    public void Finish(XLColor tab, DealtClass dealt, bool canFilter)
     {
         if (canFilter) _sheet.Range(HeadRow, 1, _row, _columns.Count).SetAutoFilter();
         _sheet.TabColor = tab;
-        _sheet.SetUpPage(_sheet.Range(1, 1, _row, _columns.Count), XLPageOrientation.Landscape, left, right);
+        _sheet.SetUpPage(_sheet.Range(1, 1, _row, _columns.Count), XLPageOrientation.Landscape, dealt.Paper, dealt.Cohort, dealt.LessonTitle);
         _sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
     }
 }

@@ -31,7 +31,7 @@ internal static class OutcomesSheet
 
         Tint(sheet.Range(GradebookGrid.FirstStudentRow, GradebookGrid.FirstPartColumn, grid.LastStudentRow, grid.LastPartColumn));
         sheet.TabColor = Palette.Band;
-        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow, grid.LastPartColumn), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow, grid.LastPartColumn), XLPageOrientation.Landscape, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.PagesWide = (grid.Answers.Count + PartsPerPage - 1) / PartsPerPage;
         sheet.PageSetup.SetColumnsToRepeatAtLeft(GradebookGrid.NameColumn, GradebookGrid.NameColumn);
         sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);

@@ -34,7 +34,7 @@ internal static class PartsSheet
         var last = FirstRow + Math.Max(summary.Parts.Count, 1) - 1;
         sheet.TabColor = Palette.Crust;
         sheet.SheetView.Freeze(FirstRow - 1, Ask);
-        sheet.SetUpPage(sheet.Range(1, 1, last, Misconceptions), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.SetUpPage(sheet.Range(1, 1, last, Misconceptions), XLPageOrientation.Landscape, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(FirstRow - 1, FirstRow - 1);
     }
 

@@ -33,7 +33,7 @@ internal static class PointsSheet
         sheet.TabColor = Palette.Answer;
 
         // Files and flags have sheets of their own to print, and would make the points too small to read.
-        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow + 1, late), XLPageOrientation.Landscape, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow + 1, late), XLPageOrientation.Landscape, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
     }
 

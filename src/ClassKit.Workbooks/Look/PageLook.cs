@@ -1,17 +1,22 @@
+using ClassKit.Exercises;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks;
 
-/// <summary>How sheets print: one page wide, inside the margins that both A4 and Letter printers keep.</summary>
+/// <summary>How sheets print: one page wide, on the class's paper or on A4, inside the margins that both A4 and Letter printers keep.</summary>
 internal static class PageLook
 {
     /// <summary>Centimetres to inches, which page margins are given in.</summary>
     private const double Inch = 2.54;
 
-    public static void SetUpPage(this IXLWorksheet sheet, IXLRange area, XLPageOrientation orientation, string left, string right, string foot = "")
+    public static void SetUpPage(this IXLWorksheet sheet, IXLRange area, XLPageOrientation orientation, Paper? paper, string left, string right, string foot = "")
     {
         var page = sheet.PageSetup;
-        page.PaperSize = XLPaperSize.A4Paper;
+        page.PaperSize = paper switch
+        {
+            Paper.Letter => XLPaperSize.LetterPaper,
+            Paper.A4 or null => XLPaperSize.A4Paper,
+        };
         page.PageOrientation = orientation;
         page.PagesWide = 1;
         page.PagesTall = 0;

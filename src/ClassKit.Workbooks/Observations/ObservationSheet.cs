@@ -108,7 +108,7 @@ internal sealed class ObservationSheet
     public void Finish()
     {
         _sheet.TabColor = Palette.Crust;
-        _sheet.SetUpPage(_sheet.Range(1, 1, _row, LastColumn), XLPageOrientation.Landscape, _pack.Class.Name, _pack.Lesson.Title);
+        _sheet.SetUpPage(_sheet.Range(1, 1, _row, LastColumn), XLPageOrientation.Landscape, _pack.Class.Paper, _pack.Class.Name, _pack.Lesson.Title);
     }
 
     private void Formula(int column, string formula, string format) => _sheet.Cell(_row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;

@@ -47,7 +47,7 @@ internal sealed class QuestionSheet
 
     public void Finish()
     {
-        _sheet.SetUpPage(_sheet.Range(1, 1, _row, More), XLPageOrientation.Landscape, _pack.Class.Name, _pack.Lesson.Title);
+        _sheet.SetUpPage(_sheet.Range(1, 1, _row, More), XLPageOrientation.Landscape, _pack.Class.Paper, _pack.Class.Name, _pack.Lesson.Title);
         _sheet.PageSetup.SetRowsToRepeatAtTop(4, 4);
     }
 }

@@ -33,7 +33,7 @@ internal static class AllergySheet
             row++;
         }
         sheet.TabColor = Palette.Crust;
-        sheet.SetUpPage(sheet.Range(1, 1, row - 1, 2), XLPageOrientation.Landscape, pack.Class.Name, pack.Lesson.Title);
+        sheet.SetUpPage(sheet.Range(1, 1, row - 1, 2), XLPageOrientation.Landscape, pack.Class.Paper, pack.Class.Name, pack.Lesson.Title);
     }
 
     private static IEnumerable<(string Name, string Text)> Lines(LessonPack pack)

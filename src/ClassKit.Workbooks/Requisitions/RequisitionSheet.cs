@@ -173,7 +173,7 @@ internal sealed class RequisitionSheet
     private void SetUpPrint()
     {
         _sheet.TabColor = Palette.Crust;
-        _sheet.SetUpPage(_sheet.Range(1, 1, _last + 4, _columns.Last), XLPageOrientation.Landscape, _pack.Class.Name, _pack.Lesson.Title);
+        _sheet.SetUpPage(_sheet.Range(1, 1, _last + 4, _columns.Last), XLPageOrientation.Landscape, _pack.Class.Paper, _pack.Class.Name, _pack.Lesson.Title);
         _sheet.PageSetup.SetRowsToRepeatAtTop(Head, Head);
     }
 

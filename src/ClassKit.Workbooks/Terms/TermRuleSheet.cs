@@ -55,7 +55,7 @@ internal static class TermRuleSheet
             sheet.Cell(LineRow(rule, index), 3).SetNumber(line.OtherwiseAtMost + 1);
             sheet.Cell(LineRow(rule, index), 4).SetText($"the place in the scale above: {rule.Scale.Steps[line.OtherwiseAtMost].Grade}").AsQuiet();
         }
-        sheet.SetUpPage(sheet.Range(1, 1, LineRow(rule, rule.Lines.Count), 4), XLPageOrientation.Landscape, term.Class.Cohort, term.Title);
+        sheet.SetUpPage(sheet.Range(1, 1, LineRow(rule, rule.Lines.Count), 4), XLPageOrientation.Landscape, term.Class.Paper, term.Class.Cohort, term.Title);
     }
 
     private static void Heads(IXLWorksheet sheet, int row, params string[] heads)

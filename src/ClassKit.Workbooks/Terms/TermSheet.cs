@@ -63,7 +63,7 @@ internal sealed class TermSheet
     public void Finish()
     {
         _sheet.SheetView.Freeze(TermGrid.WeightRow, 1);
-        _sheet.SetUpPage(_sheet.Range(1, 1, _grid.LastRow, _last), XLPageOrientation.Landscape, _grid.Term.Class.Cohort, _grid.Term.Title);
+        _sheet.SetUpPage(_sheet.Range(1, 1, _grid.LastRow, _last), XLPageOrientation.Landscape, _grid.Term.Class.Paper, _grid.Term.Class.Cohort, _grid.Term.Title);
         _sheet.PageSetup.SetRowsToRepeatAtTop(TermGrid.HeadRow, TermGrid.WeightRow);
     }
 }

@@ -1,3 +1,4 @@
+using ClassKit.Exercises;
 using ClassKit.Lessons;
 
 namespace ClassKit.Content.Tests.Classes;
@@ -102,6 +103,15 @@ public sealed class ClassProfileReaderTests : IDisposable
 
         Assert.Equal(1 + Array.IndexOf(_shipped.Split('\n'), "starts: 09:00"), problem.Line);
         Assert.Contains($"`{typed}`", problem.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_paper_is_read_in_any_case_and_may_be_left_out()
+    {
+        Assert.Equal(Paper.A4, Read(_shipped).Model!.Paper);
+        Assert.Equal(Paper.Letter, Read(_shipped.Replace("paper: A4", "paper: LETTER", StringComparison.Ordinal)).Model!.Paper);
+        Assert.Null(Read(_shipped.Replace("paper: A4\n", "", StringComparison.Ordinal)).Model!.Paper);
+        Assert.Contains("`A3`", Assert.Single(Read(_shipped.Replace("paper: A4", "paper: A3", StringComparison.Ordinal)).Problems).Found, StringComparison.Ordinal);
     }
 
     [Fact]

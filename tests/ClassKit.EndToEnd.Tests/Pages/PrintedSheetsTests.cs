@@ -1,10 +1,12 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using ClassKit.EndToEnd.Tests.Tools;
 using ClassKit.EndToEnd.Tests.Tour;
 
 namespace ClassKit.EndToEnd.Tests.Pages;
 
 /// <summary>Pages printed by headless Chromium on both papers: nobody prints, or reads, ten sheets a student.</summary>
-public sealed class PrintedSheetsTests(TourRun tour) : IDisposable
+public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
 {
     /// <summary>Sides at most, by the page's place in the tour.</summary>
     private static readonly Dictionary<string, int> Sides = new()
@@ -50,9 +52,32 @@ public sealed class PrintedSheetsTests(TourRun tour) : IDisposable
         Assert.True(failures.Count == 0, string.Join('\n', failures));
     }
 
+    /// <summary>The demo class prints on A4: 210 mm × 297 mm (ISO 216) is 595.3 × 841.9 points, and nobody has to set it.</summary>
+    [Fact]
+    public async Task A_page_prints_on_the_paper_of_the_class_by_itself()
+    {
+        Tool.PdfToText.Require();
+        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
+        foreach (var file in Sides.Keys.Select(kind => tour.Pages.First(file => MostOf(file) > 0 && Place(file).StartsWith(kind, StringComparison.Ordinal))))
+        {
+            await page.GotoAsync(new Uri(file).AbsoluteUri);
+            var pdf = _folder.Of("page.pdf");
+            await page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true });
+            var sides = PageSize().Matches(Tool.PdfToText.Run("-bbox", pdf, "-")).Select(match => match.Groups.Values.Skip(1).Select(length => double.Parse(length.Value, CultureInfo.InvariantCulture)).Order().ToArray());
+            Assert.All(sides, side => Assert.Equal([595.3, 841.9], side.Select(length => Math.Round(length, 0, MidpointRounding.AwayFromZero)), (expected, found) => Math.Abs(expected - found) < 1.5));
+            Assert.NotEmpty(sides);
+        }
+    }
+
+    [GeneratedRegex("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\"")]
+    private static partial Regex PageSize();
+
+    private string Place(string file) => Path.GetRelativePath(tour.Folder, file).Replace(Path.DirectorySeparatorChar, '/');
+
     private int MostOf(string file)
     {
-        var place = Path.GetRelativePath(tour.Folder, file).Replace(Path.DirectorySeparatorChar, '/');
+        var place = Place(file);
         return Sides.FirstOrDefault(kind => place.StartsWith(kind.Key, StringComparison.Ordinal)).Value;
     }
 }

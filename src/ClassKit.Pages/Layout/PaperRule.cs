@@ -1,0 +1,18 @@
+using ClassKit.Exercises;
+
+namespace ClassKit.Pages.Layout;
+
+/// <summary>Asks the printer for the class's paper; without one, whatever lies in the printer is right.</summary>
+internal static class PaperRule
+{
+    /// <summary>Page rules that name the paper (CSS Paged Media 3, <c>size</c>), also for the pages that the stylesheet turns on their side.</summary>
+    public static string Css(Paper? paper) => paper is { } known
+        ? $"@page {{ size: {Name(known)}; }} @page grid {{ size: {Name(known)} landscape; }} @page screens {{ size: {Name(known)} landscape; }}"
+        : "";
+
+    private static string Name(Paper paper) => paper switch
+    {
+        Paper.A4 => "A4",
+        Paper.Letter => "letter",
+    };
+}
