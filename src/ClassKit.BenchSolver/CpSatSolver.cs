@@ -1,5 +1,6 @@
 using System.Globalization;
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.Solving;
 using Google.OrTools.Sat;
 
 namespace ClassKit.BenchSolver;

@@ -1,4 +1,5 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
 using Google.OrTools.Sat;
 
 namespace ClassKit.BenchSolver;

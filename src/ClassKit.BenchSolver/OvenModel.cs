@@ -1,5 +1,5 @@
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
 using Google.OrTools.Sat;
 
 namespace ClassKit.BenchSolver;

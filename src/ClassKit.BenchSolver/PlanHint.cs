@@ -1,4 +1,4 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Plans;
 using Google.OrTools.Sat;
 
 namespace ClassKit.BenchSolver;

@@ -1,4 +1,6 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.Solving;
 using Google.OrTools.Sat;
 
 namespace ClassKit.BenchSolver;

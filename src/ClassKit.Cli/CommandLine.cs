@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ClassKit.Cli.Commands;
+using ClassKit.Cli.Reporting;
 
 namespace ClassKit.Cli;
 

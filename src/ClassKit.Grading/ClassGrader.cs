@@ -1,5 +1,10 @@
 using System.Collections.Concurrent;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Intake;
+using ClassKit.Grading.Integrity;
+using ClassKit.Grading.Judging;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading;
 

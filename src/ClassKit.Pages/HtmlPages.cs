@@ -1,6 +1,11 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Lessons;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.FollowUps;
+using ClassKit.Grading.Rehearsals;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
+using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Benches;
 using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Keys;
@@ -13,7 +18,10 @@ using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Report;
 using ClassKit.Pages.Stations;
 using ClassKit.Pages.Terms;
-using ClassKit.Terms;
+using ClassKit.Terms.Agreement;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Outlooks;
+using ClassKit.Terms.Work;
 
 namespace ClassKit.Pages;
 

@@ -1,3 +1,5 @@
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
 using CsCheck;
 
 namespace ClassKit.Baking.Tests;

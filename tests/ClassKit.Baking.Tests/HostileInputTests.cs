@@ -1,3 +1,20 @@
+using ClassKit.Baking.Altitude;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.DoughProperties;
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.FoodSafety;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.HeatBalances;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Preferments;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+using ClassKit.Baking.Weighing;
+using ClassKit.Baking.Yeast;
 using CsCheck;
 
 namespace ClassKit.Baking.Tests;

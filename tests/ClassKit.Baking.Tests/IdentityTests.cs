@@ -1,3 +1,12 @@
+using ClassKit.Baking.Altitude;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Preferments;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
 using CsCheck;
 
 namespace ClassKit.Baking.Tests;

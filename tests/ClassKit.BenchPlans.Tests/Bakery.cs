@@ -1,4 +1,5 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
 
 namespace ClassKit.BenchPlans.Tests;
 

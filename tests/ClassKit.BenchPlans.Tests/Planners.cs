@@ -1,3 +1,5 @@
+using ClassKit.BenchPlans.Planning;
+using ClassKit.BenchPlans.Trials;
 using ClassKit.BenchSolver;
 
 namespace ClassKit.BenchPlans.Tests;

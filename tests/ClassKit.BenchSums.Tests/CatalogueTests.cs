@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;

@@ -1,4 +1,4 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Results;
 

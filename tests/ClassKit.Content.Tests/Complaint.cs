@@ -1,3 +1,5 @@
+using ClassKit.Content.Diagnostics;
+
 namespace ClassKit.Content.Tests;
 
 /// <summary>Asserts what a message says: its place, what was found and what to do.</summary>

@@ -1,7 +1,7 @@
-using ClassKit.Exercises;
-using ClassKit.UseCases;
+using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Rehearsing;
 using static ClassKit.DemoCohort.OtherProgram;
-using static ClassKit.UseCases.AnswerWay;
+using static ClassKit.UseCases.Rehearsing.AnswerWay;
 
 namespace ClassKit.DemoCohort;
 

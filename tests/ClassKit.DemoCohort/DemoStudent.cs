@@ -1,4 +1,4 @@
-using ClassKit.UseCases;
+using ClassKit.UseCases.Rehearsing;
 
 namespace ClassKit.DemoCohort;
 

@@ -1,4 +1,4 @@
-using ClassKit.UseCases;
+using ClassKit.UseCases.Touring;
 using ReturnedFiles = ClassKit.DemoCohort.ReturnedFiles;
 
 // Remakes demo-cohort/returned: deals the demo lesson with the demo seed and lets every invented student return a workbook.

@@ -1,9 +1,13 @@
 using System.Text;
-using ClassKit.CellFormulas;
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.UseCases;
-using ClassKit.Workbooks;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Lessons;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.UseCases.Rehearsing;
+using ClassKit.UseCases.Touring;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Filling;
 
 namespace ClassKit.DemoCohort;
 

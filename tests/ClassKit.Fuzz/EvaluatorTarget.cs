@@ -1,4 +1,9 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Budget;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.Fuzz;
 

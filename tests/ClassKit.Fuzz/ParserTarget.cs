@@ -1,5 +1,5 @@
 using System.Xml.Linq;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
 
 namespace ClassKit.Fuzz;
 

@@ -1,7 +1,9 @@
 using System.IO.Compression;
 using System.Text;
-using ClassKit.CellFormulas;
-using ClassKit.Workbooks;
+using ClassKit.CellFormulas.Budget;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.Fuzz;
 

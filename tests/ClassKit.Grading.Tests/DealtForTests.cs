@@ -1,4 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Layout;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Tests;
 

@@ -1,5 +1,6 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Marking;
 
 namespace ClassKit.Grading.Tests;
 

@@ -1,3 +1,5 @@
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests;

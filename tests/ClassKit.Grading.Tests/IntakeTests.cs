@@ -1,10 +1,13 @@
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Intake;
+using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests;
 
 public sealed class IntakeTests
 {
-    private static ReturnedBook Full(Exercises.DealtStudent student) => new ReturnedBook(student)
+    private static ReturnedBook Full(Exercises.Dealing.DealtStudent student) => new ReturnedBook(student)
         .Answer("sum", "=flour+room+friction").Answer("temperature", "=3*want-sum");
 
     [Fact]
@@ -78,7 +81,7 @@ public sealed class IntakeTests
     [Fact]
     public void The_newest_counts_where_the_marking_scheme_says_so_by_what_the_workbook_says_of_itself()
     {
-        var newest = Class with { Marking = Class.Marking with { Versions = Exercises.VersionChoice.Newest } };
+        var newest = Class with { Marking = Class.Marking with { Versions = Exercises.Marking.VersionChoice.Newest } };
         ReturnedFile[] files =
         [
             // The archive's time of the first is later: it was only downloaded again.

@@ -1,5 +1,7 @@
 using System.Globalization;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests;
@@ -79,7 +81,7 @@ public sealed class JudgeVersionTests
     {
         var text = string.Format(CultureInfo.InvariantCulture, way, part.Key.Text[1..], Math.Round(right, 6, MidpointRounding.AwayFromZero));
         if (text.Length == 0) return;
-        if (text.StartsWith('=') && CellFormulas.CellFormula.Parse(text).Formula is not null) book.Answer(part.Id, text);
+        if (text.StartsWith('=') && CellFormulas.Formulas.CellFormula.Parse(text).Formula is not null) book.Answer(part.Id, text);
         else if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)) book.Answer(part.Id, number);
         else book.AnswerInWords(part.Id, text);
     }

@@ -1,4 +1,4 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
 
 namespace ClassKit.Grading.Tests;
 

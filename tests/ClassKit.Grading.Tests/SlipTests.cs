@@ -1,4 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests;

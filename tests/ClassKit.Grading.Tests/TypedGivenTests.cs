@@ -1,6 +1,11 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Layout;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Tests;
 

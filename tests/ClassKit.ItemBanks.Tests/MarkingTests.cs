@@ -1,4 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.ItemBanks.Packages;
+using ClassKit.ItemBanks.Tests.Support;
+using ClassKit.Tests.Exercises;
 
 namespace ClassKit.ItemBanks.Tests;
 

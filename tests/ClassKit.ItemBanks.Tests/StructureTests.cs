@@ -1,5 +1,8 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using ClassKit.ItemBanks.Packages;
+using ClassKit.ItemBanks.Tests.Support;
+using ClassKit.Tests.Exercises;
 
 namespace ClassKit.ItemBanks.Tests;
 

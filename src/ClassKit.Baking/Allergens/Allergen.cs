@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Allergens;
 
 /// <summary>Something that a law makes a label declare.</summary>
 /// <param name="Name">As pages write it.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Allergens;
 
 /// <summary>All that must be declared under the European and the US list: a closed vocabulary.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Allergens;
 
 /// <summary>What may or may not be in an ingredient: only the label of the product that was bought can tell.</summary>
 /// <param name="Maybe">What it may hold; empty if that is not known either.</param>

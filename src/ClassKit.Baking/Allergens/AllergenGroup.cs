@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Allergens;
 
 /// <summary>The fourteen groups of Regulation (EU) 1169/2011, Annex II, in its order.</summary>
 public enum AllergenGroup

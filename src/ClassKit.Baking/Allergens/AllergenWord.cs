@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Allergens;
 
 /// <summary>An everyday word for one or several allergens.</summary>
 /// <param name="Word">In the singular: <c>gluten</c>, <c>tree nut</c>.</param>

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Allergens;
 
 /// <summary>What people call allergens, held against the closed vocabulary of <see cref="AllergenCatalog"/>.</summary>
 public static partial class AllergenWords

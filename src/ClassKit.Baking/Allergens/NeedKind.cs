@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Allergens;
 
 /// <summary>What a word for an allergen is a word for.</summary>
 public enum NeedKind

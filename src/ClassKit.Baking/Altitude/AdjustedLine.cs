@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Altitude;
 
 /// <summary>One ingredient changed for altitude.</summary>
 /// <param name="Ingredient">What.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Altitude;
 
 /// <summary>How cakes and quick breads are changed for a high kitchen: from an <see cref="AltitudeTable"/>. Starting points for a trial, not a computation.</summary>
 /// <param name="FromFeet">The altitude that it is for: that of a printed row, or one between two of them.</param>

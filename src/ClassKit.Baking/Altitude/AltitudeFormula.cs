@@ -1,4 +1,10 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.Altitude;
 
 /// <summary>A baker's formula changed for a high kitchen by a published table: a starting point for a trial.</summary>
 /// <param name="Original">As written for sea level.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Altitude;
 
 /// <summary>A published table of changes for high kitchens. Tables disagree, so which one is used is a named setting.</summary>
 /// <param name="Name">What the setting is called.</param>

@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.Altitude;
 
 /// <summary>Where water boils in a kitchen.</summary>
 public static class BoilingWater

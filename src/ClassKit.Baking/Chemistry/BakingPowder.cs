@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>Soda, acid and starch in one tin, known by the carbon dioxide that it makes available.</summary>
 public static class BakingPowder

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>Sodium bicarbonate and the gas that it gives.</summary>
 public static class BakingSoda

@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>Carbon dioxide by mass and by volume.</summary>
 public static class CarbonDioxide

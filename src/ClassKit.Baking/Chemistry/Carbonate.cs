@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>What gives carbon dioxide off: baking soda and what stands in for it.</summary>
 /// <param name="Id">Lower-case letters, digits and underscores.</param>
@@ -12,7 +15,7 @@ public sealed record Carbonate(string Id, string Name, double CarbonDioxideByAci
 {
     /// <summary>Baking soda, NaHCO3.</summary>
     public static Carbonate BakingSoda { get; } = new(
-        "baking_soda", "Baking soda", Baking.BakingSoda.CarbonDioxideByAcid, Baking.BakingSoda.CarbonDioxideByHeat, 0, MolarMass.Sodium / MolarMass.SodiumBicarbonate);
+        "baking_soda", "Baking soda", Chemistry.BakingSoda.CarbonDioxideByAcid, Chemistry.BakingSoda.CarbonDioxideByHeat, 0, MolarMass.Sodium / MolarMass.SodiumBicarbonate);
 
     /// <summary>Potassium bicarbonate, KHCO3: for less sodium.</summary>
     public static Carbonate PotassiumBicarbonate { get; } = new(

@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>Carbon dioxide that a dough's water keeps: why bubbles grow late on the bench and quickly in the oven, which drives it out.</summary>
 /// <remarks>

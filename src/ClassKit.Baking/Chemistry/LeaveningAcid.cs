@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>An acid that sets carbon dioxide free from soda.</summary>
 /// <param name="Id">Lower-case letters, digits and underscores.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>What becomes of soda and acid that meet: whichever is short sets the gas, and the rest stays in the crumb.</summary>
 /// <param name="SodaUsed">Neutralised.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>How much of a baking powder's gas comes before the oven and how much on warming. Tins say single- or double-acting, so it is a named setting.</summary>
 /// <param name="Name">What the setting is called.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>When an acid sets gas free from soda. The neutralising value says nothing about it.</summary>
 public enum ReleaseKind

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>Flour with leavening in it, held against what the law asks.</summary>
 /// <param name="CarbonDioxideShare">Grams of carbon dioxide from a gram of the mixture.</param>

@@ -1,4 +1,9 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Chemistry;
 
 /// <summary>The sodium that salt, soda and baking powder bring. What milk, eggs and the rest hold by nature is not counted.</summary>
 public static class Sodium

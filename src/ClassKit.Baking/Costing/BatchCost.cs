@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Costing;
 
 /// <summary>What a batch costs in ingredients.</summary>
 /// <param name="Lines">Every line of the batch, in its order.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Costing;
 
 /// <summary>What one ingredient of a batch costs.</summary>
 /// <param name="Ingredient">What.</param>

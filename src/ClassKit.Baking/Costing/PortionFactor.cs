@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Costing;
 
 /// <summary>The number by which a recipe is multiplied.</summary>
 public static class PortionFactor

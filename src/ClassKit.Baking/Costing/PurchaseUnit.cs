@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Costing;
 
 /// <summary>How an ingredient is sold.</summary>
 /// <param name="Name">One pack: <c>bag of 25 kg</c>.</param>
@@ -7,12 +10,12 @@ namespace ClassKit.Baking;
 public sealed record PurchaseUnit(string Name, Mass Mass, Money Price)
 {
     /// <summary>A pack lighter than this is a slip of the unit: saffron is sold by the gram.</summary>
-    private static readonly Mass LightestPack = Baking.Mass.FromGrams(0.01);
+    private static readonly Mass LightestPack = Quantities.Mass.FromGrams(0.01);
 
     private const double MostPacks = 1_000_000;
 
     /// <summary>What 1 kg costs.</summary>
-    public Computed<Money> PricePerKilogram => CostOf(Baking.Mass.FromKilograms(1));
+    public Computed<Money> PricePerKilogram => CostOf(Quantities.Mass.FromKilograms(1));
 
     /// <summary>The fewest whole packs that hold a mass of 0 g or more.</summary>
     public Computed<int> PacksFor(Mass needed)

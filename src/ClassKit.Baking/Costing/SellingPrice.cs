@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Costing;
 
 /// <summary>A price from what the food costs.</summary>
 public static class SellingPrice

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Costing;
 
 /// <summary>What is left of something bought after trimming, draining or cooking.</summary>
 /// <param name="AsPurchased">As bought.</param>
@@ -18,7 +21,7 @@ public sealed record YieldTest(Mass AsPurchased, Mass EdiblePortion) : IExplaine
     public double Factor => AsPurchased / EdiblePortion;
 
     /// <summary>The steps of the test.</summary>
-    public Explanation Explanation => Baking.Explanation.Of(
+    public Explanation Explanation => Explanations.Explanation.Of(
         "Yield", "yield", "edible portion / as purchased", $"{Figures.Grams(EdiblePortion)} / {Figures.Grams(AsPurchased)}", Figures.Percent(Share));
 
     /// <summary>A test of two weighings.</summary>
@@ -47,7 +50,7 @@ public sealed record YieldTest(Mass AsPurchased, Mass EdiblePortion) : IExplaine
         if (Sanity.Mass(ediblePortion, "edible portion", "negative-need", orNone: true) is { } odd)
             return odd;
         var buy = Mass.FromGrams(ediblePortion.Grams / Share);
-        return Baking.Explanation.Of(
+        return Explanations.Explanation.Of(
             "As purchased", "to buy", "edible portion × as purchased / edible portion of the test",
             $"{Figures.Grams(ediblePortion)} × {Figures.Grams(AsPurchased)} / {Figures.Grams(EdiblePortion)}", Figures.Grams(buy)).For(buy);
     }
@@ -58,7 +61,7 @@ public sealed record YieldTest(Mass AsPurchased, Mass EdiblePortion) : IExplaine
         if (Sanity.Money(asPurchasedPrice, "Price as purchased") is { } odd)
             return odd;
         var price = asPurchasedPrice / (decimal)Share;
-        return Baking.Explanation.Of(
+        return Explanations.Explanation.Of(
             "Edible-portion price", "price as used", "price as purchased × as purchased / edible portion",
             $"{Figures.Amount(asPurchasedPrice)} × {Figures.Grams(AsPurchased)} / {Figures.Grams(EdiblePortion)}", Figures.Amount(price)).For(price);
     }

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.DoughTemperatures;
 
 /// <summary>The temperature of a mixed dough from those of what goes into it, and back.</summary>
 /// <remarks>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.DoughTemperatures;
 
 /// <summary>How much of a dough's water goes in as ice when the tap is too warm.</summary>
 /// <remarks>

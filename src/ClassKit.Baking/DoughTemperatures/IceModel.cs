@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.DoughTemperatures;
 
 /// <summary>How the ice that cools a dough's water is counted. All three are in print and they disagree: see <see cref="Ice"/>.</summary>
 public enum IceModel

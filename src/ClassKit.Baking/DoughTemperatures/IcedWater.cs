@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.DoughTemperatures;
 
 /// <summary>Water and ice for a dough.</summary>
 /// <param name="Ice">At 0 °C, crushed so that it melts while mixing.</param>

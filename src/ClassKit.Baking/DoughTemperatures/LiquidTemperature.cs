@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.DoughTemperatures;
 
 /// <summary>How warm the water, or the milk in its place, has to be.</summary>
 /// <param name="Temperature">The answer of the equation; below 0 °C means that some of the water goes in as ice.</param>

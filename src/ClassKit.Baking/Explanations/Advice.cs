@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Explanations;
 
 /// <summary>Something to mind about a result that is possible all the same.</summary>
 /// <param name="Code">A stable short name, such as <c>hot-for-yeast</c>.</param>

@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Explanations;
 
 /// <summary>The outcome of a computation over what a user typed: a value and how it came about, or the reason why there is none.</summary>
 /// <typeparam name="T">What is computed.</typeparam>

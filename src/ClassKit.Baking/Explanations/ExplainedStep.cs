@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Explanations;
 
 /// <summary>One step of an explained computation.</summary>
 /// <param name="Quantity">What is computed: <c>flour</c>.</param>

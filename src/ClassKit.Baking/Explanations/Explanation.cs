@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Explanations;
 
 /// <summary>How something was computed, step by step, for handouts and feedback.</summary>
 /// <param name="Title">What is explained.</param>

@@ -1,6 +1,7 @@
 using System.Globalization;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Explanations;
 
 /// <summary>Numbers as the explanations print them.</summary>
 internal static class Figures

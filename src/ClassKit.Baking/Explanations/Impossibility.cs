@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Explanations;
 
 /// <summary>Why a computation has no sensible result: given instead of a number.</summary>
 /// <param name="Code">A stable short name, such as <c>no-flour</c>.</param>

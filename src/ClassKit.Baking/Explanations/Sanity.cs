@@ -1,10 +1,12 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Explanations;
 
 /// <summary>Asks whether what was typed makes sense at all, before anything is computed from it.</summary>
 internal static class Sanity
 {
     /// <summary>The heaviest thing taken seriously, 100 t: anything above is a slip of the unit.</summary>
-    public static readonly Mass Heaviest = Baking.Mass.FromKilograms(100_000);
+    public static readonly Mass Heaviest = Quantities.Mass.FromKilograms(100_000);
 
     /// <summary>A millionth of a milligram: less than that is nothing.</summary>
     private const double LightestGrams = 1e-9;

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.FoodSafety;
 
 /// <summary>How warm and how cold ready food is kept. Localities differ, so it is a named setting: the house's own rule comes first.</summary>
 /// <param name="Name">What the setting is called.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
+
+namespace ClassKit.Baking.FoodSafety;
 
 /// <summary>Which ingredients are kept cold.</summary>
 public static class Keeping

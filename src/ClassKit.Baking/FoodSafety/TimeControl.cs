@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.FoodSafety;
 
 /// <summary>Keeping food by the clock instead of by its temperature: batter on the bench, custard on a table.</summary>
 /// <remarks>

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+
+namespace ClassKit.Baking.Formulas;
 
 /// <summary>A dough or batter in baker's percentages: all flour together is 100 %.</summary>
 /// <param name="Id">Lower-case letters, digits and underscores.</param>

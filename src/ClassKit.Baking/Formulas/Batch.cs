@@ -1,4 +1,9 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Weighing;
+
+namespace ClassKit.Baking.Formulas;
 
 /// <summary>A baker's formula scaled to a mass of dough and rounded for the kitchen's scales.</summary>
 /// <param name="Formula">The formula scaled.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Formulas;
 
 /// <summary>One ingredient of a batch.</summary>
 /// <param name="Ingredient">What.</param>

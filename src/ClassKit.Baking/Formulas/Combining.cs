@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Formulas;
 
 /// <summary>Adds up what is needed of each ingredient, over a recipe, several batches or a whole class.</summary>
 public static class Combining

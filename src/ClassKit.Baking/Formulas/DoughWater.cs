@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Formulas;
 
 /// <summary>How wet a baker's formula is, in the two ways that are in use.</summary>
 public static class DoughWater

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+
+namespace ClassKit.Baking.Formulas;
 
 /// <summary>One ingredient of a baker's formula.</summary>
 /// <param name="Ingredient">What.</param>

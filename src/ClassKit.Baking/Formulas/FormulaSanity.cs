@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+
+namespace ClassKit.Baking.Formulas;
 
 /// <summary>Asks whether a baker's formula makes sense at all, before anything is computed from it.</summary>
 internal static class FormulaSanity

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Formulas;
 
 /// <summary>What chiefly makes a bread rise.</summary>
 public enum Leavening

@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Formulas;
 
 /// <summary>Turns weights into baker's percentages.</summary>
 public static class Percentages

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>A stretch of a formula's way from the mixing bowl to the end of baking.</summary>
 /// <param name="Name">A word or two: <c>First rise</c>.</param>

@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.DoughProperties;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>The air in a batter, from its specific gravity: the mass of a cup of batter over that of a cup of water.</summary>
 public static class BatterAir

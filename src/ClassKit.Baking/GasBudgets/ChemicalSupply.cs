@@ -1,4 +1,9 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>The carbon dioxide that soda, acids and baking powder of a dough make.</summary>
 internal sealed class ChemicalSupply

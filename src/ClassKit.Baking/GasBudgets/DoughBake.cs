@@ -1,4 +1,9 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.DoughProperties;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>A dough on its way through bench and oven, whose gas is asked for.</summary>
 /// <param name="Formula">What it is made of.</param>

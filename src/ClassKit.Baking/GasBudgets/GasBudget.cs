@@ -1,4 +1,9 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>All the gas that a mass of dough makes or expands, whatever makes it, on one axis.</summary>
 /// <param name="Formula">The formula.</param>

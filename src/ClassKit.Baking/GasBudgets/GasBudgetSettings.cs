@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>What a gas budget assumes. Each is a setting because no single value is right for every dough.</summary>
 /// <param name="AirShare">Air in the mixed dough, of its volume. From memory; a published 145 mL for the dough of 100 g of flour leaves some 4 %.</param>

@@ -1,4 +1,10 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>Works a gas budget out. Everything that could be impossible has been asked before.</summary>
 internal sealed class GasBudgeting(DoughBake bake)

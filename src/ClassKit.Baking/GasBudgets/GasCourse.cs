@@ -1,4 +1,10 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>The gas over a recipe's own time: minute by minute, by typical times; all that is made, and what the dough can be expected to hold.</summary>
 internal sealed class GasCourse

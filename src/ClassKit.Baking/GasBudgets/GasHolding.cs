@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>How well a kind of dough holds the gas that is made in it. Nobody can compute that from a formula, so it is a named setting, each with bands.</summary>
 /// <param name="Name">What the setting is called.</param>

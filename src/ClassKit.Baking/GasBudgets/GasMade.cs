@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>Dry gas that a source has made, wherever it is: in bubbles or dissolved.</summary>
 /// <param name="Kind">Which source.</param>

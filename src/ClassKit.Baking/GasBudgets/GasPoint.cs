@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>The gas at one moment: what there would be if none had escaped, and what the dough can be expected to hold.</summary>
 /// <param name="Minute">Since the dough was mixed.</param>

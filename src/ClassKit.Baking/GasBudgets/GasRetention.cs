@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>The carbon dioxide and air of one dough, minute by minute, less what escapes. One end of the band.</summary>
 internal sealed class GasRetention(AmountOfSubstance air, Mass water, Pressure pressure, double share)

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>One mechanism's part of the gas at one moment.</summary>
 /// <param name="Kind">Which mechanism.</param>

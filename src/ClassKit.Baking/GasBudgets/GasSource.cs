@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>What one source of gas makes in a mass of dough, if none of it escapes: amounts as made, volumes as found in the bubbles, without what the water holds.</summary>
 /// <param name="Kind">Which source.</param>
@@ -19,5 +23,5 @@ public sealed record GasSource(
     public double? HeldShare => Kind == GasSourceKind.Yeast ? ProofTime.HeldAfterPunching : null;
 
     /// <summary>The mass of carbon dioxide by the time the crumb sets; nothing for air.</summary>
-    public Band<Mass> CarbonDioxide => Kind == GasSourceKind.Air ? default : SetAmount.Map(Baking.CarbonDioxide.MassOf);
+    public Band<Mass> CarbonDioxide => Kind == GasSourceKind.Air ? default : SetAmount.Map(Chemistry.CarbonDioxide.MassOf);
 }

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>Where the gas in a dough's bubbles comes from.</summary>
 public enum GasSourceKind

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>How much of its gas a dough can be expected to hold, and what becomes of it.</summary>
 /// <param name="Holding">What is assumed of the dough.</param>

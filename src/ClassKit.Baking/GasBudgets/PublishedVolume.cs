@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>A measured specific volume of a bread, to hold a forecast against.</summary>
 /// <param name="Bread">What was measured.</param>

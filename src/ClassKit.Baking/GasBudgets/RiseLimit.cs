@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>What keeps a bread from rising further.</summary>
 public enum RiseLimit

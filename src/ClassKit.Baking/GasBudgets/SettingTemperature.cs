@@ -1,4 +1,10 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>The temperature at which a crumb stops stretching: sugar in the water holds starch and egg back, and fat a little.</summary>
 /// <remarks>

@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>What becomes of the water that leaves in the oven: all of it is steam, and next to none of that is held.</summary>
 /// <param name="WaterLost">The loss in baking, taken as water.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>What a dough's water could do as steam, beside what a rise needs of it.</summary>
 /// <param name="BoilingPoint">At the kitchen's altitude.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.GasBudgets;
 
 /// <summary>How a piece warms in the oven: Newton's law on one lump, up to the boiling point.</summary>
 /// <remarks>

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+
+namespace ClassKit.Baking.HeatBalances;
 
 /// <summary>What an ingredient is made of besides water, in grams per 100 g.</summary>
 /// <param name="Protein">Protein.</param>

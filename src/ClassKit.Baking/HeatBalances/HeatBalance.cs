@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.HeatBalances;
 
 /// <summary>The temperature of what is mixed, from the heat that each part brings.</summary>
 /// <remarks>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.HeatBalances;
 
 /// <summary>Something that goes into a bowl with its heat; the bowl is one too.</summary>
 /// <param name="Name">What it is called.</param>

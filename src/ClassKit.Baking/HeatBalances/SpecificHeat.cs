@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+
+namespace ClassKit.Baking.HeatBalances;
 
 /// <summary>How much heat it takes to warm an ingredient, from what it is made of.</summary>
 /// <remarks>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Household;
 
 /// <summary>How much all-purpose flour a cup holds. It depends on how the cup is filled, and lists disagree, so it is a named setting.</summary>
 /// <param name="Name">What the setting is called.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Household;
 
 /// <summary>Turns masses into household measures and back, through the weights of a US cup and teaspoon of each ingredient.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Household;
 
 /// <summary>Numbers as kitchens write them: <c>1 3/4</c>.</summary>
 public static class KitchenFraction

@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Household;
 
 /// <summary>Masses as people write them: <c>390 g</c>, <c>1.34 kg</c>, <c>4 lb 5 1/2 oz</c>.</summary>
 public static partial class MassNotation

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Household;
 
 /// <summary>What a cup, a spoon and an ounce are. Kitchens and labels disagree, so it is a named setting.</summary>
 /// <param name="Name">What the setting is called.</param>

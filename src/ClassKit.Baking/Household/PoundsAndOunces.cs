@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Household;
 
 /// <summary>Masses in pounds and quarter ounces, as scales in US kitchens show them.</summary>
 /// <remarks>Armed Forces Recipe Service, General Information A-1: ounces go to the nearest quarter, 4.35 lb are 4 lb 5 1/2 oz.</remarks>

@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Household;
 
 /// <summary>Temperatures as people write them: <c>350 F</c>, <c>180 °C</c>.</summary>
 public static partial class TemperatureNotation

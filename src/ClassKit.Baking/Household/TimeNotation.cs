@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Household;
 
 /// <summary>Times as kitchens write them: <c>45 min</c>, <c>1 h 15 min</c>, <c>1:15</c>.</summary>
 public static partial class TimeNotation

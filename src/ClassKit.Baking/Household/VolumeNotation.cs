@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Household;
 
 /// <summary>Volumes as kitchens write them: <c>1 3/4 cups</c>, <c>2 1/4 tsp</c>, <c>500 mL</c>.</summary>
 public static partial class VolumeNotation

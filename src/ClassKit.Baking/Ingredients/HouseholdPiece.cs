@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Ingredients;
 
 /// <summary>A kitchen's way of counting an ingredient instead of measuring it: eggs, sticks, packets.</summary>
 /// <param name="Singular">One of them: <c>large egg</c>.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Ingredients;
 
 /// <summary>What something on the bench is made of, as far as the computations need it.</summary>
 /// <param name="Id">How lessons name it: lower-case letters, digits and underscores.</param>

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
+using ClassKit.Baking.Allergens;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Ingredients;
 
 /// <summary>The ingredients that ClassKit knows, with composition and household weights.</summary>
 /// <remarks>

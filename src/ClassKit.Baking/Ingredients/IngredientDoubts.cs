@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+
+namespace ClassKit.Baking.Ingredients;
 
 /// <summary>What may be in the ingredients of the catalogue without standing in their names.</summary>
 internal static class IngredientDoubts

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Ingredients;
 
 /// <summary>What an ingredient does in a dough.</summary>
 public enum IngredientRole

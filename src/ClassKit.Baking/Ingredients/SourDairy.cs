@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Ingredients;
 
 /// <summary>The lactic acid of sour milk products, which neutralises soda.</summary>
 public static class SourDairy

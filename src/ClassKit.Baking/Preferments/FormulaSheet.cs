@@ -1,4 +1,11 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Weighing;
+
+namespace ClassKit.Baking.Preferments;
 
 /// <summary>A dough with parts mixed ahead: the total formula, each sub-mix, and the final dough in which the sub-mixes are ingredients.</summary>
 /// <param name="Total">The overall formula.</param>

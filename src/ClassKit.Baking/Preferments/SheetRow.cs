@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Preferments;
 
 /// <summary>One ingredient over the columns of a formula sheet.</summary>
 /// <param name="Ingredient">What.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+
+namespace ClassKit.Baking.Preferments;
 
 /// <summary>A part of the dough that is mixed ahead: poolish, sponge, levain, old dough, soaker.</summary>
 /// <param name="Name">What it is called on the formula sheet.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>An amount of substance. <c>default</c> is nothing, 0 mol.</summary>
 public readonly record struct AmountOfSubstance : IComparable<AmountOfSubstance>

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>What is known only as a range: never shown as one false-precise number.</summary>
 /// <typeparam name="T">A number or a quantity.</typeparam>

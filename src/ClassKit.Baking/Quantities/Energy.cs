@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>An amount of heat or other energy. <c>default</c> is none, 0 J.</summary>
 public readonly record struct Energy

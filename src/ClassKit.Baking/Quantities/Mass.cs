@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>A mass. <c>default</c> is nothing at all, 0 g.</summary>
 public readonly record struct Mass : IComparable<Mass>

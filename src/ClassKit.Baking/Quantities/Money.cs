@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>An amount of money in whatever the kitchen pays with. Decimal, so that cents stay cents. <c>default</c> is nothing.</summary>
 /// <param name="Amount">In the main unit: dollars, euros.</param>

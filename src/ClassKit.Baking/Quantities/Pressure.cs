@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>An absolute pressure. <c>default</c> is a vacuum, 0 Pa.</summary>
 public readonly record struct Pressure

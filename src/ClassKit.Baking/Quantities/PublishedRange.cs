@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>A published range, without a middling value.</summary>
 /// <param name="Low">The lower end.</param>

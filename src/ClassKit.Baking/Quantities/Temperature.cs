@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>A temperature. <c>default</c> is 0 °C.</summary>
 /// <remarks>t/°C = (t/°F - 32)/1.8 and T/K = t/°C + 273.15, exact (NIST SP 811, appendix B.9).</remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>A difference of temperatures, such as a friction factor. <c>default</c> is no difference.</summary>
 /// <remarks>A difference of 1 K is one of 1.8 °F, exact (NIST SP 811, appendix B.9): unlike a temperature it has no offset.</remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Quantities;
 
 /// <summary>A volume. <c>default</c> is nothing, 0 L.</summary>
 /// <remarks>US measures: NIST SP 811, appendix B.8; a gallon is 231 cubic inches, exact, and everything else a part of it.</remarks>

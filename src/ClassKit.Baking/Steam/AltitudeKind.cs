@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Steam;
 
 /// <summary>What a height above sea level means to the standard atmosphere. The two differ by 5 Pa at 1500 m.</summary>
 public enum AltitudeKind

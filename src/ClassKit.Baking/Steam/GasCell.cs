@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Steam;
 
 /// <summary>A bubble in dough: some gas that stays as it is, and water vapour that comes and goes with the temperature.</summary>
 /// <remarks>

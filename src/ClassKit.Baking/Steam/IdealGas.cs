@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Steam;
 
 /// <summary>pV = nRT.</summary>
 public static class IdealGas
@@ -12,5 +15,5 @@ public static class IdealGas
     /// <param name="pressure">Above 0.</param>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is 0. For what a user typed use <see cref="CarbonDioxide.DryVolume"/>, which explains.</exception>
     public static Volume Volume(AmountOfSubstance gas, Temperature temperature, Pressure pressure) =>
-        Baking.Volume.FromLitres(gas.Moles * Constant * temperature.Kelvin / pressure.Pascals * 1000);
+        Quantities.Volume.FromLitres(gas.Moles * Constant * temperature.Kelvin / pressure.Pascals * 1000);
 }

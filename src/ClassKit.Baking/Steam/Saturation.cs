@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Steam;
 
 /// <summary>Water and its vapour side by side: at which pressure it boils, and how much room the vapour takes.</summary>
 /// <remarks>

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Steam;
 
 /// <summary>The air's pressure over height above sea level, on a day like the average one.</summary>
 /// <remarks>US Standard Atmosphere 1976, equal to ISO 2533 up to 11 km. Weather shifts the pressure by some 3 % either way.</remarks>

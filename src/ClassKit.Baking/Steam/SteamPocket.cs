@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Steam;
 
 /// <summary>A hollow in a bread that steam has blown up.</summary>
 public static class SteamPocket

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Steam;
 
 /// <summary>Region 2 of IAPWS-IF97: steam and superheated steam.</summary>
 internal static class SteamRegion

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Weighing;
 
 /// <summary>Rounds amounts so that they still sum to the rounded total.</summary>
 internal static class LargestRemainder

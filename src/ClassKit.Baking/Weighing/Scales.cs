@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Weighing;
 
 /// <summary>What the scales on the bench can show.</summary>
 /// <param name="Large">The division of the scale for flour, water and the like; above 0.</param>

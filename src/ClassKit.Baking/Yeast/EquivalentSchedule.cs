@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Yeast;
 
 /// <summary>Fermentations that make the same gas: less yeast and longer, warmer and shorter, overnight in the cold.</summary>
 public static class EquivalentSchedule

@@ -1,4 +1,9 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Yeast;
 
 /// <summary>Sugar into alcohol and carbon dioxide.</summary>
 /// <remarks>Gay-Lussac: C6H12O6 → 2 C2H5OH + 2 CO2. A disaccharide takes up a molecule of water first and gives twice as much.</remarks>

@@ -1,4 +1,11 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.DoughProperties;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.Yeast;
 
 /// <summary>How long yeast takes to raise a dough.</summary>
 public static class ProofTime

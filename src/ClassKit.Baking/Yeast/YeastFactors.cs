@@ -1,4 +1,7 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Yeast;
 
 /// <summary>How much of one kind of yeast stands for another. Published factors disagree, so they are a named setting.</summary>
 /// <param name="Name">What the setting is called.</param>

@@ -1,4 +1,8 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Yeast;
 
 /// <summary>The gas that yeast makes in a dough over time.</summary>
 public static class YeastGas

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Yeast;
 
 /// <summary>How fast yeast makes gas in dough. Published means are not to be had in the open, so every result is a band.</summary>
 /// <param name="MillimolesPerHour">Per gram of yeast solids, in lean dough at <paramref name="Reference"/>. From memory, a range and not a measured mean.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking;
+namespace ClassKit.Baking.Yeast;
 
 /// <summary>The forms in which baker's yeast is sold.</summary>
 public enum YeastKind

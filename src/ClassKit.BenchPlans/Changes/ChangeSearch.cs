@@ -1,6 +1,10 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.Solving;
+using ClassKit.BenchPlans.Trials;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>Looks for changes that make a class fit, and offers only those with which a plan was found.</summary>
 internal sealed class ChangeSearch(IPlanSolver solver, PlannerSettings settings)

@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>Do the first steps of one bread the day before.</summary>
 /// <param name="Bread">Which bread, counted from 0.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>Leave one bread to the instructor, who makes one load of it for all to see and taste.</summary>
 /// <param name="Bread">Which bread, counted from 0.</param>

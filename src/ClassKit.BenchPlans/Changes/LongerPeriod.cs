@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>Give the class more time.</summary>
 /// <param name="Minutes">How many minutes more; above 0.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>Get more of one kind of equipment.</summary>
 /// <param name="Kind">What; a kind that the class counts.</param>

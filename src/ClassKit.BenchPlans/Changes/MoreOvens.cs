@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>Get more ovens like those that there are.</summary>
 /// <param name="More">How many more; above 0.</param>

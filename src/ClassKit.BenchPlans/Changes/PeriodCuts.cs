@@ -1,4 +1,9 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Planning;
+using ClassKit.BenchPlans.Solving;
+using ClassKit.BenchPlans.Trials;
+
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>What an instructor can move out of a class or take out of the teams' hands so that the rest fits the period as it is.</summary>
 /// <remarks>A longer period, another oven and a warmer rise are not among it: the first two cost, the last changes the bread. See <see cref="BenchPlanning.Changes"/>.</remarks>

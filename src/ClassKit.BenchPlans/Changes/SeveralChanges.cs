@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>Several changes at once, where none of them alone is enough.</summary>
 /// <param name="Changes">In the order in which they are applied; two or more.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>Make fewer pieces of one bread, so that a load takes one place less in the oven.</summary>
 /// <param name="Bread">Which bread, counted from 0; its load takes two places or more.</param>

@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
+using ClassKit.BenchPlans.Classes;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Changes;
 
 /// <summary>Let the yeast of one bread work warmer and so shorter.</summary>
 /// <param name="Bread">Which bread, counted from 0.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>A bread as work at the bench: its steps in order, one after the other.</summary>
 /// <param name="Id">A stable short name: <c>popovers</c>.</param>

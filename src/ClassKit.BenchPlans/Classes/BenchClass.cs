@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>Everything that a bench plan has to respect: one class, its kitchen, and what it bakes.</summary>
 /// <param name="Time">The period and what is set aside in it.</param>

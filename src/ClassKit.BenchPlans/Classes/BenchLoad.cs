@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>One bread made by one maker, from its first step to the tasting.</summary>
 /// <param name="Maker">A team or the instructor.</param>

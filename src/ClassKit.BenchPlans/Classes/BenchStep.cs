@@ -1,6 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>One step of a bread: how long it takes and what it occupies meanwhile.</summary>
 /// <param name="Name">A word or two: <c>First rise</c>.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>The class's period in whole minutes, counted from its beginning.</summary>
 /// <param name="PeriodMinutes">From the beginning to the end; above 0.</param>

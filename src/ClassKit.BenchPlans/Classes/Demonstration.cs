@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>What the instructor shows while every team watches: nobody has hands in a dough, whatever rises or bakes goes on.</summary>
 /// <param name="Name">What is shown.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>A number of pieces of equipment: of those a kitchen has, or of those a step takes.</summary>
 /// <param name="Kind">What.</param>

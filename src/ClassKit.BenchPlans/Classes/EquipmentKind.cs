@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>A kind of equipment that teams share and that one load at a time uses.</summary>
 /// <param name="One">Its name in the singular: <c>griddle</c>.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>Who makes a bread. The <c>default</c> is the instructor.</summary>
 /// <param name="Team">The team's number, counted from 1; 0 for the instructor.</param>

@@ -1,6 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>The ovens that a class shares. All are alike, and each has one temperature at a time.</summary>
 /// <param name="Count">How many; 0 or more.</param>

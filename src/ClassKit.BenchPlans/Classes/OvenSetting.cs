@@ -1,6 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>How a step uses an oven.</summary>
 /// <param name="Temperature">What the dial says.</param>

@@ -1,6 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>An ingredient that a step needs warmer than it is kept.</summary>
 /// <param name="What">The ingredient: <c>whole milk</c>.</param>

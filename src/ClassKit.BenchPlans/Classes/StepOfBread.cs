@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>A step of a bread, by position.</summary>
 /// <param name="Bread">Which of <see cref="BenchClass.Breads"/>, counted from 0.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>How long a dough may wait, in whole minutes.</summary>
 /// <param name="MinMinutes">At least; 0 or more.</param>

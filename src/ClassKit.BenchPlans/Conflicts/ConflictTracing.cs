@@ -1,4 +1,8 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Solving;
+using ClassKit.BenchPlans.Trials;
+
+namespace ClassKit.BenchPlans.Conflicts;
 
 /// <summary>Finds a smallest group of rules that leaves no plan, by doing without one rule after the other.</summary>
 internal sealed class ConflictTracing(IPlanSolver solver, PlannerSettings settings)

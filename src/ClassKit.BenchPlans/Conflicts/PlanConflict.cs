@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Solving;
+
+namespace ClassKit.BenchPlans.Conflicts;
 
 /// <summary>Rules that cannot all be kept: that is proven.</summary>
 /// <param name="Rules">Which.</param>

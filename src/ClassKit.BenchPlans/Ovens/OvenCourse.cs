@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Plans;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Ovens;
 
 /// <summary>What one oven is set to and holds, minute by minute, from when it is switched on until nothing more bakes in it.</summary>
 /// <param name="Oven">Which oven, counted from 1.</param>

@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Ovens;
 
 /// <summary>Minutes in which an oven's dial stands still and the same loads are in it.</summary>
 /// <param name="From">The minute it begins.</param>

@@ -1,4 +1,11 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Conflicts;
+using ClassKit.BenchPlans.RuleOfThumb;
+using ClassKit.BenchPlans.Solving;
+using ClassKit.BenchPlans.Trials;
+
+namespace ClassKit.BenchPlans.Planning;
 
 /// <summary>Plans a class: in as few shifts as fit, and of those plans the best.</summary>
 /// <param name="solver">What finds plans.</param>

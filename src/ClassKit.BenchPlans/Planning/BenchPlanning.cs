@@ -1,4 +1,8 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Conflicts;
+using ClassKit.BenchPlans.Plans;
+
+namespace ClassKit.BenchPlans.Planning;
 
 /// <summary>What came of planning a class.</summary>
 /// <param name="Plan">The plan; null if there is none.</param>

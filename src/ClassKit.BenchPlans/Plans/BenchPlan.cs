@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Plans;
 
 /// <summary>Who does what when.</summary>
 /// <param name="Class">What it was planned for.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Plans;
 
 /// <summary>The drawbacks of a plan, in minutes summed over all loads.</summary>
 /// <param name="StandingMinutes">Finished breads stand until the tasting.</param>

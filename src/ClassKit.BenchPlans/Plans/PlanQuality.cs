@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Plans;
 
 /// <summary>How good a plan is.</summary>
 /// <param name="Cost">Its drawbacks in minutes.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Plans;
 
 /// <summary>What a minute of each drawback of a plan counts. A plan is the better, the lower its sum.</summary>
 /// <param name="Standing">A finished bread stands until the tasting.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Plans;
 
 /// <summary>A demonstration with its time. Minutes count from the beginning of the class.</summary>
 /// <param name="Demonstration">What is shown.</param>

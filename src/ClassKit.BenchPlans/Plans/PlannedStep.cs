@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Plans;
 
 /// <summary>A step with its time. Minutes count from the beginning of the class.</summary>
 /// <param name="Load">Whose bread.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Plans;
 
 /// <summary>Makers who do the same thing in the same minute, so that an instructor can follow them at one glance.</summary>
 /// <param name="Makers">Some teams, or the instructor alone.</param>

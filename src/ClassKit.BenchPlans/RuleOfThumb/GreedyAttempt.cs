@@ -1,4 +1,7 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+
+namespace ClassKit.BenchPlans.RuleOfThumb;
 
 /// <summary>One attempt of the rule of thumb, from an empty class to a plan.</summary>
 /// <param name="bench">The class.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+
+namespace ClassKit.BenchPlans.RuleOfThumb;
 
 /// <summary>Plans by a simple rule: bread after bread, shift after shift, each as late as what is planned already lets it.</summary>
 /// <remarks>Quick and never proven best; it begins a search, and stands in where no solver can be used. It may miss a plan that there is.</remarks>

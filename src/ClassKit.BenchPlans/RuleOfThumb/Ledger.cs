@@ -1,4 +1,7 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+
+namespace ClassKit.BenchPlans.RuleOfThumb;
 
 /// <summary>What is taken, minute by minute, while a plan is put together load by load.</summary>
 internal sealed class Ledger

@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.RuleOfThumb;
 
 /// <summary>A load in an oven, from the minute it goes in to the minute it comes out.</summary>
 /// <param name="Bread">Which bread.</param>

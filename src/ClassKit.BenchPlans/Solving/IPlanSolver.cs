@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Solving;
 
 /// <summary>What finds plans. Whatever stands behind it, the same question gets the same answer.</summary>
 public interface IPlanSolver

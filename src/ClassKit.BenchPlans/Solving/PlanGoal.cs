@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Solving;
 
 /// <summary>What a solver looks for.</summary>
 public enum PlanGoal

@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+
+namespace ClassKit.BenchPlans.Solving;
 
 /// <summary>A group of constraints that an instructor would call one thing.</summary>
 /// <param name="Kind">Which.</param>

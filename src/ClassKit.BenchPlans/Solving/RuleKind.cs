@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Solving;
 
 /// <summary>The groups of constraints of a bench plan.</summary>
 public enum RuleKind

@@ -1,4 +1,6 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Plans;
+
+namespace ClassKit.BenchPlans.Solving;
 
 /// <summary>What a solver found.</summary>
 /// <param name="Verdict">How the search ended.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+
+namespace ClassKit.BenchPlans.Solving;
 
 /// <summary>What a solver is asked.</summary>
 /// <param name="Class">The class.</param>

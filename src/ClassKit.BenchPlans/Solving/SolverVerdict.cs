@@ -1,4 +1,4 @@
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Solving;
 
 /// <summary>How a search ended.</summary>
 public enum SolverVerdict

@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
+using ClassKit.BenchPlans.Plans;
 
-namespace ClassKit.BenchPlans;
+namespace ClassKit.BenchPlans.Trials;
 
 /// <summary>How hard to look for a plan and what to prefer.</summary>
 /// <param name="Effort">For the best plan, in the solver's own count of work: about a second to a few seconds each.</param>

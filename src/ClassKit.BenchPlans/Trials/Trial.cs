@@ -1,4 +1,9 @@
-namespace ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.RuleOfThumb;
+using ClassKit.BenchPlans.Solving;
+
+namespace ClassKit.BenchPlans.Trials;
 
 /// <summary>Whether a class fits at all: tried with one shift, then two, up to each team by itself.</summary>
 internal sealed class Trial

@@ -1,4 +1,4 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
 using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;
 

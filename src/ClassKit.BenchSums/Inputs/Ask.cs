@@ -1,4 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 
 namespace ClassKit.BenchSums.Inputs;
 

@@ -1,4 +1,5 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Ingredients;
 
 namespace ClassKit.BenchSums.Inputs;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
-using ClassKit.Baking;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Quantities;
 
 namespace ClassKit.BenchSums.Inputs;
 
@@ -69,7 +70,7 @@ internal static class Notations
     {
         altitude = default;
         if (!TryWithUnit(text, ["m", "ft"], out var number, out var unit)) return false;
-        altitude = unit == "ft" ? ClassKit.BenchSums.Inputs.Altitude.FromFeet(number) : new(number);
+        altitude = unit == "ft" ? Inputs.Altitude.FromFeet(number) : new(number);
         return true;
     }
 

@@ -1,4 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
 
 namespace ClassKit.BenchSums.Inputs;
 

@@ -1,5 +1,8 @@
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 
 namespace ClassKit.BenchSums.Inputs;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ClassKit.Baking;
+using ClassKit.Baking.Household;
 
 namespace ClassKit.BenchSums.Results;
 

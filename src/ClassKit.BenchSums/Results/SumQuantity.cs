@@ -1,4 +1,5 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Quantities;
 
 namespace ClassKit.BenchSums.Results;
 

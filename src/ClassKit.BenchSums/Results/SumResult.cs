@@ -1,4 +1,4 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
 
 namespace ClassKit.BenchSums.Results;
 

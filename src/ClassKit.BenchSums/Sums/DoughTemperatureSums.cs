@@ -1,4 +1,5 @@
-using ClassKit.Baking;
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.Quantities;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;

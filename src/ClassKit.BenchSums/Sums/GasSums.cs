@@ -1,4 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Altitude;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;

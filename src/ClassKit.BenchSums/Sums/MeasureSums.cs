@@ -1,4 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;

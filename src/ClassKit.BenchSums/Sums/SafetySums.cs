@@ -1,4 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.FoodSafety;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;

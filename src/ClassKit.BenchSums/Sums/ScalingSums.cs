@@ -1,4 +1,12 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.DoughProperties;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Preferments;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Weighing;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;

@@ -1,4 +1,6 @@
-namespace ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Calls;
+
+namespace ClassKit.CellFormulas.Budget;
 
 /// <summary>How much work one evaluation may do. Past a limit it ends as <see cref="EvaluationStatus.Unsupported"/> with the limit named.</summary>
 /// <param name="Steps">Operators, functions and cells visited, all together. Looking at a value at hand, or at a few characters, is an eighth of one.</param>

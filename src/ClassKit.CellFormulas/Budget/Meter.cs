@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Budget;
 
 /// <summary>
 /// Counts the work of evaluations and ends them at their limits. Whatever hands values to functions (arrays, arguments, conversions, patterns) takes its share here

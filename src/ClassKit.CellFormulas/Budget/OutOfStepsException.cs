@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Budget;
 
 /// <summary>Ends an evaluation that has taken all its steps, wherever it stands; it never leaves the evaluator.</summary>
 internal sealed class OutOfStepsException(string message) : Exception(message);

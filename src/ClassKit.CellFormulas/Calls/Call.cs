@@ -1,8 +1,8 @@
-using ClassKit.CellFormulas.Functions;
+using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>
 /// A function's view of its arguments: each is evaluated when first asked for and comes as the kind asked for.

@@ -1,7 +1,6 @@
-using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>What a function does with its arguments.</summary>
 internal delegate FormulaValue CellFunction(Call call);

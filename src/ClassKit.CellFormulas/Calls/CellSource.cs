@@ -1,6 +1,6 @@
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>Where formulas find cells.</summary>
 internal abstract class CellSource

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>How far an evaluation got.</summary>
 public enum EvaluationStatus

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>One function in the registry.</summary>
 /// <param name="Name">In capitals.</param>

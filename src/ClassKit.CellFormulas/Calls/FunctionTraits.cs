@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>What is special about a function.</summary>
 [Flags]

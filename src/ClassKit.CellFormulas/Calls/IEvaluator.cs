@@ -1,7 +1,7 @@
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>What evaluates the arguments of a call.</summary>
 internal interface IEvaluator

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>How a function takes an argument.</summary>
 internal enum Parameter

@@ -1,6 +1,6 @@
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>Reads what references hold, as one cell, as a rectangle or as a list.</summary>
 internal sealed class Rectangles(Run run, CellSource cells)

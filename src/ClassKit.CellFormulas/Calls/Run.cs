@@ -1,6 +1,7 @@
+using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Calls;
 
 /// <summary>
 /// An evaluation under way: what it may take, and whether there will be a value.

@@ -1,7 +1,7 @@
 using ClassKit.CellFormulas.Printing;
 using ClassKit.CellFormulas.Syntax;
 
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Formulas;
 
 /// <summary>A parsed cell formula: what stands behind <c>=</c> in a spreadsheet cell. Immutable.</summary>
 /// <remarks>The language is that of files, ECMA-376 Part 1, 18.17: commas between arguments, a point in numbers, function names in English.</remarks>

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
+using ClassKit.CellFormulas.Syntax;
 
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Formulas;
 
 /// <summary>What came of parsing a text: a formula or an error, never both and never neither.</summary>
 public readonly record struct FormulaParse

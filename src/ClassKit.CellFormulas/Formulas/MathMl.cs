@@ -1,6 +1,6 @@
 using ClassKit.CellFormulas.Printing;
 
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Formulas;
 
 /// <summary>Typesets formulas as MathML, for worked solutions.</summary>
 /// <remarks>Elements of MathML Core only; no script, no style. The same formula always gives the same text, and it is well-formed XML.</remarks>

@@ -1,5 +1,5 @@
 using System.Text;
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;

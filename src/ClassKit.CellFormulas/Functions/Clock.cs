@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Calls;
+
 namespace ClassKit.CellFormulas.Functions;
 
 /// <summary>Functions of the clock and of chance: recognised, and never given a value, since nothing could be compared with it.</summary>

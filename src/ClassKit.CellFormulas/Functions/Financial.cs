@@ -1,4 +1,4 @@
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;

@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Functions.Units;
 
 namespace ClassKit.CellFormulas.Functions;
 

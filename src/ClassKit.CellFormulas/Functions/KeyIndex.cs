@@ -1,4 +1,4 @@
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;

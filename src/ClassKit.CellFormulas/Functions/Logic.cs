@@ -1,4 +1,5 @@
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Operations;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;

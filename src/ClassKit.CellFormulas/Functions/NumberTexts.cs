@@ -1,5 +1,6 @@
 using System.Globalization;
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Functions.Formats;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;

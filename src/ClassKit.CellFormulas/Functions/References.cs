@@ -1,6 +1,9 @@
 using System.Globalization;
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Budget;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Printing;
+using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;

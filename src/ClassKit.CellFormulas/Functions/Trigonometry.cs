@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;

@@ -1,7 +1,8 @@
+using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Operations;
 
 /// <summary>The operators on single values.</summary>
 internal static class Operators

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Printing;
 
 /// <summary>What stands in a typeset formula for a name: words, or a quantity with its unit.</summary>
 public sealed record MathMlOperand

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Printing;
 

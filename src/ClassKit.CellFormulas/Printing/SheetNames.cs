@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Sheets;
+
 namespace ClassKit.CellFormulas.Printing;
 
 /// <summary>Which sheet names must stand between single quotes.</summary>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Sheets;
 
 /// <summary>One cell of one sheet.</summary>
 /// <param name="Sheet">The sheet's name as shown on its tab, unquoted; compared without regard to letter case.</param>

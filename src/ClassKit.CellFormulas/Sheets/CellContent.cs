@@ -1,4 +1,6 @@
-namespace ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Sheets;
 
 /// <summary>What a workbook file says of one cell.</summary>
 /// <param name="Stored">The value kept in the file; for a formula cell, what some program computed last, or blank if none did.</param>

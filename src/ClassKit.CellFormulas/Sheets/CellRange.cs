@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Sheets;
 
 /// <summary>A rectangle of cells on one sheet, both corners included, rows and columns counted from 1.</summary>
 /// <param name="FirstRow">The top row.</param>

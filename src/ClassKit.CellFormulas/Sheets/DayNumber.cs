@@ -1,6 +1,6 @@
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Sheets;
 
 /// <summary>Dates as the numbers that cells hold.</summary>
 public static class DayNumber

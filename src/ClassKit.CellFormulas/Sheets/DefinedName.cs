@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Sheets;
 
 /// <summary>A name defined in a workbook.</summary>
 /// <param name="Name">The name; compared without regard to letter case.</param>

@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Sheets;
 
 /// <summary>One sheet of a workbook as read: its non-empty cells by row and column, both counted from 1.</summary>
 /// <param name="Name">The name on the tab.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Sheets;
 
 /// <summary>A table: a rectangle of a sheet whose columns have names.</summary>
 /// <param name="Name">As formulas name it; compared without regard to letter case.</param>

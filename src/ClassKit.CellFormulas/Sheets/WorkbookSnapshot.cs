@@ -1,4 +1,6 @@
-namespace ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Sheets;
 
 /// <summary>A workbook's cells and names at rest: what was read from a file, never changed afterwards.</summary>
 /// <param name="Sheets">The sheets in tab order.</param>

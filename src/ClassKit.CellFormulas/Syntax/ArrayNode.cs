@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Values;
+
 namespace ClassKit.CellFormulas.Syntax;
 
 /// <summary>An array constant, such as <c>{1,2;3,4}</c>.</summary>

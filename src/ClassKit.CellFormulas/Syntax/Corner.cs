@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Sheets;
+
 namespace ClassKit.CellFormulas.Syntax;
 
 /// <summary>One end of a reference: a cell, or only a row or only a column of a reference to whole rows or columns.</summary>

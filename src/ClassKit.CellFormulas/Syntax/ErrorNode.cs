@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Values;
+
 namespace ClassKit.CellFormulas.Syntax;
 
 /// <summary>An error value written out, such as <c>#N/A</c>, or what is left of a reference to a deleted cell.</summary>

@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Sheets;
+
 namespace ClassKit.CellFormulas.Syntax;
 
 /// <summary>The prefixes that files put before words newer than the file format: functions (<c>_xlfn.</c>, <c>_xlws.</c>) and names bound by LET (<c>_xlpm.</c>).</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.CellFormulas.Sheets;
 
 namespace ClassKit.CellFormulas.Syntax;
 

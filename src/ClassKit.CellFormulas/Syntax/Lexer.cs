@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Syntax;
 

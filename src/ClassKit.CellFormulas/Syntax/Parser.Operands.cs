@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Values;
+
 namespace ClassKit.CellFormulas.Syntax;
 
 /// <summary>The rules for operands.</summary>

@@ -1,3 +1,6 @@
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+
 namespace ClassKit.CellFormulas.Syntax;
 
 /// <summary>Moves the references that have no <c>$</c>, as copying a cell does and as shared formulas in files ask for.</summary>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Syntax;
 
 /// <summary>Why a text is no cell formula: where it stops making sense, what stands there and what could stand there instead.</summary>
 /// <param name="Text">The whole text, with its leading <c>=</c>.</param>

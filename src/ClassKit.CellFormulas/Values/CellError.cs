@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Values;
 
 /// <summary>The error values of a spreadsheet cell.</summary>
 /// <remarks>Source: ECMA-376 Part 1, 18.17.3 (error values); the numbers are those of ERROR.TYPE.</remarks>

@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Values;
 
 /// <summary>How error values are written in cells, formulas and files.</summary>
 /// <remarks>Source: ECMA-376 Part 1, 18.17.3.</remarks>

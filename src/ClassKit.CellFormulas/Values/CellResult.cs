@@ -1,6 +1,4 @@
-using ClassKit.CellFormulas.Values;
-
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Values;
 
 /// <summary>What a cell shows of its formula's value.</summary>
 internal static class CellResult

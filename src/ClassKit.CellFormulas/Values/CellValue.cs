@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Values;
 
 /// <summary>The value of a single cell: blank, number, text, logical or error.</summary>
 /// <remarks><c>default</c> is <see cref="Blank"/>. Reading a member of another kind than <see cref="Kind"/> says is a caller's bug and throws.</remarks>

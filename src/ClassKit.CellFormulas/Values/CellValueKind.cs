@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Values;
 
 /// <summary>What kind of value a single cell holds.</summary>
 public enum CellValueKind

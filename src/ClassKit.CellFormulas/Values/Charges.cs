@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
+using ClassKit.CellFormulas.Budget;
 
-namespace ClassKit.CellFormulas.Evaluating;
+namespace ClassKit.CellFormulas.Values;
 
 /// <summary>What values cost those who take and make them.</summary>
 internal static class Charges

@@ -1,4 +1,4 @@
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Budget;
 
 namespace ClassKit.CellFormulas.Values;
 

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas;
+namespace ClassKit.CellFormulas.Values;
 
 /// <summary>From which day a workbook counts its dates.</summary>
 public enum DateSystem

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Budget;
 
 namespace ClassKit.CellFormulas.Values;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
-using ClassKit.Content;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.Content.Sources;
+using ClassKit.UseCases.Checking;
 
 namespace ClassKit.Cli.Commands;
 

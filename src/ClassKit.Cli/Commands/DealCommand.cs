@@ -1,5 +1,7 @@
 using System.CommandLine;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Output;
 
 namespace ClassKit.Cli.Commands;
 

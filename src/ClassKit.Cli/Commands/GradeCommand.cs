@@ -1,5 +1,8 @@
 using System.CommandLine;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Cli.Commands;
 

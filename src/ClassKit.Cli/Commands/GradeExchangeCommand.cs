@@ -1,7 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.UseCases.Exporting;
+using ClassKit.UseCases.Output;
 
 namespace ClassKit.Cli.Commands;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Deadlines;
 
 namespace ClassKit.Cli.Commands;
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.UseCases.Inspecting;
 
 namespace ClassKit.Cli.Commands;
 

@@ -1,7 +1,10 @@
 using System.CommandLine;
 using System.Globalization;
-using ClassKit.ItemBanks;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.ItemBanks.Packages;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Exporting;
+using ClassKit.UseCases.Output;
 
 namespace ClassKit.Cli.Commands;
 

@@ -1,5 +1,8 @@
 using System.CommandLine;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Practising;
 
 namespace ClassKit.Cli.Commands;
 

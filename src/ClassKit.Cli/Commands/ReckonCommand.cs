@@ -1,7 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using ClassKit.BenchSums;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.UseCases.Reckoning;
 
 namespace ClassKit.Cli.Commands;
 

@@ -1,7 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using ClassKit.Exercises;
-using ClassKit.UseCases;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Choosing;
+using ClassKit.UseCases.Dealing;
 
 namespace ClassKit.Cli.Commands;
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
-using ClassKit.Content;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Touring;
 
 namespace ClassKit.Cli.Commands;
 

@@ -1,5 +1,7 @@
 using System.CommandLine;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Terms;
 
 namespace ClassKit.Cli.Commands;
 

@@ -1,4 +1,4 @@
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>Paths as a user wants to read them.</summary>
 internal static class DisplayPath

@@ -1,7 +1,7 @@
 using System.Globalization;
-using ClassKit.UseCases;
+using ClassKit.UseCases.Checking;
 
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>How the draws of exercises fared: two lines an exercise, then a line for every reason why draws were thrown away.</summary>
 internal static class DrawsTable

@@ -1,6 +1,6 @@
-using ClassKit.UseCases;
+using ClassKit.UseCases.Inspecting;
 
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>An inspection at a glance: a line a formula cell, then the counts.</summary>
 internal static class InspectionTable

@@ -1,7 +1,7 @@
 using System.Globalization;
-using ClassKit.UseCases;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>One line of a terminal that says what a command is at, once it has been silent for half a second; taken away at the end.</summary>
 internal sealed class ProgressLine : IProgress<RunProgress>, IDisposable

@@ -1,6 +1,6 @@
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
 
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>What a user can do about something, as commands and options.</summary>
 internal static class RemedyWords

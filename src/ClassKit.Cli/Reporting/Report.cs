@@ -1,8 +1,10 @@
-using ClassKit.Content;
-using ClassKit.UseCases;
-using ClassKit.Wording;
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Output.Writing;
+using ClassKit.UseCases.Running;
+using ClassKit.Wording.Counts;
 
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>Says what came of a use case, results on one stream and problems on the other, and picks the exit code.</summary>
 internal sealed class Report

@@ -1,7 +1,7 @@
 using ClassKit.Pages.Terms;
-using ClassKit.UseCases;
+using ClassKit.UseCases.Checking;
 
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>What a rule for grades does to invented students, step by step.</summary>
 internal static class RuleLines

@@ -2,9 +2,9 @@ using ClassKit.BenchSums;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;
-using ClassKit.UseCases;
+using ClassKit.UseCases.Reckoning;
 
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>Bench sums in a terminal: which there are, what one asks for, what it comes to and how.</summary>
 internal static class SumTable

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>Shows to a terminal the characters that would otherwise command it: what a file or a sheet is called was chosen by others.</summary>
 /// <remarks>Line ends and tabs stay. Isolates of direction stay too, which are ours and only shield what stands around them (Unicode Standard Annex #9, 2.4).</remarks>

@@ -1,6 +1,6 @@
-using ClassKit.UseCases;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.Cli;
+namespace ClassKit.Cli.Reporting;
 
 /// <summary>Lets a user see how far a command is, and stop it.</summary>
 /// <param name="Terminal">Where progress is shown; null if nobody looks on.</param>

@@ -1,8 +1,12 @@
+using ClassKit.Content.Checking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Exercises;
+using ClassKit.Content.Recognition;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Banks;
 
 /// <summary>A folder of exercises, in folders by skill: <c>lessons/practice/yeast/later_bake.md</c>.</summary>
 /// <param name="Exercises">In the order of their paths; ids are unique.</param>

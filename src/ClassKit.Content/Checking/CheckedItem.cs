@@ -1,4 +1,6 @@
-namespace ClassKit.Content;
+using ClassKit.Content.Recognition;
+
+namespace ClassKit.Content.Checking;
 
 /// <summary>One thing that was checked.</summary>
 /// <param name="Path">Where it is, as the user named it or below what the user named.</param>

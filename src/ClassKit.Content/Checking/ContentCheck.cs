@@ -1,4 +1,6 @@
-namespace ClassKit.Content;
+using ClassKit.Content.Diagnostics;
+
+namespace ClassKit.Content.Checking;
 
 /// <summary>What came of checking files and folders.</summary>
 /// <param name="Items">What was recognised and checked, in the order met.</param>

@@ -1,7 +1,13 @@
-using ClassKit.Content.Checking;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Exercises;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Recognition;
+using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
+using ClassKit.Content.Terms;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Checking;
 
 /// <summary>Checks lessons, exercises, rubrics, class profiles and rosters: whatever is found at or below the named paths.</summary>
 public static class ContentChecker

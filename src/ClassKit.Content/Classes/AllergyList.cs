@@ -1,4 +1,4 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;

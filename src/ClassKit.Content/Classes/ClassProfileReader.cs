@@ -1,15 +1,15 @@
-using ClassKit.Baking;
-using ClassKit.Content.Classes;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
+using ClassKit.Content.Recognition;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
-using ClassKit.Lessons;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Classes;
 
 /// <summary>Reads a class profile: quantities in the front matter, the class's name as title, and any text below for people.</summary>
 public static class ClassProfileReader

@@ -1,10 +1,9 @@
 using System.Globalization;
 using System.Text;
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Marking;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Classes;
 
 /// <summary>Writes corrections at the end of an instructor's table, in the table's own way: its columns, separator and line ends.</summary>
 public static class CorrectionsAppender

@@ -1,11 +1,13 @@
 using System.Globalization;
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Marking;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Classes;
 
 /// <summary>Reads an instructor's corrections: comma-separated values with the header <c>student,part,points,reason</c>.</summary>
 /// <remarks>

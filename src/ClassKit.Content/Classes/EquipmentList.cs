@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Wording;
 

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;

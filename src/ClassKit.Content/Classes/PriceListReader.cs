@@ -1,14 +1,13 @@
-using ClassKit.Baking;
-using ClassKit.Content.Classes;
+using ClassKit.Baking.Costing;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Classes;
 
 /// <summary>Reads a price list: a table of how each ingredient is sold, and what a pack costs.</summary>
 public static class PriceListReader

@@ -1,9 +1,8 @@
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Classes;
 
 /// <summary>Reads a roster: comma-separated values with a header line <c>id,name,email</c>, the last of which may be left out.</summary>
 public static class RosterReader

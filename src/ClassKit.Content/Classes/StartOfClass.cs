@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Content.Classes;
 

@@ -1,7 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Deadlines;
 
 namespace ClassKit.Content.Classes;
 

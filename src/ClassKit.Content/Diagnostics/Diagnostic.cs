@@ -1,4 +1,4 @@
-namespace ClassKit.Content;
+namespace ClassKit.Content.Diagnostics;
 
 /// <summary>Something wrong with authored content or input, with its place and the way out.</summary>
 /// <param name="File">The file, as the user named it or below what the user named.</param>

@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Diagnostics;
 
 /// <summary>A model read from authored content, or everything that is wrong with it.</summary>
 /// <typeparam name="T">The model.</typeparam>

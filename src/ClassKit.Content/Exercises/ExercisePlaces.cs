@@ -1,8 +1,8 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Guarantees;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Exercises;
 
 /// <summary>Where the pieces of an exercise stand in its file, for messages about an exercise that was read without a problem.</summary>
 public sealed class ExercisePlaces

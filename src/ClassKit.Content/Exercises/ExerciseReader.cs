@@ -1,13 +1,12 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.Content.Diagnostics;
-using ClassKit.Content.Exercises;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Exercises;
 
 /// <summary>Reads an exercise: a Markdown file whose name is the exercise's id.</summary>
 public static class ExerciseReader

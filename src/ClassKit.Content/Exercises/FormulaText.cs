@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;

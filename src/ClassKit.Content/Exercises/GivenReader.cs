@@ -3,7 +3,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 

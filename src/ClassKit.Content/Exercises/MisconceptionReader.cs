@@ -1,6 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 

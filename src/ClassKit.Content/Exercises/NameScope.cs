@@ -1,8 +1,8 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 

@@ -3,7 +3,7 @@ using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 using Markdig.Syntax;
 
 namespace ClassKit.Content.Exercises;

@@ -1,7 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 

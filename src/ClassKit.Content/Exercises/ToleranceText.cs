@@ -2,7 +2,7 @@ using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 

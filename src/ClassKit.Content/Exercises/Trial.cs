@@ -1,6 +1,9 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
 using ClassKit.Content.Diagnostics;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 

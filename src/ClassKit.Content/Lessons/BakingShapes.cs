@@ -1,7 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Quantities;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 

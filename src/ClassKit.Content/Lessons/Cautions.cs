@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 

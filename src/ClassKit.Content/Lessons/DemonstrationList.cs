@@ -1,12 +1,12 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
+using ClassKit.Baking.Formulas;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 

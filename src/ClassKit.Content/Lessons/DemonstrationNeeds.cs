@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 

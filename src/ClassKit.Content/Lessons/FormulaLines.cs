@@ -1,4 +1,5 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;

@@ -1,14 +1,15 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
-using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
-using ClassKit.Lessons;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Values;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Lessons;
 
 /// <summary>Reads a lesson's baker's formula: a Markdown file whose name is the formula's id.</summary>
 public static class LessonFormulaReader

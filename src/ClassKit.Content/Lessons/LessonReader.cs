@@ -1,13 +1,16 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Exercises;
 using ClassKit.Content.FrontMatter;
-using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
+using ClassKit.Content.Recognition;
+using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
-using ClassKit.Lessons;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Values;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Lessons;
 
 /// <summary>Reads a lesson: a folder with <c>lesson.md</c>, which links to its formulas, exercises and rubrics.</summary>
 public static class LessonReader

@@ -2,8 +2,8 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
-using ClassKit.Lessons;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Lessons.Values;
 
 namespace ClassKit.Content.Lessons;
 

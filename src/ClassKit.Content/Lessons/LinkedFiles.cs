@@ -1,5 +1,5 @@
-using ClassKit.Content.Checking;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Recognition;
 using ClassKit.Content.Sources;
 
 namespace ClassKit.Content.Lessons;

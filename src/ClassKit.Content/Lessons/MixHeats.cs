@@ -1,7 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Content.Lessons;
 

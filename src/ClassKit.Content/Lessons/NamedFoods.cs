@@ -1,6 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.NamedFoods;
 
 namespace ClassKit.Content.Lessons;
 

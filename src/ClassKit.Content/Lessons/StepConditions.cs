@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Wording;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 

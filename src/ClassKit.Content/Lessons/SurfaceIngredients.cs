@@ -3,7 +3,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 
@@ -37,7 +37,7 @@ internal static partial class SurfaceIngredients
         return surfaces;
     }
 
-    private static (Baking.Mass Mass, SurfaceShare Each)? Amount(Located text, IReadOnlyList<BenchTool> equipment, ProblemList problems)
+    private static (Baking.Quantities.Mass Mass, SurfaceShare Each)? Amount(Located text, IReadOnlyList<BenchTool> equipment, ProblemList problems)
     {
         var match = Shape().Match(text.Text);
         if (!match.Success || !Shares.TryGetValue(match.Groups["each"].Value, out var each))

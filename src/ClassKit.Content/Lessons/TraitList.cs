@@ -1,8 +1,8 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
-using ClassKit.Lessons;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 

@@ -1,4 +1,4 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Content.Quantities;
 
@@ -13,18 +13,18 @@ internal static class Dimensions
 
     public static readonly Dimension<Mass> Mass = new("60 g", new Dictionary<string, Func<double, Mass>>
     {
-        ["g"] = Baking.Mass.FromGrams,
-        ["kg"] = Baking.Mass.FromKilograms,
-        ["oz"] = Baking.Mass.FromOunces,
-        ["lb"] = Baking.Mass.FromPounds,
+        ["g"] = Baking.Quantities.Mass.FromGrams,
+        ["kg"] = Baking.Quantities.Mass.FromKilograms,
+        ["oz"] = Baking.Quantities.Mass.FromOunces,
+        ["lb"] = Baking.Quantities.Mass.FromPounds,
     });
 
     public static readonly Dimension<Temperature> Temperature = new("24 °C", new Dictionary<string, Func<double, Temperature>>
     {
-        ["°C"] = Baking.Temperature.FromCelsius,
-        ["C"] = Baking.Temperature.FromCelsius,
-        ["°F"] = Baking.Temperature.FromFahrenheit,
-        ["F"] = Baking.Temperature.FromFahrenheit,
+        ["°C"] = Baking.Quantities.Temperature.FromCelsius,
+        ["C"] = Baking.Quantities.Temperature.FromCelsius,
+        ["°F"] = Baking.Quantities.Temperature.FromFahrenheit,
+        ["F"] = Baking.Quantities.Temperature.FromFahrenheit,
     });
 
     public static readonly Dimension<double> Minutes = new("150 min", new Dictionary<string, Func<double, double>>

@@ -1,4 +1,4 @@
-namespace ClassKit.Content;
+namespace ClassKit.Content.Recognition;
 
 /// <summary>What a file or folder of authored content is.</summary>
 public enum ContentKind

@@ -1,4 +1,7 @@
-namespace ClassKit.Content.Checking;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Sources;
+
+namespace ClassKit.Content.Recognition;
 
 /// <summary>Tells from a file's name, its folder and its first lines what it is, even if it is broken.</summary>
 internal static class ContentRecognition

@@ -1,4 +1,4 @@
-namespace ClassKit.Content.Checking;
+namespace ClassKit.Content.Recognition;
 
 /// <summary>Kinds of content as messages name them.</summary>
 internal static class ContentWords

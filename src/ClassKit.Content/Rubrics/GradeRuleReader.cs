@@ -2,11 +2,10 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
-using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
-using ClassKit.Terms;
+using ClassKit.Terms.Rules;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Rubrics;
 
 /// <summary>Reads the rule by which the marks of a term become a grade: what sittings are worth in the front matter; categories, lines and scale as tables.</summary>
 public static class GradeRuleReader

@@ -3,9 +3,9 @@ using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Marking;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Rubrics;
 
 /// <summary>Reads a marking scheme for calculations: shares in the front matter, and any text below for people.</summary>
 public static class MarkingSchemeReader

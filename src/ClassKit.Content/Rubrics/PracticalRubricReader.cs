@@ -4,9 +4,9 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Rubrics;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Rubrics;
 
 /// <summary>Reads a practical rubric: a table of criteria whose columns are the levels, each with its points.</summary>
 public static partial class PracticalRubricReader

@@ -2,7 +2,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Terms;
+using ClassKit.Terms.Rules;
 
 namespace ClassKit.Content.Rubrics;
 

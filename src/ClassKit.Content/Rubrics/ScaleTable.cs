@@ -1,7 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
-using ClassKit.Terms;
+using ClassKit.Terms.Rules;
 
 namespace ClassKit.Content.Rubrics;
 

@@ -1,4 +1,4 @@
-namespace ClassKit.Content;
+namespace ClassKit.Content.Sources;
 
 /// <summary>The files of this machine, as the user's paths name them.</summary>
 public sealed class DiskTree : ISourceTree

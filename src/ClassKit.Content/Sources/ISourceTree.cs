@@ -1,4 +1,4 @@
-namespace ClassKit.Content;
+namespace ClassKit.Content.Sources;
 
 /// <summary>Where authored files are read from: folders on disk, or whatever else holds files by path.</summary>
 public interface ISourceTree

@@ -1,6 +1,6 @@
-using ClassKit.Content.Sources;
+using ClassKit.Content.Diagnostics;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Sources;
 
 /// <summary>What one run reads from a source tree: each file is opened once and each model made once, however often it is asked for.</summary>
 /// <remarks>A new library sees what has changed since. Not for several threads at once.</remarks>

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
-using ClassKit.Content.Sources;
+using ClassKit.Content.Diagnostics;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Sources;
 
 /// <summary>A file or folder of authored content: which library reads it, and where it is.</summary>
 /// <param name="Library">Reads it.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Content;
+namespace ClassKit.Content.Sources;
 
 /// <summary>What stands at a path of a source tree.</summary>
 public enum SourceKind

@@ -3,9 +3,9 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
-using ClassKit.Lessons;
-using ClassKit.Terms;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Lessons.Rubrics;
+using ClassKit.Terms.Bench;
 
 namespace ClassKit.Content.Terms;
 

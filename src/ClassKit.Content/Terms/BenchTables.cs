@@ -1,8 +1,10 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises;
-using ClassKit.Terms;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Terms.Bench;
+using ClassKit.Terms.Rules;
 
 namespace ClassKit.Content.Terms;
 

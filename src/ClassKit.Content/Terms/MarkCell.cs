@@ -2,7 +2,8 @@ using System.Globalization;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Wording;
-using ClassKit.Terms;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Work;
 
 namespace ClassKit.Content.Terms;
 

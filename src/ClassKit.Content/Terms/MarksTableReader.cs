@@ -1,7 +1,7 @@
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Content.Terms;
 

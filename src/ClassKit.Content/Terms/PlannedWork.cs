@@ -1,6 +1,7 @@
-using ClassKit.Terms;
+using ClassKit.Terms.Bench;
+using ClassKit.Terms.Work;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Terms;
 
 /// <summary>A piece of work as the description of a term has it.</summary>
 /// <param name="Title">What it is called; unique in its term.</param>

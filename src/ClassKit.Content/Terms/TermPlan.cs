@@ -1,7 +1,7 @@
-using ClassKit.Exercises;
-using ClassKit.Terms;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Terms.Rules;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Terms;
 
 /// <summary>A term as it is written down: who, by which rule, which work, and where its marks come from.</summary>
 /// <param name="Path">Its file.</param>

@@ -1,11 +1,12 @@
+using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Outline;
+using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
-using ClassKit.Content.Terms;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Terms;
 
 /// <summary>Reads the description of a term: roster, rule and table of marks in the front matter, the work as a table.</summary>
 public static class TermReader

@@ -1,6 +1,6 @@
-using ClassKit.Terms;
+using ClassKit.Terms.Marks;
 
-namespace ClassKit.Content;
+namespace ClassKit.Content.Terms;
 
 /// <summary>One cell of a table of marks.</summary>
 /// <param name="Student">The student's id.</param>

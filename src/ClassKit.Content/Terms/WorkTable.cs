@@ -3,7 +3,8 @@ using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Terms;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
 
 namespace ClassKit.Content.Terms;
 

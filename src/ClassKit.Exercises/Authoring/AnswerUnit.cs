@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>What the unit beside a cell says about the number in it.</summary>
 public static class AnswerUnit

@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Effort;
+
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>Between what the effort of every variant of an exercise must lie, so that no student is dealt a harder one.</summary>
 /// <param name="Low">Inclusive.</param>

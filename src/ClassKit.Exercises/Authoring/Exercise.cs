@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>A problem with givens drawn at random under constraints, and one or more parts to answer.</summary>
 /// <param name="Id">Lower-case letters, digits and underscores; see <see cref="Naming"/>.</param>

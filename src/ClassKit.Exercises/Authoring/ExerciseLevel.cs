@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>How much of the way an exercise shows.</summary>
 public enum ExerciseLevel

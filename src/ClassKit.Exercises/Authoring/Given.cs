@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>A quantity that the student is told: drawn from a range in steps, or the same for all.</summary>
 /// <param name="Id">The name that keys use.</param>

@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>A known wrong method and the words that set it right.</summary>
 /// <param name="Id">Unique in its part.</param>

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>What ids of exercises, givens and parts may look like, since they become names in cell formulas.</summary>
 public static partial class Naming

@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>One asked quantity.</summary>
 /// <param name="Id">The name that later keys use.</param>

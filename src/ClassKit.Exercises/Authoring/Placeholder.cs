@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>A place in a text into which a value is put.</summary>
 /// <param name="Written">As it stands there, with its braces: <c>{height}</c>.</param>

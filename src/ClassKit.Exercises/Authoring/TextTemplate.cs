@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>An authored text with places for values, each a name in braces: <c>Mix {flour} of flour.</c></summary>
 /// <remarks>

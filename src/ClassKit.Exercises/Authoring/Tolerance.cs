@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>How exact an answer must be: how far from the key's value it may be, or to which step both must round alike.</summary>
 /// <param name="Amount">

@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Authoring;
 
 /// <summary>A quantity on the way to an answer that nobody is asked for: it keeps a long key readable and is shown in the worked solution.</summary>
 /// <param name="Id">The name that keys, misconceptions and constraints use.</param>

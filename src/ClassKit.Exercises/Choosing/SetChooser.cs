@@ -1,4 +1,7 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Randomness;
+
+namespace ClassKit.Exercises.Choosing;
 
 /// <summary>Chooses the exercises of a set from a pool.</summary>
 public static class SetChooser

@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+
+namespace ClassKit.Exercises.Choosing;
 
 /// <summary>What an instructor wants of a set of exercises; whatever is left out does not matter.</summary>
 /// <param name="Exercises">Ids of exercises wanted by name, in that order; they are taken whatever else is asked.</param>

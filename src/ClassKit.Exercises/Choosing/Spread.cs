@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+
+namespace ClassKit.Exercises.Choosing;
 
 /// <summary>Different sets of equal weight for the students of a class.</summary>
 /// <param name="Sets">The ids of each student's exercises, by student id.</param>

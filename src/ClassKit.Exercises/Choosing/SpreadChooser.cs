@@ -1,4 +1,9 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Randomness;
+
+namespace ClassKit.Exercises.Choosing;
 
 /// <summary>Chooses different sets of equal weight: as many exercises of each skill and level, the same points, and nearly the same minutes.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using AnyAscii;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Cohorts;
 
 /// <summary>Tells students apart whose names are the same, or would be taken for the same: accents, capitals and signs are easily lost.</summary>
 public static class Namesakes

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Cohorts;
 
 /// <summary>What a class prints on.</summary>
 public enum Paper

@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Deadlines;
+
+namespace ClassKit.Exercises.Cohorts;
 
 /// <summary>The students of one class, in the order of their list.</summary>
 /// <param name="Cohort">What the class is called; empty if no profile says so.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Cohorts;
 
 /// <summary>One student on a roster.</summary>
 /// <param name="Id">Unique in its cohort: lower-case letters, digits, <c>-</c> and <c>_</c>; also the name of the student's workbook file.</param>

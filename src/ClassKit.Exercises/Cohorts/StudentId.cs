@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Cohorts;
 
 /// <summary>What an id of a student may be: it is a key in files and becomes the name of some, on any system that an instructor may unpack them on.</summary>
 public static partial class StudentId

@@ -1,7 +1,7 @@
 using NodaTime;
 using NodaTime.TimeZones;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Deadlines;
 
 /// <summary>The time zone that a class's clocks are set to, by its name in the IANA time zone database.</summary>
 /// <remarks>The database comes with NodaTime, so that a machine without zone files or ICU knows the same zones.</remarks>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using NodaTime;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Deadlines;
 
 /// <summary>When work was due.</summary>
 /// <param name="At">The moment, with the offset that the class's clocks had then.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Deadlines;
 
 /// <summary>What had to be decided to make a moment of a day and a time.</summary>
 public enum DueReading

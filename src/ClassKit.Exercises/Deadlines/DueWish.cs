@@ -1,7 +1,7 @@
 using System.Globalization;
 using NodaTime;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Deadlines;
 
 /// <summary>A day and a time as typed: on the class's own clocks, unless an offset from universal time is named (ISO 8601-1:2019, 5.4).</summary>
 public sealed record DueWish

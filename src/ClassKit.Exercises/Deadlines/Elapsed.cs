@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Deadlines;
 
 /// <summary>Lengths of time in the units that people use.</summary>
 public static class Elapsed

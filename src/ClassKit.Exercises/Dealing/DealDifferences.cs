@@ -1,6 +1,9 @@
 using System.Globalization;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Identity;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>What makes a deal that is wanted another one than a deal that students hold.</summary>
 public static class DealDifferences

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>What came of dealing a class.</summary>
 /// <param name="Class">What was dealt; null if an exercise has no variant that keeps its rules.</param>

@@ -1,4 +1,8 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Identity;
+
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>How a class is dealt, where it is not dealt as usual.</summary>
 /// <param name="Purpose">What it is for.</param>

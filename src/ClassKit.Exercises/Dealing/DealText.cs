@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Identity;
+
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>How workbooks and sheets say which deal they are from. A deal without identity says nothing.</summary>
 public static class DealText

@@ -1,4 +1,13 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Marking;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
+
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>Deals every student of a roster a variant of every exercise, or of those of their own set.</summary>
 public static class Dealer

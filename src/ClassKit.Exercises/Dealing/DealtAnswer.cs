@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>An answer cell as dealt to one student.</summary>
 /// <param name="Exercise">The exercise's id.</param>

@@ -1,4 +1,10 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Marking;
+
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>Everything that was dealt to one class: all that grading needs besides the returned files.</summary>
 /// <param name="Lesson">The lesson's id.</param>

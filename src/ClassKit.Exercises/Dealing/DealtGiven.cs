@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>A given as dealt to one student, and where it stands in the workbook.</summary>
 /// <param name="Exercise">The exercise's id.</param>

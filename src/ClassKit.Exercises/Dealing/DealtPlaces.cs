@@ -1,4 +1,8 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Variants;
+
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>What is written down as dealt: a variant's numbers in the places that a layout has for them.</summary>
 public static class DealtPlaces

@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>What one student was dealt.</summary>
 /// <param name="Student">Who.</param>

@@ -1,4 +1,9 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
+
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>Hands out the variants of one exercise, each to one student as long as there are enough.</summary>
 /// <param name="exercise">The exercise.</param>

@@ -1,4 +1,7 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Variants;
+
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>Variants that were dealt before and must not come again.</summary>
 public sealed class NumbersToAvoid

@@ -1,4 +1,7 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+
+namespace ClassKit.Exercises.Dealing;
 
 /// <summary>Puts corrected exercises under a class that was dealt already: what students were told stays, what is right is worked out anew.</summary>
 public static class Rekeying

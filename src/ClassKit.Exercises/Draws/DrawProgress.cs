@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Draws;
 
 /// <summary>How many variants are drawn. Whoever is told of it may end the drawing by an exception.</summary>
 /// <param name="Done">How many are.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Variants;
+
+namespace ClassKit.Exercises.Draws;
 
 /// <summary>What came of drawing a variant.</summary>
 /// <param name="Variant">The variant; null if none was found in <see cref="VariantGenerator.MostAttempts"/> draws.</param>

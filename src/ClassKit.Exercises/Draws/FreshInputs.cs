@@ -1,4 +1,8 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
+
+namespace ClassKit.Exercises.Draws;
 
 /// <summary>Other inputs to put into students' workbooks, to see whether the formulas follow them.</summary>
 /// <remarks>

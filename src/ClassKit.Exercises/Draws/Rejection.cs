@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Guarantees;
+
+namespace ClassKit.Exercises.Draws;
 
 /// <summary>Draws thrown away for one reason.</summary>
 /// <param name="First">How the first of them broke a rule.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Guarantees;
+
+namespace ClassKit.Exercises.Draws;
 
 /// <summary>Counts why draws were thrown away, and keeps the first of each kind as a counter-example.</summary>
 internal sealed class RejectionTally

@@ -1,6 +1,9 @@
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Guarantees;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Draws;
 
 /// <summary>Draws variants of one exercise that keep every rule.</summary>
 /// <remarks>Making one takes a few hundred draws, to learn what is usual for the exercise: make it once, draw often.</remarks>

@@ -1,6 +1,7 @@
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Guarantees;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Draws;
 
 /// <summary>What is true of every variant, in the order in which draws are tried: what is cheap to see and often broken comes first.</summary>
 public static class VariantRules

@@ -1,4 +1,8 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
+
+namespace ClassKit.Exercises.Draws;
 
 /// <summary>How many variants an exercise has.</summary>
 /// <param name="Count">The number.</param>

@@ -1,6 +1,4 @@
-using ClassKit.Exercises.Guarantees;
-
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Effort;
 
 /// <summary>How often a one is carried when numbers are added or multiplied digit by digit.</summary>
 internal static class Carries

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises.Guarantees;
+namespace ClassKit.Exercises.Effort;
 
 /// <summary>The digits that a person reads, writes and reckons with.</summary>
 internal static class Digits

@@ -1,6 +1,8 @@
-using ClassKit.Exercises.Guarantees;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Texts;
+using ClassKit.Exercises.Variants;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Effort;
 
 /// <summary>How much work a variant is with pencil and paper: a plain count, our own, no source.</summary>
 /// <remarks>

@@ -1,8 +1,7 @@
 using System.Diagnostics;
 using ClassKit.CellFormulas.Syntax;
-using ClassKit.Exercises.Guarantees;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Effort;
 
 /// <summary>Operations and carries on the way through one formula.</summary>
 internal static class Paperwork

@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Texts;
+
 namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>A person writes an answer with a few decimals: the tolerance must have room for that, whichever way a tie goes.</summary>

@@ -1,3 +1,7 @@
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Effort;
+using ClassKit.Exercises.Texts;
+
 namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>An answer must be one that makes sense in a kitchen: not nothing, not less than nothing, not a string of digits.</summary>

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>How a draw breaks a rule.</summary>
 /// <param name="Rule">The rule's name.</param>

@@ -1,4 +1,8 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Exercises.Guarantees;
 

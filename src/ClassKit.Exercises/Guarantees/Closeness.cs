@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Exercises.Guarantees;
 

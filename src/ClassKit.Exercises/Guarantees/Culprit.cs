@@ -1,6 +1,7 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>The place in an exercise that a broken rule points to; nothing but nulls points to the exercise as a whole.</summary>
 /// <param name="Given">A given's id.</param>

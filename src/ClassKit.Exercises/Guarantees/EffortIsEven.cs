@@ -1,3 +1,6 @@
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Effort;
+
 namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>No student is dealt numbers that are much harder, or much easier, to work with than the others'.</summary>

@@ -1,4 +1,7 @@
 using System.Globalization;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Effort;
+using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Exercises.Guarantees;
 

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Exercises.Guarantees;
 

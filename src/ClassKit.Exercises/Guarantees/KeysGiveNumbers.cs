@@ -1,4 +1,4 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Evaluating;
 
 namespace ClassKit.Exercises.Guarantees;
 

@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Texts;
+
 namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>A wrong method is never accepted as right, nor the right answer taken for it: their tolerances do not meet.</summary>

@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Texts;
+
 namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>A wrong answer must say which wrong turn it was.</summary>

@@ -1,5 +1,8 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Exercises.Guarantees;
 

@@ -1,3 +1,6 @@
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Texts;
+
 namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>An answer that already stands on the sheet would be right by copying.</summary>

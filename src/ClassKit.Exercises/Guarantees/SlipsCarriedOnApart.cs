@@ -1,4 +1,7 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Exercises.Guarantees;
 

@@ -1,3 +1,7 @@
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Effort;
+using ClassKit.Exercises.Randomness;
+
 namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>A sample of an exercise's draws, the same whenever it is taken: what is usual, to measure variants against.</summary>

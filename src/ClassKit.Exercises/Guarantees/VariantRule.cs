@@ -1,6 +1,4 @@
-using ClassKit.Exercises.Guarantees;
-
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Guarantees;
 
 /// <summary>Something that is true of every variant that a student is dealt.</summary>
 public abstract class VariantRule

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Identity;
 
 /// <summary>The short form of a deal's identity, to read aloud and to print: six signs and a check sign, as <c>K7M-4RX9</c>.</summary>
 /// <remarks>

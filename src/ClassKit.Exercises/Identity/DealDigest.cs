@@ -1,9 +1,10 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Identity;
 
 /// <summary>Digests what was dealt, field by field. Every field goes in with its length, so that no two deals read alike.</summary>
 internal sealed class DealDigest

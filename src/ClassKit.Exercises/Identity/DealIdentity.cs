@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Identity;
 
 /// <summary>Which deal something is from: the same for everything of one deal, and another for every other.</summary>
 /// <remarks>It says nothing of who was dealt to, so that students can be added to a deal.</remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Identity;
 
 /// <summary>What a deal is for. Each purpose draws from streams of its own, so that the same seed never deals a graded set's numbers for practice.</summary>
 public enum DealPurpose

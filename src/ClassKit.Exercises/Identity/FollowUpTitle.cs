@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Identity;
 
 /// <summary>What follow-up practice is called.</summary>
 public static class FollowUpTitle

@@ -1,6 +1,9 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Keys;
 
 /// <summary>What an exercise's keys, constraints and misconceptions come to for given values.</summary>
 public static class KeyValues

@@ -1,7 +1,8 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Layout;
 
 /// <summary>The sheet of one exercise: title, problem, givens, answers, scratch area, one below the other.</summary>
 public sealed class ExerciseLayout

@@ -1,6 +1,7 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Layout;
 
 /// <summary>Where a given stands in every practice workbook.</summary>
 /// <param name="Given">The given.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Layout;
 
 /// <summary>The columns of an exercise's sheet, counted from 1.</summary>
 public static class PracticeColumns

@@ -1,6 +1,7 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Layout;
 
 /// <summary>Where everything stands in the practice workbooks of a set of exercises: the same cells and numbers for every student who has an exercise.</summary>
 /// <remarks>

@@ -1,4 +1,7 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Texts;
+
+namespace ClassKit.Exercises.Layout;
 
 /// <summary>An exercise's text with a variant's values set in.</summary>
 public static class ProblemText

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Layout;
 
 /// <summary>Names that every spreadsheet program takes for a sheet.</summary>
 internal static class SheetNames

@@ -1,7 +1,7 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Layout;
 
 /// <summary>The marks in the first column that name a row to a reader and anchor it for the grader.</summary>
 /// <remarks>Neither kind reads like a cell: <c>1a</c> has the number first, and roman numerals have no number at all.</remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Marking;
 
 /// <summary>What an instructor decided on one answer, over whatever the grader says.</summary>
 /// <param name="Student">The student's id.</param>

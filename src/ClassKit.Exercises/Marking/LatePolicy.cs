@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Marking;
 
 /// <summary>What late work costs.</summary>
 /// <param name="ADay">The share of the points taken off for every day begun after the work was due, 0 to 1.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Marking;
 
 /// <summary>How the outcomes of parts become points.</summary>
 /// <param name="Id">The file's name under rubrics/, without its ending.</param>

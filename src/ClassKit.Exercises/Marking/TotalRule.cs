@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Marking;
 
 /// <summary>How the points of exercises make a student's total.</summary>
 /// <param name="BestExercises">Only so many exercises count, those in which the student earned the greatest shares; 1 or more, null for all.</param>

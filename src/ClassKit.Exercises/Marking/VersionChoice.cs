@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Marking;
 
 /// <summary>Which of several workbooks that one student handed in counts.</summary>
 public enum VersionChoice

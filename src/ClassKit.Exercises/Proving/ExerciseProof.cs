@@ -1,4 +1,7 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Draws;
+
+namespace ClassKit.Exercises.Proving;
 
 /// <summary>What a few hundred draws show of an exercise before a student sees it.</summary>
 /// <param name="Exercise">The exercise.</param>

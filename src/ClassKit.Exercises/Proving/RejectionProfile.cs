@@ -1,4 +1,9 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Effort;
+using ClassKit.Exercises.Guarantees;
+using ClassKit.Exercises.Randomness;
+
+namespace ClassKit.Exercises.Proving;
 
 /// <summary>How an exercise's draws fare: what is thrown away, why, and how often in a row.</summary>
 /// <param name="Draws">How many draws were made.</param>

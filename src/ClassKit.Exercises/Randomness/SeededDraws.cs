@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Randomness;
 
 /// <summary>A stream of pseudo-random numbers that a seed alone decides, the same on every machine and in every version.</summary>
 /// <remarks>SplitMix64: G. L. Steele, D. Lea, C. H. Flood, "Fast Splittable Pseudorandom Number Generators", OOPSLA 2014.</remarks>

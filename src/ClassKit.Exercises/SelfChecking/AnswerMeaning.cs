@@ -1,6 +1,9 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Variants;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.SelfChecking;
 
 /// <summary>Between which numbers a typed answer to a part of a variant means something.</summary>
 /// <param name="Kind">What it means.</param>

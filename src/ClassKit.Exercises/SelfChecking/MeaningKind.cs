@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.SelfChecking;
 
 /// <summary>What a typed number can turn out to be, the kindest first.</summary>
 public enum MeaningKind

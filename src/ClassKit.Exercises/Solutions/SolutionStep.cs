@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Solutions;
 
 /// <summary>One step of a worked solution.</summary>
 /// <param name="What">What is worked out, a few words.</param>

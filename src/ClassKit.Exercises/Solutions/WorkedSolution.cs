@@ -1,6 +1,11 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Printing;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Texts;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Solutions;
 
 /// <summary>How a part is worked out, from its own key: never written by hand a second time.</summary>
 /// <param name="Method">MathML: the key with names, and what it gives.</param>

@@ -1,6 +1,7 @@
 using System.Globalization;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Texts;
 
 /// <summary>A given's value as people read it.</summary>
 public static class GivenText

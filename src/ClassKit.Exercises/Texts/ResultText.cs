@@ -1,6 +1,7 @@
 using System.Globalization;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Texts;
 
 /// <summary>A part's answer as people read it: rounded to what its tolerance gives meaning to.</summary>
 public static class ResultText

@@ -1,4 +1,6 @@
-namespace ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+
+namespace ClassKit.Exercises.Variants;
 
 /// <summary>One draw of an exercise's givens.</summary>
 /// <param name="Exercise">The exercise drawn from.</param>

@@ -1,6 +1,7 @@
 using System.Globalization;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Exercises;
+namespace ClassKit.Exercises.Variants;
 
 /// <summary>A text that two draws of an exercise share exactly when their givens are equal.</summary>
 public static class VariantKey

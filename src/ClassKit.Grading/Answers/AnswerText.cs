@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Answers;
 
 /// <summary>Reads numbers that students type as text: <c>182 g</c>, <c>0,65</c>, <c>1½</c>, <c>x = 65 %</c>, <c>about 1.250,5</c>, <c>1.8·10²</c>.</summary>
 public static partial class AnswerText

@@ -1,7 +1,9 @@
 using System.Collections.Concurrent;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Answers;
 
 /// <summary>Units that students write behind a typed number, and what they make of it in the unit asked for.</summary>
 /// <remarks>Factors are those of the spreadsheet function CONVERT (ECMA-376 Part 1, 18.17.7.48), so that a cell and a typed unit cannot disagree.</remarks>

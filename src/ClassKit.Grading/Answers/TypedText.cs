@@ -2,7 +2,7 @@ using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Answers;
 
 /// <summary>Brings what keyboards of the world type to the characters that numbers and formulas are written with here.</summary>
 /// <remarks>

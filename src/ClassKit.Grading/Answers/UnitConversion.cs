@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Answers;
 
 /// <summary>What a unit written behind a number makes of it: the number times <paramref name="Factor"/> plus <paramref name="Offset"/>.</summary>
 /// <param name="Written">The unit as it is written, in any letter case.</param>

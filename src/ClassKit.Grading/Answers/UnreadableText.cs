@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using ClassKit.Grading.Findings;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Answers;
 
 /// <summary>What keeps a typed text from being a number: the character or word that stands in the way, and where.</summary>
 /// <param name="Kind">What is wrong.</param>

@@ -1,7 +1,10 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Corrections;
 
 /// <summary>Puts an instructor's corrections over the points of a graded class. Outcomes stay: they say what the answer is, not what it is worth.</summary>
 public static class Corrector

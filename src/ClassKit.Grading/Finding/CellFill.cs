@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Finding;
 
 /// <summary>Whether something stands in a cell, and where it stands if the cell was merged with others.</summary>
 internal static class CellFill

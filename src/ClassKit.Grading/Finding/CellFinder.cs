@@ -1,7 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Finding;
 
 /// <summary>Finds the dealt cells of an exercise again in a workbook that a student has worked in.</summary>
 /// <remarks>

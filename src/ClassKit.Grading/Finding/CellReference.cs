@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Finding;
 
 /// <summary>Defined names that stand for one cell.</summary>
 internal static class CellReference

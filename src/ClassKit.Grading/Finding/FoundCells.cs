@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Finding;
 
 /// <summary>Where the cells of one exercise are now.</summary>
 /// <param name="Givens">By given id.</param>

@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Finding;
 
 /// <summary>What spreadsheet functions are called in the programs of other languages, as far as students meet them and ClassKit works them out.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Layout;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Finding;
 
 /// <summary>The tags on one sheet of a returned workbook. They stand in the first column, or further right if columns were inserted before it.</summary>
 internal sealed class TaggedSheet

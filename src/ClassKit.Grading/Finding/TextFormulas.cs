@@ -1,6 +1,8 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Finding;
 
 /// <summary>Formulas that stand in a workbook as text, because their cells were formatted as text before they were typed.</summary>
 internal sealed class TextFormulas

@@ -1,7 +1,8 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using ClassKit.Grading.Answers;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Finding;
 
 /// <summary>
 /// Reads a formula that stands as text the way the student's own program would have read it: with the signs and digits of their keyboard, with semicolons

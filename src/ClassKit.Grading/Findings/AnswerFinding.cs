@@ -1,7 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings.Quoting;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings;
 
 /// <summary>What was found of one answer, or beside it. Whoever takes in all of them has taken in every finding there is.</summary>
 public abstract record AnswerFinding

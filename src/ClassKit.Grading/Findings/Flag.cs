@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Findings.Quoting;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings;
 
 /// <summary>A fact about a returned workbook that the instructor should see; never a verdict. Whoever takes in all of them has taken in every flag there is.</summary>
 public abstract record Flag

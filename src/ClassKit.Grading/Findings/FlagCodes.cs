@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings;
 
 /// <summary>The codes of <see cref="Flag"/>s, stable over versions.</summary>
 public static class FlagCodes

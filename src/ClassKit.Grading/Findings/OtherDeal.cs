@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Findings.Quoting;
+
+namespace ClassKit.Grading.Findings;
 
 /// <summary>That a workbook is from another deal than the one at hand, and what it says it is from.</summary>
 /// <param name="Kind">What it is.</param>

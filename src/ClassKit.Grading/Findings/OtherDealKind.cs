@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings;
 
 /// <summary>What a workbook is that is not from the deal at hand.</summary>
 public enum OtherDealKind

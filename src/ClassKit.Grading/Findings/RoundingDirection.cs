@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings;
 
 /// <summary>Where a rounding takes what lies between two steps.</summary>
 public enum RoundingDirection

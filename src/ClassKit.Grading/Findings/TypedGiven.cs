@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings;
 
 /// <summary>A given that a formula has typed in, where it should point to its cell.</summary>
 /// <param name="Given">Which.</param>

@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Findings.Quoting;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings;
 
 /// <summary>Why a returned file does not count.</summary>
 public abstract record Uncounted

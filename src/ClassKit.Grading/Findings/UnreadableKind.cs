@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings;
 
 /// <summary>What keeps a typed text from being a number.</summary>
 public enum UnreadableKind

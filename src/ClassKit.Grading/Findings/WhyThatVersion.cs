@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings;
 
 /// <summary>Why one of several versions of a student's work was graded.</summary>
 public abstract record WhyThatVersion

@@ -1,7 +1,10 @@
 using System.Collections.Concurrent;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.FollowUps;
 
 /// <summary>Other numbers for the exercise in which a student lost most, to work at once and on paper.</summary>
 /// <remarks>Made once for a class: of a large one the choices on record are many, and few inputs are drawn. It can be asked from several threads.</remarks>

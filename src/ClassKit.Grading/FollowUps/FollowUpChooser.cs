@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Regrading;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.FollowUps;
 
 /// <summary>Chooses what a student practises after grading: by the skills on which points were lost, aimed at the misconceptions met.</summary>
 /// <remarks>

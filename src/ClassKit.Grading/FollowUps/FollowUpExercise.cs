@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.FollowUps;
 
 /// <summary>An exercise that a student is to practise, and why.</summary>
 /// <param name="Exercise">The exercise.</param>

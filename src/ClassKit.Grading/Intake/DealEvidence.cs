@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>Weighs what a workbook says of its deal. Codes decide; where there are none or several, its numbers do.</summary>
 internal static class DealEvidence

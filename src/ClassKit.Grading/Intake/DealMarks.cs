@@ -1,7 +1,9 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Layout;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>What a workbook says of the deal it is from: the code on its first sheet and on that of every exercise, and the words around it.</summary>
 /// <param name="Codes">Every deal's code in it; several where sheets of several workbooks were put together, none in one dealt before there were codes.</param>

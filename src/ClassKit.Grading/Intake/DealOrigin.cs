@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>Whether a returned workbook is from the deal at hand.</summary>
 internal enum DealOrigin

@@ -1,7 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Finding;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>The numbers that stand in a returned workbook where the class's givens were dealt, held against what was dealt to whom.</summary>
 internal sealed class DealtNumbers

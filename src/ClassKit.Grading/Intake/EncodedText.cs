@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>File names that mail programs, course sites and browsers have encoded, as they were typed.</summary>
 internal static partial class EncodedText

@@ -1,7 +1,7 @@
 using System.Text;
 using AnyAscii;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>The words of a name in plain letters, so that they can be compared whatever a program did to accents, case and spaces.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>Whether a number in a returned workbook is the one that was dealt.</summary>
 internal static class GivenCheck

@@ -1,4 +1,7 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Intake;
 
 /// <summary>What the inside of a returned file came to, whatever the file is called.</summary>
 /// <param name="File">The file, without its workbook.</param>

@@ -1,6 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>What one returned file came to, before it is weighed against others of the same student. The workbook itself is not kept.</summary>
 public sealed class JudgedFile

@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>What was judged so far. Of each student's files only the one that counts keeps its answers, so that many versions take little memory.</summary>
 /// <remarks>Files may come from several threads and in any order; what is kept in the end is the same.</remarks>

@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>Whom the name of a returned file speaks of. Course sites, mail programs and phones put much around names, and turn them about.</summary>
 /// <remarks>

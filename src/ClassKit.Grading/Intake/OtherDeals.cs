@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.Grading.Findings;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>Finds out which other deal a workbook is from.</summary>
 internal static class OtherDeals

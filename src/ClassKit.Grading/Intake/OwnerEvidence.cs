@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>What told whose workbook a returned file is, strongest first.</summary>
 internal enum OwnerEvidence

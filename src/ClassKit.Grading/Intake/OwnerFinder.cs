@@ -1,7 +1,9 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Grading.Finding;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>Finds out whose workbook a returned file is: what is inside counts, its name is a hint.</summary>
 internal sealed class OwnerFinder

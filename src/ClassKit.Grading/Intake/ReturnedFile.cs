@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>One file that came back, read or refused.</summary>
 /// <param name="Path">Within what was returned, with forward slashes; through archives as through folders.</param>

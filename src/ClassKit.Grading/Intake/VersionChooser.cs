@@ -1,6 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Intake;
 
 /// <summary>Chooses among the files of one student as the marking scheme says, and says of each what became of it.</summary>
 internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>

@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Integrity;
 
 /// <summary>Wrong numbers that would be right for the numbers dealt to somebody else.</summary>
 /// <remarks>

@@ -1,4 +1,7 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Integrity;
 
 /// <summary>Facts that only show when a class's work is looked at together, each with how likely chance alone makes it. Never a verdict.</summary>
 internal static class IntegrityFacts

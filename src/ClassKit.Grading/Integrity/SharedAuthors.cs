@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Integrity;
 
 /// <summary>Workbooks of different students that name the same person as having saved them last.</summary>
 /// <remarks>Where much of the class shares a name, it is that of a machine or a school account, and says nothing of anybody. Who it is stays in the file: the fact is that it is the same.</remarks>

@@ -1,7 +1,9 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Integrity;
 
 /// <summary>Two students whose wrong answers stand in the cells character for character alike, more often than the class explains.</summary>
 /// <remarks>

@@ -1,6 +1,11 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>The fresh inputs of a class: those on record where they still fit the exercises, else drawn by the deal's seed.</summary>
 internal sealed class ClassInputs

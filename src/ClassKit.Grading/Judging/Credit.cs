@@ -1,6 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Judging.Slips;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>Turns a judgement into points under a marking scheme.</summary>
 internal static class Credit

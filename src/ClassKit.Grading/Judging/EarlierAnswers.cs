@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Judging.Trials;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>What is known of the answers before one part.</summary>
 internal sealed class EarlierAnswers

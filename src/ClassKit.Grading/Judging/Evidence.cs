@@ -1,4 +1,7 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Judging.Slips;
+using ClassKit.Grading.Judging.Trials;
+
+namespace ClassKit.Grading.Judging;
 
 /// <summary>What an answer shows when it is read in one way.</summary>
 /// <param name="Reading">How it is read.</param>

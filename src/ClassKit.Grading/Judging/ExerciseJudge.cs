@@ -1,8 +1,16 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Marking;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Grading.Judging.Slips;
+using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>Judges the parts of one exercise in a returned workbook, in order, each with the student's own earlier answers at hand.</summary>
 /// <remarks>First what an answer shows is gathered (<see cref="Evidence"/>), then the kindest finding that it bears out is taken.</remarks>

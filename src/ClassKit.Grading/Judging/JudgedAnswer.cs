@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>An answer that later parts may stand on.</summary>
 /// <param name="Judgement">What was found of it.</param>

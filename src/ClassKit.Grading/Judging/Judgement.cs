@@ -1,4 +1,9 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Judging.Slips;
+using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Judging;
 
 /// <summary>What the judge found of one answer, before points.</summary>
 /// <param name="Outcome">The outcome.</param>

@@ -1,7 +1,12 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Finding;
+using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Grading.Judging.Trials;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>One exercise in a returned workbook: where its givens and answers stand, and what they come to under any inputs.</summary>
 internal sealed class ReturnedExercise

@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Judging.Trials;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>Tells numbers that say how somebody came to them from those that many methods give, or none: 0, 1, 100, a number copied from the sheet.</summary>
 internal static class TellingNumbers

@@ -1,7 +1,10 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Judging.Trials;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>One answer as it is tried: what its cell comes to under every trial, on the student's own earlier answers and on right ones.</summary>
 internal sealed class TriedAnswer

@@ -1,8 +1,13 @@
 using System.Text.RegularExpressions;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Answers;
+using ClassKit.Grading.Finding;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>Finds what keeps a text or a logical from being the number asked for, and where it stands.</summary>
 internal static partial class UnreadableAnswer

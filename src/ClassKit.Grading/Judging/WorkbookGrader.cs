@@ -1,7 +1,16 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Budget;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Finding;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Grading.Intake;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging;
 
 /// <summary>Grades one returned workbook against what its student was dealt.</summary>
 internal sealed class WorkbookGrader

@@ -1,6 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Lateness;
 
 /// <summary>Finds late work by when a workbook says that it was saved last, and takes off what the marking scheme says.</summary>
 /// <remarks>

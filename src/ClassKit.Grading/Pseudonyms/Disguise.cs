@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Findings.Quoting;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Pseudonyms;
 
 /// <summary>What students, files and typed texts are called instead.</summary>
 /// <param name="key">The students and their pseudonyms.</param>

@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Pseudonyms;
 
 /// <summary>Takes the names, ids and mail addresses of a class out of what students typed. Our own sentences never pass here: a student named Will would take their “will”.</summary>
 internal sealed partial class NameScrubber

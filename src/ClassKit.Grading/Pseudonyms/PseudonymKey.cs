@@ -1,9 +1,10 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Pseudonyms;
 
 /// <summary>A pseudonym for every student of a deal: the same whenever it is graded, and not to be worked out without the deal.</summary>
 /// <remarks>

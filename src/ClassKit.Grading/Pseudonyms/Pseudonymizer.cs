@@ -1,8 +1,10 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Pseudonyms;
 
 /// <summary>Grades without names, to show to colleagues or to keep for comparison.</summary>
 /// <remarks>Students stand in the order of their pseudonyms, since that of the roster would tell who they are. Digests of files are left out: they are names too, for whoever has the files.</remarks>

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Regrading;
 
 /// <summary>Why an answer is judged or credited otherwise than on record.</summary>
 public abstract record AnswerCause

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Regrading;
 
 /// <summary>An answer that is judged or credited otherwise than on record.</summary>
 /// <param name="Answer">As graded now.</param>

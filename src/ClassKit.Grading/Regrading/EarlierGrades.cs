@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Regrading;
 
 /// <summary>What an earlier grading put on record of a class.</summary>
 /// <param name="Students">Every student, in its order.</param>

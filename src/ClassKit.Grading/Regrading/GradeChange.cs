@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Regrading;
 
 /// <summary>A student whose points differ from what is on record.</summary>
 /// <param name="Student">Who.</param>

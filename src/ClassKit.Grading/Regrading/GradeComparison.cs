@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Regrading;
 
 /// <summary>Holds a new grading against the record of an earlier one: who changes, and why.</summary>
 public static class GradeComparison

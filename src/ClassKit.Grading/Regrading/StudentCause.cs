@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Regrading;
 
 /// <summary>Why all of a student's work counts otherwise than on record.</summary>
 public abstract record StudentCause

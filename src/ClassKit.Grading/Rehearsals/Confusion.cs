@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Rehearsals;
 
 /// <summary>A kind of answer that the grader took for another.</summary>
 /// <param name="Truth">What the answer was made to be.</param>

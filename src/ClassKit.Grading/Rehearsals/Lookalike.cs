@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Rehearsals;
 
 /// <summary>A misconception that came to the same as another, or as the right method, for some of a class.</summary>
 /// <param name="Exercise">The exercise.</param>

@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Rehearsals;
 
 /// <summary>Looks for misconceptions that cannot be told apart on the numbers that students really have before them.</summary>
 /// <remarks>
@@ -43,7 +45,7 @@ public static class LookalikeSearch
         Part part, IReadOnlyDictionary<string, decimal> givens, (IReadOnlyDictionary<string, double> Right, IReadOnlyDictionary<string, double> Own) sheet)
     {
         var names = (KeyValues.Names(givens, sheet.Right), KeyValues.Names(givens, sheet.Own));
-        List<double> Values(CellFormulas.CellFormula formula) => [.. ((double?[])[KeyValues.Number(formula, names.Item1), KeyValues.Number(formula, names.Item2)]).OfType<double>()];
+        List<double> Values(CellFormulas.Formulas.CellFormula formula) => [.. ((double?[])[KeyValues.Number(formula, names.Item1), KeyValues.Number(formula, names.Item2)]).OfType<double>()];
         List<(Misconception? Method, List<double> Values)> methods = [(null, Values(part.Key)), .. part.Misconceptions.Select(one => ((Misconception?)one, Values(one.Formula)))];
         for (var later = 1; later < methods.Count; later++)
         {

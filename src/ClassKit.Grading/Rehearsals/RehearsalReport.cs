@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Rehearsals;
 
 /// <summary>What an invented class showed about a set of exercises and about the grader.</summary>
 /// <param name="Dealt">What was dealt.</param>

@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Rehearsals;
 
 /// <summary>How one part went in a rehearsal.</summary>
 /// <param name="Exercise">The exercise.</param>

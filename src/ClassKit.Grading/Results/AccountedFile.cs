@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Findings;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>What became of one returned file.</summary>
 /// <param name="File">Its path within what was returned.</param>

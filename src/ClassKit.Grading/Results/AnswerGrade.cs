@@ -1,7 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>The grade of one answer.</summary>
 /// <param name="Exercise">The exercise.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>An instructor's correction that an answer's points follow.</summary>
 /// <param name="AsGraded">The points that the answer had without it.</param>

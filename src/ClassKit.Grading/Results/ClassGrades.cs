@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Dealing;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>The grades of a whole class.</summary>
 /// <param name="Dealt">What was dealt.</param>

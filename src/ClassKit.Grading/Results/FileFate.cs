@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>What became of a returned file.</summary>
 public enum FileFate

@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>Whether a student's work could be graded.</summary>
 public enum GradeStatus

@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>What decided the grades of a class besides what was dealt and returned: with it, a later grading judges alike or says what differs.</summary>
 /// <param name="Version">The judge's version; see <see cref="CurrentVersion"/>.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>That a student's work came late.</summary>
 /// <param name="Days">Days begun since it was due, above 0.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>The words that files and tables use for outcomes and statuses, stable over versions.</summary>
 public static class OutcomeWords

@@ -1,6 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Findings;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>One student's grades.</summary>
 /// <param name="Student">Who, and what was dealt.</param>

@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Marking;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>What a student's answers come to under a marking scheme's rule, before anything is taken off for lateness.</summary>
 /// <param name="Points">Earned in the exercises that count, no more than the limit.</param>

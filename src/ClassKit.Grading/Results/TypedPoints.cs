@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Marking;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Results;
 
 /// <summary>Points that an instructor typed into a gradebook over those that were graded.</summary>
 /// <param name="Cell">Where, with the sheet.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Statistics;
 
 /// <summary>The best and the weakest 27 % of a group by total, between which an item should tell.</summary>
 /// <remarks>

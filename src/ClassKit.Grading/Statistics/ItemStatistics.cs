@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Statistics;
 
 /// <summary>How one item behaved in a group of students.</summary>
 /// <param name="Difficulty">The mean share of its points that was earned, 0 to 1: the classical difficulty index, high for an easy item; null without students.</param>

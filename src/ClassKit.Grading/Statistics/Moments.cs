@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Statistics;
 
 /// <summary>Variance and correlation, undefined where nothing varies.</summary>
 /// <remarks>Points are exact, so that whether they vary is no matter of rounding noise: nothing here divides by a variance that is only noise.</remarks>

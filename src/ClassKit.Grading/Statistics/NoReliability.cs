@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Statistics;
 
 /// <summary>Why a reliability is undefined.</summary>
 public enum NoReliability

@@ -1,6 +1,6 @@
 using MathNet.Numerics.Distributions;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Statistics;
 
 /// <summary>How consistently a set of items ranks a group of students.</summary>
 /// <param name="Alpha">

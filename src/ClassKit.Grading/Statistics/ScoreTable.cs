@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Statistics;
 
 /// <summary>What each student of a group earned on each item: the input of item statistics.</summary>
 public sealed class ScoreTable

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Statistics;
 
 /// <summary>How well a set of parts measured a class.</summary>
 /// <param name="Students">How many students are in it: those graded, without an answer that was left to the instructor.</param>

@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Statistics;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Summaries;
 
 /// <summary>Reads a class's grades together.</summary>
 public static class ClassSummarizer

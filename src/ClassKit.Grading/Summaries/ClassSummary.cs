@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Statistics;
+
+namespace ClassKit.Grading.Summaries;
 
 /// <summary>What a class's grades say together.</summary>
 /// <param name="Parts">Every part in workbook order.</param>

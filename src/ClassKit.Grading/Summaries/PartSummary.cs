@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Summaries;
 
 /// <summary>How a class did on one part.</summary>
 /// <param name="Exercise">The exercise.</param>

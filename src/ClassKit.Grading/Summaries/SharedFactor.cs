@@ -1,4 +1,7 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Summaries;
 
 /// <summary>Wrong numbers of one student that are all the same multiple of what is right: one thing lies behind them, such as a batch too many or a unit of mass.</summary>
 /// <param name="Factor">How many times what is right they are; above 0 and not 1.</param>

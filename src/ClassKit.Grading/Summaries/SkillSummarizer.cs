@@ -1,4 +1,7 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Statistics;
+
+namespace ClassKit.Grading.Summaries;
 
 /// <summary>Reads a class's grades skill by skill.</summary>
 internal static class SkillSummarizer

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Summaries;
 
 /// <summary>How a class did on one skill, over all parts that practise it.</summary>
 /// <param name="Skill">The skill.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Results;
+
+namespace ClassKit.Grading.Summaries;
 
 /// <summary>What a student's answers have in common, where that says more than their points: each asks for another talk than teaching the bakery again.</summary>
 /// <remarks>The lines drawn here are conventions; common practice, no source.</remarks>

@@ -1,9 +1,10 @@
 using System.Diagnostics;
 using System.Xml.Linq;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.ItemBanks.Vocabulary;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Expressions;
 
 /// <summary>Writes a key as an expression of the standard, where the standard has what the key needs.</summary>
 internal sealed class ExpressionWriter

@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Items;
 
 /// <summary>What a number is multiplied with to be typed beside its unit: 0.65 is typed as 65 beside %.</summary>
 internal static class AnswerScale

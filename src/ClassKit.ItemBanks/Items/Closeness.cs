@@ -1,7 +1,8 @@
 using System.Xml.Linq;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.ItemBanks.Vocabulary;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Items;
 
 /// <summary>A tolerance as the standard writes it.</summary>
 /// <param name="Mode"><c>absolute</c>, or <c>relative</c> with an amount in percent.</param>

@@ -1,7 +1,7 @@
 using System.Globalization;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Items;
 
 /// <summary>The names of an item's variables. Ids of exercises are identifiers in the standard as they are; a prefix keeps the kinds apart.</summary>
 internal static class Identifiers

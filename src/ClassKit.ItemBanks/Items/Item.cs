@@ -1,7 +1,8 @@
 using System.Xml.Linq;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.ItemBanks.Vocabulary;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Items;
 
 /// <summary>The frame that every item has.</summary>
 internal static class Item

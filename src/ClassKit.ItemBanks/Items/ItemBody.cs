@@ -1,10 +1,12 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Layout;
+using ClassKit.ItemBanks.Vocabulary;
 using Markdig;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Items;
 
 /// <summary>What a student sees of an item: the problem, the givens as a table, and a field for every part.</summary>
 internal static partial class ItemBody

@@ -1,7 +1,8 @@
 using System.Xml.Linq;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.ItemBanks.Vocabulary;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Items;
 
 /// <summary>How an item is marked: points for every part that is right, and the words that set a known wrong turn right.</summary>
 internal sealed class Marking

@@ -1,8 +1,12 @@
 using System.Globalization;
 using System.Xml.Linq;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Texts;
+using ClassKit.Exercises.Variants;
+using ClassKit.ItemBanks.Expressions;
+using ClassKit.ItemBanks.Vocabulary;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Items;
 
 /// <summary>An exercise as one item whose numbers the delivering program draws anew for each student.</summary>
 /// <remarks>

@@ -1,7 +1,10 @@
 using System.Xml.Linq;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Texts;
+using ClassKit.Exercises.Variants;
+using ClassKit.ItemBanks.Vocabulary;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Items;
 
 /// <summary>One variant of an exercise as an item with fixed numbers. It keeps every promise made of the variant.</summary>
 internal static class VariantItem

@@ -1,6 +1,6 @@
 using System.Xml.Linq;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Packages;
 
 /// <summary>One item of a bank, written when its package is.</summary>
 /// <param name="Identifier">Names it within the bank.</param>

@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Packages;
 
 /// <summary>What an instructor should know of a bank that was made.</summary>
 public abstract record BankNote

@@ -1,6 +1,10 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
+using ClassKit.ItemBanks.Items;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Packages;
 
 /// <summary>Exercises as items of the open standard 1EdTech QTI 3.0, for programs that deliver tests.</summary>
 public sealed class ItemBank

@@ -3,7 +3,7 @@ using System.Text;
 using System.Xml;
 using System.Xml.Linq;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Packages;
 
 /// <summary>Packs items with the manifest that the standard asks for.</summary>
 internal static class ItemPackage

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 
-namespace ClassKit.ItemBanks;
+namespace ClassKit.ItemBanks.Vocabulary;
 
 /// <summary>The vocabulary of 1EdTech QTI 3.0: elements are in lower case with hyphens, and every element that is not HTML begins with <c>qti-</c>.</summary>
 internal static class Qti

@@ -1,4 +1,6 @@
-namespace ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
+
+namespace ClassKit.Lessons.Adapting;
 
 /// <summary>Something of a formula that is other for this class than it was written.</summary>
 /// <param name="Formula">The formula as it is now.</param>

@@ -1,7 +1,9 @@
 using System.Globalization;
-using ClassKit.Baking;
+using ClassKit.Baking.Altitude;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Adapting;
 
 /// <summary>Changes a lesson's formulas for a high kitchen, where the class asks for it.</summary>
 internal static class AltitudeAdapting

@@ -1,6 +1,9 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Lessons.Allergies;
+using ClassKit.Lessons.Cards;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Adapting;
 
 /// <summary>Holds the flours of a lesson against those that the kitchen has.</summary>
 internal static class FlourOnHand

@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Allergies;
 
 /// <summary>What to do about allergies in the kitchen: one source for guide, requisition, cards and handout.</summary>
 public static class AllergyCare

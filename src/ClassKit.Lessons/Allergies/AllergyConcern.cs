@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Lessons.Cards;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Allergies;
 
 /// <summary>A need of the class, held against every bread. For the instructor alone.</summary>
 /// <param name="Need">In the words of the class profile.</param>

@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Allergies;
 
 /// <summary>What is declared and what is not known, in words that pages and workbooks share. Nothing here says that something is without an allergen: nobody but a label knows.</summary>
 public static class AllergyText

@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Allergies;
 
 /// <summary>What is declared of a bread and what is not known, from everything that touches it. The same for every class.</summary>
 /// <param name="Formula">The bread.</param>

@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Lessons.Cards;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Allergies;
 
 /// <summary>What one bread means for one need of the class.</summary>
 /// <param name="Card">The bread.</param>

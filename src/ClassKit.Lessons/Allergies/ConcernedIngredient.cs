@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Allergies;
 
 /// <summary>An ingredient that is declared to hold what a need of the class names.</summary>
 /// <param name="Ingredient">What.</param>

@@ -1,6 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Allergies;
 
 /// <summary>A published substitution, held against every need of the class.</summary>
 /// <param name="Published">What is published.</param>

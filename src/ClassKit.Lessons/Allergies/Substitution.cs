@@ -1,6 +1,10 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Cards;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Allergies;
 
 /// <summary>A published way to do without an ingredient.</summary>
 /// <param name="IngredientIds">What it stands in for.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>A round cup or tin, straight or tapered, and the shape of what rises in it: the cup's up to the rim, above it a dome.</summary>
 /// <param name="TopMillimetres">Its width at the rim; above 0.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>What a bread bakes in or on, and so the shape that a volume of it takes.</summary>
 public abstract record BakingShape

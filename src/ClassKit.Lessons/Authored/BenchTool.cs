@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>Something that a team needs at its bench for one bread.</summary>
 /// <param name="Name">In the singular: <c>Muffin tin with standard cups</c>.</param>

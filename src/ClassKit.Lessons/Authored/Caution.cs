@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>Something that can hurt someone.</summary>
 /// <param name="Hazard">A word or two: <c>Hot steam</c>.</param>

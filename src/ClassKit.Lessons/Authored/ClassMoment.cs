@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>A moment of every class that a talking point can belong to.</summary>
 public enum ClassMoment

@@ -1,6 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>What a demonstration bakes in an oven place of its own, from its beginning on.</summary>
 /// <param name="Oven">What the dial says.</param>

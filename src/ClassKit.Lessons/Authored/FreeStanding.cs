@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>A round bread that stands on a tray by itself: a cap of a sphere, as high as a share of its width.</summary>
 /// <param name="HeightToWidth">0.35 to 0.5 of round breads without a tin, from memory: a slack dough spreads.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>How an ingredient comes to the temperature at which it is mixed.</summary>
 public enum HeatKind

@@ -1,6 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>What a step does to the temperature of an ingredient: <c>warms whole milk</c>.</summary>
 /// <param name="Ingredient">Which.</param>

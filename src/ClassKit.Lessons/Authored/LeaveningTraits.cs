@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>How the leavening behaves in one bread, in words: what the comparison sets side by side.</summary>
 /// <remarks>Only what cannot be computed stands here; amounts of gas come from the formula itself.</remarks>

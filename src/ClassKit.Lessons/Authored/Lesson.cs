@@ -1,7 +1,9 @@
-using ClassKit.Baking;
-using ClassKit.Exercises;
+using ClassKit.Baking.Allergens;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Marking;
+using ClassKit.Lessons.Rubrics;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>One authored lesson.</summary>
 /// <param name="Id">The folder's name.</param>

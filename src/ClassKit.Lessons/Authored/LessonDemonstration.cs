@@ -1,8 +1,8 @@
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
-using ClassKit.Exercises;
+using ClassKit.Baking.Formulas;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>What the instructor shows to all teams at once.</summary>
 /// <param name="Name">A few words: <c>Filling hot tins</c>.</param>

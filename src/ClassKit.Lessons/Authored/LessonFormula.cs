@@ -1,7 +1,11 @@
-using ClassKit.Baking;
-using ClassKit.Exercises;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Lessons.Mixing;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>A baker's formula with everything needed to bake from it.</summary>
 /// <param name="Formula">The percentages.</param>

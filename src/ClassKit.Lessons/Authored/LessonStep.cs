@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>A step of a bread of the lesson, by names.</summary>
 /// <param name="FormulaId">The bread.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>A loaf tin with upright walls, and the shape of what rises in it: the tin's up to the rim, above it a vault.</summary>
 /// <param name="LengthMillimetres">Inside; above 0.</param>

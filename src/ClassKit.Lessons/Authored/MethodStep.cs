@@ -1,7 +1,7 @@
-using ClassKit.Baking;
-using ClassKit.Exercises;
+using ClassKit.Baking.Quantities;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>One step of a method.</summary>
 /// <param name="Name">A word or two: <c>Proof</c>.</param>

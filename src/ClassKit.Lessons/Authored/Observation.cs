@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>Something to measure, and what to ask when it differs from what was predicted.</summary>
 /// <param name="Measure">What.</param>

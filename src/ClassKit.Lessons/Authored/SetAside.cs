@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>Minutes of a period in which nobody works at the benches.</summary>
 /// <param name="SetupMinutes">At the beginning: welcome, safety, forming teams; 0 or more.</param>

@@ -1,6 +1,6 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>What a step takes besides time.</summary>
 /// <param name="People">How many have their hands in it; 0 if nobody needs to stand by.</param>

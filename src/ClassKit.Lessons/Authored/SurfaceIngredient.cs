@@ -1,7 +1,8 @@
-using ClassKit.Baking;
-using ClassKit.Exercises;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>What touches a bread and is in no baker's formula: fat for the tin, flour for the board, egg for the top.</summary>
 /// <param name="Ingredient">What.</param>

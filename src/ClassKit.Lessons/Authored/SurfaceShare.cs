@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>What an amount for greasing, dusting or glazing is meant for.</summary>
 public enum SurfaceShare

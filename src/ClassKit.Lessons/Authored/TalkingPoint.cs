@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Authored;
 
 /// <summary>What the instructor does and says at one moment of the class. When that is, the bench plan says.</summary>
 /// <param name="Moment">When.</param>

@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Cards;
 
 /// <summary>One ingredient on a formula card.</summary>
 /// <param name="Line">Percentage, exact and weighed mass.</param>
@@ -10,5 +12,5 @@ public sealed record CardLine(BatchLine Line, HouseholdMeasure? Household, strin
 {
     internal static CardLine For(BatchLine line) => new(line, HouseholdMeasures.For(line.Ingredient, line.Exact), Ounces(line.Exact));
 
-    internal static string? Ounces(Mass mass) => mass.Ounces < 1 ? null : Baking.PoundsAndOunces.Show(mass);
+    internal static string? Ounces(Mass mass) => mass.Ounces < 1 ? null : Baking.Household.PoundsAndOunces.Show(mass);
 }

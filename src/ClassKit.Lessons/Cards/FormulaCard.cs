@@ -1,6 +1,15 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Weighing;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Mixing;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Cards;
 
 /// <summary>A formula scaled for one team.</summary>
 /// <param name="Formula">The lesson's formula.</param>

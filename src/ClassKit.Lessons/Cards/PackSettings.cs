@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Lessons.Mixing;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Cards;
 
 /// <summary>What a lesson pack assumes besides the lesson and the class.</summary>
 /// <param name="Mixing">What is assumed where ingredients are mixed.</param>

@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Cards;
 
 /// <summary>What a team takes for greasing, dusting or glazing one bread.</summary>
 /// <param name="Surface">What, and what for.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Cautions;
 
 /// <summary>What can hurt someone in a method or a demonstration, as far as it can be read from it.</summary>
 public enum Hazard

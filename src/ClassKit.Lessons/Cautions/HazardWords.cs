@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Cautions;
 
 /// <summary>Reads hazards from what a method or a demonstration says and sets out.</summary>
 internal static partial class HazardWords

@@ -1,6 +1,11 @@
-using ClassKit.Baking;
+using ClassKit.Baking.FoodSafety;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Allergies;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Cautions;
 
 /// <summary>The cautions that belong to a method whether its author thought of them or not.</summary>
 public static class StandingCautions

@@ -1,8 +1,10 @@
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
-using ClassKit.Exercises;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Classes;
 
 /// <summary>The class that a lesson is prepared for.</summary>
 /// <param name="Name">What the class is called.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Classes;
 
 /// <summary>What the clock on the wall says as a class begins.</summary>
 /// <param name="At">The local time of day, to the minute.</param>

@@ -1,6 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Costing;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Classes;
 
 /// <summary>How a kitchen buys its ingredients.</summary>
 /// <param name="Title">What the list is called.</param>

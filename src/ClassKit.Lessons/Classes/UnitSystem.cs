@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Classes;
 
 /// <summary>Which units pages show.</summary>
 public enum UnitSystem

@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Mixing;
 
 /// <summary>What a mixed dough or batter comes to in a kitchen, and how warm something has to go in for that.</summary>
 /// <param name="Parts">The ingredients in the formula's order, each as warm as it goes in.</param>

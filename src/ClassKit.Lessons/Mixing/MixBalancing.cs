@@ -1,6 +1,11 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.FoodSafety;
+using ClassKit.Baking.HeatBalances;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Mixing;
 
 /// <summary>Works a <see cref="MixBalance"/> out.</summary>
 internal sealed class MixBalancing

@@ -1,6 +1,9 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Mixing;
 
 /// <summary>One ingredient as it goes into the bowl.</summary>
 /// <param name="Line">The ingredient with its percentage.</param>

@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Mixing;
 
 /// <summary>What is assumed of warm and cold where ingredients are mixed.</summary>
 /// <param name="Refrigerator">What comes straight out of it is as cold: 4 °C, where FDA advises 40 °F and the Food Code (3-501.16) asks for 5 °C (41 °F) or below.</param>

@@ -1,7 +1,9 @@
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
+using ClassKit.Baking.FoodSafety;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Mixing;
 
 /// <summary>How long what comes out of the refrigerator may take to the end of baking.</summary>
 internal static class OutOfTheCold

@@ -1,7 +1,8 @@
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Mixing;
 
 /// <summary>What each step of a method warms, as the bench plan knows it.</summary>
 internal static class StepHeats

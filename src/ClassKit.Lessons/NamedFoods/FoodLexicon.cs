@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.NamedFoods;
 
 /// <summary>What foods are called in a method, as far as the catalogue has them or a law makes a label declare them.</summary>
 internal static partial class FoodLexicon

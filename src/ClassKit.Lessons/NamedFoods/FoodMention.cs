@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.NamedFoods;
 
 /// <summary>A food that a method names.</summary>
 /// <param name="Words">As it stands there.</param>

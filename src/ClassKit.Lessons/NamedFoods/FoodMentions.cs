@@ -1,8 +1,8 @@
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
-using ClassKit.Exercises;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.NamedFoods;
 
 /// <summary>Finds the foods that a text names: by name, and by what is done with them (greased, floured, brushed with egg).</summary>
 /// <remarks>Names are matched as whole words, the longest first: buttermilk is not butter, and “butter cakes” in a lesson of that title are no butter.</remarks>

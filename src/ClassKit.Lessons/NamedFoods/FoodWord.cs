@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.NamedFoods;
 
 /// <summary>A word of a text, as names of foods are looked up.</summary>
 /// <param name="Word">In small letters and in the singular.</param>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.NamedFoods;
 
 /// <summary>Takes words out of a text without moving what follows.</summary>
 internal static class WholeWords

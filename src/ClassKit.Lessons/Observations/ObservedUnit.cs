@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Observations;
 
 /// <summary>The unit that a class measures in.</summary>
 /// <param name="Symbol">As written behind a number: <c>g</c>.</param>

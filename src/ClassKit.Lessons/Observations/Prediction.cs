@@ -1,6 +1,9 @@
-using ClassKit.Baking;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Packs;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Observations;
 
 /// <summary>What is predicted of one piece, from the formula and its gas budget.</summary>
 /// <param name="Measure">What.</param>

@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Packs;
 
 /// <summary>Reads a method as the stages in which gas is made.</summary>
 internal static class BakeStages

@@ -1,7 +1,11 @@
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Mixing;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Packs;
 
 /// <summary>What a lesson asks of a class at the benches.</summary>
 public static class BenchClasses

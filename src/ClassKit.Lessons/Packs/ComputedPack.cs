@@ -1,6 +1,16 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Altitude;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+using ClassKit.Lessons.Adapting;
+using ClassKit.Lessons.Allergies;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cards;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Purchasing;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Packs;
 
 /// <summary>Everything computed from a lesson for one class, before anybody has planned when it is done: the first stage of a <see cref="LessonPack"/>.</summary>
 /// <param name="Lesson">The lesson.</param>

@@ -1,6 +1,11 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Packs;
 
 /// <summary>One formula's place in the comparison of leavenings.</summary>
 /// <param name="Formula">The formula; its traits say in words what cannot be computed.</param>

@@ -1,7 +1,8 @@
 using System.Diagnostics.CodeAnalysis;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Lessons.Values;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Packs;
 
 /// <summary>A pack in words, the last stage: computed, planned, and with every value that its texts name as it is written for the class. Pages and workbooks only lay it out.</summary>
 public sealed record LessonPack : PlannedPack

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Planning;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Packs;
 
 /// <summary>A pack whose class has been planned at its benches: the second stage. Planning takes a solver, which this room does not know.</summary>
 public record PlannedPack : ComputedPack

@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Purchasing;
 
 /// <summary>What is bought so that a mass of one ingredient is there.</summary>
 /// <param name="Pack">How it is sold.</param>

@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Purchasing;
 
 /// <summary>What the whole class's ingredients cost.</summary>
 /// <param name="ToPay">For whole packs.</param>

@@ -1,6 +1,13 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cards;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Purchasing;
 
 /// <summary>One ingredient for the whole class.</summary>
 /// <param name="Ingredient">What; its allergens are in it.</param>

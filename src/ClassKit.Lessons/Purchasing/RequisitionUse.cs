@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Purchasing;
 
 /// <summary>What one formula takes of an ingredient, over all teams.</summary>
 /// <param name="Formula">The formula.</param>

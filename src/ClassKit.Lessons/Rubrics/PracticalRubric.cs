@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Rubrics;
 
 /// <summary>How work at the bench is judged: every criterion at one of the same few levels.</summary>
 /// <param name="Id">The file's name under rubrics/, without its ending.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Rubrics;
 
 /// <summary>One thing that a practical rubric looks at.</summary>
 /// <param name="Name">A few words: <c>Scaling</c>.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Rubrics;
 
 /// <summary>One level of a practical rubric.</summary>
 /// <param name="Name">A word: <c>Secure</c>.</param>

@@ -1,6 +1,7 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Stations;
 
 /// <summary>A kind of equipment that teams share, at the time when most of it is in use.</summary>
 /// <param name="Kind">What.</param>

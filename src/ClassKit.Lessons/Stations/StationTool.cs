@@ -1,4 +1,6 @@
-namespace ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
+
+namespace ClassKit.Lessons.Stations;
 
 /// <summary>Something to set out at every team's bench.</summary>
 /// <param name="Name">What.</param>

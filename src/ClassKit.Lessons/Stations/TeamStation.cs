@@ -1,6 +1,8 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.Lessons;
+namespace ClassKit.Lessons.Stations;
 
 /// <summary>What stands at a team's bench.</summary>
 public static class TeamStation

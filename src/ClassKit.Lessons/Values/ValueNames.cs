@@ -1,4 +1,6 @@
-namespace ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
+
+namespace ClassKit.Lessons.Values;
 
 /// <summary>The computed values that a lesson's text can name in braces: <c>{popovers.height}</c>, or in the popovers' own file <c>{height}</c>.</summary>
 public static class ValueNames

@@ -1,5 +1,6 @@
-using ClassKit.BenchPlans;
-using ClassKit.Lessons;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.Lessons.Classes;
 using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Benches;

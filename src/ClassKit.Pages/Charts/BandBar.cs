@@ -1,4 +1,4 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Pages.Charts;
 

@@ -1,4 +1,4 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Pages.Charts;
 

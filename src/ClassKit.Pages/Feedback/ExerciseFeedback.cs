@@ -1,7 +1,9 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Texts;
+using ClassKit.Grading.Results;
 using ClassKit.Pages.Numbers;
-using ClassKit.Wording;
+using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.Pages.Feedback;
 

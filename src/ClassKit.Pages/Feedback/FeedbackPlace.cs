@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Solutions;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Answers;
+using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.Pages.Feedback;
 

@@ -1,6 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
 using ClassKit.Pages.Numbers;
-using ClassKit.Wording;
+using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.Pages.Feedback;
 

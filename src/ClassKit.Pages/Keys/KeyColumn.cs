@@ -1,4 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Pages.Keys;
 

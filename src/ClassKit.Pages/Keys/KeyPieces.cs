@@ -1,4 +1,5 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Pages.Rendering;
 
 namespace ClassKit.Pages.Keys;

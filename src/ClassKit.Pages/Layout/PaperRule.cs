@@ -1,4 +1,4 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Pages.Layout;
 

@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
-using ClassKit.Lessons;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Pages.Numbers;
 

@@ -1,4 +1,6 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Pages.Numbers;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Pages.Numbers;
 

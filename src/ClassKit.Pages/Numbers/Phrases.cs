@@ -1,5 +1,5 @@
-using ClassKit.CellFormulas;
-using ClassKit.Wording;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Wording.Counts;
 
 namespace ClassKit.Pages.Numbers;
 

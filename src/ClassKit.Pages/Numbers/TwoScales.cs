@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Pages.Numbers;
 

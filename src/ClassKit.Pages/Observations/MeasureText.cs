@@ -1,5 +1,7 @@
-using ClassKit.Baking;
-using ClassKit.Lessons;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Observations;
 using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Observations;

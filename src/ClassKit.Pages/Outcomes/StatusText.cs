@@ -1,5 +1,5 @@
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Answers;
 
 namespace ClassKit.Pages.Outcomes;
 

@@ -1,6 +1,7 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Texts;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Pages.Outcomes;
 

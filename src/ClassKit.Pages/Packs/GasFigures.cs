@@ -1,4 +1,5 @@
-using ClassKit.Baking;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Quantities;
 using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Packs;

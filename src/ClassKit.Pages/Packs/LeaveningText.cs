@@ -1,4 +1,5 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.GasBudgets;
 
 namespace ClassKit.Pages.Packs;
 

@@ -1,4 +1,4 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Packs;
 
 namespace ClassKit.Pages.Packs;
 

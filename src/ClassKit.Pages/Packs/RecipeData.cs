@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cards;
+using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Numbers;
 using ClassKit.Pages.Prose;
 

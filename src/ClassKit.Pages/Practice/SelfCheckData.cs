@@ -1,8 +1,11 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Unicode;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.SelfChecking;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Answers;
 
 namespace ClassKit.Pages.Practice;
 

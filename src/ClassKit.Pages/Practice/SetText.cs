@@ -1,4 +1,4 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Choosing;
 using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Practice;

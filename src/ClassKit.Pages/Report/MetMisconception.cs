@@ -1,5 +1,5 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Pages.Report;
 

@@ -1,4 +1,4 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Statistics;
 
 namespace ClassKit.Pages.Report;
 

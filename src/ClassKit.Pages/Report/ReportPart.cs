@@ -1,6 +1,7 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 using ClassKit.Pages.Numbers;
-using ClassKit.Wording;
+using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.Pages.Report;
 

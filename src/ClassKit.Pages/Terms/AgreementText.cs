@@ -1,5 +1,5 @@
 using ClassKit.Pages.Numbers;
-using ClassKit.Terms;
+using ClassKit.Terms.Agreement;
 
 namespace ClassKit.Pages.Terms;
 

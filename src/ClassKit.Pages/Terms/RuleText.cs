@@ -1,4 +1,4 @@
-using ClassKit.Terms;
+using ClassKit.Terms.Rules;
 
 namespace ClassKit.Pages.Terms;
 

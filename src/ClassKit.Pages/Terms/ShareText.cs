@@ -1,4 +1,4 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Terms;

@@ -1,5 +1,6 @@
 using ClassKit.Pages.Numbers;
-using ClassKit.Terms;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Marks;
 
 namespace ClassKit.Pages.Terms;
 

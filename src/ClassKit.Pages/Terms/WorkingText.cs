@@ -1,5 +1,6 @@
 using ClassKit.Pages.Numbers;
-using ClassKit.Terms;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Rules;
 
 namespace ClassKit.Pages.Terms;
 

@@ -1,5 +1,7 @@
-using ClassKit.BenchPlans;
-using ClassKit.Lessons;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cautions;
+using ClassKit.Lessons.Packs;
 
 namespace ClassKit.Pages.Timing;
 

@@ -1,7 +1,6 @@
-using ClassKit.Lessons;
-using ClassKit.Pages.Values;
+using ClassKit.Lessons.Packs;
 
-namespace ClassKit.Pages;
+namespace ClassKit.Pages.Values;
 
 /// <summary>Puts a pack into words.</summary>
 public static class PackProse

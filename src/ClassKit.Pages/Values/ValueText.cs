@@ -1,5 +1,10 @@
-using ClassKit.Baking;
-using ClassKit.Lessons;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cards;
+using ClassKit.Lessons.Observations;
+using ClassKit.Lessons.Packs;
+using ClassKit.Lessons.Values;
 using ClassKit.Pages.Numbers;
 using ClassKit.Pages.Observations;
 

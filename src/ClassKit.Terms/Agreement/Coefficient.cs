@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Agreement;
 
 /// <summary>A coefficient of agreement: 1 is perfect, 0 what chance gives, below 0 less than that.</summary>
 /// <param name="Value">The estimate.</param>

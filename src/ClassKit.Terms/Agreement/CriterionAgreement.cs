@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Agreement;
 
 /// <summary>How far two markers agree on one criterion.</summary>
 /// <param name="Criterion">Its name.</param>

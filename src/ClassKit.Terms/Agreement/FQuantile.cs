@@ -1,6 +1,6 @@
 using MathNet.Numerics;
 
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Agreement;
 
 /// <summary>Quantiles of the F distribution, also for few and broken degrees of freedom, where they grow beyond any bound that a search would begin with.</summary>
 internal static class FQuantile

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Agreement;
 
 /// <summary>The ends of a 95 % interval.</summary>
 /// <param name="Low">The lower end.</param>

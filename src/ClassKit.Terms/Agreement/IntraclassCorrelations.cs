@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Agreement;
 
 /// <summary>The six intraclass correlations of Shrout and Fleiss (Psychological Bulletin 86, 1979, 420): how much of the variance of marks is the students'.</summary>
 /// <remarks>Intervals after the same paper, those of (2,1) and (2,k) by Satterthwaite's approximation; they equal those of R's package psych.</remarks>

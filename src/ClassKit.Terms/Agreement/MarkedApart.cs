@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Agreement;
 
 /// <summary>A student whom two markers saw differently.</summary>
 /// <param name="Student">The student's id.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Bench;
+
+namespace ClassKit.Terms.Agreement;
 
 /// <summary>How far two markers of the same work agree.</summary>
 /// <param name="Work">The title of the work.</param>

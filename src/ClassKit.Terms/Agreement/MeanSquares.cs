@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Agreement;
 
 /// <summary>Where the variance of a table of marks lies: the analysis of variance that intraclass correlations are made of.</summary>
 /// <param name="Students">How many rows; at least 2.</param>

@@ -1,6 +1,6 @@
 using MathNet.Numerics.Distributions;
 
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Agreement;
 
 /// <summary>Agreement of two markers on levels beyond what chance gives (Cohen, Psychological Bulletin 70, 1968, 213): a near miss counts for part.</summary>
 public static class WeightedKappa

@@ -1,4 +1,7 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
+
+namespace ClassKit.Terms.Bench;
 
 /// <summary>One sitting of work at the bench, marked by one or two.</summary>
 /// <param name="Scale">What was marked with.</param>

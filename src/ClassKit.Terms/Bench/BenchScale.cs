@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Bench;
 
 /// <summary>What a practical rubric measures with: criteria with weights, each at one of a few levels.</summary>
 /// <param name="Criteria">The names of the criteria, each with its weight, which is above 0.</param>

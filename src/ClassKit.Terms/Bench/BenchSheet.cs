@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Bench;
 
 /// <summary>What one marker saw at the bench.</summary>
 /// <param name="Marker">Who, or what the sheet is called.</param>

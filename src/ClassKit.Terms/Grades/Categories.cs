@@ -1,4 +1,6 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Rules;
+
+namespace ClassKit.Terms.Grades;
 
 /// <summary>Makes one result of the works of a category.</summary>
 internal static class Categories

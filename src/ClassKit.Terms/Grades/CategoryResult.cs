@@ -1,4 +1,6 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Rules;
+
+namespace ClassKit.Terms.Grades;
 
 /// <summary>What a category comes to for one student.</summary>
 /// <param name="Category">The category.</param>

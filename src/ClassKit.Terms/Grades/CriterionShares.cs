@@ -1,4 +1,6 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Rules;
+
+namespace ClassKit.Terms.Grades;
 
 /// <summary>What single criteria of a practical rubric came to.</summary>
 public static class CriterionShares

@@ -1,4 +1,6 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Rules;
+
+namespace ClassKit.Terms.Grades;
 
 /// <summary>How a student stands to something that must be passed.</summary>
 /// <param name="Line">The line.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Grades;
 
 /// <summary>Whether what must be passed was passed.</summary>
 public enum LineState

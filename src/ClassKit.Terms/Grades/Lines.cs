@@ -1,4 +1,6 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Rules;
+
+namespace ClassKit.Terms.Grades;
 
 /// <summary>Holds a student's work against what must be passed.</summary>
 internal static class Lines

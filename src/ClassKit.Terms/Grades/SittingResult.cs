@@ -1,4 +1,6 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Marks;
+
+namespace ClassKit.Terms.Grades;
 
 /// <summary>What one sitting is worth under the rule.</summary>
 /// <param name="Attempt">The sitting.</param>

@@ -1,4 +1,8 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
+
+namespace ClassKit.Terms.Grades;
 
 /// <summary>Settles which sitting of a piece of work counts, and for how much.</summary>
 internal static class Sittings

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Grades;
 
 /// <summary>How a piece of work stands in a student's grade.</summary>
 public enum Standing

@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Grades;
 
 /// <summary>One student's grade with its working, step by step.</summary>
 /// <param name="Student">The student.</param>

@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Work;
 
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Grades;
 
 /// <summary>Makes grades of marks by the rule of a term.</summary>
 public static class TermGrader

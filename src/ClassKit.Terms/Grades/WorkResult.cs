@@ -1,4 +1,6 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Work;
+
+namespace ClassKit.Terms.Grades;
 
 /// <summary>What a piece of work comes to for one student.</summary>
 /// <param name="Assignment">The work.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Marks;
 
 /// <summary>One sitting of one student.</summary>
 /// <param name="Student">The student's id.</param>

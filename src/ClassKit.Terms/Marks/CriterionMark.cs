@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Marks;
 
 /// <summary>What one criterion of a practical rubric earned.</summary>
 /// <param name="Criterion">Its name in the rubric.</param>

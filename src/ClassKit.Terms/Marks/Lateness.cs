@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Marks;
 
 /// <summary>Whether marked work came late, and who takes something off for it.</summary>
 public enum Lateness

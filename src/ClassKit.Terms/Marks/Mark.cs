@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Marks;
 
 /// <summary>What one sitting of one student came to.</summary>
 public sealed record Mark

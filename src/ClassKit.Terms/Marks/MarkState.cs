@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Marks;
 
 /// <summary>What a mark says of one sitting.</summary>
 public enum MarkState

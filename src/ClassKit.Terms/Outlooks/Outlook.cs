@@ -1,4 +1,9 @@
-namespace ClassKit.Terms;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
+
+namespace ClassKit.Terms.Outlooks;
 
 /// <summary>What a student needs in work that has no mark yet, for each grade of the scale.</summary>
 /// <param name="Open">The works that have none, in order; at least one.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Outlooks;
 
 /// <summary>Whether a grade can still be had.</summary>
 public enum OutlookState

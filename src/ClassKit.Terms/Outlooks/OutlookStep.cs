@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Outlooks;
 
 /// <summary>What one grade of the scale takes.</summary>
 /// <param name="Place">Its place in the scale.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>What an absence that nothing excuses comes to.</summary>
 public enum AbsenceRule

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>A kind of work that has a weight of its own in the grade.</summary>
 /// <param name="Name">As the rule calls it.</param>

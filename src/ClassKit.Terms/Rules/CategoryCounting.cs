@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>How the works of a category count against each other.</summary>
 public enum CategoryCounting

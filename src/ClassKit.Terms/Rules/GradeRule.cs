@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>How the marks of a term become one grade.</summary>
 /// <param name="Id">The file's name under rubrics/, without its ending.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>The grades that there are.</summary>
 /// <param name="Steps">From the lowest, which begins at 0, to the highest; each begins above the one before.</param>

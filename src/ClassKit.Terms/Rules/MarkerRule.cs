@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>What counts where two have marked the same work.</summary>
 public enum MarkerRule

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>Something that must be passed whatever the average.</summary>
 /// <param name="Category">The category that is looked at.</param>

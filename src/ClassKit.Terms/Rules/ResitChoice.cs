@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>Which of several sittings counts.</summary>
 public enum ResitChoice

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>What a resit counts for.</summary>
 /// <param name="Choice">Which sitting counts.</param>

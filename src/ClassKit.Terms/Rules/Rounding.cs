@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>How a result in percent is rounded before it is looked up in the scale.</summary>
 /// <param name="Step">In percent, above 0 and such that 100 is a whole number of steps; null for no rounding.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>One grade of a scale.</summary>
 /// <param name="Grade">A word, a letter or a number.</param>

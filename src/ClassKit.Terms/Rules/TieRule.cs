@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Rules;
 
 /// <summary>Where a result goes that lies in the middle between two steps.</summary>
 public enum TieRule

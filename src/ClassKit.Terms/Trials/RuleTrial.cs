@@ -1,6 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
 
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Trials;
 
 /// <summary>Three invented students taken through a rule, so that its author sees what it does before a real student does.</summary>
 public static class RuleTrial

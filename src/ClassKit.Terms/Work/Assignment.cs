@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Work;
 
 /// <summary>A piece of work that a class is set.</summary>
 /// <param name="Id">Unique in its term.</param>

@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
 
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Work;
 
 /// <summary>A class over a term: what it was set, what came of it, and the rule that makes one grade of that.</summary>
 /// <param name="Title">What the term is called.</param>

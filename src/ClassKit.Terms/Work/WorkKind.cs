@@ -1,4 +1,4 @@
-namespace ClassKit.Terms;
+namespace ClassKit.Terms.Work;
 
 /// <summary>What a class is set.</summary>
 public enum WorkKind

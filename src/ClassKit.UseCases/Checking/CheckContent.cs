@@ -1,7 +1,14 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Checking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Recognition;
+using ClassKit.Content.Rubrics;
+using ClassKit.Content.Sources;
+using ClassKit.Exercises.Layout;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Checking;
 
 /// <summary>Checks authored content: every problem with its place.</summary>
 public static class CheckContent

@@ -1,6 +1,6 @@
-using ClassKit.Content;
+using ClassKit.Content.Sources;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Checking;
 
 /// <summary>What checking takes.</summary>
 /// <param name="Library">Reads each file once.</param>

@@ -1,6 +1,7 @@
-using ClassKit.Content;
+using ClassKit.Content.Checking;
+using ClassKit.Content.Diagnostics;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Checking;
 
 /// <summary>What came of checking content and drawing its exercises on trial.</summary>
 /// <param name="Items">What was recognised and checked, in the order met.</param>

@@ -1,8 +1,12 @@
 using System.Globalization;
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Exercises;
+using ClassKit.Content.Sources;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Proving;
+using ClassKit.Exercises.Texts;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Checking;
 
 /// <summary>An exercise drawn on trial, with the place of what is wrong with it.</summary>
 /// <param name="Path">Its file.</param>

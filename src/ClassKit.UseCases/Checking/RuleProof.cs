@@ -1,6 +1,8 @@
-using ClassKit.Terms;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Trials;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Checking;
 
 /// <summary>A rule for grades taken through by invented students.</summary>
 /// <param name="Path">The rule's file.</param>

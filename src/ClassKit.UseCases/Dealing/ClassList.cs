@@ -1,8 +1,10 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.Lessons;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>The students of a class, with what its profile says of them all.</summary>
 internal static class ClassList

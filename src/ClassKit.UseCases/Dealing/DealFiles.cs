@@ -1,8 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Pages;
-using ClassKit.Workbooks;
+using ClassKit.UseCases.Output;
+using ClassKit.Workbooks.Dealing;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>The files of a deal: a workbook a student, the same on a sheet to print, the answer key, and dealt.json for grading.</summary>
 public static class DealFiles

@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>A class was dealt its practice.</summary>
 /// <param name="Request">What was asked.</param>

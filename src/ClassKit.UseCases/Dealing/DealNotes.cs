@@ -1,8 +1,9 @@
 using System.Globalization;
-using ClassKit.Exercises;
-using ClassKit.Wording;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Wording.Counts;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>What an instructor should know of a deal, one sentence each.</summary>
 public static class DealNotes

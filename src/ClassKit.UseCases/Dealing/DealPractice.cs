@@ -1,7 +1,11 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Layout;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>Deals a class its practice.</summary>
 public static class DealPractice

@@ -1,7 +1,9 @@
 using System.Globalization;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>What is wanted of a deal.</summary>
 /// <param name="Set">Which exercises.</param>

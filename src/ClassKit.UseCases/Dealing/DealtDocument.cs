@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>The shape of dealt.json, as it stands in the file.</summary>
 /// <remarks>Formulas are texts with their leading <c>=</c> over the names of the exercise's givens and of its earlier parts.</remarks>

@@ -1,7 +1,8 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Output.Writing;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>A folder that dealing made.</summary>
 internal static class DealtFolder

@@ -1,8 +1,15 @@
-using ClassKit.CellFormulas;
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Marking;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>dealt.json, to and from what was dealt.</summary>
 public static class DealtJson

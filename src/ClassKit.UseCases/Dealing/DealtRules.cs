@@ -1,7 +1,10 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>What must hold of a deal that was read from a file, by the rules that rosters and exercises keep: grading relies on it.</summary>
 internal static class DealtRules

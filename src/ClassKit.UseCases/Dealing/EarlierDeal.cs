@@ -1,7 +1,9 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>A deal that the output folder holds, which students may have in their hands: it can be added to and is never replaced.</summary>
 /// <param name="Folder">The folder.</param>

@@ -1,9 +1,17 @@
 using System.Globalization;
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.Lessons;
+using ClassKit.Content.Banks;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Rubrics;
+using ClassKit.Content.Sources;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Marking;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>The exercises that a class is dealt, and how they are marked.</summary>
 /// <param name="Id">The lesson's id, or the folder's name.</param>

@@ -1,9 +1,10 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Dealing;
 
 /// <summary>Reads JSON that came from a disk, within limits that no file of ours comes near.</summary>
 internal static class UntrustedJson

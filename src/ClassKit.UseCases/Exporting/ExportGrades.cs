@@ -1,6 +1,10 @@
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Exporting;
 
 /// <summary>Makes the tables by which schools exchange grades, from the record of a grading.</summary>
 public static class ExportGrades

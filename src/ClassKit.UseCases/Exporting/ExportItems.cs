@@ -1,8 +1,13 @@
-using ClassKit.Content;
-using ClassKit.ItemBanks;
-using ClassKit.Wording;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Sources;
+using ClassKit.ItemBanks.Packages;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Running;
+using ClassKit.Wording.Counts;
+using ClassKit.Wording.Items;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Exporting;
 
 /// <summary>Makes an item bank of a lesson's exercises for programs that deliver tests.</summary>
 public static class ExportItems

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Exporting;
 
 /// <summary>What a school's records know of a class and this program does not.</summary>
 /// <param name="ClassId">The school's id of the class.</param>

@@ -1,7 +1,7 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Regrading;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Exporting;
 
 /// <summary>What tables for a school's records take.</summary>
 /// <param name="Dealt">What was dealt.</param>

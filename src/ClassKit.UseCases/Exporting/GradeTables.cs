@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Exporting;
 
 /// <summary>The tables by which schools exchange grades: 1EdTech OneRoster 1.2, CSV binding.</summary>
 /// <param name="Manifest">Which tables there are.</param>

@@ -1,6 +1,6 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Exporting;
 
 /// <summary>What an item bank takes.</summary>
 /// <param name="Lesson">Whose exercises become items.</param>

@@ -1,9 +1,11 @@
 using System.Globalization;
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Output;
+using ClassKit.Wording.Counts;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Exporting;
 
 /// <summary>Grades as the tables of 1EdTech OneRoster 1.2, CSV binding: manifest, one line item for the set, a result for every student.</summary>
 /// <remarks>

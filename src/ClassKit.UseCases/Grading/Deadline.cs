@@ -1,7 +1,9 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Dealing;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>When work was due: as named now, else as on record in the folder of grades; on the clocks of the class profile, else of the deal.</summary>
 /// <param name="Named">What the instructor named; null for nothing.</param>

@@ -1,7 +1,7 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Deadlines;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>What an instructor is told of when work was due.</summary>
 internal static class DeadlineWords

@@ -1,6 +1,11 @@
 using ClassKit.Grading;
+using ClassKit.Grading.Corrections;
+using ClassKit.Grading.Lateness;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>Grades what a class returned.</summary>
 public static class GradeClass

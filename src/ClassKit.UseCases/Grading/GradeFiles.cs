@@ -1,8 +1,10 @@
-using ClassKit.Grading;
+using ClassKit.Grading.FollowUps;
+using ClassKit.Grading.Pseudonyms;
 using ClassKit.Pages;
-using ClassKit.Workbooks;
+using ClassKit.UseCases.Output;
+using ClassKit.Workbooks.Gradebooks;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>The files of a graded class: gradebook, tables, feedback pages and the class report.</summary>
 public static class GradeFiles

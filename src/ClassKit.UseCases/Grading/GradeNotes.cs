@@ -1,8 +1,10 @@
-using ClassKit.Content;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Counts;
+using ClassKit.Wording.Files;
+using ClassKit.Wording.Quoting;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>What an instructor should know of a grading at a glance, one sentence each.</summary>
 public static class GradeNotes

@@ -1,8 +1,13 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>Where what grading takes lies on disk.</summary>
 /// <param name="Dealt">A folder that dealing made.</param>

@@ -1,7 +1,9 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Intake;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>What grading takes: all of it content, wherever it comes from. <see cref="GradePaths"/> reads it from folders.</summary>
 /// <param name="Dealt">What was dealt to whom.</param>

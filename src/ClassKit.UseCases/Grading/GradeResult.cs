@@ -1,6 +1,8 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Pseudonyms;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>A class graded.</summary>
 /// <param name="Grades">Every student's grade, and what became of every file.</param>

@@ -1,7 +1,8 @@
-using ClassKit.Content;
-using ClassKit.Grading;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Grading.Regrading;
+using ClassKit.UseCases.Output.Writing;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>A folder that grading made.</summary>
 internal static class GradedFolder

@@ -1,6 +1,7 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>grades.csv: a row a student, points in all and per part, for any program that takes a table.</summary>
 public static class GradesCsv

@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>The shape of grades.json, as it stands in the file.</summary>
 internal sealed record GradesDocument(

@@ -1,9 +1,14 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Output;
+using ClassKit.Wording.Answers;
+using ClassKit.Wording.Files;
+using ClassKit.Wording.Flags;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>grades.json, from the grades of a class.</summary>
 public static class GradesJson

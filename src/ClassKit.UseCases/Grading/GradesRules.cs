@@ -1,7 +1,8 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>What must hold of grades that were read from a file.</summary>
 internal static class GradesRules

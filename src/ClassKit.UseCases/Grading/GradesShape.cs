@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>The shape of grades.json, worked out when the program is built: finding it out by reflection takes a command longer than reading the file.</summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]

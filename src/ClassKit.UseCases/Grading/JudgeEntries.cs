@@ -1,7 +1,7 @@
 using System.Globalization;
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>How grades.json holds what decided the grades: a set of inputs and a choice of them are a line each.</summary>
 internal static class JudgeEntries

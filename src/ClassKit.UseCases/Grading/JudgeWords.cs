@@ -1,6 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>What an instructor is told where a class is not judged as it was on record.</summary>
 internal static class JudgeWords

@@ -1,7 +1,10 @@
 using System.Collections.Concurrent;
 using ClassKit.Grading;
+using ClassKit.Grading.Intake;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>Reads and judges returned files on all cores. No more files are in memory than there are cores, and what comes out is the same on any number of them.</summary>
 internal static class ParallelJudging

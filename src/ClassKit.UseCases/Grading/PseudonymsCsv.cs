@@ -1,9 +1,9 @@
 using System.Globalization;
-using ClassKit.Grading;
+using ClassKit.Grading.Pseudonyms;
 using CsvHelper;
 using CsvHelper.Configuration;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>pseudonyms.csv: who is who in reports without names.</summary>
 internal static class PseudonymsCsv

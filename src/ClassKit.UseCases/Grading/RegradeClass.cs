@@ -1,6 +1,7 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Regrading;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>Grades a class again under a changed marking scheme or corrected keys, and says who changes and why before anything is written.</summary>
 public static class RegradeClass

@@ -1,8 +1,8 @@
 using System.Globalization;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.Grading.Regrading;
+using ClassKit.Wording.Regrading;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>What an instructor should know of grading again: who changes, and why.</summary>
 public static class RegradeNotes

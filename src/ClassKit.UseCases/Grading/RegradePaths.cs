@@ -1,7 +1,11 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Rubrics;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>Where what grading again takes lies on disk.</summary>
 /// <param name="Grading">What is graded; its folder of grades is the one of the earlier grading.</param>

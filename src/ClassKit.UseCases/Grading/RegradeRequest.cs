@@ -1,6 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Regrading;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>What grading again takes.</summary>
 /// <param name="Again">What is graded; what was dealt has the keys and the marking scheme that count now.</param>

@@ -1,6 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Regrading;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>A class graded again.</summary>
 /// <param name="Now">How it is graded now.</param>

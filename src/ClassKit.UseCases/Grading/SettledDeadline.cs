@@ -1,7 +1,7 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Deadlines;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>When work was due, settled.</summary>
 /// <param name="Moment">The moment; null if work may come at any time.</param>

@@ -1,8 +1,10 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Workbooks;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Output.Writing;
+using ClassKit.Workbooks.Gradebooks;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>What an instructor typed into the gradebook of a folder, or into one that was set aside there, and has not put into corrections yet.</summary>
 /// <param name="Points">At most one an answer: what was typed last.</param>

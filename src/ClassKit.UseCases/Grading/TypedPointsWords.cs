@@ -1,8 +1,8 @@
 using System.Globalization;
-using ClassKit.Content;
-using ClassKit.Grading;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Grading;
 
 /// <summary>What an instructor is told of points typed into a gradebook.</summary>
 internal static class TypedPointsWords

@@ -1,4 +1,6 @@
-namespace ClassKit.UseCases;
+using ClassKit.UseCases.Intake;
+
+namespace ClassKit.UseCases.Inspecting;
 
 /// <summary>What inspecting takes.</summary>
 /// <param name="Workbook">The workbook; messages and the result name it by its path.</param>

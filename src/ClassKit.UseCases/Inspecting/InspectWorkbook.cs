@@ -1,8 +1,13 @@
-using ClassKit.CellFormulas;
-using ClassKit.Content;
-using ClassKit.Workbooks;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Running;
+using ClassKit.Workbooks.Returned;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Inspecting;
 
 /// <summary>Recomputes every formula of a workbook and compares with what the file has stored.</summary>
 public static class InspectWorkbook

@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Inspecting;
 
 /// <summary>What was found of one formula cell.</summary>
 /// <param name="Cell">Such as <c>B5</c>.</param>

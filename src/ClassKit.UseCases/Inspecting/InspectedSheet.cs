@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Inspecting;
 
 /// <summary>The formula cells of one sheet.</summary>
 /// <param name="Name">The sheet's name.</param>

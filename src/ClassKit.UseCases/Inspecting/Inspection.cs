@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Inspecting;
 
 /// <summary>What the grader sees in a workbook.</summary>
 /// <param name="File">As named by the user.</param>

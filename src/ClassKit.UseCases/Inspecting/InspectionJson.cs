@@ -1,4 +1,6 @@
-namespace ClassKit.UseCases;
+using ClassKit.UseCases.Output;
+
+namespace ClassKit.UseCases.Inspecting;
 
 /// <summary>What <c>classkit inspect --json</c> prints.</summary>
 public static class InspectionJson

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Inspecting;
 
 /// <summary>How a cell's stored value compares with the recomputed one.</summary>
 public enum InspectionResult

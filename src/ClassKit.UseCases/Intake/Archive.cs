@@ -1,7 +1,7 @@
 using System.IO.Compression;
-using ClassKit.Workbooks;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Zip archives that hold files, as opposed to those that are documents, such as workbooks.</summary>
 internal static class Archive

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Counts what comes out of an archive and of those inside it.</summary>
 internal sealed class ArchiveBudget(int entries, long bytes)

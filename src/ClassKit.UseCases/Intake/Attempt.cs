@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>The boundary between one returned item and all the others: whatever goes wrong inside is answered with an outcome and goes no further.</summary>
 /// <remarks>The only place that catches everything. What cannot be gone on from passes: no memory, a run that was cancelled.</remarks>

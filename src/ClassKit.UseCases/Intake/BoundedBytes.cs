@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Reads a stream whose length nobody vouches for.</summary>
 internal static class BoundedBytes

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>The names in an archive as they are shown: nothing is ever written there, but a report should not speak of places outside, nor of two files by one name.</summary>
 internal sealed class EntryNames

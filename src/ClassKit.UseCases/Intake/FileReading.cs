@@ -1,8 +1,9 @@
 using System.Security.Cryptography;
-using ClassKit.Grading;
-using ClassKit.Workbooks;
+using ClassKit.Grading.Intake;
+using ClassKit.Workbooks.Returned;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Reads a returned file as a workbook, or says in words for the student why not.</summary>
 internal static class FileReading

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Lists what lies below a folder, one folder at a time, so that one that cannot be opened hides only what is in it.</summary>
 internal sealed class FolderWalk

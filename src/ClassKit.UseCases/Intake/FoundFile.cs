@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Something that lies below a folder.</summary>
 /// <param name="Path">Within that folder, with forward slashes.</param>

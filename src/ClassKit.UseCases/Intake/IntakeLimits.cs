@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>How far archives are opened. What a student packed is bounded; how many students there are is not.</summary>
 internal static class IntakeLimits

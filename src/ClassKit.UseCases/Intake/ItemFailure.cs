@@ -1,6 +1,6 @@
 using System.Diagnostics;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>What to say of a returned item that something went wrong with, to the student and to those who mend programs.</summary>
 /// <remarks>What an exception says itself names places on the instructor's machine, and is never passed on.</remarks>

@@ -1,6 +1,7 @@
 using ClassKit.Grading;
+using ClassKit.Grading.Intake;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Reads and judges one returned item. Whatever goes wrong is what becomes of this item, and of no other.</summary>
 internal static class ItemJudging

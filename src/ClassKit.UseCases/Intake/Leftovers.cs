@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Files that programs and operating systems leave beside workbooks, and that nobody handed in.</summary>
 internal static class Leftovers

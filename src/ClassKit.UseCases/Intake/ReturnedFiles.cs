@@ -1,7 +1,7 @@
 using System.IO.Compression;
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Every file of what was returned, through folders and archives, one at a time. Files are only ever read.</summary>
 /// <remarks>Reading never throws: what cannot be opened is an item with the reason, and what comes after it is read all the same.</remarks>

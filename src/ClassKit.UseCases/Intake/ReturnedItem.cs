@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>A file as it came back, before anyone looks at what is in it.</summary>
 /// <param name="Path">Within what was returned, with forward slashes.</param>

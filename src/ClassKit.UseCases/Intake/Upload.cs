@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>A file that somebody hands over.</summary>
 /// <param name="Path">What it is called, with forward slashes where it comes out of folders; it decides nothing but whose it is if the file does not say.</param>

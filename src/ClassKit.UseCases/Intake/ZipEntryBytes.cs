@@ -1,6 +1,6 @@
 using System.IO.Compression;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Unpacks one entry of an archive, whatever its directory claims of it.</summary>
 internal static class ZipEntryBytes

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Intake;
 
 /// <summary>Reads the names in an archive that do not say how they are written: as UTF-8 where they are, else as the first program to pack archives did.</summary>
 /// <remarks>Source: PKWARE's APPNOTE 6.3.10, D.1: names are of IBM code page 437 unless marked as UTF-8; many programs write UTF-8 and leave the mark out.</remarks>

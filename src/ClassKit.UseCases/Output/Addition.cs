@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output;
 
 /// <summary>Something to be added at the end of a file of the instructor's, of which no byte changes otherwise.</summary>
 /// <param name="File">The file; made if it is not there.</param>

@@ -2,7 +2,7 @@ using System.Globalization;
 using CsvHelper;
 using CsvHelper.Configuration;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output;
 
 /// <summary>How ClassKit writes comma-separated values.</summary>
 /// <remarks>RFC 4180. A cell that a spreadsheet could take for a formula gets an apostrophe before it, since names come from outside.</remarks>

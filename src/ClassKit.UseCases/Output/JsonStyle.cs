@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.Unicode;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output;
 
 /// <summary>How ClassKit writes and reads JSON: camel case, indented, accents as they are, nothing missing.</summary>
 internal static class JsonStyle

@@ -1,6 +1,6 @@
-using ClassKit.Content;
+using ClassKit.Content.Banks;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output;
 
 /// <summary>All that is read when a lesson, or a folder of exercises, is read.</summary>
 public static class LessonInputs

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output;
 
 /// <summary>One file of an output folder, made when it is written, so that a class's files are never all in memory.</summary>
 public sealed class OutputFile

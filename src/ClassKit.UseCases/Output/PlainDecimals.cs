@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output;
 
 /// <summary>Writes decimals without the zeros at their end: 6 and not 6.00, whatever arithmetic they come from.</summary>
 internal sealed class PlainDecimals : JsonConverter<decimal>

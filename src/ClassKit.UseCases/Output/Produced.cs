@@ -1,6 +1,6 @@
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output;
 
 /// <summary>The files of a use case's result, or why there are none.</summary>
 /// <param name="Files">What goes into the output folder; empty when there are problems.</param>

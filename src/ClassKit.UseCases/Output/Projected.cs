@@ -1,6 +1,6 @@
 using System.Collections;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output;
 
 /// <summary>A list of which each item is made when it is asked for, and none is kept.</summary>
 internal sealed class Projected<TFrom, TTo>(IReadOnlyList<TFrom> from, Func<TFrom, TTo> make) : IReadOnlyList<TTo>

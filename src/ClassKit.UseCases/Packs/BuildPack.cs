@@ -1,8 +1,12 @@
-using ClassKit.Content;
-using ClassKit.Lessons;
-using ClassKit.Pages;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Sources;
+using ClassKit.Lessons.Packs;
+using ClassKit.Pages.Values;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Packs;
 
 /// <summary>Builds what an instructor carries into the room.</summary>
 public static class BuildPack

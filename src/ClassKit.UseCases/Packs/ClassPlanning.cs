@@ -1,9 +1,12 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Planning;
+using ClassKit.BenchPlans.Trials;
 using ClassKit.BenchSolver;
-using ClassKit.Lessons;
-using ClassKit.Wording;
+using ClassKit.Lessons.Packs;
+using ClassKit.UseCases.Running;
+using ClassKit.Wording.Benches;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Packs;
 
 /// <summary>Plans a lesson for a class. Where not all of it fits the period, the least is moved out of it or cut, and that is said.</summary>
 internal static class ClassPlanning

@@ -1,9 +1,11 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Packs;
 using ClassKit.Pages;
-using ClassKit.Wording;
-using ClassKit.Workbooks;
+using ClassKit.UseCases.Output;
+using ClassKit.Wording.Counts;
+using ClassKit.Workbooks.Observations;
+using ClassKit.Workbooks.Requisitions;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Packs;
 
 /// <summary>The files of a lesson pack: pages, requisition and a workbook for observations.</summary>
 public static class PackFiles

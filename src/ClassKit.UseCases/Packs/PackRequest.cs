@@ -1,6 +1,7 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Packs;
 
 /// <summary>What a lesson pack takes.</summary>
 /// <param name="Lesson">The lesson.</param>

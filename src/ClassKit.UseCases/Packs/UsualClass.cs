@@ -1,7 +1,7 @@
-using ClassKit.Baking;
-using ClassKit.Lessons;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Packs;
 
 /// <summary>The class that a pack is built for when no profile is named.</summary>
 internal static class UsualClass

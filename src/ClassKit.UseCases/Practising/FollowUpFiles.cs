@@ -1,8 +1,10 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Pages;
-using ClassKit.Wording;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Output;
+using ClassKit.Wording.Counts;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Practising;
 
 /// <summary>The files of practice after grading: a page a student that checks itself, a workbook with the same numbers, and who practises what and why.</summary>
 public static class FollowUpFiles

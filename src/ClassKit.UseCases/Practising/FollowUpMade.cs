@@ -1,7 +1,7 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.FollowUps;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Practising;
 
 /// <summary>Practice after grading was made.</summary>
 /// <param name="Request">What was asked.</param>

@@ -1,7 +1,10 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Choosing;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Practising;
 
 /// <summary>Where what practice after grading takes lies on disk.</summary>
 /// <param name="Dealt">A folder that dealing made.</param>

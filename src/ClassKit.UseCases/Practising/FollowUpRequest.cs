@@ -1,7 +1,9 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Regrading;
+using ClassKit.UseCases.Dealing;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Practising;
 
 /// <summary>What practice after grading takes.</summary>
 /// <param name="Before">What was dealt.</param>

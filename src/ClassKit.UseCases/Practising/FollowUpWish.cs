@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Practising;
 
 /// <summary>What is wanted of practice after grading.</summary>
 /// <param name="Students">Ids of the students it is for; the whole class if empty.</param>

@@ -1,8 +1,14 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Content.Banks;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Layout;
+using ClassKit.Grading.FollowUps;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Practising;
 
 /// <summary>Makes each student practice aimed at what they missed.</summary>
 public static class MakeFollowUp

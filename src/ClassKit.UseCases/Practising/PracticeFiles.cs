@@ -1,6 +1,7 @@
 using ClassKit.Pages;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Practising;
 
 /// <summary>The pages of practice, which check themselves.</summary>
 public static class PracticeFiles

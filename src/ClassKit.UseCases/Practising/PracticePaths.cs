@@ -1,7 +1,11 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Practising;
 
 /// <summary>Where what making practice takes lies on disk.</summary>
 /// <param name="Folder">The lesson's folder, or one of exercises.</param>

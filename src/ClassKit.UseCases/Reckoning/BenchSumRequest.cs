@@ -1,6 +1,6 @@
 using ClassKit.BenchSums.Catalogue;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Reckoning;
 
 /// <summary>What working out a bench sum takes.</summary>
 /// <param name="Sum">Which sum.</param>

@@ -1,7 +1,8 @@
 using ClassKit.BenchSums.Catalogue;
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Reckoning;
 
 /// <summary>Works out a computation of the trade from what was typed.</summary>
 public static class WorkBenchSum

@@ -2,7 +2,7 @@ using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Inputs;
 using ClassKit.BenchSums.Results;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Reckoning;
 
 /// <summary>A bench sum worked out.</summary>
 /// <param name="Sum">Which.</param>

@@ -1,9 +1,12 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Keys;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>One student's answers to one exercise, made up part by part, with the truth about each.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>How an invented student answers one part.</summary>
 public enum AnswerWay

@@ -1,8 +1,8 @@
 using System.Globalization;
 using Bogus;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Randomness;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>Invents a class: names from Bogus, abilities spread evenly.</summary>
 internal static class InventedClass

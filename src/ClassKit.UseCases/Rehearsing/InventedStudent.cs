@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Randomness;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>A student who does not exist.</summary>
 /// <param name="Student">Name and id.</param>

@@ -1,6 +1,9 @@
 using ClassKit.Pages;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>The files of a rehearsal: its report, and everything behind it.</summary>
 public static class RehearsalFiles

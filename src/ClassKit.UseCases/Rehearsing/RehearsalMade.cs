@@ -1,6 +1,8 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Rehearsals;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>An invented class took the exercises.</summary>
 /// <param name="Report">How the grader and the exercises fared.</param>

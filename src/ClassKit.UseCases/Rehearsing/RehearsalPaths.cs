@@ -1,6 +1,8 @@
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Output;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>Where what rehearsing takes lies on disk.</summary>
 /// <param name="Folder">The lesson's folder, or one of exercises.</param>

@@ -1,4 +1,6 @@
-namespace ClassKit.UseCases;
+using ClassKit.UseCases.Dealing;
+
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>What rehearsing takes.</summary>
 /// <param name="Set">What is dealt.</param>

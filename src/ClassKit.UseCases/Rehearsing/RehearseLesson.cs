@@ -1,9 +1,18 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Workbooks;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Grading.Rehearsals;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Running;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Filling;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>Lets an invented class take a lesson's exercises before the real one does, and holds the grader against what is known to be true.</summary>
 public static class RehearseLesson

@@ -1,6 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>An invented answer and what a grader ought to say of it.</summary>
 /// <param name="Exercise">The exercise's id.</param>

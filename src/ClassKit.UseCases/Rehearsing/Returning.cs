@@ -1,7 +1,7 @@
-using ClassKit.Exercises;
-using ClassKit.Workbooks;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Workbooks.Filling;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Rehearsing;
 
 /// <summary>Writes rehearsed answers into a dealt workbook, the way a student would.</summary>
 public static class Returning

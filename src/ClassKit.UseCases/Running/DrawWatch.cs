@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Draws;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Running;
 
 /// <summary>Tells a run of every variant that is drawn, which also stops it.</summary>
 internal sealed class DrawWatch(Run run) : IProgress<DrawProgress>

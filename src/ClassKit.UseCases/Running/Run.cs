@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Draws;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Running;
 
 /// <summary>One run of a use case: how it is watched and how it is stopped.</summary>
 /// <remarks>There is no clock among it: no use case needs to know what time it is.</remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Running;
 
 /// <summary>How far a run is.</summary>
 /// <param name="Step">What it is at.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Running;
 
 /// <summary>What a run is at. A front has its own words for each.</summary>
 public enum RunStep

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Running;
 
 /// <summary>Counts what is done of a step, from any thread.</summary>
 internal sealed class StepCount(Run run, RunStep step, int? total)

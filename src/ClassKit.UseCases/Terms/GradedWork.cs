@@ -1,20 +1,23 @@
 using System.Globalization;
-using ClassKit.Content;
-using ClassKit.Grading;
-using ClassKit.Terms;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Terms;
+using ClassKit.Grading.Results;
+using ClassKit.Terms.Marks;
+using ClassKit.UseCases.Grading;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Terms;
 
 /// <summary>What graded folders say of a calculation set.</summary>
 /// <param name="OutOf">The points possible.</param>
 /// <param name="Attempts">Every student's marked sittings.</param>
-internal sealed record GradedWork(decimal OutOf, IReadOnlyList<Terms.Attempt> Attempts)
+internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)
 {
     private static readonly string Undecided = OutcomeWords.Of(Outcome.Unsupported);
 
     public static GradedWork Read(PlannedWork work, TermPlan plan, List<Diagnostic> problems, List<string> notes)
     {
-        List<Terms.Attempt> attempts = [];
+        List<ClassKit.Terms.Marks.Attempt> attempts = [];
         var roster = plan.Class.Students.Select(student => student.Id).ToHashSet();
         foreach (var (index, folder) in work.Graded.Index())
         {

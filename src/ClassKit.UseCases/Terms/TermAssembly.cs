@@ -1,7 +1,9 @@
-using ClassKit.Content;
-using ClassKit.Terms;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Terms;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Work;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Terms;
 
 /// <summary>Puts a term together from its description and from what lies in graded folders.</summary>
 internal static class TermAssembly
@@ -9,11 +11,11 @@ internal static class TermAssembly
     public static Reading<WeighRequest> Of(TermPlan plan)
     {
         var (problems, notes) = (new List<Diagnostic>(), new List<string>());
-        List<(Assignment Assignment, IReadOnlyList<Terms.Attempt> Attempts)> works = [];
+        List<(Assignment Assignment, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)> works = [];
         foreach (var work in plan.Works)
         {
             var graded = GradedWork.Read(work, plan, problems, notes);
-            List<Terms.Attempt> found = [.. graded.Attempts, .. work.Bench.Index().SelectMany(sat => sat.Item.Marks(plan.Rule.SecondMarker).Select(marked => new Terms.Attempt(marked.Student, work.Title, sat.Index + 1, marked.Mark)))];
+            List<ClassKit.Terms.Marks.Attempt> found = [.. graded.Attempts, .. work.Bench.Index().SelectMany(sat => sat.Item.Marks(plan.Rule.SecondMarker).Select(marked => new ClassKit.Terms.Marks.Attempt(marked.Student, work.Title, sat.Index + 1, marked.Mark)))];
             works.Add((new(work.Title, work.Title, work.Kind, work.Category, work.OutOf ?? graded.OutOf), WithTyped(found, work, problems)));
         }
         return problems.Count > 0
@@ -25,12 +27,12 @@ internal static class TermAssembly
     }
 
     /// <summary>A word excuses also who has a mark; every other word beside a mark contradicts it.</summary>
-    private static List<Terms.Attempt> WithTyped(List<Terms.Attempt> found, PlannedWork work, List<Diagnostic> problems)
+    private static List<ClassKit.Terms.Marks.Attempt> WithTyped(List<ClassKit.Terms.Marks.Attempt> found, PlannedWork work, List<Diagnostic> problems)
     {
         foreach (var typed in work.Typed)
         {
             var at = found.FindIndex(attempt => attempt.Student == typed.Student && attempt.Sitting == typed.Sitting);
-            var attempt = new Terms.Attempt(typed.Student, work.Title, typed.Sitting, typed.Mark);
+            var attempt = new ClassKit.Terms.Marks.Attempt(typed.Student, work.Title, typed.Sitting, typed.Mark);
             if (at < 0) found.Add(attempt);
             else if (typed.Mark.State == MarkState.Excused) found[at] = attempt;
             else problems.Add(new(typed.File, typed.Line, $"`{typed.Student}` has a mark for `{work.Title}` elsewhere, and here is another word", "Take the word away, or write `excused` if the mark is not to count."));

@@ -1,6 +1,7 @@
-using ClassKit.Terms;
+using ClassKit.Terms.Bench;
+using ClassKit.Terms.Work;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Terms;
 
 /// <summary>A term to be weighed.</summary>
 /// <param name="Term">The term, with all its marks.</param>

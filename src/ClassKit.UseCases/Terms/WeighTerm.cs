@@ -1,10 +1,15 @@
 using System.Globalization;
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Terms;
 using ClassKit.Pages;
-using ClassKit.Terms;
-using ClassKit.Workbooks;
+using ClassKit.Terms.Agreement;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Outlooks;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Running;
+using ClassKit.Workbooks.Terms;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Terms;
 
 /// <summary>Weighs the marks of a term into grades that show how they came about.</summary>
 public static class WeighTerm

@@ -1,6 +1,7 @@
-using ClassKit.Terms;
+using ClassKit.Terms.Agreement;
+using ClassKit.Terms.Grades;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Terms;
 
 /// <summary>A term weighed into grades.</summary>
 /// <param name="Request">What was weighed.</param>

@@ -1,6 +1,11 @@
-using ClassKit.Content;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Lessons;
+using ClassKit.Content.Sources;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Intake;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Touring;
 
 /// <summary>Where the invented class and its lesson lie in a checkout.</summary>
 /// <param name="Root">The checkout's top folder.</param>

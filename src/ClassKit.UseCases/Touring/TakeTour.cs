@@ -1,7 +1,15 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Packs;
+using ClassKit.UseCases.Practising;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Touring;
 
 /// <summary>The whole job on the demo class: pack, practice, deal, grade.</summary>
 public static class TakeTour

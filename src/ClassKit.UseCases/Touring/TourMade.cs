@@ -1,6 +1,9 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Packs;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Practising;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Touring;
 
 /// <summary>The whole job done.</summary>
 /// <param name="Pack">The lesson pack.</param>

@@ -1,7 +1,9 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Sources;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Packs;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Touring;
 
 /// <summary>What the whole job takes. <see cref="DemoMaterial"/> reads it from a checkout.</summary>
 /// <param name="Pack">The lesson and the class.</param>

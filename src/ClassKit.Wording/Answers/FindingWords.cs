@@ -1,10 +1,13 @@
 using System.Diagnostics;
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Texts;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Quoting;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Answers;
 
 /// <summary>What a student is told of an answer: what was found and the next step, one sentence or two for each finding.</summary>
 public static class FindingWords

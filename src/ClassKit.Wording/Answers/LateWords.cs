@@ -1,7 +1,7 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Answers;
 
 /// <summary>How late work came.</summary>
 public static class LateWords

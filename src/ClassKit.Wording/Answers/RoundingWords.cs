@@ -1,8 +1,8 @@
 using System.Globalization;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Answers;
 
 /// <summary>What a number is rounded to.</summary>
 internal static class RoundingWords

@@ -1,9 +1,11 @@
 using System.Diagnostics;
 using System.Globalization;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Wording.Quoting;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Answers;
 
 /// <summary>What is in the way where an answer is no number, and what to enter instead.</summary>
 internal static class UnreadableWords

@@ -1,7 +1,8 @@
 using System.Diagnostics;
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Classes;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Benches;
 
 /// <summary>What an instructor could change so that a class fits, as instructions.</summary>
 public static class PlanChangeWords

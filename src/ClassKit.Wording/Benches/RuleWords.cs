@@ -1,6 +1,7 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Solving;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Benches;
 
 /// <summary>What a rule asks of a class, with the numbers that make it tight.</summary>
 public static class RuleWords

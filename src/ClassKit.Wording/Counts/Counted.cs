@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Counts;
 
 /// <summary>Things with how many there are of them. The one place that makes plurals.</summary>
 public static class Counted

@@ -1,6 +1,8 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Quoting;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Files;
 
 /// <summary>What is said of workbooks from other deals.</summary>
 public static class OtherDealWords

@@ -1,9 +1,11 @@
 using System.Diagnostics;
 using System.Globalization;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Quoting;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Files;
 
 /// <summary>Why files do not count, in words that can be forwarded to the student.</summary>
 public static class UncountedWords

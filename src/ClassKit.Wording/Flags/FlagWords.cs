@@ -1,9 +1,11 @@
 using System.Diagnostics;
 using System.Globalization;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Findings;
+using ClassKit.Wording.Files;
+using ClassKit.Wording.Quoting;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Flags;
 
 /// <summary>Flags in sentences to the instructor, with cells and values.</summary>
 public static class FlagWords

@@ -1,6 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Findings;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Flags;
 
 /// <summary>What may lie behind a fact without anybody having done wrong; shown wherever the fact is.</summary>
 public static class InnocentExplanations

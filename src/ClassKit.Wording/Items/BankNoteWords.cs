@@ -1,7 +1,8 @@
 using System.Diagnostics;
-using ClassKit.ItemBanks;
+using ClassKit.ItemBanks.Packages;
+using ClassKit.Wording.Counts;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Items;
 
 /// <summary>What an instructor is told of a bank of items, one sentence each.</summary>
 public static class BankNoteWords

@@ -1,7 +1,8 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Outcomes;
 
 /// <summary>Outcomes in plain words, the same on pages and in workbooks. Files for programs hold <see cref="OutcomeWords"/> instead.</summary>
 public static class OutcomeText

@@ -1,4 +1,4 @@
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Outcomes;
 
 /// <summary>The colours of outcomes, the same on pages and in workbooks. No meaning is told by colour alone: a word always stands beside it.</summary>
 public enum OutcomeTone

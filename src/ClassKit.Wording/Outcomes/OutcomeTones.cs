@@ -1,6 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Outcomes;
 
 /// <summary>Which outcome has which colour.</summary>
 public static class OutcomeTones

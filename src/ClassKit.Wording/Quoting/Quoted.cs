@@ -1,6 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Findings.Quoting;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Quoting;
 
 /// <summary>What others chose or typed, as it can stand in a sentence of ours.</summary>
 internal static class Quoted

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Quoting;
 
 /// <summary>Names that others have chosen, put into sentences: they keep their letters and lose their power over what stands around them.</summary>
 /// <remarks>

@@ -1,9 +1,12 @@
 using System.Diagnostics;
 using System.Globalization;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Texts;
+using ClassKit.Grading.Regrading;
+using ClassKit.Wording.Answers;
+using ClassKit.Wording.Outcomes;
 
-namespace ClassKit.Wording;
+namespace ClassKit.Wording.Regrading;
 
 /// <summary>Why grades differ from those on record, each reason a short clause.</summary>
 public static class CauseWords

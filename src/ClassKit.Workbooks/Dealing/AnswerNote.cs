@@ -1,8 +1,8 @@
 using System.Globalization;
-using ClassKit.Exercises;
-using ClassKit.Wording;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Wording.Counts;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>What stands beside an answer cell: what is asked of it, how exact it must be, what it is worth.</summary>
 internal static class AnswerNote

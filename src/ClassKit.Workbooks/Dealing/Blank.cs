@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>A place in a template that is filled in for every student.</summary>
 /// <param name="Found">What stands there in the template.</param>

@@ -1,8 +1,10 @@
 using System.Collections.Concurrent;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Workbooks.Packages;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>Makes the practice workbooks of one class: a sheet to start from, then a sheet for every exercise.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>A formula that shows how cells are put into formulas, and answers nothing that was dealt.</summary>
 /// <param name="Words">What it works out, in words, with the names of its cells in braces.</param>

@@ -1,9 +1,12 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>Writes the sheet of one exercise.</summary>
 internal static class ExerciseSheet

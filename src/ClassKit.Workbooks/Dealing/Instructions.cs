@@ -1,7 +1,8 @@
 using System.Globalization;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Marking;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>What a student is told before starting. The sentences on credit say what the marking scheme does.</summary>
 internal static class Instructions

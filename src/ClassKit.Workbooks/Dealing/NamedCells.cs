@@ -1,8 +1,8 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>Names that the whole workbook knows.</summary>
 internal static class NamedCells

@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>The student whose workbook is the template: everything that is a student's own is a mark that occurs nowhere else.</summary>
 internal static class StandIn

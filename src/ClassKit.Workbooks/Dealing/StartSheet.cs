@@ -1,8 +1,10 @@
 using System.Globalization;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>Writes the first sheet: whose workbook it is, how it works, what is in it.</summary>
 internal static class StartSheet

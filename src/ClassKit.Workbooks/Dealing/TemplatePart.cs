@@ -1,7 +1,7 @@
 using System.Text;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>One part of a template's package, cut open at its blanks.</summary>
 internal sealed class TemplatePart

@@ -1,9 +1,12 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Workbooks.Look;
+using ClassKit.Workbooks.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>A workbook with blanks for what is a student's own: name, id, given values and the problems told with them.</summary>
 internal sealed partial class WorkbookTemplate

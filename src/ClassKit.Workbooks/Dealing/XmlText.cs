@@ -1,4 +1,6 @@
-namespace ClassKit.Workbooks;
+using ClassKit.Workbooks.Look;
+
+namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>Text as it stands between the tags of an XML part.</summary>
 internal static class XmlText

@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Filling;
 
 /// <summary>Deletes a defined name of the workbook.</summary>
 /// <param name="Name">Which.</param>

@@ -2,7 +2,7 @@ using System.Buffers.Binary;
 using System.IO.Compression;
 using System.IO.Hashing;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Filling;
 
 /// <summary>A picture made from nothing: a round, lighter dough on a dark bench.</summary>
 /// <remarks>Source: the PNG specification (ISO/IEC 15948): chunks with CRC-32, deflated scanlines, 8-bit colour.</remarks>

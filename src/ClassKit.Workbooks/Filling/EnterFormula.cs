@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Filling;
 
 /// <summary>Puts a formula into a cell.</summary>
 /// <param name="Cell">Where.</param>

@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Filling;
 
 /// <summary>Types a number into a cell, a given's as well.</summary>
 /// <param name="Cell">Where.</param>

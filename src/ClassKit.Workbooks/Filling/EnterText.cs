@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Filling;
 
 /// <summary>Types a text into a cell, such as <c>182 g</c>.</summary>
 /// <param name="Cell">Where.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Filling;
 
 /// <summary>Inserts an empty row; formulas and names follow what they refer to.</summary>
 /// <param name="Sheet">On which sheet.</param>

@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
+using ClassKit.Workbooks.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Filling;
 
 /// <summary>Pastes pictures at the level of the package: the library that saves workbooks needs Windows for a sheet with a picture.</summary>
 /// <remarks>Source: ECMA-376 Part 1, 20.5 (spreadsheet drawings), 18.3.1.36 (the drawing of a sheet).</remarks>

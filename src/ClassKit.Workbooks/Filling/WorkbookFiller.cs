@@ -1,7 +1,10 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Look;
+using ClassKit.Workbooks.Packages;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Filling;
 
 /// <summary>Does to a dealt workbook what a student would: for rehearsals and for the returned workbooks of an invented class.</summary>
 public static class WorkbookFiller

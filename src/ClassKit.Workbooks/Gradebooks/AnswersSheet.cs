@@ -1,9 +1,11 @@
-using ClassKit.CellFormulas;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Answers;
+using ClassKit.Wording.Outcomes;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>Every answer with what it was judged by, for looking up and for filtering.</summary>
 internal static class AnswersSheet

@@ -1,7 +1,8 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>Every correction that the points follow, so that nobody has to ask why a number is not the grader's.</summary>
 internal static class CorrectionsSheet

@@ -1,11 +1,12 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Outcomes;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>Which exercises of every student count, where the marking scheme counts only the best: in formulas over the sheet of points, whose totals follow.</summary>
 /// <remarks>Four columns an exercise would be harder to rank than four blocks: places are ranked along a row.</remarks>

@@ -1,9 +1,10 @@
 using System.Globalization;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Files;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>What became of every returned file: counted for a student, or not and why.</summary>
 internal static class FilesSheet

@@ -1,8 +1,9 @@
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Flags;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>The facts that an instructor should see.</summary>
 internal static class FlagsSheet

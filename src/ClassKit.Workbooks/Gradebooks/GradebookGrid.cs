@@ -1,9 +1,10 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>Where students and parts stand on the sheets that have a row a student and a column a part.</summary>
 internal sealed class GradebookGrid

@@ -1,9 +1,13 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Results;
+using ClassKit.Workbooks.Returned;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>Finds what an instructor typed over the points of a gradebook, whichever program saved it and however its rows were sorted.</summary>
 /// <remarks>

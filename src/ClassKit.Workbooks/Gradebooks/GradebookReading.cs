@@ -1,6 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>What an instructor typed into a gradebook.</summary>
 /// <param name="Typed">Every cell of points that no longer holds what was graded, row by row.</param>

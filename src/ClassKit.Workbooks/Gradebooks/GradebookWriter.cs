@@ -1,8 +1,10 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
+using ClassKit.Workbooks.Packages;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>Makes the instructor's workbook of a graded class: points with live totals, outcomes, exercises that count, parts, every answer, corrections, flags, files.</summary>
 /// <remarks>

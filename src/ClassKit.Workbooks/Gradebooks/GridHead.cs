@@ -1,8 +1,9 @@
 using System.Globalization;
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>The head that both grids share: title, exercises over their parts, tags, and who is in which row.</summary>
 internal static class GridHead

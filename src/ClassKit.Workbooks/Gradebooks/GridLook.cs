@@ -1,6 +1,6 @@
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>What tells the two grids apart.</summary>
 /// <param name="Title">The words in the band.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>A column of a list.</summary>
 /// <param name="Head">The words at its head.</param>

@@ -1,7 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>A sheet that is one list: title, a head that stays in sight and repeats on every page, rows that can be filtered.</summary>
 internal sealed class ListSheet

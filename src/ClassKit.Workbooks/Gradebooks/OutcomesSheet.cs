@@ -1,9 +1,10 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Outcomes;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>What every answer turned out to be, in words; the counts of the sheet of parts follow from here.</summary>
 internal static class OutcomesSheet

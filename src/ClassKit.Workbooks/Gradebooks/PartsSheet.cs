@@ -1,10 +1,12 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
+using ClassKit.Wording.Outcomes;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>How the class did on every part: live counts of the outcomes, shares, and what to teach again.</summary>
 internal static class PartsSheet

@@ -1,10 +1,11 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Results;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>The first sheet: every student's points with live totals.</summary>
 internal static class PointsSheet

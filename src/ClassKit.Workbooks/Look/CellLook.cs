@@ -1,6 +1,6 @@
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Look;
 
 /// <summary>The looks of cells, each named after what the cell is for.</summary>
 internal static class CellLook

@@ -1,6 +1,6 @@
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Look;
 
 /// <summary>Puts decimals into cells as numbers.</summary>
 internal static class CellNumber

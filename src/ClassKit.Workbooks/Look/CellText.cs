@@ -2,7 +2,7 @@ using System.Text;
 using System.Xml;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Look;
 
 /// <summary>Puts text into cells so that it stays text.</summary>
 internal static class CellText

@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Texts;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Look;
 
 /// <summary>How cells show their numbers. A format never changes a value.</summary>
 internal static class NumberFormats

@@ -1,7 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Look;
 
 /// <summary>How sheets print: one page wide, on the class's paper or on A4, inside the margins that both A4 and Letter printers keep.</summary>
 internal static class PageLook

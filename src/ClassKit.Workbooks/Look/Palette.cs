@@ -1,6 +1,6 @@
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Look;
 
 /// <summary>The colours of all workbooks. Contrast of every text on its ground is at least 4.5 to 1 (WCAG 2.2, 1.4.3); no meaning is told by colour alone.</summary>
 internal static class Palette

@@ -5,7 +5,7 @@ using Markdig.Extensions.Tables;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Look;
 
 /// <summary>Markdown as the plain lines that a cell can hold: emphasis dropped, lists with their bullets and numbers, tables a line a row.</summary>
 internal static class PlainText

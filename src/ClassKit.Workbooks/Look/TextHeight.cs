@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Look;
 
 /// <summary>Estimates how high wrapped text stands. Measuring it would need the fonts of the machine that shows it.</summary>
 internal static class TextHeight

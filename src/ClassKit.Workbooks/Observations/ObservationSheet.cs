@@ -1,9 +1,12 @@
-using ClassKit.Baking;
-using ClassKit.CellFormulas;
-using ClassKit.Lessons;
+using ClassKit.Baking.Quantities;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Observations;
+using ClassKit.Lessons.Packs;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Observations;
 
 /// <summary>A table a bread: what was predicted, three pieces to measure, their mean, the difference and the question that it asks.</summary>
 internal sealed class ObservationSheet

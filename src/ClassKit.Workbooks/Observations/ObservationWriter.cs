@@ -1,7 +1,8 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Packs;
+using ClassKit.Workbooks.Packages;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Observations;
 
 /// <summary>Makes the observation sheet as a workbook: measurements go in, the difference to what was predicted and the question that it asks come out.</summary>
 public static class ObservationWriter

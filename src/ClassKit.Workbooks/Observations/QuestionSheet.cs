@@ -1,7 +1,9 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Packs;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Observations;
 
 /// <summary>The questions that differences ask, where an instructor can reword them; the sheet of observations shows the one that fits.</summary>
 internal sealed class QuestionSheet

@@ -1,6 +1,6 @@
 using System.Xml.Linq;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>The list of what every part is.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using System.Xml.Linq;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>The document properties of a package: title and maker, but no times.</summary>
 internal sealed class CoreProperties

@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>Rewrites a freshly saved .xlsx so that it says what is in it and nothing of when, where and by which process it was saved.</summary>
 /// <remarks>

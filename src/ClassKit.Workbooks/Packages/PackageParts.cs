@@ -1,6 +1,8 @@
 using System.IO.Compression;
+using ClassKit.Workbooks.Returned.Packages;
+using ClassKit.Workbooks.Returned.SpreadsheetMl;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>The parts of a package that this program made itself, in memory by name.</summary>
 internal static class PackageParts

@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>The order of parts in a package: content types and relationships first, as readers that stream expect, the rest by name.</summary>
 internal sealed class PartOrder : IComparer<string>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>The relationships of the package itself. Nothing refers to their ids, so that they can be numbered anew.</summary>
 internal static class RootRelationships

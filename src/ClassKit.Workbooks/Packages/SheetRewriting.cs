@@ -1,7 +1,7 @@
 using System.Xml;
 using System.Xml.Linq;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>Copies the part of a sheet and changes some of its elements on the way: a large class's sheet would not fit into memory as a document.</summary>
 internal static class SheetRewriting

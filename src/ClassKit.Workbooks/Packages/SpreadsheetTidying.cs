@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>Mends what the saving library writes and stricter programs could stumble on.</summary>
 internal static partial class SpreadsheetTidying

@@ -1,7 +1,12 @@
 using System.Xml.Linq;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Workbooks.Returned;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>What every formula of a workbook comes to, to be stored beside it: programs which show workbooks without calculating them then show numbers.</summary>
 internal sealed class StoredValues

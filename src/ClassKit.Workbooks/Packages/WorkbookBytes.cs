@@ -1,6 +1,6 @@
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Packages;
 
 /// <summary>Saves a workbook into memory, the same bytes for the same content.</summary>
 internal static class WorkbookBytes

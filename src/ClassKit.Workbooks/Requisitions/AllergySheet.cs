@@ -1,7 +1,9 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Allergies;
+using ClassKit.Lessons.Packs;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Requisitions;
 
 /// <summary>What somebody in the class must keep away from, in the words of the page: for the instructor and whoever orders.</summary>
 internal static class AllergySheet

@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Requisitions;
 
 /// <summary>Where the columns of a requisition stand: the ingredient, one for each bread, then the rest.</summary>
 internal sealed class RequisitionColumns(int breads, bool isShown)

@@ -1,9 +1,13 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Lessons;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Lessons.Allergies;
+using ClassKit.Lessons.Cards;
+using ClassKit.Lessons.Packs;
+using ClassKit.Lessons.Purchasing;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Requisitions;
 
 /// <summary>The one sheet of a requisition: what can be changed on top, a row an ingredient, sums below.</summary>
 internal sealed class RequisitionSheet

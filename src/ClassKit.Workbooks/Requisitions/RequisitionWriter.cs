@@ -1,7 +1,8 @@
-using ClassKit.Lessons;
+using ClassKit.Lessons.Packs;
+using ClassKit.Workbooks.Packages;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Requisitions;
 
 /// <summary>Makes the requisition as a workbook: change students, prices or what is in the store, and quantities and sums follow.</summary>
 public static class RequisitionWriter

@@ -1,7 +1,7 @@
-using ClassKit.Baking;
-using ClassKit.Lessons;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Classes;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Requisitions;
 
 /// <summary>The unit of mass on a requisition.</summary>
 /// <param name="Symbol">As in the heads: <c>g</c>.</param>

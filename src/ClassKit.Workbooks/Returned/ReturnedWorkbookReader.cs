@@ -1,6 +1,9 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Workbooks.Returned.OpenDocument;
+using ClassKit.Workbooks.Returned.Packages;
+using ClassKit.Workbooks.Returned.SpreadsheetMl;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned;
 
 /// <summary>Reads what students hand in: cells, formulas and names of an .xlsx or .ods, or the reason why not.</summary>
 /// <remarks>

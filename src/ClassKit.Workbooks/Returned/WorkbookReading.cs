@@ -1,7 +1,9 @@
 using System.Diagnostics.CodeAnalysis;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Workbooks.Returned.Packages;
+using ClassKit.Workbooks.Returned.SpreadsheetMl;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned;
 
 /// <summary>What came of reading a returned file: a workbook or a refusal, never both and never neither.</summary>
 public sealed class WorkbookReading

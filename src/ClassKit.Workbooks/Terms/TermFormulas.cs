@@ -1,7 +1,7 @@
 using System.Globalization;
-using ClassKit.Terms;
+using ClassKit.Terms.Rules;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Terms;
 
 /// <summary>The rule of a term as formulas of cells, without their <c>=</c>.</summary>
 internal static class TermFormulas

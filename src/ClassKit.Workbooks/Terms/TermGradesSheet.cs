@@ -1,8 +1,9 @@
 using System.Globalization;
-using ClassKit.Terms;
+using ClassKit.Terms.Rules;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Terms;
 
 /// <summary>The first sheet: what every category came to, the result, and the grade, in live formulas.</summary>
 internal static class TermGradesSheet

@@ -1,8 +1,11 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Terms;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Terms;
 
 /// <summary>Where students, marks and shares stand in the workbook of a term. Students have the same row on every sheet.</summary>
 internal sealed class TermGrid

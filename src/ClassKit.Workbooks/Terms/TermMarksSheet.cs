@@ -1,7 +1,9 @@
-using ClassKit.Terms;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Work;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Terms;
 
 /// <summary>Every mark as it was given: what is typed here changes the grades.</summary>
 internal static class TermMarksSheet

@@ -1,8 +1,10 @@
 using System.Globalization;
-using ClassKit.Terms;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Terms;
 
 /// <summary>The numbers of the rule that formulas look up.</summary>
 internal static class TermRuleSheet

@@ -1,7 +1,9 @@
-using ClassKit.Terms;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Rules;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Terms;
 
 /// <summary>What every work comes to, and every category: in formulas over the marks. What does not count is empty.</summary>
 internal static class TermSharesSheet

@@ -1,6 +1,8 @@
+using ClassKit.Workbooks.Gradebooks;
+using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Terms;
 
 /// <summary>A sheet of the term's workbook: title, heads, a row for weights, and a row a student.</summary>
 internal sealed class TermSheet

@@ -1,8 +1,10 @@
-using ClassKit.Exercises;
-using ClassKit.Terms;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Work;
+using ClassKit.Workbooks.Packages;
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Terms;
 
 /// <summary>Makes the workbook of a term: marks as typed, and grades by the rule in live formulas over them.</summary>
 /// <remarks>Marks, weights, the scale and the numbers of the rule can be changed: grades follow. What every formula comes to is stored too.</remarks>

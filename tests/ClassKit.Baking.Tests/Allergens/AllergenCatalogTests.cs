@@ -1,4 +1,6 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Allergens;
+
+namespace ClassKit.Baking.Tests.Allergens;
 
 public sealed class AllergenCatalogTests
 {

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
+
+namespace ClassKit.Baking.Tests.Allergens;
 
 /// <summary>Every ingredient of the catalogue, held by hand against Regulation (EU) 1169/2011, Annex II, and US FD&amp;C Act 201(qq).</summary>
 public sealed class DeclarationAuditTests

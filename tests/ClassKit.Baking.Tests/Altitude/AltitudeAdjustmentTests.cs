@@ -1,4 +1,7 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Altitude;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.Altitude;
 
 public sealed class AltitudeAdjustmentTests
 {

@@ -1,4 +1,9 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Altitude;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.Altitude;
 
 public sealed class AltitudeFormulaTests
 {

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.Chemistry;
 
 public sealed class BakingPowderTests
 {

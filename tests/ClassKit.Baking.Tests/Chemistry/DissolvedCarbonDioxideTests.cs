@@ -1,6 +1,9 @@
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Chemistry;
 
 public sealed class DissolvedCarbonDioxideTests
 {

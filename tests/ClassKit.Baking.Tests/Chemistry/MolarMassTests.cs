@@ -1,4 +1,6 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Chemistry;
+
+namespace ClassKit.Baking.Tests.Chemistry;
 
 public sealed class MolarMassTests
 {

@@ -1,6 +1,8 @@
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Quantities;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Chemistry;
 
 public sealed class NeutralizationTests
 {

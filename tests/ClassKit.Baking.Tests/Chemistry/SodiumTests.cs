@@ -1,4 +1,9 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.Chemistry;
 
 public sealed class SodiumTests
 {

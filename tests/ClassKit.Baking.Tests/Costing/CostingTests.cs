@@ -1,4 +1,9 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Weighing;
+
+namespace ClassKit.Baking.Tests.Costing;
 
 public sealed class CostingTests
 {

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.Costing;
 
 public sealed class PortionFactorTests
 {

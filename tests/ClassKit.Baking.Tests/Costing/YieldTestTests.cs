@@ -1,6 +1,8 @@
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.Quantities;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Costing;
 
 public sealed class YieldTestTests
 {

@@ -1,6 +1,8 @@
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.Quantities;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.DoughTemperatures;
 
 public sealed class DoughTemperatureTests
 {

@@ -1,6 +1,7 @@
 using System.Reflection;
+using ClassKit.Baking.Explanations;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Explanations;
 
 /// <summary>Every computed thing explains itself, and what it prints is right when it is worked out again from the text.</summary>
 public sealed class ExplanationTests

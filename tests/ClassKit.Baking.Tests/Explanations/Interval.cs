@@ -1,4 +1,4 @@
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Explanations;
 
 /// <summary>All numbers from one to another.</summary>
 internal readonly record struct Interval(double Low, double High)

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Explanations;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.Explanations;
 
 /// <summary>One public computation with ordinary input: its steps, and the number that the last step must give.</summary>
 /// <param name="Name">Type and method.</param>

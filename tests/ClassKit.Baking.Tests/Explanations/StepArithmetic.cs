@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Explanations;
 
 /// <summary>
 /// Works out what an explained step prints, from its text alone: numbers with units, + - × / ^ √, brackets and "the lesser of … and …".

@@ -1,4 +1,4 @@
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Explanations;
 
 /// <summary>The checker itself, by hand.</summary>
 public sealed class StepArithmeticTests

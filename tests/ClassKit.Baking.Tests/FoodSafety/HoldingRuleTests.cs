@@ -1,4 +1,7 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.FoodSafety;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.FoodSafety;
 
 public sealed class HoldingRuleTests
 {

@@ -1,6 +1,11 @@
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Weighing;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Formulas;
 
 public sealed class PercentagesTests
 {

@@ -1,6 +1,10 @@
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.GasBudgets;
 
 public sealed class GasBudgetTests
 {

@@ -1,4 +1,9 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.Tests.GasBudgets;
 
 public sealed class SettingTemperatureTests
 {

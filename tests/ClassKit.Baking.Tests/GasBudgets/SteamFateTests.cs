@@ -1,4 +1,8 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.GasBudgets;
 
 public sealed class SteamFateTests
 {

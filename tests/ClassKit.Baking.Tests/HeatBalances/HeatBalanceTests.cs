@@ -1,6 +1,9 @@
+using ClassKit.Baking.HeatBalances;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.HeatBalances;
 
 public sealed class HeatBalanceTests
 {

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.HeatBalances;
+using ClassKit.Baking.Ingredients;
+
+namespace ClassKit.Baking.Tests.HeatBalances;
 
 public sealed class SpecificHeatTests
 {

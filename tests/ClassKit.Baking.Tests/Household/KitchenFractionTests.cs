@@ -1,6 +1,7 @@
+using ClassKit.Baking.Household;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Household;
 
 public sealed class KitchenFractionTests
 {

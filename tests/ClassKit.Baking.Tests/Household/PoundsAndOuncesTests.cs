@@ -1,4 +1,7 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.Household;
 
 public sealed class PoundsAndOuncesTests
 {

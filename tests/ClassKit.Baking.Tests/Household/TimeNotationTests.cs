@@ -1,6 +1,8 @@
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Quantities;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Household;
 
 public sealed class TimeNotationTests
 {

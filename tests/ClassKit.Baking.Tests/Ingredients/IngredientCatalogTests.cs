@@ -1,4 +1,6 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Ingredients;
+
+namespace ClassKit.Baking.Tests.Ingredients;
 
 public sealed class IngredientCatalogTests
 {

@@ -1,4 +1,14 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+using ClassKit.Baking.Weighing;
+
+namespace ClassKit.Baking.Tests.Published;
 
 /// <summary>Printed keys can be wrong: each of these stands in a published source, and a check against our computation catches it.</summary>
 public sealed class MisprintTests

@@ -1,4 +1,16 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Altitude;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.FoodSafety;
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.Tests.Published;
 
 /// <summary>Where sources disagree, the convention is a named setting: the default first, each with a source, and the results differ as the sources do.</summary>
 public sealed class SettingsTests

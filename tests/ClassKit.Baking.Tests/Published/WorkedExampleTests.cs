@@ -1,4 +1,16 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Household;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+using ClassKit.Baking.Weighing;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.Tests.Published;
 
 /// <summary>Worked examples of handbooks and courses, the source beside each.</summary>
 public sealed class WorkedExampleTests

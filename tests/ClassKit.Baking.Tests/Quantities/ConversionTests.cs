@@ -1,6 +1,7 @@
+using ClassKit.Baking.Quantities;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Quantities;
 
 public sealed class ConversionTests
 {

@@ -1,4 +1,6 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.Tests.Quantities;
 
 public sealed class MoneyTests
 {

@@ -1,6 +1,9 @@
+using ClassKit.Baking.Altitude;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Steam;
 
 public sealed class SaturationTests
 {

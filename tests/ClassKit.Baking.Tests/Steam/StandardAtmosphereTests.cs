@@ -1,4 +1,6 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Steam;
+
+namespace ClassKit.Baking.Tests.Steam;
 
 public sealed class StandardAtmosphereTests
 {

@@ -1,6 +1,8 @@
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Steam;
 
 public sealed class SteamPocketTests
 {

@@ -1,4 +1,7 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.Tests.Yeast;
 
 public sealed class EquivalentScheduleTests
 {

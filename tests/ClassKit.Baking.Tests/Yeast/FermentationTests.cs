@@ -1,4 +1,8 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.Tests.Yeast;
 
 public sealed class FermentationTests
 {

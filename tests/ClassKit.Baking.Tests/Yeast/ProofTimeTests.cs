@@ -1,4 +1,11 @@
-namespace ClassKit.Baking.Tests;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.DoughProperties;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
+using ClassKit.Baking.Yeast;
+
+namespace ClassKit.Baking.Tests.Yeast;
 
 public sealed class ProofTimeTests
 {

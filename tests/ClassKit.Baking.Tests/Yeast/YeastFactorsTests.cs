@@ -1,6 +1,8 @@
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
 using CsCheck;
 
-namespace ClassKit.Baking.Tests;
+namespace ClassKit.Baking.Tests.Yeast;
 
 public sealed class YeastFactorsTests
 {

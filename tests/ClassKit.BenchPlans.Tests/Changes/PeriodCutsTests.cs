@@ -1,3 +1,7 @@
+using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Solving;
+using ClassKit.BenchPlans.Trials;
 using ClassKit.BenchSolver;
 
 namespace ClassKit.BenchPlans.Tests.Changes;

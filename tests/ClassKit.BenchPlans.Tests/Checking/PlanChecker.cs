@@ -1,3 +1,7 @@
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Ovens;
+using ClassKit.BenchPlans.Plans;
+
 namespace ClassKit.BenchPlans.Tests.Checking;
 
 /// <summary>Walks through a plan minute by minute and says everything that is wrong with it. Reads the class's data only: shares no reasoning with what makes plans.</summary>

@@ -1,3 +1,7 @@
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.RuleOfThumb;
+
 namespace ClassKit.BenchPlans.Tests.Checking;
 
 /// <summary>The checker is what the plans are held against, so it is broken plans that it is held against.</summary>

@@ -1,4 +1,9 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
+using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Planning;
+using ClassKit.BenchPlans.Solving;
 using ClassKit.BenchPlans.Tests.Checking;
 
 namespace ClassKit.BenchPlans.Tests.Conflicts;

@@ -1,3 +1,6 @@
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Ovens;
+
 namespace ClassKit.BenchPlans.Tests.Ovens;
 
 public sealed class OvenCourseTests
@@ -30,6 +33,6 @@ public sealed class OvenCourseTests
     public void An_oven_follows_its_dial_no_faster_than_it_cools(int minutes, double celsius)
     {
         var ovens = Bakery.Ovens(1, 1);
-        Assert.Equal(celsius, ovens.HeatAfter([(Baking.Temperature.FromCelsius(220), 20), (Baking.Temperature.FromCelsius(175), minutes)]).Celsius, 1e-9);
+        Assert.Equal(celsius, ovens.HeatAfter([(Baking.Quantities.Temperature.FromCelsius(220), 20), (Baking.Quantities.Temperature.FromCelsius(175), minutes)]).Celsius, 1e-9);
     }
 }

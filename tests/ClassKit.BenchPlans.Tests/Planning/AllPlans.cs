@@ -1,3 +1,5 @@
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
 using ClassKit.BenchPlans.Tests.Checking;
 
 namespace ClassKit.BenchPlans.Tests.Planning;

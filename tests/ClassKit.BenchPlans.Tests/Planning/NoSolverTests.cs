@@ -1,4 +1,7 @@
+using ClassKit.BenchPlans.Planning;
+using ClassKit.BenchPlans.Solving;
 using ClassKit.BenchPlans.Tests.Checking;
+using ClassKit.BenchPlans.Trials;
 
 namespace ClassKit.BenchPlans.Tests.Planning;
 

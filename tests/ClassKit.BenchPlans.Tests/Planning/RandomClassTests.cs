@@ -1,3 +1,6 @@
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.RuleOfThumb;
 using ClassKit.BenchPlans.Tests.Checking;
 
 namespace ClassKit.BenchPlans.Tests.Planning;

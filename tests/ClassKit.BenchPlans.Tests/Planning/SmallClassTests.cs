@@ -1,4 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.Solving;
 using ClassKit.BenchPlans.Tests.Checking;
 using ClassKit.BenchSolver;
 

@@ -1,9 +1,10 @@
 using BenchmarkDotNet.Attributes;
 using ClassKit.Benchmarks.Material;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Pages;
-using ClassKit.UseCases;
-using ClassKit.Workbooks;
+using ClassKit.UseCases.Dealing;
+using ClassKit.Workbooks.Dealing;
 using ClosedXML.Excel;
 
 namespace ClassKit.Benchmarks.Dealing;

@@ -1,7 +1,9 @@
 using BenchmarkDotNet.Attributes;
 using ClassKit.Benchmarks.Material;
 using ClassKit.Grading;
-using ClassKit.Workbooks;
+using ClassKit.Grading.Intake;
+using ClassKit.Grading.Results;
+using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.Benchmarks.Grading;
 

@@ -1,8 +1,13 @@
-using ClassKit.CellFormulas;
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.UseCases;
-using ClassKit.Workbooks;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Content.Lessons;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Rehearsing;
+using ClassKit.UseCases.Touring;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Filling;
 
 namespace ClassKit.Benchmarks.Material;
 

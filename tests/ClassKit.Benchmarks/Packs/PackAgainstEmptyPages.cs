@@ -1,8 +1,14 @@
 using BenchmarkDotNet.Attributes;
-using ClassKit.Content;
-using ClassKit.Lessons;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Lessons;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Packs;
 using ClassKit.Pages;
-using ClassKit.UseCases;
+using ClassKit.Pages.Values;
+using ClassKit.UseCases.Packs;
+using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Touring;
 
 namespace ClassKit.Benchmarks.Packs;
 

@@ -1,8 +1,10 @@
 using System.Globalization;
-using ClassKit.CellFormulas.Functions;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Charging;
 
 /// <summary>Makes calls of a function whose arguments grow: from a call of its case file, with one argument, two or all of them replaced by something of a given size.</summary>
 internal static class Growth
@@ -56,7 +58,7 @@ internal static class Growth
     /// <summary>The calls, each a formula's text for a size.</summary>
     public static IEnumerable<Func<int, string>> Calls(FunctionRow function, CallNode example)
     {
-        var arguments = example.Arguments.Select(argument => Printing.CanonicalText.OfPart(argument)).ToArray();
+        var arguments = example.Arguments.Select(argument => CellFormulas.Printing.CanonicalText.OfPart(argument)).ToArray();
         if (arguments.Length == 0) yield break;
         string Call(IEnumerable<string> texts) => $"{function.Name}({string.Join(',', texts)})";
 

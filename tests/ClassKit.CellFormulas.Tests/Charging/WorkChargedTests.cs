@@ -1,9 +1,14 @@
 using System.Globalization;
+using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Functions;
+using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.CellFormulas.Tests.Support;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Charging;
 
 /// <summary>
 /// No function does more than it pays for. Each is called with arguments that grow, singly, in pairs and all together, applied element by element where they are arrays;

@@ -1,4 +1,6 @@
-namespace ClassKit.CellFormulas.Tests;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Tests.Differential;
 
 /// <summary>When our value and LibreOffice's are the same.</summary>
 internal static class Agreement

@@ -1,6 +1,9 @@
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Functions;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Tests.Support;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Differential;
 
 /// <summary>The case files of functions, computed by LibreOffice: it agrees, or gives just what the file says it gives instead.</summary>
 public class CasesInLibreOfficeTests

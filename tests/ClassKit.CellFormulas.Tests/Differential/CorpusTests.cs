@@ -1,6 +1,9 @@
 using System.Text;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Tests.Support;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Differential;
 
 /// <summary>Random formulas with the values that LibreOffice once computed, so that most of the comparison runs without it. CLASSKIT_WRITE_CORPUS=folder has it compute them anew.</summary>
 public class CorpusTests

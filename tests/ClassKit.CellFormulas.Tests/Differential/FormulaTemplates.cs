@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Differential;
 
 /// <summary>
 /// Shapes that random formulas are made of, by the kind of value they give. In braces: N any number, P a positive one, I a small whole one, T a text, L a truth value,

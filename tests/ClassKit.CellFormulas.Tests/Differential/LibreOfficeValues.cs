@@ -1,4 +1,7 @@
-namespace ClassKit.CellFormulas.Tests;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Tests.Differential;
 
 /// <summary>What an independent spreadsheet program computes.</summary>
 internal static class LibreOfficeValues

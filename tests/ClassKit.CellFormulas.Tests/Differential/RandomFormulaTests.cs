@@ -1,6 +1,10 @@
 using System.Globalization;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Tests.Support;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Differential;
 
 /// <summary>Thousands of random formulas, computed here and by LibreOffice. CLASSKIT_SEED tries others.</summary>
 public class RandomFormulaTests

@@ -1,8 +1,10 @@
 using System.Buffers;
 using System.Globalization;
 using System.Text;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Differential;
 
 /// <summary>Makes formulas and the sheets that they look at, the same ones for the same seed.</summary>
 internal sealed class RandomFormulas(int seed)

@@ -1,4 +1,8 @@
-namespace ClassKit.CellFormulas.Tests;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Tests.Differential;
 
 /// <summary>A workbook of random formulas over random cells: ordinary ones in column H, array formulas in I, ranges where one value is wanted in J.</summary>
 internal static class RandomWorkbook

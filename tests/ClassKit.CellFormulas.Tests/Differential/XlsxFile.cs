@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Xml.Linq;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Differential;
 
 /// <summary>The least of an .xlsx that another program can read and that can be read back from it. Written by hand, so that formulas reach the file just as they are.</summary>
 internal static class XlsxFile

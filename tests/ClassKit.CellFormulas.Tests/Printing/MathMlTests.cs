@@ -1,6 +1,8 @@
 using System.Xml.Linq;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Printing;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Printing;
 
 public class MathMlTests
 {

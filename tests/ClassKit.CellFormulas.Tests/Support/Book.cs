@@ -1,4 +1,9 @@
-namespace ClassKit.CellFormulas.Tests;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Tests.Support;
 
 /// <summary>Builds small workbooks for tests: <c>new Book { ["A1"] = "5", ["B1"] = "=A1*2" }</c>. A text that reads as a number is one; <c>'</c> before it keeps it text.</summary>
 internal sealed class Book

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Support;
 
 /// <summary>
 /// A file of cases: lines <c>A1: 5</c> fill cells of Sheet1, lines <c>formula -> value</c> are cases, <c>#</c> after two spaces or at the start is a remark.

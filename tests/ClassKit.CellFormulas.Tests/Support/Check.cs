@@ -1,4 +1,9 @@
-namespace ClassKit.CellFormulas.Tests;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Tests.Support;
 
 /// <summary>One assertion for "this formula gives this value".</summary>
 internal static class Check

@@ -1,4 +1,8 @@
-namespace ClassKit.CellFormulas.Tests;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Tests.Support;
 
 /// <summary>One case: a formula, what it gives, and what LibreOffice gives where that is known to differ.</summary>
 internal sealed record FormulaCase(string Formula, string Expected, string? InLibreOffice, bool NearZero)

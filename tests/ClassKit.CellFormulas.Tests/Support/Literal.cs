@@ -1,6 +1,7 @@
 using System.Globalization;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Support;
 
 /// <summary>Values as tests and case files write them: <c>12.5</c>, <c>"text"</c> or <c>'text</c>, <c>TRUE</c>, <c>#N/A</c>, nothing for a blank.</summary>
 internal static class Literal

@@ -1,6 +1,10 @@
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.CellFormulas.Tests.Support;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Syntax;
 
 /// <summary>Whoever walks a syntax tree knows every kind of node: a new one fails here until it is evaluated, printed, typeset and copied.</summary>
 public class EveryNodeTests

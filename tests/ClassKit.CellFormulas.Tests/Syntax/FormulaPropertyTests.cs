@@ -1,8 +1,14 @@
 using System.Globalization;
+using ClassKit.CellFormulas.Budget;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.CellFormulas.Tests.Differential;
+using ClassKit.CellFormulas.Values;
 using CsCheck;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Syntax;
 
 /// <summary>What holds for every formula, tried on random ones.</summary>
 public class FormulaPropertyTests

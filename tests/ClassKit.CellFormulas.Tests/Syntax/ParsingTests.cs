@@ -1,6 +1,9 @@
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.CellFormulas.Tests.Support;
 
-namespace ClassKit.CellFormulas.Tests;
+namespace ClassKit.CellFormulas.Tests.Syntax;
 
 public class ParsingTests
 {

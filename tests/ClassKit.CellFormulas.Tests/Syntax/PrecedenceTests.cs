@@ -1,4 +1,6 @@
-namespace ClassKit.CellFormulas.Tests;
+using ClassKit.CellFormulas.Tests.Support;
+
+namespace ClassKit.CellFormulas.Tests.Syntax;
 
 /// <summary>How tightly operators bind: ECMA-376 Part 1, 18.17.2.2; OpenFormula 1.3, 5.5 table 1.</summary>
 public class PrecedenceTests

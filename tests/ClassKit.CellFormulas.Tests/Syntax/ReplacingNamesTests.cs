@@ -1,4 +1,6 @@
-namespace ClassKit.CellFormulas.Tests;
+using ClassKit.CellFormulas.Formulas;
+
+namespace ClassKit.CellFormulas.Tests.Syntax;
 
 public class ReplacingNamesTests
 {

@@ -1,4 +1,6 @@
-namespace ClassKit.CellFormulas.Tests;
+using ClassKit.CellFormulas.Formulas;
+
+namespace ClassKit.CellFormulas.Tests.Syntax;
 
 /// <summary>The texts that people see when a formula is none. They are part of the product: change them knowingly.</summary>
 public class SyntaxErrorTests

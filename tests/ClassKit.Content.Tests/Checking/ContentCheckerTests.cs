@@ -1,3 +1,6 @@
+using ClassKit.Content.Checking;
+using ClassKit.Content.Recognition;
+
 namespace ClassKit.Content.Tests.Checking;
 
 public sealed class ContentCheckerTests : IDisposable

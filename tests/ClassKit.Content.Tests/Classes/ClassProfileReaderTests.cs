@@ -1,5 +1,7 @@
-using ClassKit.Exercises;
-using ClassKit.Lessons;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Content.Tests.Classes;
 

@@ -1,5 +1,10 @@
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Exercises;
 using ClassKit.Content.Tests.Exercises;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Marking;
 
 namespace ClassKit.Content.Tests.Classes;
 

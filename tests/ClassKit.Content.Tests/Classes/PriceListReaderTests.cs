@@ -1,4 +1,6 @@
-using ClassKit.Lessons;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Content.Tests.Classes;
 

@@ -1,5 +1,7 @@
 using System.Text;
-using ClassKit.Exercises;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Content.Tests.Classes;
 

@@ -1,3 +1,5 @@
+using ClassKit.Content.Exercises;
+
 namespace ClassKit.Content.Tests.Exercises;
 
 public sealed class HostileTextTests : IDisposable

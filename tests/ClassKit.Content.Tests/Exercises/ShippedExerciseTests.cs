@@ -1,5 +1,9 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Content.Lessons;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Tests.Exercises;
 

@@ -1,4 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Exercises;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Tests.Exercises;
 

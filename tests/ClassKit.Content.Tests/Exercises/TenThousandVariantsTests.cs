@@ -1,5 +1,14 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Content.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Effort;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Texts;
+using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Content.Tests.Exercises;
 

@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.Exercises;
+using ClassKit.Content.Exercises;
+using ClassKit.Content.Lessons;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Tests.Exercises;
 

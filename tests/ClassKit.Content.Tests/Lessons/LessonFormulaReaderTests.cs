@@ -1,5 +1,7 @@
-using ClassKit.Baking;
-using ClassKit.Lessons;
+using ClassKit.Baking.Formulas;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Lessons;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Tests.Lessons;
 

@@ -1,4 +1,5 @@
-using ClassKit.Lessons;
+using ClassKit.Content.Lessons;
+using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Tests.Lessons;
 

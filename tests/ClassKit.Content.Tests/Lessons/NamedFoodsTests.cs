@@ -1,3 +1,5 @@
+using ClassKit.Content.Lessons;
+
 namespace ClassKit.Content.Tests.Lessons;
 
 /// <summary>Foreign methods, as instructors write them: what is named and not listed is found, and nothing else.</summary>

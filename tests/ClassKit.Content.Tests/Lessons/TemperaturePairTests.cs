@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Content.Tests.Lessons;
 

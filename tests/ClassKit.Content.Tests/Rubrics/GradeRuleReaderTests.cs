@@ -1,4 +1,5 @@
-using ClassKit.Terms;
+using ClassKit.Content.Rubrics;
+using ClassKit.Terms.Rules;
 
 namespace ClassKit.Content.Tests.Rubrics;
 

@@ -1,4 +1,5 @@
-using ClassKit.Exercises;
+using ClassKit.Content.Rubrics;
+using ClassKit.Exercises.Marking;
 
 namespace ClassKit.Content.Tests.Rubrics;
 

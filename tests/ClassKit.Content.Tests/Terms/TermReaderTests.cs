@@ -1,4 +1,8 @@
-using ClassKit.Terms;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Terms;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
 
 namespace ClassKit.Content.Tests.Terms;
 

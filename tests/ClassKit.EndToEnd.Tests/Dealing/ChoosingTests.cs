@@ -1,5 +1,5 @@
 using ClassKit.EndToEnd.Tests.Tools;
-using ClassKit.UseCases;
+using ClassKit.UseCases.Dealing;
 
 namespace ClassKit.EndToEnd.Tests.Dealing;
 
@@ -21,7 +21,7 @@ public sealed class ChoosingTests : IDisposable
         return ClassKitRun.Of(["deal", lesson, "--roster", roster, "--out", Out, .. options]);
     }
 
-    private IReadOnlyList<Exercises.Exercise> Dealt()
+    private IReadOnlyList<Exercises.Authoring.Exercise> Dealt()
     {
         var file = Path.Combine(Out, DealtJson.FileName);
         return DealtJson.Read(file, File.ReadAllText(file)).Model!.Exercises;

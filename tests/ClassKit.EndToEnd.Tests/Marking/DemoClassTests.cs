@@ -1,11 +1,12 @@
 using System.Text.Json;
-using ClassKit.Content;
+using ClassKit.Content.Classes;
 using ClassKit.DemoCohort;
 using ClassKit.EndToEnd.Tests.Tools;
 using ClassKit.EndToEnd.Tests.Tour;
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.UseCases;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Dealing;
 
 namespace ClassKit.EndToEnd.Tests.Marking;
 

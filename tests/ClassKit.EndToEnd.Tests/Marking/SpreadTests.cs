@@ -1,9 +1,11 @@
 using System.Globalization;
 using System.Text.Json;
-using ClassKit.Content;
+using ClassKit.Content.Classes;
 using ClassKit.EndToEnd.Tests.Tools;
-using ClassKit.Exercises;
-using ClassKit.UseCases;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Dealing;
 using CsvHelper;
 
 namespace ClassKit.EndToEnd.Tests.Marking;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ClassKit.EndToEnd.Tests.Tools;
-using ClassKit.Grading;
+using ClassKit.Grading.Answers;
 using Microsoft.Playwright;
 
 namespace ClassKit.EndToEnd.Tests.Practising;

@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using ClassKit.EndToEnd.Tests.Tools;
-using ClassKit.UseCases;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.EndToEnd.Tests.Safety;
 

@@ -2,7 +2,7 @@ using System.IO.Compression;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using ClassKit.Content;
+using ClassKit.Content.Classes;
 using ClassKit.EndToEnd.Tests.Tools;
 
 namespace ClassKit.EndToEnd.Tests.Safety;

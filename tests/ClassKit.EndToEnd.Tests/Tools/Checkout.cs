@@ -1,4 +1,4 @@
-using ClassKit.UseCases;
+using ClassKit.UseCases.Touring;
 
 namespace ClassKit.EndToEnd.Tests.Tools;
 

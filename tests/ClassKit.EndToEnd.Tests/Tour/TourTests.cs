@@ -1,5 +1,5 @@
 using ClassKit.EndToEnd.Tests.Tools;
-using ClassKit.UseCases;
+using ClassKit.UseCases.Touring;
 
 namespace ClassKit.EndToEnd.Tests.Tour;
 

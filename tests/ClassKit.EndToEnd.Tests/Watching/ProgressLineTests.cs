@@ -1,5 +1,5 @@
-using ClassKit.Cli;
-using ClassKit.UseCases;
+using ClassKit.Cli.Reporting;
+using ClassKit.UseCases.Running;
 
 namespace ClassKit.EndToEnd.Tests.Watching;
 

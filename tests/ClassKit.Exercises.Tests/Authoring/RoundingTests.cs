@@ -1,5 +1,9 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Tests.Guarantees;
+using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Exercises.Tests.Authoring;
 

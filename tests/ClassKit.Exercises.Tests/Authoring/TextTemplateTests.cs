@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Authoring;
+
 namespace ClassKit.Exercises.Tests.Authoring;
 
 public sealed class TextTemplateTests

@@ -1,4 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Choosing;
 
 namespace ClassKit.Exercises.Tests.Choosing;
 

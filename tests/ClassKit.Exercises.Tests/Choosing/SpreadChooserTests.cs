@@ -1,3 +1,6 @@
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Tests.Variants;
 
 namespace ClassKit.Exercises.Tests.Choosing;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.Exercises.Deadlines;
 
 namespace ClassKit.Exercises.Tests.Deadlines;
 

@@ -1,4 +1,10 @@
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Marking;
 using ClassKit.Exercises.Tests.Variants;
+using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Exercises.Tests.Dealing;
 

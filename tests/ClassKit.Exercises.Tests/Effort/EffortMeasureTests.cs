@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Effort;
 using ClassKit.Exercises.Tests.Guarantees;
 
 namespace ClassKit.Exercises.Tests.Effort;

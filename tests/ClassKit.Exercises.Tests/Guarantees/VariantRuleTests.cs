@@ -1,4 +1,7 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Guarantees;
 
 namespace ClassKit.Exercises.Tests.Guarantees;
 

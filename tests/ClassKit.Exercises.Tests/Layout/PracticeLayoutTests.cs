@@ -1,4 +1,9 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Exercises.Tests.Layout;
 

@@ -1,3 +1,7 @@
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Texts;
+
 namespace ClassKit.Exercises.Tests.Layout;
 
 public sealed class ProblemTextTests

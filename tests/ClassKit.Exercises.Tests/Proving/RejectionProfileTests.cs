@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Proving;
 using ClassKit.Exercises.Tests.Variants;
 
 namespace ClassKit.Exercises.Tests.Proving;

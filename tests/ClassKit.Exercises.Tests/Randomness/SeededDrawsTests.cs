@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Randomness;
+
 namespace ClassKit.Exercises.Tests.Randomness;
 
 public sealed class SeededDrawsTests

@@ -1,4 +1,7 @@
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.SelfChecking;
 using ClassKit.Exercises.Tests.Guarantees;
+using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Exercises.Tests.SelfChecking;
 

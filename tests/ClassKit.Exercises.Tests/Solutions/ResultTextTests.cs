@@ -1,4 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Exercises.Tests.Solutions;
 

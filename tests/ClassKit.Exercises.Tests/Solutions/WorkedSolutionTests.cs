@@ -1,5 +1,7 @@
 using System.Xml.Linq;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Solutions;
 
 namespace ClassKit.Exercises.Tests.Solutions;
 

@@ -1,4 +1,8 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Effort;
+using ClassKit.Exercises.Proving;
+using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Exercises.Tests.Variants;
 

@@ -1,4 +1,5 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Exercises.Tests.Variants;
 

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading.Tests;
+using ClassKit.Grading.Answers;
+
+namespace ClassKit.Grading.Tests.Answers;
 
 public sealed class AnswerTextTests
 {

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace ClassKit.Grading.Tests;
+namespace ClassKit.Grading.Tests.Answers;
 
 /// <summary>How a language writes numbers, as the Unicode Common Locale Data Repository publishes it.</summary>
 /// <param name="Locale">The locale.</param>

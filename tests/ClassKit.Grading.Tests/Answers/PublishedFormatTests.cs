@@ -1,6 +1,7 @@
 using System.Globalization;
+using ClassKit.Grading.Answers;
 
-namespace ClassKit.Grading.Tests;
+namespace ClassKit.Grading.Tests.Answers;
 
 /// <summary>Whatever a language's published format makes of a number is read as that number, and nothing else is read as one.</summary>
 public sealed class PublishedFormatTests

@@ -1,6 +1,9 @@
+using ClassKit.Grading.Answers;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
 
-namespace ClassKit.Grading.Tests;
+namespace ClassKit.Grading.Tests.Answers;
 
 /// <summary>What cannot be read says what stands in the way, and where.</summary>
 public sealed class UnreadableTextTests

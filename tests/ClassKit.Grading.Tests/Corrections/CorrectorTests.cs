@@ -1,4 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Corrections;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests.Corrections;

@@ -1,7 +1,14 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Grading.Answers;
+using ClassKit.Grading.Finding;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
 
-namespace ClassKit.Grading.Tests;
+namespace ClassKit.Grading.Tests.Finding;
 
 /// <summary>Formulas that stand as text, typed in the signs and the language of other keyboards and programs. Published: 225 - 138 = 87 °F, see the exercise.</summary>
 public sealed class TypedFormulaTests

@@ -1,3 +1,5 @@
+using ClassKit.Grading.Findings.Quoting;
+
 namespace ClassKit.Grading.Tests.Findings;
 
 public sealed class TypedWordsTests

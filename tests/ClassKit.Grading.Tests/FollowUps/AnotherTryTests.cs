@@ -1,3 +1,5 @@
+using ClassKit.Grading.FollowUps;
+using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests.FollowUps;

@@ -1,5 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.FollowUps;
+using ClassKit.Grading.Regrading;
 
 namespace ClassKit.Grading.Tests.FollowUps;
 

@@ -1,5 +1,9 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Tests.Integrity;
 

@@ -1,4 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Corrections;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Lateness;
+using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests.Lateness;

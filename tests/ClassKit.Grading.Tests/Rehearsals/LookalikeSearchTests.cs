@@ -1,5 +1,11 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Rehearsals;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Tests.Rehearsals;
 

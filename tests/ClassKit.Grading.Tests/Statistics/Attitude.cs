@@ -1,4 +1,6 @@
-namespace ClassKit.Grading.Tests;
+using ClassKit.Grading.Statistics;
+
+namespace ClassKit.Grading.Tests.Statistics;
 
 /// <summary>The attitude data: 30 departments, 7 questions (Chatterjee and Price, Regression Analysis by Example, 1977), as in R's package datasets.</summary>
 internal static class Attitude

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading.Tests;
+using ClassKit.Grading.Statistics;
+
+namespace ClassKit.Grading.Tests.Statistics;
 
 /// <summary>Law School Admission Test, section 6: five items, 1000 persons (Bock and Lieberman, Psychometrika 35, 1970, 179).</summary>
 internal static class Lsat6

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading.Tests;
+using ClassKit.Grading.Statistics;
+
+namespace ClassKit.Grading.Tests.Statistics;
 
 /// <summary>Item statistics against published data sets and the figures known for them.</summary>
 public class PublishedStatisticsTests

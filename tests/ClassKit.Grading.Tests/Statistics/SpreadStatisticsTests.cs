@@ -1,5 +1,9 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Statistics;
 
 namespace ClassKit.Grading.Tests.Statistics;
 

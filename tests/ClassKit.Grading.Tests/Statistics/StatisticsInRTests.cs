@@ -1,7 +1,8 @@
 using System.Globalization;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Grading.Statistics;
 
-namespace ClassKit.Grading.Tests;
+namespace ClassKit.Grading.Tests.Statistics;
 
 /// <summary>Item statistics of random classes against R's package psych.</summary>
 public class StatisticsInRTests

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading.Tests;
+using ClassKit.Grading.Statistics;
+
+namespace ClassKit.Grading.Tests.Statistics;
 
 /// <summary>Where a statistic is undefined it is missing: neither 0 nor a number that means nothing.</summary>
 public class UndefinedStatisticsTests

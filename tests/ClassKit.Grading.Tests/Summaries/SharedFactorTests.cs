@@ -1,3 +1,5 @@
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 using static ClassKit.Grading.Tests.DealtForTests;
 
 namespace ClassKit.Grading.Tests.Summaries;

@@ -1,5 +1,10 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 
 namespace ClassKit.Grading.Tests.Summaries;
 

@@ -1,5 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 
 namespace ClassKit.Grading.Tests.Summaries;
 
@@ -18,11 +21,11 @@ public sealed class StudentPatternTests
 
     private static Outcome Outcome(char letter) => letter switch
     {
-        's' => Grading.Outcome.Sound,
-        'v' => Grading.Outcome.ValueOnly,
-        'm' => Grading.Outcome.Misconception,
-        'i' => Grading.Outcome.Incorrect,
-        _ => Grading.Outcome.Blank,
+        's' => Results.Outcome.Sound,
+        'v' => Results.Outcome.ValueOnly,
+        'm' => Results.Outcome.Misconception,
+        'i' => Results.Outcome.Incorrect,
+        _ => Results.Outcome.Blank,
     };
 
     [Theory]

@@ -1,5 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Tests.Summaries;
 

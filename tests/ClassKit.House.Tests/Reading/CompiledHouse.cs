@@ -36,20 +36,20 @@ internal static class CompiledHouse
 
     private static IReadOnlyList<HouseType> ReadAll()
     {
-        Dictionary<string, (string Project, string Folder, HashSet<string> Uses, bool OnlyConstants)> found = [];
+        Dictionary<string, (string Project, string File, HashSet<string> Uses, bool OnlyConstants)> found = [];
         foreach (var project in Projects)
         {
             using var assembly = AssemblyDefinition.ReadAssembly(FileOf(project), new ReaderParameters { ReadSymbols = true });
-            var files = SourceFiles.Of(assembly.MainModule);
+            var files = SourceFiles.In(assembly.MainModule);
             foreach (var type in assembly.MainModule.GetTypes().Where(type => !IsCompilers(type)))
             {
                 var name = Outermost(type).FullName;
                 if (!found.TryGetValue(name, out var entry))
-                    found[name] = entry = (project, files.FolderOf(Outermost(type)), [], type.HasFields && type.Fields.All(field => field.IsLiteral) && !type.HasMethods);
+                    found[name] = entry = (project, files.Of(Outermost(type)), [], type.HasFields && type.Fields.All(field => field.IsLiteral) && !type.HasMethods);
                 entry.Uses.UnionWith(TypeUses.Of(type).Where(used => used != name));
             }
         }
-        return [.. found.Select(entry => new HouseType(entry.Key, entry.Value.Project, entry.Value.Folder, entry.Value.Uses.Where(found.ContainsKey).ToHashSet(StringComparer.Ordinal), entry.Value.OnlyConstants))];
+        return [.. found.Select(entry => new HouseType(entry.Key, entry.Value.Project, entry.Value.File, entry.Value.Uses.Where(found.ContainsKey).ToHashSet(StringComparer.Ordinal), entry.Value.OnlyConstants))];
     }
 
     /// <summary>What compilers make by themselves at the top level belongs to nobody: helpers for arrays, embedded attributes, the imports of Razor.</summary>

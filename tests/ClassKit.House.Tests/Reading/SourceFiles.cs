@@ -15,7 +15,7 @@ internal sealed partial class SourceFiles
         _byName = byName;
     }
 
-    public static SourceFiles Of(ModuleDefinition module)
+    public static SourceFiles In(ModuleDefinition module)
     {
         var project = module.Assembly.Name.Name == "classkit" ? "ClassKit.Cli" : module.Assembly.Name.Name;
         var root = Path.Combine(Repository.Root, "src", project);
@@ -24,24 +24,32 @@ internal sealed partial class SourceFiles
         {
             var relative = Path.GetRelativePath(root, file).Replace('\\', '/');
             if (relative.StartsWith("obj/", StringComparison.Ordinal) || relative.StartsWith("bin/", StringComparison.Ordinal)) continue;
+            var text = File.ReadAllText(file);
+            var space = Namespace().Match(text).Groups["name"].Value;
             byName.TryAdd(Path.GetFileNameWithoutExtension(file), relative);
-            foreach (Match declared in Declaration().Matches(File.ReadAllText(file))) byName.TryAdd(declared.Groups["name"].Value, relative);
+            foreach (var name in Declaration().Matches(text).Select(declared => declared.Groups["name"].Value))
+            {
+                byName.TryAdd(name, relative);
+                byName.TryAdd($"{space}.{name}", relative);
+            }
         }
         return new(project, byName);
     }
 
-    public string FolderOf(TypeReference type)
+    /// <summary>A type's file, below <c>src</c>.</summary>
+    public string Of(TypeReference type)
     {
         var document = type.Resolve().Methods
             .Select(method => method.DebugInformation.SequencePoints.FirstOrDefault(point => !point.IsHidden)?.Document.Url.Replace('\\', '/'))
             .FirstOrDefault(url => url is not null && url.Contains($"/{_project}/", StringComparison.Ordinal) && !url.Contains("/obj/", StringComparison.Ordinal));
-        var file = document is not null
-            ? document[(document.LastIndexOf($"/{_project}/", StringComparison.Ordinal) + _project.Length + 2)..]
-            : _byName.GetValueOrDefault(type.Name.Split('`')[0], "");
-        var folder = file.LastIndexOf('/') is var slash and >= 0 ? file[..slash] : "";
-        return folder.Length == 0 ? _project : $"{_project}/{folder}";
+        return document is not null
+            ? document[(document.LastIndexOf($"/{_project}/", StringComparison.Ordinal) + 1)..]
+            : $"{_project}/{_byName.GetValueOrDefault(type.FullName.Split('`')[0]) ?? _byName.GetValueOrDefault(type.Name.Split('`')[0], "")}";
     }
 
     [GeneratedRegex(@"\b(?:class|record|struct|enum|interface)\s+(?<name>\w+)|\bdelegate\s+[^;(]*?(?<name>\w+)\s*(?:<[^>]*>)?\(")]
     private static partial Regex Declaration();
+
+    [GeneratedRegex(@"^namespace (?<name>[\w.]+);", RegexOptions.Multiline)]
+    private static partial Regex Namespace();
 }

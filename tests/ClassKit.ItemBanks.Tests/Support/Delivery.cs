@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 
-namespace ClassKit.ItemBanks.Tests;
+namespace ClassKit.ItemBanks.Tests.Support;
 
 /// <summary>
 /// A delivering program in small: draws an item's numbers and marks answers, by the processing rules of 1EdTech QTI 3.0 (Assessment, Section and

@@ -1,7 +1,8 @@
 using System.IO.Compression;
 using System.Xml.Linq;
+using ClassKit.ItemBanks.Packages;
 
-namespace ClassKit.ItemBanks.Tests;
+namespace ClassKit.ItemBanks.Tests.Support;
 
 /// <summary>A package as a program would open it.</summary>
 internal sealed class OpenedBank

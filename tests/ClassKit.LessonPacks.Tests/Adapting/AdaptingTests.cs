@@ -3,7 +3,8 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using ClassKit.LessonPacks.Tests.Samples;
 using ClassKit.Pages;
-using ClassKit.Workbooks;
+using ClassKit.Pages.Values;
+using ClassKit.Workbooks.Requisitions;
 
 namespace ClassKit.LessonPacks.Tests.Adapting;
 

@@ -1,6 +1,6 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Allergens;
 using ClassKit.LessonPacks.Tests.Samples;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Allergies;
 
 namespace ClassKit.LessonPacks.Tests.Allergies;
 

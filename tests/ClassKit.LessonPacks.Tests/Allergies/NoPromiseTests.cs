@@ -1,8 +1,10 @@
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
-using ClassKit.Baking;
-using ClassKit.Content;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Lessons;
 using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Allergies;
@@ -29,7 +31,7 @@ public sealed partial class NoPromiseTests
             var pack = planned with { Class = usual with { Allergies = needs } };
             foreach (var (file, sentence) in Pages.HtmlPages.Pack(pack).SelectMany(page => Sentences(page.Html).Select(sentence => (page.FileName, sentence))).Where(said => seen.Add(said.sentence)))
                 Assert.False(IsPromise(sentence), $"{file}, allergies {string.Join(", ", needs.Select(need => need.Word))}: {sentence}");
-            foreach (var sentence in BuiltPack.Texts(Workbooks.RequisitionWriter.Write(pack)).SelectMany(Split).Where(seen.Add))
+            foreach (var sentence in BuiltPack.Texts(Workbooks.Requisitions.RequisitionWriter.Write(pack)).SelectMany(Split).Where(seen.Add))
                 Assert.False(IsPromise(sentence), $"requisition.xlsx: {sentence}");
         }
         Assert.True(seen.Count > 500, $"{seen.Count}");

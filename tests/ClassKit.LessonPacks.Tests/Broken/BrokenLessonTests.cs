@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using ClassKit.Content;
+using ClassKit.Content.Lessons;
 using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Broken;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ClassKit.Baking;
+using ClassKit.Baking.HeatBalances;
+using ClassKit.Baking.Ingredients;
 using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Consistency;

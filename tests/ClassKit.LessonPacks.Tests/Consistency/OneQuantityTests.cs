@@ -1,7 +1,8 @@
 using AngleSharp.Dom;
-using ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
 using ClassKit.LessonPacks.Tests.Samples;
-using ClassKit.Lessons;
+using ClassKit.Lessons.Packs;
 
 namespace ClassKit.LessonPacks.Tests.Consistency;
 

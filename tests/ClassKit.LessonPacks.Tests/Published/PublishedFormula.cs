@@ -1,4 +1,4 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Ingredients;
 
 namespace ClassKit.LessonPacks.Tests.Published;
 

@@ -1,5 +1,5 @@
-using ClassKit.Content;
-using ClassKit.Lessons;
+using ClassKit.Content.Lessons;
+using ClassKit.Lessons.Authored;
 using static ClassKit.LessonPacks.Tests.Published.PublishedFormula;
 
 namespace ClassKit.LessonPacks.Tests.Published;

@@ -1,4 +1,4 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Requisitions;

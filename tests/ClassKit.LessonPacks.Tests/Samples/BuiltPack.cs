@@ -1,11 +1,16 @@
 using System.Text;
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
-using ClassKit.CellFormulas;
-using ClassKit.Content;
-using ClassKit.Lessons;
-using ClassKit.UseCases;
-using ClassKit.Workbooks;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Lessons;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Packs;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Packs;
+using ClassKit.UseCases.Running;
+using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.LessonPacks.Tests.Samples;
 

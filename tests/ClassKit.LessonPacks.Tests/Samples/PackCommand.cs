@@ -1,4 +1,6 @@
-using ClassKit.UseCases;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Packs;
+using ClassKit.UseCases.Running;
 
 namespace ClassKit.LessonPacks.Tests.Samples;
 

@@ -1,7 +1,13 @@
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
+using ClassKit.Baking.HeatBalances;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Mixing;
+using ClassKit.Lessons.Packs;
+using ClassKit.Lessons.Tests.Packs;
 
-namespace ClassKit.Lessons.Tests;
+namespace ClassKit.Lessons.Tests.Mixing;
 
 public sealed class MixBalanceTests
 {

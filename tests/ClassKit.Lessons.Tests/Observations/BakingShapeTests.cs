@@ -1,3 +1,5 @@
+using ClassKit.Lessons.Authored;
+
 namespace ClassKit.Lessons.Tests.Observations;
 
 public sealed class BakingShapeTests

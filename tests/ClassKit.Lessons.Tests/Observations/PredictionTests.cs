@@ -1,4 +1,9 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Observations;
+using ClassKit.Lessons.Packs;
+using ClassKit.Lessons.Tests.Packs;
 
 namespace ClassKit.Lessons.Tests.Observations;
 

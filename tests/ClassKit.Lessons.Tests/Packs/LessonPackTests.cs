@@ -1,6 +1,9 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Packs;
 
-namespace ClassKit.Lessons.Tests;
+namespace ClassKit.Lessons.Tests.Packs;
 
 public sealed class LessonPackTests
 {

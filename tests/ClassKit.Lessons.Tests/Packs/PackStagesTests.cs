@@ -1,4 +1,7 @@
-namespace ClassKit.Lessons.Tests;
+using ClassKit.Lessons.Packs;
+using ClassKit.Lessons.Values;
+
+namespace ClassKit.Lessons.Tests.Packs;
 
 /// <summary>Computed, planned, in words: each stage is made of the one before it, and pages take the last only.</summary>
 public sealed class PackStagesTests

@@ -1,7 +1,13 @@
-using ClassKit.Baking;
-using ClassKit.Exercises;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Exercises.Marking;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Rubrics;
 
-namespace ClassKit.Lessons.Tests;
+namespace ClassKit.Lessons.Tests.Packs;
 
 /// <summary>Three small breads from the same mass of batter: popovers, yeast batter buns, buttermilk muffins.</summary>
 internal static class SampleLesson

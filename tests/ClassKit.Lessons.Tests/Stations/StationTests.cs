@@ -1,4 +1,8 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Stations;
+using ClassKit.Lessons.Tests.Packs;
 
 namespace ClassKit.Lessons.Tests.Stations;
 

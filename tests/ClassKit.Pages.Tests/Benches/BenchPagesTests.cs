@@ -1,9 +1,12 @@
 using System.Globalization;
 using AngleSharp.Dom;
-using ClassKit.BenchPlans;
-using ClassKit.Lessons;
+using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Planning;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.Solving;
+using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Tests.Samples;
-using ClassKit.Wording;
+using ClassKit.Wording.Benches;
 
 namespace ClassKit.Pages.Tests.Benches;
 

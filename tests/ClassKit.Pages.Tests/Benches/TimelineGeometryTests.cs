@@ -1,8 +1,9 @@
 using System.Globalization;
 using AngleSharp.Dom;
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
-using ClassKit.Lessons;
+using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
+using ClassKit.Lessons.Classes;
 using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.Benches;

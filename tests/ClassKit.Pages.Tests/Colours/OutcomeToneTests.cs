@@ -1,5 +1,5 @@
 using ClassKit.Pages.Layout;
-using ClassKit.Wording;
+using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.Pages.Tests.Colours;
 

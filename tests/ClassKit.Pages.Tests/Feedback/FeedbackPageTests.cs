@@ -1,4 +1,5 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.Feedback;
@@ -73,7 +74,7 @@ public sealed class FeedbackPageTests
     {
         var grade = Student("s01");
         var share = grade.Answers.First(answer => answer.Part.Id == "share");
-        var typed = share with { Value = CellFormulas.CellValue.FromNumber(share.Expected * 100) };
+        var typed = share with { Value = CellFormulas.Values.CellValue.FromNumber(share.Expected * 100) };
 
         var page = Page(grade with { Answers = [.. grade.Answers.Select(answer => answer == share ? typed : answer)] });
 
@@ -86,7 +87,7 @@ public sealed class FeedbackPageTests
     {
         var grade = Student("s01");
         var tooLarge = grade.Answers.Select((answer, place) => place < 3
-            ? answer with { Outcome = Outcome.Incorrect, Value = CellFormulas.CellValue.FromNumber(answer.Expected * 1.37), Findings = [new AnswerFinding.NotRight()] }
+            ? answer with { Outcome = Outcome.Incorrect, Value = CellFormulas.Values.CellValue.FromNumber(answer.Expected * 1.37), Findings = [new AnswerFinding.NotRight()] }
             : answer);
 
         Assert.Contains("are each 1.37 times what is right", Page(grade with { Answers = [.. tooLarge] }).QuerySelector("main")!.Text(), StringComparison.Ordinal);

@@ -1,4 +1,4 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Texts;
 using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.Keys;

@@ -1,5 +1,5 @@
-using ClassKit.Baking;
-using ClassKit.Lessons;
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Classes;
 using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Tests.Numbers;

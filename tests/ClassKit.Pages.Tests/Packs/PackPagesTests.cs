@@ -1,7 +1,8 @@
 using System.Globalization;
 using AngleSharp.Dom;
-using ClassKit.Baking;
-using ClassKit.Lessons;
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Formulas;
+using ClassKit.Lessons.Classes;
 using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.Packs;

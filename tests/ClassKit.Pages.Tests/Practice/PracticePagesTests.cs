@@ -1,5 +1,7 @@
 using AngleSharp.Dom;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Texts;
 using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.Practice;

@@ -1,6 +1,8 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 using ClassKit.Pages.Tests.Samples;
-using ClassKit.Wording;
+using ClassKit.Wording.Files;
 
 namespace ClassKit.Pages.Tests.Report;
 
@@ -91,7 +93,7 @@ public sealed class ClassReportTests
     [InlineData(0.20, "weakly")]
     [InlineData(0.19, "hardly")]
     [InlineData(-0.1, "the wrong way round")]
-    public void A_discrimination_index_is_put_in_words(double index, string words) => Assert.Equal(words, ClassKit.Pages.Report.DiscriminationText.Of(index));
+    public void A_discrimination_index_is_put_in_words(double index, string words) => Assert.Equal(words, Pages.Report.DiscriminationText.Of(index));
 
     [Fact]
     public void A_class_that_returned_nothing_has_a_report_all_the_same()

@@ -1,4 +1,4 @@
-using ClassKit.BenchPlans;
+using ClassKit.BenchPlans.Solving;
 
 namespace ClassKit.Pages.Tests.Samples;
 

@@ -1,6 +1,11 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 
 namespace ClassKit.Pages.Tests.Samples;
 

@@ -1,5 +1,5 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Pages.Tests.Samples;
 

@@ -1,6 +1,11 @@
-using ClassKit.BenchPlans;
-using ClassKit.Content;
-using ClassKit.Lessons;
+using ClassKit.BenchPlans.Planning;
+using ClassKit.BenchPlans.Trials;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Lessons;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Packs;
+using ClassKit.Pages.Values;
 
 namespace ClassKit.Pages.Tests.Samples;
 

@@ -1,5 +1,5 @@
-using ClassKit.Grading;
-using ClassKit.Terms;
+using ClassKit.Grading.FollowUps;
+using ClassKit.Terms.Outlooks;
 
 namespace ClassKit.Pages.Tests.Samples;
 

@@ -1,4 +1,5 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Rehearsals;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Pages.Tests.Samples;
 

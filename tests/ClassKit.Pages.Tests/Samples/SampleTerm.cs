@@ -1,4 +1,8 @@
-using ClassKit.Terms;
+using ClassKit.Terms.Agreement;
+using ClassKit.Terms.Bench;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Tests.Samples;
+using ClassKit.Terms.Work;
 
 namespace ClassKit.Pages.Tests.Samples;
 

@@ -1,6 +1,6 @@
 using AngleSharp.Dom;
-using ClassKit.Pages.Tests.Samples;
 using ClassKit.Pages.Terms;
+using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.Terms;
 

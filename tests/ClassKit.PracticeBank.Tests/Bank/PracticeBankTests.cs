@@ -1,7 +1,10 @@
 using System.Text.RegularExpressions;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Variants;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Bank;
 
 /// <summary>What the bank as a whole promises an instructor.</summary>
 public sealed partial class PracticeBankTests
@@ -9,29 +12,29 @@ public sealed partial class PracticeBankTests
     private static readonly string[] Skills =
         ["baker's percentage", "scaling and yield", "dough temperature", "yeast", "chemical leavening", "steam and expansion", "units and measures", "cost"];
 
-    public static TheoryData<string> Ids => PracticeBank.Ids;
+    public static TheoryData<string> Ids => ShippedBank.Ids;
 
     [Fact]
     public void There_are_more_than_thirty_and_every_skill_has_all_three_levels()
     {
-        Assert.True(PracticeBank.Exercises.Count > 30);
+        Assert.True(ShippedBank.Exercises.Count > 30);
         Assert.All(Skills, skill => Assert.Equal(
             [ExerciseLevel.Guided, ExerciseLevel.Standard, ExerciseLevel.Open],
-            PracticeBank.Exercises.Where(exercise => exercise.Skill == skill).Select(exercise => exercise.Level).Distinct().Order()));
+            ShippedBank.Exercises.Where(exercise => exercise.Skill == skill).Select(exercise => exercise.Level).Distinct().Order()));
     }
 
     [Fact]
     public void Ids_and_titles_are_unique()
     {
-        Assert.Distinct(PracticeBank.Exercises.Select(exercise => exercise.Id));
-        Assert.Distinct(PracticeBank.Exercises.Select(exercise => exercise.Title));
+        Assert.Distinct(ShippedBank.Exercises.Select(exercise => exercise.Id));
+        Assert.Distinct(ShippedBank.Exercises.Select(exercise => exercise.Title));
     }
 
     [Theory]
     [MemberData(nameof(Ids))]
     public void An_exercise_names_a_skill_of_the_bank_and_knows_several_wrong_turns_and_hints(string id)
     {
-        var exercise = PracticeBank.Of(id);
+        var exercise = ShippedBank.Of(id);
 
         Assert.Contains(exercise.Skill, Skills);
         Assert.InRange(exercise.Parts.Count, 1, 5);
@@ -47,7 +50,7 @@ public sealed partial class PracticeBankTests
     [MemberData(nameof(Ids))]
     public void Every_given_that_the_text_does_not_tell_stands_in_the_table_and_every_drawn_one_matters(string id)
     {
-        var exercise = PracticeBank.Of(id);
+        var exercise = ShippedBank.Of(id);
         var used = exercise.Parts.SelectMany(part => part.Key.Names.Concat(part.Misconceptions.SelectMany(misconception => misconception.Formula.Names))).ToHashSet(StringComparer.OrdinalIgnoreCase);
 
         Assert.All(exercise.Givens, given => Assert.Contains(given.Id, used));
@@ -58,7 +61,7 @@ public sealed partial class PracticeBankTests
     [MemberData(nameof(Ids))]
     public void The_text_reads_on_with_its_numbers_in_it(string id)
     {
-        var exercise = PracticeBank.Of(id);
+        var exercise = ShippedBank.Of(id);
         var text = ProblemText.Fill(exercise, Variants.Draw(exercise, 1).Single().Givens);
 
         Assert.DoesNotContain('{', text);
@@ -70,7 +73,7 @@ public sealed partial class PracticeBankTests
     [MemberData(nameof(Ids))]
     public void No_wrong_turn_is_taken_for_the_right_one_or_for_another(string id)
     {
-        var exercise = PracticeBank.Of(id);
+        var exercise = ShippedBank.Of(id);
         foreach (var variant in Variants.Draw(exercise, 200))
         {
             var names = KeyValues.Names(variant.Givens, variant.Answers);

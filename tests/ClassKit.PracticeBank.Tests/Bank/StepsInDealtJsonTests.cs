@@ -1,14 +1,15 @@
-using ClassKit.Exercises;
-using ClassKit.UseCases;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Solutions;
+using ClassKit.UseCases.Dealing;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Bank;
 
 public sealed class StepsInDealtJsonTests
 {
     [Fact]
     public void Steps_are_still_there_when_a_deal_is_read_again_for_grading()
     {
-        var exercise = PracticeBank.Of("hot_weekend");
+        var exercise = ShippedBank.Of("hot_weekend");
         var dealt = Dealer.Deal("bank", "Bank", [exercise], new("marks", "Marks", 0.4m, 1, 0, 0.6m), new("Class", [new("s-1", "Student")]), 1).Class!;
         var again = DealtJson.Read("dealt.json", DealtJson.Write(dealt)).Model!;
 

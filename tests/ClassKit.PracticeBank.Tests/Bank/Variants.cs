@@ -1,7 +1,10 @@
 using System.Collections.Concurrent;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Bank;
 
 /// <summary>Variants as students get them.</summary>
 internal static class Variants

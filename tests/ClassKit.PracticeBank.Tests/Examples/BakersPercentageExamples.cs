@@ -1,4 +1,6 @@
-namespace ClassKit.PracticeBank.Tests;
+using ClassKit.PracticeBank.Tests.Bank;
+
+namespace ClassKit.PracticeBank.Tests.Examples;
 
 /// <summary>Published worked examples of the baker's percentage, put in as givens.</summary>
 public sealed class BakersPercentageExamples
@@ -12,7 +14,7 @@ public sealed class BakersPercentageExamples
     [InlineData(48, 11.5, 23.95)]
     public void Weights_become_the_percentages_of_a_published_key(double flour, double other, double percent)
     {
-        var answers = PracticeBank.Work("handwritten_recipe", ("flour", flour), ("water", other), ("salt", other));
+        var answers = ShippedBank.Work("handwritten_recipe", ("flour", flour), ("water", other), ("salt", other));
 
         Assert.Equal(percent, answers["water_percent"] * 100, 0.01);
         Assert.Equal(percent, answers["salt_percent"] * 100, 0.01);
@@ -22,7 +24,7 @@ public sealed class BakersPercentageExamples
     public void A_total_formula_less_its_poolish_is_the_published_final_dough()
     {
         // "French bread with poolish", bakemag.com, article 10807: 10 kg of flour, 67 % water, 2 % salt; 3.3 kg of each in the poolish.
-        var answers = PracticeBank.Work("poolish_split", ("flour", 10_000), ("water_percent", 0.67), ("salt_percent", 0.02), ("prefermented", 0.33));
+        var answers = ShippedBank.Work("poolish_split", ("flour", 10_000), ("water_percent", 0.67), ("salt_percent", 0.02), ("prefermented", 0.33));
 
         Assert.Equal(3300, answers["poolish_flour"], 1e-9);
         Assert.Equal(6700, answers["final_flour"], 1e-9);
@@ -34,7 +36,7 @@ public sealed class BakersPercentageExamples
     public void A_final_dough_and_its_poolish_come_to_the_hydration_of_the_whole()
     {
         // wildyeastblog.com, "Baker's percentage 4": poolish 468 + 468, final dough 900 flour, 468 water, 27 salt. The overall figures are calculated.
-        var answers = PracticeBank.Work("poolish_card", ("poolish", 936), ("final_flour", 900), ("final_water", 468), ("salt", 27));
+        var answers = ShippedBank.Work("poolish_card", ("poolish", 936), ("final_flour", 900), ("final_water", 468), ("salt", 27));
 
         Assert.Equal(68.42, answers["hydration"] * 100, 0.01);
         Assert.Equal(34.21, answers["prefermented"] * 100, 0.01);
@@ -44,7 +46,7 @@ public sealed class BakersPercentageExamples
     public void Flour_weighed_by_the_worksheet_gives_its_water_salt_and_yeast()
     {
         // College worksheet "Baker's Percentage Worksheet", scribd.com/doc/79999339: the sheet rounds to 16747 g of flour first; 67, 2 and 1 %.
-        var answers = PracticeBank.Work("pan_loaf", ("flour", 16747), ("water_percent", 0.67), ("salt_percent", 0.02), ("yeast_percent", 0.01));
+        var answers = ShippedBank.Work("pan_loaf", ("flour", 16747), ("water_percent", 0.67), ("salt_percent", 0.02), ("yeast_percent", 0.01));
 
         Assert.Equal(11220.49, answers["water"], 0.01);
         Assert.Equal(334.94, answers["salt"], 0.01);
@@ -55,7 +57,7 @@ public sealed class BakersPercentageExamples
     public void Three_flours_are_shares_of_all_of_them()
     {
         // wildyeastblog.com, "bp exercises 3": flours 404, 161 and 242 g, water 565 g, salt 16 g, published as 20 % whole wheat, 70 % water, 2 % salt; whole grams, so to half a per cent.
-        var answers = PracticeBank.Work("two_flours", ("bread_flour", 404 + 242), ("wholemeal", 161), ("water", 565), ("salt_percent", 0.02));
+        var answers = ShippedBank.Work("two_flours", ("bread_flour", 404 + 242), ("wholemeal", 161), ("water", 565), ("salt_percent", 0.02));
 
         Assert.Equal(20, answers["wholemeal_percent"] * 100, 0.1);
         Assert.Equal(70, answers["hydration"] * 100, 0.1);

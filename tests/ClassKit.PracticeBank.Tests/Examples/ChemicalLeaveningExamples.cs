@@ -1,4 +1,6 @@
-namespace ClassKit.PracticeBank.Tests;
+using ClassKit.PracticeBank.Tests.Bank;
+
+namespace ClassKit.PracticeBank.Tests.Examples;
 
 /// <summary>Published figures of chemical leavening, put in as givens.</summary>
 public sealed class ChemicalLeaveningExamples
@@ -11,13 +13,13 @@ public sealed class ChemicalLeaveningExamples
     [InlineData(45, 2.222)]
     [InlineData(33, 3.030)]
     public void A_gram_of_soda_takes_the_acid_of_its_neutralising_value(double value, double acid) =>
-        Assert.Equal(acid, PracticeBank.Work("acid_for_the_soda", ("flour", 100), ("soda_percent", 0.01), ("nv", value), ("soda_gas", 0.524))["acid"], 0.001);
+        Assert.Equal(acid, ShippedBank.Work("acid_for_the_soda", ("flour", 100), ("soda_percent", 0.01), ("nv", value), ("soda_gas", 0.524))["acid"], 0.001);
 
     [Fact]
     public void Cream_of_tartar_weighs_what_a_data_book_says()
     {
         // J. Smith and L. Hong-Shum, Food Additives Data Book: 2.24 parts of tartrate to one of soda; trade tables round its value to 45, which is 2.22.
-        var answers = PracticeBank.Work("tin_of_powder", ("soda", 1), ("starch", 0), ("nv", 45), ("soda_gas", 0.524));
+        var answers = ShippedBank.Work("tin_of_powder", ("soda", 1), ("starch", 0), ("nv", 45), ("soda_gas", 0.524));
 
         Assert.Equal(2.24, answers["acid"], 0.02);
     }
@@ -26,7 +28,7 @@ public sealed class ChemicalLeaveningExamples
     public void A_powder_of_known_parts_has_its_strength()
     {
         // 30 g of soda, 41.67 g of an acid of 72 and starch to 112.2 g give 14.0 % (calculated from molar masses: 30 × 0.5239 / 112.2).
-        var answers = PracticeBank.Work("tin_of_powder", ("soda", 30), ("starch", (112.2 - 30 - 30 / 0.72) / 112.2), ("nv", 72), ("soda_gas", 0.524));
+        var answers = ShippedBank.Work("tin_of_powder", ("soda", 30), ("starch", (112.2 - 30 - 30 / 0.72) / 112.2), ("nv", 72), ("soda_gas", 0.524));
 
         Assert.Equal(41.67, answers["acid"], 0.01);
         Assert.Equal(112.2, answers["powder"], 1e-9);
@@ -37,7 +39,7 @@ public sealed class ChemicalLeaveningExamples
     public void Powder_of_twelve_per_cent_stands_for_its_share_of_soda()
     {
         // bakingbusiness.com, Bakers Dictionary: 12 % available; by calculation 22.9 % of such a powder is soda.
-        var answers = PracticeBank.Work("sweet_milk_instead", ("soda", 22.9), ("soda_gas", 0.524), ("powder_gas", 0.12), ("flour", 1000));
+        var answers = ShippedBank.Work("sweet_milk_instead", ("soda", 22.9), ("soda_gas", 0.524), ("powder_gas", 0.12), ("flour", 1000));
 
         Assert.Equal(100, answers["powder"], 0.3);
     }
@@ -46,7 +48,7 @@ public sealed class ChemicalLeaveningExamples
     public void Self_rising_flour_at_the_legal_least_takes_its_soda()
     {
         // 21 CFR 137.180: 0.5 % of carbon dioxide; by calculation at least 0.954 g of soda for 100 g of flour.
-        var answers = PracticeBank.Work("self_raising", ("flour", 100), ("gas_goal", 0.005), ("soda_gas", 0.524), ("nv", 72), ("limit", 0.045));
+        var answers = ShippedBank.Work("self_raising", ("flour", 100), ("gas_goal", 0.005), ("soda_gas", 0.524), ("nv", 72), ("limit", 0.045));
 
         Assert.Equal(0.954, answers["soda"], 0.001);
     }
@@ -55,7 +57,7 @@ public sealed class ChemicalLeaveningExamples
     public void Five_grams_of_soda_fill_a_litre_and_a_half()
     {
         // By calculation from molar masses: 2.619 g of carbon dioxide, 1.456 L at 25 °C and 101,325 Pa.
-        var answers = PracticeBank.Work("soda_balloon", ("soda", 5), ("temperature", 25), ("soda_gas", 0.524), ("molar_mass", 44.01), ("mole_space", 22.414));
+        var answers = ShippedBank.Work("soda_balloon", ("soda", 5), ("temperature", 25), ("soda_gas", 0.524), ("molar_mass", 44.01), ("mole_space", 22.414));
 
         Assert.Equal(1.456, answers["volume"], 0.003);
     }

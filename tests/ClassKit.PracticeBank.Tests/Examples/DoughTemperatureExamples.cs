@@ -1,4 +1,6 @@
-namespace ClassKit.PracticeBank.Tests;
+using ClassKit.PracticeBank.Tests.Bank;
+
+namespace ClassKit.PracticeBank.Tests.Examples;
 
 /// <summary>Published worked examples of dough temperature and ice, put in as givens. The factor method is the same sum in either kind of degrees.</summary>
 public sealed class DoughTemperatureExamples
@@ -14,7 +16,7 @@ public sealed class DoughTemperatureExamples
     // pizzamaking.com, topic 14506, which quotes 8 minutes at 2 degrees each; a weak authority.
     [InlineData(78, 70, 60, 16, 88)]
     public void Three_factors_give_the_published_water(double want, double room, double flour, double friction, double water) =>
-        Assert.Equal(water, PracticeBank.Work("water_for_the_dough", ("want", want), ("room", room), ("flour_temp", flour), ("friction", friction))["water"], 1e-9);
+        Assert.Equal(water, ShippedBank.Work("water_for_the_dough", ("want", want), ("room", room), ("flour_temp", flour), ("friction", friction))["water"], 1e-9);
 
     [Theory]
     // Water table of Koerner Co.: pounds of ice for a pound of water; the heat balance meets it to 0.0025.
@@ -26,13 +28,13 @@ public sealed class DoughTemperatureExamples
     [InlineData(80, 0, 0.416)]
     [InlineData(70, 50, 0.109)]
     public void Ice_in_pounds_is_that_of_a_bakery_suppliers_table(double tap, double need, double ice) =>
-        Assert.Equal(ice, PracticeBank.Work("ice_in_pounds", ("water", 1), ("tap", tap), ("need", need), ("melting", 112))["ice"], 0.0025);
+        Assert.Equal(ice, ShippedBank.Work("ice_in_pounds", ("water", 1), ("tap", tap), ("need", need), ("melting", 112))["ice"], 0.0025);
 
     [Fact]
     public void Ice_in_grams_keeps_the_heat_balance()
     {
         // 40 kg from 20 °C to 10 °C with 80 °C for the melting: a tenth is ice. Calculated; a published post with the other model says 4.4 kg.
-        var answers = PracticeBank.Work("ice_step_by_step", ("water", 40_000), ("tap", 20), ("need", 10), ("melting", 80));
+        var answers = ShippedBank.Work("ice_step_by_step", ("water", 40_000), ("tap", 20), ("need", 10), ("melting", 80));
 
         Assert.Equal(4000, answers["ice"], 1e-9);
         Assert.Equal(36_000, answers["from_the_tap"], 1e-9);
@@ -42,7 +44,7 @@ public sealed class DoughTemperatureExamples
     public void The_open_plan_meets_both_published_steps()
     {
         // Pizza Today's water of 65 °F, then the supplier's ice from a tap of 80 °F: (80 - 65)/(80 + 112) of the water.
-        var answers = PracticeBank.Work(
+        var answers = ShippedBank.Work(
             "hot_weekend", ("want", 80), ("room", 75), ("flour_temp", 65), ("friction", 35), ("tap", 80), ("water", 192), ("melting", 112));
 
         Assert.Equal(15, answers["ice"], 1e-9);
@@ -52,7 +54,7 @@ public sealed class DoughTemperatureExamples
     public void A_preferment_makes_four_factors()
     {
         // The same teaching material: times four with a preferment. Its three-factor figures with a preferment at the dough's own temperature change nothing.
-        var answers = PracticeBank.Work(
+        var answers = ShippedBank.Work(
             "four_factors",
             ("dough_before", 75), ("room_before", 65), ("flour_before", 65), ("poolish_before", 75), ("water_before", 87),
             ("want", 75), ("room", 65), ("flour_temp", 65), ("poolish", 75));

@@ -1,4 +1,6 @@
-namespace ClassKit.PracticeBank.Tests;
+using ClassKit.PracticeBank.Tests.Bank;
+
+namespace ClassKit.PracticeBank.Tests.Examples;
 
 /// <summary>Published worked examples of scaling and yield, put in as givens.</summary>
 public sealed class ScalingExamples
@@ -7,7 +9,7 @@ public sealed class ScalingExamples
     public void Seventy_three_pieces_take_the_flour_and_water_of_the_worksheet()
     {
         // College worksheet "Baker's Percentage Worksheet", scribd.com/doc/79999339: 73 × 390 g at 100/67/2/1.
-        var answers = PracticeBank.Work("tray_of_rolls", ("pieces", 73), ("piece", 390), ("milk_percent", 0.67), ("salt_percent", 0.02), ("yeast_percent", 0.01));
+        var answers = ShippedBank.Work("tray_of_rolls", ("pieces", 73), ("piece", 390), ("milk_percent", 0.67), ("salt_percent", 0.02), ("yeast_percent", 0.01));
 
         Assert.Equal(28_470, answers["dough"], 1e-9);
         Assert.Equal(1.70, answers["total_percent"], 1e-9);
@@ -21,7 +23,7 @@ public sealed class ScalingExamples
     // wildyeastblog.com, "bp exercises 3": 1400 g at 173.5 %, published as 807 g.
     [InlineData(1400, 0.735, 807)]
     public void A_dough_at_its_total_percentage_gives_the_published_flour(double dough, double others, double flour) =>
-        Assert.Equal(flour, PracticeBank.Work("tray_of_rolls", ("pieces", 1), ("piece", dough), ("milk_percent", others))["flour"], 0.5);
+        Assert.Equal(flour, ShippedBank.Work("tray_of_rolls", ("pieces", 1), ("piece", dough), ("milk_percent", others))["flour"], 0.5);
 
     [Theory]
     // Armed Forces Recipe Service, General Information A-1: cards for 100 portions.
@@ -31,7 +33,7 @@ public sealed class ScalingExamples
     [InlineData(5, 8, 10, 4, 12, 1, 12)]
     public void Factors_come_from_total_yields(double portions, double size, double wanted, double wantedSize, double onCard, double factor, double amount)
     {
-        var answers = PracticeBank.Work("bigger_portions", ("portions", portions), ("size", size), ("wanted", wanted), ("wanted_size", wantedSize), ("card_flour", onCard));
+        var answers = ShippedBank.Work("bigger_portions", ("portions", portions), ("size", size), ("wanted", wanted), ("wanted_size", wantedSize), ("card_flour", onCard));
 
         Assert.Equal(factor, answers["factor"], 1e-9);
         Assert.Equal(amount, answers["flour"], 1e-9);
@@ -41,15 +43,15 @@ public sealed class ScalingExamples
     public void A_loss_is_divided_out()
     {
         // "Bread formula construction", thebakerynetwork.wordpress.com, 2011: 500 lb of bread, 13 % lost in all; 500/0.87 and 500/(0.98 × 0.89) are calculated.
-        Assert.Equal(574.71, PracticeBank.Work("loaf_for_the_shelf", ("baked", 500), ("loaves", 1), ("bake_loss", 0.13))["dough"], 0.01);
-        Assert.Equal(573.26, PracticeBank.Work("loaf_for_the_shelf", ("baked", 500), ("loaves", 1), ("bake_loss", 0.11), ("bowl_loss", 0.02))["dough"], 0.01);
+        Assert.Equal(574.71, ShippedBank.Work("loaf_for_the_shelf", ("baked", 500), ("loaves", 1), ("bake_loss", 0.13))["dough"], 0.01);
+        Assert.Equal(573.26, ShippedBank.Work("loaf_for_the_shelf", ("baked", 500), ("loaves", 1), ("bake_loss", 0.11), ("bowl_loss", 0.02))["dough"], 0.01);
     }
 
     [Fact]
     public void The_ingredient_that_is_short_sets_flour_and_dough()
     {
         // wildyeastblog.com, "bp exercises 3": 50 g of milk at 10 %, total 163 %, give 500 g of flour and 815 g of dough.
-        var answers = PracticeBank.Work("last_of_the_butter", ("butter", 50), ("butter_percent", 0.10), ("total_percent", 1.63), ("piece", 100));
+        var answers = ShippedBank.Work("last_of_the_butter", ("butter", 50), ("butter_percent", 0.10), ("total_percent", 1.63), ("piece", 100));
 
         Assert.Equal(500, answers["flour"], 1e-9);
         Assert.Equal(815, answers["dough"], 1e-9);
@@ -60,14 +62,14 @@ public sealed class ScalingExamples
     public void What_is_on_hand_over_what_the_card_takes_is_the_factor()
     {
         // Armed Forces Recipe Service, General Information A-1: 102 lb on hand, 30 lb for 100 portions, factor 3.40.
-        Assert.Equal(3.40, PracticeBank.Work("last_of_the_butter", ("butter", 102), ("butter_percent", 30), ("total_percent", 1), ("piece", 1))["flour"], 1e-9);
+        Assert.Equal(3.40, ShippedBank.Work("last_of_the_butter", ("butter", 102), ("butter_percent", 30), ("total_percent", 1), ("piece", 1))["flour"], 1e-9);
     }
 
     [Fact]
     public void A_textbook_yield_gives_the_flour_of_one_batch()
     {
         // johnnyskitchen.us, "Procedure for converting a formula to a new yield": 3000 g at 377.5 % is 794.7 g of flour.
-        var answers = PracticeBank.Work("mixer_batches", ("pieces", 30), ("piece", 100), ("bowl", 5), ("total_percent", 3.775));
+        var answers = ShippedBank.Work("mixer_batches", ("pieces", 30), ("piece", 100), ("bowl", 5), ("total_percent", 3.775));
 
         Assert.Equal(1, answers["batches"]);
         Assert.Equal(794.7, answers["flour"], 0.05);

@@ -1,4 +1,6 @@
-namespace ClassKit.PracticeBank.Tests;
+using ClassKit.PracticeBank.Tests.Bank;
+
+namespace ClassKit.PracticeBank.Tests.Examples;
 
 /// <summary>Published worked examples of yeast, put in as givens.</summary>
 public sealed class YeastExamples
@@ -7,7 +9,7 @@ public sealed class YeastExamples
     public void Fresh_yeast_becomes_the_published_mass_of_active_dry()
     {
         // ckbk.com, "Yeast conversions": 30 g fresh, times 0.4, is 12 g active dry; two packets of 7 g.
-        var answers = PracticeBank.Work("packets_of_dry", ("flour", 1000), ("fresh_percent", 0.03), ("dry_factor", 0.4), ("packet", 7));
+        var answers = ShippedBank.Work("packets_of_dry", ("flour", 1000), ("fresh_percent", 0.03), ("dry_factor", 0.4), ("packet", 7));
 
         Assert.Equal(30, answers["fresh"], 1e-9);
         Assert.Equal(12, answers["active_dry"], 1e-9);
@@ -19,13 +21,13 @@ public sealed class YeastExamples
     [InlineData(0.92, 32.61)]
     [InlineData(0.95, 31.58)]
     public void Equal_solids_give_the_mass_of_a_dry_yeast(double solids, double dry) =>
-        Assert.Equal(dry, PracticeBank.Work("yeast_by_solids", ("fresh", 100), ("fresh_solids", 0.30), ("instant_solids", solids))["instant"], 0.01);
+        Assert.Equal(dry, ShippedBank.Work("yeast_by_solids", ("fresh", 100), ("fresh_solids", 0.30), ("instant_solids", solids))["instant"], 0.01);
 
     [Fact]
     public void Five_degrees_at_ten_per_cent_each_compound()
     {
         // bakemag.com, article 836: a degree is about 10 %. Five degrees are 1.1 to the fifth, 1.6105.
-        var answers = PracticeBank.Work("warm_corner", ("usual", 25), ("warm", 30), ("minutes", 161.05), ("faster", 0.10));
+        var answers = ShippedBank.Work("warm_corner", ("usual", 25), ("warm", 30), ("minutes", 161.05), ("faster", 0.10));
 
         Assert.Equal(1.6105, answers["factor"], 0.0001);
         Assert.Equal(100, answers["time"], 0.01);
@@ -37,8 +39,8 @@ public sealed class YeastExamples
         // The rule itself; five degrees cooler it is 1.6105 times as much.
         (string, double)[] usual = [("flour", 1000), ("yeast_percent", 0.01), ("minutes", 60), ("long_minutes", 120), ("usual", 25), ("faster", 0.10)];
 
-        Assert.Equal(5, PracticeBank.Work("later_bake", [.. usual, ("cool", 25)])["yeast"], 1e-9);
-        Assert.Equal(5 * 1.6105, PracticeBank.Work("later_bake", [.. usual, ("cool", 20)])["yeast"], 0.001);
+        Assert.Equal(5, ShippedBank.Work("later_bake", [.. usual, ("cool", 25)])["yeast"], 1e-9);
+        Assert.Equal(5 * 1.6105, ShippedBank.Work("later_bake", [.. usual, ("cool", 20)])["yeast"], 0.001);
     }
 
     [Theory]
@@ -47,7 +49,7 @@ public sealed class YeastExamples
     [InlineData(18.0156, 8.802, 0.001, 4.975, 0.005)]
     public void Glucose_gives_its_gas(double sugar, double gas, double withinGas, double litres, double withinLitres)
     {
-        var answers = PracticeBank.Work("sugar_to_gas", ("sugar", sugar), ("gas_share", 0.4886), ("molar_mass", 44.01), ("mole_space", 22.414), ("temperature", 30));
+        var answers = ShippedBank.Work("sugar_to_gas", ("sugar", sugar), ("gas_share", 0.4886), ("molar_mass", 44.01), ("mole_space", 22.414), ("temperature", 30));
 
         Assert.Equal(gas, answers["gas"], withinGas);
         Assert.Equal(litres, answers["volume"], withinLitres);

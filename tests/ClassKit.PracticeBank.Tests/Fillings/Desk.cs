@@ -1,6 +1,8 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 

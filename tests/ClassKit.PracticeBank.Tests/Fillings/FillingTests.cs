@@ -1,6 +1,10 @@
 using System.Globalization;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 

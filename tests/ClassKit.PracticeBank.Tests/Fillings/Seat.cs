@@ -1,6 +1,10 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Grading;
+using ClassKit.Grading.Intake;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 

@@ -1,6 +1,12 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Marking;
 using ClassKit.Grading;
-using ClassKit.Workbooks;
+using ClassKit.PracticeBank.Tests.Bank;
+using ClassKit.Tests.Exercises;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 
@@ -10,7 +16,7 @@ internal static class Shipped
     public static MarkingScheme Marking { get; } = new("marks", "Marks", 0.4m, 1, 0, 0.6m) { RoundingSlipShare = 0.6m };
 
     public static IReadOnlyList<Exercise> Exercises { get; } =
-        [.. ShippedExercises.Below(Repository.PathOf("lessons", "one-tin-three-lifts", "exercises")), .. PracticeBank.Exercises];
+        [.. ShippedExercises.Below(Repository.PathOf("lessons", "one-tin-three-lifts", "exercises")), .. ShippedBank.Exercises];
 
     /// <summary>Seats of several deals: the class, the student and the workbook as it was dealt.</summary>
     public static IReadOnlyList<Seat> Seats { get; } = [.. ((ulong[])[3, 41]).SelectMany(seed => Deal(seed, 2))];

@@ -1,21 +1,24 @@
-namespace ClassKit.PracticeBank.Tests;
+using ClassKit.PracticeBank.Tests.Bank;
+using ClassKit.PracticeBank.Tests.Oracles;
+
+namespace ClassKit.PracticeBank.Tests.Keys;
 
 /// <summary>The keys, written as cell formulas by whoever wrote the exercise, against ClassKit.Baking, which is other code by other hands.</summary>
 public sealed class BakingAgreesTests
 {
     private const int VariantsEach = 10_000;
 
-    public static TheoryData<string> Ids => PracticeBank.Ids;
+    public static TheoryData<string> Ids => ShippedBank.Ids;
 
     [Fact]
     public void Every_exercise_has_an_oracle_and_every_oracle_an_exercise() =>
-        Assert.Equal(PracticeBank.Exercises.Select(exercise => exercise.Id).Order(StringComparer.Ordinal), BankOracles.All.Keys.Order(StringComparer.Ordinal));
+        Assert.Equal(ShippedBank.Exercises.Select(exercise => exercise.Id).Order(StringComparer.Ordinal), BankOracles.All.Keys.Order(StringComparer.Ordinal));
 
     [Theory]
     [MemberData(nameof(Ids))]
     public void On_ten_thousand_variants_every_key_gives_what_Baking_computes(string id)
     {
-        var exercise = PracticeBank.Of(id);
+        var exercise = ShippedBank.Of(id);
         foreach (var variant in Variants.Draw(exercise, VariantsEach))
         {
             var known = BankOracles.All[id](new(variant));

@@ -1,8 +1,12 @@
-using ClassKit.CellFormulas;
-using ClassKit.CellFormulas.Tests;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Tests.Differential;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Variants;
+using ClassKit.PracticeBank.Tests.Bank;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Keys;
 
 /// <summary>The keys in a spreadsheet that is not ours: a sheet an exercise, a row a variant, givens in cells and keys as formulas over them.</summary>
 public sealed class LibreOfficeAgreesTests
@@ -12,10 +16,10 @@ public sealed class LibreOfficeAgreesTests
     [Fact]
     public void LibreOffice_computes_the_same_answers_on_two_hundred_variants_of_every_exercise()
     {
-        var variants = PracticeBank.Exercises.ToDictionary(exercise => exercise.Id, exercise => Variants.Draw(exercise, VariantsEach).ToList());
-        var values = LibreOfficeValues.Of(new([.. PracticeBank.Exercises.Select(exercise => Sheet(exercise, variants[exercise.Id]))], []));
+        var variants = ShippedBank.Exercises.ToDictionary(exercise => exercise.Id, exercise => Variants.Draw(exercise, VariantsEach).ToList());
+        var values = LibreOfficeValues.Of(new([.. ShippedBank.Exercises.Select(exercise => Sheet(exercise, variants[exercise.Id]))], []));
         var compared = 0;
-        foreach (var exercise in PracticeBank.Exercises)
+        foreach (var exercise in ShippedBank.Exercises)
         {
             for (var row = 1; row <= VariantsEach; row++)
             {
@@ -28,7 +32,7 @@ public sealed class LibreOfficeAgreesTests
                 }
             }
         }
-        Assert.Equal(VariantsEach * PracticeBank.Exercises.Sum(exercise => exercise.Parts.Count), compared);
+        Assert.Equal(VariantsEach * ShippedBank.Exercises.Sum(exercise => exercise.Parts.Count), compared);
     }
 
     private static SheetSnapshot Sheet(Exercise exercise, List<Variant> variants)

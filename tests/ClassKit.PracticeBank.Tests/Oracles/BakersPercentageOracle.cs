@@ -1,6 +1,10 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Preferments;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Weighing;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 internal static class BakersPercentageOracle
 {

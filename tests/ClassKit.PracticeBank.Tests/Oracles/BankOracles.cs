@@ -1,4 +1,4 @@
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 /// <summary>The oracle of every exercise, by its id.</summary>
 internal static class BankOracles

@@ -1,6 +1,7 @@
-using ClassKit.Baking;
+using ClassKit.Baking.DoughTemperatures;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 internal static class DoughTemperatureOracle
 {

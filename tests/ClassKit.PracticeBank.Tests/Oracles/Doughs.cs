@@ -1,6 +1,8 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 /// <summary>Formulas and batches out of an exercise's numbers.</summary>
 internal static class Doughs

@@ -1,7 +1,7 @@
-using ClassKit.Baking;
-using ClassKit.Exercises;
+using ClassKit.Baking.Quantities;
+using ClassKit.Exercises.Variants;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 /// <summary>A variant's givens in the quantities of ClassKit.Baking.</summary>
 internal sealed class Inputs(Variant variant)

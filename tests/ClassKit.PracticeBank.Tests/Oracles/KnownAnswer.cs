@@ -1,4 +1,4 @@
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 /// <summary>What ClassKit.Baking makes of an exercise's givens.</summary>
 /// <param name="Part">The part that asks for it.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 /// <summary>Computes every part of an exercise with ClassKit.Baking, which knows nothing of keys.</summary>
 internal delegate IReadOnlyList<KnownAnswer> Oracle(Inputs given);

@@ -1,6 +1,10 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Weighing;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 internal static class ScalingOracle
 {

@@ -1,6 +1,9 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 internal static class SteamOracle
 {

@@ -1,6 +1,11 @@
-using ClassKit.Baking;
+using ClassKit.Baking.Batches;
+using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Costing;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Weighing;
+using ClassKit.Baking.Yeast;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Oracles;
 
 internal static class YeastOracle
 {

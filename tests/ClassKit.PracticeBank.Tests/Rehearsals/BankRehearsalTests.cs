@@ -1,9 +1,17 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Marking;
 using ClassKit.Grading;
-using ClassKit.UseCases;
-using ClassKit.Workbooks;
+using ClassKit.Grading.Intake;
+using ClassKit.Grading.Results;
+using ClassKit.PracticeBank.Tests.Bank;
+using ClassKit.UseCases.Rehearsing;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Filling;
+using ClassKit.Workbooks.Returned;
 
-namespace ClassKit.PracticeBank.Tests;
+namespace ClassKit.PracticeBank.Tests.Rehearsals;
 
 /// <summary>An invented class takes the bank skill by skill, and acts out every misconception of every part.</summary>
 /// <remarks>What each answer deserves is known, because it was made so: neither dealing nor making asks the grader.</remarks>
@@ -16,13 +24,13 @@ public sealed class BankRehearsalTests
 
     private static readonly MarkingScheme Marking = new("marks", "Marks", 0.4m, 1, 0, 0.6m);
 
-    public static TheoryData<string> Skills => [.. PracticeBank.Exercises.Select(exercise => exercise.Skill).Distinct()];
+    public static TheoryData<string> Skills => [.. ShippedBank.Exercises.Select(exercise => exercise.Skill).Distinct()];
 
     [Theory]
     [MemberData(nameof(Skills))]
     public void The_grader_judges_every_answer_as_it_was_made_and_names_the_misconception_acted_out(string skill)
     {
-        var exercises = PracticeBank.Exercises.Where(exercise => exercise.Skill == skill).ToList();
+        var exercises = ShippedBank.Exercises.Where(exercise => exercise.Skill == skill).ToList();
         var roster = new Roster("Invented", [.. Enumerable.Range(0, Students).Select(number => new Student($"s-{number:00}", $"Student {number}"))]);
         var dealing = Dealer.Deal("bank", "Bank", exercises, Marking, roster, 7);
         Assert.True(dealing.Class is not null, string.Join("\n", dealing.Problems));

@@ -1,5 +1,6 @@
 using System.Globalization;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Terms.Agreement;
 
 namespace ClassKit.Terms.Tests.Agreement;
 

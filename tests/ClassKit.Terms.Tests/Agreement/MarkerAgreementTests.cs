@@ -1,3 +1,6 @@
+using ClassKit.Terms.Agreement;
+using ClassKit.Terms.Bench;
+
 namespace ClassKit.Terms.Tests.Agreement;
 
 public sealed class MarkerAgreementTests

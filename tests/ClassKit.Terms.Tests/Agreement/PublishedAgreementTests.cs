@@ -1,3 +1,5 @@
+using ClassKit.Terms.Agreement;
+
 namespace ClassKit.Terms.Tests.Agreement;
 
 /// <summary>Coefficients of agreement against the tables that their authors published.</summary>

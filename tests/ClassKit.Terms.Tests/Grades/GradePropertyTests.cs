@@ -1,4 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Tests.Samples;
+using ClassKit.Terms.Work;
 
 namespace ClassKit.Terms.Tests.Grades;
 

@@ -1,4 +1,10 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Outlooks;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Tests.Samples;
+using ClassKit.Terms.Work;
 
 namespace ClassKit.Terms.Tests.Grades;
 

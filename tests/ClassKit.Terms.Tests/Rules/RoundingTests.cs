@@ -1,3 +1,5 @@
+using ClassKit.Terms.Rules;
+
 namespace ClassKit.Terms.Tests.Rules;
 
 public sealed class RoundingTests

@@ -1,7 +1,10 @@
-using ClassKit.Exercises;
-using ClassKit.Terms;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Randomness;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
 
-namespace ClassKit.Tests;
+namespace ClassKit.Terms.Tests.Samples;
 
 /// <summary>Terms, rules and marks of every kind, decided by a seed.</summary>
 internal static class RandomTerms
@@ -59,13 +62,13 @@ internal static class RandomTerms
 
     private static Mark Mark(SeededDraws draws, Assignment work, GradeRule rule) => draws.Below(8) switch
     {
-        0 => Terms.Mark.Absent,
-        1 => Terms.Mark.Excused,
-        2 when draws.Below(2) == 0 => Terms.Mark.NotDue,
+        0 => Marks.Mark.Absent,
+        1 => Marks.Mark.Excused,
+        2 when draws.Below(2) == 0 => Marks.Mark.NotDue,
         _ => Marked(draws, work, rule, draws.Below(6) == 0 ? work.OutOf + 3 : work.OutOf),
     };
 
-    private static Mark Marked(SeededDraws draws, Assignment work, GradeRule rule, decimal outOf) => Terms.Mark.Of(draws.Below((int)(outOf * 4) + 1) / 4m, outOf) with
+    private static Mark Marked(SeededDraws draws, Assignment work, GradeRule rule, decimal outOf) => Marks.Mark.Of(draws.Below((int)(outOf * 4) + 1) / 4m, outOf) with
     {
         Lateness = draws.Below(5) == 0 ? (Lateness)(1 + draws.Below(2)) : Lateness.InTime,
         Criteria = rule.Lines.Any(line => line.Category == work.Category && line.Criterion is not null) && draws.Below(4) > 0 ? [new(Criterion, draws.Below(4) / 3m)] : [],

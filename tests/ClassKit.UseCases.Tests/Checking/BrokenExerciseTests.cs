@@ -1,4 +1,7 @@
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Exercises;
+using ClassKit.Content.Sources;
+using ClassKit.UseCases.Checking;
 
 namespace ClassKit.UseCases.Tests.Checking;
 

@@ -1,5 +1,9 @@
-using ClassKit.Content;
+using ClassKit.Content.Sources;
+using ClassKit.UseCases.Checking;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.UseCases.Touring;
 
 namespace ClassKit.UseCases.Tests.Checking;
 

@@ -1,5 +1,8 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Choosing;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Touring;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 

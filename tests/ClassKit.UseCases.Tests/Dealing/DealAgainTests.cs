@@ -1,5 +1,11 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Variants;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.UseCases.Touring;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 

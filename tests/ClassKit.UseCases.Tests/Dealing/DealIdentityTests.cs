@@ -1,4 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Dealing;

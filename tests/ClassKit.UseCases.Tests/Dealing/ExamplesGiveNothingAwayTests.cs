@@ -1,9 +1,15 @@
 using System.Text.RegularExpressions;
-using ClassKit.CellFormulas;
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Content.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Pages;
-using ClassKit.Workbooks;
+using ClassKit.UseCases.Touring;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 

@@ -1,11 +1,18 @@
 using System.Text.RegularExpressions;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Grading;
+using ClassKit.Grading.Intake;
+using ClassKit.Grading.Summaries;
 using ClassKit.Pages;
+using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Wording;
-using ClassKit.Workbooks;
+using ClassKit.Wording.Files;
+using ClassKit.Wording.Flags;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Gradebooks;
+using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 

@@ -1,7 +1,12 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
 using ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Wording;
+using ClassKit.Wording.Files;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 

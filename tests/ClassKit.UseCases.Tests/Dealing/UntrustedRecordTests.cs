@@ -1,4 +1,7 @@
 using System.Text.Json.Nodes;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Dealing;
@@ -71,7 +74,7 @@ public sealed class UntrustedRecordTests : IDisposable
     private GradePaths Paths => new(_folder.Of("dealt"), _folder.Of("returned"));
 
     private string GradesText() => System.Text.Encoding.UTF8.GetString(
-        GradeCommands.Grade(Paths with { Due = Exercises.DueWish.Parse("2026-11-20T17:00") }).Files.Single(file => file.Path == GradesJson.FileName).Content);
+        GradeCommands.Grade(Paths with { Due = Exercises.Deadlines.DueWish.Parse("2026-11-20T17:00") }).Files.Single(file => file.Path == GradesJson.FileName).Content);
 
     private static void AssertClear(string what, Produced produced)
     {
@@ -153,8 +156,8 @@ public sealed class UntrustedRecordTests : IDisposable
         {
             Steps =
             [
-                new("half_of_it", "Half of it", CellFormulas.CellFormula.Of($"={exercise.Givens[0].Id}/2"), exercise.Givens[0].Unit),
-                new("quarter_of_it", "A quarter of it", CellFormulas.CellFormula.Of("=half_of_it/2"), exercise.Givens[0].Unit),
+                new("half_of_it", "Half of it", CellFormulas.Formulas.CellFormula.Of($"={exercise.Givens[0].Id}/2"), exercise.Givens[0].Unit),
+                new("quarter_of_it", "A quarter of it", CellFormulas.Formulas.CellFormula.Of("=half_of_it/2"), exercise.Givens[0].Unit),
             ],
         });
         var text = DealtJson.Write(dealt);
@@ -182,7 +185,7 @@ public sealed class UntrustedRecordTests : IDisposable
     public void When_work_was_due_is_known_again_without_being_told()
     {
         var graded = _folder.Of("graded");
-        Produced Grade(string? due) => GradeCommands.Grade(Paths with { Due = due is null ? null : Exercises.DueWish.Parse(due), Graded = graded });
+        Produced Grade(string? due) => GradeCommands.Grade(Paths with { Due = due is null ? null : Exercises.Deadlines.DueWish.Parse(due), Graded = graded });
         void Record(Produced produced) => _folder.Write("graded/grades.json", produced.Files.Single(file => file.Path == GradesJson.FileName).Content);
 
         var first = Grade("2026-11-20T17:00");

@@ -1,4 +1,6 @@
 using System.Reflection;
+using ClassKit.UseCases.Output.Writing;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Direct;

@@ -1,11 +1,28 @@
 using System.Text;
 using ClassKit.BenchSums;
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Lessons;
-using ClassKit.Terms;
+using ClassKit.Content.Rubrics;
+using ClassKit.Content.Sources;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Regrading;
+using ClassKit.Lessons.Authored;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Trials;
+using ClassKit.UseCases.Checking;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Exporting;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Inspecting;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Packs;
+using ClassKit.UseCases.Practising;
+using ClassKit.UseCases.Reckoning;
+using ClassKit.UseCases.Rehearsing;
+using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Terms;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.UseCases.Touring;
 
 namespace ClassKit.UseCases.Tests.Direct;
 

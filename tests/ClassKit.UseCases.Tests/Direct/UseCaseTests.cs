@@ -1,6 +1,19 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Lessons;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Regrading;
+using ClassKit.Lessons.Authored;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Exporting;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Inspecting;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Packs;
+using ClassKit.UseCases.Practising;
+using ClassKit.UseCases.Rehearsing;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Direct;
@@ -51,7 +64,7 @@ public class UseCaseTests
         var refused = DealPractice.Run(Deal(seed: 6) with { Earlier = new(null, first) }, Run.Unwatched);
         Assert.Contains("would be another one", Assert.Single(refused.Problems).Found, StringComparison.Ordinal);
         var remarked = DealPractice.Run(Deal() with { Set = Set with { Marking = Set.Marking with { TeachAgainBelow = 0.1m } }, Earlier = new(null, first) }, Run.Unwatched);
-        Assert.Equal(Content.Remedy.RegradeUnderOtherMarking, Assert.Single(remarked.Problems).Remedy);
+        Assert.Equal(Content.Diagnostics.Remedy.RegradeUnderOtherMarking, Assert.Single(remarked.Problems).Remedy);
     }
 
     [Fact]
@@ -78,7 +91,7 @@ public class UseCaseTests
         var nobody = MakeFollowUp.Run(request with { Wish = new(["zoe"], 30, 3) }, Run.Unwatched);
         Assert.Contains("has the id `zoe`", Assert.Single(nobody.Problems).Found, StringComparison.Ordinal);
         var nothing = MakeFollowUp.Run(request with { Grades = Graded() }, Run.Unwatched);
-        Assert.Equal(Content.Remedy.MakePractice, Assert.Single(nothing.Problems).Remedy);
+        Assert.Equal(Content.Diagnostics.Remedy.MakePractice, Assert.Single(nothing.Problems).Remedy);
     }
 
     [Fact]
@@ -100,7 +113,7 @@ public class UseCaseTests
         var due = DueWish.Parse("2000-01-01T12:00")!.In(null);
         var graded = GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of(Blank(SmallClass.Ada))) { Deadline = new(due) { IsNamed = true } }, Run.Unwatched);
         Assert.Equal(due, graded.Grades.Due);
-        Assert.Contains(Content.Remedy.NameClassProfile, GradeNotes.Remedies(graded));
+        Assert.Contains(Content.Diagnostics.Remedy.NameClassProfile, GradeNotes.Remedies(graded));
 
         var (reports, key) = graded.UnderPseudonyms();
         Assert.DoesNotContain("Ada Berg", Text(GradeFiles.Of(reports), "class-report.html"), StringComparison.Ordinal);
@@ -145,7 +158,7 @@ public class UseCaseTests
         Assert.Contains("ada-berg", tables.Results, StringComparison.Ordinal);
 
         var backwards = ExportGrades.Run(new(SmallClass.Dealt, Graded(), exchange with { Due = new(2026, 10, 1) }), Run.Unwatched);
-        Assert.Equal(Content.Remedy.NameOtherDays, Assert.Single(backwards.Problems).Remedy);
+        Assert.Equal(Content.Diagnostics.Remedy.NameOtherDays, Assert.Single(backwards.Problems).Remedy);
     }
 
     [Fact]

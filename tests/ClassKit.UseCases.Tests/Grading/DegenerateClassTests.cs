@@ -1,10 +1,14 @@
 using System.Text;
 using System.Text.Json;
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Statistics;
+using ClassKit.Grading.Summaries;
+using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Workbooks;
+using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Tests.Grading;
 

@@ -1,10 +1,16 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Draws;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Rehearsing;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Workbooks;
+using ClassKit.Workbooks.Filling;
 
 namespace ClassKit.UseCases.Tests.Grading;
 

@@ -1,8 +1,11 @@
 using System.IO.Compression;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
 using ClassKit.UseCases.Tests.Hostile;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Workbooks;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Returned;
+using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.UseCases.Tests.Grading;
 

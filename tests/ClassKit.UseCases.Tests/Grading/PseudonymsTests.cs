@@ -1,8 +1,15 @@
 using System.Security.Cryptography;
 using System.Text.RegularExpressions;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Workbooks;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Filling;
+using ClassKit.Workbooks.Returned;
+using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.UseCases.Tests.Grading;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
 using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Hostile;

@@ -1,8 +1,13 @@
 using System.Diagnostics;
 using System.Globalization;
 using ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Wording;
+using ClassKit.Wording.Files;
 
 namespace ClassKit.UseCases.Tests.Hostile;
 

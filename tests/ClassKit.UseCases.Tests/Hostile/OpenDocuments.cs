@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 
 namespace ClassKit.UseCases.Tests.Hostile;
 

@@ -32,5 +32,5 @@ internal static class Sheets
 
     /// <summary>Rows of cells, far below the exercise.</summary>
     public static string Rows(int rows, int columns, Func<int, int, string> cell, int first = 1000) => string.Concat(Enumerable.Range(first, rows).Select(row =>
-        $"<row r=\"{row}\">" + string.Concat(Enumerable.Range(1, columns).Select(column => $"<c r=\"{CellFormulas.CellAddress.ColumnLetters(column)}{row}\"{cell(row, column)}</c>")) + "</row>"));
+        $"<row r=\"{row}\">" + string.Concat(Enumerable.Range(1, columns).Select(column => $"<c r=\"{CellFormulas.Sheets.CellAddress.ColumnLetters(column)}{row}\"{cell(row, column)}</c>")) + "</row>"));
 }

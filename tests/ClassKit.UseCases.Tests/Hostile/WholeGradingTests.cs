@@ -1,6 +1,9 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Wording;
+using ClassKit.Wording.Files;
 
 namespace ClassKit.UseCases.Tests.Hostile;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.UseCases.Inspecting;
 
 namespace ClassKit.UseCases.Tests.Inspecting;
 

@@ -2,8 +2,12 @@ using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
 using ClassKit.Grading;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Wording;
+using ClassKit.Wording.Files;
 
 namespace ClassKit.UseCases.Tests.Intake;
 

@@ -1,3 +1,5 @@
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Output;

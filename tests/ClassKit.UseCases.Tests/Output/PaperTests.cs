@@ -1,7 +1,14 @@
 using System.IO.Compression;
 using System.Text;
 using System.Text.RegularExpressions;
-using ClassKit.Exercises;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Packs;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Output;

@@ -1,3 +1,4 @@
+using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Output;

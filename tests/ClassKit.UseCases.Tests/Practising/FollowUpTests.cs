@@ -1,6 +1,15 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Workbooks;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Practising;
+using ClassKit.UseCases.Rehearsing;
+using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Touring;
+using ClassKit.Workbooks.Dealing;
 
 namespace ClassKit.UseCases.Tests.Practising;
 

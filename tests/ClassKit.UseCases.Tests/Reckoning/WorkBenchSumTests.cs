@@ -1,6 +1,8 @@
 using ClassKit.BenchSums;
 using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Results;
+using ClassKit.UseCases.Reckoning;
+using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Tests.Reckoning;
 

@@ -1,6 +1,10 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Output.Writing;
+using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Wording;
+using ClassKit.Wording.Files;
 
 namespace ClassKit.UseCases.Tests.Running;
 

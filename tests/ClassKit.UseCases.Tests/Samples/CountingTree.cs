@@ -1,4 +1,4 @@
-using ClassKit.Content;
+using ClassKit.Content.Sources;
 
 namespace ClassKit.UseCases.Tests.Samples;
 

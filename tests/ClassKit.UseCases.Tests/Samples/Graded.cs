@@ -1,4 +1,7 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Results;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Tests.Samples;
 

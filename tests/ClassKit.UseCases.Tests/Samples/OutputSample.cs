@@ -1,3 +1,6 @@
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Output.Writing;
+
 namespace ClassKit.UseCases.Tests.Samples;
 
 /// <summary>A folder that a command writes twice.</summary>

@@ -1,7 +1,12 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
-using ClassKit.Lessons;
-using ClassKit.Workbooks;
+using ClassKit.Content.Lessons;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Lessons.Authored;
+using ClassKit.UseCases.Rehearsing;
+using ClassKit.UseCases.Touring;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Filling;
 
 namespace ClassKit.UseCases.Tests.Samples;
 

@@ -1,3 +1,5 @@
+using ClassKit.UseCases.Running;
+
 namespace ClassKit.UseCases.Tests.Samples;
 
 /// <summary>Keeps what it is told of a run, and may do something about it.</summary>

@@ -1,5 +1,5 @@
-using ClassKit.CellFormulas;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Grading.Findings;
 using ClassKit.Wording.Tests.Samples;
 
 namespace ClassKit.Wording.Tests.Answers;

@@ -1,4 +1,4 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Findings;
 using ClassKit.Wording.Tests.Samples;
 
 namespace ClassKit.Wording.Tests.Answers;

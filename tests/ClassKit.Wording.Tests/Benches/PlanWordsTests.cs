@@ -1,6 +1,10 @@
-using ClassKit.Baking;
-using ClassKit.BenchPlans;
+using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Yeast;
+using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Solving;
 using ClassKit.BenchPlans.Tests;
+using ClassKit.Wording.Benches;
 
 namespace ClassKit.Wording.Tests.Benches;
 

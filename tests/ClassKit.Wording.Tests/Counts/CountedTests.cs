@@ -1,3 +1,5 @@
+using ClassKit.Wording.Counts;
+
 namespace ClassKit.Wording.Tests.Counts;
 
 /// <summary>Plurals of English; decimals other than 1 take the plural, as in The Chicago Manual of Style, 9.21 (from memory).</summary>

@@ -1,4 +1,5 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Findings;
+using ClassKit.Wording.Files;
 using ClassKit.Wording.Tests.Samples;
 
 namespace ClassKit.Wording.Tests.Files;

@@ -1,5 +1,8 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Wording.Flags;
 using ClassKit.Wording.Tests.Samples;
 
 namespace ClassKit.Wording.Tests.Flags;

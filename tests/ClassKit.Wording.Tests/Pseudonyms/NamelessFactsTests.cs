@@ -1,5 +1,11 @@
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Pseudonyms;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Answers;
+using ClassKit.Wording.Files;
+using ClassKit.Wording.Flags;
 using ClassKit.Wording.Tests.Samples;
 
 namespace ClassKit.Wording.Tests.Pseudonyms;

@@ -1,4 +1,6 @@
-using ClassKit.Grading;
+using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Regrading;
 using ClassKit.Wording.Tests.Samples;
 
 namespace ClassKit.Wording.Tests.Regrading;

@@ -1,6 +1,9 @@
 using System.Runtime.CompilerServices;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
 
 namespace ClassKit.Wording.Tests.Samples;
 

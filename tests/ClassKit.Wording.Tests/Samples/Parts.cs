@@ -1,6 +1,9 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.Wording.Answers;
 
 namespace ClassKit.Wording.Tests.Samples;
 

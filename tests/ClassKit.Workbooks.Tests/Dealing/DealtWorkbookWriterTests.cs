@@ -1,4 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Workbooks.Dealing;
 using ClassKit.Workbooks.Tests.Samples;
 using ClosedXML.Excel;
 

@@ -1,4 +1,7 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Workbooks.Filling;
+using ClassKit.Workbooks.Returned;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Filling;

@@ -1,4 +1,5 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Workbooks.Gradebooks;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Gradebooks;

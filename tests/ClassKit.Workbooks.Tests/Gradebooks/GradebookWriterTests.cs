@@ -1,7 +1,11 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
-using ClassKit.Wording;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
+using ClassKit.Wording.Outcomes;
+using ClassKit.Workbooks.Gradebooks;
+using ClassKit.Workbooks.Returned;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Gradebooks;

@@ -1,5 +1,8 @@
 using System.Text;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.Workbooks.Tests.Interchange;
 

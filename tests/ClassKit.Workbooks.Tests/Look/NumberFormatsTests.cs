@@ -1,5 +1,6 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Workbooks.Look;
 
 namespace ClassKit.Workbooks.Tests.Look;
 

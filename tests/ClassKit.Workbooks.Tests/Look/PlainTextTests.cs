@@ -1,3 +1,5 @@
+using ClassKit.Workbooks.Look;
+
 namespace ClassKit.Workbooks.Tests.Look;
 
 public sealed class PlainTextTests

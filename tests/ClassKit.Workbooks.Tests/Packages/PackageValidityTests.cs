@@ -1,3 +1,6 @@
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Filling;
+using ClassKit.Workbooks.Gradebooks;
 using ClassKit.Workbooks.Tests.Samples;
 using DocumentFormat.OpenXml;
 using DocumentFormat.OpenXml.Packaging;

@@ -1,3 +1,6 @@
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Returned;
+using ClassKit.Workbooks.Returned.Packages;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Returned;

@@ -1,5 +1,7 @@
 using System.IO.Compression;
 using System.Text;
+using ClassKit.Workbooks.Returned;
+using ClassKit.Workbooks.Returned.Packages;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Returned;

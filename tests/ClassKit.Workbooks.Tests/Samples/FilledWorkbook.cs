@@ -1,5 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Filling;
 
 namespace ClassKit.Workbooks.Tests.Samples;
 

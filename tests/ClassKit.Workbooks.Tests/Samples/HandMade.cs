@@ -1,6 +1,8 @@
 using System.IO.Compression;
 using System.Text;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Workbooks.Returned;
+using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Tests.Samples;
 

@@ -1,5 +1,10 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Marking;
+using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Workbooks.Tests.Samples;
 

@@ -1,6 +1,10 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
-using ClassKit.Grading;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 
 namespace ClassKit.Workbooks.Tests.Samples;
 

@@ -1,5 +1,9 @@
-using ClassKit.CellFormulas;
-using ClassKit.Terms;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Terms.Grades;
+using ClassKit.Terms.Tests.Samples;
+using ClassKit.Terms.Work;
+using ClassKit.Workbooks.Returned;
+using ClassKit.Workbooks.Terms;
 
 namespace ClassKit.Workbooks.Tests.Terms;
 

@@ -1,7 +1,7 @@
-using ClassKit.Content;
-using ClassKit.Exercises;
+using ClassKit.Content.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Tests;
+namespace ClassKit.Tests.Exercises;
 
 /// <summary>Exercises that ship, as they lie in the checkout.</summary>
 internal static class ShippedExercises

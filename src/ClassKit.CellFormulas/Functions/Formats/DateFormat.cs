@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>Day numbers shown as dates and times, in English.</summary>
 internal static class DateFormat

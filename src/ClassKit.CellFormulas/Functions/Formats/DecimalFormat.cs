@@ -1,6 +1,6 @@
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>A number as digits around a decimal point.</summary>
 internal static class DecimalFormat

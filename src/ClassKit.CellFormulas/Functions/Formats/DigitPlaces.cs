@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>Lays digits out over the places <c>0</c>, <c>#</c> and <c>?</c> of a format, with the texts that stand between them.</summary>
 internal static class DigitPlaces

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>One piece of a section of a number format.</summary>
 /// <param name="Kind">What it is.</param>

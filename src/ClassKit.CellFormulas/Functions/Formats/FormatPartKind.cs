@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>The pieces that number formats are made of.</summary>
 internal enum FormatPartKind

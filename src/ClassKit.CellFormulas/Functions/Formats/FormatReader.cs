@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>Cuts a section of a number format into its parts.</summary>
 internal sealed class FormatReader(string code)

@@ -1,6 +1,6 @@
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>One section of a number format, read into its parts.</summary>
 internal sealed class FormatSection

@@ -1,7 +1,7 @@
 using System.Globalization;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>A number as a fraction: <c># ?/?</c> gives <c>2 3/4</c>.</summary>
 internal sealed class FractionFormat

@@ -1,7 +1,7 @@
 using System.Globalization;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>A number under the format General: as many digits as eleven characters hold, which is fewer than joining it to a text gives.</summary>
 /// <remarks>ECMA-376 Part 1, 18.8.30 (numFmt) leaves the width to programs; eleven is what the programs show that wrote the format.</remarks>

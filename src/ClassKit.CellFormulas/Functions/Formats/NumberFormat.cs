@@ -1,4 +1,6 @@
-namespace ClassKit.CellFormulas.Functions;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>A number format such as <c>#,##0.00;[Red]-0.0</c>: up to four sections, for positive numbers, negative ones, zero, and text.</summary>
 /// <remarks>ECMA-376 Part 1, 18.8.31 (numFmts). Colours are passed over.</remarks>

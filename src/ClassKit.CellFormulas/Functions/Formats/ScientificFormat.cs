@@ -1,7 +1,7 @@
 using System.Globalization;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Formats;
 
 /// <summary>A number as a few digits and a power of ten. With several places before the point the power is a multiple of their number.</summary>
 internal static class ScientificFormat

@@ -1,7 +1,7 @@
-using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Units;
 
 /// <summary>CONVERT.</summary>
 internal static class Conversion

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Units;
 
 /// <summary>A unit that CONVERT knows.</summary>
 /// <param name="Symbol">As written in the formula; letter case counts.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Units;
 
 /// <summary>Which prefixes a unit takes.</summary>
 internal enum UnitPrefixes

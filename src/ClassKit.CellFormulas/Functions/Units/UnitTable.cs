@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 
-namespace ClassKit.CellFormulas.Functions;
+namespace ClassKit.CellFormulas.Functions.Units;
 
 /// <summary>The units of CONVERT. Factors are exact where the unit is defined exactly and are put together from their definitions.</summary>
 /// <remarks>OpenFormula 1.3, 6.16 (CONVERT); factors from NIST SP 811, Appendix B.8, and the international yard and pound agreement of 1959.</remarks>

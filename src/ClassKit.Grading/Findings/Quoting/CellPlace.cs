@@ -1,6 +1,6 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings.Quoting;
 
 /// <summary>A cell, where a fact speaks of it.</summary>
 /// <param name="Cell">Which one.</param>

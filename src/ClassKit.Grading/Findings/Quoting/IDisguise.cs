@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Cohorts;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings.Quoting;
 
 /// <summary>What the students, files and typed texts of a fact are called instead, so that the same fact can be told without names.</summary>
 public interface IDisguise

@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings.Quoting;
 
 /// <summary>A text of ours in which words stand that a student typed, such as why a file cannot be read.</summary>
 /// <param name="Pieces">Its pieces in order, each ours or typed.</param>

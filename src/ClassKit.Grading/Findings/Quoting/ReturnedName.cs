@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings.Quoting;
 
 /// <summary>A returned file, where a fact speaks of it.</summary>
 /// <param name="Path">Its path within what was returned: a name that a student chose.</param>

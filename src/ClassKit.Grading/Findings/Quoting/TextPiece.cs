@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings.Quoting;
 
 /// <summary>A piece of a text.</summary>
 /// <param name="Text">What it says.</param>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Findings.Quoting;
 
 /// <summary>Tells our words from typed ones in a text that has both, such as why a formula cannot be read.</summary>
 internal static partial class TypedWords

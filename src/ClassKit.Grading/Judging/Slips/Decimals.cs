@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Slips;
 
 /// <summary>Rounding as a student sees it: a percent cell that shows no decimals holds two.</summary>
 internal static class Decimals

@@ -1,7 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Slips;
 
 /// <summary>What a part's key gives for some inputs when earlier answers are rounded before it uses them. Many roundings are tried, so the names are put together once.</summary>
 internal sealed class RoundedEarlier

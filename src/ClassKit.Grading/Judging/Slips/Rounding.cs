@@ -1,6 +1,7 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Slips;
 
 /// <summary>A way to round: to which step, and in which direction.</summary>
 /// <param name="Step">Above 0, in the cell's own scale: 0.01 is a whole percent.</param>

@@ -1,6 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Judging.Trials;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Slips;
 
 /// <summary>Finds answers that do what the key does but for rounding, of the answer or of what it is worked out from.</summary>
 /// <remarks>

@@ -1,4 +1,6 @@
-namespace ClassKit.Grading;
+using ClassKit.Grading.Findings;
+
+namespace ClassKit.Grading.Judging.Slips;
 
 /// <summary>What a wrong number most likely is: right but for one small thing.</summary>
 /// <param name="Kind">What kind.</param>

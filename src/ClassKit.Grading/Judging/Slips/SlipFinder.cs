@@ -1,6 +1,9 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Answers;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Judging.Trials;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Slips;
 
 /// <summary>Looks for the one small thing that makes a wrong number right. A formula must show it under all inputs, a typed number on those dealt.</summary>
 internal sealed class SlipFinder

@@ -1,4 +1,4 @@
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Slips;
 
 /// <summary>Kinds of slip that a marking scheme may give credit for.</summary>
 internal enum SlipKind

@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Trials;
 
 /// <summary>What an answer comes to under every trial, the dealt inputs first, on some ground.</summary>
 /// <param name="Values">A number a trial; null where the cell gives none.</param>

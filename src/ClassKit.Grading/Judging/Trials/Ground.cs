@@ -1,6 +1,6 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Trials;
 
 /// <summary>The earlier answers that a later one stands on while its method is tried, and what is right on them.</summary>
 /// <param name="Instead">For each trial, what is put into the cells of earlier parts; an empty table leaves all as they are.</param>

@@ -1,7 +1,8 @@
-using ClassKit.CellFormulas;
-using ClassKit.Exercises;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Answers;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Trials;
 
 /// <summary>One way to take what a cell holds for a number.</summary>
 /// <param name="Way">Which of the numbers that a text can mean; 0 for a number.</param>

@@ -1,6 +1,8 @@
-using ClassKit.Exercises;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Variants;
 
-namespace ClassKit.Grading;
+namespace ClassKit.Grading.Judging.Trials;
 
 /// <summary>One set of inputs put into a student's workbook: the first is what was dealt, the others are fresh.</summary>
 /// <param name="Right">The inputs and what the keys make of them.</param>
@@ -13,7 +15,7 @@ internal sealed record Trial(Variant Right)
     public Dictionary<string, double> Meant { get; } = [];
 
     /// <summary>What a formula of the exercise gives on some answers to earlier parts.</summary>
-    public double? Number(CellFormulas.CellFormula formula, IEnumerable<KeyValuePair<string, double>> earlier) =>
+    public double? Number(CellFormulas.Formulas.CellFormula formula, IEnumerable<KeyValuePair<string, double>> earlier) =>
         KeyValues.Number(formula, KeyValues.Names(Right.Givens, earlier));
 
     /// <summary>The answers before <paramref name="part"/> as their cells hold them; a missing one is carried on by its key.</summary>

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Adds to files of the instructor's.</summary>
 internal static class Appending

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Puts staged files in place by renaming, within milliseconds, and takes everything back if one cannot be.</summary>
 /// <remarks>A file that is replaced changes places with the new one, so that it is there until all is done.</remarks>

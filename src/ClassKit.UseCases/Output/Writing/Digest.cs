@@ -1,6 +1,6 @@
 using System.Security.Cryptography;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>SHA-256 of a file, in lower-case hexadecimal digits as the usual tools print it.</summary>
 internal static class Digest

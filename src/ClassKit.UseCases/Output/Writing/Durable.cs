@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Brings what was written to the disk, so that a power cut cannot leave a list of files that are empty.</summary>
 /// <remarks>Linux can do so for a whole file system in one call (syncfs), which costs a hundredth of asking for every file.</remarks>

@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using System.Text;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Swaps two files in one step, so that at no moment is either of them missing.</summary>
 /// <remarks>Linux has such a call (renameat2 with RENAME_EXCHANGE, since 3.15), most of its file systems support it, and .NET does not expose it.</remarks>

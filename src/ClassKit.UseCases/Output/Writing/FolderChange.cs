@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Works out what is to happen to a folder: which files are put, which are ours to remove, which the instructor changed.</summary>
 internal static class FolderChange

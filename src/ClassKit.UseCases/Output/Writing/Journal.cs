@@ -1,6 +1,6 @@
 using System.Text.Json;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>All that is to happen to an output folder. Once it lies whole in the work folder it will happen, if not by this run then by the next.</summary>
 /// <param name="Command">Which command is writing.</param>

@@ -1,6 +1,7 @@
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Writes a use case's files so that a folder holds either the old ones or the new ones, and touches nothing else in it.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>The list, kept in every output folder, of what ClassKit wrote there, so that it replaces its own files and nobody else's.</summary>
 /// <param name="Kind">The command.</param>

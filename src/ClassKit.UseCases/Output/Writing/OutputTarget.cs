@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Where a command writes.</summary>
 /// <param name="Folder">As the user named it.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>One file that ClassKit wrote.</summary>
 /// <param name="Path">Within the folder, with forward slashes.</param>

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>The files of ours that a folder holds, as its list says, and whether they are still as they were written.</summary>
 internal sealed class OwnFiles

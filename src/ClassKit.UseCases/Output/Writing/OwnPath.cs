@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Paths of our files within an output folder, with forward slashes. A list or journal on disk may say anything: nothing that leads out of the folder is believed.</summary>
 internal static class OwnPath

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Questions to the file system that never follow a link and never open what may not end.</summary>
 internal static class Place

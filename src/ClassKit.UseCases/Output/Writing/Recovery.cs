@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Makes good what a killed run left behind: finishes it if all its files were whole, else clears them away.</summary>
 internal static class Recovery

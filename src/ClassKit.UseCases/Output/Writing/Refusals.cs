@@ -1,6 +1,6 @@
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Folders that ClassKit does not write to, each with the way out.</summary>
 internal static class Refusals

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Names for files of ours that the instructor has changed: they stay beside the new ones.</summary>
 internal static class SetAside

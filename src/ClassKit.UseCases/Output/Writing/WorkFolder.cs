@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>The hidden folder within an output folder in which new files wait until all are whole. It is on the same disk, so that renaming puts them in place.</summary>
 internal sealed class WorkFolder(string root)

@@ -1,4 +1,4 @@
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>The right to write into a folder. The system takes it back when the process ends, however it ends.</summary>
 /// <remarks>

@@ -1,6 +1,7 @@
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Running;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>One run's time with an output folder, which nobody else writes to while it lasts.</summary>
 internal sealed class WritingSession : IDisposable

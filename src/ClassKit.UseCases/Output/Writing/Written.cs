@@ -1,6 +1,6 @@
-using ClassKit.Content;
+using ClassKit.Content.Diagnostics;
 
-namespace ClassKit.UseCases;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>What came of writing an output folder.</summary>
 /// <param name="Files">How many files the folder has of ours.</param>

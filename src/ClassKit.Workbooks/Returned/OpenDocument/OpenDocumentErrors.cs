@@ -1,7 +1,7 @@
 using System.Globalization;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.OpenDocument;
 
 /// <summary>Error values as OpenDocument spreadsheets show them: the standard names, and the numbers that LibreOffice and its kin show for the rest.</summary>
 internal static class OpenDocumentErrors

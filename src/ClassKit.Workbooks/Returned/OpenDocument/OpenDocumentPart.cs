@@ -1,7 +1,9 @@
 using System.Xml;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.OpenDocument;
 
 /// <summary>Reads an OpenDocument spreadsheet (.ods) into the same snapshot as an .xlsx.</summary>
 internal sealed class OpenDocumentPart

@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Xml;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.OpenDocument;
 
 /// <summary>Gathers the filled cells of one table of an OpenDocument spreadsheet, where equal rows and cells are written once with a count.</summary>
 internal sealed class OpenDocumentTable

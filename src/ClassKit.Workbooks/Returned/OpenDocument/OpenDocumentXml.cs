@@ -1,7 +1,8 @@
 using System.Text;
 using System.Xml;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.OpenDocument;
 
 /// <summary>The vocabulary of OpenDocument spreadsheets (ISO/IEC 26300, OpenDocument 1.3 Part 3).</summary>
 internal static class OpenDocumentXml

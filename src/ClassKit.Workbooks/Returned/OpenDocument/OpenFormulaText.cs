@@ -1,7 +1,7 @@
 using System.Text;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.OpenDocument;
 
 /// <summary>Turns a formula as OpenDocument files store it into one as .xlsx files do: <c>of:=SUM([.C7:.C9];[$'Sheet one'.B2])</c> into <c>SUM(C7:C9,'Sheet one'!B2)</c>.</summary>
 /// <remarks>OASIS OpenFormula 1.3: references in brackets (5.8), semicolons between arguments, <c>;</c> and <c>|</c> in arrays (5.13), <c>!</c> and <c>~</c> as reference operators (5.5.11).</remarks>

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Xml;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Walks XML without letting it make us keep more than any spreadsheet program writes: levels, names, lengths of texts.</summary>
 internal static class BoundedXml

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>The container of Office files before 2007, and of encrypted ones ever since.</summary>
 /// <remarks>

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Tells by its first bytes what a file is that is no zip archive.</summary>
 internal static class FileSignature

@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Tells by its parts what a zip archive is that is no workbook.</summary>
 internal static class OtherPackage

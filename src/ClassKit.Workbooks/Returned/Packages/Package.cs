@@ -1,6 +1,6 @@
 using System.IO.Compression;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>The parts of a returned workbook's zip archive, unpacked one at a time within limits.</summary>
 internal sealed class Package : IDisposable

@@ -1,6 +1,6 @@
 using System.IO.Hashing;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>A part being unpacked: counts what comes out, against bombs, and checks it against the archive's checksum, against damage that still reads as XML.</summary>
 internal sealed class PartStream : Stream

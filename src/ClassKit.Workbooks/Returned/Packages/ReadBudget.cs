@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Counts, over all sheets, what a workbook makes us keep.</summary>
 internal sealed class ReadBudget(ReadLimits limits)

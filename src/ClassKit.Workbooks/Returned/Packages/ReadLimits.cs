@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>How much of a returned workbook is read before it is refused. Files come from anywhere; none may cost the machine its memory or its time.</summary>
 /// <remarks>The defaults are some hundred times what a practice workbook holds, photographs of dough included.</remarks>

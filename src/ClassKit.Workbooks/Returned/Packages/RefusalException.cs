@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Carries a refusal out of the depths of a part to the reader, which alone catches it.</summary>
 internal sealed class RefusalException(Refusal refusal) : Exception(refusal.Reason)

@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Why a returned file was not read as a workbook.</summary>
 public enum RefusalKind

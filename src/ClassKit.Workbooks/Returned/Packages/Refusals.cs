@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>The words of refusals: what was found, and what to hand in instead. They can be sent to the student as they are.</summary>
 internal static class Refusals

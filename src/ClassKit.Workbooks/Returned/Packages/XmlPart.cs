@@ -1,6 +1,6 @@
 using System.Xml;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Walks the XML of a part from its first element to its last.</summary>
 internal static class XmlPart

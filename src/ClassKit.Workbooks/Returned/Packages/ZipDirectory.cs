@@ -1,6 +1,6 @@
 using System.Buffers.Binary;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>The list of entries at the end of a zip archive, looked over before anyone reads it into memory.</summary>
 /// <remarks>Source: PKWARE's APPNOTE 6.3.10, 4.3.12. What the archive says of its own length may be wrong, so that the entries are counted by their signature.</remarks>

@@ -1,4 +1,4 @@
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>What a workbook says of itself as a document. Any program may write anything there; it is a hint and never a proof.</summary>
 /// <param name="Creator">Who made it first.</param>

@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Xml;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>Reads the document properties: Dublin Core in packages (ECMA-376 Part 2, 11), the same words and a few of its own in OpenDocument (1.3 Part 3, 4.3).</summary>
 internal sealed class DocumentPropertiesPart

@@ -1,6 +1,7 @@
 using System.Xml;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>What a part points to: type and full part name by id. Pointers outside the package are left out.</summary>
 internal sealed class Relationships

@@ -1,6 +1,8 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>Formulas that a sheet writes once, in the first cell of a group, for many cells.</summary>
 /// <remarks>Source: ECMA-376 Part 1, 18.3.1.40. The first cell need not come first in the file once rows were moved.</remarks>

@@ -1,4 +1,6 @@
-namespace ClassKit.Workbooks;
+using ClassKit.Workbooks.Returned.Packages;
+
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>The texts that cells refer to by number.</summary>
 internal static class SharedStrings

@@ -1,6 +1,7 @@
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>What the sheets of a workbook share while they are read.</summary>
 /// <param name="Strings">The texts that cells refer to by number.</param>

@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Xml;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>Reads the filled cells of one sheet.</summary>
 internal sealed class SheetPart

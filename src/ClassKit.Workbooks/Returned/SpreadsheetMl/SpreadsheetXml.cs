@@ -1,7 +1,8 @@
 using System.Text;
 using System.Xml;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>The vocabulary of SpreadsheetML in both of its namespaces, transitional and strict (ECMA-376 Parts 1 and 4).</summary>
 internal static class SpreadsheetXml

@@ -1,7 +1,8 @@
 using System.Xml;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>Reads a table: where it lies and what its columns are called (ECMA-376 Part 1, 18.5.1).</summary>
 internal static class TablePart

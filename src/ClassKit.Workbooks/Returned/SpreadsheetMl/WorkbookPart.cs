@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Xml;
-using ClassKit.CellFormulas;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Values;
+using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Workbooks;
+namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 /// <summary>What the workbook part says: its sheets in tab order, its names, its calendar.</summary>
 internal sealed class WorkbookPart
