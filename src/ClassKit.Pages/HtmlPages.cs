@@ -7,6 +7,7 @@ using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
 using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Benches;
+using ClassKit.Pages.ClassPrints;
 using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Keys;
 using ClassKit.Pages.Observations;
@@ -42,6 +43,16 @@ public static class HtmlPages
     /// <summary>What one student was dealt, to print and to write on; no answer is in it.</summary>
     public static string Sheet(DealtClass dealt, DealtStudent student) =>
         PageRenderer.Render<SheetPage>((nameof(SheetPage.Class), dealt), (nameof(SheetPage.Dealt), student));
+
+    /// <summary>Every student's feedback in one file to print at once, in the order of the class, behind a list of who gets what.</summary>
+    /// <param name="grades">The grades of the class.</param>
+    /// <param name="another">Other numbers to try an exercise with, of a student; null for none.</param>
+    /// <returns>The page in pieces, made one by one.</returns>
+    public static IEnumerable<string> FeedbackToPrint(ClassGrades grades, Func<StudentGrade, Variant?> another) => PrintPieces.Feedback(grades, another);
+
+    /// <summary>Every student's sheet in one file to print at once, in the order of the class, behind a list of who gets what; no answer is in it.</summary>
+    /// <returns>The page in pieces, made one by one.</returns>
+    public static IEnumerable<string> SheetsToPrint(DealtClass dealt) => PrintPieces.Sheets(dealt);
 
     /// <summary>Practice that checks itself, with a small script and every answer in it: never for what is handed in.</summary>
     /// <param name="dealt">Dealt for <see cref="DealPurpose.Practice"/>.</param>

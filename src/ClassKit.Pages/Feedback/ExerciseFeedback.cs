@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Texts;
+using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Results;
 using ClassKit.Pages.Numbers;
 using ClassKit.Wording.Outcomes;
@@ -31,6 +32,10 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
                 new ExerciseFeedback(numbers[answers.Key], answers.First().Exercise, [.. answers], !uncounted.Contains(answers.Key))),
         ];
     }
+
+    /// <summary>The exercise that there are other numbers for, by its number; null if there are none.</summary>
+    public static (int Number, Variant Another)? Again(IReadOnlyList<ExerciseFeedback> exercises, Variant? another) =>
+        another is null ? null : (exercises.First(exercise => exercise.Exercise.Id == another.Exercise.Id).Number, another);
 
     /// <summary>The letter of one of its parts.</summary>
     public string LetterOf(string part) => Phrases.Letter(Exercise.Parts.Index().First(entry => entry.Item.Id == part).Index);

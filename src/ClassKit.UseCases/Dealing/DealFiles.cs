@@ -11,6 +11,9 @@ public static class DealFiles
     /// <summary>What to open first.</summary>
     public const string AnswerKey = "answer-key.html";
 
+    /// <summary>Every student's sheet in one file.</summary>
+    public const string SheetsToPrint = "sheets-to-print.html";
+
     /// <summary>Each made when it is written; those of students who had them before stay as they are.</summary>
     public static IReadOnlyList<OutputFile> Of(DealMade deal)
     {
@@ -28,6 +31,7 @@ public static class DealFiles
         [
             .. dealt.Students.Select(student => new OutputFile(student.Workbook, stream => stream.Write(writer.Write(student)))),
             .. dealt.Students.Select(student => OutputFile.OfText(SheetOf(student), () => HtmlPages.Sheet(dealt, student))),
+            OutputFile.OfPieces(SheetsToPrint, () => HtmlPages.SheetsToPrint(dealt)),
             OutputFile.OfPieces(AnswerKey, () => HtmlPages.AnswerKey(dealt)),
             new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
         ];

@@ -12,6 +12,9 @@ public static class GradeFiles
     /// <summary>What to open first.</summary>
     public const string ClassReport = "class-report.html";
 
+    /// <summary>Every student's feedback in one file.</summary>
+    public const string FeedbackToPrint = "feedback-to-print.html";
+
     /// <summary>Each made when it is written.</summary>
     public static IReadOnlyList<OutputFile> Of(GradeResult graded)
     {
@@ -24,6 +27,7 @@ public static class GradeFiles
             OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
             new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
             OutputFile.OfText(ClassReport, () => HtmlPages.ClassReport(grades, summary)),
+            OutputFile.OfPieces(FeedbackToPrint, () => HtmlPages.FeedbackToPrint(grades, student => another?.For(student))),
             .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, another?.For(student)))),
         ];
     }

@@ -1,0 +1,37 @@
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Results;
+using ClassKit.Pages.Numbers;
+using ClassKit.Pages.Rendering;
+
+namespace ClassKit.Pages.ClassPrints;
+
+/// <summary>What is printed for a whole class at once, in pieces made one by one: of a large class it is never whole in memory.</summary>
+internal static class PrintPieces
+{
+    private const int FeedbackSides = 2;
+
+    /// <summary>Everybody's feedback; who has handed nothing in gets none.</summary>
+    public static IEnumerable<string> Feedback(ClassGrades grades, Func<StudentGrade, Variant?> another)
+    {
+        var told = grades.Students.Where(student => student.Status != GradeStatus.Missing || student.HasPoints).ToList();
+        var missing = grades.Students.Except(told).Select(student => student.Who.Shown).ToList();
+        return Of(
+            "Feedback to print", "feedback brief to-print", grades.Dealt, [.. told.Select(student => PrintedStudent.Of(student.Who, FeedbackSides))],
+            missing.Count == 0 ? "" : $"Nothing came back from {Phrases.List(missing)}: there is no sheet for them.",
+            told.Select(student => PageRenderer.Render<FeedbackSheet>((nameof(FeedbackSheet.Grade), student), (nameof(FeedbackSheet.Dealt), grades.Dealt), (nameof(FeedbackSheet.Another), another(student)))));
+    }
+
+    /// <summary>Everybody's exercises, each on a side of its own, to be worked on paper.</summary>
+    public static IEnumerable<string> Sheets(DealtClass dealt) => Of(
+        "Sheets to print", "sheet to-print", dealt, [.. dealt.Students.Select(student => PrintedStudent.Of(student.Student, dealt.ExercisesOf(student).Count))], "",
+        dealt.Students.Select(student => PageRenderer.Render<PracticeSheet>((nameof(PracticeSheet.Class), dealt), (nameof(PracticeSheet.Dealt), student))));
+
+    private static IEnumerable<string> Of(string title, string style, DealtClass dealt, IReadOnlyList<PrintedStudent> printed, string aside, IEnumerable<string> students)
+    {
+        var around = PageRenderer.Render<ClassPrintPage>(
+            (nameof(ClassPrintPage.Title), title), (nameof(ClassPrintPage.Class), style), (nameof(ClassPrintPage.Dealt), dealt),
+            (nameof(ClassPrintPage.Students), printed), (nameof(ClassPrintPage.Aside), aside)).Split(ClassPrintPage.Seam);
+        return students.Prepend(around[0]).Append(around[1]);
+    }
+}
