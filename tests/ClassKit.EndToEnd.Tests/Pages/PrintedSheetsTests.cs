@@ -70,6 +70,31 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         }
     }
 
+    /// <summary>What is printed at once says how much paper it takes, and every student begins on a fresh sheet.</summary>
+    [Theory]
+    [InlineData("dealt/sheets-to-print.html", "A4")]
+    [InlineData("dealt/sheets-to-print.html", "Letter")]
+    [InlineData("graded/feedback-to-print.html", "A4")]
+    [InlineData("graded/feedback-to-print.html", "Letter")]
+    public async Task A_class_takes_as_much_paper_as_its_list_says(string file, string paper)
+    {
+        Tool.PdfToText.Require();
+        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
+        await page.GotoAsync(new Uri(Path.Combine(tour.Folder, file)).AbsoluteUri);
+        var pdf = _folder.Of("class.pdf");
+        await page.PdfAsync(new() { Path = pdf, Format = paper });
+        var sides = Tool.PdfToText.Run(pdf, "-").Split('\f')[..^1];
+        var names = await page.Locator("article h2.name").AllInnerTextsAsync();
+
+        var told = int.Parse(SheetsOfPaper().Match(await page.Locator(".lede").First.InnerTextAsync()).Groups[1].Value, CultureInfo.InvariantCulture);
+        Assert.InRange(sides.Length, told * 2 - 1, told * 2);
+        Assert.All(names, name => Assert.Equal(0, Array.FindIndex(sides, 2, side => side.Contains(name, StringComparison.Ordinal)) % 2));
+    }
+
+    [GeneratedRegex(@"(\d+) sheets of paper")]
+    private static partial Regex SheetsOfPaper();
+
     [GeneratedRegex("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\"")]
     private static partial Regex PageSize();
 

@@ -58,7 +58,7 @@ public sealed class TourTests(TourRun tour)
     {
         Assert.Equal(24, Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt", "workbooks")).Count());
         Assert.Equal(24, Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt", "sheets")).Count());
-        Assert.Equal(["answer-key.html", "dealt.json"],
+        Assert.Equal(["answer-key.html", "dealt.json", "sheets-to-print.html"],
             Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 }

@@ -14,6 +14,8 @@ internal static class SamplePages
         foreach (var grade in SampleClass.Grades.Students)
             pages[$"feedback-{grade.Who.Id}.html"] = HtmlPages.Feedback(grade, SampleClass.Dealt);
         pages["class-report.html"] = HtmlPages.ClassReport(SampleClass.Grades, SampleClass.Summary);
+        pages["feedback-to-print.html"] = string.Concat(HtmlPages.FeedbackToPrint(SampleClass.Grades, _ => null));
+        pages["sheets-to-print.html"] = string.Concat(HtmlPages.SheetsToPrint(SampleClass.Dealt));
         pages["sheet.html"] = HtmlPages.Sheet(SampleClass.Dealt, SampleClass.Dealt.Students[0]);
         pages["self-check.html"] = HtmlPages.SelfCheck(SampleClass.Dealt, SampleClass.Dealt.Students[2]);
         pages["rehearsal.html"] = HtmlPages.Rehearsal(SampleRehearsal.Report);

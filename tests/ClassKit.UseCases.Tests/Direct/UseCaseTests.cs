@@ -45,7 +45,7 @@ public class UseCaseTests
 
         Assert.Equal(Roster.Students.Select(student => student.Id), deal.Dealt.Students.Select(student => student.Student.Id));
         var files = DealFiles.Of(deal);
-        Assert.Equal(["answer-key.html", "dealt.json", "sheets/ada-berg.html", "sheets/ben-okoye.html", "sheets/cleo-marin.html", "workbooks/ada-berg.xlsx", "workbooks/ben-okoye.xlsx", "workbooks/cleo-marin.xlsx"], files.Select(file => file.Path).Order(StringComparer.Ordinal));
+        Assert.Equal(["answer-key.html", "dealt.json", "sheets-to-print.html", "sheets/ada-berg.html", "sheets/ben-okoye.html", "sheets/cleo-marin.html", "workbooks/ada-berg.xlsx", "workbooks/ben-okoye.xlsx", "workbooks/cleo-marin.xlsx"], files.Select(file => file.Path).Order(StringComparer.Ordinal));
         Assert.All(files, file => Assert.NotEmpty(file.Content));
         Assert.Contains(DealNotes.Of(deal), note => note.StartsWith("3 workbooks of 2 exercises, seed 5.", StringComparison.Ordinal));
         Assert.Equal([new(RunStep.DrawingVariants, 0, null), .. Enumerable.Range(0, 7).Select(done => new RunProgress(RunStep.DrawingVariants, done, 6))], _watcher.Seen);
