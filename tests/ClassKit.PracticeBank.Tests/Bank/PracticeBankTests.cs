@@ -57,6 +57,20 @@ public sealed partial class PracticeBankTests
         Assert.All(exercise.Givens, given => Assert.Contains($"{{{given.Id}}}", exercise.Problem.Written, StringComparison.Ordinal));
     }
 
+    /// <summary>Fresh inputs tell a method from a number only where the number changes.</summary>
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Every_part_hangs_on_a_given_that_is_drawn(string id)
+    {
+        var exercise = ShippedBank.Of(id);
+        var drawn = exercise.Givens.Where(given => !given.IsConstant).Select(given => given.Id).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var part in exercise.Parts)
+        {
+            Assert.True(part.Key.Names.Any(drawn.Contains), $"{id}/{part.Id} has the same answer for everybody.");
+            drawn.Add(part.Id);
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Ids))]
     public void The_text_reads_on_with_its_numbers_in_it(string id)

@@ -63,4 +63,44 @@ public sealed class BakersPercentageExamples
         Assert.Equal(70, answers["hydration"] * 100, 0.1);
         Assert.Equal(16, answers["salt"], 0.5);
     }
+
+    [Fact]
+    public void A_starter_fed_one_to_two_to_two_is_a_fifth_old_starter()
+    {
+        // Parts as bakers say them, 1:2:2: by definition. 500 g are 100 g, 200 g and 200 g.
+        var answers = ShippedBank.Work("starter_build", ("levain", 450), ("kept", 50), ("flour_parts", 2), ("water_parts", 2));
+
+        Assert.Equal([500, 100, 200, 200], [answers["ripe"], answers["one_part"], answers["flour"], answers["water"]]);
+    }
+
+    [Fact]
+    public void A_large_egg_brings_the_water_that_USDA_says()
+    {
+        // USDA SR28: a large egg is 50 g and 76.15 % water, 38.08 g; a cup of milk is 244 g and 88.13 % water, 215.04 g.
+        var answers = ShippedBank.Work("without_the_egg", ("flour", 125), ("milk", 244), ("egg", 50), ("egg_water", 0.7615), ("milk_water", 0.8813));
+
+        Assert.Equal(38.08, answers["water"], 0.01);
+        Assert.Equal((215.04 + 38.08) / 125, answers["wetness"], 0.0001);
+    }
+
+    [Fact]
+    public void A_stick_of_butter_and_a_cup_of_milk_bring_the_water_that_USDA_says()
+    {
+        // USDA SR28: a stick of unsalted butter is 113 g, 17.94 % water (20.27 g) and 81.11 % fat; whole milk 88.13 % water (215.04 g a cup) and 3.25 % fat.
+        var answers = ShippedBank.Work(
+            "without_the_milk", ("flour", 100), ("milk", 244), ("butter", 113), ("milk_water", 0.8813), ("milk_fat", 0.0325), ("butter_water", 0.1794), ("butter_fat", 0.8111));
+
+        Assert.Equal(2.3531, answers["water_percent"], 0.0002);
+        Assert.Equal(7.93 + 91.65, answers["oil"], 0.01);
+    }
+
+    [Fact]
+    public void A_dough_of_the_Guilds_percentages_is_recognised_by_its_mass()
+    {
+        // "Formatting Guild Formulas": flour 10 kg, water 67 %, salt 2 %, here without its yeast: 16.9 kg. A card of 67 % then asks for no more flour.
+        var answers = ShippedBank.Work("the_wrong_jug", ("flour", 10_000), ("water_percent", 0.67), ("salt_percent", 0.02), ("dough", 16_900));
+
+        Assert.Equal(0.67, answers["hydration"], 1e-12);
+        Assert.Equal(0, answers["more_flour"], 1e-9);
+    }
 }

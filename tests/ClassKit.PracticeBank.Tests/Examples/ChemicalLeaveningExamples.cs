@@ -61,4 +61,35 @@ public sealed class ChemicalLeaveningExamples
 
         Assert.Equal(1.456, answers["volume"], 0.003);
     }
+
+    [Fact]
+    public void A_teaspoon_of_salt_and_one_of_soda_hold_the_sodium_that_USDA_says()
+    {
+        // USDA SR28 household measures: a teaspoon of salt, 6.0 g, holds 2325 mg of sodium; one of baking soda, 4.6 g, 1259 mg.
+        var answers = ShippedBank.Work(
+            "sodium_of_a_slice", ("slice", 100), ("total_percent", 1), ("salt_percent", 0.06), ("soda_percent", 0.046), ("salt_sodium", 0.38758), ("soda_sodium", 0.2736));
+
+        Assert.Equal(2325, answers["from_salt"], 1.0);
+        Assert.Equal(1259, answers["from_soda"], 1.0);
+    }
+
+    [Fact]
+    public void Bakers_ammonia_gives_gas_by_its_formula()
+    {
+        // NH4HCO3 gives NH3, CO2 and H2O; IUPAC atomic weights: 44.009/79.055 = 55.67 % and 17.031/79.055 = 21.54 %. 84.006 g of soda, a mole, take a mole of it.
+        var answers = ShippedBank.Work("ammonia_for_crackers", ("soda", 84.006), ("soda_gas", 0.52388), ("ammonia_gas", 0.55669), ("ammonia_share", 0.21543));
+
+        Assert.Equal(79.055, answers["ammonium"], 0.01);
+        Assert.Equal(17.031, answers["fumes"], 0.01);
+    }
+
+    [Fact]
+    public void A_mole_of_potassium_bicarbonate_takes_the_place_of_a_mole_of_soda()
+    {
+        // IUPAC: KHCO3 100.114, NaHCO3 84.006, Na 22.990.
+        var answers = ShippedBank.Work("potassium_for_sodium", ("soda", 84.006), ("soda_mole", 84.006), ("potassium_mole", 100.114), ("soda_sodium", 22.990 / 84.006), ("muffins", 1));
+
+        Assert.Equal(100.114, answers["potassium"], 1e-9);
+        Assert.Equal(22_990, answers["saved"], 1e-6);
+    }
 }

@@ -45,9 +45,19 @@ public sealed class DoughTemperatureExamples
     {
         // Pizza Today's water of 65 °F, then the supplier's ice from a tap of 80 °F: (80 - 65)/(80 + 112) of the water.
         var answers = ShippedBank.Work(
-            "hot_weekend", ("want", 80), ("room", 75), ("flour_temp", 65), ("friction", 35), ("tap", 80), ("water", 192), ("melting", 112));
+            "hot_weekend", ("want", 80), ("room", 75), ("flour_temp", 65), ("friction", 35), ("tap", 80), ("water", 192), ("melting", 112), ("ice_at", 0), ("ice_heat", 0.5));
 
         Assert.Equal(15, answers["ice"], 1e-9);
+    }
+
+    [Fact]
+    public void A_freezer_of_eighteen_below_saves_a_twelfth_of_the_ice()
+    {
+        // Heat of ice 2.1 kJ/(kg K), half of water's (CRC Handbook): 80 + 9 take the place of 80, so 40 kg from 20 °C to 10 °C take 400/109 kg of it, by hand.
+        (string, double)[] day = [("want", 25), ("room", 25), ("flour_temp", 25), ("friction", 15), ("tap", 20), ("water", 40_000), ("melting", 80), ("ice_heat", 0.5)];
+
+        Assert.Equal(400_000.0 / 109, ShippedBank.Work("hot_weekend", [.. day, ("ice_at", -18)])["ice"], 1e-6);
+        Assert.Equal(4000, ShippedBank.Work("hot_weekend", [.. day, ("ice_at", 0)])["ice"], 1e-6);
     }
 
     [Fact]

@@ -74,4 +74,35 @@ public sealed class ScalingExamples
         Assert.Equal(1, answers["batches"]);
         Assert.Equal(794.7, answers["flour"], 0.05);
     }
+
+    [Fact]
+    public void Seeds_that_find_no_room_are_the_loaf()
+    {
+        // AACC Approved Method 10-05.01 defines it so; a pound of dough that bakes to 14 oz loses an eighth. By hand.
+        var answers = ShippedBank.Work("loaf_by_displacement", ("dough", 16), ("loaf", 14), ("box", 100), ("around", 44));
+
+        Assert.Equal(4, answers["lightness"], 1e-12);
+        Assert.Equal(0.125, answers["bake_loss"], 1e-12);
+    }
+
+    [Fact]
+    public void Losses_of_two_days_are_compounded_and_portions_rounded_down()
+    {
+        // By hand: 1000 g keep 970 g and 940.9 g; without a tenth of heels 846.81 g, which is eight portions of 100 g.
+        var answers = ShippedBank.Work("day_old_portions", ("loaf", 1000), ("drying", 0.03), ("days", 2), ("heels", 0.1), ("portion", 100), ("loaves", 1));
+
+        Assert.Equal(846.81, answers["bread"], 1e-9);
+        Assert.Equal(8, answers["portions"]);
+        Assert.Equal(94.09, answers["crumbs"], 1e-9);
+    }
+
+    [Fact]
+    public void A_published_working_factor_is_found_backwards()
+    {
+        // Armed Forces Recipe Service, General Information A-1: the factor is servings wanted over the 100 of the card, 348 servings take 3.48.
+        var answers = ShippedBank.Work("the_wrong_factor", ("card_dough", 100), ("card_flour", 60), ("wanted", 348), ("piece", 1), ("found", 248));
+
+        Assert.Equal(3.48, answers["right"], 1e-12);
+        Assert.Equal(60, answers["flour"], 1e-9);
+    }
 }

@@ -54,4 +54,25 @@ public sealed class YeastExamples
         Assert.Equal(gas, answers["gas"], withinGas);
         Assert.Equal(litres, answers["volume"], withinLitres);
     }
+
+    [Fact]
+    public void Sugar_up_to_five_per_cent_does_no_harm()
+    {
+        // Marek and Bushuk, Cereal Chem. 44 (1967): the rate falls above some 5 % of sugar. How steeply is the exercise's own rule: at half of the speed it is twice the time.
+        (string, double)[] dough = [("lean_minutes", 60), ("free", 0.05), ("slower", 0.05), ("yeast_percent", 0.01), ("flour", 1000)];
+
+        Assert.Equal(60, ShippedBank.Work("sweet_dough_slows", [.. dough, ("sugar_percent", 0.05)])["minutes"], 1e-9);
+        Assert.Equal(120, ShippedBank.Work("sweet_dough_slows", [.. dough, ("sugar_percent", 0.15)])["minutes"], 1e-9);
+    }
+
+    [Fact]
+    public void Salt_weighs_on_yeast_about_six_times_as_much_as_sugar()
+    {
+        // Physiological saline, 9 g of salt in a litre of water, has 308 milliosmoles (its label); six times for salt: Pyler and Gorton, from memory.
+        var answers = ShippedBank.Work("salt_in_the_water", ("salt", 9), ("sugar", 52.7), ("water", 1000), ("salt_mole", 58.44), ("sugar_mole", 342.3));
+
+        Assert.Equal(0.308, answers["from_salt"], 0.0005);
+        Assert.Equal(0.308, answers["from_sugar"], 0.0005);
+        Assert.InRange(answers["as_much_sugar"] / 9, 5.5, 6.5);
+    }
 }

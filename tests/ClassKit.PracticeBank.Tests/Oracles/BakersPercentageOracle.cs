@@ -1,5 +1,6 @@
 using ClassKit.Baking.Batches;
 using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Preferments;
 using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Weighing;
@@ -63,6 +64,38 @@ internal static class BakersPercentageOracle
             var ahead = SubMix.FromOwnPercentages("Poolish", 100 * half / (half + given["final_flour"]), Doughs.FromWeights(poolish).Lines);
             var sheet = FormulaSheet.For(overall, [ahead], Mass.FromGrams(half + given["final_flour"])).Value;
             return [new("hydration", overall.ShareOf("water")), new("prefermented", sheet.PrefermentedFlourPercent / 100)];
+        },
+        ["starter_build"] = given =>
+        {
+            var ripe = given.Grams("levain") + given.Grams("kept");
+            var feeding = Doughs.Of(("bread_flour", 100), ("water", 100 * given["water_parts"] / given["flour_parts"]), ("starter", 100 / given["flour_parts"]));
+            var batch = Scaling.FromDough(feeding, ripe, Scales.Common).Value;
+            return [new("ripe", ripe.Grams), new("one_part", batch.GramsOf("starter")), new("flour", batch.Flour.Grams), new("water", batch.GramsOf("water"))];
+        },
+        ["without_the_egg"] = given =>
+        {
+            var before = Doughs.FromWeights(Doughs.Weighed("ap_flour", given["flour"]), Doughs.Weighed("whole_milk", given["milk"]), Doughs.Weighed("whole_egg", given["egg"]));
+            // The problem's text rounds 76.15 % and 88.13 % to a tenth.
+            const double rounding = 1e-3;
+            var wetness = DoughWater.EffectivePercent(before) / 100;
+            var water = given["flour"] * wetness - (given.Grams("milk") * IngredientCatalog.Get("whole_milk").WaterShare).Grams;
+            return [new("water", water, rounding), new("wetness", wetness, rounding), new("lighter", given["egg"] - water, 4 * rounding)];
+        },
+        ["without_the_milk"] = given =>
+        {
+            var before = Doughs.FromWeights(Doughs.Weighed("bread_flour", given["flour"]), Doughs.Weighed("whole_milk", given["milk"]), Doughs.Weighed("unsalted_butter", given["butter"]));
+            // Shares of fat are the problem's; Baking knows those of water, which the text rounds to a tenth of a per cent.
+            var fat = given.Grams("milk") * given["milk_fat"] + given.Grams("butter") * given["butter_fat"];
+            return [new("water_percent", DoughWater.EffectivePercent(before) / 100, 1e-3), new("oil", fat.Grams)];
+        },
+        ["the_wrong_jug"] = given =>
+        {
+            var salt = given["flour"] * given["salt_percent"];
+            var mixed = Doughs.FromWeights(Doughs.Weighed("bread_flour", given["flour"]), Doughs.Weighed("water", given["dough"] - given["flour"] - salt), Doughs.Weighed("salt", salt));
+            var water = Mass.FromGrams(Scaling.FromFlour(mixed, given.Grams("flour"), Scales.Common).Value.GramsOf("water"));
+            var card = Doughs.Of(("bread_flour", 100), ("water", given.Percent("water_percent")));
+            var right = Scaling.FromIngredient(card, IngredientCatalog.Get("water"), water, Scales.Common).Value;
+            return [new("hydration", mixed.ShareOf("water")), new("more_flour", (right.Flour - given.Grams("flour")).Grams, 1e-7)];
         },
     };
 }

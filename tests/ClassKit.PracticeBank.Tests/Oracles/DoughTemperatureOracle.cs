@@ -45,8 +45,9 @@ internal static class DoughTemperatureOracle
         {
             var water = DoughTemperature.LiquidFor(
                 given.Celsius("want"), [Factor(given, "room"), Factor(given, "flour_temp")], TemperatureDifference.FromKelvins(given["friction"])).Value.Temperature;
-            var iced = Ice.For(given.Grams("water"), given.Celsius("tap"), water).Value;
-            return [new("ice", iced.Ice.Grams), new("from_the_tap", iced.Liquid.Grams)];
+            var iced = Ice.For(given.Grams("water"), given.Celsius("tap"), water, ice: given.Celsius("ice_at")).Value;
+            // Half of the heat of water in the problem's text is 2.108 over 4.187 to Baking.
+            return [new("ice", iced.Ice.Grams, 1e-3), new("from_the_tap", iced.Liquid.Grams, 1e-3)];
         },
     };
 

@@ -53,5 +53,33 @@ internal static class ScalingOracle
             var bowl = MixerBowl.Divide(all.Exact, Mass.FromKilograms(given["bowl"])).Value;
             return [new("batches", bowl.Batches), new("flour", Scaling.FromDough(formula, bowl.Each, Scales.Common).Value.Flour.Grams)];
         },
+        ["loaf_by_displacement"] = given =>
+        {
+            var volume = Volume.FromMillilitres(given["box"]) - Volume.FromMillilitres(given["around"]);
+            var baked = YieldTest.Of(given.Grams("dough"), given.Grams("loaf")).Value;
+            return [new("volume", volume.Millilitres), new("lightness", volume.Millilitres / given.Grams("loaf").Grams), new("bake_loss", 1 - baked.Share)];
+        },
+        ["day_old_portions"] = given =>
+        {
+            var kept = DoughLoss.Compounded([.. Enumerable.Repeat(given.Percent("drying"), (int)given["days"])]);
+            var loaf = given.Grams("loaf") * (1 - kept.TotalPercent / 100);
+            var cut = YieldTest.FromTrim(loaf, loaf * given["heels"]).Value;
+            var bread = cut.EdiblePortion * given["loaves"];
+            return
+            [
+                new("dry_loaf", loaf.Grams),
+                new("bread", bread.Grams),
+                new("portions", Math.Floor(bread / given.Grams("portion"))),
+                new("crumbs", (loaf * given["loaves"] - bread).Grams),
+            ];
+        },
+        ["the_wrong_factor"] = given =>
+        {
+            var used = PortionFactor.Of(1, given.Grams("card_dough"), 1, given.Grams("found")).Value;
+            var right = PortionFactor.Of(1, given.Grams("card_dough"), given["wanted"], given.Grams("piece")).Value;
+            var card = Doughs.Of(("bread_flour", 100), ("water", 100 * (given["card_dough"] / given["card_flour"] - 1)));
+            var missing = given.Grams("piece") * given["wanted"] - given.Grams("found");
+            return [new("used", used), new("right", right), new("flour", Scaling.FromDough(card, missing, Scales.Common).Value.Flour.Grams)];
+        },
     };
 }

@@ -1,5 +1,4 @@
 using ClassKit.Baking.Batches;
-using ClassKit.Baking.Chemistry;
 using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Steam;
 
@@ -32,23 +31,44 @@ internal static class SteamOracle
         },
         ["siphon_sponge"] = given =>
         {
-            var inside = Kilopascals(given["gauge"] + given["outside"]);
-            var growth = Expansion(inside, Kilopascals(given["outside"]));
-            var gas = Volume.FromMillilitres(given["bubbles"]) * growth;
-            return [new("absolute", inside.Pascals / 1000), new("growth", growth), new("gas", gas.Millilitres), new("foam", (gas + Volume.FromMillilitres(given["batter"])).Millilitres)];
+            var (inside, outside) = (Kilopascals(given["gauge"] + given["outside"]), Kilopascals(given["outside"]));
+            // 1.1 mL in the problem's text rounds what the published equation gives at 5 °C.
+            const double rounding = 7e-3;
+            var (before, after) = (Dissolved(given, inside), Dissolved(given, outside));
+            var freed = IdealGas.Volume(AmountOfSubstance.FromMoles(before.Moles - after.Moles), Fridge, outside);
+            return
+            [
+                new("absolute", inside.Pascals / 1000),
+                new("growth", Expansion(inside, outside)),
+                new("dissolved", IdealGas.Volume(before, Fridge, inside).Millilitres, rounding),
+                new("freed", freed.Millilitres, rounding),
+                new("foam", (freed + Volume.FromMillilitres(given["batter"])).Millilitres, rounding),
+            ];
         },
         ["mountain_powder"] = given =>
         {
-            var growth = Expansion(Kilopascals(given["sea"]), Kilopascals(given["local"]));
-            var gas = BakingPowder.AvailableCarbonDioxide(given.Grams("powder"), BakingPowder.UnitedStatesMinimumShare).Value;
-            var volume = CarbonDioxide.DryVolume(gas, Temperature.FromCelsius(25), Kilopascals(given["local"])).Value;
+            var (sea, local) = (Kilopascals(given["sea"]), Kilopascals(given["local"]));
+            var soft = Temperature.FromCelsius(75);
+            var gas = AmountOfSubstance.FromMoles(1);
+            var growth = GasCell.VolumeOf(gas, soft, local).Value / GasCell.VolumeOf(gas, soft, sea).Value;
+            // 38.6 kPa in the problem's text rounds the saturation pressure at 75 °C, 38.595 kPa.
+            const double rounding = 2e-4;
             return
             [
-                new("growth", growth),
-                // 0.067 L in the problem's text is the gas of a powder of 12 % at 25 °C, rounded.
-                new("gas", volume.Litres, 6e-3),
-                new("powder_hut", (given.Grams("powder") / growth).Grams),
+                new("gas_sea", (sea.Pascals - Saturation.PressureAt(soft).Pascals) / 1000, rounding),
+                new("gas_hut", (local.Pascals - Saturation.PressureAt(soft).Pascals) / 1000, rounding),
+                new("growth", growth, rounding),
+                new("powder_hut", (given.Grams("powder") / growth).Grams, rounding),
             ];
+        },
+        ["batter_in_a_cup"] = given =>
+        {
+            var (empty, batter) = (given.Grams("empty"), given.Grams("with_batter") - given.Grams("empty"));
+            var water = given.Grams("with_water") - empty;
+            // A millilitre for each gram of water: the cup's room cancels out of both ratios.
+            var cup = Volume.FromMillilitres(water.Grams);
+            var solid = Volume.FromMillilitres(batter.Grams / given["no_air"]);
+            return [new("batter", batter.Grams), new("gravity", batter / water), new("air", (cup - solid) / cup)];
         },
         ["syrup_in_the_hills"] = given =>
         {
@@ -71,6 +91,16 @@ internal static class SteamOracle
             return [new("grown", (Volume.FromMillilitres(given["bubble"]) * expansion).Millilitres, 2e-4)];
         },
     };
+
+    private static readonly Temperature Fridge = Temperature.FromCelsius(5);
+
+    /// <summary>Nitrous oxide in the batter's water at 5 °C: Weiss and Price, Marine Chemistry 8 (1980) 347, equation for K0 in fresh water, mol/(L atm).</summary>
+    private static AmountOfSubstance Dissolved(Inputs given, Pressure pressure)
+    {
+        var hundreds = Fridge.Kelvin / 100;
+        var molesPerLitre = Math.Exp(-62.7062 + 97.3066 / hundreds + 24.1406 * Math.Log(hundreds)) * pressure.Pascals / Pressure.Standard.Pascals;
+        return AmountOfSubstance.FromMoles(molesPerLitre * given["water"] / 1000);
+    }
 
     private static Pressure Kilopascals(double kilopascals) => Pressure.FromPascals(kilopascals * 1000);
 

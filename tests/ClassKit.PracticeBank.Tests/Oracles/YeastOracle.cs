@@ -51,6 +51,29 @@ internal static class YeastOracle
                 new("volume", CarbonDioxide.DryVolume(gas, given.Celsius("temperature"), Pressure.Standard).Value.Litres, rounding),
             ];
         },
+        ["sweet_dough_slows"] = given =>
+        {
+            var model = YeastGasModel.Default with { SweetPercent = given.Percent("free"), SlowdownPerPercent = given["slower"] };
+            var solids = Mass.FromGrams(1);
+            var speed = model.MolesPerMinute(solids, Temperature.FromCelsius(27), given.Percent("sugar_percent")).Typical / model.MolesPerMinute(solids, Temperature.FromCelsius(27), 0).Typical;
+            var lean = Scaling.FromFlour(Doughs.Of(("bread_flour", 100), ("instant_yeast", given.Percent("yeast_percent"))), given.Grams("flour"), Scales.Common).Value.GramsOf("instant_yeast");
+            return [new("speed", speed), new("minutes", given["lean_minutes"] / speed), new("yeast", lean / speed)];
+        },
+        ["salt_in_the_water"] = given =>
+        {
+            // Sucrose gives two hexoses, of each two carbon dioxide: a quarter of its gas, in moles, is the moles of it.
+            var sugar = CarbonDioxide.AmountIn(given.Grams("sugar") * Fermentation.CarbonDioxidePerDisaccharide).Moles / 4;
+            // IUPAC: Na 22.990, Cl 35.45. Molar masses are rounded in the problem's text.
+            const double salt = 22.990 + 35.45;
+            const double rounding = 1e-4;
+            var kilograms = given.Grams("water").Kilograms;
+            var (fromSalt, fromSugar) = (2 * given["salt"] / salt / kilograms, 2 * sugar / kilograms);
+            return
+            [
+                new("from_salt", fromSalt, rounding), new("from_sugar", fromSugar, rounding), new("together", fromSalt + fromSugar, rounding),
+                new("as_much_sugar", given["salt"] * MolarMass.Sucrose / salt, rounding),
+            ];
+        },
     };
 
     private static YeastGasModel Model(Inputs given)
