@@ -6,12 +6,19 @@ namespace ClassKit.Baking.Ingredients;
 /// <summary>The ingredients that ClassKit knows, with composition and household weights.</summary>
 /// <remarks>
 /// Water: USDA National Nutrient Database for Standard Reference, release 26 (ABBREV). Household weights: release 28 (WEIGHT).
-/// USDA's cups and teaspoons of one ingredient were weighed apart and need not agree with each other.
+/// USDA's cups and teaspoons of one ingredient were weighed apart and agree within a twentieth, but for yeast: see <see cref="DryYeastTeaspoon"/>.
 /// Allergens: what the food itself is in the words of <see cref="AllergenCatalog"/>; what a maker may add or leave in is a doubt. Starch, oil and malt are known to differ by maker.
 /// </remarks>
 public static class IngredientCatalog
 {
     private const string Usda = "USDA SR26 composition, SR28 household weights";
+
+    /// <summary>
+    /// USDA's teaspoon of 4.0 g and packet of 7.2 g do not go together: 2 1/4 teaspoons would be 9 g. Whoever measures by the spoon has the packet in hand, and that says both.
+    /// </summary>
+    private const double DryYeastTeaspoon = 7 / 2.25;
+
+    private const string Packet = "what packets of dry yeast say of themselves: 7 g, 2 1/4 teaspoons";
 
     private static readonly Allergen[] None = [];
     private static readonly Allergen[] Wheat = [AllergenCatalog.Wheat];
@@ -34,8 +41,8 @@ public static class IngredientCatalog
 
         new("water", "Water", IngredientRole.Liquid, 1, 237, 29.6 / 6, None, "USDA SR28 household weights; teaspoon: a sixth of a fluid ounce"),
         new("whole_milk", "Whole milk", IngredientRole.Liquid, 0.8813, 244, 244.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { OtherNames = CalledMilk },
-        new("milk_2_percent", "Milk, 2 % fat", IngredientRole.Liquid, 0.8921, null, null, Milk, "USDA SR26 composition") { OtherNames = CalledMilk },
-        new("milk_1_percent", "Milk, 1 % fat", IngredientRole.Liquid, 0.8992, null, null, Milk, "USDA SR26 composition") { OtherNames = CalledMilk },
+        new("milk_2_percent", "Milk, 2 % fat", IngredientRole.Liquid, 0.8921, 244, 30.5 / 6, Milk, Usda + "; teaspoon: a sixth of a fluid ounce") { OtherNames = CalledMilk },
+        new("milk_1_percent", "Milk, 1 % fat", IngredientRole.Liquid, 0.8992, 244, 30.5 / 6, Milk, Usda + "; teaspoon: a sixth of a fluid ounce") { OtherNames = CalledMilk },
         new("skim_milk", "Skim milk", IngredientRole.Liquid, 0.9084, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { OtherNames = CalledMilk },
         new("buttermilk", "Buttermilk", IngredientRole.Liquid, 0.9013, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { LacticAcidShare = SourDairy.ButtermilkAcidity, Doubts = IngredientDoubts.Thickened },
         new("plain_yogurt", "Plain whole-milk yogurt", IngredientRole.Liquid, 0.8790, 245, 245.0 / 48, Milk, Usda + "; teaspoon: 1/48 of the cup") { LacticAcidShare = SourDairy.YogurtAcidity, Doubts = IngredientDoubts.Thickened, OtherNames = CalledYogurt },
@@ -49,12 +56,12 @@ public static class IngredientCatalog
 
         new("unsalted_butter", "Unsalted butter", IngredientRole.Fat, 0.1794, 227, 14.2 / 3, Milk, Usda + "; teaspoon: a third of the tablespoon") { Piece = new("stick", "sticks", 113), OtherNames = CalledButter },
         new("salted_butter", "Salted butter", IngredientRole.Fat, 0.1587, 227, 14.2 / 3, Milk, Usda + "; teaspoon: a third of the tablespoon; its salt is not counted") { Piece = new("stick", "sticks", 113), OtherNames = CalledButter },
-        new("vegetable_oil", "Vegetable oil (canola)", IngredientRole.Fat, 0, 218, 218.0 / 48, None, "USDA SR28 household weights; water 0, from memory; teaspoon: 1/48 of the cup") { Doubts = IngredientDoubts.RefinedOil, OtherNames = ["oil", "neutral oil", "vegetable oil", "canola oil", "rapeseed oil", "fat"] },
-        new("olive_oil", "Olive oil", IngredientRole.Fat, 0, 216, 13.5 / 3, None, "USDA SR28 household weights; water 0, from memory; teaspoon: a third of the tablespoon") { Doubts = IngredientDoubts.BlendedOil, OtherNames = ["oil", "fat"] },
+        new("vegetable_oil", "Vegetable oil (canola)", IngredientRole.Fat, 0, 218, 4.5, None, "USDA SR28 household weights; water 0, from memory") { Doubts = IngredientDoubts.RefinedOil, OtherNames = ["oil", "neutral oil", "vegetable oil", "canola oil", "rapeseed oil", "fat"] },
+        new("olive_oil", "Olive oil", IngredientRole.Fat, 0, 216, 4.5, None, "USDA SR28 household weights; water 0, from memory") { Doubts = IngredientDoubts.BlendedOil, OtherNames = ["oil", "fat"] },
 
         new("sugar", "Granulated sugar", IngredientRole.Sugar, 0.0002, 200, 4.2, None, Usda) { OtherNames = ["sugar", "white sugar", "caster sugar"] },
-        new("brown_sugar", "Brown sugar, packed", IngredientRole.Sugar, 0.0134, 220, 220.0 / 48, None, Usda + "; teaspoon: 1/48 of the cup") { Doubts = IngredientDoubts.Sulphur, OtherNames = ["sugar", "brown sugar"] },
-        new("honey", "Honey", IngredientRole.Sugar, 0.171, 339, 339.0 / 48, None, Usda + "; teaspoon: 1/48 of the cup"),
+        new("brown_sugar", "Brown sugar, packed", IngredientRole.Sugar, 0.0134, 220, 4.6, None, Usda + "; cup and teaspoon packed") { Doubts = IngredientDoubts.Sulphur, OtherNames = ["sugar", "brown sugar"] },
+        new("honey", "Honey", IngredientRole.Sugar, 0.171, 339, 21.0 / 3, None, Usda + "; teaspoon: a third of the tablespoon"),
 
         new("salt", "Fine salt", IngredientRole.Salt, 0.002, 292, 6.0, None, Usda) { SodiumShare = 0.38758, OtherNames = ["salt"] },
 
@@ -62,8 +69,8 @@ public static class IngredientCatalog
         new("baking_powder", "Baking powder, double-acting", IngredientRole.ChemicalLeavening, 0.05, null, 4.6, None, "USDA SR28 household weights; water 5.0 % and sodium 10 600 mg/100 g: USDA, as reprinted") { SodiumShare = 0.106, Doubts = IngredientDoubts.Starch, OtherNames = ["baking powder", "powder"] },
         new("cream_of_tartar", "Cream of tartar", IngredientRole.ChemicalLeavening, 0.017, null, 3.0, None, "USDA SR28 household weights; water from memory") { Doubts = IngredientDoubts.Sulphur },
 
-        new("instant_yeast", "Instant yeast", IngredientRole.Yeast, 0.05, null, 4.0, None, "AACC 89-01.01: 95 % solids; teaspoon as USDA SR28 for active dry") { Doubts = IngredientDoubts.DryYeast, OtherNames = ["yeast"] },
-        new("active_dry_yeast", "Active dry yeast", IngredientRole.Yeast, 0.0508, null, 4.0, None, Usda) { Piece = new("packet", "packets", 7.2), Doubts = IngredientDoubts.DryYeast, OtherNames = ["yeast", "dry yeast"] },
+        new("instant_yeast", "Instant yeast", IngredientRole.Yeast, 0.05, null, DryYeastTeaspoon, None, "AACC 89-01.01: 95 % solids; " + Packet) { Doubts = IngredientDoubts.DryYeast, OtherNames = ["yeast"] },
+        new("active_dry_yeast", "Active dry yeast", IngredientRole.Yeast, 0.0508, null, DryYeastTeaspoon, None, "USDA SR26 composition; " + Packet) { Piece = new("packet", "packets", 7), Doubts = IngredientDoubts.DryYeast, OtherNames = ["yeast", "dry yeast"] },
         new("fresh_yeast", "Fresh (compressed) yeast", IngredientRole.Yeast, 0.69, null, null, None, Usda) { Piece = new("cake", "cakes", 17), Doubts = IngredientDoubts.FreshYeast, OtherNames = ["yeast", "compressed yeast", "fresh yeast"] },
 
         // For tins, boards and tops.

@@ -8,7 +8,7 @@ namespace ClassKit.Baking.Tests.Household;
 public sealed class HouseholdMeasuresTests
 {
     [Theory]
-    // USDA SR28 household weights: 125 g, 200 g and 244 g to the cup, 50 g to the egg, 4.6 g and 6 g to the teaspoon
+    // USDA SR28 household weights: 125 g, 200 g and 244 g to the cup, 50 g to the egg, 4.6 g and 6 g to the teaspoon; packets of dry yeast: 7 g are 2 1/4 tsp
     [InlineData("ap_flour", 218.75, "1 3/4 cups")]
     [InlineData("ap_flour", 93.75, "3/4 cup")]
     [InlineData("ap_flour", 125, "1 cup")]
@@ -20,7 +20,9 @@ public sealed class HouseholdMeasuresTests
     [InlineData("salt", 6, "1 tsp")]
     [InlineData("salt", 18, "1 tbsp")]
     [InlineData("salt", 0.75, "1/8 tsp")]
-    [InlineData("active_dry_yeast", 9, "2 1/4 tsp")]
+    [InlineData("active_dry_yeast", 7, "2 1/4 tsp")]
+    [InlineData("instant_yeast", 7, "2 1/4 tsp")]
+    [InlineData("instant_yeast", 3.7, "1 1/4 tsp")]
     [InlineData("sugar", 225, "1 cup + 2 tbsp")]
     [InlineData("unsalted_butter", 113.5, "1/2 cup")]
     public void Masses_become_measures(string id, double grams, string text) =>
