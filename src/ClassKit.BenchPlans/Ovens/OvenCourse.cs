@@ -24,7 +24,7 @@ public sealed record OvenCourse(int Oven, IReadOnlyList<OvenSpan> Spans)
         if (steps.Length == 0)
             return new(oven, []);
         // From cold it is switched on in time and not sooner; between two bakes it is set as soon as it is empty.
-        var on = Math.Max(0, steps.Min(step => step.Start) - plan.Class.Ovens.HeatUpMinutes);
+        var on = Math.Max(0, plan.FreeAt(steps.Min(step => step.Start) - plan.Class.Ovens.HeatUpMinutes));
         var moments = steps.SelectMany(step => new[] { step.Start, step.End }).Append(on).Distinct().Order().ToArray();
         var spans = new List<OvenSpan>();
         foreach (var (from, to) in moments.Zip(moments.Skip(1)))

@@ -11,4 +11,7 @@ public sealed record BenchPlan(BenchClass Class, IReadOnlyList<Shift> Shifts, IR
 {
     /// <summary>The steps of one load, in order.</summary>
     public IEnumerable<PlannedStep> StepsOf(BenchLoad load) => Steps.Where(step => step.Load == load);
+
+    /// <summary>The minute itself, or the first of the demonstration that is being shown in it: amid one the instructor turns no dial and fetches nothing.</summary>
+    public int FreeAt(int minute) => Demonstrations.FirstOrDefault(shown => shown.Start < minute && minute < shown.End)?.Start ?? minute;
 }

@@ -1,4 +1,6 @@
+using ClassKit.Baking.FoodSafety;
 using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Lessons;
@@ -33,6 +35,8 @@ public static class ClassProfileReader
         ["adjusted"] = true,
     };
 
+    private const double Freezing = 0;
+
     /// <summary>From below the lowest shore to above the highest town, in metres or feet.</summary>
     private static readonly Bounds Altitudes = new(-1500, true, 20_000);
 
@@ -64,6 +68,7 @@ public static class ClassProfileReader
         var ovens = fields.Whole("ovens", Bounds.Countable);
         var ovenPlaces = fields.Has("oven places") ? fields.Whole("oven places", Bounds.Countable) : ClassProfile.UsualOvenPlaces;
         var heatUp = fields.Has("oven heat-up") ? fields.Quantity("oven heat-up", Dimensions.Minutes, Dimensions.PartOfPeriod, 0) : ClassProfile.UsualHeatUpMinutes;
+        var refrigerator = fields.Has("refrigerator") ? Refrigerator(fields, problems) : ClassProfile.UsualRefrigerator;
         var equipment = fields.Has("equipment") ? EquipmentList.Read(fields.List("equipment"), fields.LineOf("equipment"), problems) : [];
         var allergies = AllergyList.Read(fields.Items("allergies"), problems);
         var units = fields.Choice("units", Systems);
@@ -86,6 +91,7 @@ public static class ClassProfileReader
         {
             OvenPlaces = ovenPlaces,
             OvenHeatUpMinutes = (int)Math.Round(heatUp, MidpointRounding.AwayFromZero),
+            Refrigerator = refrigerator,
             Equipment = equipment,
             AdjustsForAltitude = adjusts,
             Flours = flours,
@@ -95,6 +101,15 @@ public static class ClassProfileReader
             Prices = prices,
         });
         return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);
+    }
+
+    /// <summary>One that is too warm for food is no setting to plan with.</summary>
+    private static Temperature Refrigerator(Fields fields, ProblemList problems)
+    {
+        var read = fields.Quantity("refrigerator", Dimensions.Temperature, Dimensions.KitchenDegrees, ClassProfile.UsualRefrigerator);
+        if (read.Celsius is < Freezing || read.Celsius > HoldingRule.FoodCode.Cold.Celsius)
+            problems.Add(fields.LineOf("refrigerator"), $"The refrigerator is at {read.Celsius:0.#} °C", $"Food is kept from 0 °C (32 °F) to 5 °C (41 °F): {HoldingRule.FoodCode.Source}. Measure it, and see to it before the class if it is warmer.");
+        return read;
     }
 
     private static List<string> FlourList(Fields fields, ProblemList problems)

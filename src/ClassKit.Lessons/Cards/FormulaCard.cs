@@ -50,7 +50,7 @@ public sealed record FormulaCard(
 
     internal static Computed<FormulaCard> For(LessonFormula formula, ClassProfile profile, PackSettings settings) =>
         Scaling.FromPieces(formula.Formula, profile.PiecesPerTeam, formula.PieceMass, DoughLoss.Of(formula.LossPercent), new Scales(profile.ScaleResolution, Finer(profile)))
-            .Then(batch => MixBalance.Of(formula, profile.KitchenTemperature, settings.Mixing).Then<FormulaCard>(mix => new FormulaCard(
+            .Then(batch => MixBalance.Of(formula, profile.KitchenTemperature, settings.Mixing.In(profile)).Then<FormulaCard>(mix => new FormulaCard(
                 formula,
                 profile.PiecesPerTeam,
                 batch,

@@ -13,7 +13,7 @@ namespace ClassKit.Lessons.Classes;
 /// <param name="Teams">How many teams bake; at least 1, at most the students.</param>
 /// <param name="PiecesPerTeam">How many pieces of each bread a team makes; at least 1.</param>
 /// <param name="PeriodMinutes">How long the class lasts.</param>
-/// <param name="KitchenTemperature">Of the room and of everything stored in it.</param>
+/// <param name="KitchenTemperature">Of the room and of everything stored in it outside the refrigerator.</param>
 /// <param name="AltitudeMetres">Above sea level.</param>
 /// <param name="ScaleResolution">What the teams' scales can show; above 0.</param>
 /// <param name="SmallScaleResolution">What the scale for salt and leavening can show; above 0.</param>
@@ -41,11 +41,17 @@ public sealed record ClassProfile(
     /// <summary>How long an oven heats up where a profile says nothing. Common practice, no source.</summary>
     public const int UsualHeatUpMinutes = 20;
 
+    /// <summary>The refrigerator where a profile says nothing: 4 °C, FDA's 40 °F for consumers, below the 5 °C (41 °F) of the Food Code, 3-501.16.</summary>
+    public static Temperature UsualRefrigerator { get; } = Temperature.FromCelsius(4);
+
     /// <summary>How many tins or trays one oven holds at once; 1 or more.</summary>
     public int OvenPlaces { get; init; } = UsualOvenPlaces;
 
     /// <summary>Minutes from switching an oven on, as the class begins, until it is hot; 0 if they are hot by then.</summary>
     public int OvenHeatUpMinutes { get; init; } = UsualHeatUpMinutes;
+
+    /// <summary>Of the refrigerator: what comes straight out of it is as cold. At or below what the Food Code asks for.</summary>
+    public Temperature Refrigerator { get; init; } = UsualRefrigerator;
 
     /// <summary>What the teams share besides ovens. Of a kind that is not listed there is always one free.</summary>
     public IReadOnlyList<EquipmentCount> Equipment { get; init; } = [];

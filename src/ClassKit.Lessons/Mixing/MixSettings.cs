@@ -1,10 +1,11 @@
 using ClassKit.Baking.DoughTemperatures;
 using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Lessons.Mixing;
 
 /// <summary>What is assumed of warm and cold where ingredients are mixed.</summary>
-/// <param name="Refrigerator">What comes straight out of it is as cold: 4 °C, where FDA advises 40 °F and the Food Code (3-501.16) asks for 5 °C (41 °F) or below.</param>
+/// <param name="Refrigerator">What comes straight out of it is as cold; 4 °C where a class profile says nothing, as FDA advises 40 °F.</param>
 /// <param name="MeltedFat">Melted in a pan of its own and cooled until just warm: 40 °C. Common practice, no source.</param>
 /// <param name="WarmestLiquid">No ingredient is warmed above: 46 °C (115 °F), as <see cref="DoughTemperature"/> has it for yeast; sour milk curdles not far above. Common practice, no source.</param>
 /// <param name="TemperMinutes">How long tempered ingredients stand out, butter in pieces: 60 min. Common practice, no source.</param>
@@ -24,7 +25,14 @@ public sealed record MixSettings(
 {
     /// <summary>The values named above. Mixing by hand warms nothing.</summary>
     public static MixSettings Default { get; } = new(
-        Temperature.FromCelsius(4), Temperature.FromCelsius(40), Temperature.FromCelsius(46), 60, 0.8, new(0, 0.1, 0.2), TemperatureDifference.FromKelvins(1), Temperature.FromCelsius(32));
+        ClassProfile.UsualRefrigerator, Temperature.FromCelsius(40), Temperature.FromCelsius(46), 60, 0.8, new(0, 0.1, 0.2), TemperatureDifference.FromKelvins(1), Temperature.FromCelsius(32));
+
+    /// <summary>The same in a class's own kitchen.</summary>
+    public MixSettings In(ClassProfile profile)
+    {
+        ArgumentNullException.ThrowIfNull(profile);
+        return this with { Refrigerator = profile.Refrigerator };
+    }
 
     /// <summary>The kitchen that lessons are checked for when no class is known; common practice, no source.</summary>
     public static Temperature UsualKitchen { get; } = Temperature.FromCelsius(22);

@@ -2,6 +2,7 @@ using ClassKit.Baking.FoodSafety;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Lessons.Mixing;
 
@@ -9,15 +10,15 @@ namespace ClassKit.Lessons.Mixing;
 internal static class OutOfTheCold
 {
     /// <summary>Minutes from the beginning of a step to the end of baking at the most, less what has stood out before it; null after the oven, or where nothing of the bread is kept cold.</summary>
-    /// <remarks>Time as a control: see <see cref="TimeControl"/>. Said of every step before the oven, so that it holds for what is left when the first are done the day before.</remarks>
-    public static int? MinutesLeft(LessonFormula formula, int at, IReadOnlyList<IReadOnlyList<StepHeat>> heats, Temperature kitchen)
+    /// <remarks>Time as a control: see <see cref="TimeControl"/>. Said of every step before the oven, so that it holds for what is left when the first are done the day before. What stands may be taken out earlier by a demonstration that is in the way.</remarks>
+    public static int? MinutesLeft(LessonFormula formula, int at, IReadOnlyList<IReadOnlyList<StepHeat>> heats, ClassProfile profile, int longestDemonstration)
     {
         if (formula.Steps.Take(at + 1).Any(step => step.InOven) || !formula.Formula.Lines.Any(line => line.Ingredient.IsKeptCold()))
             return null;
-        var refrigerator = MixSettings.Default.Refrigerator;
-        double[] places = [kitchen.Celsius, refrigerator.Celsius, .. heats.SelectMany(heat => heat).Select(heat => heat.To.Celsius), .. formula.Steps.Where(step => !step.InOven).Select(step => step.Temperature?.Celsius ?? 0)];
+        var refrigerator = profile.Refrigerator;
+        double[] places = [profile.KitchenTemperature.Celsius, refrigerator.Celsius, .. heats.SelectMany(heat => heat).Select(heat => heat.To.Celsius), .. formula.Steps.Where(step => !step.InOven).Select(step => step.Temperature?.Celsius ?? 0)];
         return TimeControl.MinutesUntilDiscarded(refrigerator, Temperature.FromCelsius(places.Max())).TryGet(out var minutes, out _)
-            ? (int)minutes - heats[at].Select(heat => heat.StandsMinutes).DefaultIfEmpty().Max()
+            ? (int)minutes - heats[at].Where(heat => heat.StandsMinutes > 0).Select(heat => heat.StandsMinutes + longestDemonstration).DefaultIfEmpty().Max()
             : null;
     }
 }

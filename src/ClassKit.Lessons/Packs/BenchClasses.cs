@@ -24,7 +24,7 @@ public static class BenchClasses
             profile.Students / profile.Teams,
             Equipment(lesson, profile),
             new(profile.Ovens, profile.OvenPlaces, profile.OvenHeatUpMinutes, OvenBank.UsualWarming, OvenBank.UsualCooling),
-            [.. lesson.Formulas.Select(formula => Bread(formula, profile)), .. lesson.Demonstrations.Where(shown => shown.Bake is not null).Select(Shown)],
+            [.. lesson.Formulas.Select(formula => Bread(formula, lesson, profile)), .. lesson.Demonstrations.Where(shown => shown.Bake is not null).Select(Shown)],
             [.. lesson.Demonstrations.Select(shown => Demonstration(lesson, shown))]);
     }
 
@@ -61,11 +61,12 @@ public static class BenchClasses
             IsForShow = true,
         };
 
-    private static BenchBread Bread(LessonFormula formula, ClassProfile profile)
+    private static BenchBread Bread(LessonFormula formula, Lesson lesson, ClassProfile profile)
     {
         var hasYeast = formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast);
-        var heats = StepHeats.Of(formula, profile.KitchenTemperature, MixSettings.Default);
-        return new(formula.Formula.Id, formula.Formula.Title, [.. formula.Steps.Select((step, at) => Step(step, Heat(formula, at), formula, hasYeast) with { Heats = heats[at], BakedWithinMinutes = OutOfTheCold.MinutesLeft(formula, at, heats, profile.KitchenTemperature) })])
+        var heats = StepHeats.Of(formula, profile.KitchenTemperature, MixSettings.Default.In(profile));
+        var longest = lesson.Demonstrations.Select(shown => shown.Minutes).DefaultIfEmpty().Max();
+        return new(formula.Formula.Id, formula.Formula.Title, [.. formula.Steps.Select((step, at) => Step(step, Heat(formula, at), formula, hasYeast) with { Heats = heats[at], BakedWithinMinutes = OutOfTheCold.MinutesLeft(formula, at, heats, profile, longest) })])
         {
             KeepsMinutes = formula.BestWithinMinutes,
         };

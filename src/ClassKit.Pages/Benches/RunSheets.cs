@@ -1,6 +1,7 @@
 using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Ovens;
 using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.Tempering;
 using ClassKit.Lessons.Classes;
 using ClassKit.Pages.Numbers;
 
@@ -53,14 +54,9 @@ internal static class RunSheets
 
     /// <summary>What stands before it is used is taken out in time, for whoever is first to use it; some of it before the class begins.</summary>
     private static IEnumerable<RunEntry> OutOfTheCold(BenchPlan plan, ClassStart? start) =>
-        from planned in plan.Steps
-        let bread = plan.Class.Breads[planned.Load.Bread]
-        let step = bread.Steps[planned.Step]
-        from heat in step.Heats
-        where heat.StandsMinutes > 0
-        group planned.Load.Maker by (planned.Start, heat, bread, step) into same
-        let use = same.Key
-        select new RunEntry(use.Start - use.heat.StandsMinutes, $"Take {use.heat.What} out of the refrigerator", use.bread.Name, null, $"in pieces, for {use.step.Name} at {KitchenText.Clock(use.Start, start)}: {BenchText.Teams([.. same])}", true);
+        from taken in TakenOut.Of(plan)
+        let bread = plan.Class.Breads[taken.For.Bread]
+        select new RunEntry(taken.Minute, $"Take {taken.Heat.What} out of the refrigerator", bread.Name, null, $"in pieces, for {bread.Steps[taken.For.Step].Name} at {KitchenText.Clock(taken.Start, start)}: {BenchText.Teams(taken.Makers)}", true);
 
     private static RunEntry Begin(BenchPlan plan, Shift shift, int at)
     {

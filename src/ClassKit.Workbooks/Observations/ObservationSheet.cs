@@ -1,6 +1,9 @@
 using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Mixing;
 using ClassKit.Lessons.Observations;
 using ClassKit.Lessons.Packs;
 using ClassKit.Workbooks.Look;
@@ -12,9 +15,14 @@ namespace ClassKit.Workbooks.Observations;
 internal sealed class ObservationSheet
 {
     private const int Pieces = 3;
+    private const int High = 5;
+    private const int First = 6;
     private const int LastColumn = 11;
     private const double QuestionWidth = 62;
     private const string AsPredicted = "as predicted";
+
+    private static readonly TextTemplate IfColder = "Did something go in colder than the card says, or stand out too short a time? How cold was the bowl?";
+    private static readonly TextTemplate IfWarmer = "Was something warmed too far? How long was it mixed, and in how warm a bowl?";
 
     private readonly IXLWorksheet _sheet;
     private readonly LessonPack _pack;
@@ -30,12 +38,16 @@ internal sealed class ObservationSheet
         sheet.Cell(4, 1).SetText("Team");
         sheet.Range(4, 2, 4, 4).Merge();
         sheet.Cell(4, 2).AsEntry();
-        foreach (var (index, width) in new[] { 23, 6, 8, 8, 8, 8, 8, 9, 11, 13, QuestionWidth }.Index())
+        foreach (var (index, width) in new[] { 25, 6, 8, 8, 8, 8, 8, 9, 11, 13, QuestionWidth }.Index())
             sheet.Column(index + 1).Width = width;
     }
 
-    public void Write(LeaveningComparison compared, QuestionSheet questions)
+    /// <summary>The table of one bread.</summary>
+    /// <param name="bread">Its place in the lesson.</param>
+    /// <param name="questions">Where its questions stand.</param>
+    public void Write(int bread, QuestionSheet questions)
     {
+        var (compared, seaLevel) = (_pack.Comparison[bread], _pack.AtSeaLevel.ElementAtOrDefault(bread));
         var title = compared.Formula.Formula.Title;
         _sheet.Cell(_row, 1).SetText(title);
         _sheet.Range(_row, 1, _row, LastColumn).AsHeading();
@@ -47,23 +59,37 @@ internal sealed class ObservationSheet
             if (index is > 1 and < 10) cell.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
         }
         _sheet.Range(_row, 1, _row, LastColumn).AsTableHead();
+        WriteMix(title, _pack.Cards[bread].Mix, questions);
         var (before, after) = (0, 0);
         foreach (var observed in compared.Formula.Observations)
         {
             _row++;
             if (observed.Measure == Measure.MassBefore) before = _row;
             if (observed.Measure == Measure.MassAfter) after = _row;
-            WriteMeasure(observed, compared, questions.Add(title, Words(observed.Measure), observed), before, after);
+            WriteMeasure(observed, compared, questions.Add(title, Words(observed.Measure), observed.IfLess, observed.IfMore), before, after);
+            if (seaLevel is not null)
+                WriteSeaLevel(observed.Measure, seaLevel);
         }
         _row += 2;
+    }
+
+    /// <summary>One bowl, measured once: the same band as on card and observation page.</summary>
+    private void WriteMix(string title, MixBalance mix, QuestionSheet questions)
+    {
+        _row++;
+        var unit = ObservedUnit.For(Measure.InternalTemperature, _pack.Class.Units);
+        const string Name = "Batter or dough, mixed";
+        WriteHead(Name, unit);
+        WriteBand(mix.Mixed.Map(mixed => unit.Of(mixed.Celsius)), FormatOf(unit));
+        WriteEntry(First, unit);
+        WriteJudgement(unit, questions.Add(title, Name, IfColder, IfWarmer), IfColder, IfWarmer);
     }
 
     private void WriteMeasure(Observation observed, LeaveningComparison compared, (string IfLess, string IfMore) questions, int before, int after)
     {
         var unit = ObservedUnit.For(observed.Measure, _pack.Class.Units);
-        var format = unit.Decimals == 0 ? "0" : "0." + new string('0', unit.Decimals);
-        _sheet.Cell(_row, 1).SetText(Words(observed.Measure));
-        _sheet.Cell(_row, 2).SetText(unit.Symbol).AsQuiet();
+        var format = FormatOf(unit);
+        WriteHead(Words(observed.Measure), unit);
         var prediction = Prediction.Of(observed.Measure, compared, _pack.BoilingPoint);
         if (prediction is not null && observed.Measure == Measure.MassAfter && before > 0)
             WriteWhatIsLeft(prediction.Value.Map(unit.Of), Prediction.BakeLoss(compared), before, format);
@@ -72,20 +98,51 @@ internal sealed class ObservationSheet
         for (var piece = 0; piece < Pieces; piece++)
         {
             if (observed.Measure == Measure.BakeLoss)
-                WriteLoss(6 + piece, before, after, format);
+                WriteLoss(First + piece, before, after, format);
             else
-                _sheet.Cell(_row, 6 + piece).AsEntry();
-            _sheet.Cell(_row, 6 + piece).Style.NumberFormat.Format = format;
+                WriteEntry(First + piece, unit);
         }
+        WriteJudgement(unit, questions, observed.IfLess, observed.IfMore);
+    }
 
+    /// <summary>What the same bread as written would come to at sea level, right below what it is expected to come to here.</summary>
+    private void WriteSeaLevel(Measure measure, LeaveningComparison seaLevel)
+    {
+        if (Prediction.Of(measure, seaLevel, Saturation.BoilingPoint(Pressure.Standard)) is not { } prediction)
+            return;
+        _row++;
+        var unit = ObservedUnit.For(measure, _pack.Class.Units);
+        _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
+        WriteHead("    at sea level", unit);
+        WriteBand(prediction.Value.Map(unit.Of), FormatOf(unit));
+        foreach (var column in Enumerable.Range(1, High)) _sheet.Cell(_row, column).AsQuiet();
+    }
+
+    private void WriteHead(string name, ObservedUnit unit)
+    {
+        _sheet.Cell(_row, 1).SetText(name);
+        _sheet.Cell(_row, 2).SetText(unit.Symbol).AsQuiet();
+    }
+
+    private void WriteEntry(int column, ObservedUnit unit)
+    {
+        _sheet.Cell(_row, column).AsEntry();
+        _sheet.Cell(_row, column).Style.NumberFormat.Format = FormatOf(unit);
+    }
+
+    /// <summary>The mean of what was measured, how far it is from what was expected, and what that asks.</summary>
+    private void WriteJudgement(ObservedUnit unit, (string IfLess, string IfMore) questions, TextTemplate ifLess, TextTemplate ifMore)
+    {
         var row = FormattableString.Invariant($"{_row}");
-        Formula(9, $"IF(COUNT(F{row}:H{row})=0,\"\",AVERAGE(F{row}:H{row}))", unit.Decimals == 0 ? "0.0" : format);
+        Formula(9, $"IF(COUNT(F{row}:H{row})=0,\"\",AVERAGE(F{row}:H{row}))", unit.Decimals == 0 ? "0.0" : FormatOf(unit));
         Formula(10, $"IF(OR(I{row}=\"\",D{row}=\"\"),\"\",I{row}-D{row})", unit.Decimals == 0 ? "+0.0;-0.0;0.0" : "+0.00;-0.00;0.00");
         Formula(LastColumn, $"IF(OR(I{row}=\"\",D{row}=\"\"),\"\",IF(I{row}<C{row},\"Less. \"&{questions.IfLess},IF(I{row}>E{row},\"More. \"&{questions.IfMore},\"{AsPredicted}\")))", "@");
         _sheet.Cell(_row, LastColumn).Wrapped().Style.Alignment.Indent = 1;
         _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
-        _sheet.Row(_row).Height = Math.Max(20, Math.Max(TextHeight.Of("Less. " + _pack.Words(observed.IfLess), QuestionWidth - 2), TextHeight.Of("More. " + _pack.Words(observed.IfMore), QuestionWidth - 2)));
+        _sheet.Row(_row).Height = Math.Max(20, Math.Max(TextHeight.Of("Less. " + _pack.Words(ifLess), QuestionWidth - 2), TextHeight.Of("More. " + _pack.Words(ifMore), QuestionWidth - 2)));
     }
+
+    private static string FormatOf(ObservedUnit unit) => unit.Decimals == 0 ? "0" : "0." + new string('0', unit.Decimals);
 
     private void WriteBand(Band<double> band, string format)
     {

@@ -15,8 +15,8 @@ public static class ObservationWriter
         workbook.Properties.Title = $"Observations: {pack.Lesson.Title} – {pack.Class.Name}";
         var sheet = new ObservationSheet(workbook.AddWorksheet("Observations"), pack);
         var questions = new QuestionSheet(workbook.AddWorksheet("Questions"), pack);
-        foreach (var compared in pack.Comparison)
-            sheet.Write(compared, questions);
+        for (var bread = 0; bread < pack.Comparison.Count; bread++)
+            sheet.Write(bread, questions);
         sheet.Finish();
         questions.Finish();
         return workbook.ToBytesWithValues();

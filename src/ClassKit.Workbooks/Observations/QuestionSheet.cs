@@ -1,4 +1,4 @@
-using ClassKit.Lessons.Authored;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Lessons.Packs;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
@@ -34,10 +34,10 @@ internal sealed class QuestionSheet
     }
 
     /// <summary>Adds a row and gives the cells of its two questions.</summary>
-    public (string IfLess, string IfMore) Add(string bread, string measure, Observation observed)
+    public (string IfLess, string IfMore) Add(string bread, string measure, TextTemplate ifLess, TextTemplate ifMore)
     {
         _row++;
-        var (less, more) = (_pack.Words(observed.IfLess), _pack.Words(observed.IfMore));
+        var (less, more) = (_pack.Words(ifLess), _pack.Words(ifMore));
         _sheet.Cell(_row, 1).SetText(bread);
         _sheet.Cell(_row, 2).SetText(measure);
         _sheet.Cell(_row, Less).SetText(less).Wrapped();

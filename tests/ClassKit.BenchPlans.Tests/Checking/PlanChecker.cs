@@ -1,6 +1,7 @@
 using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Ovens;
 using ClassKit.BenchPlans.Plans;
+using ClassKit.BenchPlans.Tempering;
 
 namespace ClassKit.BenchPlans.Tests.Checking;
 
@@ -12,16 +13,24 @@ internal sealed class PlanChecker
     private readonly List<string> _faults = [];
 
     private readonly IReadOnlyList<OvenCourse> _told;
+    private readonly IReadOnlyList<TakenOut> _taken;
 
-    private PlanChecker(BenchClass bench, BenchPlan plan) => (_bench, _plan, _told) = (bench, plan, OvenCourse.Of(plan with { Class = bench }));
+    private PlanChecker(BenchClass bench, BenchPlan plan, IReadOnlyList<TakenOut>? taken) =>
+        (_bench, _plan, _told, _taken) = (bench, plan, OvenCourse.Of(plan with { Class = bench }), taken ?? TakenOut.Of(plan with { Class = bench }));
 
-    public static IReadOnlyList<string> Faults(BenchClass bench, BenchPlan plan)
+    /// <summary>Everything that is wrong.</summary>
+    /// <param name="bench">The class.</param>
+    /// <param name="plan">Its plan.</param>
+    /// <param name="taken">What the plan is said to have taken out of the refrigerator; null for what it does say.</param>
+    public static IReadOnlyList<string> Faults(BenchClass bench, BenchPlan plan, IReadOnlyList<TakenOut>? taken = null)
     {
-        var checker = new PlanChecker(bench, plan);
+        var checker = new PlanChecker(bench, plan, taken);
         if (!checker.EverythingIsThere())
             return checker._faults;
         checker.StepsAreInTheirWindows();
         checker.DemonstrationsComeInTime();
+        checker.ColdThingsComeOutInTime();
+        checker.InstructorIsFree();
         for (var minute = 0; minute < bench.Time.PeriodMinutes; minute++)
         {
             checker.HandsSuffice(minute);
@@ -104,6 +113,36 @@ internal sealed class PlanChecker
         }
     }
 
+    /// <summary>What a step needs less cold than it is kept has stood out long enough as it begins, and no longer than a demonstration makes necessary.</summary>
+    private void ColdThingsComeOutInTime()
+    {
+        foreach (var step in _plan.Steps)
+        {
+            foreach (var heat in _bench.Breads[step.Load.Bread].Steps[step.Step].Heats.Where(heat => heat.StandsMinutes > 0))
+            {
+                var mine = _taken.Where(each => each.For == new StepOfBread(step.Load.Bread, step.Step) && each.Heat == heat && each.Makers.Contains(step.Load.Maker)).ToArray();
+                var latest = step.Start - heat.StandsMinutes;
+                if (mine.Length != 1 || mine[0].Start != step.Start)
+                    Fault($"{heat.What} is not taken out for {step.Load}");
+                else if (mine[0].Minute > latest)
+                    Fault($"{heat.What} is taken out too late for {step.Load}");
+                else if (Enumerable.Range(mine[0].Minute, latest - mine[0].Minute).Any(minute => !IsShowing(minute)))
+                    Fault($"{heat.What} stands out for {step.Load} longer than it has to");
+            }
+        }
+    }
+
+    /// <summary>Nothing is asked of the instructor's hands amid a demonstration: no dial, no refrigerator. At its first minute they are still free.</summary>
+    private void InstructorIsFree()
+    {
+        var byHand = _taken.Select(taken => taken.Minute)
+            .Concat(_told.SelectMany(course => course.Spans.Where((span, at) => at == 0 || course.Spans[at - 1].Dial != span.Dial).Select(span => span.From).Append(course.Spans[^1].To)));
+        if (byHand.Any(minute => IsShowing(minute) && IsShowing(minute - 1) && !_plan.Demonstrations.Any(shown => shown.Start == minute)))
+            Fault("the instructor is asked for elsewhere amid a demonstration");
+    }
+
+    private bool IsShowing(int minute) => _plan.Demonstrations.Any(shown => shown.Start <= minute && minute < shown.Start + shown.Demonstration.Minutes);
+
     private void HandsSuffice(int minute)
     {
         var shows = _plan.Demonstrations.Count(shown => shown.Start <= minute && minute < shown.Start + shown.Demonstration.Minutes);
@@ -168,11 +207,15 @@ internal sealed class PlanChecker
                     Fault($"oven {oven} cannot change its temperature in time");
                 heat ??= dial;
             }
-            OvenIsTold(oven, minute, dial, inside, isOn: heat is not null || minute >= uses[0].Start - _bench.Ovens.HeatUpMinutes);
+            var on = uses[0].Start - _bench.Ovens.HeatUpMinutes;
+            // Amid a demonstration nobody turns a dial: then before it.
+            OvenIsTold(oven, minute, dial, inside, isOn: heat is not null || minute >= on || (IsOn(oven, minute) && Enumerable.Range(minute, on - minute).All(IsShowing)));
             if (heat is { } from)
                 heat = from < dial ? Math.Min(dial, from + _bench.Ovens.WarmingPerMinute.Kelvins) : Math.Max(dial, from - _bench.Ovens.CoolingPerMinute.Kelvins);
         }
     }
+
+    private bool IsOn(int oven, int minute) => _told.Any(course => course.Oven == oven && course.DialAt(minute) is not null);
 
     /// <summary>What the plan says of the oven is what is seen there.</summary>
     private void OvenIsTold(int oven, int minute, double dial, PlannedStep[] inside, bool isOn)

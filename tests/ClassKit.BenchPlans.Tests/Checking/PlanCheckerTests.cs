@@ -1,6 +1,8 @@
 using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Ovens;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.BenchPlans.RuleOfThumb;
+using ClassKit.BenchPlans.Tempering;
 
 namespace ClassKit.BenchPlans.Tests.Checking;
 
@@ -168,6 +170,58 @@ public sealed class PlanCheckerTests
 
         static BenchClass Within(int minutes) => Bench with { Breads = [Bakery.Buns with { Steps = [Bakery.Buns.Steps[0] with { BakedWithinMinutes = minutes }, .. Bakery.Buns.Steps.Skip(1)] }, .. Bench.Breads.Skip(1)] };
     }
+
+    [Fact]
+    public void Butter_is_taken_out_before_a_demonstration_that_is_in_the_way_and_not_after_it()
+    {
+        var first = Sound.StepsOf(new(Maker.OfTeam(1), 0)).First();
+        var shown = Sound.Demonstrations[0];
+        foreach (var amid in Enumerable.Range(shown.Start, shown.Demonstration.Minutes))
+        {
+            var soft = Soft(first.Start - amid);
+            Assert.Empty(PlanChecker.Faults(soft, Sound));
+            Assert.All(TakenOut.Of(Sound with { Class = soft }).Where(taken => taken.Makers.Contains(Maker.OfTeam(1))), taken => Assert.Equal(shown.Start, taken.Minute));
+        }
+    }
+
+    [Theory]
+    [InlineData(1, "butter is taken out too late")]
+    [InlineData(-1, "longer than it has to")]
+    public void Butter_that_is_taken_out_at_another_minute_is_seen(int later, string fault)
+    {
+        var taken = TakenOut.Of(Sound with { Class = Soft(60) });
+        Assert.Empty(PlanChecker.Faults(Soft(60), Sound));
+        Assert.Contains(PlanChecker.Faults(Soft(60), Sound, [taken[0] with { Minute = taken[0].Minute + later }, .. taken.Skip(1)]), found => found.Contains(fault, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Butter_that_nobody_takes_out_is_seen() =>
+        Assert.Contains(PlanChecker.Faults(Soft(60), Sound, []), found => found.Contains("butter is not taken out", StringComparison.Ordinal));
+
+    [Fact]
+    public void Butter_that_is_fetched_amid_a_demonstration_is_seen()
+    {
+        var first = Sound.StepsOf(new(Maker.OfTeam(1), 0)).First();
+        var amid = Sound.Demonstrations[0].Start + 1;
+        var taken = TakenOut.Of(Sound with { Class = Soft(first.Start - amid) });
+        Assert.Contains("the instructor is asked for elsewhere amid a demonstration", PlanChecker.Faults(Soft(first.Start - amid), Sound, [.. taken.Select(each => each with { Minute = each.Start - each.Heat.StandsMinutes })]));
+    }
+
+    /// <summary>An oven that would be switched on amid a demonstration is switched on before it.</summary>
+    [Fact]
+    public void No_dial_is_turned_amid_a_demonstration()
+    {
+        var bread = new BenchBread("bread", "Bread", [Bakery.Baked("Bake", 10, 10, 200)]);
+        var bench = new BenchClass(new(60, 0, 0, 0), 1, 1, [], Bakery.Ovens(1, 1, heatUp: 20), [bread], [new("Something", 4, null)]);
+        foreach (var start in Enumerable.Range(0, 27))
+        {
+            var plan = new BenchPlan(bench, [new([Maker.OfTeam(1)])], [new(new(Maker.OfTeam(1), 0), 0, 30, 40, 1)], [new(bench.Demonstrations[0], start)]);
+            Assert.Empty(PlanChecker.Faults(bench, plan));
+            Assert.Equal(start is 7 or 8 or 9 ? start : 10, OvenCourse.Of(plan)[0].Spans[0].From);
+        }
+    }
+
+    private static BenchClass Soft(int minutes) => Bench with { Breads = [Bakery.Buns with { Steps = [Bakery.Buns.Steps[0] with { Heats = [new("butter", Baking.Quantities.Temperature.FromCelsius(18), minutes)] }, .. Bakery.Buns.Steps.Skip(1)] }, .. Bench.Breads.Skip(1)] };
 
     private static BenchPlan Moved(int bread, int from, int minutes, int team = 1) => Sound with
     {

@@ -69,6 +69,7 @@ internal sealed class RandomClass
             Uses = From(0, 4) switch { 0 => [new(Bakery.Burner, 1)], 1 => [new(Bakery.Mixer, 1)], 2 => [new(EquipmentKind.Scale, 1), new(EquipmentKind.SmallScale, 1)], 3 => [new(EquipmentKind.Scale, 1)], _ => [] },
             BakedWithinMinutes = From(0, 5) == 0 ? From(40, 90) : null,
             Wait = new(From(0, 1), From(1, 15)),
+            Heats = From(0, 3) == 0 ? [new("butter", Temperature.FromCelsius(18), From(0, 60))] : [],
         };
     }
 

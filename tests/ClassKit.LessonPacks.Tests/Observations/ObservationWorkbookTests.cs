@@ -1,11 +1,14 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Observations;
 
-public sealed class ObservationWorkbookTests
+public sealed partial class ObservationWorkbookTests
 {
     private const string File = "observations.xlsx";
+    private const string Mixed = "Batter or dough, mixed";
 
     // Measure, unit, low, typical, high, three pieces, mean, difference, question
     private const int Low = 3;
@@ -72,6 +75,35 @@ public sealed class ObservationWorkbookTests
         Assert.StartsWith("Less. Did they bake longer", Text(Measured.Value, "Mass after"), StringComparison.Ordinal);
     }
 
+    /// <summary>What a card asks of the mix stands beside what the probe shows, with the same band.</summary>
+    [Theory]
+    [InlineData("demo")]
+    [InlineData("mountain")]
+    [InlineData("cool kitchen")]
+    [InlineData("high and warm")]
+    public void The_band_of_the_mix_stands_beside_what_is_measured(string kitchen)
+    {
+        var pack = Kitchens.Of(kitchen);
+        var workbook = pack.Workbook(File);
+        var rows = Enumerable.Range(1, 60).Where(row => Cell(workbook, row, 1)?.Stored.Text == Mixed).ToList();
+        var pages = pack["observations.html"].QuerySelectorAll(".observed").Select(bread => Right().Match(bread.Words())).ToList();
+        Assert.Equal(pages.Count, rows.Count);
+        foreach (var (row, page) in rows.Zip(pages))
+            Assert.Equal((page.Groups["low"].Value, page.Groups["high"].Value), (Shown(workbook, row, Low), Shown(workbook, row, High)));
+    }
+
+    /// <summary>Where the kitchen is high, every expected value has the one of sea level right below it, as on the page.</summary>
+    [Fact]
+    public void Sea_level_stands_below_what_is_expected_here()
+    {
+        var workbook = BuiltPack.Mountain.Workbook(File);
+        var below = Enumerable.Range(1, 60).Where(row => Cell(workbook, row, 1)?.Stored.Text.Trim() == "at sea level").Select(row => (Shown(workbook, row, Low), Shown(workbook, row, High))).ToList();
+        var column = BuiltPack.Mountain["observations.html"].QuerySelectorAll(".observed table.write-in-table tbody tr").Select(row => row.Under("At sea level").Split(' ')[0].Split('–')).Select(ends => (ends[0], ends[^1])).ToList();
+        Assert.Equal(18, below.Count);
+        Assert.Equal(column, below);
+        Assert.DoesNotContain(Enumerable.Range(1, 60), row => Cell(Written, row, 1)?.Stored.Text.Trim() == "at sea level");
+    }
+
     [Fact]
     public void What_is_within_the_range_is_as_predicted()
     {
@@ -84,7 +116,7 @@ public sealed class ObservationWorkbookTests
     public void The_sheet_to_fill_in_by_hand_expects_the_same()
     {
         var rows = BuiltPack.Demo["observations.html"].QuerySelectorAll(".observed table.write-in-table tbody tr").ToList();
-        var measured = Enumerable.Range(1, 40).Where(row => Cell(Written, row, Asks)?.Formula is not null).ToList();
+        var measured = Enumerable.Range(1, 40).Where(row => Cell(Written, row, Asks)?.Formula is not null && Cell(Written, row, 1)!.Stored.Text != Mixed).ToList();
         Assert.Equal(18, rows.Count);
         Assert.Equal(measured.Count, rows.Count);
         foreach (var (row, at) in rows.Zip(measured))
@@ -96,6 +128,11 @@ public sealed class ObservationWorkbookTests
 
         static int Rounded(int row, int column) => (int)Math.Round(Cell(Written, row, column)!.Stored.Number, MidpointRounding.AwayFromZero);
     }
+
+    private static string Shown(WorkbookSnapshot workbook, int row, int column) => Math.Round(Cell(workbook, row, column)!.Stored.Number, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
+
+    [GeneratedRegex("right from (?<low>[0-9]+)(–| °[CF].*? to )(?<high>[0-9]+)")]
+    private static partial Regex Right();
 
     /// <summary>The first table is that of the first bread.</summary>
     private static int Row(string measure) => Enumerable.Range(1, 40).First(row => Cell(Written, row, 1)?.Stored.Text == measure);

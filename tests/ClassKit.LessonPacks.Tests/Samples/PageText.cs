@@ -27,10 +27,17 @@ internal static class PageText
                 yield return row;
     }
 
-    /// <summary>Minutes since the beginning: "1:05" is 65, "−0:05" five minutes before.</summary>
+    /// <summary>What stands in a row under a heading of its table.</summary>
+    public static string Under(this IElement row, string heading) =>
+        row.Children[row.Closest("table")!.QuerySelectorAll("thead th").Select(head => head.Words()).ToList().IndexOf(heading)].Words();
+
+    /// <summary>The minute that stands under a heading.</summary>
+    public static int MinuteUnder(this IElement row, string heading) => Clock(row.Under(heading));
+
+    /// <summary>Minutes since the beginning: "1:05" is 65, "−0:05" five minutes before; what the clock on the wall says may stand behind it.</summary>
     public static int Clock(string text)
     {
-        var parts = text.Trim().TrimStart('−').Split(':');
+        var parts = text.Trim().Split(' ')[0].TrimStart('−').Split(':');
         return (int.Parse(parts[0], CultureInfo.InvariantCulture) * 60 + int.Parse(parts[1], CultureInfo.InvariantCulture)) * (text.Trim()[0] == '−' ? -1 : 1);
     }
 }
