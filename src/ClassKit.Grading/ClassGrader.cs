@@ -94,7 +94,7 @@ public sealed class ClassGrader
         if (student is null || content.Answers is not { } answers) return new(file, student, null) { Other = content.Other };
         var flags = FlagOwner(file, content.Owner, named);
         if (content.Doubtful is { } marks) flags.Add(DealEvidence.Doubt(new(file.Path), marks, _dealt));
-        return new(file, student, new(student, GradeStatus.Graded, file.Path, answers, [.. flags, .. content.Flags]) { Rule = _dealt.Marking.Total });
+        return new(file, student, new(student.Student, GradeStatus.Graded, file.Path, answers, [.. flags, .. content.Flags]) { Rule = _dealt.Marking.Total });
     }
 
     /// <summary>Gives every student the file that counts, and accounts for all others.</summary>
@@ -112,13 +112,13 @@ public sealed class ClassGrader
                 .OrderBy(file => file.File, StringComparer.Ordinal),
         ])
         {
-            Judging = _fresh.ToRecord(settled.Where(student => student.Grade.Status == GradeStatus.Graded).Select(student => student.Grade.Student)),
-        });
+            Judging = _fresh.ToRecord(_dealt.Students.Zip(settled).Where(student => student.Second.Grade.Status == GradeStatus.Graded).Select(student => student.First)),
+        }, inOrder);
     }
 
-    private static ClassGrades WithFacts(ClassGrades grades)
+    private static ClassGrades WithFacts(ClassGrades grades, IReadOnlyList<JudgedFile> files)
     {
-        var facts = IntegrityFacts.In(grades);
+        var facts = IntegrityFacts.In(grades, files);
         return grades with { Students = [.. grades.Students.Select(student => student with { Flags = [.. student.Flags, .. facts[student.Who.Id]] })] };
     }
 

@@ -35,8 +35,19 @@ public sealed record DealtClass(
     /// <summary>What the class prints on; null if nobody has said.</summary>
     public Paper? Paper { get; init; }
 
+    /// <summary>When it is due, as students were told; null if nobody told them.</summary>
+    public DueMoment? Due { get; init; }
+
     /// <summary>True if every student was dealt every exercise.</summary>
     public bool IsSameForAll => Students.All(student => ExercisesOf(student).Count == Exercises.Count);
+
+    /// <summary>What one of the class was dealt.</summary>
+    /// <exception cref="InvalidOperationException">The student is not of the class.</exception>
+    public DealtStudent SeatOf(Student student)
+    {
+        ArgumentNullException.ThrowIfNull(student);
+        return Students.First(seat => seat.Student.Id == student.Id);
+    }
 
     /// <summary>The exercises that one student was dealt, in workbook order.</summary>
     public IReadOnlyList<Exercise> ExercisesOf(DealtStudent student)

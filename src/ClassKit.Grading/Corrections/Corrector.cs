@@ -23,7 +23,7 @@ public static class Corrector
     private static StudentGrade Apply(StudentGrade student, DealtClass dealt, IReadOnlyList<Correction> corrections)
     {
         if (corrections.Count == 0) return student;
-        var answers = student.Answers.Count > 0 ? student.Answers : OnPaper(student.Student, dealt);
+        var answers = student.Answers.Count > 0 ? student.Answers : OnPaper(dealt.SeatOf(student.Who), dealt);
         return student with
         {
             Answers = [.. answers.Select(answer =>

@@ -1,6 +1,6 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
-using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.FollowUps;
 
@@ -21,12 +21,12 @@ public static class FollowUpChooser
     /// <param name="pool">Exercises to draw from besides those dealt; of equal ids the pool's counts.</param>
     /// <param name="minutes">The most time it may take, except that one exercise is always chosen where points were lost.</param>
     /// <returns>In the order to practise, a skill's more guided exercises first; empty if nothing was lost.</returns>
-    public static IReadOnlyList<FollowUpExercise> Choose(DealtClass dealt, EarlierGrades.Student record, IReadOnlyList<Exercise> pool, int minutes)
+    public static IReadOnlyList<FollowUpExercise> Choose(DealtClass dealt, StudentGrade record, IReadOnlyList<Exercise> pool, int minutes)
     {
         ArgumentNullException.ThrowIfNull(dealt);
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(pool);
-        var skills = dealt.Exercises.Select(exercise => new Result(exercise, [.. record.Answers.Where(answer => answer.Exercise == exercise.Id)]))
+        var skills = dealt.Exercises.Select(exercise => new Result(exercise, [.. record.Answers.Where(answer => answer.Exercise.Id == exercise.Id)]))
             .Where(result => result.Lost > 0)
             .GroupBy(result => result.Exercise.Skill)
             .Select(skill => new Need([.. skill.OrderByDescending(result => result.Lost)], [.. pool.UnionBy(dealt.Exercises, exercise => exercise.Id).Where(exercise => exercise.Skill == skill.Key)]))
@@ -44,7 +44,7 @@ public static class FollowUpChooser
     }
 
     /// <summary>One exercise as the student did it.</summary>
-    private sealed record Result(Exercise Exercise, IReadOnlyList<EarlierGrades.Answer> Answers)
+    private sealed record Result(Exercise Exercise, IReadOnlyList<AnswerGrade> Answers)
     {
         public decimal Lost { get; } = Answers.Sum(answer => answer.OutOf - answer.Points);
 
@@ -52,7 +52,7 @@ public static class FollowUpChooser
         public IReadOnlyList<Misconception> Met { get; } =
         [
             .. Answers.Where(answer => answer.Misconception is not null && answer.Points < answer.OutOf)
-                .Select(answer => Exercise.Parts.FirstOrDefault(part => part.Id == answer.Part)?.Misconceptions.FirstOrDefault(known => known.Id == answer.Misconception))
+                .Select(answer => Exercise.Parts.FirstOrDefault(part => part.Id == answer.Part.Id)?.Misconceptions.FirstOrDefault(known => known.Id == answer.Misconception!.Id))
                 .OfType<Misconception>(),
         ];
     }

@@ -41,6 +41,9 @@ public sealed class JudgedFile
 
     internal string? Digest => _file.Digest;
 
+    /// <summary>Who saved it last, as it says itself; null if it does not say. Compared within the class, and never shown or put on record.</summary>
+    internal string? SavedBy => _file.SavedBy;
+
     /// <summary>Why it was not read; empty if it was.</summary>
     internal PartlyTyped Refusal => TypedWords.InQuotes(_file.Refusal ?? "");
 
@@ -52,7 +55,7 @@ public sealed class JudgedFile
     internal DateTime? Changed => _file.Modified ?? _file.Dated;
 
     /// <summary>The file accounted for.</summary>
-    internal AccountedFile As(FileFate fate, Uncounted? why = null) => new(Path, Digest, _file.Modified, fate, Student?.Student, why) { SavedBy = _file.SavedBy, Fault = _file.Fault, Other = Other };
+    internal AccountedFile As(FileFate fate, Uncounted? why = null) => new(Path, Digest, _file.Modified, fate, Student?.Student, why) { Fault = _file.Fault, Other = Other };
 
     /// <summary>The file accounted for as one that was not read.</summary>
     internal AccountedFile AsUnread() => As(_file.Fault is null ? FileFate.Refused : FileFate.OurError, new Uncounted.NotRead(Refusal));

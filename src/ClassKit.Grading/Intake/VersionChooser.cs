@@ -56,8 +56,8 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     private StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused, IEnumerable<Flag> strays)
     {
         var grade = refused.Count == 0
-            ? new StudentGrade(student, GradeStatus.Missing, null, [], [])
-            : new(student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag.UnreadableFile(file.Name, file.Refusal))]);
+            ? new StudentGrade(student.Student, GradeStatus.Missing, null, [], [])
+            : new(student.Student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag.UnreadableFile(file.Name, file.Refusal))]);
         return grade with { Rule = _marking.Total, Flags = [.. grade.Flags, .. strays] };
     }
 

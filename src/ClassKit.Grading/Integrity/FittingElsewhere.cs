@@ -22,7 +22,7 @@ internal static class FittingElsewhere
             var fits = IntegrityFacts.Wrong(student).Where(answer => answer.Value.IsNumber).SelectMany(answer =>
             {
                 var mates = dealt[(answer.Exercise.Id, answer.Part.Id)]
-                    .Where(mate => mate.Seat != student.Student && answer.Part.Tolerance.Accepts(mate.Expected, answer.Value.Number)).ToList();
+                    .Where(mate => mate.Seat.Student.Id != student.Who.Id && answer.Part.Tolerance.Accepts(mate.Expected, answer.Value.Number)).ToList();
                 return mates.Select(mate => (mate.At, mate.Seat, Answer: answer, Chance: (double)mates.Count / others));
             });
             foreach (var fitting in fits.GroupBy(fit => fit.At).OrderBy(mate => mate.Key).Select(mate => mate.ToList()))

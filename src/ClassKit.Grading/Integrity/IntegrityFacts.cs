@@ -1,4 +1,5 @@
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Intake;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Integrity;
@@ -13,9 +14,11 @@ internal static class IntegrityFacts
     public const double Line = 0.05;
 
     /// <summary>The flags of every student whom some fact concerns, by the student's id.</summary>
-    public static ILookup<string, Flag> In(ClassGrades grades) => FittingElsewhere.In(grades)
+    /// <param name="grades">Of the class.</param>
+    /// <param name="files">What they were made of.</param>
+    public static ILookup<string, Flag> In(ClassGrades grades, IReadOnlyList<JudgedFile> files) => FittingElsewhere.In(grades)
         .Concat(SharedMistakes.In(grades))
-        .Concat(SharedAuthors.In(grades))
+        .Concat(SharedAuthors.In(grades, files))
         .ToLookup(fact => fact.Student.Id, fact => fact.Flag);
 
     /// <summary>The answers that a wrong turn of the student's own made: neither right nor carried on from a slip.</summary>

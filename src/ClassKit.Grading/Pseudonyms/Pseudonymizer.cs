@@ -21,9 +21,10 @@ public static class Pseudonymizer
         var seats = grades.Dealt.Students.ToDictionary(seat => seat.Student.Id, seat => Seat(seat, disguise), StringComparer.Ordinal);
         return new(
             grades.Dealt with { Students = InOrder(seats.Values) },
-            [.. grades.Students.Select(student => Of(student, seats[student.Who.Id], disguise)).OrderBy(student => student.Who.Id, StringComparer.Ordinal)],
+            [.. grades.Students.Select(student => Of(student, disguise)).OrderBy(student => student.Who.Id, StringComparer.Ordinal)],
             [.. grades.Files.Select(file => Of(file, disguise)).OrderBy(file => file.File, StringComparer.Ordinal)])
         {
+            Due = grades.Due,
             Judging = grades.Judging is { } judging ? judging with { Choices = [] } : null,
         };
     }
@@ -33,9 +34,9 @@ public static class Pseudonymizer
     private static DealtStudent Seat(DealtStudent seat, Disguise disguise) =>
         seat with { Student = disguise.OfStudent(seat.Student), Workbook = $"workbooks/{disguise.OfStudent(seat.Student).Id}.xlsx" };
 
-    private static StudentGrade Of(StudentGrade student, DealtStudent seat, Disguise disguise) => student with
+    private static StudentGrade Of(StudentGrade student, Disguise disguise) => student with
     {
-        Student = seat,
+        Who = disguise.OfStudent(student.Who),
         File = student.File is { } file ? disguise.OfFile(file) : null,
         Answers = [.. student.Answers.Select(answer => Of(answer, disguise))],
         Flags = [.. student.Flags.Select(flag => flag.Under(disguise))],
@@ -53,7 +54,6 @@ public static class Pseudonymizer
     {
         File = disguise.OfFile(file.File),
         Digest = null,
-        SavedBy = null,
         Student = file.Student is { } student ? disguise.OfStudent(student) : null,
         Why = file.Why?.Under(disguise),
         Other = file.Other?.Under(disguise),

@@ -12,11 +12,11 @@ public static class GradeComparison
     private const decimal SamePoints = 0.000000001m;
 
     /// <summary>Everyone who changes, in the order of the class.</summary>
-    public static IReadOnlyList<GradeChange> Between(EarlierGrades earlier, ClassGrades now)
+    public static IReadOnlyList<GradeChange> Between(ClassGrades earlier, ClassGrades now)
     {
         ArgumentNullException.ThrowIfNull(earlier);
         ArgumentNullException.ThrowIfNull(now);
-        var records = earlier.Students.ToDictionary(student => student.Id);
+        var records = earlier.Students.ToDictionary(student => student.Who.Id);
         return
         [
             .. now.Students
@@ -25,9 +25,24 @@ public static class GradeComparison
         ];
     }
 
-    private static GradeChange Between(EarlierGrades.Student? before, StudentGrade now)
+    /// <summary>Everyone whose answers are judged or credited otherwise although the very same file was graded, by its digest.</summary>
+    public static IReadOnlyList<GradeChange> OfSameFiles(ClassGrades earlier, ClassGrades now)
     {
-        var records = before?.Answers.ToDictionary(answer => (answer.Exercise, answer.Part)) ?? [];
+        var (before, after) = (Digests(earlier), Digests(now));
+        return
+        [
+            .. Between(earlier, now).Where(change => change.Answers.Count > 0
+                && before.GetValueOrDefault(change.Student.Id) is { } digest && digest == after.GetValueOrDefault(change.Student.Id)),
+        ];
+    }
+
+    private static Dictionary<string, string?> Digests(ClassGrades grades) => grades.Files
+        .Where(file => file is { Fate: FileFate.Graded, Student: not null })
+        .ToDictionary(file => file.Student!.Id, file => file.Digest);
+
+    private static GradeChange Between(StudentGrade? before, StudentGrade now)
+    {
+        var records = before?.Answers.ToDictionary(answer => (answer.Exercise.Id, answer.Part.Id)) ?? [];
         List<AnswerChange> answers = [];
         foreach (var answer in now.Answers)
         {
@@ -41,7 +56,7 @@ public static class GradeComparison
 
     private static bool Differ(decimal before, decimal now) => Math.Abs(before - now) > SamePoints;
 
-    private static IEnumerable<StudentCause> Why(EarlierGrades.Student? before, StudentGrade now)
+    private static IEnumerable<StudentCause> Why(StudentGrade? before, StudentGrade now)
     {
         if (before is null) yield return new StudentCause.NotOnRecord();
         else if (before.File != now.File) yield return new StudentCause.OtherFile(now.File, before.File);
@@ -49,15 +64,15 @@ public static class GradeComparison
         if (before?.Answers.Count > 0 && now.Answers.Count == 0) yield return new StudentCause.NothingGraded();
     }
 
-    private static List<AnswerCause> Why(EarlierGrades.Answer? before, AnswerGrade now)
+    private static List<AnswerCause> Why(AnswerGrade? before, AnswerGrade now)
     {
         if (before is null) return now.Points > 0 ? [new AnswerCause.NotOnRecord()] : [];
         var differs = Differ(before.Points, now.Points) || Differ(before.OutOf, now.OutOf);
-        if (!differs && before.Outcome == OutcomeWords.Of(now.Outcome) && before.Correction == now.Correction?.Reason) return [];
+        if (!differs && before.Outcome == now.Outcome && before.Correction?.Reason == now.Correction?.Reason) return [];
         var why = new List<AnswerCause>();
         if (Math.Abs(before.Expected - now.Expected) > Same * Math.Max(1, Math.Abs(before.Expected))) why.Add(new AnswerCause.OtherKey(now.Expected, before.Expected));
-        if (before.Outcome != OutcomeWords.Of(now.Outcome)) why.Add(new AnswerCause.OtherOutcome(now.Outcome, OutcomeWords.Find(before.Outcome)));
-        if (before.Correction != now.Correction?.Reason) why.Add(now.Correction is { } correction ? new AnswerCause.Corrected(correction.Reason) : new AnswerCause.NotCorrectedAnyMore(before.Correction!));
+        if (before.Outcome != now.Outcome) why.Add(new AnswerCause.OtherOutcome(now.Outcome, before.Outcome));
+        if (before.Correction?.Reason != now.Correction?.Reason) why.Add(now.Correction is { } correction ? new AnswerCause.Corrected(correction.Reason) : new AnswerCause.NotCorrectedAnyMore(before.Correction!.Reason));
         if (why.Count == 0)
             why.Add(before.Correction is null ? new AnswerCause.OtherShare(now.Outcome, Share(now.Points, now.OutOf), Share(before.Points, before.OutOf)) : new AnswerCause.CorrectedOtherwise());
         return why;

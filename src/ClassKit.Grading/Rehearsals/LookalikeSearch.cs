@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Keys;
 using ClassKit.Grading.Results;
 
@@ -17,24 +18,25 @@ public static class LookalikeSearch
         ArgumentNullException.ThrowIfNull(grades);
         return
         [
-            .. grades.Dealt.Exercises.SelectMany(exercise => In(exercise, [.. grades.Students.Where(student => student.Answers.Any(answer => answer.Exercise.Id == exercise.Id))]))
+            .. grades.Dealt.Exercises.SelectMany(exercise => In(exercise, grades.Dealt, [.. grades.Students.Where(student => student.Answers.Any(answer => answer.Exercise.Id == exercise.Id))]))
                 .OrderByDescending(pair => pair.Students),
         ];
     }
 
-    private static IEnumerable<Lookalike> In(Exercise exercise, List<StudentGrade> students)
+    private static IEnumerable<Lookalike> In(Exercise exercise, DealtClass dealt, List<StudentGrade> students)
     {
+        var seats = students.Select(student => (Grade: student, Seat: dealt.SeatOf(student.Who))).ToList();
         foreach (var part in exercise.Parts.Where(part => part.Misconceptions.Count > 0))
         {
-            var met = students.SelectMany(student => Meetings(part, student.Student.GivensOf(exercise.Id), Sheet(student, exercise))).ToList();
+            var met = seats.SelectMany(student => Meetings(part, student.Seat.GivensOf(exercise.Id), Sheet(student.Grade, student.Seat, exercise))).ToList();
             foreach (var pair in met.GroupBy(meeting => (meeting.One, meeting.Other)))
                 yield return new(exercise, part, pair.Key.One, pair.Key.Other, pair.Count(), students.Count, pair.First().Value);
         }
     }
 
-    private static (IReadOnlyDictionary<string, double> Right, IReadOnlyDictionary<string, double> Own) Sheet(StudentGrade student, Exercise exercise)
+    private static (IReadOnlyDictionary<string, double> Right, IReadOnlyDictionary<string, double> Own) Sheet(StudentGrade student, DealtStudent seat, Exercise exercise)
     {
-        var right = student.Student.AnswersOf(exercise.Id);
+        var right = seat.AnswersOf(exercise.Id);
         var own = new Dictionary<string, double>(right);
         foreach (var answer in student.Answers.Where(answer => answer.Exercise.Id == exercise.Id && answer.Value.IsNumber)) own[answer.Part.Id] = answer.Value.Number;
         return (right, own);

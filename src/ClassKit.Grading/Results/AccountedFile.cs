@@ -17,7 +17,4 @@ public sealed record AccountedFile(string File, string? Digest, DateTime? Modifi
 
     /// <summary>What went wrong in our own program, for the instructor to report; null if nothing did.</summary>
     public string? Fault { get; init; }
-
-    /// <summary>Who saved it last, as it says itself; null if it does not say. Compared within the class and never shown.</summary>
-    public string? SavedBy { get; init; }
 }

@@ -3,8 +3,11 @@ using ClassKit.Exercises.Dealing;
 
 namespace ClassKit.Grading.Results;
 
-/// <summary>The grades of a whole class.</summary>
-/// <param name="Dealt">What was dealt.</param>
+/// <summary>
+/// The grades of a whole class: the one record of a grading. grades.json, grades.csv, the tables for school records, gradebook and reports are
+/// written from it; what reads grades.json gets it back, equal in every field.
+/// </summary>
+/// <param name="Dealt">What was dealt, with the keys and the marking scheme that the grades were made by. Without students where it was read from a record alone.</param>
 /// <param name="Students">Every student of the roster, in its order.</param>
 /// <param name="Files">Every returned file and what became of it, by path.</param>
 public sealed record ClassGrades(

@@ -8,6 +8,9 @@ public sealed record JudgeRecord(int Version, IReadOnlyList<JudgeRecord.Pool> Po
     /// <summary>Raise it by one with every change after which some answer may be judged otherwise.</summary>
     public const int CurrentVersion = 2;
 
+    /// <summary>The version of the program that judged, such as <c>1.0.0</c>; empty if the record does not say.</summary>
+    public string Program { get; init; } = typeof(JudgeRecord).Assembly.GetName().Version?.ToString(3) ?? "";
+
     /// <summary>Which of the pools' inputs every graded student's workbook was tried with.</summary>
     public IReadOnlyList<Choice> Choices { get; init; } = [];
 

@@ -20,6 +20,14 @@ public static class OutcomeWords
     /// <exception cref="InvalidOperationException">The word stands for none; <paramref name="word"/> comes from a record that was checked.</exception>
     public static Outcome Find(string word) => Enum.GetValues<Outcome>().First(outcome => Of(outcome) == word);
 
+    /// <summary>The status that a word stands for.</summary>
+    /// <exception cref="InvalidOperationException">The word stands for none; <paramref name="word"/> comes from a record that was checked.</exception>
+    public static GradeStatus FindStatus(string word) => Enum.GetValues<GradeStatus>().First(status => Of(status) == word);
+
+    /// <summary>What became of a file that a word is said of.</summary>
+    /// <exception cref="InvalidOperationException">The word stands for nothing of the kind; <paramref name="word"/> comes from a record that was checked.</exception>
+    public static FileFate FindFate(string word) => Enum.GetValues<FileFate>().First(fate => Of(fate) == word);
+
     /// <summary>The word for a status.</summary>
     public static string Of(GradeStatus status) => status switch
     {

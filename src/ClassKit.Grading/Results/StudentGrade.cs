@@ -6,21 +6,18 @@ using ClassKit.Grading.Findings;
 namespace ClassKit.Grading.Results;
 
 /// <summary>One student's grades.</summary>
-/// <param name="Student">Who, and what was dealt.</param>
+/// <param name="Who">Whose grades they are; what was dealt to them is in <see cref="DealtClass.SeatOf"/>.</param>
 /// <param name="Status">Whether there was anything to grade.</param>
 /// <param name="File">The returned file, relative to the returned folder; null if none.</param>
 /// <param name="Answers">A grade for every part, in workbook order; empty unless <see cref="GradeStatus.Graded"/> or marked by hand in corrections.</param>
 /// <param name="Flags">Facts for the instructor.</param>
 public sealed record StudentGrade(
-    DealtStudent Student,
+    Student Who,
     GradeStatus Status,
     string? File,
     IReadOnlyList<AnswerGrade> Answers,
     IReadOnlyList<Flag> Flags)
 {
-    /// <summary>Whose grades they are.</summary>
-    public Student Who => Student.Student;
-
     /// <summary>True if there are points to show, by grading or by the instructor's hand.</summary>
     public bool HasPoints => Answers.Count > 0;
 
@@ -30,12 +27,15 @@ public sealed record StudentGrade(
     /// <summary>How the marking scheme makes a total of the answers.</summary>
     public TotalRule Rule { get; init; } = TotalRule.Everything;
 
+    /// <summary>Earned and possible as an early record states them, which does not say how they were made; null where they follow from the answers.</summary>
+    public (decimal Points, decimal OutOf)? Stated { get; init; }
+
     /// <summary>What the answers come to, before anything is taken off for lateness.</summary>
     public Total Total => Total.Of(Answers, Rule);
 
     /// <summary>The total that was earned, less what lateness costs, to a hundredth of a point, ties away from zero.</summary>
-    public decimal Points => Math.Round(Total.Points * (1 - (Late?.Off ?? 0)), 2, MidpointRounding.AwayFromZero);
+    public decimal Points => Stated?.Points ?? Math.Round(Total.Points * (1 - (Late?.Off ?? 0)), 2, MidpointRounding.AwayFromZero);
 
     /// <summary>The total that could be earned.</summary>
-    public decimal OutOf => Total.OutOf;
+    public decimal OutOf => Stated?.OutOf ?? Total.OutOf;
 }

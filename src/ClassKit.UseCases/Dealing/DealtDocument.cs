@@ -30,6 +30,10 @@ internal sealed record DealtDocument
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Paper { get; init; }
 
+    /// <summary>Absent where the work may come at any time.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public DueEntry? Due { get; init; }
+
     public required ulong Seed { get; init; }
     public required MarkingEntry Marking { get; init; }
     public required IReadOnlyList<ExerciseEntry> Exercises { get; init; }

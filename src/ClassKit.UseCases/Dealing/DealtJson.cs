@@ -52,7 +52,8 @@ public static class DealtJson
         return broken.Count == 0 ? new(dealt, []) : new(null, broken);
     }
 
-    private static DealtDocument Document(DealtClass dealt)
+    /// <summary>The deal as it stands in the file.</summary>
+    internal static DealtDocument Document(DealtClass dealt)
     {
         ArgumentNullException.ThrowIfNull(dealt);
         return new()
@@ -65,6 +66,7 @@ public static class DealtJson
             Purpose = Word(dealt.Purpose),
             TimeZone = dealt.TimeZone?.Id,
             Paper = dealt.Paper is { } paper ? Word(paper) : null,
+            Due = DueEntry.Of(dealt.Due),
             Seed = dealt.Seed,
             Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
                 dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow, dealt.Marking.UnitSlipShare, dealt.Marking.RoundingSlipShare)
@@ -103,7 +105,9 @@ public static class DealtJson
         [.. student.Answers.Select(answer => new DealtDocument.AnswerPlaceEntry(
             answer.Exercise, answer.Part, answer.DefinedName, answer.Address.Sheet, answer.Address.Cell, answer.Tag, answer.Expected))]);
 
-    private static DealtClass Model(DealtDocument document) => new(
+    /// <summary>The deal that stands in a file, before it is held against any rule.</summary>
+    /// <exception cref="FormatException">Something in it is nothing that can be dealt.</exception>
+    internal static DealtClass Model(DealtDocument document) => new(
         document.Lesson, document.LessonTitle, document.Cohort, document.Seed,
         new(document.Marking.Id, document.Marking.Title, document.Marking.AccuracyShare, document.Marking.FollowThroughShare,
             document.Marking.MisconceptionShare, document.Marking.TeachAgainBelow)
@@ -121,6 +125,7 @@ public static class DealtJson
         Purpose = Purpose(document.Purpose),
         TimeZone = document.TimeZone is { } zone ? Zone(zone) : null,
         Paper = document.Paper is { } paper ? PaperOf(paper) : null,
+        Due = DueEntry.Model(document.Due),
     };
 
     private static DealIdentity Identity(DealtDocument.IdentityEntry entry) =>

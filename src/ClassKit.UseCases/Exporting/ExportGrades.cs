@@ -19,10 +19,10 @@ public static class ExportGrades
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
-        var (dealt, grades, exchange) = (request.Dealt, request.Grades, request.Exchange);
+        var (grades, exchange) = (request.Grades, request.Exchange);
         return DaysProblem(exchange) is { } problem
             ? new(null, [problem])
-            : new(new(OneRosterTables.Manifest(), OneRosterTables.LineItems(dealt, grades, exchange), OneRosterTables.Results(dealt, run.Each(RunStep.Tabulating, grades.Students), exchange), grades.Students.Count), []);
+            : new(new(OneRosterTables.Manifest(), OneRosterTables.LineItems(grades, exchange), OneRosterTables.Results(grades.Dealt, run.Each(RunStep.Tabulating, grades.Students), exchange), grades.Students.Count), []);
     }
 
     /// <summary>The request for folders, or everything that is wrong with what is in them.</summary>
@@ -34,8 +34,8 @@ public static class ExportGrades
         ArgumentNullException.ThrowIfNull(exchange);
         if (DaysProblem(exchange) is { } problem) return new(null, [problem]);
         var dealt = DealtFolder.Read(dealtFolder);
-        var grades = GradedFolder.Read(graded);
-        return dealt.Succeeded && grades.Succeeded ? new(new(dealt.Model, grades.Model, exchange), []) : new(null, [.. dealt.Problems, .. grades.Problems]);
+        var grades = GradedFolder.Read(graded, dealt.Model);
+        return dealt.Succeeded && grades.Succeeded ? new(new(grades.Model, exchange), []) : new(null, [.. dealt.Problems, .. grades.Problems]);
     }
 
     /// <summary>The files of the tables.</summary>

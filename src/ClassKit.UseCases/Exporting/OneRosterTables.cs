@@ -1,6 +1,5 @@
 using System.Globalization;
 using ClassKit.Exercises.Dealing;
-using ClassKit.Grading.Regrading;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Output;
 using ClassKit.Wording.Counts;
@@ -32,17 +31,17 @@ internal static class OneRosterTables
         ["source.systemCode", "classkit"],
     ]);
 
-    public static string LineItems(DealtClass dealt, EarlierGrades grades, GradeExchange exchange) => CsvText.Of(
+    public static string LineItems(ClassGrades grades, GradeExchange exchange) => CsvText.Of(
         [
             "sourcedId", "status", "dateLastModified", "title", "description", "assignDate", "dueDate", "classSourcedId", "categorySourcedId",
             "academicSessionSourcedId", "resultValueMin", "resultValueMax", "schoolSourcedId",
         ],
         [
-            LineItem(dealt), "", "", dealt.LessonTitle, Counted.Of(dealt.Exercises.Count, "exercise"), Date(exchange.Assigned), Date(exchange.Due), exchange.ClassId, exchange.CategoryId,
+            LineItem(grades.Dealt), "", "", grades.Dealt.LessonTitle, Counted.Of(grades.Dealt.Exercises.Count, "exercise"), Date(exchange.Assigned), Date(exchange.Due), exchange.ClassId, exchange.CategoryId,
             exchange.SessionId, "0", CsvText.Points(grades.Students.Select(student => student.OutOf).DefaultIfEmpty().Max()), exchange.SchoolId,
         ]);
 
-    public static string Results(DealtClass dealt, IEnumerable<EarlierGrades.Student> students, GradeExchange exchange) => CsvText.Of(
+    public static string Results(DealtClass dealt, IEnumerable<StudentGrade> students, GradeExchange exchange) => CsvText.Of(
     [
         [
             "sourcedId", "status", "dateLastModified", "lineItemSourcedId", "studentSourcedId", "scoreStatus", "score", "scoreDate", "comment",
@@ -51,22 +50,21 @@ internal static class OneRosterTables
         .. students.Select(student => Result(LineItem(dealt), student, exchange)),
     ]);
 
-    private static string[] Result(string lineItem, EarlierGrades.Student student, GradeExchange exchange)
+    private static string[] Result(string lineItem, StudentGrade student, GradeExchange exchange)
     {
-        var hasScore = student.Answers.Count > 0;
-        var waits = student.Answers.Any(answer => answer.Outcome == OutcomeWords.Of(Outcome.Unsupported) && answer.Correction is null);
+        var waits = student.Answers.Any(answer => answer.IsUndecided);
         return
         [
-            $"{lineItem}-{student.Id}", "", "", lineItem, student.Id, State(student, hasScore, waits), hasScore ? CsvText.Points(student.Points) : "", Date(exchange.Scored), "",
-            "", exchange.ClassId, "false", waits ? "true" : "false", student.Late is null ? "false" : "true", student.Status == OutcomeWords.Of(GradeStatus.Missing) && !hasScore ? "true" : "false",
+            $"{lineItem}-{student.Who.Id}", "", "", lineItem, student.Who.Id, State(student, waits), student.HasPoints ? CsvText.Points(student.Points) : "", Date(exchange.Scored), "",
+            "", exchange.ClassId, "false", waits ? "true" : "false", student.Late is null ? "false" : "true", student.Status == GradeStatus.Missing && !student.HasPoints ? "true" : "false",
         ];
     }
 
-    private static string State(EarlierGrades.Student student, bool hasScore, bool waits) => (hasScore, waits) switch
+    private static string State(StudentGrade student, bool waits) => (student.HasPoints, waits) switch
     {
         (true, true) => "partially graded",
         (true, false) => "fully graded",
-        _ => student.Status == OutcomeWords.Of(GradeStatus.Missing) ? "not submitted" : "submitted",
+        _ => student.Status == GradeStatus.Missing ? "not submitted" : "submitted",
     };
 
     private static string LineItem(DealtClass dealt) => string.Create(CultureInfo.InvariantCulture, $"{dealt.Lesson}-{dealt.Seed}");

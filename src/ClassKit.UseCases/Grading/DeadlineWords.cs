@@ -9,16 +9,15 @@ internal static class DeadlineWords
     public static IEnumerable<string> Of(SettledDeadline deadline)
     {
         var (moment, recorded) = (deadline.Moment, deadline.OnRecord);
-        if (deadline.Unread.Count > 0) yield return $"When work was due is not known from the earlier grades: {string.Join(" ", deadline.Unread)}";
         if (!deadline.IsNamed)
         {
-            if (recorded is not null) yield return $"Due {recorded}, as on record.";
+            if (recorded is not null) yield return $"Due {recorded}, {(deadline.IsAsDealt ? "as dealt" : "as on record")}.";
             yield break;
         }
 
         if (moment is not null) yield return Reading(moment);
         if (recorded is not null && moment?.At.UtcDateTime != recorded.At.UtcDateTime)
-            yield return $"On record it was due {recorded}; from now on {(moment is null ? "it may come at any time" : $"it is due {moment}")}.";
+            yield return $"{(deadline.IsAsDealt ? "As dealt" : "On record")} it was due {recorded}; from now on {(moment is null ? "it may come at any time" : $"it is due {moment}")}.";
     }
 
     public static IEnumerable<Remedy> Remedies(SettledDeadline deadline) =>

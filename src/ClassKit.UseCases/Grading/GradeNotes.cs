@@ -29,7 +29,7 @@ public static class GradeNotes
         if (flagged > 0) notes.Add($"{Counted.Of(flagged, "student has", "students have")} something to look at; the class report lists it.");
         if (summary.TeachAgain is [var first, ..])
             notes.Add($"Teach again first: {first.Exercise.Title}, “{first.Part.Ask}” ({first.Understood} of {first.Judged} show the method).");
-        return [.. notes, .. DeadlineWords.Of(graded.Deadline)];
+        return [.. notes, .. DeadlineWords.Of(graded.Deadline), .. JudgeWords.Again(graded)];
     }
 
     /// <summary>What the instructor may want to do about it.</summary>

@@ -41,10 +41,21 @@ public sealed record GradePaths(string Dealt, string Returned)
         return dealt.Succeeded ? Read(dealt.Model) : new(null, dealt.Problems);
     }
 
-    /// <summary>The same for a deal that is at hand.</summary>
+    /// <summary>The same for a deal that is at hand, with what is on record of it.</summary>
     internal Reading<GradeRequest> Read(DealtClass dealt)
     {
-        var deadline = new Deadline(Due, ClassFile, Graded).Settle(dealt);
+        if (Graded is null || !GradedFolder.HasRecord(Graded)) return Read(dealt, null, []);
+        var earlier = GradedFolder.Read(Graded, dealt);
+        return Read(dealt, earlier.Model, earlier.Problems);
+    }
+
+    /// <summary>The same where what is on record has been read.</summary>
+    /// <param name="dealt">What was dealt, with the keys and the marking scheme that count now.</param>
+    /// <param name="earlier">The earlier grades; null if there are none, or none that can be read.</param>
+    /// <param name="unread">Why they cannot be read.</param>
+    internal Reading<GradeRequest> Read(DealtClass dealt, ClassGrades? earlier, IReadOnlyList<Diagnostic> unread)
+    {
+        var deadline = new Deadline(Due, ClassFile, earlier).Settle(dealt);
         if (!deadline.Succeeded) return new(null, deadline.Problems);
         var corrections = Table is { } table ? CorrectionsReader.Read(table, dealt) : new([], []);
         if (!corrections.Succeeded) return new(null, corrections.Problems);
@@ -57,6 +68,8 @@ public sealed record GradePaths(string Dealt, string Returned)
                 Deadline = deadline.Model,
                 Typed = ReadsGradebook && Graded is not null ? TypedIntoGradebook.Read(Graded, dealt, corrections.Model) : TypedIntoGradebook.Nothing,
                 TakeOver = TakeOver,
+                Earlier = earlier,
+                Unread = unread,
             },
             []);
     }

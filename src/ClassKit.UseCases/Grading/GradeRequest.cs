@@ -1,3 +1,4 @@
+using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Results;
@@ -22,6 +23,9 @@ public sealed record GradeRequest(DealtClass Dealt, ReturnedFiles Returned)
     /// <summary>True to let points that were typed count as corrections; false only to show them.</summary>
     public bool TakeOver { get; init; }
 
-    /// <summary>What decided an earlier grading, to judge in the same way; null to judge anew.</summary>
-    public JudgeRecord? Recorded { get; init; }
+    /// <summary>An earlier grading, to judge in the same way on the same fresh inputs; null to judge anew.</summary>
+    public ClassGrades? Earlier { get; init; }
+
+    /// <summary>Why an earlier grading that there is cannot be read; empty if it can.</summary>
+    public IReadOnlyList<Diagnostic> Unread { get; init; } = [];
 }

@@ -1,3 +1,4 @@
+using ClassKit.Content.Diagnostics;
 using ClassKit.Grading.Pseudonyms;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
@@ -10,6 +11,12 @@ namespace ClassKit.UseCases.Grading;
 /// <param name="Deadline">When the work was due, and how that was settled.</param>
 public sealed record GradeResult(ClassGrades Grades, ClassSummary Summary, SettledDeadline Deadline)
 {
+    /// <summary>The earlier grading that this one was judged like; null if there was none.</summary>
+    public ClassGrades? Earlier { get; init; }
+
+    /// <summary>Why an earlier grading that there is could not be read; empty if it could.</summary>
+    public IReadOnlyList<Diagnostic> Unread { get; init; } = [];
+
     /// <summary>The same without names, and apart from it the key that says who is who.</summary>
     public (GradeResult Reports, PseudonymKey Key) UnderPseudonyms()
     {

@@ -1,8 +1,8 @@
 using ClassKit.Content.Diagnostics;
-using ClassKit.Exercises.Deadlines;
-using ClassKit.Grading.Regrading;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading.Facts;
 using ClassKit.UseCases.Output;
 using ClassKit.Wording.Answers;
 using ClassKit.Wording.Files;
@@ -10,7 +10,7 @@ using ClassKit.Wording.Flags;
 
 namespace ClassKit.UseCases.Grading;
 
-/// <summary>grades.json, from the grades of a class.</summary>
+/// <summary>grades.json, to and from the grades of a class.</summary>
 public static class GradesJson
 {
     /// <summary>The file's name within a graded folder.</summary>
@@ -18,36 +18,26 @@ public static class GradesJson
 
     private const string Remedy = "Take grades.json as grading wrote it, or grade again.";
 
-    /// <summary>What an earlier grading put on record.</summary>
+    /// <summary>More than these nobody mends by hand.</summary>
+    private const int MostProblems = 20;
+
+    /// <summary>What an earlier grading put on record, equal in every field to the grades that were written.</summary>
     /// <param name="file">How messages name the file.</param>
     /// <param name="text">What is in it.</param>
-    public static Reading<EarlierGrades> Read(string file, string text) => UntrustedJson.Read<GradesDocument, EarlierGrades>(file, text, Remedy, GradesShape.Default, typed: true, document => Read(file, document));
+    /// <param name="dealt">What was dealt to whom, which the record does not hold; null where it is not at hand, for a record without variants.</param>
+    public static Reading<ClassGrades> Read(string file, string text, DealtClass? dealt) =>
+        UntrustedJson.Read<GradesDocument, ClassGrades>(file, text, Remedy, GradesShape.Default, typed: true, document => Read(file, document, dealt));
 
     /// <summary>Reads the file at a path.</summary>
-    internal static Reading<EarlierGrades> ReadFile(string path) => UntrustedJson.ReadFile<GradesDocument, EarlierGrades>(path, Remedy, GradesShape.Default, typed: true, document => Read(path, document));
+    internal static Reading<ClassGrades> ReadFile(string path, DealtClass? dealt) =>
+        UntrustedJson.ReadFile<GradesDocument, ClassGrades>(path, Remedy, GradesShape.Default, typed: true, document => Read(path, document, dealt));
 
-    private static Reading<EarlierGrades> Read(string file, GradesDocument document)
+    private static Reading<ClassGrades> Read(string file, GradesDocument document, DealtClass? dealt)
     {
-        List<Diagnostic> broken = [.. GradesRules.Broken(document).Take(20).Select(what => new Diagnostic(file, null, what, Remedy))];
-        return broken.Count == 0 ? new(Model(document), []) : new(null, broken);
-    }
-
-    private static EarlierGrades Model(GradesDocument document)
-    {
-        return new([.. document.Students.Select(student => new EarlierGrades.Student(
-            student.Id, student.Status, student.File, student.Points, student.OutOf,
-            [.. student.Answers.Select(answer => new EarlierGrades.Answer(
-                answer.Exercise, answer.Part, answer.Outcome, answer.Points, answer.OutOf, answer.Expected, answer.Correction?.Reason)
-                {
-                    Misconception = answer.Misconception,
-                })])
-        {
-            Late = student.Late is { } late ? new(late.Days, late.Off) { By = TimeSpan.FromMinutes(late.Minutes ?? 0) } : null,
-        })])
-        {
-            Judging = JudgeEntries.Model(document),
-            Due = document.Due is { } due ? new(due.At, ClassTimeZone.Find(due.TimeZone)!) : null,
-        };
+        var broken = GradesRules.Broken(document).Take(MostProblems).ToList();
+        var deal = broken.Count > 0 || document.Deal is null ? null : DealtJson.Model(document.Deal);
+        if (deal is not null) broken.AddRange(DealtRules.Broken(deal).Take(MostProblems).Select(what => $"the deal on record: {what}"));
+        return broken.Count == 0 ? new(GradesModel.Of(document, deal, dealt), []) : new(null, [.. broken.Select(what => new Diagnostic(file, null, what, Remedy))]);
     }
 
     /// <summary>The file's text.</summary>
@@ -64,25 +54,37 @@ public static class GradesJson
     {
         ArgumentNullException.ThrowIfNull(grades);
         var used = JudgeEntries.Used(grades.Judging);
+        List<GradesDocument.TypedEntry> typed = [.. grades.Waiting.Select(one => Entry(one, takenOver: false)), .. grades.TakenOver.Select(one => Entry(one, takenOver: true))];
         return new(
-            new Projected<StudentGrade, GradesDocument.StudentEntry>(grades.Students, grade => Entry(grade, [.. used[grade.Who.Id]])),
+            new Projected<StudentGrade, GradesDocument.GradedEntry>(grades.Students, grade => Entry(grade, [.. used[grade.Who.Id]])),
             new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, UncountedWords.Of(file))),
             new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry))
         {
             Judge = grades.Judging is { } judging ? JudgeEntries.Of(judging) : null,
-            Due = grades.Due is { } due ? new(due.At, due.Zone.Id) : null,
+            Due = DueEntry.Of(grades.Due),
+            Deal = DealtJson.Document(grades.Dealt with { Students = [] }),
+            Typed = typed.Count > 0 ? typed : null,
+            UnreadGradebooks = grades.UnreadGradebooks.Count > 0 ? grades.UnreadGradebooks : null,
         };
     }
 
-    private static GradesDocument.FileEntry Entry(AccountedFile file) =>
-        new(file.File, file.Digest, file.Modified, OutcomeWords.Of(file.Fate), file.Student?.Id, UncountedWords.Of(file));
+    private static GradesDocument.TypedEntry Entry(TypedPoints one, bool takenOver) =>
+        new(one.File, one.Cell, one.Student.Id, one.Exercise, one.Part, one.Before, one.Typed, one.Points, one.Problem, takenOver);
 
-    private static GradesDocument.StudentEntry Entry(StudentGrade grade, IReadOnlyList<GradesDocument.UsedEntry> used) => new(
+    private static GradesDocument.FileEntry Entry(AccountedFile file) =>
+        new(file.File, file.Digest, file.Modified, OutcomeWords.Of(file.Fate), file.Student?.Id, UncountedWords.Of(file))
+        {
+            Why = file.Why is { } why ? UncountedShapes.All.Entry(why) : null,
+            OtherDeal = file.Other is { } other ? UncountedShapes.Entry(other) : null,
+            Fault = file.Fault,
+        };
+
+    private static GradesDocument.GradedEntry Entry(StudentGrade grade, IReadOnlyList<GradesDocument.UsedEntry> used) => new(
         grade.Who.Id, grade.Who.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,
         [.. grade.Answers.Select(Entry)],
-        [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, FlagWords.Of(flag)))])
+        [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, FlagWords.Of(flag)) { Fact = FlagShapes.All.Entry(flag) })])
     {
-        Late = grade.Late is { } late ? new(late.Days, late.Off) { Minutes = (long)late.By.TotalMinutes } : null,
+        Late = grade.Late is { } late ? new(late.Days, late.Off) { Minutes = (long)late.By.TotalMinutes, By = late.By } : null,
         Fresh = used.Count > 0 ? used : null,
         Uncounted = grade.Total.Uncounted is { Count: > 0 } uncounted ? [.. uncounted] : null,
     };
@@ -92,5 +94,8 @@ public static class GradesJson
         answer.Formula, answer.Misconception?.Id, FindingWords.Of(answer))
     {
         Correction = answer.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null,
+        IsError = answer.Value.IsError,
+        Findings = [.. answer.Findings.Select(FindingShapes.All.Entry)],
+        OwnEarlier = answer.OwnEarlierAnswers.Count > 0 ? answer.OwnEarlierAnswers : null,
     };
 }

@@ -1,6 +1,6 @@
 using ClassKit.Exercises.Cohorts;
-using ClassKit.Exercises.Deadlines;
 using ClassKit.Grading.Results;
+using ClassKit.UseCases.Dealing;
 
 namespace ClassKit.UseCases.Grading;
 
@@ -10,6 +10,8 @@ internal static class GradesRules
     private static readonly HashSet<string> Statuses = [.. Enum.GetValues<GradeStatus>().Select(OutcomeWords.Of)];
     private static readonly HashSet<string> Outcomes = [.. Enum.GetValues<Outcome>().Select(OutcomeWords.Of)];
 
+    private static readonly HashSet<string> Fates = [.. Enum.GetValues<FileFate>().Select(OutcomeWords.Of)];
+
     private const decimal MostPoints = 1_000_000_000;
 
     /// <summary>No share of a point is this small; shares of smaller ones overflow.</summary>
@@ -18,10 +20,11 @@ internal static class GradesRules
     /// <summary>Everything that does not hold, each with its place.</summary>
     public static IEnumerable<string> Broken(GradesDocument grades)
     {
-        if (grades.Due is { } due && ClassTimeZone.Find(due.TimeZone) is null) yield return $"due: “{due.TimeZone}” is no time zone that is known here; expected an IANA name such as Europe/Paris";
-        if (grades.Due is { At.Year: < 1900 or > 2999 }) yield return "due: the year is not between 1900 and 2999";
         if (grades.Judge is { Version: < 1 }) yield return "the judge's version is below 1";
         foreach (var pool in (grades.Judge?.Fresh ?? []).GroupBy(pool => pool.Exercise).Where(same => same.Count() > 1)) yield return $"the fresh inputs of “{pool.Key}” stand twice";
+        if (grades.Deal is { Version: not DealtDocument.CurrentVersion and var version }) yield return $"the deal on record is of version {version}; expected {DealtDocument.CurrentVersion}";
+        foreach (var file in grades.Files.Where(file => !Fates.Contains(file.Fate))) yield return $"file “{file.File}”: nothing becomes “{file.Fate}” of a file; expected {string.Join(", ", Fates)}";
+        foreach (var id in grades.Files.Where(file => file.Student is not null && file.Fate == OutcomeWords.Of(FileFate.Graded)).GroupBy(file => file.Student).Where(same => same.Count() > 1)) yield return $"two files of “{id.Key}” were graded";
         foreach (var id in grades.Students.GroupBy(student => student.Id).Where(same => same.Count() > 1)) yield return $"there are two students “{id.Key}”";
         foreach (var student in grades.Students)
         {

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 
 namespace ClassKit.UseCases.Grading;
@@ -7,4 +8,5 @@ namespace ClassKit.UseCases.Grading;
 [JsonSerializable(typeof(GradesDocument))]
 [JsonSerializable(typeof(double))]
 [JsonSerializable(typeof(bool))]
+[JsonSerializable(typeof(JsonObject))]
 internal sealed partial class GradesShape : JsonSerializerContext;

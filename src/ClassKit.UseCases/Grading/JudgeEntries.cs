@@ -7,7 +7,7 @@ namespace ClassKit.UseCases.Grading;
 internal static class JudgeEntries
 {
     /// <summary>What stands once for the class.</summary>
-    public static GradesDocument.JudgeEntry Of(JudgeRecord record) => new(record.Version, Program, [.. record.Pools.Select(Of)]);
+    public static GradesDocument.JudgeEntry Of(JudgeRecord record) => new(record.Version, record.Program, [.. record.Pools.Select(Of)]);
 
     /// <summary>What stands with every student, by the student's id.</summary>
     public static ILookup<string, GradesDocument.UsedEntry> Used(JudgeRecord? record) =>
@@ -17,10 +17,9 @@ internal static class JudgeEntries
     /// <exception cref="FormatException">Something in it is no record.</exception>
     public static JudgeRecord? Model(GradesDocument document) => document.Judge is not { } judge ? null : new(judge.Version, [.. judge.Fresh.Select(Model)])
     {
+        Program = judge.Program,
         Choices = [.. document.Students.SelectMany(student => (student.Fresh ?? []).Select(used => new JudgeRecord.Choice(student.Id, used.Exercise, [.. used.Used.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(Place)])))],
     };
-
-    private static string Program { get; } = typeof(JudgeEntries).Assembly.GetName().Version?.ToString(3) ?? "";
 
     private static GradesDocument.PoolEntry Of(JudgeRecord.Pool pool)
     {

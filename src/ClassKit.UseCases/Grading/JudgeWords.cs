@@ -1,3 +1,4 @@
+using ClassKit.Grading.Regrading;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.UseCases.Grading;
@@ -5,7 +6,7 @@ namespace ClassKit.UseCases.Grading;
 /// <summary>What an instructor is told where a class is not judged as it was on record.</summary>
 internal static class JudgeWords
 {
-    /// <summary>A line for everything that differs.</summary>
+    /// <summary>A line for everything that decides answers and differs.</summary>
     /// <param name="recorded">What decided the grades on record; null if they do not say.</param>
     /// <param name="now">The grades of today.</param>
     public static IEnumerable<string> Differences(JudgeRecord? recorded, ClassGrades now)
@@ -24,6 +25,18 @@ internal static class JudgeWords
             if (!pools.TryGetValue(pool.Exercise, out var before) || !IsSame(before, pool))
                 yield return $"{now.Dealt.Exercises.Single(exercise => exercise.Id == pool.Exercise).Title}: the fresh inputs on record do not fit the exercise as it is now, so others were drawn.";
         }
+    }
+
+    /// <summary>The same for grading again without comparing everything: besides, whose very same file is judged otherwise.</summary>
+    public static IEnumerable<string> Again(GradeResult graded)
+    {
+        if (graded.Unread.Count > 0)
+            yield return $"The earlier grades are not gone by, so that answers are judged anew and nothing is known from them of when work was due: {string.Join(" ", graded.Unread)}";
+        if (graded.Earlier is not { } earlier) yield break;
+        var differences = Differences(earlier.Judging, graded.Grades).ToList();
+        foreach (var line in differences) yield return line;
+        if (differences.Count == 0) yield break;
+        foreach (var line in ChangeWords.Of(GradeComparison.OfSameFiles(earlier, graded.Grades))) yield return line;
     }
 
     private static bool IsSame(JudgeRecord.Pool one, JudgeRecord.Pool other) =>

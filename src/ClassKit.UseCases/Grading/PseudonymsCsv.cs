@@ -1,7 +1,5 @@
-using System.Globalization;
 using ClassKit.Grading.Pseudonyms;
-using CsvHelper;
-using CsvHelper.Configuration;
+using ClassKit.UseCases.Output;
 
 namespace ClassKit.UseCases.Grading;
 
@@ -10,21 +8,5 @@ internal static class PseudonymsCsv
 {
     public const string FileName = "pseudonyms.csv";
 
-    public static string Write(PseudonymKey key)
-    {
-        using var text = new StringWriter(CultureInfo.InvariantCulture);
-        using (var csv = new CsvWriter(text, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n", InjectionOptions = InjectionOptions.Escape }))
-        {
-            WriteRow(csv, "pseudonym", "id", "name");
-            foreach (var (student, pseudonym) in key.Entries) WriteRow(csv, pseudonym, student.Id, student.Name);
-        }
-
-        return text.ToString();
-    }
-
-    private static void WriteRow(CsvWriter csv, params IReadOnlyList<string> cells)
-    {
-        foreach (var cell in cells) csv.WriteField(cell);
-        csv.NextRecord();
-    }
+    public static string Write(PseudonymKey key) => CsvText.Of([["pseudonym", "id", "name"], .. key.Entries.Select(entry => new[] { entry.Pseudonym, entry.Student.Id, entry.Student.Name })]);
 }

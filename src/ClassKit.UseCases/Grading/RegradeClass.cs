@@ -11,7 +11,7 @@ public static class RegradeClass
     public static RegradeResult Run(RegradeRequest request, Run run)
     {
         ArgumentNullException.ThrowIfNull(request);
-        var now = GradeClass.Run(request.Again with { Recorded = request.Earlier.Judging }, run);
+        var now = GradeClass.Run(request.Again with { Earlier = request.Earlier }, run);
         return new(now, request.Earlier, GradeComparison.Between(request.Earlier, now.Grades));
     }
 }

@@ -20,10 +20,11 @@ public sealed record RegradePaths(GradePaths Grading)
     /// <summary>All that grading again takes, or everything that is wrong with it.</summary>
     public Reading<RegradeRequest> Read()
     {
-        var earlier = GradedFolder.Read(Grading.Graded ?? "");
+        var asDealt = DealtFolder.Read(Grading.Dealt);
+        var earlier = GradedFolder.Read(Grading.Graded ?? "", asDealt.Model);
         if (!earlier.Succeeded) return new(null, earlier.Problems);
-        var dealt = Changed(DealtFolder.Read(Grading.Dealt));
-        var again = dealt.Succeeded ? Grading.Read(dealt.Model) : new(null, dealt.Problems);
+        var dealt = Changed(asDealt);
+        var again = dealt.Succeeded ? Grading.Read(dealt.Model, earlier.Model, []) : new(null, dealt.Problems);
         return again.Succeeded ? new(new(again.Model, earlier.Model), []) : new(null, again.Problems);
     }
 

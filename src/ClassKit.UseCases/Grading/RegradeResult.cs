@@ -1,4 +1,5 @@
 using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.UseCases.Grading;
 
@@ -6,4 +7,4 @@ namespace ClassKit.UseCases.Grading;
 /// <param name="Now">How it is graded now.</param>
 /// <param name="Earlier">What is on record.</param>
 /// <param name="Changes">Who changes, and why.</param>
-public sealed record RegradeResult(GradeResult Now, EarlierGrades Earlier, IReadOnlyList<GradeChange> Changes);
+public sealed record RegradeResult(GradeResult Now, ClassGrades Earlier, IReadOnlyList<GradeChange> Changes);

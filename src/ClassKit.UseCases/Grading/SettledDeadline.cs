@@ -1,4 +1,3 @@
-using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Deadlines;
 
 namespace ClassKit.UseCases.Grading;
@@ -13,9 +12,9 @@ public sealed record SettledDeadline(DueMoment? Moment)
     /// <summary>True if the instructor named it this time; false if it is as on record.</summary>
     public bool IsNamed { get; init; }
 
-    /// <summary>What was on record before; null for nothing.</summary>
+    /// <summary>What was on record before, in earlier grades or in the deal; null for nothing.</summary>
     public DueMoment? OnRecord { get; init; }
 
-    /// <summary>Why the record cannot be read; empty if it can.</summary>
-    public IReadOnlyList<Diagnostic> Unread { get; init; } = [];
+    /// <summary>True if what was on record is what students were told when the work was dealt.</summary>
+    public bool IsAsDealt { get; init; }
 }

@@ -8,7 +8,13 @@ namespace ClassKit.UseCases.Output;
 /// <remarks>RFC 4180. A cell that a spreadsheet could take for a formula gets an apostrophe before it, since names come from outside.</remarks>
 internal static class CsvText
 {
-    private static readonly CsvConfiguration Style = new(CultureInfo.InvariantCulture) { NewLine = "\r\n", InjectionOptions = InjectionOptions.Escape };
+    private static readonly CsvConfiguration Style = new(CultureInfo.InvariantCulture)
+    {
+        NewLine = "\r\n",
+        InjectionOptions = InjectionOptions.Escape,
+        // Any line break in a cell, and not only the one that ends our lines: the names of returned files may hold one.
+        ShouldQuote = cell => ConfigurationFunctions.ShouldQuote(cell) || cell.Field.AsSpan().ContainsAny('\r', '\n'),
+    };
 
     /// <summary>The rows, the header among them.</summary>
     public static string Of(params IEnumerable<IEnumerable<string>> rows)

@@ -22,7 +22,7 @@ public sealed record FollowUpPaths(string Dealt, string Graded, FollowUpWish Wis
     public Reading<FollowUpRequest> Read()
     {
         var dealt = DealtFolder.Read(Dealt);
-        var grades = GradedFolder.Read(Graded);
+        var grades = GradedFolder.Read(Graded, dealt.Model);
         var pool = Pool is null ? null : PracticeSet.Read(Pool, SetWish.None, Wish.Seed);
         if (!dealt.Succeeded || !grades.Succeeded || pool is { Succeeded: false })
             return new(null, [.. dealt.Problems, .. grades.Problems, .. pool?.Problems ?? []]);

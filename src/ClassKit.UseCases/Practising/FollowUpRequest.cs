@@ -1,6 +1,6 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
-using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Results;
 using ClassKit.UseCases.Dealing;
 
 namespace ClassKit.UseCases.Practising;
@@ -9,7 +9,7 @@ namespace ClassKit.UseCases.Practising;
 /// <param name="Before">What was dealt.</param>
 /// <param name="Grades">How it was graded.</param>
 /// <param name="Wish">For whom, and how much.</param>
-public sealed record FollowUpRequest(DealtClass Before, EarlierGrades Grades, FollowUpWish Wish)
+public sealed record FollowUpRequest(DealtClass Before, ClassGrades Grades, FollowUpWish Wish)
 {
     /// <summary>Exercises to draw from besides those dealt.</summary>
     public IReadOnlyList<Exercise> Pool { get; init; } = [];

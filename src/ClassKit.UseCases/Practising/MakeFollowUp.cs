@@ -31,7 +31,7 @@ public static class MakeFollowUp
         List<string> ids = [.. before.Students.Select(student => student.Student.Id)];
         if (wish.Students.Except(ids).ToList() is { Count: > 0 } strangers)
             return new(null, [.. strangers.Select(id => new Diagnostic(request.Source, null, $"Nobody in {ClassName.InSentence(before.Cohort)} has the id `{id}`", ExerciseBank.Advice(id, ids)))]);
-        var records = request.Grades.Students.ToDictionary(record => record.Id);
+        var records = request.Grades.Students.ToDictionary(record => record.Who.Id);
         var wanted = before.Students.Where(student => wish.Students.Count == 0 || wish.Students.Contains(student.Student.Id)).Select(student => student.Student).ToList();
         var chosen = wanted.ToDictionary(student => student.Id, student => records.TryGetValue(student.Id, out var record) ? FollowUpChooser.Choose(before, record, request.Pool, wish.Minutes) : []);
         var practising = wanted.FindAll(student => chosen[student.Id].Count > 0);

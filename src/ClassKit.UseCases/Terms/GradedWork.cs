@@ -13,25 +13,23 @@ namespace ClassKit.UseCases.Terms;
 /// <param name="Attempts">Every student's marked sittings.</param>
 internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)
 {
-    private static readonly string Undecided = OutcomeWords.Of(Outcome.Unsupported);
-
     public static GradedWork Read(PlannedWork work, TermPlan plan, List<Diagnostic> problems, List<string> notes)
     {
         List<ClassKit.Terms.Marks.Attempt> attempts = [];
         var roster = plan.Class.Students.Select(student => student.Id).ToHashSet();
         foreach (var (index, folder) in work.Graded.Index())
         {
-            var grades = GradedFolder.Read(folder);
+            var grades = GradedFolder.Read(folder, dealt: null);
             problems.AddRange(grades.Problems);
             if (!grades.Succeeded) continue;
-            foreach (var stranger in grades.Model.Students.Where(student => !roster.Contains(student.Id)))
-                problems.Add(new(plan.Path, work.Line, $"`{folder}` has a student `{stranger.Id}`, who is not on the roster", "Name the folder of this class, or add the student to the roster."));
-            foreach (var student in grades.Model.Students.Where(student => roster.Contains(student.Id) && student.OutOf > 0 && student.Answers.Count > 0))
+            foreach (var stranger in grades.Model.Students.Where(student => !roster.Contains(student.Who.Id)))
+                problems.Add(new(plan.Path, work.Line, $"`{folder}` has a student `{stranger.Who.Id}`, who is not on the roster", "Name the folder of this class, or add the student to the roster."));
+            foreach (var student in grades.Model.Students.Where(student => roster.Contains(student.Who.Id) && student.OutOf > 0 && student.HasPoints))
             {
-                if (student.Points > student.OutOf || student.Points < 0) problems.Add(new(Path.Combine(folder, GradesJson.FileName), null, $"`{student.Id}` has {student.Points} of {student.OutOf} points", "Grade again: nobody earns more than is possible."));
-                else attempts.Add(new(student.Id, work.Title, index + 1, Mark.Of(student.Points, student.OutOf) with { Lateness = Of(student.Late) }));
+                if (student.Points > student.OutOf || student.Points < 0) problems.Add(new(Path.Combine(folder, GradesJson.FileName), null, $"`{student.Who.Id}` has {student.Points} of {student.OutOf} points", "Grade again: nobody earns more than is possible."));
+                else attempts.Add(new(student.Who.Id, work.Title, index + 1, Mark.Of(student.Points, student.OutOf) with { Lateness = Of(student.Late) }));
             }
-            var undecided = grades.Model.Students.Sum(student => student.Answers.Count(answer => answer.Outcome == Undecided && answer.Correction is null));
+            var undecided = grades.Model.Students.Sum(student => student.Answers.Count(answer => answer.IsUndecided));
             if (undecided > 0) notes.Add(string.Create(CultureInfo.InvariantCulture, $"{work.Title}: {undecided} answers could not be evaluated and count neither for nor against. Decide them in {CorrectionsReader.FileName} and grade again."));
         }
         return new(attempts.Select(attempt => attempt.Mark.OutOf).DefaultIfEmpty(1).Max(), attempts);

@@ -1,8 +1,10 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings;
 using ClassKit.Grading.FollowUps;
-using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Tests.FollowUps;
 
@@ -25,13 +27,15 @@ public sealed class FollowUpChooserTests
         ],
         []);
 
-    private static EarlierGrades.Answer Answer(Exercise exercise, int part, decimal points, string? misconception = null) =>
-        new(exercise.Id, exercise.Parts[part].Id, "any", points, 2, 1, null) { Misconception = misconception };
+    private static AnswerGrade Answer(Exercise exercise, int part, decimal points, string? misconception = null) => new(
+        exercise, exercise.Parts[part], Outcome.Incorrect, points, 2, CellValue.Blank, 1, null,
+        misconception is null ? [] : [new AnswerFinding.WrongTurn(exercise.Parts[part].Misconceptions.FirstOrDefault(known => known.Id == misconception) ?? new(misconception, CellFormula.Of("=x"), ""))],
+        new Dictionary<string, double>());
 
-    private static IReadOnlyList<FollowUpExercise> Choose(int minutes, IReadOnlyList<Exercise> pool, params IReadOnlyList<EarlierGrades.Answer> answers)
+    private static IReadOnlyList<FollowUpExercise> Choose(int minutes, IReadOnlyList<Exercise> pool, params IReadOnlyList<AnswerGrade> answers)
     {
         var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), [Yeast, Cost], []);
-        return FollowUpChooser.Choose(dealt, new("s-1", "graded", "s-1.xlsx", 0, 8, answers), pool, minutes);
+        return FollowUpChooser.Choose(dealt, new(new("s-1", "S"), GradeStatus.Graded, "s-1.xlsx", answers, []), pool, minutes);
     }
 
     private static IEnumerable<string> Ids(IEnumerable<FollowUpExercise> chosen) => chosen.Select(one => one.Exercise.Id);
@@ -61,7 +65,7 @@ public sealed class FollowUpChooserTests
     [Fact]
     public void The_skill_on_which_most_was_lost_comes_first_and_each_skill_has_its_turn_before_any_has_a_second()
     {
-        IReadOnlyList<EarlierGrades.Answer> answers = [Answer(Yeast, 0, 1), Answer(Yeast, 1, 2), Answer(Cost, 0, 0), Answer(Cost, 1, 1)];
+        IReadOnlyList<AnswerGrade> answers = [Answer(Yeast, 0, 1), Answer(Yeast, 1, 2), Answer(Cost, 0, 0), Answer(Cost, 1, 1)];
 
         Assert.Equal(["bun", "rise"], Ids(Choose(24, Pool, answers)));
         Assert.Equal(["bun"], Ids(Choose(20, Pool, answers)));

@@ -17,12 +17,7 @@ public sealed class GradeComparisonTests
     private static ClassGrades Graded(DealtClass dealt, ReturnedBook? book = null, string file = "ada.xlsx") =>
         ClassGrader.Grade(dealt, [(book ?? Book).As(file)]);
 
-    private static EarlierGrades Record(ClassGrades grades) => new([.. grades.Students.Select(student => new EarlierGrades.Student(
-        student.Who.Id, OutcomeWords.Of(student.Status), student.File, student.Points, student.OutOf,
-        [.. student.Answers.Select(answer => new EarlierGrades.Answer(
-            answer.Exercise.Id, answer.Part.Id, OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf, answer.Expected, answer.Correction?.Reason))]))]);
-
-    private static IReadOnlyList<GradeChange> Changes(ClassGrades now) => GradeComparison.Between(Record(Graded(Class)), now);
+    private static IReadOnlyList<GradeChange> Changes(ClassGrades now) => GradeComparison.Between(Graded(Class), now);
 
     private static DealtClass WithMarking(MarkingScheme marking) => Class with { Marking = marking };
 
@@ -77,7 +72,7 @@ public sealed class GradeComparisonTests
         Assert.Equal([new AnswerCause.Corrected("Shown at the bench.")], Assert.Single(Assert.Single(Changes(corrected)).Answers).Why);
         Assert.Equal(
             [new AnswerCause.NotCorrectedAnyMore("Shown at the bench.")],
-            Assert.Single(Assert.Single(GradeComparison.Between(Record(corrected), Graded(Class))).Answers).Why);
+            Assert.Single(Assert.Single(GradeComparison.Between(corrected, Graded(Class))).Answers).Why);
     }
 
     [Fact]

@@ -25,9 +25,9 @@ public sealed class LookalikeSearchTests
     {
         var layout = PracticeLayout.For([Twice]);
         var variant = new Variant(Twice, new Dictionary<string, decimal> { ["x"] = 4 }, new Dictionary<string, double> { ["first"] = 8, ["second"] = 24 });
-        List<StudentGrade> students = [.. firstAnswers.Select((first, number) => new StudentGrade(
-            new(new($"s-{number}", "S"), "", [.. layout.GivensOf(variant)], [.. layout.AnswersOf(variant)]), GradeStatus.Graded, null, [Answer(0, first), Answer(1, 1)], []))];
-        return LookalikeSearch.In(new(new("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), [Twice], [.. students.Select(student => student.Student)]), students, []));
+        List<DealtStudent> seats = [.. firstAnswers.Select((_, number) => new DealtStudent(new($"s-{number}", "S"), "", [.. layout.GivensOf(variant)], [.. layout.AnswersOf(variant)]))];
+        List<StudentGrade> students = [.. firstAnswers.Zip(seats, (first, seat) => new StudentGrade(seat.Student, GradeStatus.Graded, null, [Answer(0, first), Answer(1, 1)], []))];
+        return LookalikeSearch.In(new(new("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), [Twice], seats), students, []));
     }
 
     private static AnswerGrade Answer(int part, double value) => new(

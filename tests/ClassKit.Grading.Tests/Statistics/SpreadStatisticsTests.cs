@@ -20,15 +20,14 @@ public sealed class SpreadStatisticsTests
 
     private static ClassGrades Grades()
     {
-        List<StudentGrade> students = [Student("s-1", ("a", 2), ("b", 1)), Student("s-2", ("a", 0), ("b", 0)), Student("s-3", ("a", 1), ("c", 2))];
-        var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), Exercises, [.. students.Select(student => student.Student)]);
-        return new ClassGrades(dealt, students, []);
+        List<(StudentGrade Grade, DealtStudent Seat)> students = [Student("s-1", ("a", 2), ("b", 1)), Student("s-2", ("a", 0), ("b", 0)), Student("s-3", ("a", 1), ("c", 2))];
+        var dealt = new DealtClass("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), Exercises, [.. students.Select(student => student.Seat)]);
+        return new ClassGrades(dealt, [.. students.Select(student => student.Grade)], []);
     }
 
-    private static StudentGrade Student(string id, params (string Exercise, decimal Points)[] earned) => new(
-        new(new(id, id), "", [], [.. earned.Select(one => new DealtAnswer(one.Exercise, "y", "", new("S", 1, 1), "", 2))]),
-        GradeStatus.Graded, null,
-        [.. earned.Select(one => Answer(Exercises.Single(exercise => exercise.Id == one.Exercise), one.Points))], []);
+    private static (StudentGrade Grade, DealtStudent Seat) Student(string id, params (string Exercise, decimal Points)[] earned) => (
+        new(new(id, id), GradeStatus.Graded, null, [.. earned.Select(one => Answer(Exercises.Single(exercise => exercise.Id == one.Exercise), one.Points))], []),
+        new(new(id, id), "", [], [.. earned.Select(one => new DealtAnswer(one.Exercise, "y", "", new("S", 1, 1), "", 2))]));
 
     private static AnswerGrade Answer(Exercise exercise, decimal points) => new(
         exercise, exercise.Parts[0], Outcome.ValueOnly, points, 2, CellValue.FromNumber(2), 2, null, [], new Dictionary<string, double>());

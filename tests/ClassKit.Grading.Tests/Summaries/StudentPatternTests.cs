@@ -15,7 +15,7 @@ public sealed class StudentPatternTests
 
     /// <summary>Outcomes as letters: s sound, v value-only, m misconception, i incorrect, b blank.</summary>
     private static StudentPattern Of(string outcomes) => StudentPattern.Of(new(
-        new(new("s", "S"), "s.xlsx", [], []), GradeStatus.Graded, "s.xlsx",
+        new("s", "S"), GradeStatus.Graded, "s.xlsx",
         [.. outcomes.Select((letter, at) => new AnswerGrade(Exercise, Exercise.Parts[at], Outcome(letter), 0, 1, CellValue.Blank, 1, null, [], new Dictionary<string, double>()))],
         []));
 

@@ -13,7 +13,7 @@ public sealed class TotalTests
 
     /// <summary>Answers of exercises of one part each, in workbook order: what each earned and what it could earn.</summary>
     private static StudentGrade Student(TotalRule rule, params (string Exercise, decimal Points, decimal OutOf)[] answers) => new(
-        new(new("s", "S"), "s.xlsx", [], []), GradeStatus.Graded, "s.xlsx",
+        new("s", "S"), GradeStatus.Graded, "s.xlsx",
         [.. answers.Select(answer => Answer(answer.Exercise, answer.Points, answer.OutOf))], [])
     {
         Rule = rule,

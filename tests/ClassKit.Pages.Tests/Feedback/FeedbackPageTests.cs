@@ -62,7 +62,7 @@ public sealed class FeedbackPageTests
     public void A_hostile_name_stays_a_name()
     {
         var grade = Student("s01");
-        var named = grade with { Student = grade.Student with { Student = new("x", "</style><script>alert(1)</script>") } };
+        var named = grade with { Who = new(grade.Who.Id, "</style><script>alert(1)</script>") };
         var page = Page(named);
 
         Assert.Empty(page.QuerySelectorAll("script"));

@@ -69,9 +69,9 @@ internal static class SampleClass
 
     private static StudentGrade Grade(DealtStudent student, int index) => index switch
     {
-        7 => new(student, GradeStatus.Missing, null, [], []),
-        8 => new(student, GradeStatus.Unreadable, "s09 final.xlsx", [], [new Flag.UnreadableFile(new("s09 final.xlsx"), new([new("The file ends in the middle: it was probably cut off while it was sent.", IsTyped: false)]))]),
-        _ => new(student, GradeStatus.Graded, $"{student.Student.Id}.xlsx", [.. Answers(student, index)], Flags(index)),
+        7 => new(student.Student, GradeStatus.Missing, null, [], []),
+        8 => new(student.Student, GradeStatus.Unreadable, "s09 final.xlsx", [], [new Flag.UnreadableFile(new("s09 final.xlsx"), new([new("The file ends in the middle: it was probably cut off while it was sent.", IsTyped: false)]))]),
+        _ => new(student.Student, GradeStatus.Graded, $"{student.Student.Id}.xlsx", [.. Answers(student, index)], Flags(index)),
     };
 
     private static IReadOnlyList<Flag> Flags(int index) => index switch

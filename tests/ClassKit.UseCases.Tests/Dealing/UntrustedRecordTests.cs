@@ -171,13 +171,13 @@ public sealed class UntrustedRecordTests : IDisposable
         // More than any given of an exercise, and a character that no text for people holds (U+0001).
         var text = System.Text.RegularExpressions.Regex.Replace(GradesText(), "\"value\": [-0-9.E+]+", "\"value\": 1e300").Replace("\"note\": \"", "\"note\": \"\\u0001", StringComparison.Ordinal);
         Assert.Contains("1e300", text, StringComparison.Ordinal);
-        Assert.Empty(GradesJson.Read("grades.json", text).Problems);
+        Assert.Empty(GradesJson.Read("grades.json", text, SmallClass.Dealt).Problems);
     }
 
     [Fact]
     public void A_time_zone_that_is_not_known_is_not_taken_for_another()
     {
-        var problem = Assert.Single(GradesJson.Read("grades.json", GradesText().Replace("\"UTC\"", "\"Mars/Olympus\"", StringComparison.Ordinal)).Problems);
+        var problem = Assert.Single(GradesJson.Read("grades.json", GradesText().Replace("\"UTC\"", "\"Mars/Olympus\"", StringComparison.Ordinal), SmallClass.Dealt).Problems);
         Assert.Contains("“Mars/Olympus” is no time zone", problem.Found, StringComparison.Ordinal);
     }
 

@@ -4,7 +4,7 @@ using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Cohorts;
-using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Results;
 using ClassKit.Lessons.Authored;
 using ClassKit.Terms.Rules;
 using ClassKit.Terms.Trials;
@@ -41,7 +41,7 @@ internal static class StartedUseCase
 
     private static readonly ReturnedFiles Returned = ReturnedFiles.Of(Of("ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada)), Of("ben-okoye.xlsx", SmallClass.Blank(SmallClass.Ben)));
 
-    private static readonly Lazy<EarlierGrades> Graded = new(() => GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, Returned), Run.Unwatched).Grades)).Model!);
+    private static readonly Lazy<ClassGrades> Graded = new(() => GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, Returned), Run.Unwatched).Grades), SmallClass.Dealt).Model!);
 
     private static readonly Library Memory = new(new MemoryTree([new("corrections.csv", "student,part,points,reason\n"u8.ToArray()), new("roster.csv", "id,name\nada,Ada Berg\n"u8.ToArray())]));
 
@@ -60,7 +60,7 @@ internal static class StartedUseCase
         [nameof(InspectWorkbook)] = run => Text(InspectionJson.Write(InspectWorkbook.Run(new(Of("ada.xlsx", SmallClass.Filled(SmallClass.Ada))), run).Model!)),
         [nameof(WorkBenchSum)] = run => Text(WorkBenchSum.Run(new(BenchSumCatalogue.All[0], [.. BenchSumCatalogue.All[0].Inputs.Select(input => KeyValuePair.Create(input.Id, input.Example))]), run).Model!.Result.Lines),
         [nameof(ExportItems)] = run => ExportItems.Write(Items, ExportItems.Run(Items, run)).Files,
-        [nameof(ExportGrades)] = run => ExportGrades.Write(ExportGrades.Run(new(SmallClass.Dealt, Graded.Value, new("c", "s", "t", "k", new(2026, 11, 1), new(2026, 11, 20), new(2026, 11, 21))), run).Model!).Files,
+        [nameof(ExportGrades)] = run => ExportGrades.Write(ExportGrades.Run(new(Graded.Value, new("c", "s", "t", "k", new(2026, 11, 1), new(2026, 11, 20), new(2026, 11, 21))), run).Model!).Files,
         [nameof(WeighTerm)] = run => WeighTerm.Write(WeighTerm.Run(new(RuleTrial.Of(Rule), [], []), run)).Files,
     };
 

@@ -2,7 +2,7 @@ using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Dealing;
-using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Results;
 using ClassKit.Lessons.Authored;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Exporting;
@@ -33,8 +33,8 @@ public class UseCaseTests
 
     private static DealRequest Deal(ulong seed = 5) => new(Set, Roster, new(SetWish.None, IsSpread: false, seed));
 
-    private static EarlierGrades Graded(params Upload[] uploads) =>
-        GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of(uploads)), Run.Unwatched).Grades)).Model!;
+    private static ClassGrades Graded(params Upload[] uploads) =>
+        GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of(uploads)), Run.Unwatched).Grades), SmallClass.Dealt).Model!;
 
     private static Upload Blank(DealtStudent student) => new($"{student.Student.Id}.xlsx", () => new MemoryStream(SmallClass.Blank(student)));
 
@@ -98,7 +98,7 @@ public class UseCaseTests
     public void Regrading()
     {
         var grading = new GradeRequest(SmallClass.Dealt, ReturnedFiles.Of(Blank(SmallClass.Ada), new("ben-okoye.xlsx", () => new MemoryStream(SmallClass.Filled(SmallClass.Ben)))));
-        var earlier = GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(grading, Run.Unwatched).Grades)).Model!;
+        var earlier = GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(grading, Run.Unwatched).Grades), SmallClass.Dealt).Model!;
         Assert.Empty(RegradeClass.Run(new(grading, earlier), Watched).Changes);
 
         var (exercise, part) = (SmallClass.Dealt.Exercises[0].Id, SmallClass.Dealt.Exercises[0].Parts[0].Id);
@@ -153,11 +153,11 @@ public class UseCaseTests
     public void Handing_grades_on()
     {
         var exchange = new GradeExchange("c", "s", "t", "k", new(2026, 11, 1), new(2026, 11, 20), new(2026, 11, 21));
-        var tables = ExportGrades.Run(new(SmallClass.Dealt, Graded(Blank(SmallClass.Ada)), exchange), Watched).Model!;
+        var tables = ExportGrades.Run(new(Graded(Blank(SmallClass.Ada)), exchange), Watched).Model!;
         Assert.Equal(3, tables.Students);
         Assert.Contains("ada-berg", tables.Results, StringComparison.Ordinal);
 
-        var backwards = ExportGrades.Run(new(SmallClass.Dealt, Graded(), exchange with { Due = new(2026, 10, 1) }), Run.Unwatched);
+        var backwards = ExportGrades.Run(new(Graded(), exchange with { Due = new(2026, 10, 1) }), Run.Unwatched);
         Assert.Equal(Content.Diagnostics.Remedy.NameOtherDays, Assert.Single(backwards.Problems).Remedy);
     }
 

@@ -107,8 +107,8 @@ public sealed class DegenerateClassTests
     }
 
     private static StudentGrade Grade(DealtStudent student, decimal[] points) => points.Length == 0
-        ? new(student, GradeStatus.Missing, null, [], [])
-        : new(student, GradeStatus.Graded, $"{student.Student.Id}.xlsx", [.. Exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise, part))).Zip(points, Answer)], []);
+        ? new(student.Student, GradeStatus.Missing, null, [], [])
+        : new(student.Student, GradeStatus.Graded, $"{student.Student.Id}.xlsx", [.. Exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise, part))).Zip(points, Answer)], []);
 
     private static AnswerGrade Answer((Exercise Exercise, Part Part) asked, decimal points) => new(
         asked.Exercise, asked.Part, points == 0 ? Outcome.Blank : Outcome.Sound, points, asked.Part.Points,

@@ -43,10 +43,10 @@ public sealed class JudgeRecordTests : IDisposable
 
     private static string Text(Produced produced) => Encoding.UTF8.GetString(produced.Files.Single(file => file.Path == GradesJson.FileName).Content);
 
-    private static JudgeRecord Record(Produced produced) => GradesJson.Read("grades.json", Text(produced)).Model!.Judging!;
+    private static JudgeRecord Record(Produced produced) => GradesJson.Read("grades.json", Text(produced), SmallClass.Dealt).Model!.Judging!;
 
-    private static string Outcome(Produced produced) =>
-        GradesJson.Read("grades.json", Text(produced)).Model!.Students[0].Answers.Single(answer => answer.Exercise == First.Id && answer.Part == First.Parts[0].Id).Outcome;
+    private static Outcome OutcomeOf(Produced produced) =>
+        GradesJson.Read("grades.json", Text(produced), SmallClass.Dealt).Model!.Students[0].Answers.Single(answer => answer.Exercise.Id == First.Id && answer.Part.Id == First.Parts[0].Id).Outcome;
 
     /// <summary>Inputs that the deal's own seed does not draw.</summary>
     private Variant NotOfTheSeed()
@@ -89,9 +89,9 @@ public sealed class JudgeRecordTests : IDisposable
         var answer = SmallClass.Ada.Answers.Single(one => one.Exercise == First.Id && one.Part == First.Parts[0].Id);
         _folder.Write("returned/ada-berg.xlsx", WorkbookFiller.Fill(SmallClass.Blank(SmallClass.Ada), [new EnterFormula(answer.Address, $"=({key[1..]})*IF(AND({there}),3,1)")]));
 
-        Assert.Equal("sound", Outcome(Grade()));
+        Assert.Equal(Outcome.Sound, OutcomeOf(Grade()));
         var again = Regrade(Only(other.Givens));
-        Assert.NotEqual("sound", Outcome(again));
+        Assert.NotEqual(Outcome.Sound, OutcomeOf(again));
         Assert.Equal(VariantKey.Of(First, other.Givens), VariantKey.Of(First, Assert.Single(Record(again).Pools[0].Inputs)));
         Assert.Equal([0], Record(again).Choices.Single(choice => choice.Exercise == First.Id).Places);
     }

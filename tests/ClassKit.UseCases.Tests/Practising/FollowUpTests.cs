@@ -24,7 +24,7 @@ public sealed class FollowUpTests
         var wish = new SetWish([], ["yeast", "cost", "baker's percentage"], [ExerciseLevel.Standard], 45, null);
         var set = PracticeSet.Read(bank, wish, 1).Model!;
         var rehearsal = RehearseLesson.Run(new(set, 12, new(wish, IsSpread: false, 1)), Run.Unwatched).Model!;
-        var grades = GradesJson.Read("grades.json", GradesJson.Write(rehearsal.Graded.Grades)).Model!;
+        var grades = GradesJson.Read("grades.json", GradesJson.Write(rehearsal.Graded.Grades), null).Model!;
         return new(rehearsal.Deal.Dealt, grades, new([], MakeFollowUp.DefaultMinutes, 1)) { Pool = set.Pool };
     }
 
@@ -37,7 +37,7 @@ public sealed class FollowUpTests
         var (before, after) = (Asked.Value.Before, FollowUp());
         var skills = before.Exercises.ToDictionary(exercise => exercise.Id, exercise => exercise.Skill);
         var lost = Asked.Value.Grades.Students.ToDictionary(
-            student => student.Id, student => student.Answers.Where(answer => answer.Points < answer.OutOf).Select(answer => skills[answer.Exercise]).ToHashSet());
+            student => student.Who.Id, student => student.Answers.Where(answer => answer.Points < answer.OutOf).Select(answer => skills[answer.Exercise.Id]).ToHashSet());
 
         Assert.Equal(lost.Where(student => student.Value.Count > 0).Select(student => student.Key), after.Students.Select(student => student.Student.Id));
         foreach (var student in after.Students)

@@ -22,7 +22,7 @@ public sealed class NamelessFactsTests
     {
         var grades = new ClassGrades(
             Dealt,
-            [new(Seat, GradeStatus.Graded, "Ada Berg.xlsx", [Parts.Graded(Dealt.Exercises[0], Part, Every.Of<AnswerFinding>())], Every.Of<Flag>())],
+            [new(Every.Ada, GradeStatus.Graded, "Ada Berg.xlsx", [Parts.Graded(Dealt.Exercises[0], Part, Every.Of<AnswerFinding>())], Every.Of<Flag>())],
             [.. Every.Of<Uncounted>().Select((why, at) => new AccountedFile($"Ada Berg {at}.xlsx", null, null, FileFate.Refused, Every.Ada, why))]);
 
         var named = Told(grades);

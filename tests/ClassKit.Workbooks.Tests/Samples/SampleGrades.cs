@@ -45,9 +45,8 @@ internal static class SampleGrades
     private static StudentGrade Grade((string Id, string Name, GradeStatus Status, string? File, Outcome[] Outcomes) student)
     {
         var parts = SampleClass.Exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise, part)));
-        var dealt = SampleClass.Dealt.Students[0] with { Student = new Student(student.Id, student.Name) };
         return new(
-            dealt,
+            new Student(student.Id, student.Name),
             student.Status,
             student.File,
             [.. student.Outcomes.Zip(parts, (outcome, at) => Answer(at.exercise, at.part, outcome))],
