@@ -15,11 +15,20 @@ internal static class Growth
         size => $"Data!$A$1:$A${size}", // numbers, all different
         size => $"Data!$B$1:$B${size}", // short texts, all different
         size => $"Data!$C$1:$C${size}", // dates as texts
+        size => $"Data!$E$1:$E${size / 10}", // texts, each of a length of its own
         size => $"Long!$A${PlaceOf(size)}", // one long text of one letter
         size => $"Long!$B${PlaceOf(size)}", // one long text of words
         size => $"Long!$C${PlaceOf(size)}", // a long pattern
         size => $"{size * 1_000}", // a large number
+        size => $"{size}", // as many as there are rows
     ];
+
+    private const int Numbers = 0;
+    private const int Lengths = 3;
+    private const int LongLetters = 4;
+    private const int LongWords = 5;
+    private const int Pattern = 6;
+    private const int Count = 8;
 
     public static IReadOnlyList<int> Sizes { get; } = [500, 8_000];
 
@@ -37,6 +46,7 @@ internal static class Growth
             cells[(row, 1)] = new(CellValue.FromNumber(mixed + 1));
             cells[(row, 2)] = new(CellValue.FromText(string.Create(CultureInfo.InvariantCulture, $"t{mixed}")));
             cells[(row, 3)] = new(CellValue.FromText(string.Create(CultureInfo.InvariantCulture, $"{1950 + mixed % 100}-{1 + mixed % 12}-{1 + mixed % 28}")));
+            if (row <= Sizes[^1] / 10) cells[(row, 5)] = new(CellValue.FromText(new string('a', row) + "z"));
         }
 
         return new("Data", cells);
@@ -73,7 +83,7 @@ internal static class Growth
             if (arguments.Length > 1) yield return size => Call(arguments.Select(_ => kind(size)));
         }
 
-        foreach (var (first, second) in new[] { (0, 0), (1, 1), (1, 0), (4, 1), (1, 5), (3, 5) })
+        foreach (var (first, second) in new[] { (0, 0), (1, 1), (1, 0), (LongWords, 1), (1, Pattern), (LongLetters, Pattern), (LongLetters, Lengths), (Numbers, Count) })
         {
             for (var at = 0; at < arguments.Length; at++)
             {

@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Runtime.InteropServices;
 
-namespace ClassKit.CellFormulas.Tests.Charging;
+namespace ClassKit.Tests;
 
 /// <summary>Processor time of the current thread, so that other programs on the machine do not count; where the system has no such clock, the time that passes.</summary>
 internal static class ThreadTime
