@@ -7,6 +7,7 @@ internal static class FormulaStorms
     [
         .. Answers.Select((formula, at) => new HostileFile($"answers that storm {at}", () => Sheets.Answered(formula, Few))),
         .. Products.Select((formula, at) => new HostileFile($"as many as there are of as many {at}", () => Sheets.Answered(formula, Few))),
+        .. Costliest.Select((formula, at) => new HostileFile($"the costliest, six times {at}", () => Sheets.Answered("A1000", string.Concat(Enumerable.Range(0, 6).Select(again => $"<row r=\"{2000 + again}\"><c r=\"A{2000 + again}\"><f>{System.Security.SecurityElement.Escape(formula)}+{again}</f></c></row>"))))),
         new("every cell looked up among all", () => Sheets.Answered("SUM(C1000:D20999)", Sheets.Rows(20_000, 4, (row, column) => column < 3 ? $"><v>{row * 7919 % 99_991}</v>" : column == 3 ? $"><f>MATCH(A{row},B$1000:B$20999,0)</f>" : $"><f>COUNTIF(B$1000:B$20999,A{row}&amp;\"*\")</f>"))),
         new("a text that doubles from cell to cell", () => Sheets.Answered("LEN(A1999)", Sheets.Rows(1_000, 3, (row, column) => row == 1000 ? " t=\"str\"><v>ab</v>" : $"><f>LEFT(A{row - 1}&amp;B{row - 1}&amp;C{row - 1},32767)</f>"))),
         new("a chain of a hundred thousand cells", () => Sheets.Answered("A100999", Sheets.Rows(100_000, 1, (row, _) => row == 1000 ? "><v>1</v>" : $"><f>A{row - 1}+1</f>"))),
@@ -114,6 +115,9 @@ internal static class FormulaStorms
         "SUM(ISFORMULA(A1000:J1099)*1)+SUM(LEN(ROMAN(MOD(SEQUENCE(50000),3999))))+SUM(LEN(BASE(SEQUENCE(50000)*1E9,2,255)))",
         "SUM(GCD(SEQUENCE(50000)))+SUM(CONVERT(SEQUENCE(50000),\"lbm\",\"g\"))+SUM(YEARFRAC(1,SEQUENCE(50000),1))",
     ];
+
+    /// <summary>What took the longest of all for the steps that it pays; as many of them as all cells together may take.</summary>
+    private static IEnumerable<string> Costliest => Products.Take(9).Append("SUM(SORT(SEQUENCE(1000000,1,1000000,-1)))");
 
     private static Parts Named(params IReadOnlyList<(string Name, string Formula)> names) => Sheets.AnsweredParts(names[0].Name, Few)
         .Replace(Sheets.Workbook, "</definedNames>", string.Concat(names.Select(name => $"<definedName name=\"{name.Name}\">{name.Formula}</definedName>")) + "</definedNames>");

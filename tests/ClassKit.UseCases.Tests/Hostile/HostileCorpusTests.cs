@@ -1,9 +1,9 @@
-using System.Diagnostics;
 using System.Globalization;
 using ClassKit.Grading;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Inspecting;
 using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
@@ -17,6 +17,9 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
     /// <summary>What reading and judging one file may allocate in all, most of it given back at once; how much is held at a time is less.</summary>
     private const long MostAllocated = 200L * 1024 * 1024;
 
+    /// <summary>The same for inspecting, which recomputes every formula there is.</summary>
+    private const long MostAllocatedInspecting = 2_000L * 1024 * 1024;
+
     private static readonly ClassGrader Grader = new(SmallClass.Dealt);
 
     [Fact]
@@ -29,23 +32,48 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
     [Fact]
     public void Every_file_ends_in_grades_or_in_a_clear_refusal_within_bounds()
     {
-        // Nobody asserts seconds on a machine of others, but they are printed. The evaluator's steps are bounded by count.
+        // Nobody asserts seconds on a machine of others, but those of the processor are printed. The evaluator's steps are bounded by count.
         var seconds = new List<(double Seconds, string Name)>();
         foreach (var file in Corpus.Files)
         {
             var bytes = file.Make();
             var before = GC.GetAllocatedBytesForCurrentThread();
-            var watch = Stopwatch.StartNew();
+            var began = ThreadTime.Nanoseconds;
             var judged = Grader.Begin();
             foreach (var item in Archive.Open(new(file.Name, bytes, null))) judged.Add(Grader.Judge(FileReading.Read(item)));
             var grades = Grader.Settle(judged);
-            seconds.Add((watch.Elapsed.TotalSeconds, file.Name));
+            seconds.Add(((ThreadTime.Nanoseconds - began) / 1e9, file.Name));
 
             Assert.True(GC.GetAllocatedBytesForCurrentThread() - before < MostAllocated, file.Name);
             Assert.NotEmpty(grades.Files);
             Assert.All(grades.Files, given => Assert.True(IsClear(given, file.MustBeRefused), $"{file.Name}: {given}"));
         }
 
+        Print(seconds);
+    }
+
+    [Fact]
+    public void Every_file_is_inspected_or_refused_within_bounds()
+    {
+        var seconds = new List<(double Seconds, string Name)>();
+        foreach (var file in Corpus.Files)
+        {
+            var bytes = file.Make();
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            var began = ThreadTime.Nanoseconds;
+            var inspection = InspectWorkbook.Run(new(new(file.Name, () => new MemoryStream(bytes))), Run.Unwatched);
+            seconds.Add(((ThreadTime.Nanoseconds - began) / 1e9, file.Name));
+
+            var allocated = GC.GetAllocatedBytesForCurrentThread() - before;
+            Assert.True(allocated < MostAllocatedInspecting, string.Create(CultureInfo.InvariantCulture, $"{file.Name}: {allocated:N0} bytes"));
+            Assert.True(inspection.Succeeded || inspection.Problems.All(problem => problem.Found.Length > 0), file.Name);
+        }
+
+        Print(seconds);
+    }
+
+    private void Print(List<(double Seconds, string Name)> seconds)
+    {
         foreach (var (time, name) in seconds.OrderByDescending(slow => slow).Take(10))
             output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{time:0.000} s  {name}"));
     }
