@@ -17,6 +17,7 @@ using ClassKit.Pages.Projector;
 using ClassKit.Pages.Rehearsals;
 using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Report;
+using ClassKit.Pages.Sensory;
 using ClassKit.Pages.Stations;
 using ClassKit.Pages.Terms;
 using ClassKit.Terms.Agreement;
@@ -91,6 +92,8 @@ public static class HtmlPages
         new(PackContents.Handout.FileName, PageRenderer.Render<HandoutPage>((nameof(HandoutPage.Pack), pack))),
         new(PackContents.Cards.FileName, PageRenderer.Render<FormulaCardsPage>((nameof(FormulaCardsPage.Pack), pack))),
         new(PackContents.Observations.FileName, PageRenderer.Render<ObservationsPage>((nameof(ObservationsPage.Pack), pack))),
+        new(PackContents.Tasting.FileName, PageRenderer.Render<TastingSheetPage>((nameof(TastingSheetPage.Pack), pack))),
+        new(PackContents.TastingKey.FileName, PageRenderer.Render<TastingKeyPage>((nameof(TastingKeyPage.Pack), pack))),
         new(PackContents.Projector.FileName, PageRenderer.Render<ProjectorPage>((nameof(ProjectorPage.Pack), pack))),
         new(PackContents.Rubric.FileName, PageRenderer.Render<RubricPage>((nameof(RubricPage.Pack), pack))),
         new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),

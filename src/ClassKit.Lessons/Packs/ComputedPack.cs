@@ -3,12 +3,14 @@ using ClassKit.Baking.Altitude;
 using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Steam;
+using ClassKit.Exercises.Randomness;
 using ClassKit.Lessons.Adapting;
 using ClassKit.Lessons.Allergies;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Purchasing;
+using ClassKit.Lessons.Sensory;
 
 namespace ClassKit.Lessons.Packs;
 
@@ -34,6 +36,9 @@ public record ComputedPack(
 
     /// <summary>What must be declared, over all formulas, each once, by name.</summary>
     public IReadOnlyList<Allergen> Allergens => Lesson.Allergens;
+
+    /// <summary>What the class tastes behind numbers: the same numbers for the same lesson and class.</summary>
+    public Tasting Tasting => Tasting.For(Lesson.Formulas, Class.Students, SeededDraws.For(0, "tasting", Lesson.Id, Class.Name));
 
     /// <summary>The lesson before anything was changed for the class.</summary>
     public required Lesson AsWritten { get; init; }

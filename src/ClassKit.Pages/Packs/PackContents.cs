@@ -37,6 +37,21 @@ internal static class PackContents
         "The same with live differences; the question appears when there is one.",
         "One for each team with a computer at hand.", Readers.Everybody);
 
+    public static PackEntry Tasting { get; } = new(
+        "tasting.html", "Tasting sheet",
+        "The breads behind numbers, to judge on scales, and a triangle test: three samples, of which one is odd.",
+        "Print one for each student who tastes.", Readers.Everybody);
+
+    public static PackEntry TastingKey { get; } = new(
+        "tasting-key.html", "Tasting key",
+        "What stands behind each number, who gets which samples, how many right answers show a difference, cautions.",
+        "For you alone, until the last answer is in.", Readers.InstructorAlone);
+
+    public static PackEntry TastingWorkbook { get; } = new(
+        "tasting.xlsx", "Tasting as a workbook",
+        "What the class found: means on every scale, and whether the triangle test shows a difference.",
+        "Type the students’ answers into it; they follow as you type.", Readers.InstructorAlone);
+
     public static PackEntry Rubric { get; } = new(
         "rubric.html", "Rubric sheet",
         "How work at the bench is judged: criteria and levels with boxes to tick.",
@@ -77,9 +92,9 @@ internal static class PackContents
     [
         Index, Guide, Requisition, Stations, Bench,
         .. pack.Bench.Plan is null ? Array.Empty<PackEntry>() : [RunSheets],
-        Handout, Cards, Observations, Comparison, Projector, Rubric,
+        Handout, Cards, Observations, Tasting, TastingKey, Comparison, Projector, Rubric,
     ];
 
     /// <summary>The workbooks beside the pages.</summary>
-    public static IReadOnlyList<PackEntry> Workbooks { get; } = [RequisitionWorkbook, ObservationWorkbook];
+    public static IReadOnlyList<PackEntry> Workbooks { get; } = [RequisitionWorkbook, ObservationWorkbook, TastingWorkbook];
 }

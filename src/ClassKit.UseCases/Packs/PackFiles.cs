@@ -4,10 +4,11 @@ using ClassKit.UseCases.Output;
 using ClassKit.Wording.Counts;
 using ClassKit.Workbooks.Observations;
 using ClassKit.Workbooks.Requisitions;
+using ClassKit.Workbooks.Sensory;
 
 namespace ClassKit.UseCases.Packs;
 
-/// <summary>The files of a lesson pack: pages, requisition and a workbook for observations.</summary>
+/// <summary>The files of a lesson pack: pages, and workbooks for requisition, observations and tasting.</summary>
 public static class PackFiles
 {
     /// <summary>What to open first.</summary>
@@ -19,6 +20,7 @@ public static class PackFiles
         .. HtmlPages.Pack(pack).Select(page => OutputFile.OfText(page.FileName, page.Html)),
         new("requisition.xlsx", stream => stream.Write(RequisitionWriter.Write(pack))),
         new("observations.xlsx", stream => stream.Write(ObservationWriter.Write(pack))),
+        new("tasting.xlsx", stream => stream.Write(TastingWriter.Write(pack))),
     ];
 
     /// <summary>The files with what an instructor should know of them.</summary>

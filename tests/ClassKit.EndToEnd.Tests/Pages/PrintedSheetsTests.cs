@@ -18,6 +18,8 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         ["pack/guide"] = 5,
         ["pack/comparison"] = 3,
         ["pack/observations"] = 2,
+        ["pack/tasting.html"] = 1,
+        ["pack/tasting-key"] = 2,
         ["pack/bench-plan"] = 1,
         ["pack/projector"] = 6,
         ["pack/requisition"] = 3,

@@ -16,7 +16,7 @@ public sealed class PackPagesTests
     {
         var links = Pages.Values.SelectMany(page => page.QuerySelectorAll("a[href]:not([href^='#'])")).Select(link => link.GetAttribute("href")!).ToList();
         Assert.NotEmpty(links);
-        Assert.All(links, link => Assert.Contains(link, Pages.Keys.Concat(["requisition.xlsx", "observations.xlsx"])));
+        Assert.All(links, link => Assert.Contains(link, Pages.Keys.Concat(["requisition.xlsx", "observations.xlsx", "tasting.xlsx"])));
         Assert.All(Pages.Keys, file => Assert.Contains(file, Pages["index.html"].QuerySelectorAll("a").Select(link => link.GetAttribute("href"))));
     }
 

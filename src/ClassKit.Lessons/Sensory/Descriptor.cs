@@ -1,0 +1,31 @@
+namespace ClassKit.Lessons.Sensory;
+
+/// <summary>One thing to judge about a sample on a scale from <see cref="Least"/> to <see cref="Most"/>.</summary>
+/// <param name="Name">What is judged.</param>
+/// <param name="Low">What the low end of the scale is called.</param>
+/// <param name="High">What its high end is called.</param>
+/// <param name="How">How to go about it, a few words.</param>
+/// <remarks>
+/// A category scale with named ends, as ISO 4121:2003, "Guidelines for the use of quantitative response scales", has them. The words are common practice, chosen to tell
+/// leavenings apart.
+/// </remarks>
+public sealed record Descriptor(string Name, string Low, string High, string How)
+{
+    /// <summary>The low end of the scale.</summary>
+    public const int Least = 0;
+
+    /// <summary>The high end of the scale.</summary>
+    public const int Most = 9;
+
+    /// <summary>What is judged of every sample, looks first and aftertaste last.</summary>
+    public static IReadOnlyList<Descriptor> All { get; } =
+    [
+        new("Openness of the crumb", "fine, even", "large holes", "look at the cut"),
+        new("Crispness of the crust", "soft", "crisp", "bite once with the front teeth"),
+        new("Tenderness of the crumb", "tough", "tender", "chew five times"),
+        new("Moistness", "dry", "moist", "after five chews"),
+        new("Smell and taste of yeast", "none", "strong", "smell first, then taste"),
+        new("Smell and taste of egg", "none", "strong", "smell first, then taste"),
+        new("Soapy or bitter aftertaste", "none", "strong", "wait ten seconds after swallowing"),
+    ];
+}
