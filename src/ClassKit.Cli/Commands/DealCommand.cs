@@ -15,13 +15,14 @@ internal static class DealCommand
         var profile = new Option<string?>("--class") { Description = "The class profile: the class's name and its time zone go into what is dealt.", HelpName = "FILE" };
         var to = CommonOptions.Out("workbooks, key and dealt.json");
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);
+        var due = GradingOptions.DueWhenDealt();
         var set = new SetOptions();
-        var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, profile, to, seed };
+        var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, profile, to, seed, due };
         set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), DealPractice.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetRequiredValue(roster), parsed.GetValue(profile)]),
             run => Produced.Of(
-                new DealPaths(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed, parsed.GetValue(seed)))
+                new DealPaths(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed, parsed.GetValue(seed)) with { Due = parsed.GetValue(due) })
                 {
                     ClassFile = parsed.GetValue(profile),
                     Into = parsed.GetRequiredValue(to),

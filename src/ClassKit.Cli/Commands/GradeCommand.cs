@@ -16,10 +16,11 @@ internal static class GradeCommand
         var corrections = GradingOptions.Corrections();
         var due = GradingOptions.Due();
         var profile = GradingOptions.Class();
+        var earlier = GradingOptions.Earlier();
         var takeOver = GradingOptions.TakeOver();
         var to = CommonOptions.Out("grades, feedback and class report");
         var pseudonymous = new Option<bool>("--pseudonymous") { Description = "Write reports without names; the key to them goes to a folder of its own beside DIR, called DIR-key." };
-        var command = new Command(GradeClass.Kind, "Grade returned workbooks: gradebook, feedback a student, class report.") { dealt, returned, to, corrections, due, profile, takeOver, pseudonymous };
+        var command = new Command(GradeClass.Kind, "Grade returned workbooks: gradebook, feedback a student, class report.") { dealt, returned, to, corrections, due, profile, earlier, takeOver, pseudonymous };
         command.Validators.Add(result =>
         {
             if (result.GetValue(takeOver) && result.GetValue(pseudonymous)) result.AddError("--take-over goes with grades under names, not with --pseudonymous.");
@@ -32,6 +33,7 @@ internal static class GradeCommand
                 Due = parsed.GetValue(due),
                 ClassFile = parsed.GetValue(profile),
                 Graded = parsed.GetRequiredValue(to),
+                Earlier = parsed.GetValue(earlier),
                 TakeOver = parsed.GetValue(takeOver),
             },
             parsed.GetRequiredValue(to), parsed.GetValue(pseudonymous)));
@@ -55,6 +57,6 @@ internal static class GradeCommand
             return produced with { Notes = [.. written.Notes, $"The key is in {DisplayPath.Of(keyFolder)}.", .. produced.Notes] };
         }));
 
-        OutputTarget Target(string folder, string ofKind, params IEnumerable<string> others) => new(folder, ofKind, [paths.Dealt, paths.Returned, paths.ClassFile, .. others]);
+        OutputTarget Target(string folder, string ofKind, params IEnumerable<string> others) => new(folder, ofKind, [paths.Dealt, paths.Returned, paths.ClassFile, paths.Earlier, .. others]);
     }
 }

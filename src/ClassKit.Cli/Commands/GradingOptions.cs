@@ -13,10 +13,19 @@ internal static class GradingOptions
 
     public static Option<DueWish?> Due() => new("--due")
     {
-        Description = "When the work was due, on the clocks of the class's time zone; later work is named, and costs what the marking scheme says. If not named, as on record in the folder of grades; none takes it off record.",
+        Description = "When the work was due, on the clocks of the class's time zone; later work is named, and costs what the marking scheme says. If not named, as on record in the earlier grades, else as dealt; none takes it off record.",
         HelpName = "YYYY-MM-DDTHH:MM",
         CustomParser = ParseDue,
     };
+
+    public static Option<DueWish?> DueWhenDealt() => new("--due")
+    {
+        Description = "When the work is due, on the clocks of the class's time zone: it stands on workbooks and sheets, and grading knows it.",
+        HelpName = "YYYY-MM-DDTHH:MM",
+        CustomParser = ParseDue,
+    };
+
+    public static Option<string?> Earlier() => new("--earlier") { Description = "A folder of earlier grades: answers are judged on the same fresh inputs, and what the judge says otherwise is named. If not named, the grades in DIR that these replace.", HelpName = "DIR" };
 
     public static Option<string?> Class() => new("--class") { Description = "The class profile, for its time zone, where the deal does not know it.", HelpName = "FILE" };
 

@@ -33,6 +33,8 @@ public static class DealDifferences
         if (held.Cohort != wanted.Cohort) yield return $"the class is “{wanted.Cohort}”, and was “{held.Cohort}”";
         if (held.Seed != wanted.Seed) yield return string.Create(CultureInfo.InvariantCulture, $"the seed is {wanted.Seed}, and was {held.Seed}");
         if (held.Purpose != wanted.Purpose) yield return "it is for another purpose";
+        if (held.Due?.At.UtcDateTime != wanted.Due?.At.UtcDateTime)
+            yield return $"it is {(wanted.Due is { } due ? $"due {due.Words}" : "to come at any time")}, and was {(held.Due is { } was ? $"due {was.Words}" : "to come at any time")} (another moment can be named when it is graded)";
     }
 
     private static IEnumerable<string> Exercises(IReadOnlyList<Exercise> held, IReadOnlyList<Exercise> wanted)

@@ -28,6 +28,9 @@ public sealed class PracticeLayout
     /// <summary>The words in the cell to the left of the class's name.</summary>
     public const string ClassLabel = "Class";
 
+    /// <summary>The words in the cell to the left of when the work is due.</summary>
+    public const string DueLabel = "Due";
+
     /// <summary>What the title of the first sheet begins with, before the lesson's.</summary>
     public const string TitlePrefix = "Practice: ";
 

@@ -18,6 +18,7 @@ public static class DealNotes
             .. request.Earlier.Notes(dealt),
             .. deal.Spread is not null ? [Summary(deal.Spread)] : request.Wish.Set.IsNone ? (IEnumerable<string>)[] : [request.Set.Summary],
             $"{Counted.Of(dealt.Students.Count, "workbook")} of {Counted.Of(dealt.ExercisesOf(dealt.Students[0]).Count, "exercise")}, seed {request.Wish.Seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {DealtJson.FileName} and the key to yourself.",
+            .. dealt.Due is { } due && request.Wish.Due is not null ? [DueWords.Of(due)] : (IEnumerable<string>)[],
             .. deal.Draws,
             .. Idle(dealt),
         ];

@@ -32,13 +32,16 @@ public static class DealPractice
         var exercises = spread?.Exercises ?? set.Exercises;
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return new(null, [PracticeSet.Clash(set.Source, clash)]);
         var settings = DealSettings.Usual with { Purpose = wish.Purpose, Choice = wish.Choice, Sets = spread?.Sets, Before = before };
+        if (before is not null) roster = roster with { TimeZone = roster.TimeZone ?? before.TimeZone, Paper = roster.Paper ?? before.Paper };
+        var due = wish.Due is null ? before?.Due : wish.Due.In(roster.TimeZone);
         var planned = new DealtClass(set.Id, set.Title, roster.Cohort, wish.Seed, set.Marking, exercises, [])
         {
             Identity = DealIdentity.Of(set.Id, set.Title, roster.Cohort, wish.Seed, settings.Purpose, settings.Choice, exercises),
             Purpose = wish.Purpose,
+            Due = due,
         };
         if (request.Earlier.Refusal(planned, roster) is { } refusal) return new(null, [refusal]);
-        var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, before is null ? roster : roster with { TimeZone = roster.TimeZone ?? before.TimeZone, Paper = roster.Paper ?? before.Paper }, wish.Seed, settings, run.Draws());
-        return result.Class is { } dealt ? new(new(request, dealt, spread, result.Notes), []) : new(null, PracticeSet.Undealt(set.Source, result));
+        var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, roster, wish.Seed, settings, run.Draws());
+        return result.Class is { } dealt ? new(new(request, dealt with { Due = due }, spread, result.Notes), []) : new(null, PracticeSet.Undealt(set.Source, result));
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Identity;
 
 namespace ClassKit.UseCases.Dealing;
@@ -13,6 +14,9 @@ public sealed record DealWish(SetWish Set, bool IsSpread, ulong Seed)
 {
     /// <summary>What it is for.</summary>
     public DealPurpose Purpose { get; init; }
+
+    /// <summary>When it is to be due, on the class's clocks; null for what an earlier deal says that is added to, else at any time.</summary>
+    public DueWish? Due { get; init; }
 
     /// <summary>How sets are chosen where students have different ones; see <see cref="DealSettings.Choice"/>.</summary>
     internal string Choice => !IsSpread ? "" : string.Create(CultureInfo.InvariantCulture,

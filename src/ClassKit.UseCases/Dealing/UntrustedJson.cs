@@ -69,22 +69,23 @@ internal static class UntrustedJson
         where TModel : class =>
         reading.Succeeded ? reading : new(null, [.. reading.Problems.Select(problem => problem.Found.Length > MostQuoted ? problem with { Found = problem.Found[..MostQuoted] + "…" } : problem)]);
 
-    /// <summary>What the types of a document do not say: no gaps in lists, no endless text, no number beyond reason.</summary>
+    /// <summary>What the types of a document do not say: no gaps in lists, no name twice in an object, no endless text, no number beyond reason.</summary>
     private static void Check(byte[] json, bool typed)
     {
         var reader = new Utf8JsonReader(json, new JsonReaderOptions { MaxDepth = MostDepth });
-        var lists = new Stack<bool>();
+        // The names in every open object; null for a list.
+        var open = new Stack<HashSet<string>?>();
         while (reader.Read())
         {
             switch (reader.TokenType)
             {
                 case JsonTokenType.StartArray or JsonTokenType.StartObject:
-                    lists.Push(reader.TokenType == JsonTokenType.StartArray);
+                    open.Push(reader.TokenType == JsonTokenType.StartArray ? null : new(StringComparer.OrdinalIgnoreCase));
                     break;
                 case JsonTokenType.EndArray or JsonTokenType.EndObject:
-                    lists.Pop();
+                    open.Pop();
                     break;
-                case JsonTokenType.Null when lists.TryPeek(out var isList) && isList:
+                case JsonTokenType.Null when open.TryPeek(out var names) && names is null:
                     throw At(json, reader.TokenStartIndex, "null stands in a list");
                 case JsonTokenType.Number when !reader.TryGetDouble(out var number) || !double.IsFinite(number) || (!typed && Math.Abs(number) > GreatestNumber && !reader.TryGetUInt64(out _)):
                     throw At(json, reader.TokenStartIndex, "a number is beyond reason");
@@ -92,6 +93,10 @@ internal static class UntrustedJson
                     throw At(json, reader.TokenStartIndex, $"a text is longer than {MostLetters} bytes");
                 case JsonTokenType.String when !IsText(ref reader, typed):
                     throw At(json, reader.TokenStartIndex, "a text holds characters that are none");
+                case JsonTokenType.PropertyName when !IsText(ref reader, typed):
+                    throw At(json, reader.TokenStartIndex, "a name holds characters that are none");
+                case JsonTokenType.PropertyName when reader.GetString() is { } name && !open.Peek()!.Add(name):
+                    throw At(json, reader.TokenStartIndex, "a name stands twice in one object");
             }
         }
     }

@@ -17,7 +17,7 @@ public sealed record GradePaths(string Dealt, string Returned)
     /// <summary>The instructor's table of corrections; null for the one that lies in <see cref="Graded"/>, if there is one.</summary>
     public string? Corrections { get; init; }
 
-    /// <summary>When the work was due, as the instructor says; null for what is on record in <see cref="Graded"/>.</summary>
+    /// <summary>When the work was due, as the instructor says; null for what is on record, or was dealt.</summary>
     public DueWish? Due { get; init; }
 
     /// <summary>The class profile, for its time zone; null for the zone that the deal knows.</summary>
@@ -25,6 +25,9 @@ public sealed record GradePaths(string Dealt, string Returned)
 
     /// <summary>The folder of grades, which may be new: what is on record there and what was typed into its gradebook is read; null for none.</summary>
     public string? Graded { get; init; }
+
+    /// <summary>A folder of earlier grades to judge like, on the same fresh inputs; null for the record in <see cref="Graded"/>, if there is one.</summary>
+    public string? Earlier { get; init; }
 
     /// <summary>False where reports bear no names: points typed into a gradebook with names are not read then.</summary>
     public bool ReadsGradebook { get; init; } = true;
@@ -44,6 +47,11 @@ public sealed record GradePaths(string Dealt, string Returned)
     /// <summary>The same for a deal that is at hand, with what is on record of it.</summary>
     internal Reading<GradeRequest> Read(DealtClass dealt)
     {
+        if (Earlier is not null)
+        {
+            var named = GradedFolder.Read(Earlier, dealt);
+            return named.Succeeded ? Read(dealt, named.Model, []) : new(null, named.Problems);
+        }
         if (Graded is null || !GradedFolder.HasRecord(Graded)) return Read(dealt, null, []);
         var earlier = GradedFolder.Read(Graded, dealt);
         return Read(dealt, earlier.Model, earlier.Problems);

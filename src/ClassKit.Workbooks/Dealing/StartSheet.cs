@@ -29,7 +29,7 @@ internal static class StartSheet
         sheet.AsPage();
         SetColumns(sheet);
         WriteWhose(sheet, dealt, student);
-        var row = WriteSteps(sheet, Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises), PracticeLayout.DealCode.Row + 2);
+        var row = WriteSteps(sheet, Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises), PracticeLayout.DealCode.Row + (dealt.Due is null ? 2 : 3));
         row = WriteLegend(sheet, row + 1);
         row = WriteContents(sheet, layout, dealt.IsSameForAll, row + 1);
 
@@ -57,6 +57,7 @@ internal static class StartSheet
         WriteFact(sheet, id.Row - 1, "Name", student.Student.Shown);
         WriteFact(sheet, id.Row, PracticeLayout.StudentIdLabel, student.Student.Id);
         if (dealt.Cohort.Length > 0) WriteFact(sheet, id.Row + 1, PracticeLayout.ClassLabel, dealt.Cohort);
+        if (dealt.Due is { } due) WriteFact(sheet, PracticeLayout.DealCode.Row + 1, PracticeLayout.DueLabel, due.Words);
         sheet.Workbook.NameCell(PracticeLayout.StudentIdName, id);
         if (dealt.Identity is null) return;
         WriteFact(sheet, PracticeLayout.DealCode.Row, PracticeLayout.DealCodeLabel, DealText.Cell(dealt));

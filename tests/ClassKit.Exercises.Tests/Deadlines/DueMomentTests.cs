@@ -29,6 +29,14 @@ public sealed class DueMomentTests
         Assert.Equal($"{typed.Replace('T', ' ')} ({zone})", due.ToString());
     }
 
+    // 20 November 2026 is a Friday, 1 July 2026 a Wednesday (Gregorian calendar; `date -d`); the other side of the date line has another day.
+    [Theory]
+    [InlineData("2026-11-20T17:00", "Europe/Paris", "Friday 20 November 2026, 17:00")]
+    [InlineData("2026-07-01T09:05", "America/New_York", "Wednesday 1 July 2026, 09:05")]
+    [InlineData("2026-11-20T17:00-05:00", "Australia/Sydney", "Saturday 21 November 2026, 09:00")]
+    [InlineData("2026-11-20T17:00", null, "Friday 20 November 2026, 17:00 (UTC)")]
+    public void Students_read_it_in_words_on_their_own_clocks(string typed, string? zone, string words) => Assert.Equal(words, Due(typed, zone).Words);
+
     // 2026-03-29 02:00 to 03:00 does not occur in Paris, 2026-03-08 02:00 to 03:00 not in New York. RFC 5545, 3.3.5: the offset before the gap counts.
     [Theory]
     [InlineData("2026-03-29T02:30", "Europe/Paris", "2026-03-29T01:30Z", "2026-03-29 03:30")]

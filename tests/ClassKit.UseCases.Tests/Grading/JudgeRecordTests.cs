@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Draws;
 using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
@@ -81,13 +82,8 @@ public sealed class JudgeRecordTests : IDisposable
     [Fact]
     public void The_inputs_on_record_decide_and_not_those_of_the_seed()
     {
-        // Right everywhere but on the inputs that only the record holds.
         var other = NotOfTheSeed();
-        var cells = SmallClass.Ada.Givens.Where(given => given.Exercise == First.Id).ToDictionary(given => given.Name, given => given.Address.Cell);
-        var key = (string)new AnswerSheet(First, SmallClass.Ada).Answer(First.Parts[0], AnswerWay.Cells).Content!;
-        var there = string.Join(',', other.Givens.Select(given => string.Create(CultureInfo.InvariantCulture, $"{cells[given.Key]}={given.Value}")));
-        var answer = SmallClass.Ada.Answers.Single(one => one.Exercise == First.Id && one.Part == First.Parts[0].Id);
-        _folder.Write("returned/ada-berg.xlsx", WorkbookFiller.Fill(SmallClass.Blank(SmallClass.Ada), [new EnterFormula(answer.Address, $"=({key[1..]})*IF(AND({there}),3,1)")]));
+        ReturnRightButFor(other);
 
         Assert.Equal(Outcome.Sound, OutcomeOf(Grade()));
         var again = Regrade(Only(other.Givens));
@@ -123,5 +119,91 @@ public sealed class JudgeRecordTests : IDisposable
         Assert.Empty(again.Problems);
         Assert.Contains(again.Notes, note => note.Contains("do not say how they were judged", StringComparison.Ordinal));
         Assert.Contains("Nobody's points or outcomes change.", again.Notes);
+    }
+
+    /// <summary>A workbook that is right everywhere but on inputs that the deal's own seed does not draw.</summary>
+    private void ReturnRightButFor(Variant other)
+    {
+        var cells = SmallClass.Ada.Givens.Where(given => given.Exercise == First.Id).ToDictionary(given => given.Name, given => given.Address.Cell);
+        var key = (string)new AnswerSheet(First, SmallClass.Ada).Answer(First.Parts[0], AnswerWay.Cells).Content!;
+        var there = string.Join(',', other.Givens.Select(given => string.Create(CultureInfo.InvariantCulture, $"{cells[given.Key]}={given.Value}")));
+        var answer = SmallClass.Ada.Answers.Single(one => one.Exercise == First.Id && one.Part == First.Parts[0].Id);
+        _folder.Write("returned/ada-berg.xlsx", WorkbookFiller.Fill(SmallClass.Blank(SmallClass.Ada), [new EnterFormula(answer.Address, $"=({key[1..]})*IF(AND({there}),3,1)")]));
+    }
+
+    private void OnRecord(string folder, string grades) => _folder.Write($"{folder}/grades.json", Encoding.UTF8.GetBytes(grades));
+
+    private void OnRecord(string folder, JudgeRecord record) => OnRecord(folder, GradesJson.Write(Graded.Of(_folder.Of("returned")) with { Judging = record }));
+
+    [Fact]
+    public void Grading_again_into_the_same_folder_goes_by_the_inputs_on_record()
+    {
+        var other = NotOfTheSeed();
+        ReturnRightButFor(other);
+        Assert.Equal(Outcome.Sound, OutcomeOf(GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") })));
+
+        OnRecord("graded", Only(other.Givens));
+        var again = GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") });
+
+        Assert.NotEqual(Outcome.Sound, OutcomeOf(again));
+        Assert.Equal(VariantKey.Of(First, other.Givens), VariantKey.Of(First, Record(again).Pools[0].Inputs.Single()));
+    }
+
+    [Fact]
+    public void So_it_does_by_the_grades_of_another_folder_that_is_named()
+    {
+        var other = NotOfTheSeed();
+        ReturnRightButFor(other);
+        OnRecord("before", Only(other.Givens));
+
+        Assert.NotEqual(Outcome.Sound, OutcomeOf(GradeCommands.Grade(Paths with { Graded = _folder.Of("graded"), Earlier = _folder.Of("before") })));
+        var problem = Assert.Single(GradeCommands.Grade(Paths with { Earlier = _folder.Of("nowhere") }).Problems);
+        Assert.EndsWith("grades.json", problem.File, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Grading_again_with_nothing_changed_says_nothing_and_changes_no_byte()
+    {
+        var first = Grade();
+        OnRecord("graded", Text(first));
+
+        var again = GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") });
+
+        Assert.Equal(first.Notes, again.Notes);
+        Assert.All(first.Files.Zip(again.Files), pair => Assert.Equal(pair.First.Content, pair.Second.Content));
+    }
+
+    /// <summary>Ada's first answer, which a judge of another version found wrong.</summary>
+    private string JudgedOtherwise(int version)
+    {
+        var grades = Graded.Of(_folder.Of("returned"));
+        var ada = grades.Students[0];
+        var first = ada.Answers[0] with { Outcome = Outcome.Incorrect, Points = 0, Findings = [new AnswerFinding.NotRight()] };
+        return GradesJson.Write(grades with { Students = [ada with { Answers = [first, .. ada.Answers.Skip(1)] }, .. grades.Students.Skip(1)], Judging = grades.Judging! with { Version = version } });
+    }
+
+    [Fact]
+    public void A_judge_of_another_version_says_whose_very_same_file_it_judges_otherwise()
+    {
+        OnRecord("graded", JudgedOtherwise(JudgeRecord.CurrentVersion + 1));
+        var notes = GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") }).Notes;
+
+        Assert.Contains(notes, note => note.Contains($"by version {JudgeRecord.CurrentVersion + 1} of the judge", StringComparison.Ordinal));
+        Assert.Contains(notes, note => note.StartsWith("Ada Berg: ", StringComparison.Ordinal));
+        Assert.Contains(notes, note => note.Contains($"{First.Id}.{First.Parts[0].Id} 0 → ", StringComparison.Ordinal));
+
+        // Another file may well come to other grades.
+        _folder.Write("returned/ada-berg.xlsx", SmallClass.Blank(SmallClass.Ada));
+        Assert.DoesNotContain(GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") }).Notes, note => note.StartsWith("Ada Berg: ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Earlier_grades_that_cannot_be_read_are_told_of_and_do_not_stop_grading()
+    {
+        OnRecord("graded", "{ \"students\": [] ");
+        var again = GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") });
+
+        Assert.Contains(again.Notes, note => note.StartsWith("The earlier grades are not gone by", StringComparison.Ordinal));
+        Assert.Equal(Text(Grade()), Text(again));
     }
 }
