@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Intake;
 using ClassKit.Grading.Integrity;
 using ClassKit.Grading.Judging;
@@ -48,7 +49,7 @@ public sealed class ClassGrader
     public JudgedFile Judge(ReturnedFile file)
     {
         ArgumentNullException.ThrowIfNull(file);
-        return file.IsLeftover ? OfNobody(file) : As(file, _owners.ByFileName(file.Path));
+        return file.Refusal is Refusal.Leftover ? OfNobody(file) : As(file, _owners.ByFileName(file.Path));
     }
 
     /// <summary>The same for a file that may have come back under several names: what is in it is read and judged once; if only names say whose it is, once for every student they speak of.</summary>

@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 
@@ -61,10 +62,12 @@ internal sealed class EvaluatorTarget : ITarget
             }
 
             var alone = evaluator.Evaluate(asked[0]);
-            if (!(alone.Reason + evaluations[0].Reason).Contains("steps", StringComparison.Ordinal) && (alone.Status, alone.Value) != (evaluations[0].Status, evaluations[0].Value)) return "the same cell has two values";
+            if (!IsOutOfSteps(alone) && !IsOutOfSteps(evaluations[0]) && (alone.Status, alone.Value) != (evaluations[0].Status, evaluations[0].Value)) return "the same cell has two values";
             _ = alone.Dependencies.Count;
         }
 
         return null;
     }
+
+    private static bool IsOutOfSteps(Evaluation evaluation) => evaluation.Reason is Obstacle.TooManySteps or Obstacle.TooManyStepsTogether;
 }

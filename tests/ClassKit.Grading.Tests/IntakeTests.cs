@@ -1,4 +1,5 @@
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Intake;
 using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
@@ -36,12 +37,12 @@ public sealed class IntakeTests
     {
         var grades = ClassGrader.Grade(Class,
         [
-            new("Cleo Marin - homework.xlsx", null, "The file is cut off."),
-            new("IMG_2041.jpg", null, "This is a picture."),
+            new("Cleo Marin - homework.xlsx", null, new Refusal.CutOff()),
+            new("IMG_2041.jpg", null, new Refusal.OtherKind(FileKind.Jpeg)),
         ]);
 
         Assert.Equal(GradeStatus.Unreadable, grades.Students[2].Status);
-        Assert.Equal(new Flag.UnreadableFile(new("Cleo Marin - homework.xlsx"), new([new("The file is cut off.", IsTyped: false)])), Assert.Single(grades.Students[2].Flags));
+        Assert.Equal(new Flag.UnreadableFile(new("Cleo Marin - homework.xlsx"), new Refusal.CutOff()), Assert.Single(grades.Students[2].Flags));
         Assert.Equal("IMG_2041.jpg", Assert.Single(grades.Unmatched).File);
     }
 
@@ -49,7 +50,7 @@ public sealed class IntakeTests
     public void Of_several_versions_the_best_counts_and_all_are_accounted_for()
     {
         var grades = ClassGrader.Grade(Class,
-            [new ReturnedBook(Ada).As("ada-berg.xlsx"), Full(Ada).As("ada-berg (1).xlsx"), new("ada-berg-old.xlsx", null, "The file is empty.")]);
+            [new ReturnedBook(Ada).As("ada-berg.xlsx"), Full(Ada).As("ada-berg (1).xlsx"), new("ada-berg-old.xlsx", null, new Refusal.Empty())]);
 
         Assert.Equal("ada-berg (1).xlsx", grades.Students[0].File);
         Assert.Equal(["ada-berg-old.xlsx", "ada-berg.xlsx"], grades.Unmatched.Select(file => file.File));
@@ -110,7 +111,7 @@ public sealed class IntakeTests
     [Fact]
     public void What_programs_leave_behind_is_nobodys_and_flags_nobody()
     {
-        var grades = ClassGrader.Grade(Class, [Full(Ada).As("ada-berg.xlsx"), new("~$ada-berg.xlsx", null, "The lock file of a program.") { IsLeftover = true }]);
+        var grades = ClassGrader.Grade(Class, [Full(Ada).As("ada-berg.xlsx"), new("~$ada-berg.xlsx", null, new Refusal.Leftover(LeftoverKind.LockFile))]);
 
         Assert.Empty(grades.Students[0].Flags);
         Assert.Equal((FileFate.Leftover, null), grades.Unmatched.Select(file => (file.Fate, file.Student)).Single());
@@ -119,7 +120,7 @@ public sealed class IntakeTests
     [Fact]
     public void Grades_do_not_depend_on_the_order_in_which_files_are_judged()
     {
-        ReturnedFile[] files = [Full(Ada).As("1.xlsx"), Full(Ada).As("2.xlsx"), Full(Ben).As("3.xlsx"), new("Ada Berg.pdf", null, "A PDF."), new("ada berg.jpg", null, "A picture.")];
+        ReturnedFile[] files = [Full(Ada).As("1.xlsx"), Full(Ada).As("2.xlsx"), Full(Ben).As("3.xlsx"), new("Ada Berg.pdf", null, new Refusal.OtherKind(FileKind.Pdf)), new("ada berg.jpg", null, new Refusal.OtherKind(FileKind.Jpeg))];
 
         var (forth, back) = (ClassGrader.Grade(Class, files), ClassGrader.Grade(Class, files.Reverse()));
 

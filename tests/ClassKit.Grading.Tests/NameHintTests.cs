@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Grading.Tests;
 
@@ -58,7 +59,7 @@ public sealed class NameHintTests
     public void A_files_name_speaks_of_one_student_or_of_nobody(string path, string? name)
     {
         // A file that cannot be read is known by its name alone.
-        var file = Assert.Single(ClassGrader.Grade(Class, [new(path, null, "It is cut off.")]).Files);
+        var file = Assert.Single(ClassGrader.Grade(Class, [new(path, null, new Refusal.CutOff())]).Files);
 
         Assert.Equal(name, file.Student?.Name);
     }

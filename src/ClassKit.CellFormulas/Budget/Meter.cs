@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using ClassKit.CellFormulas.Obstacles;
 
 namespace ClassKit.CellFormulas.Budget;
 
@@ -65,8 +66,8 @@ internal sealed class Meter(EvaluationLimits limits)
     private void Look()
     {
         _cancellation.ThrowIfCancellationRequested();
-        if (_ticks > _mostTicks) throw new OutOfStepsException($"more than {limits.Steps} steps");
-        if (_before + _ticks > _allowed) throw new OutOfStepsException("more steps than there may be for all cells together");
+        if (_ticks > _mostTicks) throw new OutOfStepsException(new Obstacle.TooManySteps(limits.Steps));
+        if (_before + _ticks > _allowed) throw new OutOfStepsException(new Obstacle.TooManyStepsTogether());
         _nextLook = Math.Min(_ticks + TicksBetweenLooks, Math.Min(_mostTicks, _allowed - _before));
     }
 }

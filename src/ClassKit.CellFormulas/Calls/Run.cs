@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Budget;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Calls;
@@ -23,7 +24,7 @@ internal sealed class Run(EvaluationLimits limits, DateSystem dates)
     public EvaluationStatus Status { get; private set; }
 
     /// <summary>Why there is no value, or what led to an error value.</summary>
-    public string? Reason { get; set; }
+    public Obstacle? Reason { get; set; }
 
     /// <summary>Makes ready for an evaluation with its own count of steps.</summary>
     public void Start(CancellationToken cancellation)
@@ -43,7 +44,7 @@ internal sealed class Run(EvaluationLimits limits, DateSystem dates)
         {
             // What a comparison throws comes out of sorting inside of another exception.
             Halted = false;
-            Unsupported(end.Message);
+            Unsupported(end.Obstacle);
             return otherwise;
         }
         catch (InvalidOperationException sorting) when (sorting.InnerException is OperationCanceledException cancelled)
@@ -53,7 +54,7 @@ internal sealed class Run(EvaluationLimits limits, DateSystem dates)
     }
 
     /// <summary>Ends the evaluation without a value.</summary>
-    public FormulaValue Halt(EvaluationStatus status, string reason)
+    public FormulaValue Halt(EvaluationStatus status, Obstacle reason)
     {
         if (Halted) return CellError.Value;
         Halted = true;
@@ -62,7 +63,7 @@ internal sealed class Run(EvaluationLimits limits, DateSystem dates)
         return CellError.Value;
     }
 
-    public FormulaValue Unsupported(string what) => Halt(EvaluationStatus.Unsupported, what);
+    public FormulaValue Unsupported(Obstacle why) => Halt(EvaluationStatus.Unsupported, why);
 
     /// <summary>Gives up this attempt, to make another one.</summary>
     public void Interrupt() => Halted = true;
@@ -82,7 +83,7 @@ internal sealed class Run(EvaluationLimits limits, DateSystem dates)
             return Halted;
         }
 
-        Unsupported($"an array of more than {Limits.ArrayCells} cells");
+        Unsupported(new Obstacle.ArrayTooLarge(Limits.ArrayCells));
         return true;
     }
 }

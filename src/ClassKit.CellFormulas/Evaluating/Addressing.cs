@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
@@ -49,7 +50,7 @@ internal sealed class Addressing(Run run, CellSource cells, NameSource names)
     private FormulaValue Unite(Reference a, Reference b)
     {
         run.Spend((a.Areas.Length + b.Areas.Length) / AreasPerStep);
-        return a.Areas.Length + b.Areas.Length > MostAreas ? run.Unsupported($"a union of more than {MostAreas} areas") : new Reference([.. a.Areas, .. b.Areas]);
+        return a.Areas.Length + b.Areas.Length > MostAreas ? run.Unsupported(new Obstacle.TooManyAreas(MostAreas)) : new Reference([.. a.Areas, .. b.Areas]);
     }
 
     private FormulaValue Intersect(Reference a, Reference b)

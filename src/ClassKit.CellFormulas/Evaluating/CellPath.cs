@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Evaluating;
@@ -56,8 +57,8 @@ internal sealed class CellPath(PreparedWorkbook workbook, Run run)
     /// <summary>Reading a cell of the path closes a circle.</summary>
     public CellValue CloseCircle(int from)
     {
-        if (workbook.Workbook.IteratesCircles) run.Unsupported("the workbook computes circles by going round them, and " + Words(from));
-        run.Reason ??= Words(from);
+        if (workbook.Workbook.IteratesCircles) run.Unsupported(Circle(from, isIterated: true));
+        run.Reason ??= Circle(from, isIterated: false);
         Mark(from);
         return CellValue.FromError(CellError.Reference);
     }
@@ -82,12 +83,9 @@ internal sealed class CellPath(PreparedWorkbook workbook, Run run)
         for (var at = from; at < _circleFrom.Count; at++) _circleFrom[at] = Math.Min(_circleFrom[at], from);
     }
 
-    private string Words(int from)
+    private Obstacle.Circle Circle(int from, bool isIterated)
     {
         const int Shown = 12;
-        var cells = _cells.Skip(from).Take(Shown).Select(workbook.Show).ToList();
-        if (_cells.Count - from > Shown) cells.Add("...");
-        cells.Add(workbook.Show(_cells[from]));
-        return "these cells depend on each other in a circle: " + string.Join(" → ", cells);
+        return new([.. _cells.Skip(from).Take(Shown).Select(workbook.AddressOf)], _cells.Count - from, isIterated);
     }
 }

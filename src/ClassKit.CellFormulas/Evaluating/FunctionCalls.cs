@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Functions;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 
@@ -18,7 +19,7 @@ internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetB
         if (function is null) return Unknown(node.Name);
         if (node.Arguments.Count < function.Least || node.Arguments.Count > function.Most)
         {
-            _run.Reason ??= $"{function.Name} takes {Arity(function)}, not {node.Arguments.Count}";
+            _run.Reason ??= new Obstacle.Arguments(function.Name, function.Least, function.Most == FunctionRow.Many ? null : function.Most, node.Arguments.Count);
             return CellError.Value;
         }
 
@@ -117,9 +118,9 @@ internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetB
 
     private FormulaValue Unknown(string name)
     {
-        if (names.HasMacros) return _run.Unsupported($"the function {name} may be a macro, which is not evaluated");
-        if (KnownElsewhere.Contains(name) || IsOfAnAddIn(name)) return _run.Unsupported($"the function {name} is not evaluated");
-        _run.Reason ??= $"there is no function called {name}";
+        if (names.HasMacros) return _run.Unsupported(new Obstacle.MayBeMacro(name));
+        if (KnownElsewhere.Contains(name) || IsOfAnAddIn(name)) return _run.Unsupported(new Obstacle.UnknownFunction(name));
+        _run.Reason ??= new Obstacle.NoFunction(name);
         return CellError.Name;
     }
 
@@ -129,11 +130,4 @@ internal sealed class FunctionCalls(IEvaluator evaluator, NameSource names, LetB
         var dot = name.IndexOf('.', StringComparison.Ordinal);
         return name.StartsWith("_XL", StringComparison.Ordinal) || (dot > 0 && !FunctionRegistry.IsFamily(name[..dot]));
     }
-
-    private static string Arity(FunctionRow function) => (function.Least, function.Most) switch
-    {
-        var (least, most) when least == most => least == 1 ? "1 argument" : $"{least} arguments",
-        (var least, FunctionRow.Many) => $"at least {least} arguments",
-        var (least, most) => $"{least} to {most} arguments",
-    };
 }

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 
@@ -12,11 +13,11 @@ internal sealed class GivenNames(Run run, IReadOnlyDictionary<string, CellValue>
     public override FormulaValue Value(NameNode name)
     {
         if (Find(name) is { } value) return value;
-        run.Reason ??= $"nothing is called {name.Name}";
+        run.Reason ??= new Obstacle.NoName(name.Name);
         return CellError.Name;
     }
 
-    public override FormulaValue Table(TableNode node) => run.Unsupported($"there are no tables here, and `{node.Text}` refers to one");
+    public override FormulaValue Table(TableNode node) => run.Unsupported(new Obstacle.NoTables(node.Text));
 
     public override FormulaValue Spill(Reference anchor) => CellError.Reference;
 

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Runtime.CompilerServices;
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Operations;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
@@ -93,7 +94,7 @@ internal sealed class Interpreter : IEvaluator
             case MissingNode:
                 return default(CellValue);
             case UnsupportedNode unsupported:
-                return Run.Unsupported($"{unsupported.Construct} (`{unsupported.Text}`) is not evaluated");
+                return Run.Unsupported(new Obstacle.NotEvaluated(unsupported.Construct, unsupported.Text));
             default:
                 throw new UnreachableException($"No value is known for {node.GetType().Name}.");
         }
@@ -151,5 +152,5 @@ internal sealed class Interpreter : IEvaluator
         PrefixOperator.Intersect => Evaluate(prefix.Operand) is var value && value.Reference is { } reference ? Rectangles.Single(reference) : value.Array is { } array ? array[0, 0] : value,
     };
 
-    private FormulaValue TooDeep() => Cells.Deepen() ? CellError.Value : Run.Unsupported("formulas nested too deeply");
+    private FormulaValue TooDeep() => Cells.Deepen() ? CellError.Value : Run.Unsupported(new Obstacle.NestedTooDeeply());
 }

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Evaluating;
@@ -10,10 +11,10 @@ internal sealed class KnownCells
 
     private Dictionary<CellKey, CellValue> _values = new(16);
     private Dictionary<CellKey, ArrayValue>? _arrays;
-    private Dictionary<CellKey, string>? _reasons;
+    private Dictionary<CellKey, Obstacle>? _reasons;
 
     // Cells that were found to have no value, so that none of those that need them look again.
-    private Dictionary<CellKey, (EvaluationStatus Status, string Reason)>? _ends;
+    private Dictionary<CellKey, (EvaluationStatus Status, Obstacle Reason)>? _ends;
 
     public void Forget()
     {
@@ -33,18 +34,18 @@ internal sealed class KnownCells
     public void Keep(CellKey master, ArrayValue array) => (_arrays ??= []).TryAdd(master, array);
 
     /// <summary>What led to a cell's error value.</summary>
-    public string? ReasonOf(CellKey key) => _reasons?.GetValueOrDefault(key);
+    public Obstacle? ReasonOf(CellKey key) => _reasons?.GetValueOrDefault(key);
 
-    public void KeepReason(CellKey key, string reason) => (_reasons ??= [])[key] = reason;
+    public void KeepReason(CellKey key, Obstacle reason) => (_reasons ??= [])[key] = reason;
 
     /// <summary>Why a cell has no value.</summary>
-    public bool HasEnd(CellKey key, out (EvaluationStatus Status, string Reason) end)
+    public bool HasEnd(CellKey key, out (EvaluationStatus Status, Obstacle Reason) end)
     {
         end = default;
         return _ends is not null && _ends.TryGetValue(key, out end);
     }
 
-    public void KeepEnd(CellKey key, EvaluationStatus status, string reason) => (_ends ??= [])[key] = (status, reason);
+    public void KeepEnd(CellKey key, EvaluationStatus status, Obstacle reason) => (_ends ??= [])[key] = (status, reason);
 
     public CellKey[] Except(CellKey target)
     {

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Evaluating;
@@ -8,7 +9,7 @@ internal sealed class NameTarget
 {
     public NameTarget(CellFormula? formula, CellKey? cell) => (Formula, Cell) = (formula, cell);
 
-    public NameTarget(CellError error, string problem) => (Error, Problem) = (error, problem);
+    public NameTarget(CellError error, Obstacle problem) => (Error, Problem) = (error, problem);
 
     /// <summary>The formula; null if there is a problem or the text could not be read as one.</summary>
     public CellFormula? Formula { get; }
@@ -17,7 +18,7 @@ internal sealed class NameTarget
     public CellKey? Cell { get; }
 
     /// <summary>Why there is nothing; null if there is something.</summary>
-    public string? Problem { get; }
+    public Obstacle? Problem { get; }
 
     /// <summary>The value of a name with a problem.</summary>
     public CellError Error { get; }

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Evaluating;
@@ -16,7 +17,7 @@ internal sealed class NoCells(Run run) : CellSource
 
     public override int SheetIndex(string? name)
     {
-        run.Reason ??= "there are no cells to refer to here, only names";
+        run.Reason ??= new Obstacle.NoCells();
         return -1;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
@@ -38,7 +39,7 @@ internal sealed class PreparedWorkbook
     public SheetIndex[] Sheets { get; }
 
     /// <summary>A cell as messages name it.</summary>
-    public string Show(CellKey key) => new CellAddress(Workbook.Sheets[key.Sheet].Name, key.Row, key.Column).ToString();
+    public CellAddress AddressOf(CellKey key) => new(Workbook.Sheets[key.Sheet].Name, key.Row, key.Column);
 
     public int FindSheet(string name) => _sheets.GetValueOrDefault(name, -1);
 
@@ -68,12 +69,12 @@ internal sealed class PreparedWorkbook
     public NameTarget FindTarget(int sheet, NameNode node)
     {
         if (node.Sheet is not null) sheet = FindSheet(node.Sheet);
-        if (sheet < 0) return new(CellError.Reference, $"there is no sheet called {node.Sheet}");
+        if (sheet < 0) return new(CellError.Reference, new Obstacle.NoSheet(node.Sheet!));
         if (!_names.TryGetValue((sheet, node.Name), out var name) && !_names.TryGetValue((-1, node.Name), out name))
         {
             // A table's name alone means its data.
             var isTable = node.Sheet is null && FindTable(node.Name, sheet, 0, 0) is not null;
-            return isTable ? new(Parse(node.Name + "[]").Formula, null) : new(CellError.Name, $"nothing is called {node.Name}");
+            return isTable ? new(Parse(node.Name + "[]").Formula, null) : new(CellError.Name, new Obstacle.NoName(node.Name));
         }
 
         var formula = Parse(name.Formula).Formula;

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
@@ -14,7 +15,7 @@ internal sealed class TableReferences(PreparedWorkbook workbook, Run run)
     {
         run.Spend(workbook.Workbook.Tables.Count);
         if (workbook.FindTable(node.Table, here.Sheet, here.Row, here.Column) is not { } table)
-            return run.Unsupported(node.Table is null ? $"`{node.Text}` stands in no table" : $"there is no table called {node.Table}");
+            return run.Unsupported(node.Table is null ? new Obstacle.InNoTable(node.Text) : new Obstacle.NoTable(node.Table));
         var sheet = workbook.FindSheet(table.Sheet);
         var (left, right) = (0, table.Columns.Count - 1);
         if (node.FirstColumn is not null)
@@ -25,7 +26,7 @@ internal sealed class TableReferences(PreparedWorkbook workbook, Run run)
 
         if (left < 0 || right < 0)
         {
-            run.Reason ??= $"the table {table.Name} has no such column: `{node.Text}`";
+            run.Reason ??= new Obstacle.NoColumn(table.Name, node.Text);
             return CellError.Reference;
         }
 

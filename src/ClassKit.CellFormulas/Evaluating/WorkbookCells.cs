@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 
@@ -57,7 +58,7 @@ internal sealed class WorkbookCells : CellSource
     {
         if (name is null) return _path.Last.Sheet;
         var sheet = _workbook.FindSheet(name);
-        if (sheet < 0) _run.Reason ??= $"there is no sheet called {name}";
+        if (sheet < 0) _run.Reason ??= new Obstacle.NoSheet(name!);
         return sheet;
     }
 
@@ -134,7 +135,7 @@ internal sealed class WorkbookCells : CellSource
         var parse = _workbook.Parse(key, formula);
         if (parse.Formula is null)
         {
-            _run.Unsupported($"{_workbook.Show(key)} holds no formula that can be read: {parse.Error!.Message}");
+            _run.Unsupported(new Obstacle.NoFormula(_workbook.AddressOf(key), parse.Error!));
             return default;
         }
 

@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 
@@ -71,7 +72,7 @@ public sealed class WorkbookEvaluator
     }
 
     private static Evaluation NoSheet(CellAddress cell) =>
-        new(EvaluationStatus.Computed, CellValue.FromError(CellError.Reference), $"there is no sheet called {cell.Sheet}", []);
+        new(EvaluationStatus.Computed, CellValue.FromError(CellError.Reference), new Obstacle.NoSheet(cell.Sheet), []);
 
     /// <summary>What a cell depends on, found by computing it once more by itself.</summary>
     private IReadOnlyCollection<CellAddress> Dependencies(CellAddress cell, Replacements replaced)

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 
@@ -39,10 +40,10 @@ internal sealed class WorkbookNames(PreparedWorkbook workbook, Run run, CellPath
             return target.Error;
         }
 
-        if (target.Formula is not { } formula) return run.Unsupported($"the name {name.Name} stands for no formula that can be read");
+        if (target.Formula is not { } formula) return run.Unsupported(new Obstacle.NameWithoutFormula(name.Name));
         if (open.IsEndless(formula))
         {
-            run.Reason ??= $"the name {name.Name} stands for itself";
+            run.Reason ??= new Obstacle.NameOfItself(name.Name);
             return CellError.Reference;
         }
 

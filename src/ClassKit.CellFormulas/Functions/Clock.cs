@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 
 namespace ClassKit.CellFormulas.Functions;
 
@@ -15,5 +16,5 @@ internal static class Clock
     ];
 
     private static FunctionRow Of(string name, int least, int most, string parameters) => new(
-        name, least, most, parameters, call => call.Run.Halt(EvaluationStatus.Volatile, $"{name} gives another value each time"), FunctionTraits.Volatile | FunctionTraits.Lazy);
+        name, least, most, parameters, call => call.Run.Halt(EvaluationStatus.Volatile, new Obstacle.ChangesEachTime(name)), FunctionTraits.Volatile | FunctionTraits.Lazy);
 }

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;
@@ -96,7 +97,7 @@ internal static class Databases
             {
                 if (criteria[row, column] is not { IsBlank: false } asked) continue;
                 if (Head(call, criteria, column) is { Length: > 0 } head && Named(call, table, head) is var at and >= 0) conditions.Add((at, Criterion.OfDatabase(asked)));
-                else call.Run.Unsupported("a criterion that is a formula over the rows of a table is not evaluated");
+                else call.Run.Unsupported(new Obstacle.FormulaCriterion());
             }
 
             rows.Add(conditions);

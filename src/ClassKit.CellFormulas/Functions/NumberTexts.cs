@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Functions.Formats;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Functions;
@@ -58,7 +59,7 @@ internal static class NumberTexts
         call.Meter.Spend(CostOfFormat + code.Length);
         if (call.Run.Halted) return false;
         if (call.Failed) return call.Failure;
-        if (NumberFormat.Parse(code) is not { } format) return call.Run.Unsupported($"the number format {code} is not evaluated");
+        if (NumberFormat.Parse(code) is not { } format) return call.Run.Unsupported(new Obstacle.NumberFormat(code));
         if (value.Kind == CellValueKind.Logical) return format.Show(value.ToString());
         if (value.IsText && !NumberText.TryParse(value.Text, out _)) return format.Show(value.Text);
         Coercion.TryNumber(value, call.Meter, out var number, out _);

@@ -2,6 +2,7 @@ using System.Globalization;
 using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Printing;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Syntax;
@@ -121,7 +122,7 @@ internal static class References
         var text = call.Text(0);
         var letters = call.Logical(1, true);
         if (call.Failed) return call.Failure;
-        if (!letters) return call.Run.Unsupported("INDIRECT with references in the style R1C1 is not evaluated");
+        if (!letters) return call.Run.Unsupported(new Obstacle.NumberedReference());
         call.Meter.Spend(CostOfReading + text.Length);
         var parse = CellFormula.Parse(text.Trim());
         if (parse.Formula?.Root is not (ReferenceNode or NameNode or TableNode or BinaryNode or UnsupportedNode)) return CellError.Reference;

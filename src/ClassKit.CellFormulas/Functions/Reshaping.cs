@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 
@@ -28,7 +29,7 @@ internal static class Reshaping
     {
         if (call.Failed) return call.Failure;
         if (rows < 1 || columns < 1) return CellError.Value;
-        if (rows > CellAddress.LastRow || columns > CellAddress.LastColumn || call.Run.TooLarge(rows * columns)) return call.Run.Unsupported("an array larger than a sheet");
+        if (rows > CellAddress.LastRow || columns > CellAddress.LastColumn || call.Run.TooLarge(rows * columns)) return call.Run.Unsupported(new Obstacle.ArrayBeyondSheet());
         var array = new ArrayValue(call.Meter, (int)rows, (int)columns);
         for (var row = 0; row < rows; row++)
         {

@@ -6,8 +6,6 @@ namespace ClassKit.CellFormulas.Syntax;
 /// <summary>The tokens that point at cells: references, sheets, names, and the outside references that we only recognise.</summary>
 internal sealed partial class Lexer
 {
-    public const string StructuredReference = "a structured reference";
-
     /// <summary><c>B5</c>, <c>$B$5</c>, <c>B:C</c>, <c>5:9</c>. A word that only starts like one is left to <see cref="TryWord"/>.</summary>
     private bool TryReference()
     {
@@ -141,7 +139,7 @@ internal sealed partial class Lexer
 
             if (at + 1 >= _text.Length || _text[at + 1] != '!')
             {
-                Bad(at + 1 - _at, "a sheet's name without the ! after it");
+                Bad(at + 1 - _at, SyntaxFoundKind.SheetWithoutMark);
                 return true;
             }
 
@@ -150,7 +148,7 @@ internal sealed partial class Lexer
             return sheet.Contains(':', StringComparison.Ordinal) ? AddThreeDimensional(at + 2) : AddSheet(at + 2, sheet);
         }
 
-        Bad(_text.Length - _at, "a sheet's name without its closing '");
+        Bad(_text.Length - _at, SyntaxFoundKind.OpenSheetName);
         return true;
     }
 
@@ -160,12 +158,12 @@ internal sealed partial class Lexer
         return true;
     }
 
-    private bool AddThreeDimensional(int end) => AddPointing(end, "a reference through several sheets");
+    private bool AddThreeDimensional(int end) => AddPointing(end, Construct.SeveralSheets);
 
-    private bool AddExternal(int end) => AddPointing(end, "a reference to another workbook");
+    private bool AddExternal(int end) => AddPointing(end, Construct.OtherWorkbook);
 
     /// <summary>Takes what an unsupported prefix points at along with it.</summary>
-    private bool AddPointing(int end, string construct)
+    private bool AddPointing(int end, Construct construct)
     {
         while (end < _text.Length && (IsWordPart(_text[end]) || _text[end] is '$' or '#' or '!' or '/')) end++;
         if (end < _text.Length && _text[end] == ':' && end + 1 < _text.Length && (_text[end + 1] == '$' || char.IsAsciiLetterOrDigit(_text[end + 1])))
@@ -174,7 +172,7 @@ internal sealed partial class Lexer
             while (end < _text.Length && (IsWordPart(_text[end]) || _text[end] == '$')) end++;
         }
 
-        Add(TokenKind.Unsupported, end - _at, construct);
+        Unsupported(end - _at, construct);
         return true;
     }
 
@@ -200,7 +198,7 @@ internal sealed partial class Lexer
 
         if (depth != 0 || at >= _text.Length)
         {
-            Bad(_text.Length - _at, "a [ without its ]");
+            Bad(_text.Length - _at, SyntaxFoundKind.OpenBracket);
             return true;
         }
 
@@ -208,7 +206,7 @@ internal sealed partial class Lexer
         var sheet = end;
         while (sheet < _text.Length && IsWordPart(_text[sheet])) sheet++;
         if (sheet < _text.Length && _text[sheet] == '!') return AddExternal(sheet + 1);
-        Add(TokenKind.Unsupported, end - _at, StructuredReference);
+        Unsupported(end - _at, Construct.TableReference);
         return true;
     }
 }

@@ -55,10 +55,17 @@ internal sealed partial class Lexer
         _at += length;
     }
 
-    private bool Bad(int length, string words)
+    private bool Bad(int length, SyntaxFoundKind kind)
     {
-        Add(TokenKind.Bad, length, words);
+        _tokens.Add(new(TokenKind.Bad, new(_at, length), _space) { Bad = kind });
+        _at += length;
         return false;
+    }
+
+    private void Unsupported(int length, Construct construct)
+    {
+        _tokens.Add(new(TokenKind.Unsupported, new(_at, length), _space) { Construct = construct });
+        _at += length;
     }
 
     private bool TryNumber()
@@ -84,7 +91,7 @@ internal sealed partial class Lexer
 
         var value = double.Parse(_text.AsSpan(_at, end - _at), NumberStyles.Float, CultureInfo.InvariantCulture);
         if (double.IsFinite(value)) Add(TokenKind.Number, end - _at, number: value);
-        else Bad(end - _at, "a number larger than a cell can hold");
+        else Bad(end - _at, SyntaxFoundKind.NumberTooLarge);
         return true;
     }
 
@@ -109,7 +116,7 @@ internal sealed partial class Lexer
             }
         }
 
-        return Bad(_text.Length - _at, "a text without its closing \"");
+        return Bad(_text.Length - _at, SyntaxFoundKind.OpenText);
     }
 
     private bool Error()
@@ -126,7 +133,7 @@ internal sealed partial class Lexer
         foreach (var text in NewerErrors)
         {
             if (!rest.StartsWith(text, StringComparison.OrdinalIgnoreCase)) continue;
-            Add(TokenKind.Unsupported, text.Length, $"the error value {text}");
+            Unsupported(text.Length, Construct.NewerError);
             return true;
         }
 
@@ -170,15 +177,14 @@ internal sealed partial class Lexer
             return true;
         }
 
-        var found = _text.Substring(_at, length);
-        return Bad(length, found switch
+        return Bad(length, Current switch
         {
-            "×" or "·" => $"`{found}`; write * for times",
-            "÷" => $"`{found}`; write / for divided by",
-            "−" or "–" => $"`{found}`; write - for minus",
-            "“" or "”" or "„" => $"`{found}`; write \" around a text",
-            "!" => "`!` without a sheet before it",
-            _ => $"`{found}`",
+            '×' or '·' => SyntaxFoundKind.TimesSign,
+            '÷' => SyntaxFoundKind.DivisionSign,
+            '−' or '–' => SyntaxFoundKind.Dash,
+            '“' or '”' or '„' => SyntaxFoundKind.PrintedQuote,
+            '!' => SyntaxFoundKind.NoSheetBefore,
+            _ => SyntaxFoundKind.Sign,
         });
     }
 }

@@ -7,7 +7,7 @@ internal sealed partial class Parser
 {
     private FormulaNode Primary(bool unions)
     {
-        if (Failed) return Unexpected(Operand);
+        if (Failed) return Unexpected(SyntaxExpected.Operand);
         var operand = Current.Kind switch
         {
             TokenKind.Number => Number(),
@@ -20,7 +20,7 @@ internal sealed partial class Parser
             TokenKind.Unsupported => Unsupported(),
             TokenKind.LeftParenthesis => Group(),
             TokenKind.LeftBrace => Array(),
-            _ => Unexpected(Operand),
+            _ => Unexpected(SyntaxExpected.Operand),
         };
         if (!Failed && Current.Kind == TokenKind.Hash && CanBeReference(operand))
             operand = new SpillNode(operand, TextSpan.Covering(operand.Span, Take().Span));
@@ -48,10 +48,10 @@ internal sealed partial class Parser
     private FormulaNode Unsupported()
     {
         var token = Take();
-        if (IsApplied) return Applied(token.Span, "a function of another workbook");
+        if (IsApplied) return Applied(token.Span, Construct.OtherWorkbooksFunction);
         var text = _text.Substring(token.Span.Start, token.Span.Length);
-        var table = token.Payload == Lexer.StructuredReference ? TableReferenceText.Read(text, token.Span) : null;
-        return table is not null ? table : new UnsupportedNode(token.Payload!, text, token.Span);
+        var table = token.Construct == Construct.TableReference ? TableReferenceText.Read(text, token.Span) : null;
+        return table is not null ? table : new UnsupportedNode(token.Construct, text, token.Span);
     }
 
     private ReferenceNode Reference(string? sheet, TextSpan from)
@@ -74,9 +74,9 @@ internal sealed partial class Parser
             case TokenKind.Function when !Current.SpaceBefore:
                 var macro = Call();
                 var span = TextSpan.Covering(sheet.Span, macro.Span);
-                return new UnsupportedNode("a macro", _text.Substring(span.Start, span.Length), span);
+                return new UnsupportedNode(Construct.Macro, _text.Substring(span.Start, span.Length), span);
             default:
-                return Unexpected("a cell or a name right after the sheet");
+                return Unexpected(SyntaxExpected.CellOrNameOnSheet);
         }
     }
 
@@ -93,7 +93,7 @@ internal sealed partial class Parser
     {
         var open = Take();
         var inner = Expression(unions: true);
-        var close = Expect(TokenKind.RightParenthesis, "an operator or )");
+        var close = Expect(TokenKind.RightParenthesis, SyntaxExpected.OperatorOrClose);
         return new(inner, TextSpan.Covering(open.Span, close));
     }
 
@@ -112,7 +112,7 @@ internal sealed partial class Parser
             }
         }
 
-        var close = Expect(TokenKind.RightParenthesis, "an operator, a comma or )");
+        var close = Expect(TokenKind.RightParenthesis, SyntaxExpected.OperatorCommaOrClose);
         return Called(name.Payload!, arguments, TextSpan.Covering(name.Span, close));
     }
 
@@ -123,12 +123,12 @@ internal sealed partial class Parser
     private FormulaNode Called(string written, List<FormulaNode> arguments, TextSpan span)
     {
         var name = FilePrefixes.Strip(written).ToUpperInvariant();
-        if (IsApplied) return Applied(span, "LAMBDA");
+        if (IsApplied) return Applied(span, Construct.Lambda);
         return (name, arguments.Count) switch
         {
             ("SINGLE", 1) => new PrefixNode(PrefixOperator.Intersect, arguments[0], span),
             ("ANCHORARRAY", 1) => new SpillNode(arguments[0], span),
-            ("LAMBDA", _) => new UnsupportedNode("LAMBDA", _text.Substring(span.Start, span.Length), span),
+            ("LAMBDA", _) => new UnsupportedNode(Construct.Lambda, _text.Substring(span.Start, span.Length), span),
             _ => new CallNode(name, arguments, span),
         };
     }
@@ -136,7 +136,7 @@ internal sealed partial class Parser
     private bool IsApplied => !Failed && Current is { Kind: TokenKind.LeftParenthesis, SpaceBefore: false };
 
     /// <summary><c>LAMBDA(x, x+1)(2)</c> or <c>[1]!macro(2)</c>, applied as often as there are parentheses.</summary>
-    private FormulaNode Applied(TextSpan span, string construct)
+    private FormulaNode Applied(TextSpan span, Construct construct)
     {
         var times = 0;
         while (IsApplied)
@@ -160,7 +160,7 @@ internal sealed partial class Parser
             _at++;
         }
 
-        var close = Expect(TokenKind.RightParenthesis, "an operator, a comma or )");
+        var close = Expect(TokenKind.RightParenthesis, SyntaxExpected.OperatorCommaOrClose);
         _nesting--;
         return close;
     }
@@ -186,7 +186,7 @@ internal sealed partial class Parser
             if (columns == 0) columns = column;
             if (column != columns)
             {
-                Unexpected(column < columns ? "as many elements in each row" : "a row no longer than the first");
+                Unexpected(column < columns ? SyntaxExpected.AsManyElements : SyntaxExpected.ShorterRow);
                 break;
             }
 
@@ -197,11 +197,11 @@ internal sealed partial class Parser
                 continue;
             }
 
-            var close = Expect(TokenKind.RightBrace, "a comma, ; or }");
+            var close = Expect(TokenKind.RightBrace, SyntaxExpected.SeparatorOrArrayEnd);
             return new ArrayNode(columns, elements, TextSpan.Covering(open.Span, close));
         }
 
-        return Unexpected("}");
+        return Unexpected(SyntaxExpected.ArrayEnd);
     }
 
     private CellValue Element()
@@ -221,12 +221,12 @@ internal sealed partial class Parser
                 _at++;
                 return CellValue.FromLogical(logical);
             default:
-                Unexpected("a number, a text, TRUE, FALSE or an error value, as arrays hold no formulas");
+                Unexpected(SyntaxExpected.Element);
                 return default;
         }
     }
 
-    private TextSpan Expect(TokenKind kind, string expected)
+    private TextSpan Expect(TokenKind kind, SyntaxExpected expected)
     {
         if (!Failed && Current.Kind == kind) return Take().Span;
         return Unexpected(expected).Span;

@@ -12,8 +12,6 @@ namespace ClassKit.CellFormulas.Syntax;
 /// </remarks>
 internal sealed partial class Parser
 {
-    private const string Operand = "a number, a text in quotes, a cell, a name, a function or (";
-
     private readonly string _text;
     private readonly List<Token> _tokens;
     private int _at;
@@ -30,10 +28,10 @@ internal sealed partial class Parser
     public static (FormulaNode? Root, SyntaxError? Error) Parse(string text)
     {
         if (text.Length > SyntaxLimits.Length)
-            return (null, new(text[..SyntaxLimits.Length], SyntaxLimits.Length, 0, "more text", $"a formula of at most {SyntaxLimits.Length} characters"));
+            return (null, new(text[..SyntaxLimits.Length], SyntaxLimits.Length, 0, new(SyntaxFoundKind.MoreText), SyntaxExpected.ShorterFormula));
         var parser = new Parser(text);
         var root = parser.Expression(unions: true);
-        if (parser._error is null && parser.Current.Kind != TokenKind.End) parser.Unexpected("an operator or the end");
+        if (parser._error is null && parser.Current.Kind != TokenKind.End) parser.Unexpected(SyntaxExpected.OperatorOrEnd);
         return parser._error is null ? (root, null) : (null, parser._error);
     }
 
@@ -156,7 +154,7 @@ internal sealed partial class Parser
             }
             else
             {
-                Unexpected("an operator");
+                Unexpected(SyntaxExpected.Operator);
             }
         }
 
@@ -199,7 +197,7 @@ internal sealed partial class Parser
     private static bool StartsReference(TokenKind kind) =>
         kind is TokenKind.Reference or TokenKind.Name or TokenKind.Function or TokenKind.Sheet or TokenKind.Unsupported or TokenKind.LeftParenthesis;
 
-    private MissingNode Unexpected(string expected)
+    private MissingNode Unexpected(SyntaxExpected expected)
     {
         if (!Failed)
         {
@@ -212,25 +210,25 @@ internal sealed partial class Parser
 
     private MissingNode TooDeep()
     {
-        _error ??= new(_text, Current.Span.Start, 0, "one more level", $"at most {SyntaxLimits.Nesting} levels of parentheses, functions and signs, and {SyntaxLimits.TreeDepth} operators in a row");
+        _error ??= new(_text, Current.Span.Start, 0, new(SyntaxFoundKind.OneMoreLevel), SyntaxExpected.FewerLevels);
         return new(new(Current.Span.Start, 0));
     }
 
-    private string Describe(Token token)
+    private SyntaxFound Describe(Token token)
     {
         var text = _text.Substring(token.Span.Start, Math.Min(token.Span.Length, 40));
         return token.Kind switch
         {
-            TokenKind.End => "the end",
-            TokenKind.Bad => token.Payload!,
-            TokenKind.Number => $"the number `{text}`",
-            TokenKind.Text => $"the text `{text}`",
-            TokenKind.Reference => $"the reference `{text}`",
-            TokenKind.Name => $"the name `{text}`",
-            TokenKind.Function => $"the function `{text}`",
-            TokenKind.Sheet => $"the sheet `{text}`",
-            TokenKind.Semicolon => "`;`, which files do not use between arguments",
-            _ => $"`{text}`",
+            TokenKind.End => new(SyntaxFoundKind.End),
+            TokenKind.Bad => new(token.Bad, text),
+            TokenKind.Number => new(SyntaxFoundKind.Number, text),
+            TokenKind.Text => new(SyntaxFoundKind.Text, text),
+            TokenKind.Reference => new(SyntaxFoundKind.Reference, text),
+            TokenKind.Name => new(SyntaxFoundKind.Name, text),
+            TokenKind.Function => new(SyntaxFoundKind.Function, text),
+            TokenKind.Sheet => new(SyntaxFoundKind.Sheet, text),
+            TokenKind.Semicolon => new(SyntaxFoundKind.Semicolon),
+            _ => new(SyntaxFoundKind.Sign, text),
         };
     }
 }

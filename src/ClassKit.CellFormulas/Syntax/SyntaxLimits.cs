@@ -1,7 +1,7 @@
 namespace ClassKit.CellFormulas.Syntax;
 
 /// <summary>How large a formula may be. Spreadsheet programs allow 8192 characters and 64 levels of functions; we are no stricter.</summary>
-internal static class SyntaxLimits
+public static class SyntaxLimits
 {
     /// <summary>Characters, the leading <c>=</c> counted.</summary>
     public const int Length = 16_384;

@@ -1,4 +1,5 @@
 using ClassKit.UseCases.Inspecting;
+using ClassKit.Wording.Formulas;
 
 namespace ClassKit.Cli.Reporting;
 
@@ -15,7 +16,7 @@ internal static class InspectionTable
             var rows = sheet.Cells.Select(cell => new[]
             {
                 cell.Cell, Shorten(cell.Formula), Shorten(cell.Stored.ToString()), Shorten(cell.Computed.ToString()),
-                InspectionJson.Word(cell.Result) + (cell.Reason is null ? "" : $" ({cell.Reason})"),
+                InspectionJson.Word(cell.Result) + (cell.Reason is { } reason ? $" ({ObstacleWords.Of(reason)})" : ""),
             }).Prepend(["cell", "formula", "stored", "computed", "result"]).ToList();
             var widths = Enumerable.Range(0, 4).Select(column => rows.Max(row => row[column].Length)).ToList();
             foreach (var row in rows)

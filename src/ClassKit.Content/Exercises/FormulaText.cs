@@ -4,6 +4,7 @@ using ClassKit.CellFormulas.Syntax;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
+using ClassKit.Wording.Formulas;
 
 namespace ClassKit.Content.Exercises;
 
@@ -22,7 +23,7 @@ internal static partial class FormulaText
         }
         if (!CellFormula.Parse(written).TryGet(out var formula, out var error))
         {
-            problems.Add(text.Line, $"{what} `{Prose.Excerpt(written, 100)}` is no formula at {error.Message}", "Write it as in a spreadsheet cell, with a decimal point and commas between arguments.");
+            problems.Add(text.Line, $"{what} `{Prose.Excerpt(written, 100)}` is no formula at {SyntaxWords.Of(error)}", "Write it as in a spreadsheet cell, with a decimal point and commas between arguments.");
             return null;
         }
         if (names.IsWhole && RefersToCells(formula.Root))

@@ -4,6 +4,7 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Wording.Formulas;
 
 namespace ClassKit.Content.Exercises;
 
@@ -37,7 +38,7 @@ internal static class Trial
         if (constraints.Any(constraint => NamedEvaluation.Evaluate(constraint, names).Value == CellValue.FromLogical(false)))
             return;
         foreach (var (line, what, formula, result) in wrong)
-            problems.Add(line, $"{what}, `{formula.Text}`, gives {(result.Status == EvaluationStatus.Computed ? result.Value : result.Status)} when every given is at its {where}{(result.Reason is { } reason ? $" ({reason})" : "")}", "It must give a number for every student: check the formula, the ranges and the constraints.");
+            problems.Add(line, $"{what}, `{formula.Text}`, gives {(result.Status == EvaluationStatus.Computed ? result.Value : result.Status)} when every given is at its {where}{(result.Reason is { } reason ? $" ({ObstacleWords.Of(reason)})" : "")}", "It must give a number for every student: check the formula, the ranges and the constraints.");
     }
 
     private static bool IsNumber(Evaluation result) => result.Status == EvaluationStatus.Computed && result.Value.IsNumber;

@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Obstacles;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings.Quoting;
@@ -84,18 +86,18 @@ public abstract record AnswerFinding
     public sealed record NoWorkbook : AnswerFinding;
 
     /// <summary>A formula that we cannot evaluate.</summary>
-    /// <param name="Reason">Why not; null if it depends on the clock or on chance.</param>
-    public sealed record NotEvaluated(PartlyTyped? Reason) : AnswerFinding
+    /// <param name="Why">Why not.</param>
+    public sealed record NotEvaluated(Obstacle Why) : AnswerFinding
     {
-        internal override AnswerFinding Under(IDisguise disguise) => new NotEvaluated(Reason?.Under(disguise));
+        internal override AnswerFinding Under(IDisguise disguise) => new NotEvaluated(Why.Under(disguise.OfTyped));
     }
 
     /// <summary>A text that begins like a formula and cannot be read as one.</summary>
     /// <param name="Found">What stands in the way.</param>
     /// <param name="Character">At which character, from 1.</param>
-    public sealed record BrokenFormula(PartlyTyped Found, int Character) : AnswerFinding
+    public sealed record BrokenFormula(SyntaxFound Found, int Character) : AnswerFinding
     {
-        internal override AnswerFinding Under(IDisguise disguise) => this with { Found = Found.Under(disguise) };
+        internal override AnswerFinding Under(IDisguise disguise) => this with { Found = Found with { Text = disguise.OfTyped(Found.Text) } };
     }
 
     /// <summary>A text that reads like a formula, of which something is no cell of the workbook.</summary>

@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Grading.Findings;
 
@@ -162,7 +163,7 @@ public abstract record Flag
     /// <summary>A file that cannot be read and seems to be this student's.</summary>
     /// <param name="File">The file.</param>
     /// <param name="Refusal">Why it cannot be read.</param>
-    public sealed record UnreadableFile(ReturnedName File, PartlyTyped Refusal) : Flag
+    public sealed record UnreadableFile(ReturnedName File, Refusal Refusal) : Flag
     {
         /// <inheritdoc/>
         public override string Code => FlagCodes.UnreadableFile;

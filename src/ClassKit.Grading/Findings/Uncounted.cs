@@ -1,5 +1,6 @@
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Grading.Findings;
 
@@ -15,7 +16,7 @@ public abstract record Uncounted
 
     /// <summary>It was not read.</summary>
     /// <param name="Refusal">Why not.</param>
-    public sealed record NotRead(PartlyTyped Refusal) : Uncounted
+    public sealed record NotRead(Refusal Refusal) : Uncounted
     {
         internal override Uncounted Under(IDisguise disguise) => new NotRead(Refusal.Under(disguise));
     }

@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Intake;
@@ -44,10 +45,11 @@ public sealed class JudgedFile
     /// <summary>Who saved it last, as it says itself; null if it does not say. Compared within the class, and never shown or put on record.</summary>
     internal string? SavedBy => _file.SavedBy;
 
-    /// <summary>Why it was not read; empty if it was.</summary>
-    internal PartlyTyped Refusal => TypedWords.InQuotes(_file.Refusal ?? "");
+    /// <summary>Why it was not read.</summary>
+    /// <exception cref="InvalidOperationException">It was.</exception>
+    internal Refusal Refusal => _file.Refusal ?? throw new InvalidOperationException("This file was read.");
 
-    internal bool IsLeftover => _file.IsLeftover;
+    internal bool IsLeftover => _file.Refusal is Refusal.Leftover;
 
     internal bool IsRead => _file.Refusal is null;
 

@@ -1,12 +1,13 @@
 using ClassKit.CellFormulas.Sheets;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Grading.Intake;
 
 /// <summary>One file that came back, read or refused.</summary>
 /// <param name="Path">Within what was returned, with forward slashes; through archives as through folders.</param>
 /// <param name="Workbook">Its cells; null if it was refused.</param>
-/// <param name="Refusal">Why it could not be read, in words that can be forwarded to the student; null if it was.</param>
-public sealed record ReturnedFile(string Path, WorkbookSnapshot? Workbook, string? Refusal)
+/// <param name="Refusal">Why it could not be read; null if it was.</param>
+public sealed record ReturnedFile(string Path, WorkbookSnapshot? Workbook, Refusal? Refusal)
 {
     /// <summary>The SHA-256 of its bytes in lower-case hexadecimal; null if they were not read.</summary>
     public string? Digest { get; init; }
@@ -22,7 +23,4 @@ public sealed record ReturnedFile(string Path, WorkbookSnapshot? Workbook, strin
 
     /// <summary>What went wrong in our own program, for those who mend it; null if nothing did.</summary>
     public string? Fault { get; init; }
-
-    /// <summary>True for what programs and operating systems leave beside workbooks and nobody handed in.</summary>
-    public bool IsLeftover { get; init; }
 }

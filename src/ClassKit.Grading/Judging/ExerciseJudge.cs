@@ -5,7 +5,6 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Marking;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Findings;
-using ClassKit.Grading.Findings.Quoting;
 using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.Results;
@@ -68,7 +67,7 @@ internal sealed class ExerciseJudge
     private Judgement Judge(TriedAnswer answer, EarlierAnswers earlier)
     {
         if (answer.Dealt.Status != EvaluationStatus.Computed)
-            return new(Outcome.Unsupported, null, false, new AnswerFinding.NotEvaluated(answer.Dealt.Reason is { } reason ? TypedWords.In(reason, _returned.IsTyped) : null));
+            return new(Outcome.Unsupported, null, false, new AnswerFinding.NotEvaluated(answer.Dealt.Reason!));
         var evidence = answer.ReadingsOn(answer.AsItStands).Select(reading => EvidenceOf(answer, earlier, reading)).ToList();
         var judgement = Verdict(answer, earlier, evidence);
         return judgement with { Beside = [.. Beside(answer, judgement)] };

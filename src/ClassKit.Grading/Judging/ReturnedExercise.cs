@@ -3,7 +3,6 @@ using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Finding;
-using ClassKit.Grading.Findings.Quoting;
 using ClassKit.Grading.Judging.Trials;
 
 namespace ClassKit.Grading.Judging;
@@ -41,10 +40,6 @@ internal sealed class ReturnedExercise
 
     /// <summary>The cell of a given.</summary>
     public CellAddress Cell(Given given) => _givens[given.Id];
-
-    /// <summary>True if a word stands in some formula, or in the name of some sheet, of the whole workbook.</summary>
-    public bool IsTyped(string word) =>
-        _workbook.Sheets.Any(sheet => TypedWords.Stands(sheet.Name, word) || sheet.Cells.Values.Any(cell => cell.Formula is { } formula && TypedWords.Stands(formula, word)));
 
     /// <summary>What the answer cell comes to with a trial's inputs in the givens' cells.</summary>
     public Evaluation Evaluate(Part part, Trial trial)

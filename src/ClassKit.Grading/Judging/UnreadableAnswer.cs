@@ -5,7 +5,6 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Answers;
 using ClassKit.Grading.Finding;
 using ClassKit.Grading.Findings;
-using ClassKit.Grading.Findings.Quoting;
 
 namespace ClassKit.Grading.Judging;
 
@@ -26,7 +25,7 @@ internal static partial class UnreadableAnswer
 
     private static AnswerFinding NoFormula(string text) => CellFormula.Parse(TypedFormula.Readings(text).First()).TryGet(out var formula, out var error)
         ? new AnswerFinding.NamesNoCell(formula.Names.Count == 0 ? null : new(formula.Names[0]))
-        : new AnswerFinding.BrokenFormula(TypedWords.In(error.Found, word => TypedWords.Stands(text, word)), error.Position + 1);
+        : new AnswerFinding.BrokenFormula(error.Found, error.Position + 1);
 
     /// <summary><c>C7*C8</c>: with an equals sign it would be one.</summary>
     private static bool IsFormulaWithoutSign(string text) => CellByOperator().IsMatch(text) && TypedFormula.Readings("=" + text).Any(reading => CellFormula.Parse(reading).Formula is not null);

@@ -28,7 +28,7 @@ public sealed record ClassGrades(
     public IReadOnlyList<TypedPoints> TakenOver { get; init; } = [];
 
     /// <summary>What the instructor is told of changed gradebooks that cannot be read.</summary>
-    public IReadOnlyList<string> UnreadGradebooks { get; init; } = [];
+    public IReadOnlyList<UnreadGradebook> UnreadGradebooks { get; init; } = [];
 
     /// <summary>The files that stand beside no student's name: all but those that count, and the first of a student's that could not be read.</summary>
     public IReadOnlyList<AccountedFile> Unmatched

@@ -19,13 +19,13 @@ public sealed record TypedPoints(string Cell, Student Student, string Exercise, 
     /// <summary>The gradebook's file name.</summary>
     public string File { get; init; } = "";
 
-    /// <summary>Why it cannot be taken over as it stands; empty if it can.</summary>
-    public string Problem { get; init; } = "";
+    /// <summary>Why it cannot be taken over as it stands; null if it can.</summary>
+    public TypedPointsFault? Fault { get; init; }
 
     /// <summary>The part as corrections and the columns of grades.csv name it.</summary>
     public string Asked => $"{Exercise}.{Part}";
 
     /// <summary>The correction that it is to become.</summary>
     /// <exception cref="InvalidOperationException">It cannot be taken over.</exception>
-    public Correction ToCorrection() => new(Student.Id, Exercise, Part, Points ?? throw new InvalidOperationException(Problem), Reason);
+    public Correction ToCorrection() => new(Student.Id, Exercise, Part, Points ?? throw new InvalidOperationException($"{Cell} holds no points."), Reason);
 }

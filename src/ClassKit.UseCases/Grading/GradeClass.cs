@@ -22,9 +22,9 @@ public static class GradeClass
         var grader = new ClassGrader(request.Dealt, request.Earlier?.Judging);
         var grades = grader.Settle(ParallelJudging.Judge(grader, request.Returned, run));
         if (request.Deadline.Moment is { } due) grades = LateWork.Mark(grades, due);
-        List<TypedPoints> takenOver = request.TakeOver ? [.. request.Typed.Points.Where(one => one.Problem.Length == 0)] : [];
+        List<TypedPoints> takenOver = request.TakeOver ? [.. request.Typed.Points.Where(one => one.Fault is null)] : [];
         grades = Corrector.Apply(grades, [.. request.Corrections, .. takenOver.Select(one => one.ToCorrection())]);
-        grades = grades with { Waiting = [.. request.Typed.Points.Except(takenOver)], TakenOver = takenOver, UnreadGradebooks = request.Typed.Notes };
+        grades = grades with { Waiting = [.. request.Typed.Points.Except(takenOver)], TakenOver = takenOver, UnreadGradebooks = request.Typed.Unread };
         return new(grades, ClassSummarizer.Summarize(grades), request.Deadline) { Earlier = request.Earlier, Unread = request.Unread };
     }
 }

@@ -8,8 +8,8 @@ namespace ClassKit.UseCases.Grading;
 
 /// <summary>What an instructor typed into the gradebook of a folder, or into one that was set aside there, and has not put into corrections yet.</summary>
 /// <param name="Points">At most one an answer: what was typed last.</param>
-/// <param name="Notes">Gradebooks that were changed and cannot be read.</param>
-public sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IReadOnlyList<string> Notes)
+/// <param name="Unread">Gradebooks that were changed and cannot be read.</param>
+public sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IReadOnlyList<UnreadGradebook> Unread)
 {
     internal const string FileName = "gradebook.xlsx";
 
@@ -26,30 +26,30 @@ public sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IRead
     {
         var standing = corrections.ToDictionary(correction => (correction.Student, correction.Exercise, correction.Part), correction => correction.Points);
         var typed = new Dictionary<(string, string, string), TypedPoints>();
-        List<string> notes = [];
+        List<UnreadGradebook> unread = [];
         foreach (var file in OutputFolder.Changed(folder, FileName))
         {
             var reading = Read(Path.Combine(folder, file), dealt);
-            if (reading.Problem is { } problem) notes.Add($"{file} was changed, and what was typed into it cannot be read: {problem.TrimEnd('.')}. Points that you decide on can go into corrections.csv.");
+            if (reading.Fault is { } fault) unread.Add(new(file, fault));
             foreach (var one in reading.Typed)
             {
                 var answer = (one.Student.Id, one.Exercise, one.Part);
                 if (!standing.TryGetValue(answer, out var points)) typed[answer] = one with { File = file };
-                else if (file == FileName && one.Points != points) typed[answer] = one with { File = file, Problem = "corrections.csv has other points for it: change them there" };
+                else if (file == FileName && one.Points != points) typed[answer] = one with { File = file, Fault = new TypedPointsFault.OtherwiseCorrected() };
             }
         }
-        return new([.. typed.Values.OrderBy(one => one.Student.Id, StringComparer.Ordinal)], notes);
+        return new([.. typed.Values.OrderBy(one => one.Student.Id, StringComparer.Ordinal)], unread);
     }
 
     private static GradebookReading Read(string path, DealtClass dealt)
     {
         try
         {
-            return new FileInfo(path).Length is 0 or > MostBytes ? new([], "it is no gradebook") : GradebookReader.Read(File.ReadAllBytes(path), dealt);
+            return new FileInfo(path).Length is 0 or > MostBytes ? new([], new GradebookFault.NoGradebook()) : GradebookReader.Read(File.ReadAllBytes(path), dealt);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return new([], failure.Message);
+            return new([], new GradebookFault.Unopened(failure.Message));
         }
     }
 }

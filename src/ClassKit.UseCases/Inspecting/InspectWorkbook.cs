@@ -5,6 +5,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Content.Diagnostics;
 using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Running;
+using ClassKit.Wording.Files;
 using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Inspecting;
@@ -39,7 +40,7 @@ public static class InspectWorkbook
             using var stream = workbook.Open();
             if (BoundedBytes.Read(stream, MostBytes) is not { } bytes) return Refused("It is larger than any workbook that can be inspected");
             var reading = ReturnedWorkbookReader.Read(bytes);
-            return reading.Workbook is { } snapshot ? new(new(workbook.Path, Inspect(snapshot, run)), []) : Refused(reading.Refusal!.Reason.TrimEnd('.'));
+            return reading.Workbook is { } snapshot ? new(new(workbook.Path, Inspect(snapshot, run)), []) : Refused(RefusalWords.Of(reading.Refusal!).TrimEnd('.'));
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -1,4 +1,5 @@
 using ClassKit.UseCases.Output;
+using ClassKit.Wording.Formulas;
 
 namespace ClassKit.UseCases.Inspecting;
 
@@ -22,7 +23,7 @@ public static class InspectionJson
                     Stored = PlainValue.Of(cell.Stored),
                     Computed = PlainValue.Of(cell.Computed),
                     Result = Word(cell.Result),
-                    cell.Reason,
+                    Reason = cell.Reason is { } reason ? ObstacleWords.Of(reason) : null,
                 }),
             }),
             Summary = new

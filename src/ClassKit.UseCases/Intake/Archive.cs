@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.UseCases.Intake;
@@ -26,7 +27,7 @@ internal static class Archive
             var own = budget ?? ArchiveBudget.Bounded;
             if (!own.TryEntry())
             {
-                yield return ReturnedItem.Damaged(path.TrimEnd('/'), $"The zip archive holds more than {IntakeLimits.Entries} files; the rest of them was not looked at.");
+                yield return ReturnedItem.Packed(path.TrimEnd('/'), PackingFault.TooManyFiles, IntakeLimits.Entries);
                 yield break;
             }
 
@@ -37,15 +38,15 @@ internal static class Archive
 
     private static IEnumerable<ReturnedItem> Open(ReturnedItem item, int depth, ArchiveBudget budget)
     {
-        if (Leftovers.Explain(item.Path) is not null || item.Content is not { } bytes || !bytes.AsSpan().StartsWith("PK"u8)) return [item];
-        if (!ZipDirectory.IsWithin(bytes, IntakeLimits.Entries, IntakeLimits.DirectoryBytes)) return [ReturnedItem.Damaged(item.Path, $"The zip archive holds more than {IntakeLimits.Entries} files, or files with very long names.")];
+        if (Leftovers.Of(item.Path) is not null || item.Content is not { } bytes || !bytes.AsSpan().StartsWith("PK"u8)) return [item];
+        if (!ZipDirectory.IsWithin(bytes, IntakeLimits.Entries, IntakeLimits.DirectoryBytes)) return [ReturnedItem.Packed(item.Path, PackingFault.TooManyNames, IntakeLimits.Entries)];
         var archive = TryOpen(bytes);
-        if (archive is null) return [LooksPacked(item.Path) ? ReturnedItem.Damaged(item.Path, "The zip archive is cut off or damaged and cannot be opened.") : item];
+        if (archive is null) return [LooksPacked(item.Path) ? ReturnedItem.Packed(item.Path, PackingFault.Broken) : item];
         using (archive)
         {
             if (IsDocument(archive)) return [item];
-            if (archive.Entries.All(IsFolder)) return [ReturnedItem.Damaged(item.Path, "The zip archive has no files in it.")];
-            if (depth > IntakeLimits.Depth) return [ReturnedItem.Damaged(item.Path, $"More than {IntakeLimits.Depth} zip archives are packed into one another here.")];
+            if (archive.Entries.All(IsFolder)) return [ReturnedItem.Packed(item.Path, PackingFault.Empty)];
+            if (depth > IntakeLimits.Depth) return [ReturnedItem.Packed(item.Path, PackingFault.TooDeep, IntakeLimits.Depth)];
         }
 
         return Unpack(bytes, item.Path, depth, budget);

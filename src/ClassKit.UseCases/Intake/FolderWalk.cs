@@ -1,10 +1,10 @@
+using ClassKit.Grading.Findings.Refusals;
+
 namespace ClassKit.UseCases.Intake;
 
 /// <summary>Lists what lies below a folder, one folder at a time, so that one that cannot be opened hides only what is in it.</summary>
 internal sealed class FolderWalk
 {
-    private const string NotFollowed = "This folder lies too deep, or is a link to another place; what is in it was not looked at. Please hand in the workbook itself.";
-
     private static readonly EnumerationOptions Everything = new() { AttributesToSkip = 0, IgnoreInaccessible = false };
 
     private readonly List<FoundFile> _found = [];
@@ -29,7 +29,7 @@ internal sealed class FolderWalk
         {
             var inside = path + entry.Name;
             if (entry is not DirectoryInfo inner) _found.Add(new(inside, (FileInfo)entry, null));
-            else if (depth == IntakeLimits.Folders || (inner.Attributes & FileAttributes.ReparsePoint) != 0) _found.Add(new(inside, null, ReturnedItem.Refused(inside, NotFollowed)));
+            else if (depth == IntakeLimits.Folders || (inner.Attributes & FileAttributes.ReparsePoint) != 0) _found.Add(new(inside, null, ReturnedItem.Refused(inside, new Refusal.FarFolder())));
             else Look(inner, inside + "/", depth + 1);
         }
     }

@@ -1,17 +1,19 @@
+using ClassKit.Grading.Findings.Refusals;
+
 namespace ClassKit.UseCases.Intake;
 
 /// <summary>Files that programs and operating systems leave beside workbooks, and that nobody handed in.</summary>
 internal static class Leftovers
 {
-    /// <summary>What a file is, by its path; null for one that somebody handed in.</summary>
-    public static string? Explain(string path)
+    /// <summary>What left a file, by its path; null for one that somebody handed in.</summary>
+    public static LeftoverKind? Of(string path)
     {
         var name = Path.GetFileName(path);
         if (name.StartsWith("~$", StringComparison.Ordinal) || name.StartsWith(".~lock.", StringComparison.Ordinal))
-            return "The lock file of a program that had the workbook open.";
+            return LeftoverKind.LockFile;
         if (path.Split('/').Contains("__MACOSX", StringComparer.OrdinalIgnoreCase) || name.StartsWith("._", StringComparison.Ordinal))
-            return "What a Mac adds beside every file that it packs.";
-        return IsOfSystem(name) ? "A file that an operating system or a backup left there." : null;
+            return LeftoverKind.MacFile;
+        return IsOfSystem(name) ? LeftoverKind.SystemFile : null;
     }
 
     private static bool IsOfSystem(string name) =>

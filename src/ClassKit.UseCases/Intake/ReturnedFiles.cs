@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.UseCases.Intake;
 
@@ -72,7 +73,7 @@ public sealed class ReturnedFiles
     private static ReturnedItem ReadFile(FileInfo file, string path) => Attempt.Of(
         () =>
         {
-            if (file.LinkTarget is not null) return ReturnedItem.Refused(path, "This is a link to another place; what it leads to was not looked at. Please hand in the workbook itself.");
+            if (file.LinkTarget is not null) return ReturnedItem.Refused(path, new Refusal.Link());
             if (file.Length > IntakeLimits.FileBytes) return ReturnedItem.TooLarge(path, file.Length);
 
             // Pipes and devices have no length either, and reading them may never end.

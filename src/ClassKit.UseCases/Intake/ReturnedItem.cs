@@ -1,3 +1,5 @@
+using ClassKit.Grading.Findings.Refusals;
+
 namespace ClassKit.UseCases.Intake;
 
 /// <summary>A file as it came back, before anyone looks at what is in it.</summary>
@@ -5,19 +7,18 @@ namespace ClassKit.UseCases.Intake;
 /// <param name="Content">Its bytes; null if it was refused.</param>
 /// <param name="Refusal">Why it was refused unread; null if it was not.</param>
 /// <param name="Dated">When it was changed last by the folder or archive that it lies in.</param>
-internal sealed record ReturnedItem(string Path, byte[]? Content, string? Refusal, DateTime? Dated = null)
+internal sealed record ReturnedItem(string Path, byte[]? Content, Refusal? Refusal, DateTime? Dated = null)
 {
     /// <summary>What went wrong in our own program, for those who mend it; null if nothing did.</summary>
     public string? Fault { get; init; }
 
-    public static ReturnedItem Refused(string path, string reason) => new(path, null, reason);
+    public static ReturnedItem Refused(string path, Refusal why) => new(path, null, why);
 
-    public static ReturnedItem Damaged(string path, string what) => Refused(path, $"{what} Please hand in the workbook itself (.xlsx) again, not packed.");
+    public static ReturnedItem Packed(string path, PackingFault what, int most = 0) => Refused(path, new Refusal.Packed(what, most));
 
-    public static ReturnedItem TooLarge(string path, long bytes) => Refused(path,
-        $"The file is larger than any practice workbook ({bytes / (1024 * 1024)} MB). Please remove pictures from it and hand it in again.");
+    public static ReturnedItem TooLarge(string path, long bytes) => Refused(path, new Refusal.Oversized(bytes));
 
     /// <summary>One that could not be opened or looked into.</summary>
     public static ReturnedItem Failed(string path, Exception failure) =>
-        Refused(path, ItemFailure.Words(failure)) with { Fault = ItemFailure.Fault(failure) };
+        Refused(path, ItemFailure.Why(failure)) with { Fault = ItemFailure.Fault(failure) };
 }

@@ -5,6 +5,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Texts;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
+using ClassKit.Wording.Formulas;
 using ClassKit.Wording.Quoting;
 
 namespace ClassKit.Wording.Answers;
@@ -50,8 +51,8 @@ public static class FindingWords
         AnswerFinding.ErrorValue(var error) => ErrorValue(error),
         AnswerFinding.Empty(var cell) => $"Nothing was entered in {cell}.",
         AnswerFinding.NoWorkbook => "No workbook could be read.",
-        AnswerFinding.NotEvaluated(var reason) =>
-            $"We could not work out this formula ({(reason is null ? "it depends on the clock or on chance" : Quoted.Of(reason))}). It costs you nothing; your instructor will look at it.",
+        AnswerFinding.NotEvaluated(var why) =>
+            $"We could not work out this formula ({ObstacleWords.Of(why)}). It costs you nothing; your instructor will look at it.",
         AnswerFinding.BrokenFormula or AnswerFinding.NamesNoCell or AnswerFinding.LacksEqualsSign or AnswerFinding.NoNumber => UnreadableWords.Of(finding, part),
         AnswerFinding.MakesText(var text) =>
             $"Your formula makes text of it (“{Quoted.Short(text)}”), and other cells cannot work with text. Let the formula give the number alone; the unit stands beside the cell.",

@@ -3,6 +3,7 @@ using System.Globalization;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Wording.Formulas;
 using ClassKit.Wording.Quoting;
 
 namespace ClassKit.Wording.Answers;
@@ -14,7 +15,7 @@ internal static class UnreadableWords
 
     public static string Of(AnswerFinding finding, Part part) => finding switch
     {
-        AnswerFinding.BrokenFormula(var found, var character) => $"This begins like a formula but cannot be read as one, from character {character} on: there is {Quoted.Of(found)}. {Retry}",
+        AnswerFinding.BrokenFormula(var found, var character) => $"This begins like a formula but cannot be read as one, from character {character} on: there is {SyntaxWords.Of(found)}. {Retry}",
         AnswerFinding.NamesNoCell(var name) => $"This begins like a formula, but {(name is null ? "it" : $"“{Quoted.Short(name)}” in it")} is no cell of this workbook. {Retry}",
         AnswerFinding.LacksEqualsSign(var text) => $"“{Quoted.Short(text)}” reads like a formula, but a formula begins with =. Enter it again with = before it.",
         AnswerFinding.NoNumber no => $"{InTheWay(no)} Enter {(part.FormulaAsked ? "a formula" : "a number")} without words{(part.Unit.Length == 0 ? "" : $"; the unit {part.Unit} stands beside the cell")}.",

@@ -20,7 +20,7 @@ public static class UncountedWords
     /// <summary>The reason in words.</summary>
     public static string Of(Uncounted why) => why switch
     {
-        Uncounted.NotRead(var refusal) => Quoted.Of(refusal),
+        Uncounted.NotRead(var refusal) => RefusalWords.Of(refusal),
         Uncounted.OfNobody(var cohort) =>
             $"This workbook was not dealt to anyone in {ClassName.InSentence(cohort)}: it carries no id of this class, and its numbers are nobody's. Was it dealt for another class or lesson?",
         Uncounted.OfOtherDeal other => OtherDealWords.Why(other),

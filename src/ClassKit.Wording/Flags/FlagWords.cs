@@ -37,7 +37,7 @@ public static class FlagWords
             $"{parts.Count} of {both} parts that both got wrong hold exactly what {other.Shown} wrote: {Parts(parts)}. {Chance(expected)}",
         Flag.SharedAuthor(var others) =>
             $"This workbook and that of {string.Join(", ", others.Select(other => other.Shown))} name the same person as the last to save them; other workbooks of the class do not.",
-        Flag.UnreadableFile(var file, var refusal) => $"{Quoted.Of(file)}: {Quoted.Of(refusal)}",
+        Flag.UnreadableFile(var file, var refusal) => $"{Quoted.Of(file)}: {RefusalWords.Of(refusal)}",
         _ => throw new UnreachableException($"No words for {flag}."),
     };
 

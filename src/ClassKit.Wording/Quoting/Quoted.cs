@@ -19,7 +19,4 @@ internal static class Quoted
 
     /// <summary>A cell with its sheet.</summary>
     public static string Of(CellPlace place) => place.IsOwnSheet ? ShownName.Of(place.Cell.ToString()) : place.Cell.ToString();
-
-    /// <summary>A text with typed words in it.</summary>
-    public static string Of(PartlyTyped text) => string.Concat(text.Pieces.Select(piece => piece.IsTyped ? ShownName.Of(piece.Text) : piece.Text));
 }

@@ -25,11 +25,11 @@ public static class GradebookReader
         ArgumentNullException.ThrowIfNull(dealt);
         var grid = new GradebookGrid(dealt, dealt.Students.Count);
         var reading = ReturnedWorkbookReader.Read(file, Limits(dealt.Students.Count * grid.Answers.Count));
-        if (reading.Workbook is not { } workbook) return new([], reading.Refusal!.Reason);
+        if (reading.Workbook is not { } workbook) return new([], new GradebookFault.Refused(reading.Refusal!));
         if (Table(workbook, GradebookGrid.PointsSheet, [GradebookGrid.IdHead]) is not { } points)
-            return new([], $"It has no sheet {GradebookGrid.PointsSheet} with a column {GradebookGrid.IdHead}");
+            return new([], new GradebookFault.NoPoints(GradebookGrid.PointsSheet, GradebookGrid.IdHead));
         if (Table(workbook, AnswersSheet.Name, [GradebookGrid.IdHead, AnswersSheet.PartHead, AnswersSheet.PointsHead]) is not { } answers)
-            return new([], $"It has no sheet {AnswersSheet.Name} that says what was graded, so that what was typed cannot be told from it");
+            return new([], new GradebookFault.NoAnswers(AnswersSheet.Name));
         return new([.. Typed(points, Graded(answers), dealt, grid)], null);
     }
 
@@ -66,8 +66,8 @@ public static class GradebookReader
                 var before = graded.GetValueOrDefault((seat.Student.Id, tag));
                 if (IsAsGraded(now, before)) continue;
                 var isAsked = seat.Answers.Any(answer => answer.Exercise == exercise);
-                var (value, problem) = isAsked ? Points(now, part) : (null, "the student was not dealt this exercise");
-                yield return new(points.Cell(row, tag), seat.Student, exercise, part.Id, before.IsNumber ? (decimal)before.Number : null, now.ToString(), value) { Problem = problem };
+                var (value, fault) = isAsked ? Points(now, part) : (null, new TypedPointsFault.NotDealt());
+                yield return new(points.Cell(row, tag), seat.Student, exercise, part.Id, before.IsNumber ? (decimal)before.Number : null, now.ToString(), value) { Fault = fault };
             }
         }
     }
@@ -82,15 +82,15 @@ public static class GradebookReader
         static string Shown(CellValue value) => value.IsNumber ? value.ToString() : value.ToString().Trim();
     }
 
-    private static (decimal? Points, string Problem) Points(CellValue typed, Part part)
+    private static (decimal? Points, TypedPointsFault? Fault) Points(CellValue typed, Part part)
     {
         // Where the comma is the decimal sign, a text may still say half a point as 0,5.
         var isNumber = decimal.TryParse(
             typed.IsNumber ? typed.Number.ToString("0.#########", CultureInfo.InvariantCulture) : typed.ToString().Trim().Replace(',', '.'),
             NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points);
         return isNumber && points <= part.Points
-            ? (points, "")
-            : (null, string.Create(CultureInfo.InvariantCulture, $"expected are points from 0 to {part.Points:0.##}"));
+            ? (points, null)
+            : (null, new TypedPointsFault.OutOfRange(part.Points));
     }
 
     /// <summary>A table by the words of its head, on the sheet of a name or, if that was renamed, on the first sheet that has such a table.</summary>

@@ -4,5 +4,5 @@ namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>What an instructor typed into a gradebook.</summary>
 /// <param name="Typed">Every cell of points that no longer holds what was graded, row by row.</param>
-/// <param name="Problem">Why that cannot be said; null if it can.</param>
-public sealed record GradebookReading(IReadOnlyList<TypedPoints> Typed, string? Problem);
+/// <param name="Fault">Why that cannot be said; null if it can.</param>
+public sealed record GradebookReading(IReadOnlyList<TypedPoints> Typed, GradebookFault? Fault);

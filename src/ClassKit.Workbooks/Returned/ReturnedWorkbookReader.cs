@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Sheets;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.OpenDocument;
 using ClassKit.Workbooks.Returned.Packages;
 using ClassKit.Workbooks.Returned.SpreadsheetMl;
@@ -31,7 +32,7 @@ public static class ReturnedWorkbookReader
     {
         ArgumentNullException.ThrowIfNull(file);
         limits ??= ReadLimits.Default;
-        if (file.Length > limits.FileBytes) return new(Refusals.TooLarge($"the file is larger than {limits.FileBytes / 1024 / 1024} MB"));
+        if (file.Length > limits.FileBytes) return new(new Refusal.TooLarge(Excess.FileMegabytes, limits.FileBytes / 1024 / 1024));
         if (!FileSignature.IsZip(file)) return new(FileSignature.Explain(file));
         try
         {
@@ -45,7 +46,7 @@ public static class ReturnedWorkbookReader
         catch (Exception problem) when (problem is IOException or InvalidDataException or NotSupportedException or ArgumentException or OverflowException)
         {
             // What the archive reader throws over inconsistent lengths and offsets.
-            return new(Refusals.Damaged("its zip archive contradicts itself"));
+            return new(new Refusal.Damaged(new Damage.Archive()));
         }
     }
 
@@ -67,15 +68,15 @@ public static class ReturnedWorkbookReader
         {
             // Macro sheets of old workbooks are listed with an empty pointer.
             if (id.Length == 0) continue;
-            if (relationships.Find(id) is not var (type, sheet)) throw RefusalException.Damaged($"sheet '{name}' is listed, but not where it lies");
-            if (!package.Has(sheet)) throw RefusalException.Damaged($"sheet '{name}' is listed, but its part {sheet} is missing");
+            if (relationships.Find(id) is not var (type, sheet)) throw RefusalException.Damaged(new Damage.NowhereSheet(new(name)));
+            if (!package.Has(sheet)) throw RefusalException.Damaged(new Damage.MissingSheet(new(name), sheet));
 
             // Sheets that are only a chart or a dialog have no cells.
             if (!Relationships.IsType(type, "worksheet")) continue;
             var cells = SheetPart.Read(package, sheet, name, context);
             foreach (var table in Relationships.Of(package, sheet).AllOf("table"))
             {
-                if (tables.Count == limits.Tables) throw RefusalException.TooLarge($"it has more than {limits.Tables} tables");
+                if (tables.Count == limits.Tables) throw RefusalException.TooLarge(Excess.Tables, limits.Tables);
                 if (TablePart.Read(package, table, name, budget, rows => cells = cells with { FilteredRows = rows }) is { } read) tables.Add(read);
             }
 

@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using ClassKit.CellFormulas.Sheets;
-using ClassKit.Workbooks.Returned.Packages;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.SpreadsheetMl;
 
 namespace ClassKit.Workbooks.Returned;

@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Tests.Support;
 using ClassKit.CellFormulas.Values;
 
@@ -94,7 +95,7 @@ public class ArrayRangeTests
         var element = Filled("A1:B3*flower").Evaluate("D4");
 
         Assert.Equal(CellError.Name, element.Value.Error);
-        Assert.Contains("flower", element.Reason, StringComparison.Ordinal);
+        Assert.Equal(new Obstacle.NoName("flower"), element.Reason);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Tests.Support;
 using ClassKit.CellFormulas.Values;
 
@@ -67,7 +68,7 @@ public class BoundsTests
         Assert.Equal(EvaluationStatus.Computed, Evaluate(formula, new(ArrayCells: cells)).Status);
 
         var refused = Evaluate(formula, new(ArrayCells: cells - 1));
-        Assert.Equal((EvaluationStatus.Unsupported, $"an array of more than {cells - 1} cells"), (refused.Status, refused.Reason));
+        Assert.Equal((EvaluationStatus.Unsupported, (Obstacle?)new Obstacle.ArrayTooLarge(cells - 1)), (refused.Status, refused.Reason));
     }
 
     [Fact]
@@ -77,8 +78,8 @@ public class BoundsTests
 
         Assert.Equal(EvaluationStatus.Computed, Evaluate("=1+2", new(AllSteps: needed)).Status);
         var refused = Evaluate("=1+2", new(AllSteps: needed - 1));
-        Assert.Equal((EvaluationStatus.Unsupported, "more steps than there may be for all cells together"), (refused.Status, refused.Reason));
-        Assert.Equal($"more than {needed - 1} steps", Evaluate("=1+2", new(Steps: needed - 1)).Reason);
+        Assert.Equal((EvaluationStatus.Unsupported, (Obstacle?)new Obstacle.TooManyStepsTogether()), (refused.Status, refused.Reason));
+        Assert.Equal(new Obstacle.TooManySteps(needed - 1), Evaluate("=1+2", new(Steps: needed - 1)).Reason);
     }
 
     [Fact]
@@ -104,22 +105,22 @@ public class BoundsTests
     }
 
     [Theory]
-    [InlineData("=ABS()", "ABS takes 1 argument, not 0")]
-    [InlineData("=ABS(1,2)", "ABS takes 1 argument, not 2")]
-    [InlineData("=POWER(1)", "POWER takes 2 arguments, not 1")]
-    [InlineData("=PI(1)", "PI takes 0 arguments, not 1")]
-    [InlineData("=SUMIF(A1:A2)", "SUMIF takes 2 to 3 arguments, not 1")]
-    [InlineData("=IFS(TRUE)", "IFS takes at least 2 arguments, not 1")]
-    public void Too_few_or_too_many_arguments_are_counted_in_the_reason(string formula, string reason)
+    [InlineData("=ABS()", "ABS", 1, 1, 0)]
+    [InlineData("=ABS(1,2)", "ABS", 1, 1, 2)]
+    [InlineData("=POWER(1)", "POWER", 2, 2, 1)]
+    [InlineData("=PI(1)", "PI", 0, 0, 1)]
+    [InlineData("=SUMIF(A1:A2)", "SUMIF", 2, 3, 1)]
+    [InlineData("=IFS(TRUE)", "IFS", 2, null, 1)]
+    public void Too_few_or_too_many_arguments_are_counted_in_the_reason(string formula, string function, int least, int? most, int given)
     {
         var evaluation = Evaluate(formula, EvaluationLimits.Default);
 
-        Assert.Equal((CellError.Value, reason), (evaluation.Value.Error, evaluation.Reason));
+        Assert.Equal((CellError.Value, (Obstacle?)new Obstacle.Arguments(function, least, most, given)), (evaluation.Value.Error, evaluation.Reason));
     }
 
     [Fact]
     public void The_first_reason_stays() =>
-        Assert.Equal("ABS takes 1 argument, not 2", Evaluate("=IFERROR(ABS(1,2),1)+IFERROR(POWER(1),1)+FLOWER(1)", EvaluationLimits.Default).Reason);
+        Assert.Equal(new Obstacle.Arguments("ABS", 1, 1, 2), Evaluate("=IFERROR(ABS(1,2),1)+IFERROR(POWER(1),1)+FLOWER(1)", EvaluationLimits.Default).Reason);
 
     [Fact]
     public void Subtotals_leave_out_other_subtotals_and_no_other_formula()
@@ -144,8 +145,8 @@ public class BoundsTests
         static Evaluation Named(string formula) => NamedEvaluation.Evaluate(CellFormula.Of(formula), new Dictionary<string, CellValue>());
 
         var misspelt = Named("=FLOWER(1)");
-        Assert.Equal((EvaluationStatus.Computed, CellError.Name, "there is no function called FLOWER"), (misspelt.Status, misspelt.Value.Error, misspelt.Reason));
+        Assert.Equal((EvaluationStatus.Computed, CellError.Name, (Obstacle?)new Obstacle.NoFunction("FLOWER")), (misspelt.Status, misspelt.Value.Error, misspelt.Reason));
         var table = Named("=SUM(Doughs[Flour])");
-        Assert.Equal((EvaluationStatus.Unsupported, "there are no tables here, and `Doughs[Flour]` refers to one"), (table.Status, table.Reason));
+        Assert.Equal((EvaluationStatus.Unsupported, (Obstacle?)new Obstacle.NoTables("Doughs[Flour]")), (table.Status, table.Reason));
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Tests.Support;
 using ClassKit.CellFormulas.Values;
@@ -73,7 +74,7 @@ public class DefinedNameTests
     {
         var evaluation = new Book { ["A1"] = "=rate*2" }.Name("rate", "1+").Evaluate("A1");
 
-        Assert.Equal((EvaluationStatus.Unsupported, "the name rate stands for no formula that can be read"), (evaluation.Status, evaluation.Reason));
+        Assert.Equal((EvaluationStatus.Unsupported, (Obstacle?)new Obstacle.NameWithoutFormula("rate")), (evaluation.Status, evaluation.Reason));
     }
 
     [Fact]

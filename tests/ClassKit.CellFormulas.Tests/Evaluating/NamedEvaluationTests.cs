@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Tests.Support;
 using ClassKit.CellFormulas.Values;
 
@@ -22,7 +23,7 @@ public class NamedEvaluationTests
     {
         var evaluation = NamedEvaluation.Evaluate(CellFormula.Of("=flour*water"), Dough);
         Assert.Equal(CellError.Name, evaluation.Value.Error);
-        Assert.Contains("water", evaluation.Reason, StringComparison.Ordinal);
+        Assert.Equal(new Obstacle.NoName("water"), evaluation.Reason);
     }
 
     [Fact]

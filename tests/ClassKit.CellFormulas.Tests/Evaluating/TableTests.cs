@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Tests.Support;
 using ClassKit.CellFormulas.Values;
@@ -82,7 +83,7 @@ public class TableTests
     public void A_column_that_is_not_there_is_named(string formula)
     {
         var evaluation = Bare("F9", formula, hasHeaders: true, hasTotals: true);
-        Assert.Equal((CellError.Reference, $"the table Doughs has no such column: `{formula[4..^1]}`"), (evaluation.Value.Error, evaluation.Reason));
+        Assert.Equal((CellError.Reference, (Obstacle?)new Obstacle.NoColumn("Doughs", formula[4..^1])), (evaluation.Value.Error, evaluation.Reason));
     }
 
     /// <summary>Four rows of two columns, 100, 200, 300, 400 and 1, 2, 3, 4, whatever of them is headers and totals.</summary>

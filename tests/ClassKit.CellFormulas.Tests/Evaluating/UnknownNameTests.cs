@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Tests.Support;
 
 namespace ClassKit.CellFormulas.Tests.Evaluating;
@@ -41,7 +42,7 @@ public class UnknownNameTests
         var evaluation = Evaluate(formula);
 
         Assert.Equal(EvaluationStatus.Unsupported, evaluation.Status);
-        Assert.Contains("is not evaluated", evaluation.Reason, StringComparison.Ordinal);
+        Assert.IsType<Obstacle.UnknownFunction>(evaluation.Reason);
     }
 
     [Fact]

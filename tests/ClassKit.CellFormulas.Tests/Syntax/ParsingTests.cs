@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Tests.Support;
 
@@ -65,37 +66,41 @@ public class ParsingTests
     public void What_only_looks_like_a_cell_is_a_name(string text) => Assert.IsType<NameNode>(CellFormula.Of(text).Root);
 
     [Theory]
-    [InlineData("=SUM(Doughs[Flour])", "there is no table called Doughs")]
-    [InlineData("=Doughs[[#This Row],[Flour]]*2", "there is no table called Doughs")]
-    [InlineData("=[@Flour]*2", "`[@Flour]` stands in no table")]
-    [InlineData("=SUM(Doughs[A'] b])", "there is no table called Doughs")]
-    [InlineData("=SUM(Sheet1:Sheet3!A1)", "a reference through several sheets")]
-    [InlineData("=SUM('Day 1:Day 3'!A1:B2)", "a reference through several sheets")]
-    [InlineData("=[1]Sheet1!A1", "a reference to another workbook")]
-    [InlineData("='[prices.xlsx]Sheet 1'!$A$1", "a reference to another workbook")]
-    [InlineData("=[0]!Price", "a reference to another workbook")]
-    [InlineData("=[1]!CASES(\"rye\",A1)", "a function of another workbook")]
-    [InlineData("=['file:///home/prices.xlsx']Sheet1!A1", "a reference to another workbook")]
-    [InlineData("=_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)(2)", "LAMBDA")]
-    [InlineData("=_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)", "LAMBDA (")]
-    [InlineData("=Doughs!price(1)", "a macro")]
-    [InlineData("=#SPILL!", "the error value #SPILL!")]
-    [InlineData("=#CALC!", "the error value #CALC!")]
-    [InlineData("=#FIELD!", "the error value #FIELD!")]
-    [InlineData("=#BLOCKED!", "the error value #BLOCKED!")]
-    [InlineData("=#CONNECT!", "the error value #CONNECT!")]
-    [InlineData("=#UNKNOWN!", "the error value #UNKNOWN!")]
-    [InlineData("=#BUSY!", "the error value #BUSY!")]
-    [InlineData("=#EXTERNAL!", "the error value #EXTERNAL!")]
-    [InlineData("=#PYTHON!", "the error value #PYTHON!")]
-    [InlineData("=#GETTING_DATA", "the error value #GETTING_DATA")]
-    public void What_we_do_not_evaluate_is_recognised_and_no_syntax_error(string text, string reason)
+    [InlineData("=SUM(Doughs[Flour])")]
+    [InlineData("=Doughs[[#This Row],[Flour]]*2")]
+    [InlineData("=[@Flour]*2")]
+    [InlineData("=SUM(Doughs[A'] b])")]
+    public void A_table_that_is_not_there_is_no_syntax_error(string text) =>
+        Assert.True(new Book { ["A1"] = text }.Evaluate("A1").Reason is Obstacle.NoTable { Table: "Doughs" } or Obstacle.InNoTable { Text: "[@Flour]" });
+
+    [Theory]
+    [InlineData("=SUM(Sheet1:Sheet3!A1)", Construct.SeveralSheets)]
+    [InlineData("=SUM('Day 1:Day 3'!A1:B2)", Construct.SeveralSheets)]
+    [InlineData("=[1]Sheet1!A1", Construct.OtherWorkbook)]
+    [InlineData("='[prices.xlsx]Sheet 1'!$A$1", Construct.OtherWorkbook)]
+    [InlineData("=[0]!Price", Construct.OtherWorkbook)]
+    [InlineData("=[1]!CASES(\"rye\",A1)", Construct.OtherWorkbooksFunction)]
+    [InlineData("=['file:///home/prices.xlsx']Sheet1!A1", Construct.OtherWorkbook)]
+    [InlineData("=_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)(2)", Construct.Lambda)]
+    [InlineData("=_xlfn.LAMBDA(_xlpm.x,_xlpm.x+1)", Construct.Lambda)]
+    [InlineData("=Doughs!price(1)", Construct.Macro)]
+    [InlineData("=#SPILL!", Construct.NewerError)]
+    [InlineData("=#CALC!", Construct.NewerError)]
+    [InlineData("=#FIELD!", Construct.NewerError)]
+    [InlineData("=#BLOCKED!", Construct.NewerError)]
+    [InlineData("=#CONNECT!", Construct.NewerError)]
+    [InlineData("=#UNKNOWN!", Construct.NewerError)]
+    [InlineData("=#BUSY!", Construct.NewerError)]
+    [InlineData("=#EXTERNAL!", Construct.NewerError)]
+    [InlineData("=#PYTHON!", Construct.NewerError)]
+    [InlineData("=#GETTING_DATA", Construct.NewerError)]
+    public void What_we_do_not_evaluate_is_recognised_and_no_syntax_error(string text, Construct what)
     {
         var parse = CellFormula.Parse(text);
         Assert.NotNull(parse.Formula);
         var evaluation = new Book { ["A1"] = text }.Evaluate("A1");
         Assert.Equal(EvaluationStatus.Unsupported, evaluation.Status);
-        Assert.Contains(reason, evaluation.Reason, StringComparison.Ordinal);
+        Assert.Equal(what, Assert.IsType<Obstacle.NotEvaluated>(evaluation.Reason).What);
         Assert.Equal(text.Replace("_xlfn.", "", StringComparison.Ordinal), parse.Formula.ToString().Replace("_xlfn.", "", StringComparison.Ordinal));
     }
 
@@ -110,7 +115,7 @@ public class ParsingTests
         var formula = CellFormula.Of($"=SUM({text},1)");
 
         Assert.Equal(text, Assert.IsType<UnsupportedNode>(Assert.IsType<CallNode>(formula.Root).Arguments[0]).Text);
-        Assert.Equal("the end", CellFormula.Parse($"={text}:").Error!.Found);
+        Assert.Equal(SyntaxFoundKind.End, CellFormula.Parse($"={text}:").Error!.Found.Kind);
     }
 
     [Fact]

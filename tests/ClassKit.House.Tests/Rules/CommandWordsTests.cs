@@ -15,12 +15,13 @@ public partial class CommandWordsTests
     [InlineData("`classkit ", true)]
     [InlineData("classkit check names the line", true)]
     [InlineData("and name it with --class.", true)]
+    [InlineData("grade again with <code>--take-over</code>", true)]
     [InlineData("Name a folder that ClassKit made.", false)]
     [InlineData("<!--students-->", false)]
     public void Commands_are_told_from_other_words(string text, bool isOne) => Assert.Equal(isOne, SpeaksOfCommands(text));
 
     private static bool SpeaksOfCommands(string text) => Commands().IsMatch(text);
 
-    [GeneratedRegex(@"`classkit\b|\bclasskit [a-z]|(^|[\s`])--[a-z]", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"`classkit\b|\bclasskit [a-z]|(^|[\s`>(“])--[a-z]", RegexOptions.CultureInvariant)]
     private static partial Regex Commands();
 }

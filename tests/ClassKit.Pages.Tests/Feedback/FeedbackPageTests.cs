@@ -103,7 +103,7 @@ public sealed class FeedbackPageTests
     {
         var page = Page(Student("s09"));
         Assert.Contains("save it as an Excel workbook", page.QuerySelector("header")!.Text(), StringComparison.Ordinal);
-        Assert.Contains("The file ends in the middle", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
+        Assert.Contains("The file is cut off", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
     }
 
     [Fact]

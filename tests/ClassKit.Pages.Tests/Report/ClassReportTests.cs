@@ -1,4 +1,5 @@
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
 using ClassKit.Pages.Tests.Samples;
@@ -55,7 +56,7 @@ public sealed class ClassReportTests
     [Fact]
     public void What_programs_left_behind_is_named_below_the_table_and_stands_in_no_row()
     {
-        var grades = SampleClass.Grades with { Files = [.. SampleClass.Grades.Files, new("~$lock.xlsx", null, null, FileFate.Leftover, null, new Uncounted.NotRead(new([new("A lock file.", IsTyped: false)])))] };
+        var grades = SampleClass.Grades with { Files = [.. SampleClass.Grades.Files, new("~$lock.xlsx", null, null, FileFate.Leftover, null, new Uncounted.NotRead(new Refusal.Leftover(LeftoverKind.LockFile)))] };
         var files = Html.Parse(HtmlPages.ClassReport(grades, ClassSummarizer.Summarize(grades))).QuerySelector("#files")!.Closest("section")!;
 
         Assert.DoesNotContain(files.QuerySelectorAll("tbody tr"), row => row.Text().Contains("~$lock", StringComparison.Ordinal));

@@ -1,9 +1,12 @@
+using ClassKit.CellFormulas.Obstacles;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
 
@@ -30,7 +33,7 @@ internal static class SampleClass
         Dealt,
         [.. Dealt.Students.Select(Grade)],
         [
-            new("notes/timetable.pdf", "00", null, FileFate.Refused, null, new Uncounted.NotRead(new([new("This is no workbook. If it belongs to a student, ask for the .xlsx file.", IsTyped: false)]))),
+            new("notes/timetable.pdf", "00", null, FileFate.Refused, null, new Uncounted.NotRead(new Refusal.OtherKind(FileKind.Pdf))),
             new("copy of practice (1).xlsx", "01", null, FileFate.OtherVersion, null, new Uncounted.OtherVersion(new("s07", "Grace Mbeki"), 3, 10, new("s07.xlsx"), new WhyThatVersion.EarnsMost())),
         ]);
 
@@ -70,7 +73,7 @@ internal static class SampleClass
     private static StudentGrade Grade(DealtStudent student, int index) => index switch
     {
         7 => new(student.Student, GradeStatus.Missing, null, [], []),
-        8 => new(student.Student, GradeStatus.Unreadable, "s09 final.xlsx", [], [new Flag.UnreadableFile(new("s09 final.xlsx"), new([new("The file ends in the middle: it was probably cut off while it was sent.", IsTyped: false)]))]),
+        8 => new(student.Student, GradeStatus.Unreadable, "s09 final.xlsx", [], [new Flag.UnreadableFile(new("s09 final.xlsx"), new Refusal.CutOff())]),
         _ => new(student.Student, GradeStatus.Graded, $"{student.Student.Id}.xlsx", [.. Answers(student, index)], Flags(index)),
     };
 
@@ -119,7 +122,7 @@ internal static class SampleClass
             Outcome.Incorrect => new(exercise, part, outcome, 0, part.Points, CellValue.FromError(CellError.DivideByZero), right, "=C4/C9", [new AnswerFinding.ErrorValue(CellError.DivideByZero)], earlier),
             Outcome.Blank => new(exercise, part, outcome, 0, part.Points, CellValue.Blank, right, null, [new AnswerFinding.Empty("C12")], earlier),
             Outcome.Unreadable => new(exercise, part, outcome, 0, part.Points, CellValue.FromText("about <b>half</b> & a bit"), right, null, [new AnswerFinding.NoNumber(UnreadableKind.NoDigit, new("about <b>half</b> & a bit"), 24, new(""), 1)], earlier),
-            Outcome.Unsupported => new(exercise, part, outcome, 0, 0, CellValue.Blank, right, "=LAMBDA(x,x*2)(C4)", [new AnswerFinding.NotEvaluated(new([new("LAMBDA is not evaluated", IsTyped: false)]))], earlier),
+            Outcome.Unsupported => new(exercise, part, outcome, 0, 0, CellValue.Blank, right, "=LAMBDA(x,x*2)(C4)", [new AnswerFinding.NotEvaluated(new Obstacle.NotEvaluated(Construct.Lambda, "LAMBDA(x,x*2)"))], earlier),
         };
     }
 }

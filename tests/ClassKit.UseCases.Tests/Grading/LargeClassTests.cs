@@ -1,11 +1,11 @@
 using System.IO.Compression;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.UseCases.Tests.Hostile;
 using ClassKit.UseCases.Tests.Samples;
 using ClassKit.Workbooks.Dealing;
 using ClassKit.Workbooks.Returned;
-using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.UseCases.Tests.Grading;
 
@@ -26,7 +26,7 @@ public sealed class LargeClassTests
         var produced = GradeCommands.Grade(dealt, folder.Path);
         var gradebook = produced.Files.Single(file => file.Path == "gradebook.xlsx").Content;
 
-        Assert.Equal(RefusalKind.TooLarge, ReturnedWorkbookReader.Read(gradebook).Refusal!.Kind);
+        Assert.IsType<Refusal.TooLarge>(ReturnedWorkbookReader.Read(gradebook).Refusal);
         Assert.StartsWith($"{Students} of {Students} students graded", produced.Notes[0], StringComparison.Ordinal);
         var points = Parts.Of(gradebook).Text("xl/worksheets/sheet1.xml");
         Assert.Equal(points.Split("</x:f>").Length, points.Split("</x:f><x:v>").Length);

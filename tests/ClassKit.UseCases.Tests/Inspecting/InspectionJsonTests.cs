@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 using ClassKit.UseCases.Inspecting;
 
@@ -12,7 +13,7 @@ public sealed class InspectionJsonTests
         var inspection = new Inspection("a.xlsx", [new("Sheet1",
         [
             new("A1", "=1+1", CellValue.FromNumber(2), CellValue.FromNumber(2), InspectionResult.Agree, null),
-            new("A2", "=WEBSERVICE(\"x\")", CellValue.FromNumber(2), CellValue.Blank, InspectionResult.Unsupported, "the function WEBSERVICE is not evaluated"),
+            new("A2", "=WEBSERVICE(\"x\")", CellValue.FromNumber(2), CellValue.Blank, InspectionResult.Unsupported, new Obstacle.UnknownFunction("WEBSERVICE")),
         ])]);
 
         var cells = JsonDocument.Parse(InspectionJson.Write(inspection)).RootElement.GetProperty("sheets")[0].GetProperty("cells");

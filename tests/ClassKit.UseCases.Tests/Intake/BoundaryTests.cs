@@ -1,5 +1,6 @@
 using ClassKit.Grading;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Intake;
@@ -75,7 +76,7 @@ public sealed class BoundaryTests : IDisposable
         while (items.MoveNext()) rest.Add(items.Current);
 
         Assert.Equal(["b/ben.xlsx", "c/cleo.xlsx"], rest.Select(item => item.Path));
-        Assert.All(rest, item => Assert.Contains("was gone", item.Refusal, StringComparison.Ordinal));
+        Assert.All(rest, item => Assert.Equal(new Refusal.Unopened(OpeningFault.Gone), item.Refusal));
     }
 
     [Theory]

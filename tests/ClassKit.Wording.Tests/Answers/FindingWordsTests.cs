@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Grading.Findings;
 using ClassKit.Wording.Tests.Samples;
@@ -26,8 +27,8 @@ public sealed class FindingWordsTests
         { new AnswerFinding.Waits([Parts.Of(), Parts.Of(ask: "How much salt?")]), "lacks a number in parts “How much water” and “How much salt”" },
         { new AnswerFinding.Impossible(-1.5), "cannot be" },
         { new AnswerFinding.HundredfoldPercent(439), "holds 439, which other cells take for 43900 %: for 439 % a cell holds 4.39" },
-        { new AnswerFinding.NotEvaluated(null), "it depends on the clock or on chance" },
-        { new AnswerFinding.NotEvaluated(new([new("there is no table called ", false), new("Will", true)])), "(there is no table called Will)" },
+        { new AnswerFinding.NotEvaluated(new Obstacle.ChangesEachTime("NOW")), "(NOW gives another value each time)" },
+        { new AnswerFinding.NotEvaluated(new Obstacle.NoTable("Will")), "(there is no table called Will)" },
     };
 
     [Theory]

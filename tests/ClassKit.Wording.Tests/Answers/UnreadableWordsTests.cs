@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.Grading.Findings;
 using ClassKit.Wording.Tests.Samples;
 
@@ -15,7 +16,7 @@ public sealed class UnreadableWordsTests
         { No(UnreadableKind.Word, "maybe 182", "maybe", 1), "the word “maybe” at character 1" },
         { No(UnreadableKind.Character, "182\u0007", "\u0007", 4), "U+0007" },
         { new AnswerFinding.LacksEqualsSign(new("C7*C8")), "a formula begins with =" },
-        { new AnswerFinding.BrokenFormula(new([new("nothing", false)]), 8), "from character 8 on" },
+        { new AnswerFinding.BrokenFormula(new(SyntaxFoundKind.End), 8), "from character 8 on" },
         { new AnswerFinding.NamesNoCell(new("flour")), "“flour” in it is no cell" },
     };
 

@@ -1,9 +1,14 @@
 using System.Runtime.CompilerServices;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Obstacles;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Wording.Tests.Samples;
 
@@ -29,7 +34,12 @@ internal static class Every
         if (type == typeof(Quotation)) return new Quotation($"by {Ada.Name}");
         if (type == typeof(ReturnedName)) return new ReturnedName($"{Ada.Name}.xlsx");
         if (type == typeof(CellPlace)) return new CellPlace(new(Ada.Name, 5, 2), IsOwnSheet: true);
-        if (type == typeof(TextPiece)) return new TextPiece(Ada.Name, IsTyped: true);
+        if (type == typeof(Obstacle)) return new Obstacle.NoSheet(Ada.Name);
+        if (type == typeof(CellAddress)) return new CellAddress("ours", 5, 2);
+        if (type == typeof(Damage)) return new Damage.NowhereSheet(new(Ada.Name));
+        if (type == typeof(SyntaxError)) return CellFormula.Parse("=ours(").Error!;
+        if (type == typeof(SyntaxFound)) return new SyntaxFound(SyntaxFoundKind.Name, Ada.Name);
+        if (type == typeof(Refusal)) return new Refusal.Damaged(new Damage.NowhereSheet(new(Ada.Name)));
         if (type == typeof(OtherDeal)) return new OtherDeal(OtherDealKind.Class, null, null, Ada.Name);
         if (type == typeof(Part)) return Parts.Of();
         if (type == typeof(Given)) return Parts.Flour;

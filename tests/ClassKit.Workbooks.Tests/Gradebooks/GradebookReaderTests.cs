@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Results;
 using ClassKit.Workbooks.Gradebooks;
 using ClassKit.Workbooks.Tests.Samples;
 
@@ -70,7 +71,7 @@ public sealed class GradebookReaderTests
 
         Assert.Null(one.Points);
         Assert.Equal(shown, one.Typed);
-        Assert.Contains("points from 0 to", one.Problem, StringComparison.Ordinal);
+        Assert.IsType<TypedPointsFault.OutOfRange>(one.Fault);
         Assert.Throws<InvalidOperationException>(() => one.ToCorrection());
     }
 
@@ -83,15 +84,15 @@ public sealed class GradebookReaderTests
     [Fact]
     public void Anything_else_says_why_it_cannot_be_read()
     {
-        Assert.NotNull(GradebookReader.Read([1, 2, 3], Dealt).Problem);
-        Assert.Contains("what was graded", GradebookReader.Read(OpenPyXl.Run(Written, "del w['Answers']").Saved, Dealt).Problem, StringComparison.Ordinal);
-        Assert.Contains("no sheet Gradebook", GradebookReader.Read(OpenPyXl.Run(Written, "\nfor s in w.sheetnames[1:]: del w[s]\nw.active.delete_cols(1, 3)").Saved, Dealt).Problem, StringComparison.Ordinal);
+        Assert.IsType<GradebookFault.Refused>(GradebookReader.Read([1, 2, 3], Dealt).Fault);
+        Assert.Equal(new GradebookFault.NoAnswers("Answers"), GradebookReader.Read(OpenPyXl.Run(Written, "del w['Answers']").Saved, Dealt).Fault);
+        Assert.IsType<GradebookFault.NoPoints>(GradebookReader.Read(OpenPyXl.Run(Written, "\nfor s in w.sheetnames[1:]: del w[s]\nw.active.delete_cols(1, 3)").Saved, Dealt).Fault);
     }
 
     private static List<string> Read(byte[] file)
     {
         var reading = GradebookReader.Read(file, Dealt);
-        Assert.Null(reading.Problem);
+        Assert.Null(reading.Fault);
         return [.. reading.Typed.Select(one => FormattableString.Invariant($"{one.Student.Id} {one.Cell.Split('!')[1]} {(one.Before is { } before ? $"{before:0.##}" : "?")} → {one.Points:0.##}"))];
     }
 }

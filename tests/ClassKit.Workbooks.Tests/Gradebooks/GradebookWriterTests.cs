@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
 using ClassKit.Wording.Outcomes;
@@ -138,14 +139,14 @@ public sealed class GradebookWriterTests
     public void Every_answer_flag_and_file_is_listed()
     {
         Assert.Equal(SampleGrades.Grades.Students.Sum(student => student.Answers.Count), Rows("Answers"));
-        Assert.Equal("@eli.xlsx: The file is cut off.", Text("Flags", 5, 5));
+        Assert.StartsWith("@eli.xlsx: The file is cut off", Text("Flags", 5, 5), StringComparison.Ordinal);
         Assert.Equal(SampleGrades.Grades.Unmatched.Count + SampleGrades.Grades.Students.Count(student => student.File is not null), Rows("Files"));
     }
 
     [Fact]
     public void Of_thousands_of_files_the_first_are_listed_and_the_rest_counted()
     {
-        var files = Enumerable.Range(1, 1200).Select(at => new AccountedFile($"photo {at:0000}.jpg", "01", null, FileFate.Refused, null, new Uncounted.NotRead(new([new("A picture.", IsTyped: false)]))));
+        var files = Enumerable.Range(1, 1200).Select(at => new AccountedFile($"photo {at:0000}.jpg", "01", null, FileFate.Refused, null, new Uncounted.NotRead(new Refusal.OtherKind(FileKind.Jpeg))));
         var grades = SampleGrades.Grades with { Files = [.. files] };
 
         var sheet = ReturnedWorkbookReader.Read(GradebookWriter.Write(grades, SampleGrades.Summary)).Workbook!.FindSheet("Files")!;

@@ -1,9 +1,9 @@
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Layout;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Filling;
 using ClassKit.Workbooks.Returned;
-using ClassKit.Workbooks.Returned.Packages;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Interchange;
@@ -82,16 +82,15 @@ public sealed class OtherProgramsTests
     }
 
     [Theory]
-    [InlineData("xls", RefusalKind.OtherSpreadsheet, ".xls")]
-    [InlineData("csv", RefusalKind.OtherKind, "CSV")]
-    [InlineData("html", RefusalKind.OtherKind, "web page")]
-    [InlineData("pdf", RefusalKind.OtherKind, "PDF")]
-    public void A_real_file_of_another_format_is_refused_by_its_name(string format, RefusalKind kind, string words)
+    [InlineData("xls", FileKind.OldWorkbook)]
+    [InlineData("csv", FileKind.PlainText)]
+    [InlineData("html", FileKind.WebPage)]
+    [InlineData("pdf", FileKind.Pdf)]
+    public void A_real_file_of_another_format_is_refused_by_its_name(string format, FileKind kind)
     {
         var refusal = ReturnedWorkbookReader.Read(LibreOffice.Convert(FilledWorkbook.Bytes, format)).Refusal!;
 
-        Assert.Equal(kind, refusal.Kind);
-        Assert.Contains(words, refusal.Reason, StringComparison.Ordinal);
+        Assert.Equal(new Refusal.OtherKind(kind), refusal);
     }
 
     private static void AssertDealtPlaces(WorkbookSnapshot workbook)

@@ -1,6 +1,6 @@
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Dealing;
 using ClassKit.Workbooks.Returned;
-using ClassKit.Workbooks.Returned.Packages;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Returned;
@@ -14,7 +14,7 @@ public sealed class DamagedFilesTests
     {
         Assert.Null(ReturnedWorkbookReader.Read(Whole).Refusal);
         for (var length = 4; length < Whole.Length; length += 97)
-            Assert.Equal((length, RefusalKind.Truncated), (length, ReturnedWorkbookReader.Read(Whole[..length]).Refusal?.Kind));
+            Assert.Equal((length, new Refusal.CutOff()), (length, ReturnedWorkbookReader.Read(Whole[..length]).Refusal));
     }
 
     [Theory]

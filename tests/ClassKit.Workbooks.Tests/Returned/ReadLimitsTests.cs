@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned;
 using ClassKit.Workbooks.Returned.Packages;
 using ClassKit.Workbooks.Tests.Samples;
@@ -14,32 +15,31 @@ public sealed class ReadLimitsTests
         <row r="3"><c r="A3"><f t="shared" si="0"/></c></row>
         """, names: """<definedName name="a">S!$A$1</definedName><definedName name="b">S!$A$1</definedName>""").ToBytes();
 
-    public static TheoryData<string, ReadLimits, string> Limits => new()
+    public static TheoryData<string, ReadLimits, Excess, long> Limits => new()
     {
-        { "file", new() { FileBytes = 100 }, "the file is larger" },
-        { "unpacked", new() { UnpackedBytes = 500 }, "unpacked" },
-        { "entries", new() { Entries = 4 }, "4 parts" },
-        { "names of entries", new() { DirectoryBytes = 50 }, "very long names" },
-        { "one element", new() { ElementBytes = 8 }, "an element of its part" },
-        { "pointers", new() { Relationships = 1 }, "points to more than 1" },
-        { "all texts", new() { AllTextLength = 11 }, "11 characters together" },
-        { "shared formulas", new() { SharedFormulas = 0 }, "share a formula" },
-        { "sheets", new() { Sheets = 0 }, "sheets" },
-        { "cells", new() { Cells = 3 }, "3 filled cells" },
-        { "names", new() { Names = 1 }, "1 defined names" },
-        { "formulas, shared ones counted again", new() { AllFormulasLength = 20 }, "20 characters together" },
+        { "file", new() { FileBytes = 100 }, Excess.FileMegabytes, 0 },
+        { "unpacked", new() { UnpackedBytes = 500 }, Excess.UnpackedMegabytes, 0 },
+        { "entries", new() { Entries = 4 }, Excess.Parts, 4 },
+        { "names of entries", new() { DirectoryBytes = 50 }, Excess.Parts, 4_000 },
+        { "one element", new() { ElementBytes = 8 }, Excess.ElementMegabytes, 0 },
+        { "pointers", new() { Relationships = 1 }, Excess.Relations, 1 },
+        { "all texts", new() { AllTextLength = 11 }, Excess.AllTextCharacters, 11 },
+        { "shared formulas", new() { SharedFormulas = 0 }, Excess.SharedFormulas, 0 },
+        { "sheets", new() { Sheets = 0 }, Excess.Sheets, 0 },
+        { "cells", new() { Cells = 3 }, Excess.Cells, 3 },
+        { "names", new() { Names = 1 }, Excess.Names, 1 },
+        { "formulas, shared ones counted again", new() { AllFormulasLength = 20 }, Excess.AllFormulaCharacters, 20 },
     };
 
     [Theory]
     [MemberData(nameof(Limits))]
-    public void A_workbook_beyond_a_limit_is_refused_with_that_limit_named(string limit, ReadLimits limits, string words)
+    public void A_workbook_beyond_a_limit_is_refused_with_that_limit_named(string limit, ReadLimits limits, Excess what, long most)
     {
         Assert.NotEmpty(limit);
         Assert.Null(ReturnedWorkbookReader.Read(Plain).Refusal);
 
         var refusal = ReturnedWorkbookReader.Read(Plain, limits).Refusal!;
-        Assert.Equal(RefusalKind.TooLarge, refusal.Kind);
-        Assert.Contains(words, refusal.Reason, StringComparison.Ordinal);
+        Assert.Equal((what, most), (Assert.IsType<Refusal.TooLarge>(refusal).What, ((Refusal.TooLarge)refusal).Most));
     }
 
     [Fact]
@@ -68,19 +68,19 @@ public sealed class ReadLimitsTests
         Assert.True(bomb.Length < 20_000);
 
         var refusal = ReturnedWorkbookReader.Read(bomb).Refusal!;
-        Assert.Equal(RefusalKind.TooLarge, refusal.Kind);
-        Assert.Contains("400 times", refusal.Reason, StringComparison.Ordinal);
+        var large = Assert.IsType<Refusal.TooLarge>(refusal);
+        Assert.Equal((Excess.PackingRatio, 400), (large.What, large.Most));
     }
 
     [Theory]
-    [InlineData("<a>", 200, "deep in one another")]
-    [InlineData("<a{0}/>", 20_000, "different names")]
-    [InlineData("<a a{0}=\"\"/>", 20_000, "different names")]
-    public void Xml_that_a_reader_would_have_to_remember_is_refused(string element, int times, string words)
+    [InlineData("<a>", 200, Excess.Depth)]
+    [InlineData("<a{0}/>", 20_000, Excess.XmlNames)]
+    [InlineData("<a a{0}=\"\"/>", 20_000, Excess.XmlNames)]
+    public void Xml_that_a_reader_would_have_to_remember_is_refused(string element, int times, Excess what)
     {
         var sheet = HandMade.Sheet(string.Concat(Enumerable.Range(0, times).Select(at => element.Replace("{0}", at.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal))));
 
-        Assert.Contains(words, ReturnedWorkbookReader.Read(sheet.ToBytes()).Refusal!.Reason, StringComparison.Ordinal);
+        Assert.Equal(what, Assert.IsType<Refusal.TooLarge>(ReturnedWorkbookReader.Read(sheet.ToBytes()).Refusal).What);
     }
 
     [Fact]
@@ -88,8 +88,8 @@ public sealed class ReadLimitsTests
     {
         var pieces = string.Concat(Enumerable.Repeat("<r><t>some words</t></r>", 200_000));
 
-        Assert.Contains("characters", HandMade.Sheet("", strings: $"<si>{pieces}</si>").Refused().Reason, StringComparison.Ordinal);
-        Assert.Contains("characters", HandMade.Sheet("", strings: $"<si><t><![CDATA[{new string('<', 2_000_000)}]]></t></si>").Refused().Reason, StringComparison.Ordinal);
+        Assert.Equal(Excess.TextCharacters, Assert.IsType<Refusal.TooLarge>(HandMade.Sheet("", strings: $"<si>{pieces}</si>").Refused()).What);
+        Assert.Equal(Excess.TextCharacters, Assert.IsType<Refusal.TooLarge>(HandMade.Sheet("", strings: $"<si><t><![CDATA[{new string('<', 2_000_000)}]]></t></si>").Refused()).What);
     }
 
     [Fact]
@@ -105,7 +105,7 @@ public sealed class ReadLimitsTests
     {
         using var endless = new EndlessStream();
 
-        Assert.Equal(RefusalKind.TooLarge, ReturnedWorkbookReader.Read(endless, new ReadLimits { FileBytes = 1_000_000 }).Refusal!.Kind);
+        Assert.IsType<Refusal.TooLarge>(ReturnedWorkbookReader.Read(endless, new ReadLimits { FileBytes = 1_000_000 }).Refusal);
         Assert.True(endless.Given < 2_000_000);
     }
 

@@ -1,7 +1,7 @@
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned;
-using ClassKit.Workbooks.Returned.Packages;
 using ClassKit.Workbooks.Tests.Samples;
 
 namespace ClassKit.Workbooks.Tests.Returned;
@@ -95,8 +95,7 @@ public sealed class SheetReadingTests
     {
         var reading = ReturnedWorkbookReader.Read(HandMade.Sheet("""<row r="2"><c r="B2"><f t="shared" si="7"/></c></row>""").ToBytes());
 
-        Assert.Equal(RefusalKind.Damaged, reading.Refusal!.Kind);
-        Assert.Contains("B2", reading.Refusal.Reason, StringComparison.Ordinal);
+        Assert.Equal(new Refusal.Damaged(new Damage.SharedFormula("B2")), reading.Refusal);
     }
 
     [Fact]
@@ -116,21 +115,21 @@ public sealed class SheetReadingTests
         Assert.Equal("TABLE()", sheet.Cell("B2")!.Formula);
     }
 
-    [Theory]
-    [InlineData("""<row r="1"><c r="A1"><v>1,5</v></c></row>""", "'S'!A1 holds '1,5'")]
-    [InlineData("""<row r="1"><c r="A1" t="s"><v>3</v></c></row>""", "'S'!A1 refers to a text that is not there")]
-    [InlineData("""<row r="1"><c r="1A"><v>1</v></c></row>""", "a cell called '1A'")]
-    [InlineData("""<row r="0"><c r="A1"><v>1</v></c></row>""", "a row numbered '0'")]
-    [InlineData("""<row r="1048577"><c><v>1</v></c></row>""", "a row numbered '1048577'")]
-    [InlineData("""<row r="1"><c r="XFD1"><v>1</v></c><c><v>2</v></c></row>""", "beyond its last row or column")]
-    [InlineData("""<row r="1"><c r="A1" t="d"><v>yesterday</v></c></row>""", "'S'!A1 holds 'yesterday'")]
-    public void Nonsense_in_a_cell_is_refused_rather_than_guessed(string rows, string words)
+    public static TheoryData<string, Damage> Nonsense => new()
     {
-        var refusal = ReturnedWorkbookReader.Read(HandMade.Sheet(rows).ToBytes()).Refusal!;
+        { """<row r="1"><c r="A1"><v>1,5</v></c></row>""", new Damage.NoNumber(new("S"), "A1", new("1,5"), IsDate: false) },
+        { """<row r="1"><c r="A1" t="s"><v>3</v></c></row>""", new Damage.MissingText(new("S", 1, 1)) },
+        { """<row r="1"><c r="1A"><v>1</v></c></row>""", new Damage.CellName(new("S"), new("1A")) },
+        { """<row r="0"><c r="A1"><v>1</v></c></row>""", new Damage.RowNumber(new("S"), new("0")) },
+        { """<row r="1048577"><c><v>1</v></c></row>""", new Damage.RowNumber(new("S"), new("1048577")) },
+        { """<row r="1"><c r="XFD1"><v>1</v></c><c><v>2</v></c></row>""", new Damage.BeyondSheet(new("S")) },
+        { """<row r="1"><c r="A1" t="d"><v>yesterday</v></c></row>""", new Damage.NoNumber(new("S"), "A1", new("yesterday"), IsDate: true) },
+    };
 
-        Assert.Equal(RefusalKind.Damaged, refusal.Kind);
-        Assert.Contains(words, refusal.Reason, StringComparison.Ordinal);
-    }
+    [Theory]
+    [MemberData(nameof(Nonsense))]
+    public void Nonsense_in_a_cell_is_refused_rather_than_guessed(string rows, Damage damage) =>
+        Assert.Equal(new Refusal.Damaged(damage), ReturnedWorkbookReader.Read(HandMade.Sheet(rows).ToBytes()).Refusal);
 
     [Fact]
     public void Hidden_rows_are_kept_and_whether_a_filter_hides_them()

@@ -1,8 +1,8 @@
 using System.IO.Compression;
 using System.Text;
 using ClassKit.CellFormulas.Sheets;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned;
-using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Tests.Samples;
 

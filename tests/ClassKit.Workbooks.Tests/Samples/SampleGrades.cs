@@ -3,6 +3,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
 
@@ -28,8 +29,8 @@ internal static class SampleGrades
         SampleClass.Dealt,
         [.. Students.Select(Grade)],
         [
-            new("=notes.docx", "00", null, FileFate.Refused, null, new Uncounted.NotRead(new([new("The file is a text document (.docx), not a workbook.", IsTyped: false)]))),
-            new("photo.jpg", "01", null, FileFate.Refused, null, new Uncounted.NotRead(new([new("The file is a picture (JPEG), not a workbook.", IsTyped: false)]))),
+            new("=notes.docx", "00", null, FileFate.Refused, null, new Uncounted.NotRead(new Refusal.OtherKind(FileKind.Document))),
+            new("photo.jpg", "01", null, FileFate.Refused, null, new Uncounted.NotRead(new Refusal.OtherKind(FileKind.Jpeg))),
         ]);
 
     public static readonly ClassSummary Summary = ClassSummarizer.Summarize(Grades);
@@ -50,7 +51,7 @@ internal static class SampleGrades
             student.Status,
             student.File,
             [.. student.Outcomes.Zip(parts, (outcome, at) => Answer(at.exercise, at.part, outcome))],
-            student.Status == GradeStatus.Unreadable ? [new Flag.UnreadableFile(new("@eli.xlsx"), new([new("The file is cut off.", IsTyped: false)]))] : []);
+            student.Status == GradeStatus.Unreadable ? [new Flag.UnreadableFile(new("@eli.xlsx"), new Refusal.CutOff())] : []);
     }
 
     private static AnswerGrade Answer(Exercise exercise, Part part, Outcome outcome) => new(

@@ -1,6 +1,7 @@
 using System.Xml;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Returned.OpenDocument;
@@ -43,7 +44,7 @@ internal sealed class OpenDocumentPart
             while (xml.Next())
                 part.Take(xml);
         });
-        if (part._sheets.Count == 0) throw RefusalException.Damaged($"{Content} has no sheets in it");
+        if (part._sheets.Count == 0) throw RefusalException.Damaged(new Damage.NoSheets(Content));
         return new(part._sheets, part._names, part._dates);
     }
 
@@ -51,7 +52,7 @@ internal sealed class OpenDocumentPart
     {
         while (xml.Next())
         {
-            if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "encryption-data") throw new RefusalException(Refusals.PasswordProtected);
+            if (xml.NodeType == XmlNodeType.Element && xml.LocalName == "encryption-data") throw new RefusalException(new Refusal.PasswordProtected());
         }
     });
 
@@ -68,7 +69,7 @@ internal sealed class OpenDocumentPart
 
     private void Begin(XmlReader xml)
     {
-        if (_sheets.Count == _limits.Sheets) throw RefusalException.TooLarge($"it has more than {_limits.Sheets} sheets");
+        if (_sheets.Count == _limits.Sheets) throw RefusalException.TooLarge(Excess.Sheets, _limits.Sheets);
         _table = new(xml.GetAttribute("name", OpenDocumentXml.Table) ?? $"Sheet{_sheets.Count + 1}", _dates, _budget);
         if (xml.IsEmptyElement) End();
     }
@@ -84,7 +85,7 @@ internal sealed class OpenDocumentPart
     {
         var (name, text) = (xml.GetAttribute("name", OpenDocumentXml.Table), xml.GetAttribute(attribute, OpenDocumentXml.Table));
         if (name is null || text is null) return;
-        if (_names.Count == _limits.Names) throw RefusalException.TooLarge($"it has more than {_limits.Names} defined names");
+        if (_names.Count == _limits.Names) throw RefusalException.TooLarge(Excess.Names, _limits.Names);
         text = _budget.CountFormula(text);
         var formula = OpenFormulaText.ToCellFormula(attribute == "expression" ? text : $"of:=[{text}]");
         _names.Add(new(name, _table?.Name, formula));

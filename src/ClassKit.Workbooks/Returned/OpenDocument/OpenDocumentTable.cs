@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Xml;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Returned.OpenDocument;
@@ -62,7 +63,7 @@ internal sealed class OpenDocumentTable
             _ => CellValue.Blank,
         };
         if (stored.IsBlank && formula is null) return;
-        if (_row > CellAddress.LastRow || first > CellAddress.LastColumn) throw RefusalException.Damaged($"sheet '{Name}' has cells beyond its last row or column");
+        if (_row > CellAddress.LastRow || first > CellAddress.LastColumn) throw RefusalException.Damaged(new Damage.BeyondSheet(new(Name)));
         if (formula is not null) formula = _budget.CountFormula(formula);
         Keep(new(stored, formula is null ? null : OpenFormulaText.ToCellFormula(formula)), first, cells);
     }
@@ -98,7 +99,7 @@ internal sealed class OpenDocumentTable
     private CellValue NumberOf(string? text) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
             ? CellValue.FromNumber(number)
-            : throw RefusalException.Damaged($"sheet '{Name}' holds '{text}' where a number should be");
+            : throw RefusalException.Damaged(new Damage.NoNumber(new(Name), "", new(text ?? ""), IsDate: false));
 
     private CellValue DateOf(string? text) =>
         DateTime.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault, out var date)

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Xml;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Workbooks.Returned.Packages;
 
@@ -17,7 +18,7 @@ internal static class BoundedXml
     public static bool Next(this XmlReader xml)
     {
         var more = xml.Read();
-        if (xml.Depth > Deepest) throw RefusalException.TooLarge($"its elements lie more than {Deepest} deep in one another");
+        if (xml.Depth > Deepest) throw RefusalException.TooLarge(Excess.Depth, Deepest);
         return more;
     }
 
@@ -36,7 +37,7 @@ internal static class BoundedXml
         return text.Length > LongestText ? throw TooLong : text;
     }
 
-    private static RefusalException TooLong => RefusalException.TooLarge($"a text in it has more than {LongestText} characters");
+    private static RefusalException TooLong => RefusalException.TooLarge(Excess.TextCharacters, LongestText);
 
     /// <summary>A section of its own may be of any length, so that it is taken piece by piece.</summary>
     private static void AppendChunks(StringBuilder text, XmlReader xml)
@@ -59,7 +60,7 @@ internal static class BoundedXml
         public override string Add(char[] key, int start, int len)
         {
             if (Get(key, start, len) is { } known) return known;
-            if (++_count > Most) throw RefusalException.TooLarge($"its XML has more than {Most} different names");
+            if (++_count > Most) throw RefusalException.TooLarge(Excess.XmlNames, Most);
             return base.Add(key, start, len);
         }
     }

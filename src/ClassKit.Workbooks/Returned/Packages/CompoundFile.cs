@@ -1,4 +1,5 @@
 using System.Text;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Workbooks.Returned.Packages;
 
@@ -15,10 +16,10 @@ internal static class CompoundFile
 
     public static Refusal Explain(ReadOnlySpan<byte> file)
     {
-        if (Has(file, "EncryptedPackage")) return Refusals.PasswordProtected;
-        if (Has(file, "Workbook") || Has(file, "Book")) return Refusals.OtherSpreadsheet("an old Excel workbook (.xls, as before 2007)");
-        if (Has(file, "WordDocument")) return Refusals.OtherKind("an old Word document (.doc)");
-        return Refusals.OtherKind("an Office file as before 2007");
+        if (Has(file, "EncryptedPackage")) return new Refusal.PasswordProtected();
+        if (Has(file, "Workbook") || Has(file, "Book")) return new Refusal.OtherKind(FileKind.OldWorkbook);
+        if (Has(file, "WordDocument")) return new Refusal.OtherKind(FileKind.OldDocument);
+        return new Refusal.OtherKind(FileKind.OldOffice);
     }
 
     private static bool Has(ReadOnlySpan<byte> file, string stream) => file.IndexOf(Encoding.Unicode.GetBytes(stream + "\0")) >= 0;

@@ -1,4 +1,5 @@
 using System.Text;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Workbooks.Returned.Packages;
 
@@ -8,21 +9,21 @@ internal static class FileSignature
     /// <summary>How much is looked at where a whole file would be too much.</summary>
     private const int Head = 4096;
 
-    private static readonly (byte[] Start, Refusal Refusal)[] Starts =
+    private static readonly (byte[] Start, FileKind Kind)[] Starts =
     [
-        ("%PDF"u8.ToArray(), Refusals.Likeness("a PDF document")),
-        ([0x89, 0x50, 0x4E, 0x47], Refusals.Likeness("a picture (PNG)")),
-        ([0xFF, 0xD8, 0xFF], Refusals.Likeness("a picture (JPEG)")),
-        ("GIF8"u8.ToArray(), Refusals.Likeness("a picture (GIF)")),
-        ("RIFF"u8.ToArray(), Refusals.Likeness("a picture or a recording")),
-        ("II*\0"u8.ToArray(), Refusals.Likeness("a picture (TIFF)")),
-        ("MM\0*"u8.ToArray(), Refusals.Likeness("a picture (TIFF)")),
-        ("BM"u8.ToArray(), Refusals.Likeness("a picture (BMP)")),
-        ("{\\rtf"u8.ToArray(), Refusals.OtherKind("a text document (RTF)")),
-        ("Rar!"u8.ToArray(), Refusals.Packed("a packed archive (RAR)")),
-        ([0x37, 0x7A, 0xBC, 0xAF], Refusals.Packed("a packed archive (7z)")),
-        ([0x1F, 0x8B], Refusals.Packed("a packed archive (gzip)")),
-        ("MZ"u8.ToArray(), Refusals.OtherKind("a program")),
+        ("%PDF"u8.ToArray(), FileKind.Pdf),
+        ([0x89, 0x50, 0x4E, 0x47], FileKind.Png),
+        ([0xFF, 0xD8, 0xFF], FileKind.Jpeg),
+        ("GIF8"u8.ToArray(), FileKind.Gif),
+        ("RIFF"u8.ToArray(), FileKind.PictureOrRecording),
+        ("II*\0"u8.ToArray(), FileKind.Tiff),
+        ("MM\0*"u8.ToArray(), FileKind.Tiff),
+        ("BM"u8.ToArray(), FileKind.Bmp),
+        ("{\\rtf"u8.ToArray(), FileKind.Rtf),
+        ("Rar!"u8.ToArray(), FileKind.Rar),
+        ([0x37, 0x7A, 0xBC, 0xAF], FileKind.SevenZip),
+        ([0x1F, 0x8B], FileKind.Gzip),
+        ("MZ"u8.ToArray(), FileKind.Program),
     ];
 
     /// <summary>True for a file that starts as a zip archive does.</summary>
@@ -32,29 +33,29 @@ internal static class FileSignature
     /// <summary>What to say of a file that is no zip archive.</summary>
     public static Refusal Explain(ReadOnlySpan<byte> file)
     {
-        if (file.IsEmpty) return Refusals.Empty;
-        if (!file.ContainsAnyExcept((byte)0)) return Refusals.OnlyZeros;
+        if (file.IsEmpty) return new Refusal.Empty();
+        if (!file.ContainsAnyExcept((byte)0)) return new Refusal.OnlyZeros();
         if (CompoundFile.Recognises(file)) return CompoundFile.Explain(file);
-        foreach (var (start, refusal) in Starts)
+        foreach (var (start, kind) in Starts)
         {
-            if (file.StartsWith(start)) return refusal;
+            if (file.StartsWith(start)) return new Refusal.OtherKind(kind);
         }
 
-        if (file.Length > 8 && file[4..].StartsWith("ftyp"u8)) return Refusals.Likeness("a picture or a film from a phone");
-        return IsText(file) ? ExplainText(file) : Refusals.OtherKind("something that no spreadsheet program writes");
+        if (file.Length > 8 && file[4..].StartsWith("ftyp"u8)) return new Refusal.OtherKind(FileKind.PhonePicture);
+        return IsText(file) ? ExplainText(file) : new Refusal.OtherKind(FileKind.Unknown);
     }
 
-    private static Refusal ExplainText(ReadOnlySpan<byte> file)
+    private static Refusal.OtherKind ExplainText(ReadOnlySpan<byte> file)
     {
         var text = Decode(file[..Math.Min(file.Length, Head)]).TrimStart('\uFEFF', ' ', '\t', '\r', '\n');
-        if (Contains(text, "urn:schemas-microsoft-com:office:spreadsheet")) return Refusals.OtherSpreadsheet("an Excel 2003 XML spreadsheet");
-        if (Contains(text, "urn:oasis:names:tc:opendocument")) return Refusals.OtherSpreadsheet("a flat OpenDocument file (.fods)");
+        if (Contains(text, "urn:schemas-microsoft-com:office:spreadsheet")) return new Refusal.OtherKind(FileKind.XmlWorkbook);
+        if (Contains(text, "urn:oasis:names:tc:opendocument")) return new Refusal.OtherKind(FileKind.FlatOpenDocument);
         if (text.StartsWith("<!doctype html", StringComparison.OrdinalIgnoreCase) || Contains(text, "<html"))
-            return Refusals.OtherKind("a web page (perhaps the login page of a website instead of the download)");
+            return new Refusal.OtherKind(FileKind.WebPage);
         if (text.StartsWith('{') && Contains(text, "docs.google.com"))
-            return Refusals.OtherKind("a link to a sheet that lies online");
-        if (text.StartsWith('<')) return Refusals.OtherKind("a text file (XML)");
-        return Refusals.Likeness("a text file (such as CSV)");
+            return new Refusal.OtherKind(FileKind.OnlineLink);
+        if (text.StartsWith('<')) return new Refusal.OtherKind(FileKind.Xml);
+        return new Refusal.OtherKind(FileKind.PlainText);
     }
 
     private static bool IsText(ReadOnlySpan<byte> file)

@@ -1,3 +1,5 @@
+using ClassKit.Grading.Findings.Refusals;
+
 namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Tells by its parts what a zip archive is that is no workbook.</summary>
@@ -9,16 +11,16 @@ internal static class OtherPackage
     public static Refusal? Explain(Package package, string main)
     {
         if (main.EndsWith("workbook.bin", StringComparison.OrdinalIgnoreCase) || package.Has("xl/workbook.bin"))
-            return Refusals.OtherSpreadsheet("an Excel binary workbook (.xlsb)");
-        if (package.Has("word/document.xml")) return Refusals.OtherKind("a text document (.docx)");
-        if (package.Has("ppt/presentation.xml")) return Refusals.OtherKind("a presentation (.pptx)");
+            return new Refusal.OtherKind(FileKind.BinaryWorkbook);
+        if (package.Has("word/document.xml")) return new Refusal.OtherKind(FileKind.Document);
+        if (package.Has("ppt/presentation.xml")) return new Refusal.OtherKind(FileKind.Presentation);
         if (package.Has(main)) return null;
         if (package.Has("META-INF/manifest.xml") && package.Has("content.xml"))
-            return Refusals.OtherKind("an OpenDocument text, drawing or presentation");
+            return new Refusal.OtherKind(FileKind.OpenDocument);
         if (package.Parts.Any(part => part.EndsWith(".iwa", StringComparison.OrdinalIgnoreCase)))
-            return Refusals.OtherSpreadsheet("a Numbers document (.numbers)");
+            return new Refusal.OtherKind(FileKind.Numbers);
         if (package.Parts.FirstOrDefault(part => part.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase)) is { } inside)
-            return Refusals.Packed($"a zip archive with '{inside}' in it");
-        return Refusals.OtherKind("a zip archive without a workbook in it");
+            return new Refusal.OtherKind(FileKind.ArchiveWithWorkbook) { Inside = new(inside) };
+        return new Refusal.OtherKind(FileKind.EmptyArchive);
     }
 }

@@ -1,4 +1,5 @@
 using System.IO.Compression;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Workbooks.Returned.Packages;
 
@@ -23,7 +24,7 @@ internal sealed class Package : IDisposable
 
     public static Package Open(byte[] file, ReadLimits limits)
     {
-        if (!ZipDirectory.IsWithin(file, limits.Entries, limits.DirectoryBytes)) throw RefusalException.TooLarge($"it has more than {limits.Entries} parts, or very long names for them");
+        if (!ZipDirectory.IsWithin(file, limits.Entries, limits.DirectoryBytes)) throw RefusalException.TooLarge(Excess.Parts, limits.Entries);
         var package = new Package(OpenArchive(file), limits);
         try
         {
@@ -43,7 +44,7 @@ internal sealed class Package : IDisposable
     public PartStream? TryOpen(string part)
     {
         if (!_parts.TryGetValue(part, out var entry)) return null;
-        if (entry.IsEncrypted) throw new RefusalException(Refusals.PasswordProtected);
+        if (entry.IsEncrypted) throw new RefusalException(new Refusal.PasswordProtected());
         return new PartStream(part, entry.Open(), entry.CompressedLength, entry.Crc32, Limits, Count);
     }
 
@@ -58,7 +59,7 @@ internal sealed class Package : IDisposable
         catch (InvalidDataException)
         {
             // The list of entries stands at the end of a zip archive: without it, the end is missing.
-            throw new RefusalException(Refusals.Truncated);
+            throw new RefusalException(new Refusal.CutOff());
         }
     }
 
@@ -71,6 +72,6 @@ internal sealed class Package : IDisposable
     private void Count(int bytes)
     {
         _unpacked += bytes;
-        if (_unpacked > Limits.UnpackedBytes) throw RefusalException.TooLarge($"unpacked, it is larger than {Limits.UnpackedBytes / 1024 / 1024} MB");
+        if (_unpacked > Limits.UnpackedBytes) throw RefusalException.TooLarge(Excess.UnpackedMegabytes, Limits.UnpackedBytes / 1024 / 1024);
     }
 }

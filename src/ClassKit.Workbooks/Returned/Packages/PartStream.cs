@@ -1,4 +1,5 @@
 using System.IO.Hashing;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Workbooks.Returned.Packages;
 
@@ -45,7 +46,7 @@ internal sealed class PartStream : Stream
         _unpacked += read;
         _count(read);
         if (_unpacked > _limits.RatioFromBytes && _unpacked / _limits.Ratio > _packed)
-            throw RefusalException.TooLarge($"its part {_part} unpacks to more than {_limits.Ratio} times its size");
+            throw RefusalException.TooLarge(Excess.PackingRatio, _limits.Ratio, _part);
         CheckMarks(buffer[..read]);
         _crc.Append(buffer[..read]);
         return read;
@@ -56,7 +57,7 @@ internal sealed class PartStream : Stream
     {
         var mark = read.LastIndexOf((byte)'<');
         _sinceMark = mark < 0 ? _sinceMark + read.Length : read.Length - mark;
-        if (_sinceMark > _limits.ElementBytes) throw RefusalException.TooLarge($"an element of its part {_part} has more than {_limits.ElementBytes / 1024 / 1024} MB");
+        if (_sinceMark > _limits.ElementBytes) throw RefusalException.TooLarge(Excess.ElementMegabytes, _limits.ElementBytes / 1024 / 1024, _part);
     }
 
     public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
@@ -69,7 +70,7 @@ internal sealed class PartStream : Stream
         {
         }
 
-        if (_crc.GetCurrentHashAsUInt32() != _checksum) throw RefusalException.Damaged($"{_part} broke on its way, it does not match its checksum");
+        if (_crc.GetCurrentHashAsUInt32() != _checksum) throw RefusalException.Damaged(new Damage.Checksum(_part));
     }
 
     public override void Flush()

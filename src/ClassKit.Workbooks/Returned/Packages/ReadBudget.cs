@@ -1,3 +1,5 @@
+using ClassKit.Grading.Findings.Refusals;
+
 namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Counts, over all sheets, what a workbook makes us keep.</summary>
@@ -17,12 +19,12 @@ internal sealed class ReadBudget(ReadLimits limits)
 
     public void CountCell()
     {
-        if (++_cells > limits.Cells) throw RefusalException.TooLarge($"it has more than {limits.Cells} filled cells");
+        if (++_cells > limits.Cells) throw RefusalException.TooLarge(Excess.Cells, limits.Cells);
     }
 
     public void CountSharedFormula()
     {
-        if (++_sharedFormulas > limits.SharedFormulas) throw RefusalException.TooLarge($"it has more than {limits.SharedFormulas} cells that share a formula");
+        if (++_sharedFormulas > limits.SharedFormulas) throw RefusalException.TooLarge(Excess.SharedFormulas, limits.SharedFormulas);
     }
 
     /// <summary>Counts a formula; the formula itself, or of one that no program takes its beginning, which is no formula: so much is lost of that cell, and nothing of others.</summary>
@@ -30,7 +32,7 @@ internal sealed class ReadBudget(ReadLimits limits)
     {
         formula = Within(formula, limits.FormulaLength);
         _formulas += formula.Length;
-        return _formulas <= limits.AllFormulasLength ? formula : throw RefusalException.TooLarge($"its formulas have more than {limits.AllFormulasLength} characters together");
+        return _formulas <= limits.AllFormulasLength ? formula : throw RefusalException.TooLarge(Excess.AllFormulaCharacters, limits.AllFormulasLength);
     }
 
     /// <summary>Counts a text; the text itself, or of one that no program takes its beginning.</summary>
@@ -38,7 +40,7 @@ internal sealed class ReadBudget(ReadLimits limits)
     {
         text = Within(text, limits.TextLength);
         _texts += text.Length;
-        return _texts <= limits.AllTextLength ? text : throw RefusalException.TooLarge($"its texts have more than {limits.AllTextLength} characters together");
+        return _texts <= limits.AllTextLength ? text : throw RefusalException.TooLarge(Excess.AllTextCharacters, limits.AllTextLength);
     }
 
     /// <summary>What is too long is cut to what a person may want to see of it.</summary>

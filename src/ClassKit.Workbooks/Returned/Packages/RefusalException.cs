@@ -1,11 +1,13 @@
+using ClassKit.Grading.Findings.Refusals;
+
 namespace ClassKit.Workbooks.Returned.Packages;
 
 /// <summary>Carries a refusal out of the depths of a part to the reader, which alone catches it.</summary>
-internal sealed class RefusalException(Refusal refusal) : Exception(refusal.Reason)
+internal sealed class RefusalException(Refusal refusal) : Exception
 {
     public Refusal Refusal { get; } = refusal;
 
-    public static RefusalException Damaged(string what) => new(Refusals.Damaged(what));
+    public static RefusalException Damaged(Damage what) => new(new Refusal.Damaged(what));
 
-    public static RefusalException TooLarge(string what) => new(Refusals.TooLarge(what));
+    public static RefusalException TooLarge(Excess what, long most, string part = "") => new(new Refusal.TooLarge(what, most) { Part = part });
 }

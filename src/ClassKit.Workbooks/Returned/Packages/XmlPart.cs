@@ -1,4 +1,5 @@
 using System.Xml;
+using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Workbooks.Returned.Packages;
 
@@ -28,7 +29,7 @@ internal static class XmlPart
         }
         catch (InvalidDataException)
         {
-            throw RefusalException.Damaged($"{part} cannot be unpacked");
+            throw RefusalException.Damaged(new Damage.Unpacking(part));
         }
 
         return true;
@@ -50,10 +51,10 @@ internal static class XmlPart
             stream.Finish();
 
             // The reader stops at a document type before it reads anything.
-            if (problem.LineNumber == 0) throw RefusalException.Damaged($"{part} is empty or starts with a document type, as no spreadsheet program writes it");
-            throw RefusalException.Damaged($"{part} is no well-formed XML at line {problem.LineNumber}, column {problem.LinePosition}");
+            if (problem.LineNumber == 0) throw RefusalException.Damaged(new Damage.NoXml(part));
+            throw RefusalException.Damaged(new Damage.BrokenXml(part, problem.LineNumber, problem.LinePosition));
         }
-        catch (RefusalException refused) when (refused.Refusal.Kind == RefusalKind.Damaged)
+        catch (RefusalException refused) when (refused.Refusal is Refusal.Damaged)
         {
             stream.Finish();
             throw;

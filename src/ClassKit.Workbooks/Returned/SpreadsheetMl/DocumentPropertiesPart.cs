@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Xml;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
@@ -23,7 +24,7 @@ internal sealed class DocumentPropertiesPart
                 while (xml.Next()) reading.Take(xml);
             });
         }
-        catch (RefusalException refused) when (refused.Refusal.Kind == RefusalKind.Damaged)
+        catch (RefusalException refused) when (refused.Refusal is Refusal.Damaged)
         {
             return DocumentProperties.None;
         }

@@ -1,4 +1,5 @@
 using System.Xml;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
@@ -46,7 +47,7 @@ internal sealed class Relationships
     {
         var (id, type, target) = (xml.GetAttribute("Id"), xml.GetAttribute("Type"), xml.GetAttribute("Target"));
         if (id is null || type is null || target is null || xml.GetAttribute("TargetMode") == "External") return;
-        if (_byId.Count == most) throw RefusalException.TooLarge($"a part of it points to more than {most} others");
+        if (_byId.Count == most) throw RefusalException.TooLarge(Excess.Relations, most);
         _byId.TryAdd(id, (type, Resolve(folder, target)));
     }
 

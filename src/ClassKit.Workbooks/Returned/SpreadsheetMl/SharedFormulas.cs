@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Sheets;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
@@ -27,7 +28,7 @@ internal sealed class SharedFormulas(ReadBudget budget)
         foreach (var (group, at) in _followers)
         {
             if (!_leaders.TryGetValue(group, out var leader))
-                throw RefusalException.Damaged($"cell {new CellAddress("", at.Row, at.Column).Cell} shares a formula that is not there");
+                throw RefusalException.Damaged(new Damage.SharedFormula(new CellAddress("", at.Row, at.Column).Cell));
             yield return (at, budget.CountFormula(leader.ShiftedTo(at)));
         }
     }

@@ -1,3 +1,4 @@
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
@@ -14,7 +15,7 @@ internal static class SharedStrings
             while (xml.Next())
             {
                 if (!xml.IsAt("si")) continue;
-                if (strings.Count == budget.Limits.SharedTexts) throw RefusalException.TooLarge($"it has more than {budget.Limits.SharedTexts} texts");
+                if (strings.Count == budget.Limits.SharedTexts) throw RefusalException.TooLarge(Excess.SharedTexts, budget.Limits.SharedTexts);
                 strings.Add(budget.CountText(xml.ReadStringItem()));
             }
         });

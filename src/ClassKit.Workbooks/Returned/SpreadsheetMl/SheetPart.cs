@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Xml;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
@@ -46,7 +47,7 @@ internal sealed class SheetPart
     private static (int First, int Last)? RowsOf(string? range) =>
         range is not null && range.Contains(':', StringComparison.Ordinal) && CellRange.TryParse(range, out var rows) ? (rows.FirstRow + 1, rows.LastRow) : null;
 
-    private string Here => new CellAddress(_sheet, _row, _column).ToString();
+    private CellAddress Here => new(_sheet, _row, _column);
 
     private void Take(XmlReader xml)
     {
@@ -79,17 +80,17 @@ internal sealed class SheetPart
     private int ParseRow(string number) =>
         int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var row) && row is >= 1 and <= CellAddress.LastRow
             ? row
-            : throw RefusalException.Damaged($"sheet '{_sheet}' has a row numbered '{number}'");
+            : throw RefusalException.Damaged(new Damage.RowNumber(new(_sheet), new(number)));
 
     /// <summary>A cell that does not say where it is follows the one before it (ECMA-376 Part 1, 18.3.1.4).</summary>
     private void Place(string? reference)
     {
         if (reference is null) _column++;
         else if (CellAddress.TryParse(_sheet, reference, out var address)) (_row, _column) = (address.Row, address.Column);
-        else throw RefusalException.Damaged($"sheet '{_sheet}' has a cell called '{reference}'");
+        else throw RefusalException.Damaged(new Damage.CellName(new(_sheet), new(reference)));
 
         if (_row is < 1 or > CellAddress.LastRow || _column is < 1 or > CellAddress.LastColumn)
-            throw RefusalException.Damaged($"sheet '{_sheet}' has cells beyond its last row or column");
+            throw RefusalException.Damaged(new Damage.BeyondSheet(new(_sheet)));
     }
 
     private void TakeCell(XmlReader xml)
@@ -150,12 +151,12 @@ internal sealed class SheetPart
     private CellValue SharedText(string index) =>
         int.TryParse(index, NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var at) && at < _context.Strings.Count
             ? CellValue.FromText(_context.Strings[at])
-            : throw RefusalException.Damaged($"{Here} refers to a text that is not there");
+            : throw RefusalException.Damaged(new Damage.MissingText(Here));
 
     private CellValue NumberOf(string text) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
             ? CellValue.FromNumber(number)
-            : throw RefusalException.Damaged($"{Here} holds '{text}' where a number should be");
+            : throw RefusalException.Damaged(new Damage.NoNumber(new(_sheet), Here.Cell, new(text), IsDate: false));
 
     /// <summary>Newer programs store errors that ECMA-376 does not know (<c>#SPILL!</c>, <c>#CALC!</c>); those count as a wrong value.</summary>
     private static CellValue ErrorOf(string text) => CellValue.FromError(CellErrorText.TryParse(text, out var error) ? error : CellError.Value);
@@ -163,7 +164,7 @@ internal sealed class SheetPart
     private CellValue DateOf(string text) =>
         DateTime.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AdjustToUniversal | DateTimeStyles.NoCurrentDateDefault, out var date) && date.Year >= 1900
             ? CellValue.FromNumber(DayNumber.Of(date, _context.Dates))
-            : throw RefusalException.Damaged($"{Here} holds '{text}' where a date should be");
+            : throw RefusalException.Damaged(new Damage.NoNumber(new(_sheet), Here.Cell, new(text), IsDate: true));
 
     private readonly record struct CellFormulaText(string? Text, string? ArrayRange)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Xml;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Returned.Packages;
 
 namespace ClassKit.Workbooks.Returned.SpreadsheetMl;
@@ -39,7 +40,7 @@ internal sealed class WorkbookPart
             while (xml.Next())
                 workbook.Take(xml);
         });
-        if (workbook._sheets.Count == 0) throw RefusalException.Damaged($"{part} lists no sheets");
+        if (workbook._sheets.Count == 0) throw RefusalException.Damaged(new Damage.NoSheets(part));
         return workbook;
     }
 
@@ -53,7 +54,7 @@ internal sealed class WorkbookPart
 
     private void TakeSheet(XmlReader xml)
     {
-        if (_sheets.Count == _budget.Limits.Sheets) throw RefusalException.TooLarge($"it has more than {_budget.Limits.Sheets} sheets");
+        if (_sheets.Count == _budget.Limits.Sheets) throw RefusalException.TooLarge(Excess.Sheets, _budget.Limits.Sheets);
         _sheets.Add((xml.GetAttribute("name") ?? "", xml.RelationshipId() ?? ""));
     }
 
@@ -62,7 +63,7 @@ internal sealed class WorkbookPart
         var (name, sheet) = (xml.GetAttribute("name"), xml.GetAttribute("localSheetId"));
         var formula = xml.ReadText();
         if (name is null || name.StartsWith(BuiltInPrefix, StringComparison.OrdinalIgnoreCase)) return;
-        if (_names.Count == _budget.Limits.Names) throw RefusalException.TooLarge($"it has more than {_budget.Limits.Names} defined names");
+        if (_names.Count == _budget.Limits.Names) throw RefusalException.TooLarge(Excess.Names, _budget.Limits.Names);
         _names.Add((name, sheet, _budget.CountFormula(formula)));
     }
 
