@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using ClassKit.CellFormulas.Obstacles;
 
 namespace ClassKit.CellFormulas.Budget;
 
@@ -66,8 +65,8 @@ internal sealed class Meter(EvaluationLimits limits)
     private void Look()
     {
         _cancellation.ThrowIfCancellationRequested();
-        if (_ticks > _mostTicks) throw new OutOfStepsException(new Obstacle.TooManySteps(limits.Steps));
-        if (_before + _ticks > _allowed) throw new OutOfStepsException(new Obstacle.TooManyStepsTogether());
+        if (_ticks > _mostTicks) throw new OutOfStepsException(limits.Steps);
+        if (_before + _ticks > _allowed) throw new OutOfStepsException(null);
         _nextLook = Math.Min(_ticks + TicksBetweenLooks, Math.Min(_mostTicks, _allowed - _before));
     }
 }

@@ -1,9 +1,8 @@
-using ClassKit.CellFormulas.Obstacles;
-
 namespace ClassKit.CellFormulas.Budget;
 
 /// <summary>Ends an evaluation that has taken all its steps, wherever it stands; it never leaves the evaluator.</summary>
-internal sealed class OutOfStepsException(Obstacle obstacle) : Exception
+internal sealed class OutOfStepsException(long? most) : Exception
 {
-    public Obstacle Obstacle => obstacle;
+    /// <summary>How many steps one evaluation may take; null if all together have taken theirs.</summary>
+    public long? Most => most;
 }

@@ -44,7 +44,7 @@ internal sealed class Run(EvaluationLimits limits, DateSystem dates)
         {
             // What a comparison throws comes out of sorting inside of another exception.
             Halted = false;
-            Unsupported(end.Obstacle);
+            Unsupported(end.Most is { } most ? new Obstacle.TooManySteps(most) : new Obstacle.TooManyStepsTogether());
             return otherwise;
         }
         catch (InvalidOperationException sorting) when (sorting.InnerException is OperationCanceledException cancelled)
