@@ -14,7 +14,10 @@ public sealed record SyntaxError(string Text, int Position, int Length, SyntaxFo
     public SyntaxError Under(Func<string, string> instead)
     {
         ArgumentNullException.ThrowIfNull(instead);
-        return this with { Text = instead(Text), Found = Found with { Text = instead(Found.Text) } };
+        var found = Found with { Text = instead(Found.Text) };
+
+        // How long something was may tell whose name it was.
+        return this with { Text = instead(Text), Found = found, Length = found.Text.Length };
     }
 
     /// <summary>The text and a caret under the place; a long text is shown around the place only.</summary>

@@ -122,7 +122,11 @@ public abstract record AnswerFinding
     /// <param name="Character">At which character, from 1.</param>
     public sealed record NoNumber(UnreadableKind Kind, Quotation Text, int Length, Quotation Found, int Character) : AnswerFinding
     {
-        internal override AnswerFinding Under(IDisguise disguise) => this with { Text = Text.Under(disguise), Found = Found.Under(disguise) };
+        internal override AnswerFinding Under(IDisguise disguise)
+        {
+            var text = Text.Under(disguise);
+            return this with { Text = text, Length = text.Text.Length, Found = Found.Under(disguise) };
+        }
     }
 
     /// <summary>Beside the finding: a formula makes text of its number.</summary>

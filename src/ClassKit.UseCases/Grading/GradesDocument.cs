@@ -27,9 +27,9 @@ internal sealed record GradesDocument(
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IReadOnlyList<TypedEntry>? Typed { get; init; }
 
-    /// <summary>What the instructor was told of changed gradebooks that cannot be read; absent where there are none.</summary>
+    /// <summary>Changed gradebooks that cannot be read; absent where there are none.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
-    public IReadOnlyList<string>? UnreadGradebooks { get; init; }
+    public IReadOnlyList<UnreadEntry>? UnreadGradebooks { get; init; }
 
     /// <param name="File">The gradebook.</param>
     /// <param name="Cell">Where, with the sheet.</param>
@@ -39,9 +39,13 @@ internal sealed record GradesDocument(
     /// <param name="Before">What was graded, or null.</param>
     /// <param name="Entered">What stands in the cell.</param>
     /// <param name="Points">What the answer is to have, or null.</param>
-    /// <param name="Problem">Why it cannot be taken over; empty if it can.</param>
+    /// <param name="Problem">Why it cannot be taken over; null if it can.</param>
     /// <param name="TakenOver">True if the grades count it.</param>
-    internal sealed record TypedEntry(string File, string Cell, string Student, string Exercise, string Part, decimal? Before, string Entered, decimal? Points, string Problem, bool TakenOver);
+    internal sealed record TypedEntry(string File, string Cell, string Student, string Exercise, string Part, decimal? Before, string Entered, decimal? Points, JsonObject? Problem, bool TakenOver);
+
+    /// <param name="File">The gradebook.</param>
+    /// <param name="Why">Why it cannot be read.</param>
+    internal sealed record UnreadEntry(string File, JsonObject Why);
 
     /// <param name="Version">The judge's version.</param>
     /// <param name="Program">The program's version.</param>

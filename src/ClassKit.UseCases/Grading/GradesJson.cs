@@ -64,12 +64,12 @@ public static class GradesJson
             Due = DueEntry.Of(grades.Due),
             Deal = DealtJson.Document(grades.Dealt with { Students = [] }),
             Typed = typed.Count > 0 ? typed : null,
-            UnreadGradebooks = grades.UnreadGradebooks.Count > 0 ? grades.UnreadGradebooks : null,
+            UnreadGradebooks = grades.UnreadGradebooks.Count > 0 ? [.. grades.UnreadGradebooks.Select(one => new GradesDocument.UnreadEntry(one.File, GradebookShapes.All.Entry(one.Why)))] : null,
         };
     }
 
     private static GradesDocument.TypedEntry Entry(TypedPoints one, bool takenOver) =>
-        new(one.File, one.Cell, one.Student.Id, one.Exercise, one.Part, one.Before, one.Typed, one.Points, one.Problem, takenOver);
+        new(one.File, one.Cell, one.Student.Id, one.Exercise, one.Part, one.Before, one.Typed, one.Points, one.Fault is { } fault ? GradebookShapes.Points.Entry(fault) : null, takenOver);
 
     private static GradesDocument.FileEntry Entry(AccountedFile file) =>
         new(file.File, file.Digest, file.Modified, OutcomeWords.Of(file.Fate), file.Student?.Id, UncountedWords.Of(file))

@@ -35,7 +35,7 @@ internal static class GradesModel
             Due = due,
             Waiting = [.. typed[false]],
             TakenOver = [.. typed[true]],
-            UnreadGradebooks = document.UnreadGradebooks ?? [],
+            UnreadGradebooks = [.. (document.UnreadGradebooks ?? []).Select(one => GradebookShapes.All.Model(one.Why, names) is { } why ? new UnreadGradebook(one.File, why) : null).OfType<UnreadGradebook>()],
         };
     }
 
@@ -46,7 +46,7 @@ internal static class GradesModel
         new(entry.Cell, names.Student(entry.Student), entry.Exercise, entry.Part, entry.Before, entry.Entered, entry.Points)
         {
             File = entry.File,
-            Problem = entry.Problem,
+            Fault = entry.Problem is { } problem ? GradebookShapes.Points.Model(problem, names) : null,
         };
 
     private static StudentGrade Model(Student student, GradesDocument.GradedEntry entry, TotalRule rule, RecordNames names)

@@ -56,7 +56,7 @@ public static class ObstacleWords
     private static string Cells(Obstacle.Circle circle)
     {
         var cells = circle.Cells.Select(cell => ShownName.Of(cell.ToString())).ToList();
-        return string.Join(" → ", [.. cells, .. cells.Count < circle.Length ? ["..."] : (string[])[], cells[0]]);
+        return string.Join(" → ", [.. cells, .. cells.Count < circle.Length ? ["..."] : (string[])[], .. cells.Take(1)]);
     }
 
     private static string Arity(Obstacle.Arguments function) => (function.Least, function.Most) switch

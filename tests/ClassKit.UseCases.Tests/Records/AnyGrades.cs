@@ -1,6 +1,7 @@
 using System.Reflection;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
@@ -9,7 +10,6 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Findings;
-using ClassKit.Grading.Findings.Quoting;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.UseCases.Tests.Records;
@@ -61,7 +61,7 @@ internal sealed class AnyGrades
         }),
         Waiting = [.. Enumerable.Range(0, _random.Next(3)).Select(_ => Typed())],
         TakenOver = [.. Enumerable.Range(0, _random.Next(3)).Select(_ => Typed())],
-        UnreadGradebooks = [.. Enumerable.Range(0, _random.Next(2)).Select(_ => Text())],
+        UnreadGradebooks = [.. Enumerable.Range(0, _random.Next(2)).Select(_ => (UnreadGradebook)Fact(typeof(UnreadGradebook)))],
     };
 
     private StudentGrade Student(DealtStudent seat) => new(
@@ -93,7 +93,7 @@ internal sealed class AnyGrades
     private JudgeRecord.Pool Pool(Exercise exercise) => new(
         exercise.Id, [.. Enumerable.Range(0, 3).Select(_ => (IReadOnlyDictionary<string, decimal>)exercise.Givens.ToDictionary(given => given.Id, _ => _random.Next(-9999, 9999) / 1000m))]);
 
-    private TypedPoints Typed() => new(Text(), Who(), "any", "part", Points(), Text(), Points()) { File = Text(), Problem = Text() };
+    private TypedPoints Typed() => new(Text(), Who(), "any", "part", Points(), Text(), Points()) { File = Text(), Fault = Maybe((TypedPointsFault)Fact(typeof(TypedPointsFault))) };
 
     private decimal? Points() => _random.Next(2) == 0 ? null : _random.Next(0, 400) / 100m;
 
@@ -154,7 +154,9 @@ internal sealed class AnyGrades
         if (type == typeof(Misconception)) return _part.Misconceptions.Count > 0 ? _part.Misconceptions[_random.Next(_part.Misconceptions.Count)] : new Misconception("unheard_of", CellFormula.Of("=NA()"), "");
         if (type == typeof(DueMoment)) return _due!;
         if (type == typeof(CellAddress)) return new CellAddress(Text(), _random.Next(1, 9999), _random.Next(1, 999));
-        if (type == typeof(TextPiece)) return new TextPiece(Text(), _random.Next(2) == 0);
+        if (type == typeof(long)) return (long)_random.Next();
+        if (type == typeof(int?)) return _random.Next(2000);
+        if (type == typeof(SyntaxError)) return CellFormula.Parse("=" + Text() + "(").Error!;
         if (type == typeof((string, string))) return (_exercise.Id, _part.Id);
         if (type.IsEnum) return type.GetEnumValues().GetValue(_random.Next(type.GetEnumValues().Length))!;
         if (!type.IsGenericType || type.GetGenericTypeDefinition() != typeof(IReadOnlyList<>)) return Fact(type);

@@ -240,6 +240,15 @@ public sealed class GradeRecordTests
             "given-overwritten file-name-differs owner-inferred other-sheet late several-files other-deal deal-doubtful formula-to-look-at fits-another-variant shared-mistakes shared-author unreadable-file",
             string.Join(' ', FlagShapes.All.Words));
         Assert.Equal("not-read of-nobody of-other-deal copy other-version", string.Join(' ', UncountedShapes.All.Words));
+        Assert.Equal(
+            "too-many-steps too-many-steps-together array-too-large array-beyond-sheet too-many-areas nested-too-deeply circle may-be-macro unknown-function no-function arguments changes-each-time no-name "
+            + "name-without-formula name-of-itself no-sheet no-cells no-tables in-no-table no-table no-column no-formula not-evaluated number-format numbered-reference formula-criterion",
+            string.Join(' ', ObstacleShapes.All.Words));
+        Assert.Equal("empty only-zeros cut-off password-protected other-kind damaged too-large oversized leftover link far-folder packed unopened", string.Join(' ', RefusalShapes.All.Words));
+        Assert.Equal(
+            "archive unpacking checksum no-xml broken-xml no-sheets nowhere-sheet missing-sheet row-number cell-name beyond-sheet shared-formula missing-text no-number", string.Join(' ', DamageShapes.All.Words));
+        Assert.Equal("refused no-gradebook no-points no-answers unopened", string.Join(' ', GradebookShapes.All.Words));
+        Assert.Equal("not-dealt out-of-range otherwise-corrected", string.Join(' ', GradebookShapes.Points.Words));
         Assert.Equal("says-when newer earns-as-much earns-most", string.Join(' ', UncountedShapes.Because.Words));
         Assert.Equal("nearest up down towards-zero", Words<RoundingDirection>());
         Assert.Equal("no-digit word character second-number marks too-long", Words<UnreadableKind>());

@@ -1,7 +1,10 @@
 using System.Text.Json.Nodes;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Findings.Quoting;
+using ClassKit.UseCases.Output;
 
 namespace ClassKit.UseCases.Grading.Facts;
 
@@ -23,7 +26,9 @@ internal static class FactFields
 
     public static JsonArray Of(IEnumerable<(string Exercise, string Part)> asked) => Of(asked.Select(part => $"{part.Exercise}.{part.Part}"));
 
-    public static JsonArray Of(PartlyTyped text) => [.. text.Pieces.Select(piece => new JsonObject { [piece.IsTyped ? "typed" : "said"] = piece.Text })];
+    public static JsonObject Of(SyntaxFound found) => new() { ["what"] = KindWords.Of(found.Kind), ["text"] = found.Text };
+
+    public static JsonObject Of(CellAddress cell) => new() { ["sheet"] = cell.Sheet, ["cell"] = cell.Cell };
 
     public static JsonObject Of(CellPlace place) => new() { ["sheet"] = place.Cell.Sheet, ["cell"] = place.Cell.Cell, ["ownSheet"] = place.IsOwnSheet };
 }

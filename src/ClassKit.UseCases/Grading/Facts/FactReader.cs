@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Findings.Quoting;
@@ -22,6 +23,10 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
     public bool Bool(string field) => Value<bool>(field, "true or false");
 
     public int Int(string field) => Value<int>(field, "a whole number");
+
+    public int? IntOrNull(string field) => entry[field] is null ? null : Int(field);
+
+    public long Long(string field) => Value<long>(field, "a whole number");
 
     public double Number(string field) => Value<double>(field, "a number");
 
@@ -58,15 +63,23 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
 
     public IReadOnlyList<FactReader> Each(string field) => [.. List(field).Select(item => item is JsonObject inner ? new FactReader(inner, names) : throw Wrong(field, "a list of objects"))];
 
-    public PartlyTyped Pieces(string field) =>
-        new([.. Each(field).Select(piece => piece.TextOrNull("typed") is { } typed ? new TextPiece(typed, IsTyped: true) : new TextPiece(piece.Text("said"), IsTyped: false))]);
+    /// <summary>A fact of another closed set.</summary>
+    public T Fact<T>(string field, FactShapes<T> shapes)
+        where T : class => shapes.Model(Within(field)) ?? throw Wrong(field, "a fact of a kind that this version knows");
 
-    public PartlyTyped? PiecesOrNull(string field) => entry[field] is null ? null : Pieces(field);
+    public SyntaxFound Found(string field)
+    {
+        var found = Within(field);
+        return new(found.Word<SyntaxFoundKind>("what"), found.Text("text"));
+    }
+
+    /// <summary>The cell that this object names.</summary>
+    public CellAddress Cell() => CellAddress.TryParse(Text("sheet"), Text("cell"), out var cell) ? cell : throw Wrong("cell", "a cell such as C9");
 
     public CellPlace Place(string field)
     {
         var place = Within(field);
-        return CellAddress.TryParse(place.Text("sheet"), place.Text("cell"), out var cell) ? new(cell, place.Bool("ownSheet")) : throw Wrong(field, "a cell such as C9");
+        return new(place.Cell(), place.Bool("ownSheet"));
     }
 
     private JsonArray List(string field) => entry[field] as JsonArray ?? throw Wrong(field, "a list");

@@ -44,12 +44,12 @@ internal static class FindingShapes
         Shape.Of<AnswerFinding.NoWorkbook>("no-workbook"),
         Shape.Of<AnswerFinding.NotEvaluated>(
             "not-evaluated",
-            (fact, to) => to["reason"] = fact.Reason is { } reason ? FactFields.Of(reason) : null,
-            from => new(from.PiecesOrNull("reason"))),
+            (fact, to) => to["why"] = ObstacleShapes.All.Entry(fact.Why),
+            from => new(from.Fact("why", ObstacleShapes.All))),
         Shape.Of<AnswerFinding.BrokenFormula>(
             "broken-formula",
             (fact, to) => (to["found"], to["character"]) = (FactFields.Of(fact.Found), fact.Character),
-            from => new(from.Pieces("found"), from.Int("character"))),
+            from => new(from.Found("found"), from.Int("character"))),
         Shape.Of<AnswerFinding.NamesNoCell>("names-no-cell", (fact, to) => to["name"] = fact.Name?.Text, from => new(from.QuoteOrNull("name"))),
         Shape.Of<AnswerFinding.LacksEqualsSign>("lacks-equals-sign", (fact, to) => to["text"] = fact.Text.Text, from => new(from.Quote("text"))),
         Shape.Of<AnswerFinding.NoNumber>(

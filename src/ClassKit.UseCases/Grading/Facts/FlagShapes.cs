@@ -56,6 +56,6 @@ internal static class FlagShapes
         Shape.Of<Flag.SharedAuthor>(FlagCodes.SharedAuthor, (fact, to) => to["others"] = FactFields.Of(fact.Others), from => new(from.Students("others"))),
         Shape.Of<Flag.UnreadableFile>(
             FlagCodes.UnreadableFile,
-            (fact, to) => (to["file"], to["refusal"]) = (fact.File.Path, FactFields.Of(fact.Refusal)),
-            from => new(from.File("file"), from.Pieces("refusal"))));
+            (fact, to) => (to["file"], to["refusal"]) = (fact.File.Path, RefusalShapes.All.Entry(fact.Refusal)),
+            from => new(from.File("file"), from.Fact("refusal", RefusalShapes.All))));
 }

@@ -17,7 +17,7 @@ internal static class UncountedShapes
         WhyShape.Of<WhyThatVersion.EarnsMost>("earns-most"));
 
     public static FactShapes<Uncounted> All { get; } = new(
-        Shape.Of<Uncounted.NotRead>("not-read", (fact, to) => to["refusal"] = FactFields.Of(fact.Refusal), from => new(from.Pieces("refusal"))),
+        Shape.Of<Uncounted.NotRead>("not-read", (fact, to) => to["refusal"] = RefusalShapes.All.Entry(fact.Refusal), from => new(from.Fact("refusal", RefusalShapes.All))),
         Shape.Of<Uncounted.OfNobody>("of-nobody", (fact, to) => to["cohort"] = fact.Cohort, from => new(from.Text("cohort"))),
         Shape.Of<Uncounted.OfOtherDeal>(
             "of-other-deal",
