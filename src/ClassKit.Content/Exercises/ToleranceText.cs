@@ -19,9 +19,9 @@ internal static partial class ToleranceText
         var match = NumberAndUnit().Match(text.Text);
         var number = new Located(match.Groups["number"].Value, text.Line);
         if (match.Groups["unit"].Value == OfTheAnswer)
-            return Number.Read(number, "The tolerance", Relative, problems) is { } percent ? Tolerance.Relative(percent / 100) : null;
+            return Number.Read(number, "The tolerance", Relative, problems) is { } percent ? Tolerance.Relative(AnswerUnit.Held(AnswerUnit.Percent, percent)) : null;
         if (match.Success && match.Groups["unit"].Value == unit)
-            return Number.Read(number, "The tolerance", Bounds.ZeroOrMore, problems) is { } amount ? Tolerance.Absolute(AnswerUnit.IsPercent(unit) ? amount / 100 : amount) : null;
+            return Number.Read(number, "The tolerance", Bounds.ZeroOrMore, problems) is { } amount ? Tolerance.Absolute(AnswerUnit.Held(unit, amount)) : null;
         problems.Add(text.Line, $"The tolerance is `{text.Text}`", $"Write it in the unit of the answer, such as `1 {unit}`, or as a share, such as `0.5 {OfTheAnswer}`.");
         return null;
     }
@@ -31,7 +31,7 @@ internal static partial class ToleranceText
     {
         var match = NumberAndUnit().Match(text.Text);
         if (match.Success && match.Groups["unit"].Value == unit)
-            return Number.Read(new(match.Groups["number"].Value, text.Line), "The rounding", Bounds.AboveZero, problems) is { } step ? Tolerance.Rounding(AnswerUnit.IsPercent(unit) ? step / 100 : step) : null;
+            return Number.Read(new(match.Groups["number"].Value, text.Line), "The rounding", Bounds.AboveZero, problems) is { } step ? Tolerance.Rounding(AnswerUnit.Held(unit, step)) : null;
         problems.Add(text.Line, $"The rounding is `{text.Text}`", $"Write the step in the unit of the answer, such as `1 {unit}` for whole numbers.");
         return null;
     }

@@ -9,6 +9,21 @@ public static class AnswerUnit
     /// <summary>True if the cell asks for percent, so that both 0.65 and 65 are read as 65 %.</summary>
     public static bool IsPercent(string unit) => unit == Percent;
 
+    /// <summary>What a cell's number is multiplied with to be read beside its unit: 100 in percent, else 1. Nobody else knows the 100.</summary>
+    public static int Scale(string unit) => IsPercent(unit) ? 100 : 1;
+
+    /// <summary>A cell's number as it is read beside its unit: 65 for 0.65 in percent.</summary>
+    public static double Shown(string unit, double held) => held * Scale(unit);
+
+    /// <inheritdoc cref="Shown(string, double)"/>
+    public static decimal Shown(string unit, decimal held) => held * Scale(unit);
+
+    /// <summary>What a cell holds for a number that is read beside its unit: 0.65 for 65 in percent.</summary>
+    public static double Held(string unit, double shown) => shown / Scale(unit);
+
+    /// <inheritdoc cref="Held(string, double)"/>
+    public static decimal Held(string unit, decimal shown) => shown / Scale(unit);
+
     /// <summary>True for money: people write 2.50 and never 2.5.</summary>
     public static bool IsMoney(string unit) => unit is "dollars" or "euros" or "$" or "€" or "£";
 

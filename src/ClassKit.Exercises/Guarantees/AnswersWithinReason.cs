@@ -28,7 +28,7 @@ internal sealed class AnswersWithinReason : VariantRule
         foreach (var part in candidate.Exercise.Parts)
         {
             var answer = candidate.Answers[part.Id];
-            var shown = AnswerUnit.IsPercent(part.Unit) ? answer * 100 : answer;
+            var shown = AnswerUnit.Shown(part.Unit, answer);
             if (Fault(part, answer, shown) is { } fault)
             {
                 return new(Name, Culprit.Of(part), $"the answer to part `{part.Id}` {fault}", $"it is {ResultText.Of(part, answer)}",

@@ -18,7 +18,7 @@ internal static class Closeness
     {
         var room = part.Tolerance.Around(value);
         return AnswerUnit.IsPercent(part.Unit)
-            ? string.Create(CultureInfo.InvariantCulture, $"{room * 100:G3} percentage points")
+            ? string.Create(CultureInfo.InvariantCulture, $"{AnswerUnit.Shown(part.Unit, room):G3} percentage points")
             : string.Create(CultureInfo.InvariantCulture, $"{room:G3} {part.Unit}").TrimEnd();
     }
 }

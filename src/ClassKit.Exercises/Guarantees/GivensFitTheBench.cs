@@ -22,7 +22,7 @@ internal sealed class GivensFitTheBench : VariantRule
         {
             if (given.IsConstant) continue;
             var value = candidate.Givens[given.Id];
-            var shown = AnswerUnit.IsPercent(given.Unit) ? value * 100 : value;
+            var shown = AnswerUnit.Shown(given.Unit, value);
             var step = BenchResolution.Of(given.Unit, shown);
             if (step > 0 && shown % step != 0)
             {

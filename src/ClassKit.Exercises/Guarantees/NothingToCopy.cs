@@ -29,11 +29,8 @@ internal sealed class NothingToCopy : VariantRule
     }
 
     /// <summary>Numbers are compared as they are read: 65 % and 65 g are both 65.</summary>
-    private static bool Passes(Candidate candidate, Part part, double standing, string unit)
-    {
-        var read = AnswerUnit.IsPercent(unit) ? standing * 100 : standing;
-        return part.Tolerance.Accepts(candidate.Answers[part.Id], AnswerUnit.IsPercent(part.Unit) ? read / 100 : read);
-    }
+    private static bool Passes(Candidate candidate, Part part, double standing, string unit) =>
+        part.Tolerance.Accepts(candidate.Answers[part.Id], AnswerUnit.Held(part.Unit, AnswerUnit.Shown(unit, standing)));
 
     private Breach Found(Candidate candidate, Part part, string what, string copied) => new(
         Name, Culprit.Of(part), $"part `{part.Id}` is answered by copying {what}",

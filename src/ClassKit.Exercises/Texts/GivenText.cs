@@ -26,7 +26,7 @@ public static class GivenText
     public static string Number(Given given, decimal value) =>
         Shown(given, value).ToString("F" + Decimals(given).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
-    private static decimal Shown(Given given, decimal value) => AnswerUnit.IsPercent(given.Unit) ? value * 100 : value;
+    private static decimal Shown(Given given, decimal value) => AnswerUnit.Shown(given.Unit, value);
 
     // Dividing by a long 1 drops the zeros at the end: 0.650 has a scale of 3, and 2 afterwards.
     private static int ScaleOf(decimal value) => (value / 1.000000000000000000000000000000000m).Scale;

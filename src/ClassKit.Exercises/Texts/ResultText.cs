@@ -64,7 +64,7 @@ public static class ResultText
         return (shown, Math.Max(AnswerUnit.LeastDecimals(part.Unit), Decimals(shown, part.Tolerance.Around(value) * Scale(part))));
     }
 
-    private static int Scale(Part part) => AnswerUnit.IsPercent(part.Unit) ? 100 : 1;
+    private static int Scale(Part part) => AnswerUnit.Scale(part.Unit);
 
     /// <summary>As many places as a step is written with.</summary>
     private static int DecimalsOf(double step) =>

@@ -15,7 +15,7 @@ internal static class TellingNumbers
     public static bool Is(double number, Trial dealt, Part part) =>
         number != 0
         && !IsPowerOfTen(number)
-        && !OnTheSheet(dealt, part).Any(other => IsSame(other, number) || (AnswerUnit.IsPercent(part.Unit) && IsSame(other, number / 100)));
+        && !OnTheSheet(dealt, part).Any(other => IsSame(other, number) || IsSame(other, AnswerUnit.Held(part.Unit, number)));
 
     private static IEnumerable<double> OnTheSheet(Trial dealt, Part part) =>
         dealt.Right.Givens.Values.Select(given => (double)given)

@@ -22,9 +22,8 @@ internal static class StudentAnswer
     private static double InCellScale(AnswerGrade answer)
     {
         var number = answer.Value.Number;
-        return AnswerUnit.IsPercent(answer.Part.Unit) && Distance(number / 100, answer.Expected) < Distance(number, answer.Expected)
-            ? number / 100
-            : number;
+        var held = AnswerUnit.Held(answer.Part.Unit, number);
+        return Distance(held, answer.Expected) < Distance(number, answer.Expected) ? held : number;
     }
 
     /// <summary>How many times the one is the other, either way round: 65 is nearer to 0.62 as 0.65 than as 65.</summary>

@@ -142,7 +142,7 @@ public sealed class AnswerSheet
     private double Rounded(Part part) => double.Parse(_right[part.Id].ToString("G9", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private string WithUnit(Part part) => AnswerUnit.IsPercent(part.Unit)
-        ? (Rounded(part) * 100).ToString("0.####", CultureInfo.InvariantCulture) + " %"
+        ? AnswerUnit.Shown(part.Unit, Rounded(part)).ToString("0.####", CultureInfo.InvariantCulture) + " %"
         : $"{Rounded(part).ToString("0.####", CultureInfo.InvariantCulture)} {(part.Unit.Length == 0 ? "in all" : part.Unit)}";
 
     private string WithComma(Part part) => Rounded(part).ToString("0.######", CultureInfo.InvariantCulture).Replace('.', ',');

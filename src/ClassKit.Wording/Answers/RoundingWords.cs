@@ -13,7 +13,7 @@ internal static class RoundingWords
     /// <param name="unit">The unit of what is rounded.</param>
     public static string Of(decimal step, RoundingDirection direction, string unit)
     {
-        var shown = AnswerUnit.IsPercent(unit) ? step * 100 : step;
+        var shown = AnswerUnit.Shown(unit, step);
         var places = shown switch
         {
             1 => Of(0, unit),

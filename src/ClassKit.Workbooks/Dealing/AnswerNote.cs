@@ -21,10 +21,10 @@ internal static class AnswerNote
     {
         var (amount, isRelative) = (part.Tolerance.Amount, part.Tolerance.IsRelative);
         if (amount <= 0) return "exact";
-        if (part.Tolerance.IsRounding) return string.Create(CultureInfo.InvariantCulture, $"right to the nearest {amount * (AnswerUnit.IsPercent(part.Unit) ? 100 : 1):0.######} {part.Unit}").TrimEnd();
-        if (isRelative) return string.Create(CultureInfo.InvariantCulture, $"right within ±{amount * 100:0.####} %");
+        if (part.Tolerance.IsRounding) return string.Create(CultureInfo.InvariantCulture, $"right to the nearest {AnswerUnit.Shown(part.Unit, amount):0.######} {part.Unit}").TrimEnd();
+        if (isRelative) return string.Create(CultureInfo.InvariantCulture, $"right within ±{AnswerUnit.Shown(AnswerUnit.Percent, amount):0.####} %");
         return AnswerUnit.IsPercent(part.Unit)
-            ? string.Create(CultureInfo.InvariantCulture, $"right within ±{amount * 100:0.####} percentage points")
+            ? string.Create(CultureInfo.InvariantCulture, $"right within ±{AnswerUnit.Shown(part.Unit, amount):0.####} percentage points")
             : string.Create(CultureInfo.InvariantCulture, $"right within ±{amount:0.######} {part.Unit}").TrimEnd();
     }
 }

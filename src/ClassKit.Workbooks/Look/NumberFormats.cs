@@ -16,7 +16,7 @@ internal static class NumberFormats
     {
         var isPercent = AnswerUnit.IsPercent(part.Unit);
         if (part.Tolerance.IsRelative || part.Tolerance.Amount <= 0) return isPercent ? Fixed(1, true) : null;
-        var shown = part.Tolerance.Amount * (isPercent ? 100 : 1);
+        var shown = AnswerUnit.Shown(part.Unit, part.Tolerance.Amount);
         return Fixed(Math.Clamp((int)Math.Ceiling(-Math.Log10(shown)), 0, MostDecimals), isPercent);
     }
 

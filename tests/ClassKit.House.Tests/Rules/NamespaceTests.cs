@@ -6,7 +6,11 @@ namespace ClassKit.House.Tests.Rules;
 public class NamespaceTests
 {
     [Fact]
-    public void Namespaces_follow_folders() => Assert.Empty(Misplaced(CompiledHouse.Types));
+    public void Namespaces_follow_folders()
+    {
+        var misplaced = Misplaced(CompiledHouse.Types).ToList();
+        Assert.True(misplaced.Count == 0, string.Join('\n', misplaced));
+    }
 
     [Fact]
     public void A_moved_type_is_named_with_what_was_found_and_what_was_expected() => Assert.Equal(

@@ -21,7 +21,7 @@ internal readonly record struct Rounding(decimal Step, RoundingDirection Directi
     ];
 
     /// <summary>The same in the scale of a part's cell: to whole percent where it asks for percent.</summary>
-    public Rounding For(Part part) => AnswerUnit.IsPercent(part.Unit) ? this with { Step = Step / 100 } : this;
+    public Rounding For(Part part) => this with { Step = AnswerUnit.Held(part.Unit, Step) };
 
     /// <summary>The multiple of the step that a number goes to.</summary>
     public double Of(double number)

@@ -10,21 +10,19 @@ namespace ClassKit.Grading.Judging.Trials;
 /// <param name="Dealt">What it is on the dealt inputs.</param>
 internal sealed record Reading(int Way, bool IsScaled, double Dealt)
 {
-    private const double OfPercent = 100;
-
     /// <summary>Every way to read a cell's value, the plain one first; none if it is no number.</summary>
     public static IReadOnlyList<Reading> Of(Part part, CellValue value)
     {
         var plain = Numbers(part, value).Select((number, way) => new Reading(way, false, number)).ToList();
-        return AnswerUnit.IsPercent(part.Unit) ? [.. plain, .. plain.Select(reading => reading with { IsScaled = true, Dealt = reading.Dealt / OfPercent })] : plain;
+        return AnswerUnit.IsPercent(part.Unit) ? [.. plain, .. plain.Select(reading => reading with { IsScaled = true, Dealt = AnswerUnit.Held(part.Unit, reading.Dealt) })] : plain;
     }
 
     /// <summary>What another value of the same cell is, read in this way; null if it is no number.</summary>
     public double? Of(CellValue value, Part part) =>
-        Numbers(part, value) is { } numbers && Way < numbers.Count ? numbers[Way] / (IsScaled ? OfPercent : 1) : null;
+        Numbers(part, value) is { } numbers && Way < numbers.Count ? (IsScaled ? AnswerUnit.Held(part.Unit, numbers[Way]) : numbers[Way]) : null;
 
     /// <summary>What a cell holds that is read in this way and means <paramref name="number"/>.</summary>
-    public double Written(double number) => IsScaled ? number * OfPercent : number;
+    public double Written(double number) => IsScaled ? AnswerUnit.Shown(AnswerUnit.Percent, number) : number;
 
     private static IReadOnlyList<double> Numbers(Part part, CellValue value) => value.Kind switch
     {
