@@ -21,23 +21,30 @@ public static class ExerciseReader
     /// <summary>The exercise, or everything that is wrong with its file.</summary>
     public static Reading<Exercise> Read(Source source)
     {
+        var placed = ReadPlaced(source);
+        return new(placed.Model?.Exercise, placed.Problems);
+    }
+
+    /// <summary>The exercise with where its pieces stand, or everything that is wrong with its file.</summary>
+    public static Reading<PlacedExercise> ReadPlaced(Source source)
+    {
         ArgumentNullException.ThrowIfNull(source);
         return source.Once(() => ReadFile(source));
     }
 
-    private static Reading<Exercise> ReadFile(Source source)
+    private static Reading<PlacedExercise> ReadFile(Source source)
     {
         var problems = new ProblemList(source.Shown);
-        return SourceFile.Read(source, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(source.Path), text, problems) : problems.Fail<Exercise>();
+        return SourceFile.Read(source, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(source.Path), text, problems) : problems.Fail<PlacedExercise>();
     }
 
-    private static Reading<Exercise> Read(string id, string text, ProblemList problems)
+    private static Reading<PlacedExercise> Read(string id, string text, ProblemList problems)
     {
         if (!Naming.IsValid(id))
             problems.Add(null, $"The file is called `{id}`, and an exercise's file name is its id", $"Rename it: {Naming.Rule}.");
 
         if (FrontMatterBlock.Split(text, problems) is not { } block)
-            return problems.Fail<Exercise>();
+            return problems.Fail<PlacedExercise>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var skill = fields.Text("skill");
         var level = fields.Choice("level", Levels);
@@ -47,7 +54,7 @@ public static class ExerciseReader
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
-            return problems.Fail<Exercise>();
+            return problems.Fail<PlacedExercise>();
         var sections = new Sections(document.Sections, "##", problems, document.Deeper);
         var names = new NameScope();
         var givens = GivenReader.Read(sections.Required("Given"), names, problems);
@@ -64,17 +71,26 @@ public static class ExerciseReader
             problems.Add(null, "There is no part to answer", "Add a section `## Part: name` with a question and its key.");
         List<WorkingStep> steps = [.. stepSections.Select(step => StepReader.Read(step.Name, step.Section, names, problems)).OfType<WorkingStep>()];
         var parts = partSections.Select(part => (Part: PartReader.Read(part.Name, part.Section, names, problems)!, part.Section.Line)).ToList();
-        List<CellFormula> rules = [.. Lists.Entries(constraints, problems).Select(entry => FormulaText.Read(entry.Text, "This constraint", names, problems)).OfType<CellFormula>().Select(names.WorkedIn)];
+        List<CellFormula> rules = [.. Lists.Entries(constraints, problems).Select(entry => ReadConstraint(entry.Text, names, problems)).OfType<CellFormula>()];
         if (problems.IsEmpty)
             StepReader.FindIdle(stepSections, steps, [.. parts.Select(part => part.Part)], problems);
         if (problems.IsEmpty)
             Trial.Run(givens, rules, parts, problems);
 
-        return problems.Finish(() => new Exercise(
-            id, document.Title.Text, skill!.Value.Text, level, minutes, source!.Value.Text, problem, givens, rules, [.. parts.Select(part => part.Part)], hints)
-        {
-            Effort = effort,
-            Steps = steps,
-        });
+        return problems.Finish(() => new PlacedExercise(
+            new(id, document.Title.Text, skill!.Value.Text, level, minutes, source!.Value.Text, problem, givens, rules, [.. parts.Select(part => part.Part)], hints)
+            {
+                Effort = effort,
+                Steps = steps,
+            },
+            names.Places));
+    }
+
+    private static CellFormula? ReadConstraint(Located text, NameScope names, ProblemList problems)
+    {
+        if (FormulaText.Read(text, "This constraint", names, problems) is not { } written) return null;
+        var rule = names.WorkedIn(written);
+        names.Places.Note(new(Constraint: rule.Text), text.Line);
+        return rule;
     }
 }

@@ -24,7 +24,10 @@ internal static partial class GivenReader
         foreach (var row in rows)
         {
             if (row.Required("Name", problems) is { } name)
+            {
                 names.Add(name, "given", problems);
+                names.Places.Note(new(Given: name.Text), name.Line);
+            }
             var label = row.Required("What it is", problems);
             var unit = row.Optional("Unit").Text;
             if (row.Required("Values", problems) is { } values && ReadValues(values, unit, problems) is var (from, to, step))
@@ -90,7 +93,7 @@ internal static partial class GivenReader
         else if (isPercent != AnswerUnit.IsPercent(unit))
             problems.Add(values.Line, isPercent ? $"`{text}` is in percent, but the unit is `{unit}`" : $"The unit is percent, but `{text}` has no percent sign", isPercent ? "Write % in the column `Unit` as well." : $"Write a percent sign behind every number, as in `{text}%`; formulas then use {text} % as a fraction of 1.");
         else
-            return isPercent ? number / 100 : number;
+            return AnswerUnit.Held(unit, number);
         return null;
     }
 

@@ -7,7 +7,7 @@ namespace ClassKit.Content.Exercises;
 /// <summary>Reads a part's misconceptions: a heading with the name, the formula in the first paragraph, then the words.</summary>
 internal static class MisconceptionReader
 {
-    public static IReadOnlyList<Misconception> Read(IReadOnlyList<Section> subsections, NameScope names, ProblemList problems)
+    public static IReadOnlyList<Misconception> Read(string part, IReadOnlyList<Section> subsections, NameScope names, ProblemList problems)
     {
         var sections = new Sections(subsections, "###", problems);
         var misconceptions = new List<Misconception>();
@@ -18,6 +18,7 @@ internal static class MisconceptionReader
                 problems.Add(section.Line, $"`{id}` cannot be the name of a misconception", $"Use {Naming.Rule}.");
             else if (!lines.TryAdd(id, section.Line))
                 problems.Add(section.Line, $"The part has a misconception `{id}` in line {lines[id]} already", "Give this one another name.");
+            names.Places.Note(new(Part: part, Misconception: id), section.Line);
             if (Read(id, section, names, problems) is { } misconception)
                 misconceptions.Add(misconception);
         }

@@ -6,7 +6,7 @@ using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Exercises;
 
-/// <summary>The names that a formula may use at its place in the file, and those that come too late for it.</summary>
+/// <summary>The names that a formula may use at its place in the file, and those that come too late for it; and on what lines all that has a name stands.</summary>
 internal sealed class NameScope
 {
     private readonly Dictionary<string, int> _known = [];
@@ -15,6 +15,9 @@ internal sealed class NameScope
 
     /// <summary>Every name usable so far.</summary>
     public IReadOnlyCollection<string> Known => _known.Keys;
+
+    /// <summary>Where what was read so far stands.</summary>
+    public ExercisePlaces Places { get; } = new();
 
     /// <summary>False once names could not be read: then an unknown one may be one of those, and is let pass.</summary>
     public bool IsWhole { get; set; } = true;

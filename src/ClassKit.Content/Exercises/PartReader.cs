@@ -29,10 +29,11 @@ internal static class PartReader
         var points = entries.Required("Points") is { } worth ? Number.Read(worth, "`Points`", Bounds.Worth, problems) : null;
         var formulaAsked = entries.Required("Answer with") is { } kind && IsFormula(kind, problems);
         entries.Finish();
-        var misconceptions = MisconceptionReader.Read(subsections, names, problems);
+        var misconceptions = MisconceptionReader.Read(id, subsections, names, problems);
 
         // Usable from here on: a part's own key and misconceptions may not use it.
         names.Add(new(id, section.Line), "part", problems);
+        names.Places.Note(new(Part: id), section.Line);
         return problems.Count == before
             ? new(id, ask.Prose, names.WorkedIn(written!), unit, tolerance!.Value, (decimal)points!.Value, formulaAsked, misconceptions) { Written = names.AsWritten(written!) }
             : null;

@@ -18,7 +18,7 @@ public sealed record ProvedExercise(string Path, ExerciseProof Proof, ExercisePl
     public static ProvedExercise? Of(Source file)
     {
         ArgumentNullException.ThrowIfNull(file);
-        return ExerciseReader.Read(file).Model is { } exercise ? new(file.Path, ExerciseProof.Of(exercise), ExercisePlaces.Of(file)) : null;
+        return ExerciseReader.ReadPlaced(file).Model is var (exercise, places) ? new(file.Path, ExerciseProof.Of(exercise), places) : null;
     }
 
     /// <summary>Why the exercise should not be dealt, with the line at fault and an example; null if it can.</summary>
