@@ -14,8 +14,8 @@ internal sealed partial class DemonstrationConditions
 {
     private static readonly string[] Words =
     [
-        "before Popovers: Fill", "after Popovers: Bake", "oven 220 °C", "bakes 35 min", "door shut", "no oven",
-        .. EquipmentKind.All.Select(kind => kind.One), .. EquipmentKind.All.Select(kind => kind.Many),
+        "before Popovers: Fill", "after Popovers: Bake", "oven 220 °C", "bakes 35 min", BenchWords.DoorShut, "no oven",
+        .. BenchWords.Equipment,
     ];
 
     private readonly List<EquipmentCount> _uses = [];
@@ -37,14 +37,14 @@ internal sealed partial class DemonstrationConditions
             }
             else if (condition.Equals("no oven", StringComparison.OrdinalIgnoreCase))
                 SaysNoOven = true;
-            else if (condition.Equals("door shut", StringComparison.OrdinalIgnoreCase))
+            else if (condition.Equals(BenchWords.DoorShut, StringComparison.OrdinalIgnoreCase))
                 isShut = true;
-            else if (OvenAt().Match(condition) is { Success: true } heat)
-                oven = Dimensions.Temperature.Read(new(heat.Groups["heat"].Value, line), "The oven's temperature", Dimensions.KitchenDegrees, problems);
+            else if (BenchWords.OvenAt(condition) is { } heat)
+                oven = Dimensions.Temperature.Read(new(heat, line), "The oven's temperature", Dimensions.KitchenDegrees, problems);
             else if (Bakes().Match(condition) is { Success: true } time)
                 bakes = int.Parse(time.Groups["minutes"].Value, CultureInfo.InvariantCulture);
-            else if (Counted().Match(condition) is { Success: true } counted && EquipmentKind.Find(counted.Groups["what"].Value) is { } kind)
-                _uses.Add(new(kind, counted.Groups["count"].Success ? int.Parse(counted.Groups["count"].Value, CultureInfo.InvariantCulture) : 1));
+            else if (BenchWords.Counted(condition) is var (count, what) && count > 0 && EquipmentKind.Find(what) is { } kind)
+                _uses.Add(new(kind, count));
             else
                 problems.Add(line, $"The demonstration's brackets hold `{condition}`, which is not known here", NearestWord.Advice(condition, Words));
         }
@@ -68,12 +68,6 @@ internal sealed partial class DemonstrationConditions
     [GeneratedRegex(@"^(?<when>before|after)\s+(?<bread>[^:]+):(?<step>.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Moment();
 
-    [GeneratedRegex(@"^oven\s+(?<heat>.+)$", RegexOptions.IgnoreCase)]
-    private static partial Regex OvenAt();
-
     [GeneratedRegex(@"^bakes\s+(?<minutes>[0-9]{1,3})\s*min$", RegexOptions.IgnoreCase)]
     private static partial Regex Bakes();
-
-    [GeneratedRegex(@"^((?<count>[1-9][0-9]{0,2})\s+)?(?<what>[A-Za-z][A-Za-z ]{2,})$")]
-    private static partial Regex Counted();
 }

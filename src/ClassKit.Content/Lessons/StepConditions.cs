@@ -13,18 +13,16 @@ namespace ClassKit.Content.Lessons;
 internal sealed partial class StepConditions
 {
     private const string Unattended = "unattended";
-    private const string DoorShut = "door shut";
     private const string OvenReady = "oven ready";
     private const string KeepsOvernight = "keeps overnight";
     private const string NoWait = "no wait";
-    private const string Oven = "oven ";
 
     /// <summary>What may be written, as advice names it.</summary>
     private static readonly string[] Words =
     [
-        "28 °C", "oven 190 °C", Unattended, "2 people", "2 oven places", DoorShut, OvenReady, KeepsOvernight, NoWait, "wait up to 10 min",
+        "28 °C", "oven 190 °C", Unattended, "2 people", "2 oven places", BenchWords.DoorShut, OvenReady, KeepsOvernight, NoWait, "wait up to 10 min",
         "warms whole milk", "melts unsalted butter", "tempers unsalted butter",
-        .. EquipmentKind.All.Select(kind => kind.One), .. EquipmentKind.All.Select(kind => kind.Many),
+        .. BenchWords.Equipment,
     ];
 
     private readonly ProblemList _problems;
@@ -54,7 +52,7 @@ internal sealed partial class StepConditions
             case Unattended:
                 Staff(0, condition);
                 return;
-            case DoorShut:
+            case BenchWords.DoorShut:
                 Work = Work with { DoorShut = true };
                 return;
             case OvenReady:
@@ -67,14 +65,14 @@ internal sealed partial class StepConditions
                 Work = Work with { Wait = WaitWindow.None };
                 return;
         }
-        if (condition.StartsWith(Oven, StringComparison.OrdinalIgnoreCase))
-            (InOven, Temperature) = (true, Degrees(condition[Oven.Length..].Trim()));
+        if (BenchWords.OvenAt(condition) is { } heat)
+            (InOven, Temperature) = (true, Degrees(heat));
         else if (Waiting().Match(condition) is { Success: true } wait)
             Work = Work with { Wait = Window(wait) };
         else if (Heating().Match(condition) is { Success: true } heating)
             Heat(heating.Groups["how"].Value, heating.Groups["what"].Value);
-        else if (Counted().Match(condition) is { Success: true } counted)
-            Count(condition, Whole(counted.Groups["count"], 1), counted.Groups["what"].Value);
+        else if (BenchWords.Counted(condition) is var (count, what))
+            Count(condition, count, what);
         else
             Temperature = Degrees(condition);
     }
@@ -108,7 +106,7 @@ internal sealed partial class StepConditions
 
     private WaitWindow Window(Match wait)
     {
-        var (least, most) = (Whole(wait.Groups["min"], 0), Whole(wait.Groups["max"], 0));
+        var (least, most) = (Whole(wait.Groups["min"]), Whole(wait.Groups["max"]));
         if (least <= most)
             return new(least, most);
         _problems.Add(_line, $"The wait is `{wait.Value}`", "Write the shorter time first.");
@@ -122,15 +120,11 @@ internal sealed partial class StepConditions
         return Dimensions.Temperature.Read(new(text, _line), "The temperature", Dimensions.KitchenDegrees, _problems);
     }
 
-    private static int Whole(Group digits, int absent) => digits.Success ? int.Parse(digits.Value, CultureInfo.InvariantCulture) : absent;
+    private static int Whole(Group digits) => digits.Success ? int.Parse(digits.Value, CultureInfo.InvariantCulture) : 0;
 
     [GeneratedRegex(@"^wait\s+(up\s+to\s+|(?<min>[0-9]{1,3})\s*[–-]\s*)(?<max>[0-9]{1,3})\s*min$", RegexOptions.IgnoreCase)]
     private static partial Regex Waiting();
 
     [GeneratedRegex(@"^(?<how>warms|melts|tempers)\s+(?<what>\S.*)$", RegexOptions.IgnoreCase)]
     private static partial Regex Heating();
-
-    /// <summary>A word of three letters or more, with a count before it or not; units of temperature are shorter.</summary>
-    [GeneratedRegex(@"^((?<count>[0-9]{1,3})\s+)?(?<what>[A-Za-z][A-Za-z ]{2,})$")]
-    private static partial Regex Counted();
 }
