@@ -19,7 +19,7 @@ internal static class CheckCommand
 
     private static int Run(Report report, string[] paths, bool draws)
     {
-        var check = report.Watch(run => CheckContent.Run(new(Library.OfDisk(), paths), run));
+        var check = report.Watch(run => CheckContent.Run(new(Library.OfPaths(), paths), run));
         if (draws) DrawsTable.Write(report.Output, check.Exercises);
         if (check.Problems.Count > 0) return report.Problems(check.Problems);
         foreach (var item in check.Items) report.Output.WriteLine($"{DisplayPath.Of(item.Path)}: fine");

@@ -8,7 +8,7 @@ internal static class CommonOptions
 {
     public static Argument<string> Lesson() => new("LESSON") { Description = "The lesson's folder, such as lessons/one-tin-three-lifts." };
 
-    public static Argument<string> LessonOrExercises() => new("LESSON") { Description = "The lesson's folder, or a folder of exercises such as lessons/practice." };
+    public static Argument<string> LessonOrExercises() => new("LESSON") { Description = "The lesson's folder, or a folder of exercises such as lessons/practice; shipped:/lessons/practice is the one inside this program." };
 
     public static Option<string> Out(string what) => new("--out") { Description = $"The folder to write {what} to.", HelpName = "DIR", Required = true };
 

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ClassKit.Cli.Reporting;
-using ClassKit.Content.Diagnostics;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Touring;
 
@@ -11,7 +10,7 @@ internal static class TourCommand
 {
     public static Command Create(Report report)
     {
-        var to = new Option<string?>("--out") { Description = "The folder to write to; .artifacts/tour in the checkout if left out.", HelpName = "DIR" };
+        var to = new Option<string?>("--out") { Description = "The folder to write to; .artifacts/tour in a checkout, else classkit-tour here, if left out.", HelpName = "DIR" };
         var command = new Command(TakeTour.Kind, "Do the whole job on the invented demo class: lesson pack, practice workbooks, grades.") { to };
         command.SetAction(parsed => Run(report, parsed.GetValue(to)));
         return command;
@@ -19,10 +18,9 @@ internal static class TourCommand
 
     private static int Run(Report report, string? to)
     {
-        if (DemoMaterial.Find(Environment.CurrentDirectory, AppContext.BaseDirectory) is not { } demo)
-            return report.Problems([new Diagnostic(Environment.CurrentDirectory, null, "There is no demo-cohort folder here or above", "Run the tour inside a checkout of ClassKit.")]);
-
-        var folder = to ?? Path.Combine(demo.Root, ".artifacts", "tour");
+        var checkout = DemoMaterial.Find(Environment.CurrentDirectory, AppContext.BaseDirectory);
+        var demo = checkout ?? DemoMaterial.Shipped;
+        var folder = to ?? (checkout is null ? Path.Combine(Environment.CurrentDirectory, "classkit-tour") : Path.Combine(checkout.Root, ".artifacts", "tour"));
         var exit = report.Write(new(folder, TakeTour.Kind, [.. LessonInputs.Of(demo.Lesson), demo.Class, demo.Roster, demo.Returned, demo.Corrections]), run => Produced.Of(demo.Read(), request => TakeTour.Run(request, run), TakeTour.Write));
         if (exit != ExitCode.Done) return exit;
         report.Output.WriteLine("\nOpen these three first:");

@@ -19,7 +19,7 @@ public static class ContentChecker
     public static ContentCheck Check(IEnumerable<string> paths, Library? library = null)
     {
         ArgumentNullException.ThrowIfNull(paths);
-        library ??= Library.OfDisk();
+        library ??= Library.OfPaths();
         var items = new List<CheckedItem>();
         var problems = new List<Diagnostic>();
         foreach (var source in paths.Select(library.At))

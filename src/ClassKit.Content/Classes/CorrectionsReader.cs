@@ -52,12 +52,12 @@ public static class CorrectionsReader
     }
 
     private static bool IsAsked(string student, string exercise, DealtClass dealt) =>
-        dealt.Students.First(seat => seat.Student.Id == student).Answers.Any(answer => answer.Exercise == exercise);
+        dealt.Students.First(seat => seat.Who.Id == student).Answers.Any(answer => answer.Exercise == exercise);
 
     private static string? Student(CsvRow row, DealtClass dealt, ProblemList problems)
     {
         var named = row["student"];
-        var students = dealt.Students.Select(seat => seat.Student).ToList();
+        var students = dealt.Students.Select(seat => seat.Who).ToList();
         if (students.Find(student => student.Id == named) is { } byId) return byId.Id;
         switch (students.FindAll(student => student.Shown.Equals(named, StringComparison.OrdinalIgnoreCase) || student.Name.Equals(named, StringComparison.OrdinalIgnoreCase)))
         {

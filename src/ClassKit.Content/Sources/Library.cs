@@ -12,8 +12,8 @@ public sealed class Library(ISourceTree tree)
     /// <summary>Where files come from.</summary>
     public ISourceTree Tree => tree;
 
-    /// <summary>A library of the files of this machine.</summary>
-    public static Library OfDisk() => new(DiskTree.Instance);
+    /// <summary>A library of what a user's paths name: on this machine, or inside this program.</summary>
+    public static Library OfPaths() => new(PathTree.Instance);
 
     /// <summary>A file or folder of this library.</summary>
     public Source At(string path) => new(this, path);

@@ -11,6 +11,7 @@ internal static class Nearby
 
     private static string? Advice(Source source, Func<string, IReadOnlyList<string>> names)
     {
+        if (Shipped.Tree.At(source.Path) != SourceKind.Nothing) return $"Name it `{Shipped.Scheme}/{source.Shown}` if you mean the one that ships.";
         var folder = source.Folder;
         return folder.IsFolder && NearestWord.To(source.Name, names(folder.Path)) is { } nearest ? $"Did you mean {nearest}?" : null;
     }

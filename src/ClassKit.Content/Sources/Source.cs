@@ -8,15 +8,15 @@ namespace ClassKit.Content.Sources;
 /// <param name="Path">As the user named it, or below what the user named.</param>
 public sealed record Source(Library Library, string Path)
 {
-    /// <summary>A path alone means a file or folder of this machine, as it is now.</summary>
+    /// <summary>A path alone means what a user's path names, as it is now.</summary>
     [return: NotNullIfNotNull(nameof(path))]
-    public static implicit operator Source?(string? path) => path is null ? null : OnDisk(path);
+    public static implicit operator Source?(string? path) => path is null ? null : Named(path);
 
-    /// <summary>A file or folder of this machine, as it is now.</summary>
-    public static Source OnDisk(string path)
+    /// <summary>What a user's path names, as it is now: a file or folder of this machine, or one that ships.</summary>
+    public static Source Named(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
-        return Library.OfDisk().At(path);
+        return Library.OfPaths().At(path);
     }
 
     /// <summary>The path as messages show it.</summary>

@@ -21,7 +21,7 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
     {
         var before = EarlierDeal.In(Into);
         if (!before.Succeeded) return new(null, before.Problems);
-        var library = Library.OfDisk();
+        var library = Library.OfPaths();
         var roster = ClassList.Read(library.At(Roster), ClassFile is null ? null : library.At(ClassFile));
         var set = PracticeSet.Read(library.At(Folder), Wish.Set, Wish.Seed);
         return set.Succeeded && roster.Succeeded

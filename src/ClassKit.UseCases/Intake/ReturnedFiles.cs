@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
 using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.UseCases.Intake;
@@ -17,6 +18,17 @@ public sealed class ReturnedFiles
     /// <summary>Files that are handed over; archives among them are opened. One alone that is an archive holds what the whole class returned.</summary>
     public static ReturnedFiles Of(params IReadOnlyList<Upload> uploads) => new(() => new(uploads.Count, uploads.SelectMany(upload =>
         Attempt.Each(() => InUpload(upload, isAlone: uploads.Count == 1), failure => ReturnedItem.Failed(upload.Path, failure)))));
+
+    /// <summary>Every file below a folder of a source tree.</summary>
+    public static ReturnedFiles Below(Source folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        var tree = folder.Library.Tree;
+        return Of([.. Paths("").Order(StringComparer.Ordinal).Select(path => new Upload(path, () => tree.Open(Path.Combine(folder.Path, path))))]);
+
+        IEnumerable<string> Paths(string inside) => tree.Files(Path.Combine(folder.Path, inside)).Select(name => inside + name)
+            .Concat(tree.Folders(Path.Combine(folder.Path, inside)).SelectMany(name => Paths(inside + name + "/")));
+    }
 
     /// <summary>Looks whether there is a folder or a zip.</summary>
     public static Reading<ReturnedFiles> At(string path)

@@ -7,12 +7,15 @@ using ClassKit.UseCases.Intake;
 
 namespace ClassKit.UseCases.Touring;
 
-/// <summary>Where the invented class and its lesson lie in a checkout.</summary>
-/// <param name="Root">The checkout's top folder.</param>
+/// <summary>Where the invented class and its lesson lie: in a checkout, or in this program.</summary>
+/// <param name="Root">The checkout's top folder, or <see cref="Content.Sources.Shipped.Scheme"/>.</param>
 public sealed record DemoMaterial(string Root)
 {
     /// <summary>The seed that the demo class's workbooks were dealt with; what is in <see cref="Returned"/> fits no other.</summary>
     public const ulong Seed = 2026;
+
+    /// <summary>What this program carries, for a machine without a checkout.</summary>
+    public static DemoMaterial Shipped { get; } = new(Content.Sources.Shipped.Scheme + "/");
 
     /// <summary>The lesson's folder.</summary>
     public string Lesson => Path.Combine(Root, "lessons", "one-tin-three-lifts");
@@ -32,11 +35,11 @@ public sealed record DemoMaterial(string Root)
     /// <summary>All that the tour takes, or everything that is wrong with it.</summary>
     public Reading<TourRequest> Read()
     {
-        var library = Library.OfDisk();
+        var library = Library.OfPaths();
         var lesson = LessonReader.Read(library.At(Lesson));
         var profile = ClassProfileReader.Read(library.At(Class));
         var roster = ClassList.Of(library.At(Roster), profile);
-        var returned = ReturnedFiles.At(Returned);
+        var returned = this == Shipped ? new(ReturnedFiles.Below(library.At(Returned)), []) : ReturnedFiles.At(Returned);
         return lesson.Succeeded && profile.Succeeded && roster.Succeeded && returned.Succeeded
             ? new(new(new(lesson.Model, profile.Model, Class), roster.Model, Seed, returned.Model, library.At(Corrections)), [])
             : new(null, [.. lesson.Problems, .. roster.Problems, .. returned.Problems]);

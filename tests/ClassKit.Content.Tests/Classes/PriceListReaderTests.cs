@@ -58,6 +58,7 @@ public sealed class PriceListReaderTests : IDisposable
         Assert.EndsWith("class/prices.md", problem.File, StringComparison.Ordinal);
 
         File.Delete(Path.Combine(folder, "prices.md"));
-        Complaint.Only(ClassProfileReader.Read(Path.Combine(folder, "class.md")), 18, "There is no file", "Check the spelling");
+        var line = Array.IndexOf(File.ReadAllLines(Path.Combine(folder, "class.md")), "prices: prices.md") + 1;
+        Complaint.Only(ClassProfileReader.Read(Path.Combine(folder, "class.md")), line, "There is no file", "Check the spelling");
     }
 }

@@ -22,7 +22,7 @@ public sealed class BrokenExerciseTests
     {
         var file = Path.Combine(Folder, name + ".md");
 
-        var source = Source.OnDisk(file);
+        var source = Source.Named(file);
         var reading = ExerciseReader.Read(source);
         var proof = ProvedExercise.Of(source);
         IEnumerable<Diagnostic?> told = [.. reading.Problems, proof?.Problem, proof?.Note];

@@ -1,32 +1,39 @@
-using ClassKit.Content.Sources;
+namespace ClassKit.Content.Sources;
 
-namespace ClassKit.UseCases.Tests.Samples;
-
-/// <summary>Files in memory, such as those that somebody hands over or is still writing.</summary>
-internal sealed class MemoryTree : ISourceTree
+/// <summary>Files that are listed by path, wherever their bytes are: in memory, in this program, in an archive.</summary>
+public sealed class ListedTree : ISourceTree
 {
-    private readonly Dictionary<string, byte[]> _files;
+    private readonly Dictionary<string, Func<Stream>> _files;
 
     /// <summary>A tree of these files.</summary>
-    /// <param name="files">By path, with forward slashes and without one at the beginning: <c>lessons/popovers/lesson.md</c>.</param>
-    public MemoryTree(IEnumerable<KeyValuePair<string, byte[]>> files)
+    /// <param name="files">By path, such as <c>lessons/popovers/lesson.md</c>: how each is opened from its beginning.</param>
+    public ListedTree(IEnumerable<KeyValuePair<string, Func<Stream>>> files)
     {
         ArgumentNullException.ThrowIfNull(files);
         _files = files.ToDictionary(file => Full(file.Key), file => file.Value, StringComparer.Ordinal);
     }
 
+    /// <summary>A tree of files in memory, such as those that somebody hands over or is still writing.</summary>
+    public static ListedTree InMemory(IEnumerable<KeyValuePair<string, byte[]>> files) =>
+        new(files.Select(file => KeyValuePair.Create<string, Func<Stream>>(file.Key, () => new MemoryStream(file.Value, writable: false))));
+
+    /// <inheritdoc/>
     public SourceKind At(string path)
     {
         var full = Full(path);
         return _files.ContainsKey(full) ? SourceKind.File : full.Length == 0 || Below(full).Any() ? SourceKind.Folder : SourceKind.Nothing;
     }
 
+    /// <inheritdoc/>
     public IReadOnlyList<string> Files(string folder) => Sorted(Below(Full(folder)).Where(rest => !rest.Contains('/', StringComparison.Ordinal)));
 
+    /// <inheritdoc/>
     public IReadOnlyList<string> Folders(string folder) => Sorted(Below(Full(folder)).Where(rest => rest.Contains('/', StringComparison.Ordinal)).Select(rest => rest[..rest.IndexOf('/', StringComparison.Ordinal)]));
 
-    public Stream Open(string path) => _files.TryGetValue(Full(path), out var bytes) ? new MemoryStream(bytes, writable: false) : throw new FileNotFoundException("There is no such file", path);
+    /// <inheritdoc/>
+    public Stream Open(string path) => _files.TryGetValue(Full(path), out var open) ? open() : throw new FileNotFoundException("There is no such file", path);
 
+    /// <inheritdoc/>
     public string Full(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
