@@ -2,6 +2,7 @@ using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.Lessons.Classes;
 using ClassKit.Pages.Numbers;
+using ClassKit.Wording.Counts;
 
 namespace ClassKit.Pages.Benches;
 
@@ -25,7 +26,7 @@ internal static class BenchText
     /// <summary>"team 1", "teams 1, 2 and 3".</summary>
     public static string Teams(IReadOnlyList<Maker> makers) => makers[0].IsInstructor
         ? "instructor"
-        : (makers.Count == 1 ? "team " : "teams ") + Phrases.List([.. makers.Select(maker => $"{maker.Team}")]);
+        : Counted.Noun(makers.Count, "team") + " " + Phrases.List([.. makers.Select(maker => $"{maker.Team}")]);
 
     /// <summary>How good the plan is, for people who will not look up what a bound is.</summary>
     public static string Quality(PlanQuality quality, int shifts)

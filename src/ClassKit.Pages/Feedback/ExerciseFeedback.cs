@@ -4,6 +4,7 @@ using ClassKit.Exercises.Texts;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Results;
 using ClassKit.Pages.Numbers;
+using ClassKit.Wording.Counts;
 using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.Pages.Feedback;
@@ -59,7 +60,7 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     {
         var blank = Answers.Where(answer => answer.Outcome == Outcome.Blank).Select(answer => LetterOf(answer.Part.Id)).ToList();
         if (blank.Count == 0) return null;
-        return blank.Count == Answers.Count ? "This exercise was left blank." : $"Part{(blank.Count == 1 ? "" : "s")} {Phrases.List(blank)} {(blank.Count == 1 ? "was" : "were")} left blank.";
+        return blank.Count == Answers.Count ? "This exercise was left blank." : $"{Counted.Noun(blank.Count, "Part")} {Phrases.List(blank)} {Counted.Noun(blank.Count, "was", "were")} left blank.";
     }
 
     /// <summary>The student's own earlier answers that one answer was judged with, in words; null if there were none.</summary>

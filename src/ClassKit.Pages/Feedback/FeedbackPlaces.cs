@@ -1,5 +1,6 @@
 using ClassKit.Grading.Results;
 using ClassKit.Pages.Numbers;
+using ClassKit.Wording.Counts;
 using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.Pages.Feedback;
@@ -42,5 +43,5 @@ internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
     /// <summary>"part 2c", "parts 1a and 2c", or "all 7 parts".</summary>
     public string Labels(IReadOnlyList<FeedbackPlace> places) => places.Count == _all.Count && places.Count > 1
         ? $"all {places.Count} parts"
-        : $"{(places.Count == 1 ? "part" : "parts")} {Phrases.List([.. places.Select(place => place.Label)])}";
+        : $"{Counted.Noun(places.Count, "part")} {Phrases.List([.. places.Select(place => place.Label)])}";
 }

@@ -5,6 +5,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Texts;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
+using ClassKit.Wording.Counts;
 using ClassKit.Wording.Formulas;
 using ClassKit.Wording.Quoting;
 
@@ -82,5 +83,5 @@ public static class FindingWords
     };
 
     private static string Parts(IReadOnlyList<Part> parts) =>
-        (parts.Count == 1 ? "part " : "parts ") + string.Join(" and ", parts.Select(part => $"“{part.Ask.TrimEnd('.', '?')}”"));
+        Counted.Noun(parts.Count, "part") + " " + string.Join(" and ", parts.Select(part => $"“{part.Ask.TrimEnd('.', '?')}”"));
 }

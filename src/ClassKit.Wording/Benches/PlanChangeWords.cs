@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using ClassKit.BenchPlans.Changes;
 using ClassKit.BenchPlans.Classes;
+using ClassKit.Wording.Counts;
 
 namespace ClassKit.Wording.Benches;
 
@@ -16,7 +17,7 @@ public static class PlanChangeWords
         return change switch
         {
             LongerPeriod(var minutes) => FormattableString.Invariant($"Make the period {minutes} min longer: {bench.Time.PeriodMinutes + minutes} min."),
-            MoreOvens(var more) => FormattableString.Invariant($"Add {more} {(more == 1 ? "oven" : "ovens")}: {bench.Ovens.Count + more} in all."),
+            MoreOvens(var more) => FormattableString.Invariant($"Add {Counted.Of(more, "oven")}: {bench.Ovens.Count + more} in all."),
             MoreEquipment(var kind, var more) => FormattableString.Invariant($"Add {kind.Counted(more)}: {kind.Counted((bench.CountOf(kind) ?? 0) + more)} in all."),
             LeaveToInstructor(var bread) => $"Leave the {bench.Breads[bread].Name} to the demonstration: the instructor makes one load for all.",
             SmallerLoads(var bread) => SmallerLoad(bench.Breads[bread]),

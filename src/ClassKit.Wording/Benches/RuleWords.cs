@@ -1,5 +1,6 @@
 using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Solving;
+using ClassKit.Wording.Counts;
 
 namespace ClassKit.Wording.Benches;
 
@@ -61,8 +62,8 @@ public static class RuleWords
             var oven = bread.Steps.First(step => step.Oven is not null).Oven!;
             var minutes = bread.Steps.Where(step => step.Oven is not null).Sum(step => step.MinMinutes);
             var loads = bread.LeftToInstructor ? 1 : bench.Teams;
-            return FormattableString.Invariant($"{bread.Name} {loads} × {(oven.Places == 1 ? "1 place" : $"{oven.Places} places")}, {minutes} min from {oven.Temperature.Celsius:0} °C{(bread.BakesTogether ? " with the door shut" : "")}");
+            return FormattableString.Invariant($"{bread.Name} {loads} × {Counted.Of(oven.Places, "place")}, {minutes} min from {oven.Temperature.Celsius:0} °C{(bread.BakesTogether ? " with the door shut" : "")}");
         });
-        return FormattableString.Invariant($"{bench.Ovens.Count} {(bench.Ovens.Count == 1 ? "oven" : "ovens")} with {bench.Ovens.Places} {(bench.Ovens.Places == 1 ? "place" : "places")}{(bench.Ovens.Count == 1 ? "" : " each")}, at one temperature at a time: {string.Join("; ", bakes)}.");
+        return FormattableString.Invariant($"{Counted.Of(bench.Ovens.Count, "oven")} with {Counted.Of(bench.Ovens.Places, "place")}{(bench.Ovens.Count == 1 ? "" : " each")}, at one temperature at a time: {string.Join("; ", bakes)}.");
     }
 }

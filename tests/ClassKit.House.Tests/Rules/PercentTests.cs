@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ClassKit.House.Tests.Reading;
 
 namespace ClassKit.House.Tests.Rules;
 
@@ -10,10 +11,7 @@ public partial class PercentTests
     [Fact]
     public void Numbers_of_givens_and_answers_are_scaled_in_one_place()
     {
-        var elsewhere = Files()
-            .Where(file => Path.GetFileName(file) != Place)
-            .SelectMany(file => File.ReadLines(file).Index().Where(line => Scales(line.Item)).Select(line => $"{Path.GetRelativePath(Repository.Root, file)}:{line.Index + 1}: {line.Item.Trim()}"))
-            .ToList();
+        var elsewhere = SourceLine.Of("src").Where(line => Path.GetFileName(line.File) != Place && Scales(line.Text)).Select(line => line.Shown).ToList();
         Assert.True(elsewhere.Count == 0, $"{string.Join('\n', elsewhere)}\nUse AnswerUnit.Shown, Held or Scale.");
     }
 
@@ -24,10 +22,6 @@ public partial class PercentTests
     [InlineData("var shown = AnswerUnit.Shown(unit, step);", false)]
     [InlineData("AnswerUnit.IsPercent(part.Unit) ? \"in %\" : part.Unit;", false)]
     public void A_line_that_scales_is_known(string line, bool scales) => Assert.Equal(scales, Scales(line));
-
-    private static IEnumerable<string> Files() => new[] { "*.cs", "*.razor" }
-        .SelectMany(pattern => Directory.EnumerateFiles(Repository.PathOf("src"), pattern, SearchOption.AllDirectories))
-        .Where(file => !file.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal));
 
     private static bool Scales(string line) => Scaling().IsMatch(line);
 
