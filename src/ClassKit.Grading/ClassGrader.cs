@@ -65,7 +65,7 @@ public sealed class ClassGrader
             content = content.File.Refusal is null ? Once(named) : content with { Owner = new(named, OwnerEvidence.FileName) };
         return Named(content with { File = content.File with { Path = path, Dated = dated } }, named);
 
-        JudgedContent Once(DealtStudent? student) => _judged.GetOrAdd((identity, student?.Student.Id), _ => new(() => Judge(read(), student))).Value;
+        JudgedContent Once(DealtStudent? student) => _judged.GetOrAdd((identity, student?.Who.Id), _ => new(() => Judge(read(), student))).Value;
     }
 
     /// <summary>A file that nobody is asked about: left behind by a program, or one that even its name cannot be read of.</summary>
@@ -95,7 +95,7 @@ public sealed class ClassGrader
         if (student is null || content.Answers is not { } answers) return new(file, student, null) { Other = content.Other };
         var flags = FlagOwner(file, content.Owner, named);
         if (content.Doubtful is { } marks) flags.Add(DealEvidence.Doubt(new(file.Path), marks, _dealt));
-        return new(file, student, new(student.Student, GradeStatus.Graded, file.Path, answers, [.. flags, .. content.Flags]) { Rule = _dealt.Marking.Total });
+        return new(file, student, new(student.Who, GradeStatus.Graded, file.Path, answers, [.. flags, .. content.Flags]) { Rule = _dealt.Marking.Total });
     }
 
     /// <summary>Gives every student the file that counts, and accounts for all others.</summary>
@@ -104,9 +104,9 @@ public sealed class ClassGrader
     {
         ArgumentNullException.ThrowIfNull(files);
         var inOrder = files.Files.OrderBy(file => file.Path, StringComparer.Ordinal).ToList();
-        var byStudent = inOrder.Where(file => file.Student is not null).ToLookup(file => file.Student!.Student.Id);
+        var byStudent = inOrder.Where(file => file.Student is not null).ToLookup(file => file.Student!.Who.Id);
         var chooser = new VersionChooser(_dealt);
-        var settled = _dealt.Students.Select(student => chooser.Choose(student, [.. byStudent[student.Student.Id]])).ToList();
+        var settled = _dealt.Students.Select(student => chooser.Choose(student, [.. byStudent[student.Who.Id]])).ToList();
         return WithFacts(new(_dealt, [.. settled.Select(student => student.Grade)],
         [
             .. settled.SelectMany(student => student.Files).Concat(inOrder.Where(file => file.Student is null).Select(OfNobody))
@@ -127,7 +127,7 @@ public sealed class ClassGrader
     {
         var flags = new List<Flag>();
         if (owner.How != OwnerEvidence.IdCell) flags.Add(new Flag.OwnerInferred(new(file.Path), owner.How == OwnerEvidence.Givens));
-        if (named is not null && named != owner.Student) flags.Add(new Flag.NameDiffers(new(file.Path), named.Student, owner.Student!.Student));
+        if (named is not null && named != owner.Student) flags.Add(new Flag.NameDiffers(new(file.Path), named.Who, owner.Student!.Who));
         return flags;
     }
 

@@ -55,7 +55,7 @@ public static class DemoClass
     {
         ArgumentNullException.ThrowIfNull(dealt);
         ArgumentNullException.ThrowIfNull(student);
-        var seat = dealt.Students.Single(dealtStudent => dealtStudent.Student.Id == student.Id);
+        var seat = dealt.Students.Single(dealtStudent => dealtStudent.Who.Id == student.Id);
         return
         [
             .. dealt.Exercises.SelectMany(exercise =>

@@ -25,7 +25,7 @@ public static class ReturnedFiles
         foreach (var student in DemoClass.Students)
         {
             if (student.File is null) continue;
-            var seat = dealt.Students.Single(other => other.Student.Id == student.Id);
+            var seat = dealt.Students.Single(other => other.Who.Id == student.Id);
             File.WriteAllBytes(Path.Combine(demo.Returned, student.File), Make(dealt, seat, student));
         }
     }

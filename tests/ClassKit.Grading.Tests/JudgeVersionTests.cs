@@ -69,8 +69,8 @@ public sealed class JudgeVersionTests
                         var book = new ReturnedBook(student);
                         foreach (var earlier in DoughTemperatureExercise.Exercise.Parts.TakeWhile(other => other != part)) book.Answer(earlier.Id, written(earlier));
                         Fill(book, part, way, student.AnswersOf(DoughTemperatureExercise.Id)[part.Id]);
-                        var grade = grader.Judge(book.As($"{student.Student.Id}.xlsx")).Grade!.Answers.Single(answer => answer.Part == part);
-                        yield return string.Create(CultureInfo.InvariantCulture, $"{before};{part.Id};{way};{student.Student.Id};{grade.Outcome};{grade.Points:0.##};{grade.Misconception?.Id}");
+                        var grade = grader.Judge(book.As($"{student.Who.Id}.xlsx")).Grade!.Answers.Single(answer => answer.Part == part);
+                        yield return string.Create(CultureInfo.InvariantCulture, $"{before};{part.Id};{way};{student.Who.Id};{grade.Outcome};{grade.Points:0.##};{grade.Misconception?.Id}");
                     }
                 }
             }

@@ -11,7 +11,7 @@ public sealed class NameHintTests
 
     private static readonly DealtClass Class = DealtForTests.Class with
     {
-        Students = [.. Names.Select((name, at) => DealtForTests.Ada with { Student = new($"student-{at:D2}", name) })],
+        Students = [.. Names.Select((name, at) => DealtForTests.Ada with { Who = new($"student-{at:D2}", name) })],
     };
 
     [Theory]

@@ -18,7 +18,7 @@ internal sealed class ReturnedBook
     public ReturnedBook(DealtStudent student)
     {
         _student = student;
-        Put(PracticeLayout.StudentId, new(CellValue.FromText(student.Student.Id)));
+        Put(PracticeLayout.StudentId, new(CellValue.FromText(student.Who.Id)));
         Name(PracticeLayout.StudentIdName, PracticeLayout.StudentId);
         foreach (var given in student.Givens)
         {
@@ -126,7 +126,7 @@ internal sealed class ReturnedBook
     {
         WithoutId();
         Put(label, new(CellValue.FromText(PracticeLayout.StudentIdLabel)));
-        Put(label with { Column = label.Column + 1 }, new(CellValue.FromText(_student.Student.Id)));
+        Put(label with { Column = label.Column + 1 }, new(CellValue.FromText(_student.Who.Id)));
         return this;
     }
 

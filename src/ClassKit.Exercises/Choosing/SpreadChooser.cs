@@ -54,7 +54,7 @@ public static class SpreadChooser
         {
             List<Exercise> set = [.. before.ExercisesOf(student).Select(dealt => exercises.Find(exercise => exercise.Id == dealt.Id)!)];
             sets.TryAdd(NameOf(set), set);
-            kept[student.Student.Id] = sets[NameOf(set)];
+            kept[student.Who.Id] = sets[NameOf(set)];
         }
         return Of(HandOut([.. sets.Values], students, kept), exercises);
     }

@@ -52,12 +52,12 @@ public static class DealDifferences
     private static IEnumerable<string> Students(DealtClass held, Roster roster)
     {
         var now = roster.Students.ToDictionary(student => student.Id);
-        var gone = held.Students.Where(student => !now.ContainsKey(student.Student.Id)).Select(student => student.Student.Id).ToList();
+        var gone = held.Students.Where(student => !now.ContainsKey(student.Who.Id)).Select(student => student.Who.Id).ToList();
         if (gone.Count > 0) yield return $"the roster lacks {string.Join(", ", gone)}";
         foreach (var student in held.Students)
         {
-            if (now.TryGetValue(student.Student.Id, out var other) && other.Name != student.Student.Name)
-                yield return $"{other.Id} is called {other.Name}, and was called {student.Student.Name}";
+            if (now.TryGetValue(student.Who.Id, out var other) && other.Name != student.Who.Name)
+                yield return $"{other.Id} is called {other.Name}, and was called {student.Who.Name}";
         }
     }
 }

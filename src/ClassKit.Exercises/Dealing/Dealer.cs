@@ -33,7 +33,7 @@ public static class Dealer
         var problems = new List<string>();
         var notes = new List<string>();
 
-        var before = settings.Before?.Students.ToDictionary(student => student.Student.Id) ?? [];
+        var before = settings.Before?.Students.ToDictionary(student => student.Who.Id) ?? [];
         bool Draws(Student who, Exercise exercise) => !before.ContainsKey(who.Id) && settings.Gives(who, exercise);
         var (done, total) = (0, roster.Students.Sum(who => exercises.Count(exercise => Draws(who, exercise))));
         watcher?.Report(new(done, total));

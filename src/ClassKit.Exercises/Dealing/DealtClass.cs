@@ -46,7 +46,7 @@ public sealed record DealtClass(
     public DealtStudent SeatOf(Student student)
     {
         ArgumentNullException.ThrowIfNull(student);
-        return Students.First(seat => seat.Student.Id == student.Id);
+        return Students.First(seat => seat.Who.Id == student.Id);
     }
 
     /// <summary>The exercises that one student was dealt, in workbook order.</summary>

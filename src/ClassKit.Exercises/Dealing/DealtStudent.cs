@@ -3,12 +3,12 @@ using ClassKit.Exercises.Cohorts;
 namespace ClassKit.Exercises.Dealing;
 
 /// <summary>What one student was dealt.</summary>
-/// <param name="Student">Who.</param>
+/// <param name="Who">The student.</param>
 /// <param name="Workbook">The workbook's path within the dealt folder, with forward slashes.</param>
 /// <param name="Givens">Every given of every exercise of theirs.</param>
 /// <param name="Answers">Every part of every exercise of theirs.</param>
 public sealed record DealtStudent(
-    Student Student,
+    Student Who,
     string Workbook,
     IReadOnlyList<DealtGiven> Givens,
     IReadOnlyList<DealtAnswer> Answers)

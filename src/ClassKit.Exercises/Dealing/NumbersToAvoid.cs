@@ -16,7 +16,7 @@ public sealed class NumbersToAvoid
         foreach (var student in before.Students)
         {
             foreach (var exercise in before.Exercises.Where(exercise => student.Givens.Any(given => given.Exercise == exercise.Id)))
-                _dealt.Add((Of(student.Student), exercise.Id, VariantKey.Of(exercise, student.GivensOf(exercise.Id))));
+                _dealt.Add((Of(student.Who), exercise.Id, VariantKey.Of(exercise, student.GivensOf(exercise.Id))));
         }
     }
 

@@ -39,7 +39,7 @@ public static class Rekeying
             foreach (var part in exercise.Parts)
             {
                 if (KeyValues.Number(part.Key, KeyValues.Names(givens, answers)) is { } value) expected[(exercise.Id, part.Id)] = answers[part.Id] = value;
-                else problems.Add($"The key of {exercise.Id}.{part.Id} gives no number for what {student.Student.Shown} was dealt");
+                else problems.Add($"The key of {exercise.Id}.{part.Id} gives no number for what {student.Who.Shown} was dealt");
             }
         }
         return student with { Answers = [.. student.Answers.Select(answer => answer with { Expected = expected.GetValueOrDefault((answer.Exercise, answer.Part)) })] };

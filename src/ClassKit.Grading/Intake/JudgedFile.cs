@@ -57,7 +57,7 @@ public sealed class JudgedFile
     internal DateTime? Changed => _file.Modified ?? _file.Dated;
 
     /// <summary>The file accounted for.</summary>
-    internal AccountedFile As(FileFate fate, Uncounted? why = null) => new(Path, Digest, _file.Modified, fate, Student?.Student, why) { Fault = _file.Fault, Other = Other };
+    internal AccountedFile As(FileFate fate, Uncounted? why = null) => new(Path, Digest, _file.Modified, fate, Student?.Who, why) { Fault = _file.Fault, Other = Other };
 
     /// <summary>The file accounted for as one that was not read.</summary>
     internal AccountedFile AsUnread() => As(_file.Fault is null ? FileFate.Refused : FileFate.OurError, new Uncounted.NotRead(Refusal));

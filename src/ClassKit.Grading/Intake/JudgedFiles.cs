@@ -23,7 +23,7 @@ public sealed class JudgedFiles
         lock (_lock)
         {
             _files.Add(file);
-            if (file is not { IsGraded: true, Student.Student.Id: var id }) return;
+            if (file is not { IsGraded: true, Student.Who.Id: var id }) return;
             if (!_counting.TryGetValue(id, out var counting))
             {
                 _counting[id] = file;

@@ -23,7 +23,7 @@ internal sealed class NameHints
         _wordsNeeded = new int[dealt.Students.Count];
         for (var student = 0; student < dealt.Students.Count; student++)
         {
-            var (id, name) = (dealt.Students[student].Student.Id, dealt.Students[student].Student.Name);
+            var (id, name) = (dealt.Students[student].Who.Id, dealt.Students[student].Who.Name);
             Add(_whole, string.Concat(FoldedWords.Of(id)), student);
             AddName(FoldedWords.Of(name), student);
             AddName(FoldedWords.WrittenOut(name), student);

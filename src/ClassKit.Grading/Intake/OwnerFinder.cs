@@ -14,7 +14,7 @@ internal sealed class OwnerFinder
     public OwnerFinder(DealtClass dealt)
     {
         _names = new(dealt);
-        _byId = dealt.Students.ToDictionary(student => student.Student.Id, StringComparer.OrdinalIgnoreCase);
+        _byId = dealt.Students.ToDictionary(student => student.Who.Id, StringComparer.OrdinalIgnoreCase);
     }
 
     /// <summary>Whose workbook this is by what is inside.</summary>

@@ -56,8 +56,8 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     private StudentGrade Ungraded(DealtStudent student, List<JudgedFile> refused, IEnumerable<Flag> strays)
     {
         var grade = refused.Count == 0
-            ? new StudentGrade(student.Student, GradeStatus.Missing, null, [], [])
-            : new(student.Student, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag.UnreadableFile(file.Name, file.Refusal))]);
+            ? new StudentGrade(student.Who, GradeStatus.Missing, null, [], [])
+            : new(student.Who, GradeStatus.Unreadable, refused[0].Path, [], [.. refused.Select(file => new Flag.UnreadableFile(file.Name, file.Refusal))]);
         return grade with { Rule = _marking.Total, Flags = [.. grade.Flags, .. strays] };
     }
 
@@ -74,9 +74,9 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
             _ when version.Points == counts.Points => new WhyThatVersion.EarnsAsMuch(),
             _ => new WhyThatVersion.EarnsMost(),
         };
-        return new Uncounted.OtherVersion(student.Student, version.Points!.Value, version.OutOf!.Value, counts.Name, because);
+        return new Uncounted.OtherVersion(student.Who, version.Points!.Value, version.OutOf!.Value, counts.Name, because);
     }
 
     private static Flag.SeveralFiles Several(DealtStudent student, JudgedFile counts, IReadOnlyList<JudgedFile> files) =>
-        new(student.Student, [.. files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(file => file.Name)], counts.Name);
+        new(student.Who, [.. files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(file => file.Name)], counts.Name);
 }

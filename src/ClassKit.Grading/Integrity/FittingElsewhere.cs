@@ -22,7 +22,7 @@ internal static class FittingElsewhere
             var fits = IntegrityFacts.Wrong(student).Where(answer => answer.Value.IsNumber).SelectMany(answer =>
             {
                 var mates = dealt[(answer.Exercise.Id, answer.Part.Id)]
-                    .Where(mate => mate.Seat.Student.Id != student.Who.Id && answer.Part.Tolerance.Accepts(mate.Expected, answer.Value.Number)).ToList();
+                    .Where(mate => mate.Seat.Who.Id != student.Who.Id && answer.Part.Tolerance.Accepts(mate.Expected, answer.Value.Number)).ToList();
                 return mates.Select(mate => (mate.At, mate.Seat, Answer: answer, Chance: (double)mates.Count / others));
             });
             foreach (var fitting in fits.GroupBy(fit => fit.At).OrderBy(mate => mate.Key).Select(mate => mate.ToList()))
@@ -30,7 +30,7 @@ internal static class FittingElsewhere
                 var expected = fitting.Aggregate((double)others * grades.Students.Count, (product, fit) => product * fit.Chance);
                 if (fitting.Count < 2 || expected > IntegrityFacts.Line) continue;
                 yield return (student.Who, new Flag.FitsAnotherVariant(
-                    student.Who, fitting[0].Seat.Student, [.. fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id))], expected));
+                    student.Who, fitting[0].Seat.Who, [.. fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id))], expected));
             }
         }
     }

@@ -18,7 +18,7 @@ internal static class SharedAuthors
         var counting = files.Where(file => file is { Student: not null, SavedBy.Length: > 0 } && counts.Contains(file.Path)).ToList();
         foreach (var shared in counting.GroupBy(file => file.SavedBy!, StringComparer.OrdinalIgnoreCase))
         {
-            var students = shared.Select(file => file.Student!.Student).DistinctBy(student => student.Id).ToList();
+            var students = shared.Select(file => file.Student!.Who).DistinctBy(student => student.Id).ToList();
             if (students.Count < 2 || students.Count > Math.Max(2, Remarkable * counting.Count)) continue;
             foreach (var student in students) yield return (student, new Flag.SharedAuthor([.. students.Where(other => other != student)]));
         }

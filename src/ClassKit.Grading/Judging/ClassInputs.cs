@@ -55,9 +55,9 @@ internal sealed class ClassInputs
         JudgeRecord.CurrentVersion,
         [.. _dealt.Exercises.Select(exercise => new JudgeRecord.Pool(exercise.Id, [.. All(exercise).Select(variant => variant.Givens)]))])
     {
-        Choices = [.. graded.SelectMany(student => _dealt.ExercisesOf(student).Select(exercise => new JudgeRecord.Choice(student.Student.Id, exercise.Id, Places(student, exercise))))],
+        Choices = [.. graded.SelectMany(student => _dealt.ExercisesOf(student).Select(exercise => new JudgeRecord.Choice(student.Who.Id, exercise.Id, Places(student, exercise))))],
     };
 
     private IReadOnlyList<int> Places(DealtStudent student, Exercise exercise) =>
-        _recorded.TryGetValue((student.Student.Id, exercise.Id), out var places) ? places : _pools[exercise.Id].PlacesFor(student.GivensOf(exercise.Id));
+        _recorded.TryGetValue((student.Who.Id, exercise.Id), out var places) ? places : _pools[exercise.Id].PlacesFor(student.GivensOf(exercise.Id));
 }

@@ -26,7 +26,7 @@ public sealed class PseudonymKey
         ArgumentNullException.ThrowIfNull(dealt);
         var secret = Secret(dealt);
         var taken = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var student in dealt.Students.Select(seat => seat.Student))
+        foreach (var student in dealt.Students.Select(seat => seat.Who))
         {
             var attempt = 0;
             string pseudonym;
@@ -35,7 +35,7 @@ public sealed class PseudonymKey
             _byId[student.Id] = pseudonym;
         }
 
-        Entries = [.. dealt.Students.Select(seat => (seat.Student, _byId[seat.Student.Id]))];
+        Entries = [.. dealt.Students.Select(seat => (seat.Who, _byId[seat.Who.Id]))];
     }
 
     /// <summary>Every student with the pseudonym, in roster order.</summary>
@@ -49,7 +49,7 @@ public sealed class PseudonymKey
         var text = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"{dealt.Lesson}\n{dealt.Seed}\n"));
         foreach (var student in dealt.Students)
         {
-            text.Append(student.Student.Id);
+            text.Append(student.Who.Id);
             foreach (var given in student.Givens) text.Append(CultureInfo.InvariantCulture, $"\t{given.Value}");
             text.Append('\n');
         }

@@ -18,7 +18,7 @@ public static class Pseudonymizer
         ArgumentNullException.ThrowIfNull(grades);
         ArgumentNullException.ThrowIfNull(key);
         var disguise = new Disguise(key, Paths(grades, key));
-        var seats = grades.Dealt.Students.ToDictionary(seat => seat.Student.Id, seat => Seat(seat, disguise), StringComparer.Ordinal);
+        var seats = grades.Dealt.Students.ToDictionary(seat => seat.Who.Id, seat => Seat(seat, disguise), StringComparer.Ordinal);
         return new(
             grades.Dealt with { Students = InOrder(seats.Values) },
             [.. grades.Students.Select(student => Of(student, disguise)).OrderBy(student => student.Who.Id, StringComparer.Ordinal)],
@@ -29,10 +29,10 @@ public static class Pseudonymizer
         };
     }
 
-    private static List<DealtStudent> InOrder(IEnumerable<DealtStudent> seats) => [.. seats.OrderBy(seat => seat.Student.Id, StringComparer.Ordinal)];
+    private static List<DealtStudent> InOrder(IEnumerable<DealtStudent> seats) => [.. seats.OrderBy(seat => seat.Who.Id, StringComparer.Ordinal)];
 
     private static DealtStudent Seat(DealtStudent seat, Disguise disguise) =>
-        seat with { Student = disguise.OfStudent(seat.Student), Workbook = $"workbooks/{disguise.OfStudent(seat.Student).Id}.xlsx" };
+        seat with { Who = disguise.OfStudent(seat.Who), Workbook = $"workbooks/{disguise.OfStudent(seat.Who).Id}.xlsx" };
 
     private static StudentGrade Of(StudentGrade student, Disguise disguise) => student with
     {

@@ -18,10 +18,10 @@ public sealed record AllergyConcern(AllergenWord Need, IReadOnlyList<BreadConcer
     private static BreadConcern Bread(FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs) => new(
         card,
         [
-            .. card.Formula.Ingredients.Where(ingredient => ingredient.Allergens.Any(need.Means.Contains))
+            .. card.Bread.Ingredients.Where(ingredient => ingredient.Allergens.Any(need.Means.Contains))
                 .Select(ingredient => new ConcernedIngredient(ingredient, [.. ingredient.Allergens.Where(need.Means.Contains)], Substitution.StandInFor(ingredient, card, need, needs))),
         ],
-        [.. card.Formula.Ingredients.SelectMany(ingredient => ingredient.Doubts.Where(doubt => Touches(doubt, [need])).Select(doubt => (ingredient, doubt)))]);
+        [.. card.Bread.Ingredients.SelectMany(ingredient => ingredient.Doubts.Where(doubt => Touches(doubt, [need])).Select(doubt => (ingredient, doubt)))]);
 
     /// <summary>True if a doubt is about one of the needs, or about nobody knows what.</summary>
     internal static bool Touches(AllergenDoubt doubt, IReadOnlyList<AllergenWord> needs) =>

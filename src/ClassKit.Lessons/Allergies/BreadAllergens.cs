@@ -5,11 +5,11 @@ using ClassKit.Lessons.Authored;
 namespace ClassKit.Lessons.Allergies;
 
 /// <summary>What is declared of a bread and what is not known, from everything that touches it. The same for every class.</summary>
-/// <param name="Formula">The bread.</param>
+/// <param name="Bread">The bread.</param>
 /// <param name="Declared">Each allergen with the ingredients that bring it, in the order of the regulation.</param>
 /// <param name="Unknown">Each doubt of each ingredient.</param>
 public sealed record BreadAllergens(
-    LessonFormula Formula,
+    LessonFormula Bread,
     IReadOnlyList<(Allergen Allergen, IReadOnlyList<Ingredient> BroughtBy)> Declared,
     IReadOnlyList<(Ingredient Ingredient, AllergenDoubt Doubt)> Unknown)
 {

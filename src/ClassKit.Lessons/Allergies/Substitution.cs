@@ -49,7 +49,7 @@ public sealed record Substitution(
     internal static StandIn? StandInFor(Ingredient ingredient, FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs)
     {
         var mass = Mass.FromGrams(card.Batch.Lines.Where(line => line.Ingredient.Id == ingredient.Id).Sum(line => line.Exact.Grams));
-        return Published(ingredient, mass, card.Formula.Formula.Leavening)
+        return Published(ingredient, mass, card.Bread.Formula.Leavening)
             .Where(known => !known.Takes.Any(taken => taken.Allergens.Any(need.Means.Contains)))
             .Select(known => known.Against(needs))
             .MinBy(standIn => standIn.Brings.Count);

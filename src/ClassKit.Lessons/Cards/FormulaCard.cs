@@ -12,14 +12,14 @@ using ClassKit.Lessons.Mixing;
 namespace ClassKit.Lessons.Cards;
 
 /// <summary>A formula scaled for one team.</summary>
-/// <param name="Formula">The lesson's formula.</param>
+/// <param name="Bread">The lesson's formula.</param>
 /// <param name="Pieces">How many pieces the team makes.</param>
 /// <param name="Batch">The batch, weighed on the class's scales.</param>
 /// <param name="Lines">The batch's lines with their household measures, in the same order.</param>
 /// <param name="Mix">What the mixed dough or batter comes to in this kitchen.</param>
 /// <param name="Advice">What to mind while weighing and mixing.</param>
 public sealed record FormulaCard(
-    LessonFormula Formula,
+    LessonFormula Bread,
     int Pieces,
     Batch Batch,
     IReadOnlyList<CardLine> Lines,
@@ -30,23 +30,23 @@ public sealed record FormulaCard(
     public required int Loads { get; init; }
 
     /// <summary>What the team takes for tins, boards and tops.</summary>
-    public IReadOnlyList<SurfaceLine> Surfaces => [.. Formula.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Formula, Pieces)))];
+    public IReadOnlyList<SurfaceLine> Surfaces => [.. Bread.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Bread, Pieces)))];
 
     /// <summary>Liquids in percent of the flour, counted whole.</summary>
-    public double AddedLiquidPercent => DoughWater.AddedLiquidPercent(Formula.Formula);
+    public double AddedLiquidPercent => DoughWater.AddedLiquidPercent(Bread.Formula);
 
     /// <summary>The water added to the flour by all ingredients, in percent of it.</summary>
-    public double EffectiveHydrationPercent => DoughWater.EffectivePercent(Formula.Formula);
+    public double EffectiveHydrationPercent => DoughWater.EffectivePercent(Bread.Formula);
 
     /// <summary>Sodium in one piece, from salt, soda and baking powder.</summary>
-    public Mass SodiumPerPiece => Sodium.In(Formula.Formula, Formula.PieceMass).Value;
+    public Mass SodiumPerPiece => Sodium.In(Bread.Formula, Bread.PieceMass).Value;
 
     /// <summary>What the team's batch costs; null where an ingredient has no price.</summary>
     public BatchCost? CostAt(PriceList? prices) =>
         prices is not null && BatchCost.Of(WithSurfaces, Pieces, prices.Packs).TryGet(out var cost, out _) ? cost : null;
 
     /// <summary>Minutes from the first step to the last, shortest and longest.</summary>
-    public (int Min, int Max) Minutes => (Formula.Steps.Sum(step => step.MinMinutes), Formula.Steps.Sum(step => step.MaxMinutes));
+    public (int Min, int Max) Minutes => (Bread.Steps.Sum(step => step.MinMinutes), Bread.Steps.Sum(step => step.MaxMinutes));
 
     internal static Computed<FormulaCard> For(LessonFormula formula, ClassProfile profile, PackSettings settings) =>
         Scaling.FromPieces(formula.Formula, profile.PiecesPerTeam, formula.PieceMass, DoughLoss.Of(formula.LossPercent), new Scales(profile.ScaleResolution, Finer(profile)))

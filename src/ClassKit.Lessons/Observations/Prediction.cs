@@ -31,7 +31,7 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     public static Prediction? Of(Measure measure, LeaveningComparison compared, Temperature boilingPoint)
     {
         ArgumentNullException.ThrowIfNull(compared);
-        var (formula, piece) = (compared.Formula, compared.PerPiece);
+        var (formula, piece) = (compared.Bread, compared.PerPiece);
         var grams = formula.PieceMass.Grams;
         return measure switch
         {

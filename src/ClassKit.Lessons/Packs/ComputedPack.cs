@@ -115,7 +115,7 @@ public record ComputedPack(
     public ComputedPack LeftToInstructor(IReadOnlyCollection<string> formulaIds)
     {
         ArgumentNullException.ThrowIfNull(formulaIds);
-        var cards = Cards.Select(card => card with { Loads = formulaIds.Contains(card.Formula.Formula.Id) ? 1 : Class.Teams }).ToList();
+        var cards = Cards.Select(card => card with { Loads = formulaIds.Contains(card.Bread.Formula.Id) ? 1 : Class.Teams }).ToList();
         return this with { Cards = cards, Requisition = RequisitionLine.Priced(RequisitionLine.For(cards, Lesson.Demonstrations), Class.Prices).Value };
     }
 

@@ -8,14 +8,14 @@ using ClassKit.Lessons.Authored;
 namespace ClassKit.Lessons.Packs;
 
 /// <summary>One formula's place in the comparison of leavenings.</summary>
-/// <param name="Formula">The formula; its traits say in words what cannot be computed.</param>
+/// <param name="Bread">The formula; its traits say in words what cannot be computed.</param>
 /// <param name="PerPiece">The gas of one piece: what the class measures, and so what every page compares.</param>
 /// <param name="Per100Flour">The gas of the dough that holds 100 g of flour: a second view, for holding against other formulas.</param>
 /// <param name="Bench">Minutes from the end of mixing to the oven.</param>
 /// <param name="Oven">Minutes in the oven.</param>
 /// <param name="AllWaterPercent">All water, the flour's own too, of the flour.</param>
 public sealed record LeaveningComparison(
-    LessonFormula Formula,
+    LessonFormula Bread,
     GasBudget PerPiece,
     GasBudget Per100Flour,
     Band<double> Bench,
@@ -23,7 +23,7 @@ public sealed record LeaveningComparison(
     double AllWaterPercent)
 {
     /// <summary>What does one thing in the dough, in percent of the flour.</summary>
-    public double Percent(IngredientRole role) => Formula.Formula.Lines.Where(line => line.Ingredient.Role == role).Sum(line => line.Percent);
+    public double Percent(IngredientRole role) => Bread.Formula.Lines.Where(line => line.Ingredient.Role == role).Sum(line => line.Percent);
 
     internal static Computed<LeaveningComparison> Of(LessonFormula formula, Temperature mixed, Pressure pressure, GasBudgetSettings settings)
     {

@@ -34,10 +34,10 @@ public sealed record RequisitionLine(
         IReadOnlyList<RequisitionLine> weighed =
         [
             .. cards
-            .SelectMany(card => card.Batch.Lines.Select(line => (card.Formula, line.Ingredient, Mass: Times(Larger(line), card.Loads)))
-                .Concat(card.Surfaces.Select(taken => (card.Formula, taken.Surface.Ingredient, Mass: Times(taken.Mass, card.Loads)))))
+            .SelectMany(card => card.Batch.Lines.Select(line => (card.Bread, line.Ingredient, Mass: Times(Larger(line), card.Loads)))
+                .Concat(card.Surfaces.Select(taken => (card.Bread, taken.Surface.Ingredient, Mass: Times(taken.Mass, card.Loads)))))
             .GroupBy(use => use.Ingredient.Id)
-            .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Formula.Formula.Id).Select(of => new RequisitionUse(of.First().Formula, Sum(of.Select(use => use.Mass))))], default)),
+            .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Bread.Formula.Id).Select(of => new RequisitionUse(of.First().Bread, Sum(of.Select(use => use.Mass))))], default)),
         ];
         return
         [

@@ -24,7 +24,7 @@ internal static class PrintPieces
 
     /// <summary>Everybody's exercises, each on a side of its own, to be worked on paper.</summary>
     public static IEnumerable<string> Sheets(DealtClass dealt) => Of(
-        "Sheets to print", "sheet to-print", dealt, [.. dealt.Students.Select(student => PrintedStudent.Of(student.Student, dealt.ExercisesOf(student).Count))], "",
+        "Sheets to print", "sheet to-print", dealt, [.. dealt.Students.Select(student => PrintedStudent.Of(student.Who, dealt.ExercisesOf(student).Count))], "",
         dealt.Students.Select(student => PageRenderer.Render<PracticeSheet>((nameof(PracticeSheet.Class), dealt), (nameof(PracticeSheet.Dealt), student))));
 
     private static IEnumerable<string> Of(string title, string style, DealtClass dealt, IReadOnlyList<PrintedStudent> printed, string aside, IEnumerable<string> students)

@@ -15,7 +15,7 @@ internal static class RecipeData
     /// <summary>The JSON text. Its encoder writes no <c>&lt;</c>, <c>&gt;</c> or <c>&amp;</c>, so that it can stand within a page.</summary>
     public static string Of(FormulaCard card, LessonPack pack)
     {
-        var (formula, profile) = (card.Formula, pack.Class);
+        var (formula, profile) = (card.Bread, pack.Class);
         return JsonSerializer.Serialize(new Dictionary<string, object>
         {
             ["@context"] = "https://schema.org",

@@ -29,14 +29,14 @@ internal static class ValueText
         foreach (var (card, compared) in pack.Cards.Zip(pack.Comparison))
         {
             foreach (var (name, text) in Of(card, compared, pack))
-                values[$"{card.Formula.Formula.Id}.{name}"] = text;
+                values[$"{card.Bread.Formula.Id}.{name}"] = text;
         }
         return values;
     }
 
     private static IEnumerable<(string Name, string Text)> Of(FormulaCard card, LeaveningComparison compared, ComputedPack pack)
     {
-        var (formula, units) = (card.Formula, pack.Class.Units);
+        var (formula, units) = (card.Bread, pack.Class.Units);
         var loss = Prediction.BakeLoss(compared);
         yield return ("pieces", NumberText.AtMost(card.Pieces, 0));
         yield return ("piece_mass", KitchenText.Ordered(formula.PieceMass, units));

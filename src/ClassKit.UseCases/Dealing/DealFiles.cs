@@ -22,7 +22,7 @@ public static class DealFiles
     }
 
     /// <summary>Where a student's sheet goes.</summary>
-    internal static string SheetOf(DealtStudent student) => $"sheets/{student.Student.Id}.html";
+    internal static string SheetOf(DealtStudent student) => $"sheets/{student.Who.Id}.html";
 
     internal static IReadOnlyList<OutputFile> Of(DealtClass dealt)
     {

@@ -99,7 +99,7 @@ public static class DealtJson
     };
 
     private static DealtDocument.StudentEntry Entry(DealtStudent student) => new(
-        student.Student.Id, student.Student.Name, student.Workbook,
+        student.Who.Id, student.Who.Name, student.Workbook,
         [.. student.Givens.Select(given => new DealtDocument.GivenPlaceEntry(
             given.Exercise, given.Name, given.DefinedName, given.Address.Sheet, given.Address.Cell, given.Tag, given.Value))],
         [.. student.Answers.Select(answer => new DealtDocument.AnswerPlaceEntry(

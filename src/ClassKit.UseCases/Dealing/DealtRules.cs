@@ -17,7 +17,7 @@ internal static class DealtRules
     {
         var broken = OfClass(dealt).Concat(dealt.Exercises.SelectMany(exercise => OfExercise(exercise).Select(what => $"exercise {Shown(exercise.Id)}: {what}"))).ToList();
         // What students were dealt is held against exercises that are sound themselves.
-        return broken.Count > 0 ? broken : dealt.Students.SelectMany(student => OfStudent(dealt, student).Select(what => $"student {Shown(student.Student.Id)}: {what}"));
+        return broken.Count > 0 ? broken : dealt.Students.SelectMany(student => OfStudent(dealt, student).Select(what => $"student {Shown(student.Who.Id)}: {what}"));
     }
 
     private static IEnumerable<string> OfClass(DealtClass dealt)
@@ -29,7 +29,7 @@ internal static class DealtRules
         }
         if (dealt.Cohort.Length > MostLetters) yield return "the class's name is too long";
         foreach (var id in Doubles(dealt.Exercises.Select(exercise => exercise.Id))) yield return $"there are two exercises {Shown(id)}";
-        foreach (var id in Doubles(dealt.Students.Select(student => student.Student.Id))) yield return $"there are two students {Shown(id)}";
+        foreach (var id in Doubles(dealt.Students.Select(student => student.Who.Id))) yield return $"there are two students {Shown(id)}";
         if (PracticeLayout.FirstNameClash(dealt.Exercises) is { } clash) yield return $"two cells are named {Shown(clash)}";
         var marking = dealt.Marking;
         if (!new[] { marking.AccuracyShare, marking.FollowThroughShare, marking.MisconceptionShare, marking.UnitSlipShare, marking.RoundingSlipShare, marking.Late?.ADay ?? 0, marking.Late?.AtMost ?? 0 }.All(share => share is >= 0 and <= 1)
@@ -76,9 +76,9 @@ internal static class DealtRules
 
     private static IEnumerable<string> OfStudent(DealtClass dealt, DealtStudent student)
     {
-        if (StudentId.Remedy(student.Student.Id) is { } remedy) yield return $"the id is no student's. {remedy}";
-        if (!IsName(student.Student.Name)) yield return "the name is empty or too long";
-        if (student.Workbook != Dealer.WorkbookOf(student.Student)) yield return $"the workbook is {Shown(student.Workbook)}; expected {Shown(Dealer.WorkbookOf(student.Student))}";
+        if (StudentId.Remedy(student.Who.Id) is { } remedy) yield return $"the id is no student's. {remedy}";
+        if (!IsName(student.Who.Name)) yield return "the name is empty or too long";
+        if (student.Workbook != Dealer.WorkbookOf(student.Who)) yield return $"the workbook is {Shown(student.Workbook)}; expected {Shown(Dealer.WorkbookOf(student.Who))}";
         var exercises = dealt.ExercisesOf(student);
         if (exercises.Count == 0) yield return "nothing was dealt";
         var givens = student.Givens.Select(given => (given.Exercise, given.Name));

@@ -49,7 +49,7 @@ public sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
     internal IEnumerable<string> Notes(DealtClass now)
     {
         if (Dealt is null) return [];
-        var added = now.Students.Select(student => student.Student).ExceptBy(Dealt.Students.Select(student => student.Student.Id), student => student.Id).ToList();
+        var added = now.Students.Select(student => student.Who).ExceptBy(Dealt.Students.Select(student => student.Who.Id), student => student.Id).ToList();
         return added.Count == 0
             ? [$"The same deal as before, {now.Identity!.Code}."]
             : [$"Added to deal {now.Identity!.Code}: {string.Join(", ", added.Select(student => student.Name))}. The numbers and files of all others are as they were."];

@@ -20,7 +20,7 @@ internal static class GradesModel
     /// <exception cref="FormatException">A fact lacks something, or names what is not on record.</exception>
     public static ClassGrades Of(GradesDocument document, DealtClass? recorded, DealtClass? dealt)
     {
-        var known = (dealt?.Students ?? []).ToDictionary(seat => seat.Student.Id, seat => seat.Student);
+        var known = (dealt?.Students ?? []).ToDictionary(seat => seat.Who.Id, seat => seat.Who);
         var students = Namesakes.ToldApart([.. document.Students.Select(entry => known.GetValueOrDefault(entry.Id) ?? new(entry.Id, entry.Name))]);
         var deal = recorded is null ? dealt ?? NotRecorded : recorded with { Students = dealt?.Students ?? [] };
         var due = DueEntry.Model(document.Due);

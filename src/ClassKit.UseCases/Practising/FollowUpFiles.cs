@@ -20,7 +20,7 @@ public static class FollowUpFiles
         return
         [
             OutputFile.OfText(Overview, () => HtmlPages.FollowUp(dealt, made.Chosen)),
-            .. dealt.Students.Select(student => OutputFile.OfText($"pages/{student.Student.Id}.html", () => HtmlPages.SelfCheck(dealt, student))),
+            .. dealt.Students.Select(student => OutputFile.OfText($"pages/{student.Who.Id}.html", () => HtmlPages.SelfCheck(dealt, student))),
             .. DealFiles.Of(dealt),
         ];
     }
@@ -32,7 +32,7 @@ public static class FollowUpFiles
         var (request, wish) = (made.Request, made.Request.Wish);
         List<string> notes = [$"{Counted.Of(made.Dealt.Students.Count, "student practises", "students practise")} what they missed, up to {wish.Minutes} minutes each, seed {wish.Seed}. Every page has a workbook with the same numbers, which can be graded like any other."];
         var graded = request.Grades.Students.Where(record => record.HasPoints).Select(record => record.Who.Id).ToHashSet();
-        var idle = request.Before.Students.Select(student => student.Student).Where(student => made.Chosen.TryGetValue(student.Id, out var chosen) && chosen.Count == 0).ToLookup(student => graded.Contains(student.Id));
+        var idle = request.Before.Students.Select(student => student.Who).Where(student => made.Chosen.TryGetValue(student.Id, out var chosen) && chosen.Count == 0).ToLookup(student => graded.Contains(student.Id));
         if (idle[true].Any()) notes.Add($"Nothing was missed by {Names(idle[true])}.");
         if (idle[false].Any()) notes.Add($"Nothing is known of {Names(idle[false])}, of whom nothing was graded.");
         return notes;

@@ -28,11 +28,11 @@ public static class MakeFollowUp
         ArgumentNullException.ThrowIfNull(run);
         run.Begin(RunStep.DrawingVariants);
         var (before, wish) = (request.Before, request.Wish);
-        List<string> ids = [.. before.Students.Select(student => student.Student.Id)];
+        List<string> ids = [.. before.Students.Select(student => student.Who.Id)];
         if (wish.Students.Except(ids).ToList() is { Count: > 0 } strangers)
             return new(null, [.. strangers.Select(id => new Diagnostic(request.Source, null, $"Nobody in {ClassName.InSentence(before.Cohort)} has the id `{id}`", ExerciseBank.Advice(id, ids)))]);
         var records = request.Grades.Students.ToDictionary(record => record.Who.Id);
-        var wanted = before.Students.Where(student => wish.Students.Count == 0 || wish.Students.Contains(student.Student.Id)).Select(student => student.Student).ToList();
+        var wanted = before.Students.Where(student => wish.Students.Count == 0 || wish.Students.Contains(student.Who.Id)).Select(student => student.Who).ToList();
         var chosen = wanted.ToDictionary(student => student.Id, student => records.TryGetValue(student.Id, out var record) ? FollowUpChooser.Choose(before, record, request.Pool, wish.Minutes) : []);
         var practising = wanted.FindAll(student => chosen[student.Id].Count > 0);
         if (practising.Count == 0)

@@ -44,7 +44,7 @@ public static class RehearseLesson
         return new(new(Report(dealt, invented, answers, graded.Grades), dealing.Model, returned, graded), []);
     }
 
-    private static Upload Handed(DealtStudent seat, byte[] workbook) => new($"{seat.Student.Id}.xlsx", () => new MemoryStream(workbook, writable: false));
+    private static Upload Handed(DealtStudent seat, byte[] workbook) => new($"{seat.Who.Id}.xlsx", () => new MemoryStream(workbook, writable: false));
 
     private static List<RehearsedAnswer> Answer(DealtClass dealt, InventedStudent student, DealtStudent seat, ulong seed)
     {
@@ -83,7 +83,7 @@ public static class RehearseLesson
             .. pairs.Where(pair => !IsRight(pair.Answer, pair.Grade))
                 .GroupBy(pair => (pair.Answer.Truth, pair.Grade.Outcome))
                 .Select(group => new Confusion(group.Key.Truth, group.Key.Outcome,
-                    $"{dealt.Students[group.First().Student].Student.Id}, {group.First().Answer.Exercise}.{group.First().Answer.Part}: {group.First().Answer.Content ?? "nothing"}", group.Count()))
+                    $"{dealt.Students[group.First().Student].Who.Id}, {group.First().Answer.Exercise}.{group.First().Answer.Part}: {group.First().Answer.Content ?? "nothing"}", group.Count()))
                 .OrderByDescending(confusion => confusion.Count),
         ],
         LookalikeSearch.In(grades),

@@ -45,7 +45,7 @@ public sealed class DealtWorkbookWriter
     private byte[] LayOut(PracticeLayout layout, DealtStudent student)
     {
         using var workbook = new XLWorkbook();
-        workbook.Properties.Title = $"Practice workbook: {_dealt.LessonTitle} – {student.Student.Shown}";
+        workbook.Properties.Title = $"Practice workbook: {_dealt.LessonTitle} – {student.Who.Shown}";
         StartSheet.Write(workbook, _dealt, student, layout);
         foreach (var exercise in layout.Exercises)
             ExerciseSheet.Write(workbook, _dealt, student, exercise);
@@ -68,6 +68,6 @@ public sealed class DealtWorkbookWriter
         var dealt = student.Givens.Select(given => (given.DefinedName, given.Address))
             .Concat(student.Answers.Select(answer => (answer.DefinedName, answer.Address)));
         if (!places.SetEquals(dealt))
-            throw new ArgumentException($"The places dealt to '{student.Student.Id}' are not those of the practice layout.", nameof(student));
+            throw new ArgumentException($"The places dealt to '{student.Who.Id}' are not those of the practice layout.", nameof(student));
     }
 }

@@ -32,7 +32,7 @@ internal static class ExerciseSheet
         sheet.SheetView.ZoomScale = 110;
         if (layout.Answers.Count > 0) CellAt(sheet, layout.Answers[0].Address).SetActive();
         var area = sheet.Range(1, PracticeColumns.Tag, layout.ScratchTo.Row, PracticeColumns.Note);
-        sheet.SetUpPage(area, XLPageOrientation.Portrait, dealt.Paper, student.Student.Shown, dealt.LessonTitle, DealText.Footer(dealt));
+        sheet.SetUpPage(area, XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.LessonTitle, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
 
@@ -54,7 +54,7 @@ internal static class ExerciseSheet
 
         var points = AnswerNote.Points(exercise.Parts.Sum(part => part.Points));
         sheet.Cell(ExerciseLayout.SubtitleRow, PracticeColumns.Tag).SetText(
-            string.Create(CultureInfo.InvariantCulture, $"{student.Student.Shown} · {points} · about {exercise.Minutes} minutes{DealText.Behind(dealt)}")).AsQuiet();
+            string.Create(CultureInfo.InvariantCulture, $"{student.Who.Shown} · {points} · about {exercise.Minutes} minutes{DealText.Behind(dealt)}")).AsQuiet();
         sheet.Row(ExerciseLayout.SubtitleRow).Height = 22;
 
         var text = ProblemOf(layout, student);

@@ -35,7 +35,7 @@ internal static class StartSheet
 
         sheet.TabColor = Palette.Answer;
         sheet.SheetView.ZoomScale = 110;
-        sheet.SetUpPage(sheet.Range(1, Number, row, Points), XLPageOrientation.Portrait, dealt.Paper, student.Student.Shown, dealt.Cohort, DealText.Footer(dealt));
+        sheet.SetUpPage(sheet.Range(1, Number, row, Points), XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.Cohort, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
 
@@ -54,8 +54,8 @@ internal static class StartSheet
         Row(sheet, 1).AsTitle();
         sheet.Cell(1, Number).SetText(" " + PracticeLayout.TitlePrefix + dealt.LessonTitle);
         var id = PracticeLayout.StudentId;
-        WriteFact(sheet, id.Row - 1, "Name", student.Student.Shown);
-        WriteFact(sheet, id.Row, PracticeLayout.StudentIdLabel, student.Student.Id);
+        WriteFact(sheet, id.Row - 1, "Name", student.Who.Shown);
+        WriteFact(sheet, id.Row, PracticeLayout.StudentIdLabel, student.Who.Id);
         if (dealt.Cohort.Length > 0) WriteFact(sheet, id.Row + 1, PracticeLayout.ClassLabel, dealt.Cohort);
         if (dealt.Due is { } due) WriteFact(sheet, PracticeLayout.DealCode.Row + 1, PracticeLayout.DueLabel, due.Words);
         sheet.Workbook.NameCell(PracticeLayout.StudentIdName, id);

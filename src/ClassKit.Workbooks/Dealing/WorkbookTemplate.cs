@@ -22,8 +22,8 @@ internal sealed partial class WorkbookTemplate
         var sheets = PackageParts.SheetParts(workbook);
         List<Blank> everywhere =
         [
-            new(StandIn.Name, student => XmlText.Escaped(student.Student.Shown)),
-            new(StandIn.Id, student => XmlText.Escaped(student.Student.Id)),
+            new(StandIn.Name, student => XmlText.Escaped(student.Who.Shown)),
+            new(StandIn.Id, student => XmlText.Escaped(student.Who.Id)),
             .. layout.Exercises.Select(exercise => new Blank(
                 XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, standIn)), student => XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, student)))),
         ];
@@ -35,8 +35,8 @@ internal sealed partial class WorkbookTemplate
 
     /// <summary>False for a student whose name reads like a formula, which needs cells of another style.</summary>
     public static bool Suits(PracticeLayout layout, DealtStudent student) =>
-        !CellText.LooksLikeFormula(student.Student.Shown) && !CellText.LooksLikeFormula(student.Student.Id)
-        && student.Student.Shown.Length > 0
+        !CellText.LooksLikeFormula(student.Who.Shown) && !CellText.LooksLikeFormula(student.Who.Id)
+        && student.Who.Shown.Length > 0
         && !layout.Exercises.Any(exercise => CellText.LooksLikeFormula(ExerciseSheet.ProblemOf(exercise, student)));
 
     /// <summary>The student's workbook.</summary>
@@ -47,7 +47,7 @@ internal sealed partial class WorkbookTemplate
         return PackageParts.Write(parts);
     }
 
-    private static Blank Header { get; } = new(StandIn.Name, student => XmlText.Escaped(PageLook.Doubled(student.Student.Shown)));
+    private static Blank Header { get; } = new(StandIn.Name, student => XmlText.Escaped(PageLook.Doubled(student.Who.Shown)));
 
     private static List<Blank> OnSheet(ExerciseLayout exercise, DealtStudent standIn, byte[] sheet)
     {

@@ -55,7 +55,7 @@ public static class GradebookReader
 
     private static IEnumerable<TypedPoints> Typed(FoundTable points, Dictionary<(string Student, string Tag), CellValue> graded, DealtClass dealt, GradebookGrid grid)
     {
-        var seats = dealt.Students.ToDictionary(seat => seat.Student.Id);
+        var seats = dealt.Students.ToDictionary(seat => seat.Who.Id);
         var places = grid.Exercises.SelectMany(exercise => exercise.Answers.Select(answer => (Exercise: exercise.Exercise.Id, answer.Part, answer.Tag))).ToList();
         foreach (var row in points.Rows)
         {
@@ -63,11 +63,11 @@ public static class GradebookReader
             foreach (var (exercise, part, tag) in places.Where(place => points.Has(place.Tag)))
             {
                 var now = points.Value(row, tag);
-                var before = graded.GetValueOrDefault((seat.Student.Id, tag));
+                var before = graded.GetValueOrDefault((seat.Who.Id, tag));
                 if (IsAsGraded(now, before)) continue;
                 var isAsked = seat.Answers.Any(answer => answer.Exercise == exercise);
                 var (value, fault) = isAsked ? Points(now, part) : (null, new TypedPointsFault.NotDealt());
-                yield return new(points.Cell(row, tag), seat.Student, exercise, part.Id, before.IsNumber ? (decimal)before.Number : null, now.ToString(), value) { Fault = fault };
+                yield return new(points.Cell(row, tag), seat.Who, exercise, part.Id, before.IsNumber ? (decimal)before.Number : null, now.ToString(), value) { Fault = fault };
             }
         }
     }

@@ -48,11 +48,11 @@ internal sealed class ObservationSheet
     public void Write(int bread, QuestionSheet questions)
     {
         var (compared, seaLevel) = (_pack.Comparison[bread], _pack.AtSeaLevel.ElementAtOrDefault(bread));
-        var title = compared.Formula.Formula.Title;
+        var title = compared.Bread.Formula.Title;
         _sheet.Cell(_row, 1).SetText(title);
         _sheet.Range(_row, 1, _row, LastColumn).AsHeading();
         _row++;
-        string[] heads = ["One " + compared.Formula.Piece, "in", "Low", "Typical", "High", "First", "Second", "Third", "Mean", "Difference", "It asks"];
+        string[] heads = ["One " + compared.Bread.Piece, "in", "Low", "Typical", "High", "First", "Second", "Third", "Mean", "Difference", "It asks"];
         foreach (var (index, head) in heads.Index())
         {
             var cell = _sheet.Cell(_row, index + 1).SetText(head);
@@ -61,7 +61,7 @@ internal sealed class ObservationSheet
         _sheet.Range(_row, 1, _row, LastColumn).AsTableHead();
         WriteMix(title, _pack.Cards[bread].Mix, questions);
         var (before, after) = (0, 0);
-        foreach (var observed in compared.Formula.Observations)
+        foreach (var observed in compared.Bread.Observations)
         {
             _row++;
             if (observed.Measure == Measure.MassBefore) before = _row;

@@ -44,7 +44,7 @@ internal static class AllergySheet
         {
             yield return (AllergyText.Of(concern.Need), concern.Need.Note);
             foreach (var bread in concern.Breads)
-                yield return (bread.Card.Formula.Formula.Title, AllergyText.Of(bread));
+                yield return (bread.Card.Bread.Formula.Title, AllergyText.Of(bread));
         }
         foreach (var caution in AllergyCare.For(pack.Class.Allergies))
             yield return (caution.Hazard, $"{pack.Words(caution.Text)} ({caution.Source})");

@@ -80,7 +80,7 @@ internal sealed class RequisitionSheet
     {
         HeadCell(1, "Ingredient", IngredientWidth, isNumber: false);
         foreach (var (index, card) in _pack.Cards.Index())
-            HeadCell(RequisitionColumns.Bread(index), $"{card.Formula.Formula.Title}, {_mass.Symbol} a load", 13);
+            HeadCell(RequisitionColumns.Bread(index), $"{card.Bread.Formula.Title}, {_mass.Symbol} a load", 13);
         HeadCell(_columns.Needed, $"Needed, {_mass.Symbol}", 11);
         HeadCell(_columns.OnHand, $"In the store, {_mass.Symbol}", 10);
         HeadCell(_columns.Pack, "Pack", 21, isNumber: false);
@@ -117,7 +117,7 @@ internal sealed class RequisitionSheet
         _sheet.Cell(row, 1).SetText(line.Ingredient.Name);
         foreach (var (index, card) in _pack.Cards.Index())
         {
-            if (line.Uses.FirstOrDefault(use => use.Formula.Formula.Id == card.Formula.Formula.Id) is { } use)
+            if (line.Uses.FirstOrDefault(use => use.Bread.Formula.Id == card.Bread.Formula.Id) is { } use)
                 Amount(row, RequisitionColumns.Bread(index), _mass.Of((double)((decimal)use.Mass.Grams / card.Loads)), "#,##0.##");
         }
 

@@ -32,7 +32,7 @@ internal static class RatingsSheet
         foreach (var (index, bread) in tasting.Breads.Index())
         {
             var (from, to) = (typed + index * seats, typed + (index + 1) * seats - 1);
-            var name = $"{bread.Formula.Formula.Title} ({bread.Code.ToString(CultureInfo.InvariantCulture)})";
+            var name = $"{bread.Bread.Formula.Title} ({bread.Code.ToString(CultureInfo.InvariantCulture)})";
             Found(found + 1 + 2 * index, name, "mean", "AVERAGE", 1, from, to);
             Found(found + 2 + 2 * index, "", "spread", "STDEV", 2, from, to);
             for (var row = from; row <= to; row++)

@@ -26,7 +26,7 @@ public class GradingAgainstOfficeSuite : IDisposable
     /// <summary>Puts the class's filled workbooks into a folder.</summary>
     public GradingAgainstOfficeSuite()
     {
-        _files = [.. _material.Dealt.Students.Select(student => Path.Combine(_folder.FullName, $"{student.Student.Id}.xlsx"))];
+        _files = [.. _material.Dealt.Students.Select(student => Path.Combine(_folder.FullName, $"{student.Who.Id}.xlsx"))];
         foreach (var (student, file) in _material.Dealt.Students.Zip(_files)) File.WriteAllBytes(file, _material.Fill(student));
     }
 

@@ -84,8 +84,8 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
             {
                 var number = _rehearsal.Dealt.Exercises.ToList().IndexOf(exercise) + 1;
                 var heading = $"id=\"exercise-{exercise.Id}\"><span class=\"ordinal\">{number}</span>";
-                Assert.Contains(heading, File.ReadAllText(_rehearsal.Of("dealt", "sheets", $"{student.Student.Id}.html")), StringComparison.Ordinal);
-                Assert.Contains(heading, File.ReadAllText(_rehearsal.Of("graded", "feedback", $"{student.Student.Id}.html")), StringComparison.Ordinal);
+                Assert.Contains(heading, File.ReadAllText(_rehearsal.Of("dealt", "sheets", $"{student.Who.Id}.html")), StringComparison.Ordinal);
+                Assert.Contains(heading, File.ReadAllText(_rehearsal.Of("graded", "feedback", $"{student.Who.Id}.html")), StringComparison.Ordinal);
                 Assert.Contains(student.Answers, answer => answer.Exercise == exercise.Id && answer.Tag == $"{number}a");
             }
         }
@@ -110,7 +110,7 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
     {
         var student = _rehearsal.Dealt.Students[0];
         var other = _rehearsal.Dealt.Exercises.First(exercise => !_rehearsal.Dealt.ExercisesOf(student).Contains(exercise));
-        File.WriteAllText(_rehearsal.Of("corrections.csv"), $"student,part,points,reason\n{student.Student.Id},{other.Id}.{other.Parts[0].Id},1,Shown on paper\n");
+        File.WriteAllText(_rehearsal.Of("corrections.csv"), $"student,part,points,reason\n{student.Who.Id},{other.Id}.{other.Parts[0].Id},1,Shown on paper\n");
 
         var problem = Assert.Single(CorrectionsReader.Read(_rehearsal.Of("corrections.csv"), _rehearsal.Dealt).Problems);
         Assert.Equal(2, problem.Line);

@@ -17,7 +17,7 @@ public sealed class AnotherTryTests
         Assert.NotNull(another);
         Assert.NotEqual(Ada.GivensOf(DoughTemperatureExercise.Id), another.Givens);
         var place = Enumerable.Range(0, pool.Count).Single(place => another.Givens.All(given => pool[place][given.Key] == given.Value));
-        Assert.DoesNotContain(place, grades.Judging.Choices.Single(choice => choice.Student == Ada.Student.Id).Places);
+        Assert.DoesNotContain(place, grades.Judging.Choices.Single(choice => choice.Student == Ada.Who.Id).Places);
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class IntegrityFactsTests
             var book = new ReturnedBook(student);
             for (var part = 0; part < 6; part++)
                 book.Answer($"dough_{part}", answers.TryGetValue(at, out var own) ? own[part] : $"=flour_{part}+water_{part}");
-            return book.As($"{student.Student.Id}.xlsx") with { SavedBy = savedBy?.Invoke(at) };
+            return book.As($"{student.Who.Id}.xlsx") with { SavedBy = savedBy?.Invoke(at) };
         }));
 
     private static List<string> Flagged(ClassGrades grades, string code) =>
@@ -56,7 +56,7 @@ public sealed class IntegrityFactsTests
         var flag = Assert.Single(Graded(new Dictionary<int, object[]> { [4] = ExpectedOf(9, 4) }).Students[4].Flags);
 
         var fits = Assert.IsType<Flag.FitsAnotherVariant>(flag);
-        Assert.Equal(Dealt.Students[9].Student, fits.Other);
+        Assert.Equal(Dealt.Students[9].Who, fits.Other);
         Assert.Equal([("sums", "dough_0"), ("sums", "dough_1"), ("sums", "dough_2"), ("sums", "dough_3")], fits.Parts);
         Assert.Equal(343, 1 / fits.Expected, 0.5);
     }
@@ -103,7 +103,7 @@ public sealed class IntegrityFactsTests
         var grades = Graded(new Dictionary<int, object[]>(), at => at is 3 or 8 ? "Kitchen Desk" : $"User {at}");
 
         Assert.Equal(["student-03", "student-08"], Flagged(grades, FlagCodes.SharedAuthor));
-        Assert.Equal([Dealt.Students[8].Student], Assert.IsType<Flag.SharedAuthor>(grades.Students[3].Flags[0]).Others);
+        Assert.Equal([Dealt.Students[8].Who], Assert.IsType<Flag.SharedAuthor>(grades.Students[3].Flags[0]).Others);
     }
 
     [Fact]

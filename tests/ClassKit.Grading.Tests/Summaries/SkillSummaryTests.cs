@@ -23,7 +23,7 @@ public sealed class SkillSummaryTests
     /// <summary>Grades four students; for each, which of the three exercises they have right.</summary>
     private static ClassSummary Summarize(params bool[][] right) => ClassSummarizer.Summarize(new(
         Dealt,
-        [.. Dealt.Students.Select((student, at) => new StudentGrade(student.Student, GradeStatus.Graded, "f.xlsx",
+        [.. Dealt.Students.Select((student, at) => new StudentGrade(student.Who, GradeStatus.Graded, "f.xlsx",
             [.. Exercises.Select((exercise, index) => new AnswerGrade(
                 exercise, exercise.Parts[0], right[at][index] ? Outcome.Sound : Outcome.Incorrect, right[at][index] ? 2 : 0, 2,
                 CellValue.Blank, 1, null, [], new Dictionary<string, double>()))],

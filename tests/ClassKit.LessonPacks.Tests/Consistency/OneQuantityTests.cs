@@ -17,7 +17,7 @@ public sealed class OneQuantityTests
     {
         foreach (var bread in Pack.Comparison)
         {
-            var title = bread.Formula.Formula.Title;
+            var title = bread.Bread.Formula.Title;
             var onSlide = Figure("projector.html", title);
             Assert.Equal(onSlide, Figure("comparison.html", title + ", held"));
             Assert.StartsWith(onSlide, Row("#held", "Held once the walls are set", title), StringComparison.Ordinal);
@@ -41,9 +41,9 @@ public sealed class OneQuantityTests
         {
             Assert.True(Pack.Comparison.Select(bread => bread.Percent(role)).Distinct().Count() > 1);
             foreach (var bread in Pack.Comparison)
-                Assert.StartsWith(FormattableString.Invariant($"{bread.Percent(role):0.#}"), Row("#formulas", row, bread.Formula.Formula.Title), StringComparison.Ordinal);
+                Assert.StartsWith(FormattableString.Invariant($"{bread.Percent(role):0.#}"), Row("#formulas", row, bread.Bread.Formula.Title), StringComparison.Ordinal);
         }
-        Assert.Equal(3, Pack.Comparison.Select(bread => Row("#formulas", "Oven", bread.Formula.Formula.Title)).Distinct().Count());
+        Assert.Equal(3, Pack.Comparison.Select(bread => Row("#formulas", "Oven", bread.Bread.Formula.Title)).Distinct().Count());
         foreach (var (file, page) in BuiltPack.Demo.Pages)
             foreach (var claim in new[] { "is the leavening’s doing", "is the leavening's doing", "the leavening did it.", "everything else as equal" })
                 Assert.False(page.Body!.Words().Contains(claim, StringComparison.Ordinal), $"{file}: {claim}");
@@ -53,20 +53,20 @@ public sealed class OneQuantityTests
     [Fact]
     public void Steam_is_told_as_made_held_and_lost()
     {
-        var popover = Pack.Comparison.Single(bread => bread.Formula.Formula.Leavening == Leavening.Steam);
-        var told = Row("#held", "As steam", popover.Formula.Formula.Title);
+        var popover = Pack.Comparison.Single(bread => bread.Bread.Formula.Leavening == Leavening.Steam);
+        var told = Row("#held", "As steam", popover.Bread.Formula.Title);
         Assert.Matches(@"made, .* held in the hollow, .* lost", told);
         var litres = double.Parse(told.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
-        Assert.InRange(litres, popover.Formula.PieceMass.Grams * 0.20 * 1.67, popover.Formula.PieceMass.Grams * 0.35 * 1.75);
+        Assert.InRange(litres, popover.Bread.PieceMass.Grams * 0.20 * 1.67, popover.Bread.PieceMass.Grams * 0.35 * 1.75);
     }
 
     /// <summary>The gas made is told with one range, in the chart and in the table of its sources.</summary>
     [Fact]
     public void The_gas_made_has_one_range()
     {
-        foreach (var bread in Pack.Comparison.Where(bread => bread.Formula.Formula.Leavening != Leavening.Steam))
+        foreach (var bread in Pack.Comparison.Where(bread => bread.Bread.Formula.Leavening != Leavening.Steam))
         {
-            var title = bread.Formula.Formula.Title;
+            var title = bread.Bread.Formula.Title;
             var bar = BuiltPack.Demo["comparison.html"].QuerySelectorAll(".bars li").Single(bar => bar.QuerySelector(".bar-label")!.Words() == title + ", made").QuerySelector("desc")!.Words();
             var group = BuiltPack.Demo["comparison.html"].QuerySelectorAll("tbody").Single(body => body.QuerySelector(".group")?.Words().StartsWith(title + " one ", StringComparison.Ordinal) == true);
             Assert.Equal(bar, group.QuerySelectorAll("tr").Single(row => row.QuerySelector("th")!.Words() == "All of them").Children[2].Words());
@@ -79,8 +79,8 @@ public sealed class OneQuantityTests
     {
         var exercise = Pack.Lesson.Exercises.Single(exercise => exercise.Id == "steam");
         var (cavity, batter) = (exercise.Givens.Single(given => given.Id == "cavity"), exercise.Givens.Single(given => given.Id == "batter"));
-        var popover = Pack.Comparison.Single(bread => bread.Formula.Formula.Leavening == Leavening.Steam);
-        Assert.Equal(popover.Formula.PieceMass.Grams, (double)(batter.From + batter.To) / 2, 1e-9);
+        var popover = Pack.Comparison.Single(bread => bread.Bread.Formula.Leavening == Leavening.Steam);
+        Assert.Equal(popover.Bread.PieceMass.Grams, (double)(batter.From + batter.To) / 2, 1e-9);
         Assert.InRange((double)cavity.From, popover.PerPiece.SteamFate.Held.Low.Millilitres, popover.PerPiece.SteamFate.Held.High.Millilitres);
         Assert.InRange((double)cavity.To, popover.PerPiece.SteamFate.Held.Low.Millilitres, popover.PerPiece.SteamFate.Held.High.Millilitres);
     }

@@ -12,7 +12,7 @@ public sealed class PredictionTests
     private static readonly ComputedPack Pack = ComputedPack.Build(
         SampleLesson.Of(SampleLesson.Buns, SampleLesson.Popovers, SampleLesson.Muffins with { Shape = new BakingCup(70, 51, 35) }), SampleLesson.Class).Value;
 
-    private static Band<double>? Of(Measure measure, string bread) => Prediction.Of(measure, Pack.Comparison.Single(compared => compared.Formula.Formula.Id == bread), Pack.BoilingPoint)?.Value;
+    private static Band<double>? Of(Measure measure, string bread) => Prediction.Of(measure, Pack.Comparison.Single(compared => compared.Bread.Formula.Id == bread), Pack.BoilingPoint)?.Value;
 
     /// <summary>Korean J. Food Preserv. 31 (2024) 256, table 3: muffins lose 11.3 % to 13.7 % in baking; the band for a batter is 11 % to 14 %.</summary>
     [Fact]

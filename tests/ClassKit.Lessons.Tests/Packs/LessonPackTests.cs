@@ -13,14 +13,14 @@ public sealed class LessonPackTests
     public void A_card_makes_the_teams_pieces_with_the_loss()
     {
         // By hand: 6 × 60 g / (1 - 5 %) = 378.95 g of dough, 199.3 % in all → 190.14 g of flour
-        var buns = Pack.Cards.Single(card => card.Formula == SampleLesson.Buns);
+        var buns = Pack.Cards.Single(card => card.Bread == SampleLesson.Buns);
         Assert.Equal(378.95, buns.Batch.Exact.Grams, 0.005);
         Assert.Equal(190.14, buns.Batch.Flour.Grams, 0.005);
         Assert.Equal(6, buns.Pieces);
     }
 
     [Fact]
-    public void Cards_are_in_the_lessons_order() => Assert.Equal(["buns", "popovers", "muffins"], Pack.Cards.Select(card => card.Formula.Formula.Id));
+    public void Cards_are_in_the_lessons_order() => Assert.Equal(["buns", "popovers", "muffins"], Pack.Cards.Select(card => card.Bread.Formula.Id));
 
     [Fact]
     public void Salt_and_leavening_go_on_the_small_scale()
@@ -56,7 +56,7 @@ public sealed class LessonPackTests
     public void What_is_warmed_on_a_card_is_set_by_the_kitchen()
     {
         // By hand with the heats of Geankoplis A.4-1 and ASHRAE (flour 1.84, milk 3.85, egg 3.63, butter 2.4, sugar 1.25 J/(g K)), bowl a tenth: (27 × 579 - 22 × 244 - 4 × 43.6) / 289 = 35 °C
-        var buns = Pack.Cards.Single(card => card.Formula == SampleLesson.Buns);
+        var buns = Pack.Cards.Single(card => card.Bread == SampleLesson.Buns);
         Assert.Equal(["whole_milk", "unsalted_butter"], buns.Mix.Warmed.Select(part => part.Ingredient.Id));
         Assert.InRange(buns.Mix.Warmed[0].Temperature.Celsius, 34, 36);
         Assert.Equal(27, buns.Mix.Mixed.Typical.Celsius);
@@ -106,14 +106,14 @@ public sealed class LessonPackTests
     public void Soda_and_powder_count_towards_a_muffins_sodium()
     {
         // USDA sodium of salt, soda and baking powder; by hand for 60 g of 259.5 %: 60 × (1.2 × 0.38758 + 0.8 × 0.2736 + 2.5 × 0.106) / 259.5
-        var muffins = Pack.Cards.Single(card => card.Formula == SampleLesson.Muffins);
+        var muffins = Pack.Cards.Single(card => card.Bread == SampleLesson.Muffins);
         Assert.Equal(0.2194, muffins.SodiumPerPiece.Grams, 0.0005);
     }
 
     [Fact]
     public void Gas_is_counted_from_the_mixing_bowl_to_the_end_of_baking()
     {
-        var buns = Pack.Comparison.Single(row => row.Formula == SampleLesson.Buns);
+        var buns = Pack.Comparison.Single(row => row.Bread == SampleLesson.Buns);
         Assert.Equal(new Band<double>(71, 80.5, 90), buns.Bench);
         Assert.Equal(new Band<double>(18, 19, 20), buns.Oven);
         Assert.Equal("First rise", buns.PerPiece.Course[0].Stage);
@@ -125,7 +125,7 @@ public sealed class LessonPackTests
     {
         foreach (var row in Pack.Comparison)
         {
-            var share = 60 / row.Formula.Formula.TotalPercent;
+            var share = 60 / row.Bread.Formula.TotalPercent;
             Assert.Equal(row.Per100Flour.AtSet.Typical.Litres * share, row.PerPiece.AtSet.Typical.Litres, 1e-9);
         }
     }
@@ -151,7 +151,7 @@ public sealed class LessonPackTests
     public void What_is_too_little_for_the_scale_is_said_on_the_card()
     {
         var coarse = SampleLesson.Class with { PiecesPerTeam = 1, ScaleResolution = Mass.FromGrams(5), SmallScaleResolution = Mass.FromGrams(2) };
-        var muffins = ComputedPack.Build(SampleLesson.Lesson, coarse).Value.Cards.Single(card => card.Formula == SampleLesson.Muffins);
+        var muffins = ComputedPack.Build(SampleLesson.Lesson, coarse).Value.Cards.Single(card => card.Bread == SampleLesson.Muffins);
         Assert.Contains(muffins.Advice, advice => advice.Code == "below-scale");
     }
 }

@@ -18,7 +18,7 @@ public sealed class ClassPrintsTests
         Assert.Equal(told, Feedback.QuerySelectorAll("article h2.name").Select(name => name.Text()));
         Assert.Equal(told, Feedback.QuerySelectorAll(".handing-out tbody th").Select(name => name.Text()));
         Assert.All(SampleClass.Grades.Students.Where(student => student.Status == GradeStatus.Missing), student => Assert.Contains(student.Who.Shown, Feedback.QuerySelector("main > p")!.Text(), StringComparison.Ordinal));
-        Assert.Equal(SampleClass.Dealt.Students.Select(student => student.Student.Shown), Sheets.QuerySelectorAll("article h2.name").Select(name => name.Text()));
+        Assert.Equal(SampleClass.Dealt.Students.Select(student => student.Who.Shown), Sheets.QuerySelectorAll("article h2.name").Select(name => name.Text()));
     }
 
     [Fact]
@@ -39,7 +39,7 @@ public sealed class ClassPrintsTests
         foreach (var dealt in SampleClass.Dealt.Students)
         {
             var own = Html.Parse(HtmlPages.Sheet(SampleClass.Dealt, dealt));
-            var printed = Sheets.QuerySelector($"#name-{dealt.Student.Id}")!.Closest("article")!;
+            var printed = Sheets.QuerySelector($"#name-{dealt.Who.Id}")!.Closest("article")!;
             Assert.Equal(own.QuerySelectorAll(".part h3").Select(ask => ask.Text()), printed.QuerySelectorAll(".part h3, .part h4").Select(ask => ask.Text()));
             Assert.Equal(own.QuerySelectorAll("table td").Select(cell => cell.Text()), printed.QuerySelectorAll("table td").Select(cell => cell.Text()));
         }
@@ -51,7 +51,7 @@ public sealed class ClassPrintsTests
     [InlineData(7, 8, 4)]
     public void The_next_student_begins_on_a_fresh_sheet(int wanted, int sides, int sheets)
     {
-        var printed = PrintedStudent.Of(SampleClass.Dealt.Students[0].Student, wanted);
+        var printed = PrintedStudent.Of(SampleClass.Dealt.Students[0].Who, wanted);
 
         Assert.Equal((sides, sheets), (printed.Sides, printed.Sheets));
     }

@@ -26,10 +26,10 @@ public sealed class PackPagesTests
         foreach (var (card, sheet) in SamplePack.Pack.Cards.Zip(Pages["formula-cards.html"].QuerySelectorAll(".card")))
         {
             Assert.Equal(card.Lines.Count + card.Surfaces.Count, sheet.QuerySelectorAll("tbody tr").Length);
-            Assert.Equal(card.Formula.Steps.Count, sheet.QuerySelectorAll(".method > li").Length);
-            Assert.Equal(card.Formula.Equipment.Count, sheet.QuerySelectorAll("li > .box").Length);
-            Assert.All(card.Formula.Allergens, allergen => Assert.Contains(allergen.Name, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
-            Assert.All(card.Formula.Cautions, caution => Assert.Contains(caution.Hazard, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
+            Assert.Equal(card.Bread.Steps.Count, sheet.QuerySelectorAll(".method > li").Length);
+            Assert.Equal(card.Bread.Equipment.Count, sheet.QuerySelectorAll("li > .box").Length);
+            Assert.All(card.Bread.Allergens, allergen => Assert.Contains(allergen.Name, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
+            Assert.All(card.Bread.Cautions, caution => Assert.Contains(caution.Hazard, sheet.QuerySelector(".caution")!.Text(), StringComparison.Ordinal));
         }
     }
 
@@ -132,7 +132,7 @@ public sealed class PackPagesTests
     public void Bars_of_gas_are_as_long_as_the_amounts_computed()
     {
         var bars = Pages["comparison.html"].QuerySelectorAll(".bars li rect").Select(bar => double.Parse(bar.GetAttribute("width")!.TrimEnd('%'), CultureInfo.InvariantCulture)).ToList();
-        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => compared.Formula.Formula.Leavening == Leavening.Steam
+        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => compared.Bread.Formula.Leavening == Leavening.Steam
             ? new[] { compared.PerPiece.Held.Baked.Typical.Litres }
             : [compared.PerPiece.Course[^1].Gas.Typical.Litres, compared.PerPiece.Held.Baked.Typical.Litres]).ToList();
         Assert.Equal(amounts.Count, bars.Count);

@@ -99,7 +99,7 @@ public sealed class ClassReportTests
     [Fact]
     public void A_class_that_returned_nothing_has_a_report_all_the_same()
     {
-        var nothing = SampleClass.Grades with { Students = [.. SampleClass.Dealt.Students.Select(student => new StudentGrade(student.Student, GradeStatus.Missing, null, [], []))], Files = [] };
+        var nothing = SampleClass.Grades with { Students = [.. SampleClass.Dealt.Students.Select(student => new StudentGrade(student.Who, GradeStatus.Missing, null, [], []))], Files = [] };
 
         var page = Html.Parse(HtmlPages.ClassReport(nothing, ClassSummarizer.Summarize(nothing)));
 

@@ -72,9 +72,9 @@ internal static class SampleClass
 
     private static StudentGrade Grade(DealtStudent student, int index) => index switch
     {
-        7 => new(student.Student, GradeStatus.Missing, null, [], []),
-        8 => new(student.Student, GradeStatus.Unreadable, "s09 final.xlsx", [], [new Flag.UnreadableFile(new("s09 final.xlsx"), new Refusal.CutOff())]),
-        _ => new(student.Student, GradeStatus.Graded, $"{student.Student.Id}.xlsx", [.. Answers(student, index)], Flags(index)),
+        7 => new(student.Who, GradeStatus.Missing, null, [], []),
+        8 => new(student.Who, GradeStatus.Unreadable, "s09 final.xlsx", [], [new Flag.UnreadableFile(new("s09 final.xlsx"), new Refusal.CutOff())]),
+        _ => new(student.Who, GradeStatus.Graded, $"{student.Who.Id}.xlsx", [.. Answers(student, index)], Flags(index)),
     };
 
     private static IReadOnlyList<Flag> Flags(int index) => index switch

@@ -19,7 +19,7 @@ internal static class SamplePages
         pages["sheet.html"] = HtmlPages.Sheet(SampleClass.Dealt, SampleClass.Dealt.Students[0]);
         pages["self-check.html"] = HtmlPages.SelfCheck(SampleClass.Dealt, SampleClass.Dealt.Students[2]);
         pages["rehearsal.html"] = HtmlPages.Rehearsal(SampleRehearsal.Report);
-        pages["follow-up.html"] = HtmlPages.FollowUp(SampleClass.Dealt, SampleClass.Dealt.Students.ToDictionary(student => student.Student.Id, _ => (IReadOnlyList<FollowUpExercise>)
+        pages["follow-up.html"] = HtmlPages.FollowUp(SampleClass.Dealt, SampleClass.Dealt.Students.ToDictionary(student => student.Who.Id, _ => (IReadOnlyList<FollowUpExercise>)
         [
             new(SampleExercises.Hydration, 1.5m, true, SampleExercises.Hydration.Parts[0].Misconceptions),
             new(SampleExercises.Scaling, 2, false, []),

@@ -29,8 +29,8 @@ internal sealed record Seat(DealtClass Dealt, ClassGrader Grader, DealtStudent S
         }
         var workbook = Blank with { Sheets = [.. Blank.Sheets.Select(sheet => sheet with { Cells = sheets[sheet.Name] })] };
         var judged = Grader.Begin();
-        judged.Add(Grader.Judge(new ReturnedFile($"{Student.Student.Id}.xlsx", workbook, null)));
-        return Grader.Settle(judged).Students.Single(graded => graded.Who.Id == Student.Student.Id).Answers;
+        judged.Add(Grader.Judge(new ReturnedFile($"{Student.Who.Id}.xlsx", workbook, null)));
+        return Grader.Settle(judged).Students.Single(graded => graded.Who.Id == Student.Who.Id).Answers;
     }
 
     private static CellContent? Content(object? content) => content switch

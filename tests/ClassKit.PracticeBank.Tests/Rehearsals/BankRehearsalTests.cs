@@ -82,7 +82,7 @@ public sealed class BankRehearsalTests
     private static ReturnedFile Read(DealtStudent seat, byte[] workbook)
     {
         var reading = ReturnedWorkbookReader.Read(workbook);
-        return new($"{seat.Student.Id}.xlsx", reading.Workbook, reading.Refusal);
+        return new($"{seat.Who.Id}.xlsx", reading.Workbook, reading.Refusal);
     }
 
     private static bool IsAsMade(AnswerGrade grade, RehearsedAnswer answer) => grade.Outcome == answer.Truth && grade.Misconception?.Id == answer.Misconception;

@@ -81,7 +81,7 @@ public sealed class DealAgainTests : IDisposable
         Assert.Contains(produced.Notes, note => note.Contains("Added to deal " + now.Identity!.Code + ": Aaron, Bo, Zoe", StringComparison.Ordinal));
         foreach (var student in before.Students)
         {
-            var same = now.Students.Single(other => other.Student.Id == student.Student.Id);
+            var same = now.Students.Single(other => other.Who.Id == student.Who.Id);
             Assert.Equal(student.Givens, same.Givens);
             Assert.Equal(student.Answers, same.Answers);
         }

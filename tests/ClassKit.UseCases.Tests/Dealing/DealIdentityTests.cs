@@ -26,7 +26,7 @@ public sealed class DealIdentityTests
     [Fact]
     public void The_list_of_students_is_no_part_of_it()
     {
-        var more = Dealer.Deal(Dealt.Lesson, Dealt.LessonTitle, Dealt.Exercises, Dealt.Marking, new(Dealt.Cohort, [.. Dealt.Students.Select(student => student.Student), new("dora", "Dora")]), Dealt.Seed).Class!;
+        var more = Dealer.Deal(Dealt.Lesson, Dealt.LessonTitle, Dealt.Exercises, Dealt.Marking, new(Dealt.Cohort, [.. Dealt.Students.Select(student => student.Who), new("dora", "Dora")]), Dealt.Seed).Class!;
 
         Assert.Equal(Dealt.Identity, more.Identity);
         Assert.Equal(Dealt.Identity, SmallClass.Deal().Identity);

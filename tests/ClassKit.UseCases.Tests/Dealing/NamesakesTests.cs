@@ -56,7 +56,7 @@ public sealed partial class NamesakesTests
     {
         List<ReturnedFile> files =
         [
-            .. Dealt.Students.Take(2).Select(student => new ReturnedFile($"{student.Student.Id}.xlsx", Read(SmallClass.Filled(Dealt, student)), null)),
+            .. Dealt.Students.Take(2).Select(student => new ReturnedFile($"{student.Who.Id}.xlsx", Read(SmallClass.Filled(Dealt, student)), null)),
             new("second.xlsx", Read(SmallClass.Filled(Dealt, Dealt.Students[0])), null),
             new("ben.xlsx", Read(SmallClass.Filled(Dealt, Dealt.Students[1])), null),
         ];
@@ -73,9 +73,9 @@ public sealed partial class NamesakesTests
     [Fact]
     public void A_deal_read_back_tells_them_apart_too_and_so_does_a_part_of_the_class()
     {
-        var students = Namesakes.ToldApart([.. Dealt.Students.Take(1).Select(seat => seat.Student)]);
+        var students = Namesakes.ToldApart([.. Dealt.Students.Take(1).Select(seat => seat.Who)]);
 
-        Assert.Equal(ToldApart, DealtJson.Read("dealt.json", DealtJson.Write(Dealt)).Model!.Students.Take(3).Select(seat => seat.Student.Shown));
+        Assert.Equal(ToldApart, DealtJson.Read("dealt.json", DealtJson.Write(Dealt)).Model!.Students.Take(3).Select(seat => seat.Who.Shown));
         Assert.Equal(ToldApart[0], students[0].Shown);
         Assert.Equal(students, Namesakes.ToldApart(students));
     }

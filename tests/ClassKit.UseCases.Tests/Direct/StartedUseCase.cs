@@ -33,7 +33,7 @@ internal static class StartedUseCase
 
     private static readonly PracticeSet Set = PracticeSet.Of(Lesson);
 
-    private static readonly Roster Roster = new("Invented class", [.. SmallClass.Dealt.Students.Select(seat => seat.Student)]);
+    private static readonly Roster Roster = new("Invented class", [.. SmallClass.Dealt.Students.Select(seat => seat.Who)]);
 
     private static readonly DealWish Wish = new(SetWish.None, IsSpread: false, 5);
 
@@ -43,7 +43,7 @@ internal static class StartedUseCase
 
     private static readonly Lazy<ClassGrades> Graded = new(() => GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, Returned), Run.Unwatched).Grades), SmallClass.Dealt).Model!);
 
-    private static readonly Library Memory = new(new MemoryTree([new("corrections.csv", "student,part,points,reason\n"u8.ToArray()), new("roster.csv", "id,name\nada,Ada Berg\n"u8.ToArray())]));
+    private static readonly Library Memory = new(ListedTree.InMemory([new("corrections.csv", "student,part,points,reason\n"u8.ToArray()), new("roster.csv", "id,name\nada,Ada Berg\n"u8.ToArray())]));
 
     /// <summary>By the name of the use case: from a run to its files.</summary>
     public static IReadOnlyDictionary<string, Func<Run, IReadOnlyList<OutputFile>>> All { get; } = new Dictionary<string, Func<Run, IReadOnlyList<OutputFile>>>

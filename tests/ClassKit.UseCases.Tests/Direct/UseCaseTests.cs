@@ -36,14 +36,14 @@ public class UseCaseTests
     private static ClassGrades Graded(params Upload[] uploads) =>
         GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of(uploads)), Run.Unwatched).Grades), SmallClass.Dealt).Model!;
 
-    private static Upload Blank(DealtStudent student) => new($"{student.Student.Id}.xlsx", () => new MemoryStream(SmallClass.Blank(student)));
+    private static Upload Blank(DealtStudent student) => new($"{student.Who.Id}.xlsx", () => new MemoryStream(SmallClass.Blank(student)));
 
     [Fact]
     public void Dealing()
     {
         var deal = DealPractice.Run(Deal(), Watched).Model!;
 
-        Assert.Equal(Roster.Students.Select(student => student.Id), deal.Dealt.Students.Select(student => student.Student.Id));
+        Assert.Equal(Roster.Students.Select(student => student.Id), deal.Dealt.Students.Select(student => student.Who.Id));
         var files = DealFiles.Of(deal);
         Assert.Equal(["answer-key.html", "dealt.json", "sheets-to-print.html", "sheets/ada-berg.html", "sheets/ben-okoye.html", "sheets/cleo-marin.html", "workbooks/ada-berg.xlsx", "workbooks/ben-okoye.xlsx", "workbooks/cleo-marin.xlsx"], files.Select(file => file.Path).Order(StringComparer.Ordinal));
         Assert.All(files, file => Assert.NotEmpty(file.Content));
@@ -84,7 +84,7 @@ public class UseCaseTests
         var request = new FollowUpRequest(SmallClass.Dealt, Graded(Blank(SmallClass.Ada)), new([], 30, 3));
 
         var made = MakeFollowUp.Run(request, Watched).Model!;
-        Assert.Equal(["ada-berg"], made.Dealt.Students.Select(student => student.Student.Id));
+        Assert.Equal(["ada-berg"], made.Dealt.Students.Select(student => student.Who.Id));
         Assert.Contains("pages/ada-berg.html", FollowUpFiles.Of(made).Select(file => file.Path));
         Assert.Contains(FollowUpFiles.Notes(made), note => note.StartsWith("Nothing is known of Ben Okoye, Cleo Marín", StringComparison.Ordinal));
 

@@ -101,14 +101,14 @@ public sealed class DegenerateClassTests
     private static ClassGrades Grades(decimal[][] points)
     {
         var one = SmallClass.Dealt.Students[0];
-        List<DealtStudent> students = [.. points.Select((_, at) => one with { Student = new($"s-{at}", $"Student {at}") })];
+        List<DealtStudent> students = [.. points.Select((_, at) => one with { Who = new($"s-{at}", $"Student {at}") })];
         var dealt = SmallClass.Dealt with { Students = students };
         return new(dealt, [.. students.Select((student, at) => Grade(student, points[at]))], []);
     }
 
     private static StudentGrade Grade(DealtStudent student, decimal[] points) => points.Length == 0
-        ? new(student.Student, GradeStatus.Missing, null, [], [])
-        : new(student.Student, GradeStatus.Graded, $"{student.Student.Id}.xlsx", [.. Exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise, part))).Zip(points, Answer)], []);
+        ? new(student.Who, GradeStatus.Missing, null, [], [])
+        : new(student.Who, GradeStatus.Graded, $"{student.Who.Id}.xlsx", [.. Exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise, part))).Zip(points, Answer)], []);
 
     private static AnswerGrade Answer((Exercise Exercise, Part Part) asked, decimal points) => new(
         asked.Exercise, asked.Part, points == 0 ? Outcome.Blank : Outcome.Sound, points, asked.Part.Points,

@@ -57,7 +57,7 @@ public sealed class JudgeRecordTests : IDisposable
     }
 
     private static JudgeRecord Only(IReadOnlyDictionary<string, decimal> inputs, int version = JudgeRecord.CurrentVersion) =>
-        new(version, [new(First.Id, [inputs])]) { Choices = [new(SmallClass.Ada.Student.Id, First.Id, [0])] };
+        new(version, [new(First.Id, [inputs])]) { Choices = [new(SmallClass.Ada.Who.Id, First.Id, [0])] };
 
     [Fact]
     public void The_record_holds_the_version_the_pools_and_what_each_workbook_was_tried_with()

@@ -21,7 +21,7 @@ public sealed class LargeClassTests
         using var folder = new TemporaryFolder();
         var roster = new Roster("Large class", [.. Enumerable.Range(0, Students).Select(at => new Student($"s{at}", $"Student {at}"))]);
         var dealt = Dealer.Deal("lesson", "Lesson", SmallClass.Dealt.Exercises, SmallClass.Dealt.Marking, roster, 3).Class!;
-        foreach (var student in dealt.Students) folder.Write($"{student.Student.Id}.xlsx", Answered(dealt, student));
+        foreach (var student in dealt.Students) folder.Write($"{student.Who.Id}.xlsx", Answered(dealt, student));
 
         var produced = GradeCommands.Grade(dealt, folder.Path);
         var gradebook = produced.Files.Single(file => file.Path == "gradebook.xlsx").Content;
@@ -39,7 +39,7 @@ public sealed class LargeClassTests
         foreach (var sheet in student.Answers.GroupBy(answer => answer.Address.Sheet).Select((answers, at) => (Part: $"xl/worksheets/sheet{at + 2}.xml", Cells: answers.Select(answer => answer.Address.Cell))))
         {
             parts = parts.Change(sheet.Part, xml => sheet.Cells.Aggregate(xml, (text, cell) =>
-                CellXml.Put(text, cell, $"><x:f>1+0*LEN(\"{student.Student.Id} {cell} {new string('x', 8_000)}\")</x:f><x:v>1</x:v>", "x:")));
+                CellXml.Put(text, cell, $"><x:f>1+0*LEN(\"{student.Who.Id} {cell} {new string('x', 8_000)}\")</x:f><x:v>1</x:v>", "x:")));
         }
 
         return parts.Pack(CompressionLevel.Fastest);

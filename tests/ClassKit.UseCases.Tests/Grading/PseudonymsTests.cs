@@ -37,7 +37,7 @@ public sealed class PseudonymsTests : IDisposable
         var files = new Dictionary<string, byte[]>();
         foreach (var (index, student) in dealt.Students.Index())
         {
-            var name = student.Student.Name;
+            var name = student.Who.Name;
             var first = student.Answers[0];
             var given = student.Givens[0];
             var blank = DealtWorkbookWriter.Write(dealt, student);
@@ -61,7 +61,7 @@ public sealed class PseudonymsTests : IDisposable
     /// <summary>A workbook that names the student in the name of its class.</summary>
     private static byte[] OfAnotherClass(DealtClass dealt, int index)
     {
-        var other = Deal([.. dealt.Students.Select(student => student.Student.Name)], $"Kitchen of {dealt.Students[index].Student.Name}", 6);
+        var other = Deal([.. dealt.Students.Select(student => student.Who.Name)], $"Kitchen of {dealt.Students[index].Who.Name}", 6);
         return DealtWorkbookWriter.Write(other, other.Students[index]);
     }
 

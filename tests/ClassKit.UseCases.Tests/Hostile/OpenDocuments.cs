@@ -47,7 +47,7 @@ internal static class OpenDocuments
     {
         var cells = student.Givens.SelectMany(given => new[] { (given.Address with { Column = PracticeColumns.Tag }, Text(given.Tag)), (given.Address, Number((double)given.Value)) })
             .Concat(student.Answers.SelectMany(answer => new[] { (answer.Address with { Column = PracticeColumns.Tag }, Text(answer.Tag)), (answer.Address, Number(answer.Expected)) }))
-            .Append((PracticeLayout.StudentId, Text(student.Student.Id)));
+            .Append((PracticeLayout.StudentId, Text(student.Who.Id)));
         var tables = new StringBuilder();
         foreach (var sheet in cells.GroupBy(cell => cell.Item1.Sheet))
         {

@@ -41,7 +41,7 @@ public sealed class BoundaryTests : IDisposable
 
         var file = grades.Files.Single(file => file.File == "ada-berg.zip");
         Assert.Equal(failure is IOException or UnauthorizedAccessException ? FileFate.Refused : FileFate.OurError, file.Fate);
-        Assert.Equal(SmallClass.Ada.Student, file.Student);
+        Assert.Equal(SmallClass.Ada.Who, file.Student);
         Assert.Contains("nothing that the student did", UncountedWords.Of(file), StringComparison.Ordinal);
         Assert.DoesNotContain("/home", UncountedWords.Of(file) + file.Fault, StringComparison.Ordinal);
         Assert.Equal(["ada.xlsx", "before.xlsx"], grades.Files.Where(file => file.Fate is FileFate.Graded or FileFate.OtherVersion).Select(file => file.File));
@@ -151,7 +151,7 @@ public sealed class BoundaryTests : IDisposable
 
         var grades = Graded.Of(_folder.Path);
 
-        Assert.Equal(3, grades.Files.Count(file => file.Student == SmallClass.Ada.Student));
+        Assert.Equal(3, grades.Files.Count(file => file.Student == SmallClass.Ada.Who));
         Assert.Single(grades.Files, file => file.Fate == FileFate.Graded);
         Assert.All(grades.Files.Where(file => file.Fate == FileFate.OtherVersion), file => Assert.IsType<Uncounted.Copy>(file.Why));
     }

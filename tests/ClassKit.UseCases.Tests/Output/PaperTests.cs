@@ -23,7 +23,7 @@ public sealed partial class PaperTests
     {
         var deal = DealPractice.Run(new(PracticeSet.Of(SmallClass.Lesson), Roster(paper), new(SetWish.None, IsSpread: false, 5)), Run.Unwatched).Model!;
         var dealt = DealtJson.Read("dealt.json", DealtJson.Write(deal.Dealt)).Model!;
-        var returned = dealt.Students.Select(student => new Upload($"{student.Student.Id}.xlsx", () => new MemoryStream(SmallClass.Filled(dealt, student))));
+        var returned = dealt.Students.Select(student => new Upload($"{student.Who.Id}.xlsx", () => new MemoryStream(SmallClass.Filled(dealt, student))));
         var graded = GradeClass.Run(new(dealt, ReturnedFiles.Of([.. returned])), Run.Unwatched);
         var profile = UsualClass.Profile with { Paper = paper };
         var pack = BuildPack.Run(new(SmallClass.Lesson, profile, "class.md"), Run.Unwatched).Model!;

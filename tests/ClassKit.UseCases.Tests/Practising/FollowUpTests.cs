@@ -39,13 +39,13 @@ public sealed class FollowUpTests
         var lost = Asked.Value.Grades.Students.ToDictionary(
             student => student.Who.Id, student => student.Answers.Where(answer => answer.Points < answer.OutOf).Select(answer => skills[answer.Exercise.Id]).ToHashSet());
 
-        Assert.Equal(lost.Where(student => student.Value.Count > 0).Select(student => student.Key), after.Students.Select(student => student.Student.Id));
+        Assert.Equal(lost.Where(student => student.Value.Count > 0).Select(student => student.Key), after.Students.Select(student => student.Who.Id));
         foreach (var student in after.Students)
         {
             var exercises = after.ExercisesOf(student);
-            Assert.All(exercises, exercise => Assert.Contains(exercise.Skill, lost[student.Student.Id]));
+            Assert.All(exercises, exercise => Assert.Contains(exercise.Skill, lost[student.Who.Id]));
             Assert.InRange(exercises.Sum(exercise => exercise.Minutes), 1, MakeFollowUp.DefaultMinutes);
-            var had = before.Students.Single(one => one.Student.Id == student.Student.Id);
+            var had = before.Students.Single(one => one.Who.Id == student.Who.Id);
             Assert.All(exercises, exercise => Assert.NotEqual(had.GivensOf(exercise.Id), student.GivensOf(exercise.Id)));
         }
         Assert.InRange(after.Students.Select(student => string.Join(' ', after.ExercisesOf(student).Select(exercise => exercise.Id))).Distinct().Count(), 3, after.Students.Count);
@@ -64,7 +64,7 @@ public sealed class FollowUpTests
     public void One_student_alone_gets_the_same_practice_as_with_the_class()
     {
         var student = FollowUp().Students[1];
-        var alone = Assert.Single(FollowUp(student.Student.Id).Students);
+        var alone = Assert.Single(FollowUp(student.Who.Id).Students);
         Assert.Equal(student.Givens.Select(given => (given.Exercise, given.Name, given.Value)), alone.Givens.Select(given => (given.Exercise, given.Name, given.Value)));
     }
 

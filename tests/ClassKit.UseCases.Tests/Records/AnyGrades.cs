@@ -57,7 +57,7 @@ internal sealed class AnyGrades
         Judging = Maybe(new JudgeRecord(_random.Next(1, 9), [.. _dealt.Exercises.Select(Pool)])
         {
             Program = "9.8.7",
-            Choices = [.. _dealt.Students.SelectMany(seat => _dealt.ExercisesOf(seat).Select(exercise => new JudgeRecord.Choice(seat.Student.Id, exercise.Id, [0, 2, 1])))],
+            Choices = [.. _dealt.Students.SelectMany(seat => _dealt.ExercisesOf(seat).Select(exercise => new JudgeRecord.Choice(seat.Who.Id, exercise.Id, [0, 2, 1])))],
         }),
         Waiting = [.. Enumerable.Range(0, _random.Next(3)).Select(_ => Typed())],
         TakenOver = [.. Enumerable.Range(0, _random.Next(3)).Select(_ => Typed())],
@@ -65,7 +65,7 @@ internal sealed class AnyGrades
     };
 
     private StudentGrade Student(DealtStudent seat) => new(
-        seat.Student, Any<GradeStatus>(), Maybe($"{seat.Student.Id} {Text()}.xlsx"),
+        seat.Who, Any<GradeStatus>(), Maybe($"{seat.Who.Id} {Text()}.xlsx"),
         [.. _dealt.ExercisesOf(seat).SelectMany(exercise => exercise.Parts.Select(part => Answer(exercise, part)))],
         Several<Flag>())
     {
@@ -114,7 +114,7 @@ internal sealed class AnyGrades
 
     private string Text() => Texts[_random.Next(Texts.Length)];
 
-    private Student Who() => _dealt.Students[_random.Next(_dealt.Students.Count)].Student;
+    private Student Who() => _dealt.Students[_random.Next(_dealt.Students.Count)].Who;
 
     private T Any<T>()
         where T : struct, Enum => Enum.GetValues<T>()[_random.Next(Enum.GetValues<T>().Length)];

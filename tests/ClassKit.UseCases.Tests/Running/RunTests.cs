@@ -26,7 +26,7 @@ public class RunTests
         Assert.All(graded.Grades.Students[0].Answers, answer => Assert.Equal(Outcome.Sound, answer.Outcome));
         using var memory = new MemoryStream();
         GradeFiles.Of(graded).Single(file => file.Path == "grades.json").WriteTo(memory);
-        Assert.Equal(SmallClass.Ada.Student.Id, GradesJson.Read("grades.json", System.Text.Encoding.UTF8.GetString(memory.ToArray()), null).Model!.Students[0].Who.Id);
+        Assert.Equal(SmallClass.Ada.Who.Id, GradesJson.Read("grades.json", System.Text.Encoding.UTF8.GetString(memory.ToArray()), null).Model!.Students[0].Who.Id);
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public sealed class DealtWorkbookWriterTests : IDisposable
         var writer = new DealtWorkbookWriter(SampleClass.Dealt);
         foreach (var dealt in SampleClass.Dealt.Students)
         {
-            var student = dealt with { Student = new(id, name) };
+            var student = dealt with { Who = new(id, name) };
 
             Assert.Equal(writer.LayOut(student), writer.Write(student));
         }

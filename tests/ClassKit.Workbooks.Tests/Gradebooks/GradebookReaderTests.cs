@@ -8,7 +8,7 @@ namespace ClassKit.Workbooks.Tests.Gradebooks;
 /// <summary>What an instructor types over points is found, whichever program saved it and wherever the cell went, and nothing else is.</summary>
 public sealed class GradebookReaderTests
 {
-    private static readonly DealtClass Dealt = SampleGrades.Grades.Dealt with { Students = [.. SampleGrades.Grades.Students.Select(student => SampleClass.Dealt.Students[0] with { Student = student.Who })] };
+    private static readonly DealtClass Dealt = SampleGrades.Grades.Dealt with { Students = [.. SampleGrades.Grades.Students.Select(student => SampleClass.Dealt.Students[0] with { Who = student.Who })] };
     private static readonly byte[] Written = GradebookWriter.Write(SampleGrades.Grades, SampleGrades.Summary);
 
     /// <summary>Over two question marks, over points that were graded, and for a student of whom nothing came back.</summary>
