@@ -8,45 +8,36 @@ namespace ClassKit.Lessons.Sensory;
 /// <param name="Servings">The triangle test's samples, one row a seat.</param>
 public sealed record Tasting(IReadOnlyList<CodedBread> Breads, IReadOnlyList<TriangleServing> Servings)
 {
+    /// <summary>The most seats of one tasting: nobody serves more at once, and codes do for all of them.</summary>
+    public const int MostSeats = 290;
+
     private const int FirstCode = 100;
     private const int Codes = 900;
 
     /// <summary>The tasting of a class: codes and orders are drawn, and the same seed draws the same.</summary>
     /// <param name="breads">What is tasted on scales.</param>
-    /// <param name="seats">How many taste; not negative.</param>
+    /// <param name="seats">How many taste; not negative. Beyond <see cref="MostSeats"/> they take turns at the same plates.</param>
     /// <param name="draws">Where chance comes from.</param>
     public static Tasting For(IReadOnlyList<LessonFormula> breads, int seats, SeededDraws draws)
     {
         ArgumentNullException.ThrowIfNull(breads);
         ArgumentNullException.ThrowIfNull(draws);
-        var codes = new Queue<int>();
-        List<CodedBread> coded = [];
-        foreach (var bread in breads)
-            coded.Add(new(bread, Next()));
+        List<int> all = [.. Enumerable.Range(FirstCode, Codes)];
+        Shuffle(all);
+        var codes = new Queue<int>(all);
+        List<CodedBread> coded = [.. breads.Select(bread => new CodedBread(bread, codes.Dequeue()))];
         Shuffle(coded);
         List<TriangleServing> servings = [];
+        seats = Math.Min(seats, MostSeats);
         while (servings.Count < seats)
         {
             // All six before any comes again.
             List<string> orders = [.. TriangleServing.Orders];
             Shuffle(orders);
             foreach (var order in orders.Take(seats - servings.Count))
-                servings.Add(new(servings.Count + 1, order, [Next(), Next(), Next()]));
+                servings.Add(new(servings.Count + 1, order, [codes.Dequeue(), codes.Dequeue(), codes.Dequeue()]));
         }
         return new(coded, servings);
-
-        // No number is used twice before all of them have been.
-        int Next()
-        {
-            if (codes.Count < 3)
-            {
-                List<int> all = [.. Enumerable.Range(FirstCode, Codes).Except(coded.Select(bread => bread.Code))];
-                Shuffle(all);
-                foreach (var code in all.Except([.. codes]))
-                    codes.Enqueue(code);
-            }
-            return codes.Dequeue();
-        }
 
         void Shuffle<T>(List<T> items)
         {

@@ -10,7 +10,7 @@ public static class TriangleTest
     /// <summary>Below this many answers nothing can be made of them: the standard's table begins here.</summary>
     public const int FewestAnswers = 6;
 
-    /// <summary>The least number of answers that the standard asks for where a difference of usual size is looked for; a class is often smaller, and then only large differences show.</summary>
+    /// <summary>The least number of answers that the standard asks for where a difference of usual size is looked for; a class is often smaller, and then only large differences show. From memory.</summary>
     public const int UsualAnswers = 24;
 
     /// <summary>The risks of a false alarm that are tabulated, 0 to 1: 5 %, 1 % and 0.1 %.</summary>

@@ -1,4 +1,5 @@
 using ClassKit.Lessons.Packs;
+using ClassKit.Lessons.Sensory;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
@@ -12,11 +13,11 @@ internal static class GuessesSheet
     public const int First = 4;
 
     /// <summary>The row of as many right answers as there are seats.</summary>
-    public static int LastRow(LessonPack pack) => First + Math.Max(1, pack.Tasting.Servings.Count);
+    public static int LastRow(Tasting tasting) => First + Math.Max(1, tasting.Servings.Count);
 
-    public static void Write(IXLWorksheet sheet, LessonPack pack)
+    public static void Write(IXLWorksheet sheet, LessonPack pack, Tasting tasting)
     {
-        var last = LastRow(pack);
+        var last = LastRow(tasting);
         sheet.AsPage();
         sheet.Range(1, 1, 1, 3).AsTitle();
         sheet.Cell(1, 1).SetText(" If everybody guesses");
@@ -30,7 +31,7 @@ internal static class GuessesSheet
         {
             sheet.Cell(row, 1).SetValue(row - First);
             sheet.Cell(row, 2).SetFormulaA1(FormattableString.Invariant($"IF(A{row}>{TriangleSheet.Answers},0,COMBIN({TriangleSheet.Answers},A{row})*(1/3)^A{row}*(2/3)^({TriangleSheet.Answers}-A{row}))"));
-            sheet.Cell(row, 3).SetFormulaA1(FormattableString.Invariant($"SUM(B{row}:B${last})"));
+            sheet.Cell(row, 3).SetFormulaA1(FormattableString.Invariant($"B{row}+C{row + 1}"));
             sheet.Range(row, 2, row, 3).Style.NumberFormat.Format = "0.0000";
             sheet.Range(row, 1, row, 3).AsTableRow();
         }

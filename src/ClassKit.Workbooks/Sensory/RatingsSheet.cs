@@ -12,9 +12,8 @@ internal static class RatingsSheet
 {
     private const int FirstDescriptor = 3;
 
-    public static void Write(IXLWorksheet sheet, LessonPack pack)
+    public static void Write(IXLWorksheet sheet, LessonPack pack, Tasting tasting)
     {
-        var tasting = pack.Tasting;
         var last = FirstDescriptor - 1 + Descriptor.All.Count;
         sheet.AsPage();
         sheet.Range(1, 1, 1, last).AsTitle();

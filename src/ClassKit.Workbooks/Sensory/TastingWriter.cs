@@ -13,9 +13,10 @@ public static class TastingWriter
         ArgumentNullException.ThrowIfNull(pack);
         using var workbook = new XLWorkbook();
         workbook.Properties.Title = $"Tasting: {pack.Lesson.Title} – {pack.Class.Name}";
-        TriangleSheet.Write(workbook.AddWorksheet("Triangle"), pack);
-        GuessesSheet.Write(workbook.AddWorksheet("Guesses"), pack);
-        RatingsSheet.Write(workbook.AddWorksheet("Scales"), pack);
+        var tasting = pack.Tasting;
+        TriangleSheet.Write(workbook.AddWorksheet("Triangle"), pack, tasting);
+        GuessesSheet.Write(workbook.AddWorksheet("Guesses"), pack, tasting);
+        RatingsSheet.Write(workbook.AddWorksheet("Scales"), pack, tasting);
         return workbook.ToBytesWithValues();
     }
 }

@@ -17,12 +17,12 @@ internal static class TriangleSheet
     private const int Head = 11;
     private const int Last = 8;
 
-    public static void Write(IXLWorksheet sheet, LessonPack pack)
+    public static void Write(IXLWorksheet sheet, LessonPack pack, Tasting tasting)
     {
-        var servings = pack.Tasting.Servings;
+        var servings = tasting.Servings;
         var (first, last) = (Head + 1, Head + Math.Max(1, servings.Count));
         // As many right answers as a row of it says, or more: fewer the further down, so that counting the likely ones finds the first unlikely one.
-        var chances = FormattableString.Invariant($"Guesses!C{GuessesSheet.First}:C{GuessesSheet.LastRow(pack)}");
+        var chances = FormattableString.Invariant($"Guesses!C{GuessesSheet.First}:C{GuessesSheet.LastRow(tasting)}");
         sheet.AsPage();
         sheet.Range(1, 1, 1, Last).AsTitle();
         sheet.Cell(1, 1).SetText($" Triangle test: {pack.Lesson.Title}");

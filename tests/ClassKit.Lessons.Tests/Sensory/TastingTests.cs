@@ -5,7 +5,7 @@ namespace ClassKit.Lessons.Tests.Sensory;
 
 public sealed class TastingTests
 {
-    public static TheoryData<int> Seats => [0, 1, 5, 6, 24, 25, 290, 700];
+    public static TheoryData<int> Seats => [0, 1, 5, 6, 24, 25, Tasting.MostSeats];
 
     [Theory]
     [MemberData(nameof(Seats))]
@@ -34,7 +34,13 @@ public sealed class TastingTests
     }
 
     [Fact]
-    public void In_a_class_no_code_is_used_twice() => Assert.Distinct(Of(290, 3).Servings.SelectMany(serving => serving.Codes));
+    public void No_code_is_used_twice_and_beyond_the_most_seats_people_take_turns()
+    {
+        var servings = Of(10_000, 3).Servings;
+
+        Assert.Equal(Tasting.MostSeats, servings.Count);
+        Assert.Distinct(servings.SelectMany(serving => serving.Codes));
+    }
 
     [Fact]
     public void The_same_seed_draws_the_same_and_another_one_does_not()
