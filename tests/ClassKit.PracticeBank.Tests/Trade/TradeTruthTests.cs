@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
 using ClassKit.PracticeBank.Tests.Bank;
 using ClassKit.Tests.Exercises;
 
@@ -13,6 +14,9 @@ public sealed partial class TradeTruthTests
 
     /// <summary>Nearer than this to a constant that is given, a number of one's own is that constant in another guise.</summary>
     private const double Near = 0.05;
+
+    /// <summary>Powers of ten: three is a slip of a unit, and the reach of steam over water.</summary>
+    private const double FarthestOff = 4;
 
     public static TheoryData<string> Ids => [.. ShippedExercises.All.Select(exercise => exercise.Id)];
 
@@ -74,6 +78,21 @@ public sealed partial class TradeTruthTests
                         Assert.False(
                             Math.Abs(double.Parse(typed.Value, System.Globalization.CultureInfo.InvariantCulture) / (double)given.From - 1) is > 0 and < Near,
                             $"{id}/{part.Id}/{misconception.Id} types {typed.Value} where {given.From} is given.");
+    }
+
+    /// <summary>Half a gram of dough for six dozen rolls is no answer that anybody leaves standing; a fraction turned round may look as odd, and people do it.</summary>
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void No_wrong_turn_comes_to_a_number_that_nobody_would_leave_standing(string id)
+    {
+        var exercise = Of(id);
+        foreach (var variant in Variants.Draw(exercise, 20))
+            foreach (var part in exercise.Parts)
+                foreach (var misconception in part.Misconceptions.Where(misconception => misconception.Id != "upside_down"))
+                    Assert.True(
+                        KeyValues.Number(misconception.Formula, KeyValues.Names(variant.Givens, variant.Answers)) is not { } wrong || wrong == 0
+                            || Math.Abs(Math.Log10(Math.Abs(wrong / variant.Answers[part.Id]))) <= FarthestOff,
+                        $"{id}/{part.Id}/{misconception.Id}");
     }
 
     [Theory]
