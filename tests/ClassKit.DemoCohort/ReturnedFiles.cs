@@ -56,7 +56,7 @@ public static class ReturnedFiles
         switch (mishap)
         {
             case Mishap.PicturePasted:
-                yield return new PastePicture(Answer("scaling", "egg") with { Column = PracticeColumns.Note });
+                yield return new PastePicture(Answer("scaling", "egg") with { Column = PracticeColumns.Usual.Note });
                 break;
             case Mishap.RowInserted:
                 var below = Answer("scaling", "flour");

@@ -23,12 +23,12 @@ internal sealed class ReturnedBook
         foreach (var given in student.Givens)
         {
             Put(given.Address, new(CellValue.FromNumber((double)given.Value)));
-            Put(given.Address with { Column = PracticeColumns.Tag }, new(CellValue.FromText(given.Tag)));
+            Put(given.Address with { Column = PracticeColumns.Usual.Tag }, new(CellValue.FromText(given.Tag)));
             Name(given.DefinedName, given.Address);
         }
         foreach (var answer in student.Answers)
         {
-            Put(answer.Address with { Column = PracticeColumns.Tag }, new(CellValue.FromText(answer.Tag)));
+            Put(answer.Address with { Column = PracticeColumns.Usual.Tag }, new(CellValue.FromText(answer.Tag)));
             Name(answer.DefinedName, answer.Address);
         }
     }
@@ -51,7 +51,7 @@ internal sealed class ReturnedBook
     public ReturnedBook MoveWithoutNames(string part, int rows)
     {
         var at = Cell(part);
-        foreach (var column in (int[])[PracticeColumns.Tag, at.Column])
+        foreach (var column in (int[])[PracticeColumns.Usual.Tag, at.Column])
         {
             if (_sheets[at.Sheet].Remove((at.Row, column), out var content))
                 Put(new(at.Sheet, at.Row + rows, column), content);

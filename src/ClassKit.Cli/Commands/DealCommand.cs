@@ -16,13 +16,14 @@ internal static class DealCommand
         var to = CommonOptions.Out("workbooks, key and dealt.json");
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);
         var due = GradingOptions.DueWhenDealt();
+        var oneSheet = new Option<bool>("--one-sheet") { Description = "All exercises below one another on one sheet of the workbook, in place of a sheet each." };
         var set = new SetOptions();
-        var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, profile, to, seed, due };
+        var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, profile, to, seed, due, oneSheet };
         set.AddWithSpreadTo(command);
         command.SetAction(parsed => report.Write(
             new(parsed.GetRequiredValue(to), DealPractice.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetRequiredValue(roster), parsed.GetValue(profile)]),
             run => Produced.Of(
-                new DealPaths(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed, parsed.GetValue(seed)) with { Due = parsed.GetValue(due) })
+                new DealPaths(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed, parsed.GetValue(seed)) with { Due = parsed.GetValue(due), OneSheet = parsed.GetValue(oneSheet) })
                 {
                     ClassFile = parsed.GetValue(profile),
                     Into = parsed.GetRequiredValue(to),

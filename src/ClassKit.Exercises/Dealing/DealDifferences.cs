@@ -32,6 +32,7 @@ public static class DealDifferences
         if (held.LessonTitle != wanted.LessonTitle) yield return $"its title is “{wanted.LessonTitle}”, and was “{held.LessonTitle}”";
         if (held.Cohort != wanted.Cohort) yield return $"the class is “{wanted.Cohort}”, and was “{held.Cohort}”";
         if (held.Seed != wanted.Seed) yield return string.Create(CultureInfo.InvariantCulture, $"the seed is {wanted.Seed}, and was {held.Seed}");
+        if (held.Plan != wanted.Plan) yield return "sheets are laid out in another way";
         if (held.Purpose != wanted.Purpose) yield return "it is for another purpose";
         if (held.Due?.At.UtcDateTime != wanted.Due?.At.UtcDateTime)
             yield return $"it is {(wanted.Due is { } due ? $"due {due.Words}" : "to come at any time")}, and was {(held.Due is { } was ? $"due {was.Words}" : "to come at any time")} (another moment can be named when it is graded)";

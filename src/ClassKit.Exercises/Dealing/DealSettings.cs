@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Layout;
 
 namespace ClassKit.Exercises.Dealing;
 
@@ -17,6 +18,9 @@ public sealed record DealSettings(DealPurpose Purpose, NumbersToAvoid Avoid)
 
     /// <summary>What was dealt of this very deal already: its students keep what they have. Null for a new deal.</summary>
     public DealtClass? Before { get; init; }
+
+    /// <summary>How the exercises stand on their sheets; the same as <see cref="Before"/> where there is one.</summary>
+    public PracticePlan Plan { get; init; } = PracticePlan.Usual;
 
     /// <summary>The ids of each student's exercises, by student id; null where everyone gets all.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>>? Sets { get; init; }

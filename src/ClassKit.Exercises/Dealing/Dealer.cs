@@ -27,7 +27,7 @@ public static class Dealer
         ArgumentNullException.ThrowIfNull(exercises);
         ArgumentNullException.ThrowIfNull(roster);
         settings ??= DealSettings.Usual;
-        var layout = PracticeLayout.For(exercises);
+        var layout = PracticeLayout.For(exercises, settings.Plan);
         var variants = new List<Variant>[roster.Students.Count];
         for (var student = 0; student < variants.Length; student++) variants[student] = [];
         var problems = new List<string>();
@@ -63,6 +63,7 @@ public static class Dealer
                 Identity = DealIdentity.Of(lesson, lessonTitle, roster.Cohort, seed, settings.Purpose, settings.Choice, exercises),
                 Purpose = settings.Purpose,
                 TimeZone = roster.TimeZone,
+                Plan = settings.Plan,
                 Paper = roster.Paper,
             }, problems, notes);
     }

@@ -2,6 +2,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Marking;
 
 namespace ClassKit.Exercises.Dealing;
@@ -37,6 +38,12 @@ public sealed record DealtClass(
 
     /// <summary>When it is due, as students were told; null if nobody told them.</summary>
     public DueMoment? Due { get; init; }
+
+    /// <summary>How the exercises stand on their sheets.</summary>
+    public PracticePlan Plan { get; init; } = PracticePlan.Usual;
+
+    /// <summary>Where everything stands in the practice workbooks, worked out anew at every call.</summary>
+    public PracticeLayout LayOut() => PracticeLayout.For(Exercises, Plan);
 
     /// <summary>True if every student was dealt every exercise.</summary>
     public bool IsSameForAll => Students.All(student => ExercisesOf(student).Count == Exercises.Count);

@@ -7,28 +7,25 @@ namespace ClassKit.Exercises.Layout;
 /// <summary>The sheet of one exercise: title, problem, givens, answers, scratch area, one below the other.</summary>
 public sealed class ExerciseLayout
 {
-    /// <summary>The row of the exercise's title.</summary>
-    public const int TitleRow = 1;
-
-    /// <summary>The row under the title: points and minutes.</summary>
-    public const int SubtitleRow = 2;
-
-    /// <summary>The row of the problem's text.</summary>
-    public const int ProblemRow = 4;
-
-    /// <summary>The row of the heading above the givens.</summary>
-    public const int GivensHeadingRow = 6;
-
     /// <summary>How many rows a student has for working.</summary>
     public const int ScratchRows = 14;
 
-    internal ExerciseLayout(Exercise exercise, int number)
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="number">Its number in the workbook.</param>
+    /// <param name="plan">How sheets are laid out.</param>
+    /// <param name="above">The exercise above it on the same sheet; null for the first one of a sheet.</param>
+    internal ExerciseLayout(Exercise exercise, int number, PracticePlan plan, ExerciseLayout? above)
     {
         Exercise = exercise;
         Number = number;
-        Sheet = SheetNames.For(number, exercise.Title);
+        Columns = plan.Columns;
+        Sheet = plan.OneSheet ? SheetNames.OfAll : SheetNames.For(number, exercise.Title);
+        TitleRow = above is null ? plan.FirstRow : above.ScratchTo.Row + 2;
+        // Tags of givens are unique on a sheet.
+        var numerals = above?.LastNumeral ?? 0;
+        LastNumeral = numerals + exercise.Givens.Count;
         Givens = [.. exercise.Givens.Select((given, index) =>
-            new GivenPlace(given, Tags.OfGiven(index), Naming.DefinedName(exercise.Id, given.Id), ValueCell(GivensHeadingRow + 1 + index)))];
+            new GivenPlace(given, Tags.OfGiven(numerals + index), Naming.DefinedName(exercise.Id, given.Id), ValueCell(GivensHeadingRow + 1 + index)))];
         Answers = [.. exercise.Parts.Select((part, index) =>
             new AnswerPlace(part, Tags.OfAnswer(number, index), Naming.DefinedName(exercise.Id, part.Id), ValueCell(AnswersHeadingRow + 1 + index)))];
     }
@@ -41,6 +38,21 @@ public sealed class ExerciseLayout
 
     /// <summary>The name on the sheet's tab.</summary>
     public string Sheet { get; }
+
+    /// <summary>What stands in which column.</summary>
+    public PracticeColumns Columns { get; }
+
+    /// <summary>The row of the exercise's title.</summary>
+    public int TitleRow { get; }
+
+    /// <summary>The row under the title: points and minutes.</summary>
+    public int SubtitleRow => TitleRow + 1;
+
+    /// <summary>The row of the problem's text.</summary>
+    public int ProblemRow => TitleRow + 3;
+
+    /// <summary>The row of the heading above the givens.</summary>
+    public int GivensHeadingRow => TitleRow + 5;
 
     /// <summary>The givens, in order.</summary>
     public IReadOnlyList<GivenPlace> Givens { get; }
@@ -55,13 +67,15 @@ public sealed class ExerciseLayout
     public int ScratchHeadingRow => AnswersHeadingRow + Exercise.Parts.Count + 2;
 
     /// <summary>The top left cell of the scratch area.</summary>
-    public CellAddress ScratchFrom => new(Sheet, ScratchHeadingRow + 1, PracticeColumns.Label);
+    public CellAddress ScratchFrom => new(Sheet, ScratchHeadingRow + 1, Columns.Label);
 
     /// <summary>The bottom right cell of the scratch area.</summary>
-    public CellAddress ScratchTo => new(Sheet, ScratchHeadingRow + ScratchRows, PracticeColumns.Note);
+    public CellAddress ScratchTo => new(Sheet, ScratchHeadingRow + ScratchRows, Columns.Note);
+
+    private int LastNumeral { get; }
 
     /// <inheritdoc/>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Number} {Exercise.Id} on '{Sheet}'");
 
-    private CellAddress ValueCell(int row) => new(Sheet, row, PracticeColumns.Value);
+    private CellAddress ValueCell(int row) => new(Sheet, row, Columns.Value);
 }

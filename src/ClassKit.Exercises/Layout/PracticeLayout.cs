@@ -47,12 +47,17 @@ public sealed class PracticeLayout
 
     /// <summary>Lays out exercises in the order given.</summary>
     /// <exception cref="ArgumentException">Two cells would have the same defined name.</exception>
-    public static PracticeLayout For(IReadOnlyList<Exercise> exercises)
+    /// <param name="exercises">The exercises.</param>
+    /// <param name="plan">How; null for <see cref="PracticePlan.Usual"/>.</param>
+    public static PracticeLayout For(IReadOnlyList<Exercise> exercises, PracticePlan? plan = null)
     {
         ArgumentNullException.ThrowIfNull(exercises);
         if (FirstNameClash(exercises) is { } clash)
             throw new ArgumentException($"Two cells would be named '{clash}': rename an exercise, given or part.", nameof(exercises));
-        return new([.. exercises.Select((exercise, index) => new ExerciseLayout(exercise, index + 1))]);
+        plan ??= PracticePlan.Usual;
+        var layouts = new List<ExerciseLayout>();
+        foreach (var exercise in exercises) layouts.Add(new(exercise, layouts.Count + 1, plan, plan.OneSheet ? layouts.LastOrDefault() : null));
+        return new(layouts);
     }
 
     /// <summary>The layout of some of the exercises; sheets, cells and numbers stay what they are for the class.</summary>

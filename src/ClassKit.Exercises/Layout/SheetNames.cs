@@ -9,6 +9,9 @@ internal static class SheetNames
     /// <summary>The most UTF-16 units that a sheet's name may have.</summary>
     public const int MaxLength = 31;
 
+    /// <summary>The sheet of all exercises, where they have none of their own.</summary>
+    public const string OfAll = "Exercises";
+
     private const string Forbidden = "[]:*?/\\'";
 
     /// <summary>The exercise's number and as much of its title as fits; the number makes it unique.</summary>

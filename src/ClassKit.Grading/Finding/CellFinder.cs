@@ -14,12 +14,16 @@ namespace ClassKit.Grading.Finding;
 internal sealed class CellFinder
 {
     private readonly WorkbookSnapshot _workbook;
+    private readonly PracticeColumns _columns;
     private readonly List<TaggedSheet> _sheets;
 
-    public CellFinder(WorkbookSnapshot workbook)
+    /// <param name="workbook">What came back.</param>
+    /// <param name="plan">How it was laid out.</param>
+    public CellFinder(WorkbookSnapshot workbook, PracticePlan plan)
     {
         _workbook = workbook;
-        _sheets = [.. workbook.Sheets.Select(sheet => new TaggedSheet(sheet))];
+        _columns = plan.Columns;
+        _sheets = [.. workbook.Sheets.Select(sheet => new TaggedSheet(sheet, plan.Columns))];
     }
 
     /// <summary>Where the cells of an exercise are; where they were dealt if there is no trace of them.</summary>
@@ -75,7 +79,7 @@ internal sealed class CellFinder
     /// <summary>Where name and tag disagree: the name is right if its cell was moved away by hand, and wrong if it was left behind.</summary>
     private bool StandsForIt(CellAddress byName, CellAddress byTag, string tag)
     {
-        var columnsWereInserted = byTag.Column != PracticeColumns.Value;
+        var columnsWereInserted = byTag.Column != _columns.Value;
         var isOtherRow = byName.Column == byTag.Column && Sheet(byName.Sheet)?.TagOf(byName.Row) is { } other && !string.Equals(other, tag, StringComparison.OrdinalIgnoreCase);
         return !columnsWereInserted && !isOtherRow && CellFill.IsFilled(_workbook, byName) && !CellFill.IsFilled(_workbook, byTag);
     }

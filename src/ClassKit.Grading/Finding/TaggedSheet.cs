@@ -3,7 +3,7 @@ using ClassKit.Exercises.Layout;
 
 namespace ClassKit.Grading.Finding;
 
-/// <summary>The tags on one sheet of a returned workbook. They stand in the first column, or further right if columns were inserted before it.</summary>
+/// <summary>The tags on one sheet of a returned workbook. They stand in their column as dealt, or further right if columns were inserted before it.</summary>
 internal sealed class TaggedSheet
 {
     private const int MostInserted = 4;
@@ -11,14 +11,14 @@ internal sealed class TaggedSheet
     private readonly Dictionary<string, CellAddress?> _cells = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<int, string> _rows = [];
 
-    public TaggedSheet(SheetSnapshot sheet)
+    public TaggedSheet(SheetSnapshot sheet, PracticeColumns columns)
     {
         Name = sheet.Name;
-        foreach (var ((row, column), content) in sheet.Cells.Where(cell => IsTag(cell.Key.Column, cell.Value)).OrderBy(cell => cell.Key))
+        foreach (var ((row, column), content) in sheet.Cells.Where(cell => IsTag(cell.Key.Column, cell.Value, columns)).OrderBy(cell => cell.Key))
         {
             var tag = content.Stored.Text.Trim();
             // A tag that stands twice tells nothing.
-            _cells[tag] = _cells.ContainsKey(tag) ? null : new CellAddress(sheet.Name, row, column + PracticeColumns.Value - PracticeColumns.Tag);
+            _cells[tag] = _cells.ContainsKey(tag) ? null : new CellAddress(sheet.Name, row, column + columns.Value - columns.Tag);
             _rows.TryAdd(row, tag);
         }
     }
@@ -31,6 +31,6 @@ internal sealed class TaggedSheet
     /// <summary>The tag of a row, or null.</summary>
     public string? TagOf(int row) => _rows.GetValueOrDefault(row);
 
-    private static bool IsTag(int column, CellContent content) =>
-        column <= PracticeColumns.Tag + MostInserted && content is { Formula: null, Stored: { IsText: true, Text: var text } } && Tags.IsTag(text.Trim());
+    private static bool IsTag(int column, CellContent content, PracticeColumns columns) =>
+        column <= columns.Tag + MostInserted && content is { Formula: null, Stored: { IsText: true, Text: var text } } && Tags.IsTag(text.Trim());
 }

@@ -18,7 +18,7 @@ internal sealed class DealtNumbers
     public DealtNumbers(DealtClass dealt, WorkbookSnapshot workbook)
     {
         _dealt = dealt;
-        var finder = new CellFinder(workbook);
+        var finder = new CellFinder(workbook, dealt.Plan);
         _values = dealt.Exercises
             .Select(exercise => (exercise.Id, Student: dealt.Students.FirstOrDefault(student => student.Givens.Any(given => given.Exercise == exercise.Id))))
             .Where(exercise => exercise.Student is not null)

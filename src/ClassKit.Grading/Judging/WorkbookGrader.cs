@@ -29,7 +29,7 @@ internal sealed class WorkbookGrader
         var texts = new TextFormulas(returned);
         var workbook = texts.Revived();
         var evaluator = new WorkbookEvaluator(workbook, Limits);
-        var finder = new CellFinder(workbook);
+        var finder = new CellFinder(workbook, _dealt.Plan);
         return
         [
             .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))

@@ -15,6 +15,9 @@ public sealed record DealWish(SetWish Set, bool IsSpread, ulong Seed)
     /// <summary>What it is for.</summary>
     public DealPurpose Purpose { get; init; }
 
+    /// <summary>True for all exercises on one sheet of the workbook, false for a sheet each.</summary>
+    public bool OneSheet { get; init; }
+
     /// <summary>When it is to be due, on the class's clocks; null for what an earlier deal says that is added to, else at any time.</summary>
     public DueWish? Due { get; init; }
 

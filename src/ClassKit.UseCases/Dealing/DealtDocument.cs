@@ -34,6 +34,10 @@ internal sealed record DealtDocument
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public DueEntry? Due { get; init; }
 
+    /// <summary>How the exercises stand on their sheets; absent where each has a sheet of the usual form.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PlanEntry? Layout { get; init; }
+
     public required ulong Seed { get; init; }
     public required MarkingEntry Marking { get; init; }
     public required IReadOnlyList<ExerciseEntry> Exercises { get; init; }

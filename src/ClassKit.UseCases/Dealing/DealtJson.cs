@@ -67,6 +67,7 @@ public static class DealtJson
             TimeZone = dealt.TimeZone?.Id,
             Paper = dealt.Paper is { } paper ? Word(paper) : null,
             Due = DueEntry.Of(dealt.Due),
+            Layout = PlanEntry.Of(dealt.Plan),
             Seed = dealt.Seed,
             Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
                 dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow, dealt.Marking.UnitSlipShare, dealt.Marking.RoundingSlipShare)
@@ -126,6 +127,7 @@ public static class DealtJson
         TimeZone = document.TimeZone is { } zone ? Zone(zone) : null,
         Paper = document.Paper is { } paper ? PaperOf(paper) : null,
         Due = DueEntry.Model(document.Due),
+        Plan = PlanEntry.Model(document.Layout),
     };
 
     private static DealIdentity Identity(DealtDocument.IdentityEntry entry) =>

@@ -22,7 +22,7 @@ public sealed class DealtWorkbookWriter
     {
         ArgumentNullException.ThrowIfNull(dealt);
         _dealt = dealt;
-        _layout = PracticeLayout.For(dealt.Exercises);
+        _layout = dealt.LayOut();
     }
 
     /// <summary>A student's workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>
@@ -47,8 +47,8 @@ public sealed class DealtWorkbookWriter
         using var workbook = new XLWorkbook();
         workbook.Properties.Title = $"Practice workbook: {_dealt.LessonTitle} – {student.Who.Shown}";
         StartSheet.Write(workbook, _dealt, student, layout);
-        foreach (var exercise in layout.Exercises)
-            ExerciseSheet.Write(workbook, _dealt, student, exercise);
+        foreach (var sheet in layout.Exercises.GroupBy(exercise => exercise.Sheet))
+            ExerciseSheet.Write(workbook, _dealt, student, [.. sheet]);
 
         workbook.Worksheet(PracticeLayout.StartSheet).SetTabActive().SetTabSelected();
         return workbook.ToBytes();

@@ -8,7 +8,7 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Dealing;
 
-/// <summary>Writes the sheet of one exercise.</summary>
+/// <summary>Writes the sheet of an exercise, or of several that share one.</summary>
 internal static class ExerciseSheet
 {
     private const double TagWidth = 6;
@@ -18,51 +18,55 @@ internal static class ExerciseSheet
     private const double NoteWidth = 34;
     private const double AnswerRowHeight = 33;
 
-    public static void Write(XLWorkbook workbook, DealtClass dealt, DealtStudent student, ExerciseLayout layout)
+    public static void Write(XLWorkbook workbook, DealtClass dealt, DealtStudent student, IReadOnlyList<ExerciseLayout> layouts)
     {
-        var sheet = workbook.AddWorksheet(layout.Sheet);
+        var (first, columns) = (layouts[0], layouts[0].Columns);
+        var sheet = workbook.AddWorksheet(first.Sheet);
         sheet.AsPage();
-        SetColumns(sheet);
-        WriteTop(sheet, dealt, student, layout);
-        WriteGivens(sheet, student, layout);
-        WriteAnswers(sheet, layout);
-        WriteScratch(sheet, layout);
+        SetColumns(sheet, columns);
+        foreach (var layout in layouts)
+        {
+            WriteTop(sheet, dealt, student, layout);
+            WriteGivens(sheet, student, layout);
+            WriteAnswers(sheet, layout);
+            WriteScratch(sheet, layout);
+        }
 
-        sheet.TabColor = layout.Number % 2 == 0 ? Palette.Crust : Palette.Band;
+        sheet.TabColor = first.Number % 2 == 0 ? Palette.Crust : Palette.Band;
         sheet.SheetView.ZoomScale = 110;
-        if (layout.Answers.Count > 0) CellAt(sheet, layout.Answers[0].Address).SetActive();
-        var area = sheet.Range(1, PracticeColumns.Tag, layout.ScratchTo.Row, PracticeColumns.Note);
+        if (first.Answers.Count > 0) CellAt(sheet, first.Answers[0].Address).SetActive();
+        var area = sheet.Range(first.TitleRow, columns.Tag, layouts[^1].ScratchTo.Row, columns.Note);
         sheet.SetUpPage(area, XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.LessonTitle, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
 
-    private static void SetColumns(IXLWorksheet sheet)
+    private static void SetColumns(IXLWorksheet sheet, PracticeColumns columns)
     {
-        sheet.Column(PracticeColumns.Tag).Width = TagWidth;
-        sheet.Column(PracticeColumns.Label).Width = LabelWidth;
-        sheet.Column(PracticeColumns.Value).Width = ValueWidth;
-        sheet.Column(PracticeColumns.Unit).Width = UnitWidth;
-        sheet.Column(PracticeColumns.Note).Width = NoteWidth;
+        sheet.Column(columns.Tag).Width = TagWidth;
+        sheet.Column(columns.Label).Width = LabelWidth;
+        sheet.Column(columns.Value).Width = ValueWidth;
+        sheet.Column(columns.Unit).Width = UnitWidth;
+        sheet.Column(columns.Note).Width = NoteWidth;
     }
 
     private static void WriteTop(IXLWorksheet sheet, DealtClass dealt, DealtStudent student, ExerciseLayout layout)
     {
         var exercise = layout.Exercise;
-        Row(sheet, ExerciseLayout.TitleRow).AsTitle();
-        sheet.Cell(ExerciseLayout.TitleRow, PracticeColumns.Tag).SetText(
+        Row(sheet, layout, layout.TitleRow).AsTitle();
+        sheet.Cell(layout.TitleRow, layout.Columns.Tag).SetText(
             string.Create(CultureInfo.InvariantCulture, $" {layout.Number}  {exercise.Title}"));
 
         var points = AnswerNote.Points(exercise.Parts.Sum(part => part.Points));
-        sheet.Cell(ExerciseLayout.SubtitleRow, PracticeColumns.Tag).SetText(
+        sheet.Cell(layout.SubtitleRow, layout.Columns.Tag).SetText(
             string.Create(CultureInfo.InvariantCulture, $"{student.Who.Shown} · {points} · about {exercise.Minutes} minutes{DealText.Behind(dealt)}")).AsQuiet();
-        sheet.Row(ExerciseLayout.SubtitleRow).Height = 22;
+        sheet.Row(layout.SubtitleRow).Height = 22;
 
         var text = ProblemOf(layout, student);
-        var problem = Row(sheet, ExerciseLayout.ProblemRow);
+        var problem = Row(sheet, layout, layout.ProblemRow);
         problem.Merge();
         problem.FirstCell().SetText(text).Wrapped();
         problem.Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
-        sheet.Row(ExerciseLayout.ProblemRow).Height = ProblemHeight(text);
+        sheet.Row(layout.ProblemRow).Height = ProblemHeight(text);
     }
 
     /// <summary>The problem as the student reads it.</summary>
@@ -74,21 +78,21 @@ internal static class ExerciseSheet
 
     private static void WriteGivens(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {
-        var heading = ExerciseLayout.GivensHeadingRow;
-        WriteHeading(sheet, heading, "Given", "Value", "Unit", "");
+        var heading = layout.GivensHeadingRow;
+        WriteHeading(sheet, layout, heading, "Given", "Value", "Unit", "");
         if (layout.Givens.Count == 0) return;
 
         var values = student.GivensOf(layout.Exercise.Id);
         foreach (var place in layout.Givens)
         {
             var row = place.Address.Row;
-            sheet.Cell(row, PracticeColumns.Tag).SetText(place.Tag).AsTag();
-            sheet.Cell(row, PracticeColumns.Label).SetText(place.Given.Label).Wrapped();
+            sheet.Cell(row, layout.Columns.Tag).SetText(place.Tag).AsTag();
+            sheet.Cell(row, layout.Columns.Label).SetText(place.Given.Label).Wrapped();
             var cell = CellAt(sheet, place.Address);
             cell.SetValue(values[place.Given.Id]);
             cell.AsGiven();
             cell.Style.NumberFormat.Format = NumberFormats.Of(place.Given);
-            if (!AnswerUnit.IsPercent(place.Given.Unit)) WriteUnit(sheet, row, place.Given.Unit);
+            if (!AnswerUnit.IsPercent(place.Given.Unit)) WriteUnit(sheet, layout, row, place.Given.Unit);
             sheet.Row(row).Height = Math.Max(20, TextHeight.Of(place.Given.Label, LabelWidth));
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
@@ -96,18 +100,18 @@ internal static class ExerciseSheet
 
     private static void WriteAnswers(IXLWorksheet sheet, ExerciseLayout layout)
     {
-        WriteHeading(sheet, layout.AnswersHeadingRow, "Question", "Your answer", "Unit", "What counts");
+        WriteHeading(sheet, layout, layout.AnswersHeadingRow, "Question", "Your answer", "Unit", "What counts");
         foreach (var place in layout.Answers)
         {
             var row = place.Address.Row;
             var note = AnswerNote.Of(place.Part);
-            sheet.Cell(row, PracticeColumns.Tag).SetText(place.Tag).AsTag();
-            sheet.Cell(row, PracticeColumns.Label).SetText(place.Part.Ask).Wrapped();
+            sheet.Cell(row, layout.Columns.Tag).SetText(place.Tag).AsTag();
+            sheet.Cell(row, layout.Columns.Label).SetText(place.Part.Ask).Wrapped();
             var cell = CellAt(sheet, place.Address);
             cell.AsAnswer();
             if (NumberFormats.Of(place.Part) is { } format) cell.Style.NumberFormat.Format = format;
-            WriteUnit(sheet, row, AnswerNote.Unit(place.Part));
-            sheet.Cell(row, PracticeColumns.Note).SetText(note).Wrapped().AsQuiet();
+            WriteUnit(sheet, layout, row, AnswerNote.Unit(place.Part));
+            sheet.Cell(row, layout.Columns.Note).SetText(note).Wrapped().AsQuiet();
             sheet.Row(row).Height = Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(place.Part.Ask, LabelWidth), TextHeight.Of(note, NoteWidth)));
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
@@ -115,25 +119,25 @@ internal static class ExerciseSheet
 
     private static void WriteScratch(IXLWorksheet sheet, ExerciseLayout layout)
     {
-        WriteHeading(sheet, layout.ScratchHeadingRow, "Scratch area: yours to use as you like, not graded", "", "", "");
+        WriteHeading(sheet, layout, layout.ScratchHeadingRow, "Scratch area: yours to use as you like, not graded", "", "", "");
         sheet.Range(layout.ScratchFrom.Row, layout.ScratchFrom.Column, layout.ScratchTo.Row, layout.ScratchTo.Column).AsScratch();
     }
 
-    private static void WriteHeading(IXLWorksheet sheet, int row, string label, string value, string unit, string note)
+    private static void WriteHeading(IXLWorksheet sheet, ExerciseLayout layout, int row, string label, string value, string unit, string note)
     {
-        Row(sheet, row).AsHeading();
-        sheet.Cell(row, PracticeColumns.Label).SetText(label);
-        var values = sheet.Cell(row, PracticeColumns.Value).SetText(value);
+        Row(sheet, layout, row).AsHeading();
+        sheet.Cell(row, layout.Columns.Label).SetText(label);
+        var values = sheet.Cell(row, layout.Columns.Value).SetText(value);
         values.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
         values.Style.Alignment.Indent = 1;
-        WriteUnit(sheet, row, unit);
-        sheet.Cell(row, PracticeColumns.Note).SetText(note);
+        WriteUnit(sheet, layout, row, unit);
+        sheet.Cell(row, layout.Columns.Note).SetText(note);
     }
 
-    private static void WriteUnit(IXLWorksheet sheet, int row, string unit) =>
-        sheet.Cell(row, PracticeColumns.Unit).SetText(unit).Style.Alignment.Indent = 1;
+    private static void WriteUnit(IXLWorksheet sheet, ExerciseLayout layout, int row, string unit) =>
+        sheet.Cell(row, layout.Columns.Unit).SetText(unit).Style.Alignment.Indent = 1;
 
-    private static IXLRange Row(IXLWorksheet sheet, int row) => sheet.Range(row, PracticeColumns.Tag, row, PracticeColumns.Note);
+    private static IXLRange Row(IXLWorksheet sheet, ExerciseLayout layout, int row) => sheet.Range(row, layout.Columns.Tag, row, layout.Columns.Note);
 
     private static IXLCell CellAt(IXLWorksheet sheet, CellAddress address) => sheet.Cell(address.Row, address.Column);
 }

@@ -9,7 +9,7 @@ using ClassKit.Workbooks.Packages;
 namespace ClassKit.Workbooks.Dealing;
 
 /// <summary>A workbook with blanks for what is a student's own: name, id, given values and the problems told with them.</summary>
-internal sealed partial class WorkbookTemplate
+internal sealed class WorkbookTemplate
 {
     private readonly IReadOnlyList<TemplatePart> _parts;
 
@@ -28,7 +28,7 @@ internal sealed partial class WorkbookTemplate
                 XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, standIn)), student => XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, student)))),
         ];
         var parts = PackageParts.Read(workbook);
-        var bySheet = layout.Exercises.ToDictionary(exercise => sheets[exercise.Sheet], exercise => OnSheet(exercise, standIn, parts[sheets[exercise.Sheet]]));
+        var bySheet = layout.Exercises.GroupBy(exercise => sheets[exercise.Sheet]).ToDictionary(sheet => sheet.Key, sheet => sheet.SelectMany(exercise => OnSheet(exercise, standIn, parts[sheet.Key])).ToList());
         return new([.. parts.Select(part => TemplatePart.Of(part.Key, part.Value,
             part.Key.StartsWith("xl/worksheets/", StringComparison.Ordinal) ? [Header, .. bySheet.GetValueOrDefault(part.Key) ?? []] : everywhere))]);
     }
@@ -52,7 +52,7 @@ internal sealed partial class WorkbookTemplate
     private static List<Blank> OnSheet(ExerciseLayout exercise, DealtStudent standIn, byte[] sheet)
     {
         var values = standIn.GivensOf(exercise.Exercise.Id);
-        var row = ProblemRow().Match(Encoding.UTF8.GetString(sheet));
+        var row = ProblemRow(exercise.ProblemRow).Match(Encoding.UTF8.GetString(sheet));
         var before = row.Value[..^row.Groups["height"].Length];
         return
         [
@@ -63,6 +63,5 @@ internal sealed partial class WorkbookTemplate
     }
 
     /// <summary>The start of the problem's row up to its height, which follows from how long the problem is.</summary>
-    [GeneratedRegex(":row r=\"4\"[^>]*? ht=\"(?<height>[0-9.]+)")]
-    private static partial Regex ProblemRow();
+    private static Regex ProblemRow(int row) => new(string.Create(CultureInfo.InvariantCulture, $":row r=\"{row}\"[^>]*? ht=\"(?<height>[0-9.]+)"), RegexOptions.CultureInvariant);
 }

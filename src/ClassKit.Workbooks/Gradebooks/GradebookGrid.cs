@@ -27,7 +27,7 @@ internal sealed class GradebookGrid
     /// <param name="students">How many rows there are.</param>
     public GradebookGrid(DealtClass dealt, int students)
     {
-        Layout = PracticeLayout.For(dealt.Exercises);
+        Layout = dealt.LayOut();
         Exercises = [.. Layout.Exercises.Where(exercise => exercise.Answers.Count > 0)];
         Answers = [.. Exercises.SelectMany(exercise => exercise.Answers)];
         _places = Layout.Exercises

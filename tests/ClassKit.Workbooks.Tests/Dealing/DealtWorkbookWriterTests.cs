@@ -86,10 +86,10 @@ public sealed class DealtWorkbookWriterTests : IDisposable
         Assert.All(layout.Exercises.SelectMany(exercise => exercise.Answers), answer =>
         {
             var row = _workbook.Worksheet(answer.Address.Sheet).Row(answer.Address.Row);
-            Assert.Equal(answer.Tag, row.Cell(PracticeColumns.Tag).GetString());
-            Assert.Equal(answer.Part.Ask, row.Cell(PracticeColumns.Label).GetString());
-            Assert.Contains(answer.Part.Unit, row.Cell(PracticeColumns.Unit).GetString(), StringComparison.Ordinal);
-            Assert.Contains(answer.Part.FormulaAsked ? "Formula asked" : "A number is enough", row.Cell(PracticeColumns.Note).GetString(), StringComparison.Ordinal);
+            Assert.Equal(answer.Tag, row.Cell(PracticeColumns.Usual.Tag).GetString());
+            Assert.Equal(answer.Part.Ask, row.Cell(PracticeColumns.Usual.Label).GetString());
+            Assert.Contains(answer.Part.Unit, row.Cell(PracticeColumns.Usual.Unit).GetString(), StringComparison.Ordinal);
+            Assert.Contains(answer.Part.FormulaAsked ? "Formula asked" : "A number is enough", row.Cell(PracticeColumns.Usual.Note).GetString(), StringComparison.Ordinal);
         });
     }
 

@@ -104,7 +104,7 @@ public sealed class OtherProgramsTests
         });
         Assert.All(FilledWorkbook.Student.Answers, answer => Assert.Equal(answer.Address, Named(workbook, answer.DefinedName)));
         Assert.All(PracticeLayout.For(SampleClass.Exercises).Exercises.SelectMany(exercise => exercise.Answers), answer =>
-            Assert.Equal(answer.Tag, workbook.Find(answer.Address with { Column = PracticeColumns.Tag })!.Stored.Text));
+            Assert.Equal(answer.Tag, workbook.Find(answer.Address with { Column = PracticeColumns.Usual.Tag })!.Stored.Text));
     }
 
     private static void AssertAnswers(WorkbookSnapshot workbook, bool hasValues)

@@ -1,0 +1,26 @@
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Layout;
+
+namespace ClassKit.UseCases.Dealing;
+
+/// <summary>How exercises stand on their sheets, as it stands in dealt.json: columns counted from 1, and the row of the first title.</summary>
+internal sealed record PlanEntry(int Tag, int Label, int Value, int Unit, int Note, int FirstRow, bool OneSheet)
+{
+    private const int LastFirstRow = 1_000;
+
+    /// <summary>A plan as it stands in the file.</summary>
+    public static PlanEntry? Of(PracticePlan plan) => plan == PracticePlan.Usual
+        ? null
+        : new(plan.Columns.Tag, plan.Columns.Label, plan.Columns.Value, plan.Columns.Unit, plan.Columns.Note, plan.FirstRow, plan.OneSheet);
+
+    /// <summary>The plan that stands in a file.</summary>
+    /// <exception cref="FormatException">No sheet can be laid out so.</exception>
+    public static PracticePlan Model(PlanEntry? entry)
+    {
+        if (entry is null) return PracticePlan.Usual;
+        int[] columns = [entry.Tag, entry.Label, entry.Value, entry.Unit, entry.Note];
+        return columns.Distinct().Count() == columns.Length && columns.All(column => column is >= 1 and <= CellAddress.LastColumn) && entry.FirstRow is >= 1 and <= LastFirstRow
+            ? new(new(entry.Tag, entry.Label, entry.Value, entry.Unit, entry.Note), entry.FirstRow, entry.OneSheet)
+            : throw new FormatException("layout: no sheet has such rows and columns");
+    }
+}
