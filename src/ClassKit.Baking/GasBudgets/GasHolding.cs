@@ -54,7 +54,7 @@ public sealed record GasHolding(
         new(2.8, 3.5, 4.4),
         new(0.098, 0.11, 0.13),
         "Gluten that time has linked, and a thick batter that bubbles rise through slowly.",
-        "Bubbles run together and break at the top; in the oven egg, gluten and starch set and a dry crust stops the rest.",
+        "Bubbles run together and break at the top; in the oven gluten and starch set, with what egg there is, and a dry crust stops the rest.",
         "loss in the oven: Baking Business, Bakers Dictionary, and common practice; the rest from memory, between a kneaded dough and a batter");
 
     /// <summary>A batter raised by soda or powder: only its thickness holds the gas until egg and starch set.</summary>
@@ -72,7 +72,17 @@ public sealed record GasHolding(
         "Bubbles rise, run together and burst at the top; past their limit they make tunnels or the middle sinks. Egg and starch set it, the later the more sugar and fat there is.",
         "muffins of 2.38 mL/g and 11.3 % to 13.7 % lost: Korean J. Food Preserv. 31 (2024) 256, table 3; leak from memory");
 
-    /// <summary>A batter of creamed fat and sugar: fat and egg hold a great many fine bubbles from the start.</summary>
+    /// <summary>A dough without egg that soda or powder raises, such as a soda bread: flour that is wetted and hardly worked.</summary>
+    /// <remarks>No figures of its own were found: those of a <see cref="Batter"/>, which it resembles in what it loses, stand in for it.</remarks>
+    public static GasHolding QuickDough { get; } = Batter with
+    {
+        Name = "quick dough",
+        Holds = "The stiffness of the dough; its gluten is hardly worked.",
+        Stops = "Bubbles run together and break through the surface; starch and gluten set it, and a dry crust stops the rest.",
+        Source = $"as of a batter, for want of figures of its own: {Batter.Source}",
+    };
+
+    /// <summary>A batter of creamed fat and sugar: fat holds a great many fine bubbles from the start.</summary>
     /// <remarks>From memory: a layer cake comes to 2.3 mL to 3.3 mL for a gram.</remarks>
     public static GasHolding CreamedBatter { get; } = new(
         "creamed batter",
@@ -80,8 +90,8 @@ public sealed record GasHolding(
         new(1.5, 1.8, 2.1),
         new(2.2, 2.7, 3.2),
         new(0.09, 0.11, 0.13),
-        "Fat and egg around fine bubbles of air, which the powder's gas blows up.",
-        "Bubbles that are stretched too far run together, and the middle sinks; sugar and fat keep egg and starch from setting until it is nearly done.",
+        "Fat around fine bubbles of air, which the leavening's gas blows up.",
+        "Bubbles that are stretched too far run together, and the middle sinks; sugar and fat keep the crumb from setting until it is nearly done.",
         "from memory");
 
     /// <summary>A shell that steam blows up: one hollow behind a skin of egg and gluten.</summary>
@@ -100,16 +110,19 @@ public sealed record GasHolding(
         "from memory, where a pudding of the same batter is to stand some four inches high (Royal Society of Chemistry, 2008); what holds it: B. Lowe, Experimental Cookery, \"Popovers\"");
 
     /// <summary>All of the settings.</summary>
-    public static IReadOnlyList<GasHolding> All { get; } = [KneadedDough, SoftDough, Batter, CreamedBatter, Shell];
+    public static IReadOnlyList<GasHolding> All { get; } = [KneadedDough, SoftDough, Batter, QuickDough, CreamedBatter, Shell];
 
-    /// <summary>The setting that a formula suggests: by its leavening, whether there is yeast in it, and how wet it is.</summary>
+    /// <summary>The setting that a formula suggests: by its leavening, whether there are yeast and egg in it, and how wet it is.</summary>
     public static GasHolding For(BakersFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
+        var hasEgg = Has(formula, IngredientRole.Egg);
         if (formula.Leavening == Leavening.Steam)
-            return Shell;
-        if (formula.Lines.All(line => line.Ingredient.Role != IngredientRole.Yeast))
-            return Batter;
+            return hasEgg ? Shell : Shell with { Holds = "A skin of gluten, set at the rim before the middle boils." };
+        if (!Has(formula, IngredientRole.Yeast))
+            return hasEgg ? Batter : QuickDough;
         return DoughWater.EffectivePercent(formula) > SoftPercent ? SoftDough : KneadedDough;
     }
+
+    private static bool Has(BakersFormula formula, IngredientRole role) => formula.Lines.Any(line => line.Ingredient.Role == role);
 }

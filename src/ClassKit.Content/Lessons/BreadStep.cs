@@ -16,15 +16,20 @@ internal static class BreadStep
     /// <param name="problems">Where to note what is wrong.</param>
     public static (string FormulaId, string StepName)? Find(string bread, string step, int line, IReadOnlyList<LessonFormula> formulas, bool allRead, ProblemList problems)
     {
-        if (formulas.FirstOrDefault(formula => formula.Formula.Title.Equals(bread, StringComparison.OrdinalIgnoreCase)) is not { } found)
-        {
-            if (allRead)
-                problems.Add(line, $"`{bread}` is not a bread of this lesson", NearestWord.Advice(bread, [.. formulas.Select(formula => formula.Formula.Title)]));
+        if (Bread(bread, line, formulas, allRead, problems) is not { } found)
             return null;
-        }
         if (found.Steps.FirstOrDefault(known => known.Name.Equals(step, StringComparison.OrdinalIgnoreCase)) is { } known)
             return (found.Formula.Id, known.Name);
         problems.Add(line, $"{found.Formula.Title} has no step `{step}`", NearestWord.Advice(step, [.. found.Steps.Select(known => known.Name)]));
         return null;
+    }
+
+    /// <summary>The bread of a title, or null with the reason noted; nothing is noted where some bread could not be read.</summary>
+    public static LessonFormula? Bread(string title, int line, IReadOnlyList<LessonFormula> formulas, bool allRead, ProblemList problems)
+    {
+        var found = formulas.FirstOrDefault(formula => formula.Formula.Title.Equals(title, StringComparison.OrdinalIgnoreCase));
+        if (found is null && allRead)
+            problems.Add(line, $"`{title}` is not a bread of this lesson", NearestWord.Advice(title, [.. formulas.Select(formula => formula.Formula.Title)]));
+        return found;
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Content.Diagnostics;
@@ -9,12 +10,12 @@ using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 
-/// <summary>Reads what stands behind the minutes of a demonstration: <c>before Popovers: Fill, after Popovers: Warm, burner, oven 220 °C, bakes 35 min, door shut</c>, or <c>no oven</c>.</summary>
+/// <summary>Reads what stands behind the minutes of a demonstration: <c>before Popovers: Fill, after Popovers: Warm, burner, oven 220 °C, bakes 35 min, door shut</c>, <c>no oven</c>, or <c>control of Muffins</c>.</summary>
 internal sealed partial class DemonstrationConditions
 {
     private static readonly string[] Words =
     [
-        "before Popovers: Fill", "after Popovers: Bake", "oven 220 °C", "bakes 35 min", BenchWords.DoorShut, "no oven",
+        "before Popovers: Fill", "after Popovers: Bake", "oven 220 °C", "bakes 35 min", BenchWords.DoorShut, "no oven", "control of Muffins",
         .. BenchWords.Equipment,
     ];
 
@@ -39,6 +40,8 @@ internal sealed partial class DemonstrationConditions
                 SaysNoOven = true;
             else if (condition.Equals(BenchWords.DoorShut, StringComparison.OrdinalIgnoreCase))
                 isShut = true;
+            else if (ControlOf().Match(condition) is { Success: true } control)
+                Control = Unleavened(control.Groups["bread"].Value.Trim(), line, formulas, allRead, problems);
             else if (BenchWords.OvenAt(condition) is { } heat)
                 oven = Dimensions.Temperature.Read(new(heat, line), "The oven's temperature", Dimensions.KitchenDegrees, problems);
             else if (Bakes().Match(condition) is { Success: true } time)
@@ -64,6 +67,21 @@ internal sealed partial class DemonstrationConditions
 
     /// <summary>True if an oven is only spoken of.</summary>
     public bool SaysNoOven { get; }
+
+    /// <summary>The bread that it mixes without its leavening; null for none.</summary>
+    public string? Control { get; }
+
+    private static string? Unleavened(string bread, int line, IReadOnlyList<LessonFormula> formulas, bool allRead, ProblemList problems)
+    {
+        if (BreadStep.Bread(bread, line, formulas, allRead, problems) is not { } found)
+            return null;
+        if (found.Formula.Leavening == Leavening.Steam)
+            problems.Add(line, $"{found.Formula.Title} has no control", "Its steam comes from the water of the batter and cannot be left out: name a bread that yeast, soda or powder raises.");
+        return found.Formula.Id;
+    }
+
+    [GeneratedRegex(@"^control\s+of\s+(?<bread>.+)$", RegexOptions.IgnoreCase)]
+    private static partial Regex ControlOf();
 
     [GeneratedRegex(@"^(?<when>before|after)\s+(?<bread>[^:]+):(?<step>.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Moment();

@@ -43,6 +43,7 @@ internal static partial class DemonstrationList
             Uses = conditions.Uses,
             After = conditions.After,
             Bake = conditions.Bake,
+            ControlOf = conditions.Control,
         };
         if (shown.Bake is { } bake && bake.Minutes < minutes)
             problems.Add(item.Line, $"`{shown.Name}` takes {minutes} min and what it bakes {bake.Minutes} min", "It bakes from the beginning of the demonstration, so at least as long: `bakes 35 min`.");

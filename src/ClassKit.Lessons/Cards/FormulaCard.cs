@@ -3,6 +3,7 @@ using ClassKit.Baking.Chemistry;
 using ClassKit.Baking.Costing;
 using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Weighing;
 using ClassKit.Lessons.Authored;
@@ -32,7 +33,10 @@ public sealed record FormulaCard(
     /// <summary>What the team takes for tins, boards and tops.</summary>
     public IReadOnlyList<SurfaceLine> Surfaces => [.. Bread.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Bread, Pieces)))];
 
-    /// <summary>Liquids in percent of the flour, counted whole.</summary>
+    /// <summary>Egg in percent of the flour: poured like a liquid, and counted with the liquids by whoever asks how wet a dough is.</summary>
+    public double EggPercent => Bread.Formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Egg).Sum(line => line.Percent);
+
+    /// <summary>Liquids in percent of the flour, counted whole, egg aside.</summary>
     public double AddedLiquidPercent => DoughWater.AddedLiquidPercent(Bread.Formula);
 
     /// <summary>The water added to the flour by all ingredients, in percent of it.</summary>

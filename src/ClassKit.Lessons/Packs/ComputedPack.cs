@@ -75,6 +75,14 @@ public record ComputedPack(
             return why;
 
         var (lesson, adjusted) = AltitudeAdapting.Of(asWritten, profile);
+        List<LessonDemonstration> shown = [];
+        foreach (var demonstration in lesson.Demonstrations)
+        {
+            if (!ControlBatch.WeighedFor(demonstration, lesson, profile).TryGet(out var weighed, out why))
+                return why;
+            shown.Add(weighed);
+        }
+        lesson = lesson with { Demonstrations = shown };
         List<FormulaCard> cards = [];
         List<LeaveningComparison> comparison = [];
         List<LeaveningComparison> seaLevel = [];

@@ -14,6 +14,9 @@ internal static class Phrases
     public static string Count(decimal number, string singular, string? plural = null) =>
         $"{NumberText.Exact(number, 4)} {Counted.Noun(number, singular, plural)}";
 
+    /// <summary>Words as a sentence: a capital letter to begin with, a point to end.</summary>
+    public static string Sentence(string words) => words.Length == 0 ? "" : $"{char.ToUpperInvariant(words[0])}{words[1..].TrimEnd('.')}.";
+
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch
     {

@@ -6,13 +6,21 @@ namespace ClassKit.Pages.Packs;
 /// <summary>Leavenings and sources of gas in words.</summary>
 internal static class LeaveningText
 {
-    /// <summary>What makes a bread rise.</summary>
-    public static string Of(Leavening leavening) => leavening switch
+    /// <summary>What makes a bread rise: of soda and powder what it has.</summary>
+    public static string Of(BakersFormula formula) => formula.Leavening switch
     {
         Leavening.Steam => "steam",
         Leavening.Yeast => "yeast",
-        Leavening.Chemical => "soda or baking powder",
+        Leavening.Chemical => (Has(formula, "baking_soda"), Has(formula, "baking_powder")) switch
+        {
+            (true, true) => "soda and baking powder",
+            (true, false) => "soda",
+            (false, true) => "baking powder",
+            _ => "chemical leavening",
+        },
     };
+
+    private static bool Has(BakersFormula formula, string ingredient) => formula.Lines.Any(line => line.Ingredient.Id == ingredient);
 
     /// <summary>What makes the gas.</summary>
     public static string Of(GasSourceKind kind) => kind switch

@@ -24,7 +24,7 @@ internal static class RecipeData
             ["description"] = MarkdownHtml.PlainText(pack.Words(formula.Why)),
             ["author"] = new Dictionary<string, object> { ["@type"] = "Organization", ["name"] = profile.Kitchen },
             ["recipeCategory"] = "Bread",
-            ["keywords"] = "leavened by " + LeaveningText.Of(formula.Formula.Leavening),
+            ["keywords"] = "leavened by " + LeaveningText.Of(formula.Formula),
             ["recipeYield"] = $"{card.Pieces} {(card.Pieces == 1 ? formula.Piece : formula.Pieces)}",
             ["prepTime"] = Duration(formula.Steps.Where(step => !step.InOven)),
             ["cookTime"] = Duration(formula.Steps.Where(step => step.InOven)),

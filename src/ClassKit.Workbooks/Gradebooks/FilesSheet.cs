@@ -23,7 +23,7 @@ internal static class FilesSheet
         List<IReadOnlyList<object?>> rows = [.. Rows(grades)];
         foreach (var row in rows.Take(MostRows)) sheet.Add(row);
         if (rows.Count > MostRows)
-            sheet.Add(string.Create(CultureInfo.InvariantCulture, $"and {rows.Count - MostRows} more"), "", "grades.json lists every file with its digest, its fate and the reason.");
+            sheet.Add(string.Create(CultureInfo.InvariantCulture, $"and {rows.Count - MostRows} more"), "", "Every file is listed in grades.json with its digest, its fate and the reason.");
         if (rows.Count == 0) sheet.AddNothing("No file was returned.");
         sheet.Finish(Palette.Band, grades.Dealt, canFilter: rows.Count > 0);
     }

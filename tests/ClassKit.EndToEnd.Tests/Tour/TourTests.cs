@@ -61,4 +61,8 @@ public sealed class TourTests(TourRun tour)
         Assert.Equal(["answer-key.html", "dealt.json", "sheets-to-print.html"],
             Directory.EnumerateFiles(Path.Combine(tour.Folder, "dealt")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
+
+    [Fact]
+    public void Every_sentence_of_every_page_of_the_tour_begins_with_a_capital_letter() =>
+        Assert.All(tour.Pages, page => Assert.Equal((page, ""), (page, string.Join('\n', Sentences.BeginningLow(File.ReadAllText(page))))));
 }

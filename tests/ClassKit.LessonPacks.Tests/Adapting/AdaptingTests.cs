@@ -18,10 +18,11 @@ public sealed class AdaptingTests
         Assert.Equal(Weights(BuiltPack.Demo), Weights(larger));
         foreach (var (usual, more) in BuiltPack.Demo["requisition.html"].RowsBelow("buy").Zip(larger["requisition.html"].RowsBelow("buy")))
         {
-            // What is shown is shown once, however many teams there are.
+            // Milk is shown once, however many teams there are; the control has a portion for each, weighed to the gram.
             var name = usual.QuerySelector("th")!.Words();
-            var shown = name switch { "Whole milk" => 100, "All-purpose flour" => 150, "Buttermilk" => 145, _ => 0 };
-            Assert.Equal((usual.QuerySelector("strong")!.Grams() - shown) / 6 * 8 + shown, more.QuerySelector("strong")!.Grams(), 2);
+            var shown = name == "Whole milk" ? 100 : 0;
+            var asked = (usual.QuerySelector("strong")!.Grams() - shown) / 6 * 8 + shown;
+            Assert.InRange(more.QuerySelector("strong")!.Grams(), asked - 1, asked + 1);
         }
         Assert.Equal(9, larger["run-sheets.html"].QuerySelectorAll(".run-sheet").Length);
 
