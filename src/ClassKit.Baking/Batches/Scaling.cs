@@ -83,7 +83,7 @@ public static class Scaling
         if ((FormulaSanity.Of(formula) ?? Sanity.Mass(onHand, ingredient.Name, "nothing-to-scale-from")) is { } nothing)
             return nothing;
 
-        var flour = onHand * (100 / percent);
+        var flour = BakersPercent.FlourBeside(onHand, percent);
         ExplainedStep step = new("flour", "mass on hand × 100 / its %", $"{Figures.Grams(onHand)} × 100 / {Figures.Show(percent)}", Figures.Grams(flour));
         return BatchOf(formula, flour, ingredient.Name, scales, [step]);
     }
@@ -97,7 +97,7 @@ public static class Scaling
             return wrong;
         if (Sanity.Mass(dough, "dough", "nothing-to-scale-from") is { } noDough)
             return noDough;
-        var flour = dough * (100 / total);
+        var flour = BakersPercent.FlourBeside(dough, total);
         ExplainedStep step = new("flour", "dough × 100 / total %", $"{Figures.Grams(dough)} × 100 / {Figures.Show(total)}", Figures.Grams(flour));
         return BatchOf(formula, flour, "dough", scales, [.. before, step]);
     }
@@ -109,16 +109,17 @@ public static class Scaling
             return wrong;
         if (Sanity.Mass(flour, from, "nothing-to-scale-from") is { } nothing)
             return nothing;
-        if (flour * (formula.TotalPercent / 100) > Sanity.Heaviest)
-            return new Impossibility("batch-too-large", $"The batch would be {Figures.Show(flour.Kilograms * formula.TotalPercent / 100, 0)} kg.", $"ClassKit scales up to {Figures.Show(Sanity.Heaviest.Kilograms, 0)} kg; look at the units of what was asked for.");
+        var dough = BakersPercent.Beside(flour, formula.TotalPercent);
+        if (dough > Sanity.Heaviest)
+            return new Impossibility("batch-too-large", $"The batch would be {Figures.Show(dough.Kilograms, 0)} kg.", $"ClassKit scales up to {Figures.Show(Sanity.Heaviest.Kilograms, 0)} kg; look at the units of what was asked for.");
         if (scales.Small < FinestScale || scales.Large > CoarsestScale || scales.Small > scales.Large)
             return new Impossibility("bad-scales", $"Scales with divisions of {Figures.Grams(scales.Large, 3)} and {Figures.Grams(scales.Small, 3)} were given.", "Divisions lie between 0.0001 g and 100 kg, and the scale for small amounts must be the finer or the same.");
-        if (flour * (formula.TotalPercent / 100) < scales.Large / 2)
-            return new Impossibility("scale-too-coarse", $"A batch of {Figures.Grams(flour * (formula.TotalPercent / 100))} was to be weighed on a scale that shows {Figures.Grams(scales.Large)}.", "Make a larger batch or use a finer scale.");
+        if (dough < scales.Large / 2)
+            return new Impossibility("scale-too-coarse", $"A batch of {Figures.Grams(dough)} was to be weighed on a scale that shows {Figures.Grams(scales.Large)}.", "Make a larger batch or use a finer scale.");
 
-        var exact = formula.Lines.Select(line => (line, flour * (line.Percent / 100))).ToList();
-        var each = formula.Lines.Select(line => new ExplainedStep(
-            line.Ingredient.Name, "flour × its % / 100", $"{Figures.Grams(flour)} × {Figures.Show(line.Percent)} / 100", Figures.Grams(flour * (line.Percent / 100))));
+        var exact = formula.Lines.Select(line => (Line: line, Exact: BakersPercent.Beside(flour, line.Percent))).ToList();
+        var each = exact.Select(item => new ExplainedStep(
+            item.Line.Ingredient.Name, "flour × its % / 100", $"{Figures.Grams(flour)} × {Figures.Show(item.Line.Percent)} / 100", Figures.Grams(item.Exact)));
         return new Batch(formula, BatchRounding.Round(exact, scales), scales, new($"{formula.Title}: the batch", [.. steps, .. each], "Baker's percentages: all flour together is 100 %."));
     }
 }

@@ -83,13 +83,13 @@ public sealed record FormulaSheet(BakersFormula Total, IReadOnlyList<SubMix> Sub
             [
                 .. percents.Select(entry =>
                 {
-                    Mass[] ahead = [.. subMixes.Select(mix => flour * (mix.Lines.Where(line => line.Ingredient.Id == entry.Key).Sum(line => line.Percent) / 100))];
-                    var all = flour * (entry.Value / 100);
+                    Mass[] ahead = [.. subMixes.Select(mix => BakersPercent.Beside(flour, mix.Lines.Where(line => line.Ingredient.Id == entry.Key).Sum(line => line.Percent)))];
+                    var all = BakersPercent.Beside(flour, entry.Value);
                     var left = Mass.FromGrams(Math.Max(0, all.Grams - ahead.Sum(mass => mass.Grams)));
                     return new SheetRow(IngredientOf(total, entry.Key), entry.Value, all, ahead, left, finalFlour > SlackPercent ? left.Grams * 100 / finalFlour : null);
                 }),
             ],
-            [.. subMixes.Select(mix => flour * (mix.TotalPercent / 100))]);
+            [.. subMixes.Select(mix => BakersPercent.Beside(flour, mix.TotalPercent))]);
     }
 
     /// <summary>The overall formula of a dough that is written as a final dough and what was mixed ahead.</summary>
