@@ -10,11 +10,12 @@ internal static class Instructions
     /// <param name="marking">How outcomes become points.</param>
     /// <param name="first">The tag of the first answer cell.</param>
     /// <param name="exercises">What was dealt, which no example may answer.</param>
-    public static IReadOnlyList<string> For(MarkingScheme marking, string first, IEnumerable<Exercise> exercises)
+    /// <param name="oneSheet">True if all exercises stand on one sheet.</param>
+    public static IReadOnlyList<string> For(MarkingScheme marking, string first, IEnumerable<Exercise> exercises, bool oneSheet)
     {
         List<string> steps =
         [
-            $"Every tab at the bottom is one exercise. Read the problem, then fill the cells in the thick frame, from {first} on.",
+            $"{(oneSheet ? "All exercises stand below one another on the second tab at the bottom" : "Every tab at the bottom is one exercise")}. Read the problem, then fill the cells in the thick frame, from {first} on.",
             $"Answer with a formula that uses the given cells: type = and click the cells. So {ExampleFormula.For(exercises).Text}. {Typed(marking)}",
         ];
         if (marking.FollowThroughShare > 0)

@@ -30,7 +30,7 @@ internal static class StartSheet
         sheet.AsPage();
         SetColumns(sheet);
         WriteWhose(sheet, dealt, student);
-        var row = WriteSteps(sheet, Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises), PracticeLayout.DealCode.Row + (dealt.Due is null ? 2 : 3));
+        var row = WriteSteps(sheet, Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises, dealt.Plan.OneSheet), PracticeLayout.DealCode.Row + (dealt.Due is null ? 2 : 3));
         row = WriteLegend(sheet, row + 1);
         row = WriteContents(sheet, layout, dealt.IsSameForAll, row + 1);
 

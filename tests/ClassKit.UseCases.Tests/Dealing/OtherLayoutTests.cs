@@ -10,6 +10,7 @@ using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
 using ClassKit.Workbooks.Dealing;
 using ClassKit.Workbooks.Filling;
+using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 
@@ -85,6 +86,17 @@ public sealed class OtherLayoutTests
         Assert.Equal(places.Count, places.Select(place => place.Cell).Distinct().Count());
         Assert.Equal(places.Count, places.Select(place => (place.Sheet, place.Tag)).Distinct().Count());
         Assert.Equal(Known[plan].OneSheet ? 1 : 2, places.Select(place => place.Sheet).Distinct().Count());
+    }
+
+    [Theory]
+    [MemberData(nameof(Plans))]
+    public void The_start_sheet_says_where_the_exercises_are(string plan)
+    {
+        var dealt = Deal(Known[plan]);
+        var workbook = ReturnedWorkbookReader.Read(DealtWorkbookWriter.Write(dealt, dealt.Students[0])).Workbook!;
+        var said = workbook.Sheets.Single(sheet => sheet.Name == PracticeLayout.StartSheet).Cells.Values.Where(cell => cell.Stored.IsText).Select(cell => cell.Stored.Text).ToList();
+        Assert.Equal(Known[plan].OneSheet, said.Exists(text => text.StartsWith("All exercises stand below one another", StringComparison.Ordinal)));
+        Assert.NotEqual(Known[plan].OneSheet, said.Exists(text => text.StartsWith("Every tab", StringComparison.Ordinal)));
     }
 
     [Fact]
