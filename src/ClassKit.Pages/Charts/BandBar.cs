@@ -7,5 +7,5 @@ namespace ClassKit.Pages.Charts;
 /// <param name="Amount">The amount and its range, 0 or more.</param>
 /// <param name="Figure">The amount in words, at the bar's end.</param>
 /// <param name="Spoken">Amount and range in words.</param>
-/// <param name="IsSolid">Filled; otherwise hatched.</param>
+/// <param name="IsSolid">In the strong tint; otherwise in the light one.</param>
 public sealed record BandBar(string Label, Band<double> Amount, string Figure, string Spoken, bool IsSolid);

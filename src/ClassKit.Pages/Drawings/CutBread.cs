@@ -17,15 +17,15 @@ internal sealed record CutBread(string Title, BreadOutline Outline, double GasSh
 {
     /// <summary>The breads whose shape is written down, in order.</summary>
     public static IReadOnlyList<CutBread> Of(IReadOnlyList<LeaveningComparison> compared, Temperature boilingPoint) =>
-        [.. compared.Where(bread => bread.Formula.Shape is not null).Select(bread => Of(bread, boilingPoint))];
+        [.. compared.Where(bread => bread.Bread.Shape is not null).Select(bread => Of(bread, boilingPoint))];
 
     private static CutBread Of(LeaveningComparison compared, Temperature boilingPoint)
     {
         var (piece, gas) = (compared.PerPiece, compared.PerPiece.Held.Baked.Typical.Millilitres);
         var volume = piece.GasFreeVolume.Millilitres + gas;
         return new(
-            compared.Formula.Formula.Title,
-            BreadOutline.Of(compared.Formula.Shape!, volume),
+            compared.Bread.Formula.Title,
+            BreadOutline.Of(compared.Bread.Shape!, volume),
             gas / volume,
             piece.Held.Holding == GasHolding.Shell,
             Prediction.Of(Measure.Height, compared, boilingPoint)!,

@@ -6,7 +6,6 @@ using ClassKit.Lessons.Observations;
 using ClassKit.Lessons.Packs;
 using ClassKit.Lessons.Values;
 using ClassKit.Pages.Numbers;
-using ClassKit.Pages.Observations;
 
 namespace ClassKit.Pages.Values;
 

@@ -2,9 +2,8 @@ using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Observations;
-using ClassKit.Pages.Numbers;
 
-namespace ClassKit.Pages.Observations;
+namespace ClassKit.Pages.Numbers;
 
 /// <summary>Measures and their predictions in words.</summary>
 internal static class MeasureText
