@@ -52,7 +52,7 @@ public sealed class CautionTests
     [Theory]
     [InlineData("Milk for yeast", "burner or open flame, probes, first aid for a burn")]
     [InlineData("Filling a hot tin", "hot oven and tins, hot fat, first aid for a burn")]
-    [InlineData("A dozen strokes", "raw flour")]
+    [InlineData("A dozen strokes, and a control", "raw flour")]
     [InlineData("Letting out the steam", "hot oven and tins, steam, knives and skewers, first aid for a burn")]
     [InlineData("A balloon in thin air", "scalds, balloons, first aid for a burn")]
     [InlineData("Rubbing in", "raw flour")]
