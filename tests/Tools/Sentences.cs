@@ -7,7 +7,7 @@ namespace ClassKit.Tests;
 internal static partial class Sentences
 {
     /// <summary>Paragraphs, headings and captions that begin with a small letter, table cells and items that do and end as a sentence does, and sentences that follow another one with a small letter.</summary>
-    /// <remarks>What a student typed is quoted as it was typed. File names, ids and cell formulas begin as they are written, so they may not begin a sentence; in a list of files each item begins with one.</remarks>
+    /// <remarks>What a student typed is quoted as it was typed. File names, ids and cell formulas begin as they are written, so they may not begin a sentence; in a list of files each item begins with one. What stands softly beside a sentence, such as a skill, is none.</remarks>
     public static IReadOnlyList<string> BeginningLow(string html) =>
     [
         .. Blocks(html).SelectMany(block => StartsLow(block) ? [block.Text] : InTheMiddle().Matches(block.Text).Select(match => match.Value)),
@@ -33,7 +33,7 @@ internal static partial class Sentences
 
     private static string Text(string piece) => string.Join(' ', WebUtility.HtmlDecode(AnyTag().Replace(piece, "")).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
-    [GeneratedRegex(@"<(script|style|svg|math|title|code|nav)\b.*?</\1>|<p class=""screen-foot""[^>]*>.*?</p>|<!--.*?-->", RegexOptions.Singleline)]
+    [GeneratedRegex(@"<(script|style|svg|math|title|code|nav)\b.*?</\1>|<p class=""screen-foot""[^>]*>.*?</p>|<span class=""soft[^>]*>.*?</span>|<!--.*?-->", RegexOptions.Singleline)]
     private static partial Regex Hidden();
 
     [GeneratedRegex(@"<(?<close>/)?(?<tag>p|li|td|th|dd|dt|caption|figcaption|h1|h2|h3|h4|div|summary|blockquote|tr|ul|ol|dl|table|tbody|thead|section|article|header|footer|main|figure|body|label|br)\b[^>]*>")]
