@@ -63,7 +63,9 @@ public sealed class ReturnedFiles
         return new(found.Count, found.SelectMany(one =>
             one.File is { } file
                 ? Attempt.Each(() => IsLargeZip(file) ? InZip(file, one.Path + "/") : Archive.Open(ReadFile(file, one.Path)), failure => ReturnedItem.Failed(one.Path, failure))
-                : [one.Refused!]));
+                : one.ByBytes is { } upload
+                    ? Attempt.Each(() => InUpload(upload, isAlone: false), failure => ReturnedItem.Failed(one.Path, failure))
+                    : [one.Refused!]));
     }
 
     private static IEnumerable<ReturnedItem> InUpload(Upload upload, bool isAlone)
