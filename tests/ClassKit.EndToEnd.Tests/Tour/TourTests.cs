@@ -28,6 +28,17 @@ public sealed class TourTests(TourRun tour)
         Assert.Equal(["tour"], Directory.EnumerateFileSystemEntries(folder.Path).Select(Path.GetFileName));
     }
 
+    /// <summary>Microsoft Learn, "Naming Files, Paths, and Namespaces": what no name there may hold, end in or be.</summary>
+    [Fact]
+    public void What_it_writes_can_be_copied_to_systems_that_tell_no_case_apart_and_keep_names_for_devices()
+    {
+        var paths = Directory.EnumerateFileSystemEntries(tour.Folder, "*", SearchOption.AllDirectories).Select(path => Path.GetRelativePath(tour.Folder, path)).ToList();
+
+        Assert.True(paths.Count > 50);
+        Assert.Equal(paths, paths.DistinctBy(path => path.ToUpperInvariant()));
+        Assert.All(paths.Select(path => Path.GetFileName(path)), name => Assert.DoesNotMatch(@"(?i)[<>:""\\|?*\x00-\x1F]|[ .]$|^(con|prn|aux|nul|com\d|lpt\d)(\.|$)", name));
+    }
+
     [Fact]
     public void It_ends_by_naming_three_files_that_are_there()
     {
