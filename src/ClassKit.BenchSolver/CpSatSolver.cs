@@ -23,8 +23,7 @@ public sealed class CpSatSolver(CancellationToken cancellation = default) : IPla
         }
         catch (Exception absent) when (IsAbsent(absent))
         {
-            // The system's own message lists every folder it looked in, which helps no instructor and differs from machine to machine.
-            return new(SolverVerdict.Unavailable, null, 0, "The constraint solver cannot be loaded on this machine: it is native code, and there is none for this kind of machine or a system library that it needs is missing.");
+            return new(SolverVerdict.Unavailable, null, 0);
         }
     }
 
@@ -58,10 +57,10 @@ public sealed class CpSatSolver(CancellationToken cancellation = default) : IPla
         cancellation.ThrowIfCancellationRequested();
         return status switch
         {
-            CpSolverStatus.Optimal => new(SolverVerdict.Solved, model.Read(solver), Bound(question, solver), ""),
-            CpSolverStatus.Feasible => new(SolverVerdict.Unproven, model.Read(solver), Bound(question, solver), ""),
-            CpSolverStatus.Infeasible => new(SolverVerdict.Impossible, null, 0, ""),
-            CpSolverStatus.Unknown => new(SolverVerdict.Undecided, null, 0, ""),
+            CpSolverStatus.Optimal => new(SolverVerdict.Solved, model.Read(solver), Bound(question, solver)),
+            CpSolverStatus.Feasible => new(SolverVerdict.Unproven, model.Read(solver), Bound(question, solver)),
+            CpSolverStatus.Infeasible => new(SolverVerdict.Impossible, null, 0),
+            CpSolverStatus.Unknown => new(SolverVerdict.Undecided, null, 0),
             _ => throw new InvalidOperationException($"The solver says {status}: {model.Constraints.Validate()}"),
         };
     }

@@ -17,10 +17,10 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
     {
         ArgumentNullException.ThrowIfNull(bench);
         if (bench.Time.WorkMinutes <= 0)
-            return BenchPlanning.Without(FormattableString.Invariant($"What is set aside fills the period: {bench.Time.SetupMinutes} min to begin, {bench.Time.TastingMinutes} min to taste and {bench.Time.CleanupMinutes} min to clean up leave nothing of {bench.Time.PeriodMinutes} min."));
+            return BenchPlanning.Without(new PlanNotice.NoTime(bench.Time));
         var trial = new Trial(solver, settings, bench);
-        if (trial.Unavailable is { } reason)
-            return ByRule(bench, reason);
+        if (trial.IsUnavailable)
+            return ByRule(bench);
         if (trial.Plan is null)
             return NoPlan(bench, trial);
 
@@ -35,15 +35,15 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
     }
 
     private BenchPlanning NoPlan(BenchClass bench, Trial trial) => trial.IsImpossible
-        ? new(null, null, new ConflictTracing(solver, settings).Trace(bench), new ChangeSearch(solver, settings).Offer(bench), "")
-        : new(null, null, null, new ChangeSearch(solver, settings).Offer(bench), "No plan was found, and it was not proven that there is none.");
+        ? new(null, null, new ConflictTracing(solver, settings).Trace(bench), new ChangeSearch(solver, settings).Offer(bench), null)
+        : new(null, null, null, new ChangeSearch(solver, settings).Offer(bench), new PlanNotice.NotFound());
 
     /// <summary>Without a solver: a plan by rule of thumb, in as few shifts as it manages.</summary>
-    private BenchPlanning ByRule(BenchClass bench, string reason)
+    private BenchPlanning ByRule(BenchClass bench)
     {
         var plan = Enumerable.Range(1, bench.Teams).Select(shifts => GreedyPlanner.Plan(bench, shifts)).FirstOrDefault(plan => plan is not null);
         return plan is null
-            ? BenchPlanning.Without($"{reason} The rule of thumb that stands in for it found no plan; there may be one all the same.")
-            : BenchPlanning.Of(plan, settings.Weights, 0, false) with { Notice = $"{reason} This plan keeps every rule, but was made by a rule of thumb: there may be a better one." };
+            ? BenchPlanning.Without(new PlanNotice.NoSolver(HasPlan: false))
+            : BenchPlanning.Of(plan, settings.Weights, 0, false) with { Notice = new PlanNotice.NoSolver(HasPlan: true) };
     }
 }

@@ -9,14 +9,14 @@ namespace ClassKit.BenchPlans.Planning;
 /// <param name="Quality">How good it is; null without a plan.</param>
 /// <param name="Conflict">What cannot be had together; null if there is a plan, or if it is not known whether there is one.</param>
 /// <param name="Changes">Changes with each of which there is a plan, the smallest first; empty if there is one already.</param>
-/// <param name="Notice">What the reader must know besides; may be empty.</param>
-public sealed record BenchPlanning(BenchPlan? Plan, PlanQuality? Quality, PlanConflict? Conflict, IReadOnlyList<PlanChange> Changes, string Notice)
+/// <param name="Notice">What the reader must know besides; null for nothing.</param>
+public sealed record BenchPlanning(BenchPlan? Plan, PlanQuality? Quality, PlanConflict? Conflict, IReadOnlyList<PlanChange> Changes, PlanNotice? Notice)
 {
     internal static BenchPlanning Of(BenchPlan plan, PlanWeights weights, double bound, bool isProven)
     {
         var cost = PlanCost.Of(plan);
-        return new(plan, new(cost, cost.Weighed(weights), bound, isProven), null, [], "");
+        return new(plan, new(cost, cost.Weighed(weights), bound, isProven), null, [], null);
     }
 
-    internal static BenchPlanning Without(string notice) => new(null, null, null, [], notice);
+    internal static BenchPlanning Without(PlanNotice notice) => new(null, null, null, [], notice);
 }

@@ -6,5 +6,4 @@ namespace ClassKit.BenchPlans.Solving;
 /// <param name="Verdict">How the search ended.</param>
 /// <param name="Plan">The plan; null unless one was found.</param>
 /// <param name="Bound">No plan has a lower weighed cost than this; of a search for the best only.</param>
-/// <param name="Reason">Why the solver cannot be used; empty if it can.</param>
-public sealed record SolverAnswer(SolverVerdict Verdict, BenchPlan? Plan, double Bound, string Reason);
+public sealed record SolverAnswer(SolverVerdict Verdict, BenchPlan? Plan, double Bound);

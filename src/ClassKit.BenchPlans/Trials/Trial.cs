@@ -15,7 +15,7 @@ internal sealed class Trial
             var answer = solver.Solve(new(bench, PlanGoal.Any, shifts, settings.TrialEffort) { Hint = GreedyPlanner.Plan(bench, shifts) });
             if (answer.Verdict == SolverVerdict.Unavailable)
             {
-                Unavailable = answer.Reason;
+                IsUnavailable = true;
                 return;
             }
             Plan = answer.Plan;
@@ -30,6 +30,6 @@ internal sealed class Trial
     /// <summary>True if it is proven that there is none.</summary>
     public bool IsImpossible { get; }
 
-    /// <summary>Why there is no solver to try with; null if there is one.</summary>
-    public string? Unavailable { get; }
+    /// <summary>True if there is no solver to try with.</summary>
+    public bool IsUnavailable { get; }
 }

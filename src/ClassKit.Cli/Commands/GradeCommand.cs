@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ClassKit.Cli.Reporting;
+using ClassKit.Notes;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Output.Writing;
@@ -51,10 +52,10 @@ internal static class GradeCommand
         {
             var (reports, key) = GradeClass.Run(request, run).UnderPseudonyms();
             var keyFolder = Path.TrimEndingDirectorySeparator(to) + "-key";
-            var written = OutputFolder.Write(Target(keyFolder, kind + " key", to), () => new([GradeFiles.WhoIsWho(key)], ["Keep the key apart from the reports: it says who is who."], []));
+            var written = OutputFolder.Write(Target(keyFolder, kind + " key", to), () => new([GradeFiles.WhoIsWho(key)], [], []));
             if (!written.Succeeded) return Produced.Nothing(written.Problems);
             var produced = paths.Write(reports);
-            return produced with { Notes = [.. written.Notes, $"The key is in {DisplayPath.Of(keyFolder)}.", .. produced.Notes] };
+            return produced with { Notes = [.. written.Notes, new Note.KeyApart(DisplayPath.Of(keyFolder)), .. produced.Notes] };
         }));
 
         OutputTarget Target(string folder, string ofKind, params IEnumerable<string> others) => new(folder, ofKind, [paths.Dealt, paths.Returned, paths.ClassFile, paths.Earlier, .. others]);

@@ -3,6 +3,7 @@ using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Running;
 using ClassKit.Wording.Counts;
+using ClassKit.Wording.Notes;
 
 namespace ClassKit.Cli.Reporting;
 
@@ -32,7 +33,7 @@ internal sealed class Report
         var written = _watching.During(run => OutputFolder.Write(target, () => make(run), run));
         if (written.IsCutOff) return Problems(written.Problems);
         if (!written.Succeeded) return NothingWritten(written.Problems);
-        foreach (var note in written.Notes) Output.WriteLine(note);
+        foreach (var line in written.Notes.SelectMany(NoteWords.Of)) Output.WriteLine(line);
         foreach (var remedy in written.Remedies) Output.WriteLine(RemedyWords.Of(remedy));
         Output.WriteLine($"Written to {DisplayPath.Of(target.Folder)}: {Counted.Of(written.Files, "file")}.");
         if (written.Open is [var first]) Output.WriteLine($"Open {first}");
@@ -44,7 +45,7 @@ internal sealed class Report
     {
         var produced = Watch(make);
         if (!produced.Succeeded) return NothingWritten(produced.Problems);
-        foreach (var note in produced.Notes) Output.WriteLine(note);
+        foreach (var line in produced.Notes.SelectMany(NoteWords.Of)) Output.WriteLine(line);
         foreach (var remedy in produced.Remedies) Output.WriteLine(RemedyWords.Of(remedy));
         Output.WriteLine(how);
         return ExitCode.Done;

@@ -30,8 +30,8 @@ public static class Dealer
         var layout = PracticeLayout.For(exercises, settings.Plan);
         var variants = new List<Variant>[roster.Students.Count];
         for (var student = 0; student < variants.Length; student++) variants[student] = [];
-        var problems = new List<string>();
-        var notes = new List<string>();
+        var problems = new List<DealProblem>();
+        var shared = new List<SharedVariants>();
 
         var before = settings.Before?.Students.ToDictionary(student => student.Who.Id) ?? [];
         bool Draws(Student who, Exercise exercise) => !before.ContainsKey(who.Id) && settings.Gives(who, exercise);
@@ -53,11 +53,11 @@ public static class Dealer
                 watcher?.Report(new(++done, total));
             }
             if (hand.Shared > 0)
-                notes.Add($"Exercise {hand.Exercise.Id}: {hand.Shared} students share a variant with someone else, because its givens allow only {hand.Different}. Widen a given's range to tell them apart.");
+                shared.Add(new(hand.Exercise, hand.Shared, hand.Different));
         }
 
         return problems.Count > 0
-            ? new(null, problems, notes)
+            ? new(null, problems, shared)
             : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants, before))
             {
                 Identity = DealIdentity.Of(lesson, lessonTitle, roster.Cohort, seed, settings.Purpose, settings.Choice, exercises),
@@ -65,7 +65,7 @@ public static class Dealer
                 TimeZone = roster.TimeZone,
                 Plan = settings.Plan,
                 Paper = roster.Paper,
-            }, problems, notes);
+            }, problems, shared);
     }
 
     /// <summary>Where a student's workbook goes within the dealt folder.</summary>

@@ -27,7 +27,7 @@ internal sealed class ExerciseHand(Exercise exercise, IEnumerable<DealtStudent> 
     /// <param name="random">Where chance comes from.</param>
     /// <param name="isAvoided">True of a variant that this student must not get.</param>
     /// <param name="problem">Why there is none.</param>
-    public Variant? Next(SeededDraws random, Func<Variant, bool> isAvoided, out string? problem)
+    public Variant? Next(SeededDraws random, Func<Variant, bool> isAvoided, out DealProblem? problem)
     {
         problem = null;
         // Once all variants are at hand there is nothing left to draw for.
@@ -35,9 +35,7 @@ internal sealed class ExerciseHand(Exercise exercise, IEnumerable<DealtStudent> 
         var variant = drawing?.Variant ?? Left(random, isAvoided);
         if (variant is null)
         {
-            problem = drawing?.Rejections is [var most, ..] && drawing.Refused == 0
-                ? $"No variant of exercise {exercise.Id} was found in {VariantGenerator.MostAttempts} draws, mostly because {most.First.Because}. Check the exercise's file to see an example and its line."
-                : $"Every variant of exercise {exercise.Id} was dealt before. Widen a given's range, or leave the exercise out.";
+            problem = new(exercise, VariantGenerator.MostAttempts, drawing?.Rejections is [var most, ..] && drawing.Refused == 0 ? most.First.Because : null);
             return null;
         }
         if (!_taken.Add(Key(variant))) Shared++;

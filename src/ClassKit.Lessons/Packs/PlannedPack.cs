@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using ClassKit.BenchPlans.Changes;
 using ClassKit.BenchPlans.Planning;
 
 namespace ClassKit.Lessons.Packs;
@@ -16,6 +17,6 @@ public record PlannedPack : ComputedPack
     /// <summary>The bench plan, or why there is none.</summary>
     public BenchPlanning Bench { get; init; }
 
-    /// <summary>What was cut or moved so that the class fits its period: whole sentences; empty where all fits.</summary>
-    public IReadOnlyList<string> Cuts { get; init; } = [];
+    /// <summary>What was cut or moved so that the class fits its period; null where all fits.</summary>
+    public PeriodCut? Cut { get; init; }
 }

@@ -43,6 +43,6 @@ public static class DealPractice
         };
         if (request.Earlier.Refusal(planned, roster) is { } refusal) return new(null, [refusal]);
         var result = Dealer.Deal(set.Id, set.Title, exercises, set.Marking, roster, wish.Seed, settings, run.Draws());
-        return result.Class is { } dealt ? new(new(request, dealt with { Due = due }, spread, result.Notes), []) : new(null, PracticeSet.Undealt(set.Source, result));
+        return result.Class is { } dealt ? new(new(request, dealt with { Due = due }, spread, result.Shared), []) : new(null, PracticeSet.Undealt(set.Source, result));
     }
 }

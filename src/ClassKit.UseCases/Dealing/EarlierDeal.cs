@@ -1,6 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Notes;
 using ClassKit.UseCases.Output;
 
 namespace ClassKit.UseCases.Dealing;
@@ -46,13 +47,11 @@ public sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
     }
 
     /// <summary>What the instructor should know of what was added.</summary>
-    internal IEnumerable<string> Notes(DealtClass now)
+    internal IEnumerable<Note> Notes(DealtClass now)
     {
         if (Dealt is null) return [];
         var added = now.Students.Select(student => student.Who).ExceptBy(Dealt.Students.Select(student => student.Who.Id), student => student.Id).ToList();
-        return added.Count == 0
-            ? [$"The same deal as before, {now.Identity!.Code}."]
-            : [$"Added to deal {now.Identity!.Code}: {string.Join(", ", added.Select(student => student.Name))}. The numbers and files of all others are as they were."];
+        return added.Count == 0 ? [new Note.SameDeal(now.Identity!.Code)] : [new Note.AddedToDeal(now.Identity!.Code, added)];
     }
 
     private Diagnostic Refused(string differences) => new(

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClassKit.Content.Banks;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Lessons;
@@ -10,6 +9,7 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Marking;
 using ClassKit.Lessons.Authored;
+using ClassKit.Wording.Dealing;
 
 namespace ClassKit.UseCases.Dealing;
 
@@ -55,7 +55,7 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
 
     /// <summary>What is said of exercises that cannot be dealt.</summary>
     internal static IReadOnlyList<Diagnostic> Undealt(string folder, DealResult result) =>
-        [.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", problem) { Remedy = Remedy.CheckContent })];
+        [.. result.Problems.Select(problem => new Diagnostic(folder, null, "An exercise cannot be dealt", DealProblemWords.Of(problem)) { Remedy = Remedy.CheckContent })];
 
     /// <summary>All of a lesson's own exercises.</summary>
     public static PracticeSet Of(Lesson lesson)
@@ -63,11 +63,6 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
         ArgumentNullException.ThrowIfNull(lesson);
         return new(lesson.Id, lesson.Title, lesson.Exercises, lesson.Marking);
     }
-
-    /// <summary>What the set comes to, in a sentence.</summary>
-    public string Summary => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{string.Join(", ", Exercises.Select(exercise => exercise.Id))}: about {Exercises.Sum(exercise => exercise.Minutes)} minutes, {Exercises.Sum(SetChooser.PointsOf):0.##} points.");
 
     private static Reading<PracticeSet> OfLesson(Source folder, SetWish wish)
     {

@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
@@ -44,7 +45,7 @@ public static class ExportGrades
         ArgumentNullException.ThrowIfNull(tables);
         return new(
             [OutputFile.OfText("manifest.csv", tables.Manifest), OutputFile.OfText("lineItems.csv", tables.LineItems), OutputFile.OfText("results.csv", tables.Results)],
-            [$"{tables.Students} results in the tables of OneRoster 1.2 (1EdTech). Students go by the ids of the roster: they must be the school's own. Zip the three tables to hand them on."],
+            [new Note.Tabulated(tables.Students)],
             [])
         {
             Open = ["results.csv"],

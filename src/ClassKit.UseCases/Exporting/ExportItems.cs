@@ -2,10 +2,9 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Sources;
 using ClassKit.ItemBanks.Packages;
+using ClassKit.Notes;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
-using ClassKit.Wording.Counts;
-using ClassKit.Wording.Items;
 
 namespace ClassKit.UseCases.Exporting;
 
@@ -46,7 +45,7 @@ public static class ExportItems
         ArgumentNullException.ThrowIfNull(bank);
         return new(
             [new(FileName, stream => stream.Write(bank.Package))],
-            [$"{Counted.Of(bank.Items, "item")} of {Counted.Of(request.Lesson.Exercises.Count, "exercise")} in {FileName}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.", .. bank.Notes.Select(BankNoteWords.Of)],
+            [new Note.Banked(bank.Items, request.Lesson.Exercises.Count, FileName), .. bank.Notes.Select(note => new Note.OfBank(note))],
             [])
         {
             Open = [FileName],

@@ -1,24 +1,21 @@
+using ClassKit.Notes;
+
 namespace ClassKit.UseCases.Grading;
 
 /// <summary>What an instructor should know of grading again: who changes, and why.</summary>
 public static class RegradeNotes
 {
-    /// <summary>A line for all that differs from the earlier grading.</summary>
-    public static IReadOnlyList<string> Of(RegradeResult regraded)
+    /// <summary>A note for all that differs from the earlier grading.</summary>
+    public static IReadOnlyList<Note> Of(RegradeResult regraded)
     {
         ArgumentNullException.ThrowIfNull(regraded);
         return
         [
-            .. DeadlineWords.Of(regraded.Now.Deadline),
-            .. JudgeWords.Differences(regraded.Earlier.Judging, regraded.Now.Grades),
-            regraded.Changes.Count switch
-            {
-                0 => "Nobody's points or outcomes change.",
-                1 => "One student changes:",
-                _ => $"{regraded.Changes.Count} students change:",
-            },
-            .. ChangeWords.Of(regraded.Changes),
-            .. TypedPointsWords.Of(regraded.Now.Grades),
+            .. DeadlineNotes.Of(regraded.Now.Deadline),
+            .. JudgeNotes.Differences(regraded.Earlier.Judging, regraded.Now.Grades),
+            new Note.Changes(regraded.Changes.Count),
+            .. regraded.Changes.Select(change => new Note.Changed(change)),
+            .. GradebookNotes.Of(regraded.Now.Grades),
         ];
     }
 }

@@ -1,12 +1,13 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Notes;
 
 namespace ClassKit.UseCases.Output;
 
 /// <summary>The files of a use case's result, or why there are none.</summary>
 /// <param name="Files">What goes into the output folder; empty when there are problems.</param>
-/// <param name="Notes">What the instructor should know of work that succeeded, one sentence each.</param>
+/// <param name="Notes">What the instructor should know of work that succeeded.</param>
 /// <param name="Problems">What is wrong with the content or input.</param>
-public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<string> Notes, IReadOnlyList<Diagnostic> Problems)
+public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<Note> Notes, IReadOnlyList<Diagnostic> Problems)
 {
     /// <summary>What is added to files of the instructor's when the files are written.</summary>
     public IReadOnlyList<Addition> Additions { get; init; } = [];
@@ -24,7 +25,7 @@ public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<str
     public bool Succeeded => Problems.Count == 0;
 
     /// <summary>The same with more to know, last.</summary>
-    public Produced With(IEnumerable<string> notes) => this with { Notes = [.. Notes, .. notes] };
+    public Produced With(IEnumerable<Note> notes) => this with { Notes = [.. Notes, .. notes] };
 
     /// <summary>What is made of a model that was read or worked out, or why there is none.</summary>
     public static Produced Of<T>(Reading<T> reading, Func<T, Produced> make)

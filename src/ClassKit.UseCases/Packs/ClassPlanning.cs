@@ -4,7 +4,6 @@ using ClassKit.BenchPlans.Trials;
 using ClassKit.BenchSolver;
 using ClassKit.Lessons.Packs;
 using ClassKit.UseCases.Running;
-using ClassKit.Wording.Benches;
 
 namespace ClassKit.UseCases.Packs;
 
@@ -26,7 +25,7 @@ internal static class ClassPlanning
             return new(pack, planning);
         return new(pack.LeftToInstructor([.. plan.Class.Breads.Where(bread => bread.LeftToInstructor).Select(bread => bread.Id)]), changed)
         {
-            Cuts = [FormattableString.Invariant($"All of the lesson does not fit {pack.Class.PeriodMinutes} min. {PlanChangeWords.Of(change, bench)}")],
+            Cut = new(change, bench),
         };
     }
 }

@@ -1,7 +1,7 @@
 using ClassKit.Lessons.Packs;
+using ClassKit.Notes;
 using ClassKit.Pages;
 using ClassKit.UseCases.Output;
-using ClassKit.Wording.Counts;
 using ClassKit.Workbooks.Observations;
 using ClassKit.Workbooks.Requisitions;
 using ClassKit.Workbooks.Sensory;
@@ -28,6 +28,12 @@ public static class PackFiles
     {
         ArgumentNullException.ThrowIfNull(pack);
         var (lesson, profile) = (pack.Lesson, pack.Class);
-        return new(Of(pack), [$"{lesson.Title} for {profile.Name}: {Counted.Of(profile.Students, "student")} in {Counted.Of(profile.Teams, "team")}. Open {Index}.", .. pack.Cuts], []) { Open = [Index] };
+        return new(
+            Of(pack),
+            [new Note.Packed(lesson.Title, profile.Name, profile.Students, profile.Teams, Index), .. pack.Cut is { } cut ? [new Note.Cut(cut)] : (IEnumerable<Note>)[]],
+            [])
+        {
+            Open = [Index],
+        };
     }
 }

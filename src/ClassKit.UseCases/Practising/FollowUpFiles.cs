@@ -1,8 +1,7 @@
-using ClassKit.Exercises.Cohorts;
+using ClassKit.Notes;
 using ClassKit.Pages;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Output;
-using ClassKit.Wording.Counts;
 
 namespace ClassKit.UseCases.Practising;
 
@@ -25,18 +24,16 @@ public static class FollowUpFiles
         ];
     }
 
-    /// <summary>What an instructor should know of them, one sentence each.</summary>
-    public static IReadOnlyList<string> Notes(FollowUpMade made)
+    /// <summary>What an instructor should know of them.</summary>
+    public static IReadOnlyList<Note> Notes(FollowUpMade made)
     {
         ArgumentNullException.ThrowIfNull(made);
         var (request, wish) = (made.Request, made.Request.Wish);
-        List<string> notes = [$"{Counted.Of(made.Dealt.Students.Count, "student practises", "students practise")} what they missed, up to {wish.Minutes} minutes each, seed {wish.Seed}. Every page has a workbook with the same numbers, which can be graded like any other."];
+        List<Note> notes = [new Note.FollowingUp(made.Dealt.Students.Count, wish.Minutes, wish.Seed)];
         var graded = request.Grades.Students.Where(record => record.HasPoints).Select(record => record.Who.Id).ToHashSet();
         var idle = request.Before.Students.Select(student => student.Who).Where(student => made.Chosen.TryGetValue(student.Id, out var chosen) && chosen.Count == 0).ToLookup(student => graded.Contains(student.Id));
-        if (idle[true].Any()) notes.Add($"Nothing was missed by {Names(idle[true])}.");
-        if (idle[false].Any()) notes.Add($"Nothing is known of {Names(idle[false])}, of whom nothing was graded.");
+        if (idle[true].Any()) notes.Add(new Note.NothingMissed([.. idle[true]]));
+        if (idle[false].Any()) notes.Add(new Note.NothingGraded([.. idle[false]]));
         return notes;
     }
-
-    private static string Names(IEnumerable<Student> students) => string.Join(", ", students.Select(student => student.Shown));
 }

@@ -26,6 +26,6 @@ public static class MakePractice
         run.Begin(RunStep.DrawingVariants);
         var set = request.Set;
         var result = Dealer.Deal(set.Id, set.Title, set.Exercises, set.Marking, request.Roster ?? Anyone, request.Seed, new(DealPurpose.Practice, request.Avoid), run.Draws());
-        return result.Class is { } dealt ? new(new(request, dealt, result.Notes), []) : new(null, PracticeSet.Undealt(set.Source, result));
+        return result.Class is { } dealt ? new(new(request, dealt, result.Shared), []) : new(null, PracticeSet.Undealt(set.Source, result));
     }
 }

@@ -1,3 +1,4 @@
+using ClassKit.Notes;
 using ClassKit.Pages;
 using ClassKit.UseCases.Output;
 
@@ -17,15 +18,15 @@ public static class PracticeFiles
         return [.. dealt.Students.Select(student => OutputFile.OfText(isForAnyone ? ForAnyone : $"pages/{student.Who.Id}.html", () => HtmlPages.SelfCheck(dealt, student)))];
     }
 
-    /// <summary>What an instructor should know of them, one sentence each.</summary>
-    public static IReadOnlyList<string> Notes(PracticeMade practice)
+    /// <summary>What an instructor should know of them.</summary>
+    public static IReadOnlyList<Note> Notes(PracticeMade practice)
     {
         ArgumentNullException.ThrowIfNull(practice);
         return
         [
-            practice.Request.Set.Summary,
-            $"{(practice.Request.Roster is null ? "One page" : $"{practice.Dealt.Students.Count} pages")} to practise with, seed {practice.Request.Seed}. The answers are in the page: it is for practice, not for work that is handed in.",
-            .. practice.Draws,
+            new Note.SetChosen(practice.Request.Set.Exercises),
+            new Note.PracticeMade(practice.Request.Roster is null ? null : practice.Dealt.Students.Count, practice.Request.Seed),
+            .. practice.Shared.Select(variants => new Note.VariantsShared(variants)),
         ];
     }
 }

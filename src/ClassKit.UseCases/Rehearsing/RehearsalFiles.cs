@@ -1,3 +1,4 @@
+using ClassKit.Notes;
 using ClassKit.Pages;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
@@ -24,11 +25,10 @@ public static class RehearsalFiles
         ];
     }
 
-    /// <summary>What an instructor should know of it, one sentence each.</summary>
-    public static IReadOnlyList<string> Notes(RehearsalMade rehearsal)
+    /// <summary>What an instructor should know of it.</summary>
+    public static IReadOnlyList<Note> Notes(RehearsalMade rehearsal)
     {
         ArgumentNullException.ThrowIfNull(rehearsal);
-        var report = rehearsal.Report;
-        return [$"{rehearsal.Returned.Count} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. Half of them are done after about {report.DoneAfter(0.5):0} minutes, nine in ten after {report.DoneAfter(0.9):0}."];
+        return [new Note.Rehearsed(rehearsal.Returned.Count, rehearsal.Report)];
     }
 }

@@ -1,8 +1,8 @@
-using System.Globalization;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
 using ClassKit.Grading.Results;
+using ClassKit.Notes;
 using ClassKit.Terms.Marks;
 using ClassKit.UseCases.Grading;
 
@@ -13,7 +13,7 @@ namespace ClassKit.UseCases.Terms;
 /// <param name="Attempts">Every student's marked sittings.</param>
 internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)
 {
-    public static GradedWork Read(PlannedWork work, TermPlan plan, List<Diagnostic> problems, List<string> notes)
+    public static GradedWork Read(PlannedWork work, TermPlan plan, List<Diagnostic> problems, List<Note> notes)
     {
         List<ClassKit.Terms.Marks.Attempt> attempts = [];
         var roster = plan.Class.Students.Select(student => student.Id).ToHashSet();
@@ -30,7 +30,7 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
                 else attempts.Add(new(student.Who.Id, work.Title, index + 1, Mark.Of(student.Points, student.OutOf) with { Lateness = Of(student.Late) }));
             }
             var undecided = grades.Model.Students.Sum(student => student.Answers.Count(answer => answer.IsUndecided));
-            if (undecided > 0) notes.Add(string.Create(CultureInfo.InvariantCulture, $"{work.Title}: {undecided} answers could not be evaluated and count neither for nor against. Decide them in {CorrectionsReader.FileName} and grade again."));
+            if (undecided > 0) notes.Add(new Note.Undecided(work.Title, undecided, CorrectionsReader.FileName));
         }
         return new(attempts.Select(attempt => attempt.Mark.OutOf).DefaultIfEmpty(1).Max(), attempts);
     }

@@ -1,5 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
+using ClassKit.Notes;
 using ClassKit.Terms.Marks;
 using ClassKit.Terms.Work;
 
@@ -10,7 +11,7 @@ internal static class TermAssembly
 {
     public static Reading<WeighRequest> Of(TermPlan plan)
     {
-        var (problems, notes) = (new List<Diagnostic>(), new List<string>());
+        var (problems, notes) = (new List<Diagnostic>(), new List<Note>());
         List<(Assignment Assignment, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)> works = [];
         foreach (var work in plan.Works)
         {

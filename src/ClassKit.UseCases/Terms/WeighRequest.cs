@@ -1,3 +1,4 @@
+using ClassKit.Notes;
 using ClassKit.Terms.Bench;
 using ClassKit.Terms.Work;
 
@@ -7,4 +8,4 @@ namespace ClassKit.UseCases.Terms;
 /// <param name="Term">The term, with all its marks.</param>
 /// <param name="MarkedTwice">Bench work that two have marked, with the title of the work.</param>
 /// <param name="Notes">What the instructor should know of where the marks come from.</param>
-public sealed record WeighRequest(SchoolTerm Term, IReadOnlyList<(string Work, BenchMarking Marking)> MarkedTwice, IReadOnlyList<string> Notes);
+public sealed record WeighRequest(SchoolTerm Term, IReadOnlyList<(string Work, BenchMarking Marking)> MarkedTwice, IReadOnlyList<Note> Notes);

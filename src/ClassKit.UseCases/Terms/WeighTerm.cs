@@ -1,6 +1,6 @@
-using System.Globalization;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
+using ClassKit.Notes;
 using ClassKit.Pages;
 using ClassKit.Terms.Agreement;
 using ClassKit.Terms.Grades;
@@ -53,18 +53,18 @@ public static class WeighTerm
                 .. agreement.Count == 0 ? [] : new[] { OutputFile.OfText(Comparison, () => HtmlPages.Agreement(term, agreement)) },
                 .. grades.Select(grade => OutputFile.OfText($"students/{grade.Student.Id}.html", () => HtmlPages.TermStudent(term, grade, Outlook.Of(term, grade)))),
             ],
-            [.. weighed.Request.Notes, .. agreement.Select(work => $"{work.Work} was marked by two: see {Comparison} before the marks count."), .. Counts(grades)],
+            [.. weighed.Request.Notes, .. agreement.Select(work => new Note.MarkedTwice(work.Work, Comparison)), .. Counts(grades)],
             [])
         {
             Open = [Report],
         };
     }
 
-    private static IEnumerable<string> Counts(IReadOnlyList<TermGrade> grades)
+    private static IEnumerable<Note> Counts(IReadOnlyList<TermGrade> grades)
     {
         var (graded, provisional, held) = (grades.Count(grade => grade.Place is not null), grades.Count(grade => grade.IsProvisional), grades.Count(grade => grade.Place < grade.ByAverage));
-        yield return string.Create(CultureInfo.InvariantCulture, $"{graded} of {grades.Count} students have a grade.");
-        if (provisional > 0) yield return string.Create(CultureInfo.InvariantCulture, $"{provisional} may still change: marks are to come. Each student's page says what is needed.");
-        if (held > 0) yield return string.Create(CultureInfo.InvariantCulture, $"{held} held back by something that must be passed.");
+        yield return new Note.Weighed(graded, grades.Count);
+        if (provisional > 0) yield return new Note.Provisional(provisional);
+        if (held > 0) yield return new Note.HeldBack(held);
     }
 }

@@ -1,5 +1,5 @@
 using ClassKit.Grading.Findings;
-using ClassKit.Grading.Results;
+using ClassKit.Notes;
 using ClassKit.Wording.Quoting;
 
 namespace ClassKit.Wording.Files;
@@ -40,15 +40,11 @@ public static class OtherDealWords
         return $"{found}, so it was not graded and cost no points. Please hand in {wanted}.";
     }
 
-    /// <summary>The sentence for a class of which most handed in another deal's workbooks; null for any other class.</summary>
-    public static string? Mostly(ClassGrades grades)
+    /// <summary>Of a class of which most handed in another deal's workbooks.</summary>
+    public static string Mostly(Note.OtherDeals others)
     {
-        ArgumentNullException.ThrowIfNull(grades);
-        var others = grades.Files.Select(file => file.Other).OfType<OtherDeal>().ToList();
-        var own = grades.Files.Count(file => file.Fate is FileFate.Graded or FileFate.OtherVersion);
-        if (others.Count <= own) return null;
-        var most = others.GroupBy(What).OrderByDescending(kind => kind.Count()).First().Key;
-        var here = grades.Dealt.Identity is { } identity ? $"deal {identity.Code}, seed {grades.Dealt.Seed}" : $"seed {grades.Dealt.Seed}";
-        return $"{others.Count} of {others.Count + own} workbooks are not from this deal ({here}) but mostly from {most}: they were not graded. Is this the folder that was dealt to these students?";
+        ArgumentNullException.ThrowIfNull(others);
+        var here = others.Code is { } code ? $"deal {code}, seed {others.Seed}" : $"seed {others.Seed}";
+        return $"{others.Others} of {others.Workbooks} workbooks are not from this deal ({here}) but mostly from {What(others.Mostly)}: they were not graded. Is this the folder that was dealt to these students?";
     }
 }

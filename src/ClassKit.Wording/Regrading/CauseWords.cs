@@ -4,6 +4,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Texts;
 using ClassKit.Grading.Regrading;
 using ClassKit.Wording.Answers;
+using ClassKit.Wording.Marking;
 using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.Wording.Regrading;
@@ -19,8 +20,8 @@ public static class CauseWords
         StudentCause.OtherLateness(null) => "no longer late",
         StudentCause.OtherLateness({ } late) => string.Create(CultureInfo.InvariantCulture, $"{LateWords.Of(late)} late, {100 * late.Off:0.#} % off"),
         StudentCause.NothingGraded => "nothing is graded any more",
-        StudentCause.OtherTotal({ Words: "" }, _) => "everything counts now",
-        StudentCause.OtherTotal(var rule, var uncounted) => $"{rule.Words.TrimEnd('.')} now{(uncounted.Count > 0 ? $": not {string.Join(", ", uncounted)}" : "")}",
+        StudentCause.OtherTotal({ BestExercises: null, PointsAtMost: null }, _) => "everything counts now",
+        StudentCause.OtherTotal(var rule, var uncounted) => $"{TotalRuleWords.Of(rule).TrimEnd('.')} now{(uncounted.Count > 0 ? $": not {string.Join(", ", uncounted)}" : "")}",
         _ => throw new UnreachableException($"No words for {cause}."),
     };
 

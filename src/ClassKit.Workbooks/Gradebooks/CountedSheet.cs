@@ -2,6 +2,7 @@ using System.Globalization;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Results;
+using ClassKit.Wording.Marking;
 using ClassKit.Wording.Outcomes;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
@@ -26,7 +27,7 @@ internal static class CountedSheet
         sheet.AsPage();
         sheet.Range(1, 1, 1, last).AsTitle();
         sheet.Cell(1, 1).SetText(" Exercises that count");
-        sheet.Cell(2, 1).SetText($"{grades.Dealt.Marking.Total.Words} Exercises are placed by the share of their points that was earned; of two alike the first is placed before the other.").AsQuiet();
+        sheet.Cell(2, 1).SetText($"{TotalRuleWords.Of(grades.Dealt.Marking.Total)} Exercises are placed by the share of their points that was earned; of two alike the first is placed before the other.").AsQuiet();
         sheet.Column(1).Width = GridHead.NameWidth;
         sheet.Column(2).Width = GridHead.IdWidth;
         WriteHeads(sheet, grid, last);

@@ -30,18 +30,11 @@ internal static class OutcomesSheet
             sheet.Range(row, 1, row, grid.LastPartColumn).AsTableRow();
         }
 
-        Tint(sheet.Range(GradebookGrid.FirstStudentRow, GradebookGrid.FirstPartColumn, grid.LastStudentRow, grid.LastPartColumn));
+        sheet.Range(GradebookGrid.FirstStudentRow, GradebookGrid.FirstPartColumn, grid.LastStudentRow, grid.LastPartColumn).AsOutcomes();
         sheet.TabColor = Palette.Band;
         sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow, grid.LastPartColumn), XLPageOrientation.Landscape, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.PagesWide = (grid.Answers.Count + PartsPerPage - 1) / PartsPerPage;
         sheet.PageSetup.SetColumnsToRepeatAtLeft(GradebookGrid.NameColumn, GradebookGrid.NameColumn);
         sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
-    }
-
-    /// <summary>A tint helps the eye along; the word tells.</summary>
-    private static void Tint(IXLRange range)
-    {
-        foreach (var outcome in OutcomeText.Order)
-            range.AddConditionalFormat().WhenEquals($"\"{OutcomeText.Brief(outcome)}\"").Fill.SetBackgroundColor(XLColor.FromHtml(OutcomeTones.Ground(OutcomeTones.Of(outcome))));
     }
 }

@@ -57,7 +57,7 @@ internal static class PartsSheet
         Head(sheet.Cell(row, Ask), "Question", AskWidth);
         Head(sheet.Cell(row, Skill), "Skill", 20);
         for (var index = 0; index < Outcomes.Count; index++)
-            Head(sheet.Cell(row, FirstOutcome + index), OutcomeText.Brief(Outcomes[index]), WidthOf(Outcomes[index]), isNumber: true);
+            Head(sheet.Cell(row, FirstOutcome + index), $"{OutcomeSigns.Character(Outcomes[index])} {OutcomeText.Brief(Outcomes[index])}", WidthOf(Outcomes[index]), isNumber: true);
         Head(sheet.Cell(row, Judged), "judged", 8, isNumber: true);
         Head(sheet.Cell(row, Right), "number right", 9, isNumber: true);
         Head(sheet.Cell(row, Understood), "method shown", 9, isNumber: true);

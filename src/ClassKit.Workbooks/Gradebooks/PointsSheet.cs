@@ -2,6 +2,7 @@ using System.Globalization;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Results;
+using ClassKit.Wording.Marking;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
@@ -85,7 +86,7 @@ internal static class PointsSheet
         sheet.Row(row).Height = Math.Max(sheet.Row(row).Height, Math.Max(TextHeight.Of(student.File ?? "", TextWidth - 2), TextHeight.Of(flags, TextWidth - 2)));
     }
 
-    private static string Said(TotalRule rule) => rule.Words.Length == 0 ? "" : $" {rule.Words}";
+    private static string Said(TotalRule rule) => TotalRuleWords.Of(rule) is { Length: > 0 } words ? $" {words}" : "";
 
     /// <summary>The formula of what the counted parts of a row earned or are worth.</summary>
     private static string Counted(GradebookGrid grid, int row, TotalRule rule, bool isOutOf)

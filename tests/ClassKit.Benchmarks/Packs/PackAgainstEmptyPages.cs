@@ -48,7 +48,7 @@ public class PackAgainstEmptyPages
             profile);
     }
 
-    private static LessonPack Unplanned(Lesson lesson, ClassProfile profile) => PackProse.InWords(new(ComputedPack.Build(lesson, profile).Value, new(null, null, null, [], "")));
+    private static LessonPack Unplanned(Lesson lesson, ClassProfile profile) => PackProse.InWords(new(ComputedPack.Build(lesson, profile).Value, new(null, null, null, [], null)));
 
     /// <summary>The pages of a lesson that holds nothing.</summary>
     [Benchmark(Baseline = true)]

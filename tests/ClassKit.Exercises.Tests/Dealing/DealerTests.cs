@@ -28,7 +28,7 @@ public sealed class DealerTests
         var result = Deal(36);
 
         Assert.Equal(36, Variants(result.Class!).Distinct().Count());
-        Assert.Empty(result.Notes);
+        Assert.Empty(result.Shared);
     }
 
     [Fact]
@@ -38,7 +38,7 @@ public sealed class DealerTests
 
         Assert.Equal(40, result.Class!.Students.Count);
         Assert.Equal(36, Variants(result.Class).Distinct().Count());
-        Assert.Contains("4 students share", Assert.Single(result.Notes), StringComparison.Ordinal);
+        Assert.Equal(4, Assert.Single(result.Shared).Students);
     }
 
     [Fact]
@@ -98,7 +98,7 @@ public sealed class DealerTests
     {
         var problem = Assert.Single(Practise(1, NumbersToAvoid.OfAnyone(Deal(36).Class!)).Problems);
 
-        Assert.Equal("Every variant of exercise hydration was dealt before. Widen a given's range, or leave the exercise out.", problem);
+        Assert.Equal(("hydration", (string?)null), (problem.Exercise.Id, problem.Because));
     }
 
     [Fact]
@@ -107,6 +107,6 @@ public sealed class DealerTests
         var result = Deal(3, exercise: WaterExercise.Make("=water>5000"));
 
         Assert.Null(result.Class);
-        Assert.Contains("=water>5000", Assert.Single(result.Problems), StringComparison.Ordinal);
+        Assert.Contains("=water>5000", Assert.Single(result.Problems).Because, StringComparison.Ordinal);
     }
 }

@@ -82,14 +82,4 @@ public sealed class TotalTests
 
         Assert.Equal((10.8m, 12, ""), Total(late));
     }
-
-    [Theory]
-    [InlineData(null, null, "")]
-    [InlineData(1, null, "Only the best exercise counts.")]
-    [InlineData(5, 40, "Only the 5 best exercises count, and at most 40 points.")]
-    [InlineData(null, 40, "At most 40 points count.")]
-    public void The_rule_is_a_sentence(int? best, int? most, string words)
-    {
-        Assert.Equal(words, new TotalRule(best, most).Words);
-    }
 }

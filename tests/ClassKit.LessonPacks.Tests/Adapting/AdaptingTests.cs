@@ -157,7 +157,7 @@ public sealed class AdaptingTests
     [Fact]
     public void What_the_instructor_makes_alone_is_ordered_once()
     {
-        var pack = PackProse.InWords(new(BuiltPack.DemoPack.LeftToInstructor(["popovers"]), new(null, null, null, [], "")));
+        var pack = PackProse.InWords(new(BuiltPack.DemoPack.LeftToInstructor(["popovers"]), new(null, null, null, [], null)));
         var pages = HtmlPages.Pack(pack).ToDictionary(page => page.FileName, page => new HtmlParser().ParseDocument(page.Html));
         var heads = pages["requisition.html"].QuerySelector("#order ~ .wide thead")!.QuerySelectorAll("th").Select(head => head.Words()).ToList();
         foreach (var card in pages["formula-cards.html"].QuerySelectorAll(".card"))

@@ -7,6 +7,7 @@ using ClassKit.Content.Lessons;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Packs;
+using ClassKit.Notes;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Packs;
 using ClassKit.UseCases.Running;
@@ -37,7 +38,7 @@ internal sealed class BuiltPack
     public IReadOnlyDictionary<string, IDocument> Pages { get; }
 
     /// <summary>What the terminal says.</summary>
-    public IReadOnlyList<string> Notes { get; }
+    public IReadOnlyList<Note> Notes { get; }
 
     public IEnumerable<string> Files => _files.Keys;
 

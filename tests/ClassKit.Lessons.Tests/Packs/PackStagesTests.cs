@@ -6,7 +6,7 @@ namespace ClassKit.Lessons.Tests.Packs;
 /// <summary>Computed, planned, in words: each stage is made of the one before it, and pages take the last only.</summary>
 public sealed class PackStagesTests
 {
-    private static readonly PlannedPack Planned = new(ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class).Value, new(null, null, null, [], ""));
+    private static readonly PlannedPack Planned = new(ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class).Value, new(null, null, null, [], null));
 
     private static readonly Dictionary<string, string> Values = ValueNames.Of(SampleLesson.Lesson.Formulas).ToDictionary(name => name, name => $"<{name}>");
 

@@ -93,7 +93,7 @@ public sealed class BenchPagesTests
     public void Where_no_plan_fits_the_conflict_and_the_changes_are_told_and_there_are_no_run_sheets()
     {
         var bench = BenchClasses.Of(SamplePack.Pack.Lesson, SamplePack.Pack.Class);
-        var planning = new BenchPlanning(null, null, new([new(RuleKind.Period)], IsSmallest: false), [new LongerPeriod(35)], "");
+        var planning = new BenchPlanning(null, null, new([new(RuleKind.Period)], IsSmallest: false), [new LongerPeriod(35)], null);
         var pack = SamplePack.Pack with { Bench = planning };
         var text = Page(pack, "bench-plan.html")!.QuerySelector("main")!.Text();
 

@@ -70,7 +70,7 @@ public sealed class PackPagesTests
     [Fact]
     public void Without_a_bench_plan_no_minute_is_made_up()
     {
-        var guide = Html.Parse(HtmlPages.Pack(SamplePack.Pack with { Bench = new(null, null, null, [], "") }).Single(page => page.FileName == "guide.html").Html);
+        var guide = Html.Parse(HtmlPages.Pack(SamplePack.Pack with { Bench = new(null, null, null, [], null) }).Single(page => page.FileName == "guide.html").Html);
         Assert.Contains("no minute stands here", guide.QuerySelector("main")!.Text(), StringComparison.Ordinal);
         Assert.All(guide.QuerySelectorAll("table.timing tbody tr"), row => Assert.Equal("–", row.Children[0].Text()));
     }

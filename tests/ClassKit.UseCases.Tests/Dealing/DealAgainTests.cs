@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Variants;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
@@ -78,7 +79,8 @@ public sealed class DealAgainTests : IDisposable
         Assert.Equal(
             ["sheets/aaron.html", "sheets/bo.html", "sheets/zoe.html", "workbooks/aaron.xlsx", "workbooks/bo.xlsx", "workbooks/zoe.xlsx"],
             more.Keys.Except(first.Keys).Order(StringComparer.Ordinal));
-        Assert.Contains(produced.Notes, note => note.Contains("Added to deal " + now.Identity!.Code + ": Aaron, Bo, Zoe", StringComparison.Ordinal));
+        var added = Assert.Single(produced.Notes.OfType<Note.AddedToDeal>());
+        Assert.Equal((now.Identity!.Code, "Aaron, Bo, Zoe"), (added.Code, string.Join(", ", added.Students.Select(student => student.Name))));
         foreach (var student in before.Students)
         {
             var same = now.Students.Single(other => other.Who.Id == student.Who.Id);

@@ -3,6 +3,7 @@ using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
@@ -56,7 +57,7 @@ public sealed class DealtDueTests : IDisposable
         Assert.Null(deal.Dealt.Due);
         Assert.DoesNotContain("\"due\"", DealtJson.Write(deal.Dealt), StringComparison.Ordinal);
         Assert.DoesNotContain(Words, Encoding.UTF8.GetString(DealFiles.Of(deal).Single(file => file.Path == "sheets/ada-berg.html").Content), StringComparison.Ordinal);
-        Assert.DoesNotContain(DealNotes.Of(deal), note => note.StartsWith("Due", StringComparison.Ordinal));
+        Assert.DoesNotContain(DealNotes.Of(deal), note => note is Note.DueAsNamed);
     }
 
     [Fact]
@@ -70,11 +71,13 @@ public sealed class DealtDueTests : IDisposable
     [Fact]
     public void How_it_was_found_is_said()
     {
-        Assert.Contains("Due 2026-11-20 17:00 (Europe/Paris).", DealNotes.Of(Deal("2026-11-20T17:00")));
-        Assert.Contains(DealNotes.Of(Deal("2026-11-20T17:00", zone: null)), note => note.Contains("UTC was taken", StringComparison.Ordinal));
+        Assert.Equal("2026-11-20 17:00 (Europe/Paris)", Named("2026-11-20T17:00").Due.ToString());
+        Assert.Equal(DueReading.ZoneAssumed, Named("2026-11-20T17:00", zone: null).Due.Reading);
         Assert.Contains(Content.Diagnostics.Remedy.NameClassProfile, DealPaths.Write(Deal("2026-11-20T17:00", zone: null)).Remedies);
         // 02:30 does not occur in Paris that night (tz source, rule EU).
-        Assert.Contains(DealNotes.Of(Deal("2026-03-29T02:30")), note => note.Contains("put forward", StringComparison.Ordinal));
+        Assert.Equal(DueReading.Skipped, Named("2026-03-29T02:30").Due.Reading);
+
+        static Note.DueAsNamed Named(string due, string? zone = "Europe/Paris") => Assert.Single(DealNotes.Of(Deal(due, zone)).OfType<Note.DueAsNamed>());
     }
 
     [Fact]
@@ -83,7 +86,7 @@ public sealed class DealtDueTests : IDisposable
         var dealt = Deal("2026-11-20T17:00").Dealt;
         var graded = Grade(dealt);
 
-        Assert.Contains("Due 2026-11-20 17:00 (Europe/Paris), as dealt.", graded.Notes);
+        Assert.Contains(new Note.DueAsBefore(dealt.Due!, AsDealt: true), graded.Notes);
         var record = GradesJson.Read("grades.json", Encoding.UTF8.GetString(graded.Files.Single(file => file.Path == "grades.json").Content), dealt).Model!;
         Assert.Equal((dealt.Due, dealt.Due), (record.Due, record.Dealt.Due));
     }
@@ -93,13 +96,14 @@ public sealed class DealtDueTests : IDisposable
     {
         var dealt = Deal("1970-01-01T12:00").Dealt;
         var graded = Grade(dealt, "2100-01-01T12:00");
-        Assert.Contains(graded.Notes, note => note == "As dealt it was due 1970-01-01 12:00 (Europe/Paris); from now on it is due 2100-01-01 12:00 (Europe/Paris).");
+        var changed = Assert.Single(graded.Notes.OfType<Note.DueChanged>());
+        Assert.Equal((dealt.Due, "2100-01-01 12:00 (Europe/Paris)", true), (changed.Before, changed.Now!.ToString(), changed.AsDealt));
 
         _folder.Write("graded/grades.json", graded.Files.Single(file => file.Path == "grades.json").Content);
-        Assert.Contains("Due 2100-01-01 12:00 (Europe/Paris), as on record.", Grade(dealt).Notes);
+        Assert.False(Assert.Single(Grade(dealt).Notes.OfType<Note.DueAsBefore>()).AsDealt);
 
         _folder.Write("graded/grades.json", Grade(dealt, "none").Files.Single(file => file.Path == "grades.json").Content);
-        Assert.DoesNotContain(Grade(dealt).Notes, note => note.StartsWith("Due", StringComparison.Ordinal));
+        Assert.DoesNotContain(Grade(dealt).Notes, note => note is Note.DueAsBefore or Note.DueAsNamed or Note.DueChanged);
     }
 
     [Fact]

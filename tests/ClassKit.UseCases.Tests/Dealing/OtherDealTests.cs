@@ -3,10 +3,11 @@ using ClassKit.Exercises.Identity;
 using ClassKit.Grading;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Tests.Samples;
-using ClassKit.Wording.Files;
 
 namespace ClassKit.UseCases.Tests.Dealing;
 
@@ -58,7 +59,7 @@ public sealed class OtherDealTests
         Assert.Equal(GradeStatus.Missing, grades.Students[0].Status);
         Assert.Empty(grades.Students[0].Answers);
         Assert.Equal(FlagCodes.OtherDeal, Assert.Single(grades.Students[0].Flags).Code);
-        Assert.NotNull(OtherDealWords.Mostly(grades));
+        Assert.Equal(other.Identity.Code, Assert.Single(GradeNotes.Of(GradeCommands.ResultOf(grades)).OfType<Note.OtherDeals>()).Mostly.Code);
     }
 
     [Theory]
@@ -70,7 +71,7 @@ public sealed class OtherDealTests
         Assert.Equal(("b/ada-berg.xlsx", GradeStatus.Graded), (grades.Students[0].File, grades.Students[0].Status));
         Assert.Equal([FileFate.OtherDeal, FileFate.Graded], grades.Files.Select(file => file.Fate));
         Assert.DoesNotContain(grades.Students[0].Flags, flag => flag.Code == FlagCodes.SeveralFiles);
-        Assert.Null(OtherDealWords.Mostly(grades));
+        Assert.DoesNotContain(GradeNotes.Of(GradeCommands.ResultOf(grades)), note => note is Note.OtherDeals);
     }
 
     [Fact]

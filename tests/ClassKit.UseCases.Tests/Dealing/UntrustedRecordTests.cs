@@ -1,4 +1,6 @@
 using System.Text.Json.Nodes;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
@@ -190,15 +192,16 @@ public sealed class UntrustedRecordTests : IDisposable
 
         var first = Grade("2026-11-20T17:00");
         Record(first);
-        Assert.Contains(first.Notes, note => note.Contains("UTC was taken", StringComparison.Ordinal));
+        Assert.Equal(DueReading.ZoneAssumed, Assert.Single(first.Notes.OfType<Note.DueAsNamed>()).Due.Reading);
 
         var again = Grade(null);
-        Assert.Contains("Due 2026-11-20 17:00 (UTC), as on record.", again.Notes);
+        Assert.Equal("2026-11-20 17:00 (UTC)", Assert.Single(again.Notes.OfType<Note.DueAsBefore>()).Due.ToString());
         Record(again);
-        Assert.Contains("Due 2026-11-20 17:00 (UTC), as on record.", GradeCommands.Regrade(Paths with { Graded = graded }).Notes);
+        Assert.False(Assert.Single(GradeCommands.Regrade(Paths with { Graded = graded }).Notes.OfType<Note.DueAsBefore>()).AsDealt);
 
-        Assert.Contains(Grade("2026-11-21T17:00").Notes, note => note.Contains("On record it was due 2026-11-20 17:00 (UTC); from now on it is due 2026-11-21 17:00 (UTC)", StringComparison.Ordinal));
+        var changed = Assert.Single(Grade("2026-11-21T17:00").Notes.OfType<Note.DueChanged>());
+        Assert.Equal(("2026-11-20 17:00 (UTC)", "2026-11-21 17:00 (UTC)"), (changed.Before.ToString(), changed.Now!.ToString()));
         Record(Grade("none"));
-        Assert.DoesNotContain(Grade(null).Notes, note => note.StartsWith("Due", StringComparison.Ordinal));
+        Assert.DoesNotContain(Grade(null).Notes, note => note is Note.DueAsBefore or Note.DueAsNamed or Note.DueChanged);
     }
 }

@@ -4,6 +4,7 @@ using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Results;
 using ClassKit.Lessons.Authored;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Exporting;
 using ClassKit.UseCases.Grading;
@@ -47,7 +48,7 @@ public class UseCaseTests
         var files = DealFiles.Of(deal);
         Assert.Equal(["answer-key.html", "dealt.json", "sheets-to-print.html", "sheets/ada-berg.html", "sheets/ben-okoye.html", "sheets/cleo-marin.html", "workbooks/ada-berg.xlsx", "workbooks/ben-okoye.xlsx", "workbooks/cleo-marin.xlsx"], files.Select(file => file.Path).Order(StringComparer.Ordinal));
         Assert.All(files, file => Assert.NotEmpty(file.Content));
-        Assert.Contains(DealNotes.Of(deal), note => note.StartsWith("3 workbooks of 2 exercises, seed 5.", StringComparison.Ordinal));
+        Assert.Contains(new Note.Dealt(3, 2, 5, "dealt.json"), DealNotes.Of(deal));
         Assert.Equal([new(RunStep.DrawingVariants, 0, null), .. Enumerable.Range(0, 7).Select(done => new RunProgress(RunStep.DrawingVariants, done, 6))], _watcher.Seen);
     }
 
@@ -59,7 +60,7 @@ public class UseCaseTests
 
         var again = DealPractice.Run(more, Run.Unwatched).Model!;
         Assert.Equal(first.Students[0].Givens, again.Dealt.Students[1].Givens);
-        Assert.Contains(DealNotes.Of(again), note => note.Contains("Aa First", StringComparison.Ordinal));
+        Assert.Equal("Aa First", Assert.Single(Assert.Single(DealNotes.Of(again).OfType<Note.AddedToDeal>()).Students).Name);
 
         var refused = DealPractice.Run(Deal(seed: 6) with { Earlier = new(null, first) }, Run.Unwatched);
         Assert.Contains("would be another one", Assert.Single(refused.Problems).Found, StringComparison.Ordinal);
@@ -75,7 +76,7 @@ public class UseCaseTests
 
         var each = MakePractice.Run(new(Set, 5) { Roster = Roster }, Run.Unwatched).Model!;
         Assert.Equal(["pages/ada-berg.html", "pages/ben-okoye.html", "pages/cleo-marin.html"], PracticeFiles.Of(each).Select(file => file.Path));
-        Assert.Contains(PracticeFiles.Notes(each), note => note.StartsWith("3 pages to practise with, seed 5.", StringComparison.Ordinal));
+        Assert.Contains(new Note.PracticeMade(3, 5), PracticeFiles.Notes(each));
     }
 
     [Fact]
@@ -86,7 +87,7 @@ public class UseCaseTests
         var made = MakeFollowUp.Run(request, Watched).Model!;
         Assert.Equal(["ada-berg"], made.Dealt.Students.Select(student => student.Who.Id));
         Assert.Contains("pages/ada-berg.html", FollowUpFiles.Of(made).Select(file => file.Path));
-        Assert.Contains(FollowUpFiles.Notes(made), note => note.StartsWith("Nothing is known of Ben Okoye, Cleo Marín", StringComparison.Ordinal));
+        Assert.Equal(["Ben Okoye", "Cleo Marín"], Assert.Single(FollowUpFiles.Notes(made).OfType<Note.NothingGraded>()).Students.Select(student => student.Name));
 
         var nobody = MakeFollowUp.Run(request with { Wish = new(["zoe"], 30, 3) }, Run.Unwatched);
         Assert.Contains("has the id `zoe`", Assert.Single(nobody.Problems).Found, StringComparison.Ordinal);
@@ -104,7 +105,7 @@ public class UseCaseTests
         var (exercise, part) = (SmallClass.Dealt.Exercises[0].Id, SmallClass.Dealt.Exercises[0].Parts[0].Id);
         var corrected = RegradeClass.Run(new(grading with { Corrections = [new("ada-berg", exercise, part, 0.5m, "Shown at the board.")] }, earlier), Run.Unwatched);
         Assert.Equal("ada-berg", Assert.Single(corrected.Changes).Student.Id);
-        Assert.Contains("One student changes:", RegradeNotes.Of(corrected));
+        Assert.Contains(new Note.Changes(1), RegradeNotes.Of(corrected));
     }
 
     [Fact]

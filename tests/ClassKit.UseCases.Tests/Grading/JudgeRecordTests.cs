@@ -6,6 +6,7 @@ using ClassKit.Exercises.Draws;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
@@ -76,7 +77,7 @@ public sealed class JudgeRecordTests : IDisposable
         var graded = Grade();
         var again = Regrade(Text(graded));
         Assert.Equal(Text(graded), Text(again));
-        Assert.DoesNotContain(again.Notes, note => note.Contains("judge", StringComparison.Ordinal) || note.Contains("fresh inputs", StringComparison.Ordinal));
+        Assert.DoesNotContain(again.Notes, note => note is Note.JudgingNotKnown or Note.OtherJudge or Note.OtherInputs);
     }
 
     [Fact]
@@ -97,7 +98,7 @@ public sealed class JudgeRecordTests : IDisposable
     {
         var given = First.Givens.First(given => !given.IsConstant);
         var again = Regrade(Only(new Dictionary<string, decimal>(NotOfTheSeed().Givens) { [given.Id] = given.To + given.Step }));
-        Assert.Contains(again.Notes, note => note.StartsWith(First.Title, StringComparison.Ordinal) && note.Contains("others were drawn", StringComparison.Ordinal));
+        Assert.Contains(again.Notes.OfType<Note.OtherInputs>(), note => note.Exercise.Id == First.Id);
         Assert.Equal(Text(Grade()), Text(again));
     }
 
@@ -105,8 +106,7 @@ public sealed class JudgeRecordTests : IDisposable
     public void Another_version_of_the_judge_is_said()
     {
         var record = Record(Grade());
-        var note = Assert.Single(Regrade(record with { Version = JudgeRecord.CurrentVersion + 1 }).Notes, note => note.Contains("version", StringComparison.Ordinal));
-        Assert.Contains($"by version {JudgeRecord.CurrentVersion + 1} of the judge; this is version {JudgeRecord.CurrentVersion}", note, StringComparison.Ordinal);
+        Assert.Contains(new Note.OtherJudge(JudgeRecord.CurrentVersion + 1, JudgeRecord.CurrentVersion), Regrade(record with { Version = JudgeRecord.CurrentVersion + 1 }).Notes);
     }
 
     [Fact]
@@ -117,8 +117,8 @@ public sealed class JudgeRecordTests : IDisposable
         foreach (var student in root["students"]!.AsArray()) student!.AsObject().Remove("fresh");
         var again = Regrade(root.ToJsonString());
         Assert.Empty(again.Problems);
-        Assert.Contains(again.Notes, note => note.Contains("do not say how they were judged", StringComparison.Ordinal));
-        Assert.Contains("Nobody's points or outcomes change.", again.Notes);
+        Assert.Contains(new Note.JudgingNotKnown(), again.Notes);
+        Assert.Contains(new Note.Changes(0), again.Notes);
     }
 
     /// <summary>A workbook that is right everywhere but on inputs that the deal's own seed does not draw.</summary>
@@ -188,13 +188,14 @@ public sealed class JudgeRecordTests : IDisposable
         OnRecord("graded", JudgedOtherwise(JudgeRecord.CurrentVersion + 1));
         var notes = GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") }).Notes;
 
-        Assert.Contains(notes, note => note.Contains($"by version {JudgeRecord.CurrentVersion + 1} of the judge", StringComparison.Ordinal));
-        Assert.Contains(notes, note => note.StartsWith("Ada Berg: ", StringComparison.Ordinal));
-        Assert.Contains(notes, note => note.Contains($"{First.Id}.{First.Parts[0].Id} 0 → ", StringComparison.Ordinal));
+        Assert.Contains(new Note.OtherJudge(JudgeRecord.CurrentVersion + 1, JudgeRecord.CurrentVersion), notes);
+        var change = Assert.Single(notes.OfType<Note.Changed>()).Change;
+        Assert.Equal("Ada Berg", change.Student.Name);
+        Assert.Contains(change.Answers, answer => answer.Before == 0 && answer.Answer.Exercise.Id == First.Id && answer.Answer.Part.Id == First.Parts[0].Id);
 
         // Another file may well come to other grades.
         _folder.Write("returned/ada-berg.xlsx", SmallClass.Blank(SmallClass.Ada));
-        Assert.DoesNotContain(GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") }).Notes, note => note.StartsWith("Ada Berg: ", StringComparison.Ordinal));
+        Assert.DoesNotContain(GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") }).Notes, note => note is Note.Changed);
     }
 
     [Fact]
@@ -203,7 +204,7 @@ public sealed class JudgeRecordTests : IDisposable
         OnRecord("graded", "{ \"students\": [] ");
         var again = GradeCommands.Grade(Paths with { Graded = _folder.Of("graded") });
 
-        Assert.Contains(again.Notes, note => note.StartsWith("The earlier grades are not gone by", StringComparison.Ordinal));
+        Assert.Contains(again.Notes, note => note is Note.NotGoneBy);
         Assert.Equal(Text(Grade()), Text(again));
     }
 }

@@ -2,6 +2,7 @@ using System.IO.Compression;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Findings.Refusals;
+using ClassKit.Notes;
 using ClassKit.UseCases.Tests.Hostile;
 using ClassKit.UseCases.Tests.Samples;
 using ClassKit.Workbooks.Dealing;
@@ -27,7 +28,7 @@ public sealed class LargeClassTests
         var gradebook = produced.Files.Single(file => file.Path == "gradebook.xlsx").Content;
 
         Assert.IsType<Refusal.TooLarge>(ReturnedWorkbookReader.Read(gradebook).Refusal);
-        Assert.StartsWith($"{Students} of {Students} students graded", produced.Notes[0], StringComparison.Ordinal);
+        Assert.Equal((Students, Students), (Assert.IsType<Note.Graded>(produced.Notes[0]).WithGrade, ((Note.Graded)produced.Notes[0]).Students));
         var points = Parts.Of(gradebook).Text("xl/worksheets/sheet1.xml");
         Assert.Equal(points.Split("</x:f>").Length, points.Split("</x:f><x:v>").Length);
     }

@@ -1,3 +1,4 @@
+using ClassKit.Notes;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Tests.Samples;
 
@@ -20,8 +21,8 @@ public sealed class ChangedFileTests : IDisposable
         var written = _sample.WriteNew();
 
         Assert.Equal(["feedback/ada (changed by you).html=typed", "feedback/ben.html=new", "grades (changed by you).csv=typed", "grades.csv=new"], _sample.Content());
-        Assert.Contains("You had changed grades.csv: your version is kept as grades (changed by you).csv.", written.Notes);
-        Assert.Contains("You had changed feedback/ada.html: your version is kept as feedback/ada (changed by you).html.", written.Notes);
+        Assert.Contains(new Note.KeptAside("grades.csv", "grades (changed by you).csv"), written.Notes);
+        Assert.Contains(new Note.KeptAside("feedback/ada.html", "feedback/ada (changed by you).html"), written.Notes);
     }
 
     [Fact]

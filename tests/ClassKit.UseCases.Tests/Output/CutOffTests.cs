@@ -1,3 +1,4 @@
+using ClassKit.Notes;
 using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Tests.Samples;
 
@@ -55,7 +56,7 @@ public sealed class CutOffTests : IDisposable
 
         var written = _sample.WriteOld();
 
-        Assert.Contains(written.Notes, note => note.Contains("cut off", StringComparison.Ordinal));
+        Assert.Contains(written.Notes, note => note is Note.Finished);
         Assert.Equal(OldContent, _sample.Content());
     }
 

@@ -1,5 +1,6 @@
 using ClassKit.Exercises.Choosing;
 using ClassKit.Grading.Results;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Rehearsing;
 using ClassKit.UseCases.Running;
@@ -20,7 +21,7 @@ public sealed class RehearsalTests
         var answers = rehearsal.Graded.Grades.Students.SelectMany(student => student.Answers).ToList();
         Assert.Equal(40 * 27, answers.Count);
         Assert.Equal((answers.Count, answers.Count), (rehearsal.Report.Answers, rehearsal.Report.GradedRight));
-        Assert.Contains($"{answers.Count} answers: the grader judged {answers.Count} of them as they were made", Assert.Single(RehearsalFiles.Notes(rehearsal)), StringComparison.Ordinal);
+        Assert.Equal(new Note.Rehearsed(rehearsal.Returned.Count, rehearsal.Report), Assert.Single(RehearsalFiles.Notes(rehearsal)));
         Assert.Contains("No right answer was taken for one.", System.Text.Encoding.UTF8.GetString(RehearsalFiles.Of(rehearsal)[0].Content), StringComparison.Ordinal);
 
         // A rehearsal in which nothing goes wrong would prove nothing.

@@ -1,3 +1,5 @@
+using ClassKit.Notes;
+
 namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Makes good what a killed run left behind: finishes it if all its files were whole, else clears them away.</summary>
@@ -6,7 +8,7 @@ internal static class Recovery
     /// <summary>To be called with the folder's lock in hand.</summary>
     /// <returns>What the instructor should know.</returns>
     /// <exception cref="InvalidDataException">The journal is not one of ours.</exception>
-    public static IReadOnlyList<string> Run(WorkFolder work)
+    public static IReadOnlyList<Note> Run(WorkFolder work)
     {
         if (!work.IsThere) return [];
         if (!work.HasJournal)
@@ -15,17 +17,17 @@ internal static class Recovery
             return [];
         }
         var journal = work.ReadJournal();
-        List<string> notes = [$"An earlier run of `{journal.Command}` was cut off while it put its files in place: they are all there now.", .. Finish(work, journal)];
+        List<Note> notes = [new Note.Finished(journal.Command), .. Finish(work, journal)];
         work.Finish(journal);
         return notes;
     }
 
     /// <summary>Goes through the journal from the beginning; what had happened already happens no second time.</summary>
-    private static IEnumerable<string> Finish(WorkFolder work, Journal journal)
+    private static IEnumerable<Note> Finish(WorkFolder work, Journal journal)
     {
         foreach (var folder in journal.Folders) Directory.CreateDirectory(Checked(work.Root, folder));
         foreach (var (from, to) in journal.Asides.Where(aside => Place.At(OwnPath.In(work.Root, aside.To)) != Standing.Nothing))
-            yield return SetAside.Told(from, to);
+            yield return new Note.KeptAside(from, to);
         var commit = new Commit(work);
         foreach (var put in journal.Puts)
         {
@@ -46,11 +48,11 @@ internal static class Recovery
         }
     }
 
-    private static string MoveAside(string root, string path)
+    private static Note.KeptAside MoveAside(string root, string path)
     {
         var name = SetAside.NameFor(root, path);
         Place.Move(OwnPath.In(root, path), OwnPath.In(root, name));
-        return SetAside.Told(path, name);
+        return new(path, name);
     }
 
     private static string Checked(string root, string path) => OwnPath.Obstacle(root, path) is { } obstacle

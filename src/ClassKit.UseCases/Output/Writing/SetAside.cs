@@ -28,7 +28,4 @@ internal static class SetAside
             .Where(file => Place.At(file) == Standing.File).OrderBy(File.GetLastWriteTimeUtc).ThenBy(file => file, StringComparer.Ordinal)
             .Select(file => Path.GetRelativePath(root, file));
     }
-
-    /// <summary>What the instructor is told of one.</summary>
-    public static string Told(string path, string name) => $"You had changed {path}: your version is kept as {name}.";
 }

@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Notes;
 using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Output.Writing;
@@ -63,7 +64,7 @@ internal sealed class WritingSession : IDisposable
         if (Refusals.OfFiles(_target, _work.Root, produced.Files, own) is { } appeared) return Written.Nothing(appeared);
         var journal = FolderChange.Plan(_work, _target.Kind, staged, own);
         PutInPlace(journal, produced.Additions);
-        return new(produced.Files.Count, [.. notes, .. produced.Notes, .. journal.Asides.Select(aside => SetAside.Told(aside.From, aside.To))], [])
+        return new(produced.Files.Count, [.. notes, .. produced.Notes, .. journal.Asides.Select(aside => new Note.KeptAside(aside.From, aside.To))], [])
         {
             Open = [.. produced.Open.Select(file => OwnPath.In(_full, file))],
             Remedies = produced.Remedies,

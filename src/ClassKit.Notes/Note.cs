@@ -1,0 +1,245 @@
+using ClassKit.BenchPlans.Changes;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Quoting;
+using ClassKit.Grading.Regrading;
+using ClassKit.Grading.Rehearsals;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
+using ClassKit.ItemBanks.Packages;
+
+namespace ClassKit.Notes;
+
+/// <summary>What an instructor should know of work that succeeded. Whoever takes in all of them has taken in every note there is.</summary>
+public abstract record Note
+{
+    private Note()
+    {
+    }
+
+    /// <summary>What was dealt is what the folder held already.</summary>
+    /// <param name="Code">The deal's code.</param>
+    public sealed record SameDeal(string Code) : Note;
+
+    /// <summary>Students were added to a deal, of whom all others keep what they have.</summary>
+    /// <param name="Code">The deal's code.</param>
+    /// <param name="Students">Who was added.</param>
+    public sealed record AddedToDeal(string Code, IReadOnlyList<Student> Students) : Note;
+
+    /// <summary>Exercises were chosen for everybody.</summary>
+    /// <param name="Exercises">Which.</param>
+    public sealed record SetChosen(IReadOnlyList<Exercise> Exercises) : Note;
+
+    /// <summary>Students have different sets of equal weight.</summary>
+    /// <param name="Spread">The sets.</param>
+    public sealed record SpreadOut(Spread Spread) : Note;
+
+    /// <summary>A class was dealt its workbooks.</summary>
+    /// <param name="Workbooks">How many.</param>
+    /// <param name="Exercises">How many exercises each has.</param>
+    /// <param name="Seed">What decided the draws.</param>
+    /// <param name="Record">The file that grading needs and nobody else should see.</param>
+    public sealed record Dealt(int Workbooks, int Exercises, ulong Seed, string Record) : Note;
+
+    /// <summary>Students share variants of an exercise.</summary>
+    /// <param name="Variants">Which, and how many.</param>
+    public sealed record VariantsShared(SharedVariants Variants) : Note;
+
+    /// <summary>The marking scheme counts as many exercises as a student has, so that its rule does nothing.</summary>
+    /// <param name="Best">How many it counts.</param>
+    /// <param name="Exercises">How many there are.</param>
+    public sealed record AllExercisesCount(int Best, int Exercises) : Note;
+
+    /// <summary>The marking scheme counts as many points as a student can earn, so that its rule does nothing.</summary>
+    /// <param name="Most">How many it counts.</param>
+    /// <param name="Points">How many there are.</param>
+    public sealed record AllPointsCount(int Most, decimal Points) : Note;
+
+    /// <summary>Pages to practise with were made.</summary>
+    /// <param name="Pages">How many; null for the one that is anyone's.</param>
+    /// <param name="Seed">What decided the draws.</param>
+    public sealed record PracticeMade(int? Pages, ulong Seed) : Note;
+
+    /// <summary>Practice after grading was made.</summary>
+    /// <param name="Students">How many practise.</param>
+    /// <param name="Minutes">The most time that it takes each.</param>
+    /// <param name="Seed">What decided the draws.</param>
+    public sealed record FollowingUp(int Students, int Minutes, ulong Seed) : Note;
+
+    /// <summary>Students who missed nothing.</summary>
+    /// <param name="Students">Who.</param>
+    public sealed record NothingMissed(IReadOnlyList<Student> Students) : Note;
+
+    /// <summary>Students of whom nothing was graded.</summary>
+    /// <param name="Students">Who.</param>
+    public sealed record NothingGraded(IReadOnlyList<Student> Students) : Note;
+
+    /// <summary>Most of what came back is of another deal.</summary>
+    /// <param name="Others">How many workbooks are.</param>
+    /// <param name="Workbooks">Of how many.</param>
+    /// <param name="Mostly">Which deal most of them are from.</param>
+    /// <param name="Code">The code of this deal; null if it has none.</param>
+    /// <param name="Seed">The seed of this deal.</param>
+    public sealed record OtherDeals(int Others, int Workbooks, OtherDeal Mostly, string? Code, ulong Seed) : Note
+    {
+        /// <summary>The note for a graded class; null where most workbooks are of the deal that was graded.</summary>
+        public static OtherDeals? In(ClassGrades grades)
+        {
+            ArgumentNullException.ThrowIfNull(grades);
+            var others = grades.Files.Select(file => file.Other).OfType<OtherDeal>().ToList();
+            var own = grades.Files.Count(file => file.Fate is FileFate.Graded or FileFate.OtherVersion);
+            if (others.Count <= own) return null;
+            var mostly = others.GroupBy(other => other).OrderByDescending(alike => alike.Count()).First().Key;
+            return new(others.Count, others.Count + own, mostly, grades.Dealt.Identity?.Code, grades.Dealt.Seed);
+        }
+    }
+
+    /// <summary>A class was graded.</summary>
+    /// <param name="Students">How many students there are.</param>
+    /// <param name="WithGrade">How many were graded.</param>
+    /// <param name="Missing">How many handed in nothing.</param>
+    /// <param name="Unreadable">Of how many nothing could be read.</param>
+    /// <param name="OtherFiles">How many other files there were.</param>
+    /// <param name="Leftovers">How many files programs left there.</param>
+    public sealed record Graded(int Students, int WithGrade, int Missing, int Unreadable, int OtherFiles, int Leftovers) : Note;
+
+    /// <summary>A file could not be judged, by a mistake of ours.</summary>
+    /// <param name="File">Which.</param>
+    /// <param name="Fault">What went wrong, for those who mend it.</param>
+    public sealed record NotJudged(ReturnedName File, string Fault) : Note;
+
+    /// <summary>Answers have the points of corrections.</summary>
+    /// <param name="Answers">How many.</param>
+    public sealed record Corrected(int Answers) : Note;
+
+    /// <summary>What was typed into a gradebook cannot be read.</summary>
+    /// <param name="Gradebook">Which, and why not.</param>
+    public sealed record Unread(UnreadGradebook Gradebook) : Note;
+
+    /// <summary>Points typed into a gradebook became corrections.</summary>
+    /// <param name="Points">Which.</param>
+    public sealed record TakenOver(IReadOnlyList<TypedPoints> Points) : Note;
+
+    /// <summary>Points typed into a gradebook wait to become corrections.</summary>
+    /// <param name="Points">Which.</param>
+    public sealed record Waiting(IReadOnlyList<TypedPoints> Points) : Note;
+
+    /// <summary>Students have something that the instructor should look at.</summary>
+    /// <param name="Students">How many.</param>
+    public sealed record Flagged(int Students) : Note;
+
+    /// <summary>The part to teach again before all others.</summary>
+    /// <param name="Part">Which, and how few understood it.</param>
+    public sealed record TeachAgain(PartSummary Part) : Note;
+
+    /// <summary>Earlier grades cannot be read, so that nothing is taken from them.</summary>
+    /// <param name="Problems">What their reader says.</param>
+    public sealed record NotGoneBy(IReadOnlyList<string> Problems) : Note;
+
+    /// <summary>Work is due as it was said before.</summary>
+    /// <param name="Due">When.</param>
+    /// <param name="AsDealt">True if that was said with the deal, false if it is on record with the grades.</param>
+    public sealed record DueAsBefore(DueMoment Due, bool AsDealt) : Note;
+
+    /// <summary>Work is due as the instructor named it.</summary>
+    /// <param name="Due">When, and how that was read.</param>
+    public sealed record DueAsNamed(DueMoment Due) : Note;
+
+    /// <summary>Work is due at another time than on record.</summary>
+    /// <param name="Before">When it was due.</param>
+    /// <param name="Now">When it is due; null if it may come at any time.</param>
+    /// <param name="AsDealt">True if that was said with the deal, false if it is on record with the grades.</param>
+    public sealed record DueChanged(DueMoment Before, DueMoment? Now, bool AsDealt) : Note;
+
+    /// <summary>The grades on record do not say how they were judged.</summary>
+    public sealed record JudgingNotKnown : Note;
+
+    /// <summary>The grades on record were judged by another version of the judge.</summary>
+    /// <param name="Before">Which.</param>
+    /// <param name="Now">This one.</param>
+    public sealed record OtherJudge(int Before, int Now) : Note;
+
+    /// <summary>The fresh inputs on record do not fit an exercise any more.</summary>
+    /// <param name="Exercise">Which.</param>
+    public sealed record OtherInputs(Exercise Exercise) : Note;
+
+    /// <summary>How many students' grades change.</summary>
+    /// <param name="Students">How many.</param>
+    public sealed record Changes(int Students) : Note;
+
+    /// <summary>A student's grade changes.</summary>
+    /// <param name="Change">How, and why.</param>
+    public sealed record Changed(GradeChange Change) : Note;
+
+    /// <summary>A pack was built.</summary>
+    /// <param name="Lesson">The lesson's title.</param>
+    /// <param name="Class">What the class is called.</param>
+    /// <param name="Students">How many students it has.</param>
+    /// <param name="Teams">In how many teams.</param>
+    /// <param name="First">The page to open first.</param>
+    public sealed record Packed(string Lesson, string Class, int Students, int Teams, string First) : Note;
+
+    /// <summary>Not all of a lesson fits its period.</summary>
+    /// <param name="What">What was cut of it.</param>
+    public sealed record Cut(PeriodCut What) : Note;
+
+    /// <summary>An invented class took the exercises.</summary>
+    /// <param name="Students">How many students were invented.</param>
+    /// <param name="Report">How the grader and the exercises fared.</param>
+    public sealed record Rehearsed(int Students, RehearsalReport Report) : Note;
+
+    /// <summary>Grades were put into tables for a school's records.</summary>
+    /// <param name="Results">How many.</param>
+    public sealed record Tabulated(int Results) : Note;
+
+    /// <summary>A bank of items was made.</summary>
+    /// <param name="Items">How many items.</param>
+    /// <param name="Exercises">Of how many exercises.</param>
+    /// <param name="Package">The file.</param>
+    public sealed record Banked(int Items, int Exercises, string Package) : Note;
+
+    /// <summary>Something about a bank of items.</summary>
+    /// <param name="Bank">What.</param>
+    public sealed record OfBank(BankNote Bank) : Note;
+
+    /// <summary>Answers of a work wait for the instructor's decision.</summary>
+    /// <param name="Work">The work's title.</param>
+    /// <param name="Answers">How many.</param>
+    /// <param name="Corrections">The table in which to decide them.</param>
+    public sealed record Undecided(string Work, int Answers, string Corrections) : Note;
+
+    /// <summary>Two have marked a work.</summary>
+    /// <param name="Work">The work's title.</param>
+    /// <param name="Page">The page that compares them.</param>
+    public sealed record MarkedTwice(string Work, string Page) : Note;
+
+    /// <summary>The marks of a term were weighed.</summary>
+    /// <param name="WithGrade">How many students have a grade.</param>
+    /// <param name="Students">Of how many.</param>
+    public sealed record Weighed(int WithGrade, int Students) : Note;
+
+    /// <summary>Grades of a term may still change.</summary>
+    /// <param name="Students">How many.</param>
+    public sealed record Provisional(int Students) : Note;
+
+    /// <summary>Something that must be passed holds grades of a term back.</summary>
+    /// <param name="Students">How many.</param>
+    public sealed record HeldBack(int Students) : Note;
+
+    /// <summary>An earlier run was cut off while it put its files in place, and they are all there now.</summary>
+    /// <param name="Kind">What kind of run.</param>
+    public sealed record Finished(string Kind) : Note;
+
+    /// <summary>A file of ours that the instructor had changed was kept.</summary>
+    /// <param name="File">The file.</param>
+    /// <param name="Name">Under which name it is kept.</param>
+    public sealed record KeptAside(string File, string Name) : Note;
+
+    /// <summary>The key that says who is who lies apart from reports without names.</summary>
+    /// <param name="Folder">Where.</param>
+    public sealed record KeyApart(string Folder) : Note;
+}

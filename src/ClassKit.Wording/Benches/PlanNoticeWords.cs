@@ -1,0 +1,31 @@
+using System.Diagnostics;
+using System.Globalization;
+using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Planning;
+
+namespace ClassKit.Wording.Benches;
+
+/// <summary>What the reader of a bench plan must know besides.</summary>
+public static class PlanNoticeWords
+{
+    private const string NoSolver = "The constraint solver cannot be loaded on this machine: it is native code, and there is none for this kind of machine or a system library that it needs is missing.";
+
+    /// <summary>The notice in a sentence or two.</summary>
+    public static string Of(PlanNotice notice) => notice switch
+    {
+        PlanNotice.NoTime(var time) => string.Create(
+            CultureInfo.InvariantCulture,
+            $"What is set aside fills the period: {time.SetupMinutes} min to begin, {time.TastingMinutes} min to taste and {time.CleanupMinutes} min to clean up leave nothing of {time.PeriodMinutes} min."),
+        PlanNotice.NotFound => "No plan was found, and it was not proven that there is none.",
+        PlanNotice.NoSolver(HasPlan: true) => $"{NoSolver} This plan keeps every rule, but was made by a rule of thumb: there may be a better one.",
+        PlanNotice.NoSolver => $"{NoSolver} The rule of thumb that stands in for it found no plan; there may be one all the same.",
+        _ => throw new UnreachableException($"No words for {notice}."),
+    };
+
+    /// <summary>What was cut of a lesson that does not fit its period.</summary>
+    public static string Of(PeriodCut cut)
+    {
+        ArgumentNullException.ThrowIfNull(cut);
+        return string.Create(CultureInfo.InvariantCulture, $"All of the lesson does not fit {cut.Bench.Time.PeriodMinutes} min. {PlanChangeWords.Of(cut.Change, cut.Bench)}");
+    }
+}

@@ -1,0 +1,120 @@
+using System.Diagnostics;
+using System.Globalization;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Grading.Results;
+using ClassKit.Notes;
+using ClassKit.Wording.Benches;
+using ClassKit.Wording.Counts;
+using ClassKit.Wording.Files;
+using ClassKit.Wording.Gradebooks;
+using ClassKit.Wording.Items;
+using ClassKit.Wording.Quoting;
+using ClassKit.Wording.Regrading;
+
+namespace ClassKit.Wording.Notes;
+
+/// <summary>What an instructor is told of work that succeeded: a line or more for each note.</summary>
+public static class NoteWords
+{
+    /// <summary>The lines; those that belong to the one before them begin with two spaces.</summary>
+    public static IEnumerable<string> Of(Note note) => note switch
+    {
+        Note.TakenOver(var points) =>
+        [
+            $"{Answers(points.Count)} typed into the gradebook {Counted.Noun(points.Count, "is", "are")} taken over into corrections.csv:", .. points.Select(Line),
+        ],
+        Note.Waiting(var points) =>
+        [
+            $"{Answers(points.Count)} typed into the gradebook {Counted.Noun(points.Count, "waits", "wait")} to be taken over, and the grades go without:", .. points.Select(Line),
+        ],
+        Note.Changed(var change) => ChangeWords.Of(change),
+        _ => [Sentence(note)],
+    };
+
+    private static string Sentence(Note note) => note switch
+    {
+        Note.SameDeal(var code) => $"The same deal as before, {code}.",
+        Note.AddedToDeal(var code, var students) => $"Added to deal {code}: {string.Join(", ", students.Select(student => student.Name))}. The numbers and files of all others are as they were.",
+        Note.SetChosen(var exercises) => Of(exercises),
+        Note.SpreadOut(var spread) => Of(spread),
+        Note.Dealt(var workbooks, var exercises, var seed, var record) =>
+            $"{Counted.Of(workbooks, "workbook")} of {Counted.Of(exercises, "exercise")}, seed {seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {record} and the key to yourself.",
+        Note.VariantsShared(var variants) => Invariant($"Exercise {variants.Exercise.Id}: {variants.Students} students share a variant with someone else, because its givens allow only {variants.Variants}. Widen a given's range to tell them apart."),
+        Note.AllExercisesCount(var best, var exercises) => Invariant($"The marking scheme counts the {best} best exercises, and a student has {exercises}: all of them count."),
+        Note.AllPointsCount(var most, var points) => Invariant($"The marking scheme counts at most {most} points, and a student can earn {points:0.##}: all of them count."),
+        Note.PracticeMade(var pages, var seed) => $"{(pages is { } many ? Counted.Of(many, "page") : "One page")} to practise with, seed {seed}. The answers are in the page: it is for practice, not for work that is handed in.",
+        Note.FollowingUp(var students, var minutes, var seed) =>
+            $"{Counted.Of(students, "student practises", "students practise")} what they missed, up to {minutes} minutes each, seed {seed}. Every page has a workbook with the same numbers, which can be graded like any other.",
+        Note.NothingMissed(var students) => $"Nothing was missed by {Names(students)}.",
+        Note.NothingGraded(var students) => $"Nothing is known of {Names(students)}, of whom nothing was graded.",
+        Note.OtherDeals others => OtherDealWords.Mostly(others),
+        Note.Graded graded => Of(graded),
+        Note.NotJudged(var file, var fault) => $"{Quoted.Of(file)} could not be judged, by a mistake of ours: look at it yourself, and please report “{fault}”. It counts neither for nor against anyone.",
+        Note.Corrected(var answers) => $"{Counted.Of(answers, "answer has", "answers have")} the points of your corrections.",
+        Note.Unread(var gradebook) => GradebookWords.Of(gradebook),
+        Note.Flagged(var students) => $"{Counted.Of(students, "student has", "students have")} something to look at; the class report lists it.",
+        Note.TeachAgain(var part) => $"Teach again first: {part.Exercise.Title}, “{part.Part.Ask}” ({part.Understood} of {part.Judged} show the method).",
+        Note.NotGoneBy(var problems) => $"The earlier grades are not gone by, so that answers are judged anew and nothing is known from them of when work was due: {string.Join(' ', problems)}",
+        Note.DueAsBefore(var due, var asDealt) => $"Due {due}, {(asDealt ? "as dealt" : "as on record")}.",
+        Note.DueAsNamed(var due) => Of(due),
+        Note.DueChanged(var before, var now, var asDealt) => $"{(asDealt ? "As dealt" : "On record")} it was due {before}; from now on {(now is null ? "it may come at any time" : $"it is due {now}")}.",
+        Note.JudgingNotKnown => "The grades on record do not say how they were judged, so answers are judged as they are today, on fresh inputs of the deal's seed.",
+        Note.OtherJudge(var before, var now) => $"The grades on record were judged by version {before} of the judge; this is version {now}. Where an outcome changes without another reason, that is why.",
+        Note.OtherInputs(var exercise) => $"{exercise.Title}: the fresh inputs on record do not fit the exercise as it is now, so others were drawn.",
+        Note.Changes(var students) => students switch { 0 => "Nobody's points or outcomes change.", 1 => "One student changes:", _ => $"{students} students change:" },
+        Note.Packed packed => $"{packed.Lesson} for {packed.Class}: {Counted.Of(packed.Students, "student")} in {Counted.Of(packed.Teams, "team")}. Open {packed.First}.",
+        Note.Cut(var cut) => PlanNoticeWords.Of(cut),
+        Note.Rehearsed(var students, var report) => Invariant(
+            $"{students} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. Half of them are done after about {report.DoneAfter(0.5):0} minutes, nine in ten after {report.DoneAfter(0.9):0}."),
+        Note.Tabulated(var results) => $"{Counted.Of(results, "result")} in the tables of OneRoster 1.2 (1EdTech). Students go by the ids of the roster: they must be the school's own. Zip the three tables to hand them on.",
+        Note.Banked(var items, var exercises, var package) =>
+            $"{Counted.Of(items, "item")} of {Counted.Of(exercises, "exercise")} in {package}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.",
+        Note.OfBank(var bank) => BankNoteWords.Of(bank),
+        Note.Undecided(var work, var answers, var corrections) => $"{work}: {Counted.Of(answers, "answer")} could not be evaluated and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide them in {corrections} and grade again.",
+        Note.MarkedTwice(var work, var page) => $"{work} was marked by two: see {page} before the marks count.",
+        Note.Weighed(var graded, var students) => $"{graded} of {Counted.Of(students, "student")} {Counted.Noun(students, "has", "have")} a grade.",
+        Note.Provisional(var students) => $"{students} may still change: marks are to come. Each student's page says what is needed.",
+        Note.HeldBack(var students) => $"{students} held back by something that must be passed.",
+        Note.Finished(var kind) => $"An earlier run of `{kind}` was cut off while it put its files in place: they are all there now.",
+        Note.KeptAside(var file, var name) => $"You had changed {file}: your version is kept as {name}.",
+        Note.KeyApart(var folder) => $"The key is in {folder}. Keep it apart from the reports: it says who is who.",
+        _ => throw new UnreachableException($"No words for {note}."),
+    };
+
+    private static string Of(IReadOnlyList<Exercise> exercises) => Invariant(
+        $"{string.Join(", ", exercises.Select(exercise => exercise.Id))}: about {exercises.Sum(exercise => exercise.Minutes)} minutes, {exercises.Sum(SetChooser.PointsOf):0.##} points.");
+
+    private static string Of(Spread spread)
+    {
+        var minutes = spread.LeastMinutes == spread.MostMinutes ? $"{spread.LeastMinutes}" : $"{spread.LeastMinutes} to {spread.MostMinutes}";
+        var weight = Invariant($"each {spread.Points:0.##} points, about {minutes} minutes, and as many exercises of each skill and level");
+        return spread.Different == 1
+            ? $"No second set of equal weight was found, so that everyone gets the same: {weight}. Ask for fewer minutes or points, so that there is something to choose from."
+            : $"{spread.Different} different sets of {spread.Exercises.Count} exercises: {weight}.";
+    }
+
+    private static string Of(Note.Graded graded)
+    {
+        var leftovers = graded.Leftovers > 0 ? $", {graded.Leftovers} left behind by programs ignored" : "";
+        return $"{graded.WithGrade} of {Counted.Of(graded.Students, "student")} graded, {graded.Missing} missing, {graded.Unreadable} unreadable; {Counted.Of(graded.OtherFiles, "other file")} accounted for{leftovers}.";
+    }
+
+    private static string Of(DueMoment due) => due.Reading switch
+    {
+        DueReading.Plain => $"Due {due}.",
+        DueReading.ZoneAssumed => $"Due {due}: nobody has said in which time zone the class is, so UTC was taken. Write `time zone: Europe/Paris` or the like into the class profile.",
+        DueReading.Skipped => $"Due {due}: the clocks of {due.Zone} are put forward over the time that you named, so it was moved on by as much.",
+        DueReading.Twice => Invariant($"Due {due}, offset {due.At:zzz}: the clocks of {due.Zone} are put back over the time that you named, so it comes twice, and the later one was taken."),
+    };
+
+    private static string Answers(int count) => count == 1 ? "The points of one answer" : $"The points of {count} answers";
+
+    private static string Line(TypedPoints typed) => $"  {GradebookWords.Of(typed)}{(typed.Fault is { } fault ? $" ({GradebookWords.Of(fault)})" : "")}";
+
+    private static string Names(IReadOnlyList<Student> students) => string.Join(", ", students.Select(student => student.Shown));
+
+    private static string Invariant(FormattableString words) => words.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,34 @@
+using ClassKit.Exercises.Deadlines;
+using ClassKit.Notes;
+using ClassKit.Wording.Notes;
+using ClassKit.Wording.Tests.Samples;
+
+namespace ClassKit.Wording.Tests.Notes;
+
+public class NoteWordsTests
+{
+    private static readonly DueMoment Due = DueWish.Parse("2026-11-20T17:00")!.In(null)!;
+
+    public static TheoryData<Note, string> Said => new()
+    {
+        { new Note.SameDeal("K7M-4RX9"), "The same deal as before, K7M-4RX9." },
+        { new Note.AddedToDeal("K7M-4RX9", [Every.Ada]), "Added to deal K7M-4RX9: Ada Berg. The numbers and files of all others are as they were." },
+        { new Note.Dealt(1, 2, 5, "dealt.json"), "1 workbook of 2 exercises, seed 5. Hand out only what is in workbooks, or in sheets for work on paper; keep dealt.json and the key to yourself." },
+        { new Note.AllPointsCount(40, 12.5m), "The marking scheme counts at most 40 points, and a student can earn 12.5: all of them count." },
+        { new Note.Graded(24, 20, 3, 1, 1, 2), "20 of 24 students graded, 3 missing, 1 unreadable; 1 other file accounted for, 2 left behind by programs ignored." },
+        { new Note.DueAsBefore(Due, AsDealt: false), "Due 2026-11-20 17:00 (UTC), as on record." },
+        { new Note.DueChanged(Due, null, AsDealt: true), "As dealt it was due 2026-11-20 17:00 (UTC); from now on it may come at any time." },
+        { new Note.OtherJudge(3, 2), "The grades on record were judged by version 3 of the judge; this is version 2. Where an outcome changes without another reason, that is why." },
+        { new Note.Changes(1), "One student changes:" },
+        { new Note.KeptAside("grades.csv", "grades (changed by you).csv"), "You had changed grades.csv: your version is kept as grades (changed by you).csv." },
+        { new Note.Weighed(1, 24), "1 of 24 students have a grade." },
+    };
+
+    [Theory]
+    [MemberData(nameof(Said))]
+    public void A_note_is_said_with_its_numbers_students_and_files(Note note, string words) => Assert.Contains(words, NoteWords.Of(note));
+
+    [Fact]
+    public void A_time_of_which_the_zone_was_assumed_says_how_to_name_it() =>
+        Assert.Contains("so UTC was taken. Write `time zone: Europe/Paris`", Assert.Single(NoteWords.Of(new Note.DueAsNamed(Due))), StringComparison.Ordinal);
+}
