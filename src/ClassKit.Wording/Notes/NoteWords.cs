@@ -75,7 +75,7 @@ public static class NoteWords
         Note.OfBank(var bank) => BankNoteWords.Of(bank),
         Note.Undecided(var work, var answers, var corrections) => $"{work}: {Counted.Of(answers, "answer")} could not be evaluated and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide them in {corrections} and grade again.",
         Note.MarkedTwice(var work, var page) => $"{work} was marked by two: see {page} before the marks count.",
-        Note.Weighed(var graded, var students) => $"{graded} of {Counted.Of(students, "student")} {Counted.Noun(students, "has", "have")} a grade.",
+        Note.Weighed(var graded, var students) => $"{graded} of {Counted.Of(students, "student")} {Counted.Noun(graded, "has", "have")} a grade.",
         Note.Provisional(var students) => $"{students} may still change: marks are to come. Each student's page says what is needed.",
         Note.HeldBack(var students) => $"{students} held back by something that must be passed.",
         Note.Finished(var kind) => $"An earlier run of `{kind}` was cut off while it put its files in place: they are all there now.",

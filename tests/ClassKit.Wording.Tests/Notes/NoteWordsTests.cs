@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using System.Runtime.CompilerServices;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Notes;
 using ClassKit.Wording.Notes;
@@ -21,12 +23,26 @@ public class NoteWordsTests
         { new Note.OtherJudge(3, 2), "The grades on record were judged by version 3 of the judge; this is version 2. Where an outcome changes without another reason, that is why." },
         { new Note.Changes(1), "One student changes:" },
         { new Note.KeptAside("grades.csv", "grades (changed by you).csv"), "You had changed grades.csv: your version is kept as grades (changed by you).csv." },
-        { new Note.Weighed(1, 24), "1 of 24 students have a grade." },
+        { new Note.Weighed(1, 24), "1 of 24 students has a grade." },
     };
 
     [Theory]
     [MemberData(nameof(Said))]
     public void A_note_is_said_with_its_numbers_students_and_files(Note note, string words) => Assert.Contains(words, NoteWords.Of(note));
+
+    public static TheoryData<Type> Kinds => [.. typeof(Note).GetNestedTypes().Where(type => type.IsAssignableTo(typeof(Note)))];
+
+    /// <summary>Asked without any of its numbers, a note that has words stumbles over what is missing; one that has none is said to have none.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Every_note_there_is_has_words(Type kind)
+    {
+        var note = (Note)RuntimeHelpers.GetUninitializedObject(kind);
+
+        var found = Record.Exception(() => NoteWords.Of(note).ToList());
+
+        Assert.IsNotType<UnreachableException>(found);
+    }
 
     [Fact]
     public void A_time_of_which_the_zone_was_assumed_says_how_to_name_it() =>
