@@ -10,7 +10,7 @@ internal static class WeighCommand
 {
     public static Command Create(Report report)
     {
-        var term = new Argument<string>("TERM") { Description = "The description of a term, such as demo-cohort/term.md." };
+        var term = new Argument<string>("TERM") { Description = "The description of a term, such as demo-cohort/term/term.md." };
         var to = CommonOptions.Out("the class's report, a page a student and the workbook");
         var command = new Command(WeighTerm.Kind, "Weigh the marks of a term into grades, every step shown.") { term, to };
         command.SetAction(parsed => report.Write(

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.CellFormulas.Sheets;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
@@ -11,7 +12,7 @@ namespace ClassKit.Content.Classes;
 
 /// <summary>Reads an instructor's corrections: comma-separated values with the header <c>student,part,points,reason</c>.</summary>
 /// <remarks>
-/// A student is named by id or by full name, a part as the columns of grades.csv name it. Points are what the answer is to have, not a
+/// A student is named by id or by full name, a part as the columns of grades.csv name it, or by its number and letter on every page: 2c. Points are what the answer is to have, not a
 /// difference: spreadsheets drop the sign of “+1” when they save.
 /// </remarks>
 public static class CorrectionsReader
@@ -75,9 +76,12 @@ public static class CorrectionsReader
     private static (string? Exercise, Part? Part) Asked(CsvRow row, DealtClass dealt, ProblemList problems)
     {
         var named = row["part"];
-        foreach (var exercise in dealt.Exercises)
+        foreach (var (at, exercise) in dealt.Exercises.Index())
         {
-            if (exercise.Parts.FirstOrDefault(part => named == $"{exercise.Id}.{part.Id}") is { } found) return (exercise.Id, found);
+            foreach (var (place, part) in exercise.Parts.Index())
+            {
+                if (named == $"{exercise.Id}.{part.Id}" || named.Equals($"{at + 1}{CellAddress.ColumnLetters(place + 1)}", StringComparison.OrdinalIgnoreCase)) return (exercise.Id, part);
+            }
         }
         var known = dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => $"{exercise.Id}.{part.Id}")).ToList();
         problems.Add(row.Line, named.Length == 0 ? "The correction names no part" : $"There is no part `{named}`", NearestWord.Advice(named, known));

@@ -35,6 +35,14 @@ public sealed class CorrectionsReaderTests : IDisposable
         Assert.Equal([new Correction("ana", "bread_water", "water", 0.5m, "On paper")], Read(text).Model!);
     }
 
+    [Theory]
+    [InlineData("1a", 0)]
+    [InlineData("1B", 1)]
+    public void A_part_may_be_called_as_every_page_calls_it(string part, int place)
+    {
+        Assert.Equal(_dealt.Exercises[0].Parts[place].Id, Assert.Single(Read($"{Header}ana,{part},1,On paper\n").Model!).Part);
+    }
+
     [Fact]
     public void A_table_without_lines_corrects_nothing()
     {
