@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Reflection;
 using System.Runtime.CompilerServices;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Notes;
@@ -37,11 +38,26 @@ public class NoteWordsTests
     [MemberData(nameof(Kinds))]
     public void Every_note_there_is_has_words(Type kind)
     {
-        var note = (Note)RuntimeHelpers.GetUninitializedObject(kind);
+        var note = (Note)Blank(kind);
 
         var found = Record.Exception(() => NoteWords.Of(note).ToList());
 
         Assert.IsNotType<UnreachableException>(found);
+    }
+
+    /// <summary>A fact without its numbers; where it holds a fact of a closed set, one of that set's first kind, for of none there are no words to be asked.</summary>
+    private static object Blank(Type kind)
+    {
+        var blank = RuntimeHelpers.GetUninitializedObject(kind);
+        foreach (var inner in kind.GetFields(BindingFlags.Instance | BindingFlags.NonPublic))
+        {
+            if (inner.FieldType.IsAbstract && inner.FieldType.GetNestedTypes().FirstOrDefault(type => type.IsAssignableTo(inner.FieldType)) is { } first)
+            {
+                inner.SetValue(blank, Blank(first));
+            }
+        }
+
+        return blank;
     }
 
     [Fact]
