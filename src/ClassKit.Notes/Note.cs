@@ -234,6 +234,10 @@ public abstract record Note
     /// <param name="Kind">What kind of run.</param>
     public sealed record Finished(string Kind) : Note;
 
+    /// <summary>A roster was not laid out in the plainest way.</summary>
+    /// <param name="Origin">What was taken for what.</param>
+    public sealed record RosterUnderstood(RosterOrigin Origin) : Note;
+
     /// <summary>A file of ours that the instructor had changed was kept.</summary>
     /// <param name="File">The file.</param>
     /// <param name="Name">Under which name it is kept.</param>

@@ -2,6 +2,7 @@ using System.Text;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Lessons;
+using ClassKit.Content.Rosters;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
 using ClassKit.UseCases.Rehearsing;

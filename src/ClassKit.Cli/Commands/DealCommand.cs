@@ -11,7 +11,7 @@ internal static class DealCommand
     public static Command Create(Report report)
     {
         var lesson = CommonOptions.LessonOrExercises();
-        var roster = new Option<string>("--roster") { Description = "The students, a CSV file with id and name.", HelpName = "FILE", Required = true };
+        var roster = new Option<string>("--roster") { Description = "The students: .xlsx, .ods or CSV with names, and ids if there are any.", HelpName = "FILE", Required = true };
         var profile = new Option<string?>("--class") { Description = "The class profile: the class's name and its time zone go into what is dealt.", HelpName = "FILE" };
         var to = CommonOptions.Out("workbooks, key and dealt.json");
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);

@@ -12,7 +12,7 @@ internal static class PracticeCommand
     public static Command Create(Report report)
     {
         var lesson = CommonOptions.LessonOrExercises();
-        var roster = new Option<string?>("--roster") { Description = "The students, a CSV file with id and name: a page each, with numbers of their own. Without it one page is made for anyone.", HelpName = "FILE" };
+        var roster = new Option<string?>("--roster") { Description = "The students, .xlsx, .ods or CSV with names: a page each, with numbers of their own. Without it one page is made for anyone.", HelpName = "FILE" };
         var apartFrom = new Option<string?>("--apart-from") { Description = "A folder that `classkit deal` made: none of its numbers come up in the practice.", HelpName = "DEALT" };
         var to = CommonOptions.Out("the pages");
         var seed = CommonOptions.Seed(DealPractice.DefaultSeed);

@@ -3,6 +3,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Exercises;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Recognition;
+using ClassKit.Content.Rosters;
 using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
@@ -43,7 +44,7 @@ public static class ContentChecker
             return [new(folder.Path, ContentKind.Lesson)];
         var tree = folder.Library.Tree;
         var files = tree.Files(folder.Path)
-            .Where(name => !name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || name.StartsWith("roster", StringComparison.OrdinalIgnoreCase))
+            .Where(name => name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) || name.StartsWith("roster", StringComparison.OrdinalIgnoreCase))
             .Select(folder.In)
             .Select(file => (file.Path, Kind: ContentRecognition.Of(file)))
             .Where(file => file.Kind is not null)
@@ -56,7 +57,7 @@ public static class ContentChecker
     {
         if (ContentRecognition.Of(file) is { } kind)
             return [new(file.Path, kind)];
-        problems.Add(new(file.Shown, null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, terms `roster:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv."));
+        problems.Add(new(file.Shown, null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, terms `roster:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv, .tsv, .xlsx or .ods."));
         return [];
     }
 

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Household;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Content.Diagnostics;
@@ -8,7 +9,7 @@ using ClassKit.Content.Wording;
 
 namespace ClassKit.Content.Classes;
 
-/// <summary>Reads what is in a pack: a mass, a volume of what a cup is known of, or a count of what is counted: <c>5 kg</c>, <c>2 L</c>, <c>30 large eggs</c>.</summary>
+/// <summary>Reads what is in a pack: a mass, a volume of what a cup is known of, or a count of what is counted: <c>5 kg</c>, <c>2 L</c>, <c>30 large eggs</c>, <c>10 medium eggs</c>, <c>10 eggs size M</c>. A comma may be the decimal sign.</summary>
 internal static partial class PackContent
 {
     private static readonly Bounds Contents = new(0, false, 100_000);
@@ -18,14 +19,14 @@ internal static partial class PackContent
     {
         var match = NumberAndWords().Match(text.Text);
         var words = match.Groups["words"].Value;
-        if (match.Success && Number.TryParse(match.Groups["number"].Value, out var number) && GramsIn(words, ingredient) is { } grams)
+        if (match.Success && Number.TryParse(match.Groups["number"].Value.Replace(',', '.'), out var number) && GramsIn(words, ingredient) is { } grams)
             return Number.Within((double)number, text, "What a pack holds", Contents, problems) is { } many ? Mass.FromGrams(many * grams) : null;
         if (match.Success && words is not "g" and not "kg" and not "oz" and not "lb" && words.Length > 2)
         {
             problems.Add(text.Line, $"A pack of {ingredient.Name} holds `{text.Text}`", NearestWord.Advice(words, Words(ingredient)));
             return null;
         }
-        return Dimensions.Mass.Read(text, $"What a pack of {ingredient.Name} holds", Contents, problems);
+        return Dimensions.Mass.Read(DecimalComma().IsMatch(text.Text) ? text with { Text = text.Text.Replace(',', '.') } : text, $"What a pack of {ingredient.Name} holds", Contents, problems);
     }
 
     /// <summary>What one unit other than of mass weighs; null if there is no such unit for the ingredient.</summary>
@@ -34,6 +35,7 @@ internal static partial class PackContent
         "L" when ingredient.GramsPerCup is { } cup => cup / Volume.LitresPerCup,
         "mL" when ingredient.GramsPerCup is { } cup => cup / Volume.LitresPerCup / 1000,
         _ when ingredient.Piece is { } piece && (unit == piece.Singular || unit == piece.Plural) => piece.Grams,
+        _ when ingredient.Id == "whole_egg" && Eggs().Match(unit) is { Success: true } eggs => eggs.Groups["size"].Value is { Length: > 0 } size ? EggSize.GramsOf(size) : ingredient.Piece?.Grams,
         _ => null,
     };
 
@@ -42,8 +44,15 @@ internal static partial class PackContent
         "kg", "g", "lb", "oz",
         .. ingredient.GramsPerCup is null ? Array.Empty<string>() : ["L", "mL"],
         .. ingredient.Piece is null ? Array.Empty<string>() : [ingredient.Piece.Plural],
+        .. ingredient.Id == "whole_egg" ? EggSize.All.Select(size => $"{size} eggs") : [],
     ];
 
-    [GeneratedRegex(@"^(?<number>[0-9.]+)\s*(?<words>[A-Za-z][A-Za-z ]*)$")]
+    [GeneratedRegex(@"^(?:(?<size>small|medium|large|extra large|jumbo|XL|[SML])\s+)?eggs?(?:\s+(?:size\s+)?(?<size>XL|[SML]))?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Eggs();
+
+    [GeneratedRegex(@"^[0-9]+,[0-9]{1,2}\s*[A-Za-z]+$")]
+    private static partial Regex DecimalComma();
+
+    [GeneratedRegex(@"^(?<number>[0-9]+(?:[.,][0-9]+)?)\s*(?<words>[A-Za-z][A-Za-z ]*)$")]
     private static partial Regex NumberAndWords();
 }

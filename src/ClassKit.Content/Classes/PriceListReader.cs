@@ -3,7 +3,6 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
-using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Lessons.Classes;
 
@@ -13,9 +12,6 @@ namespace ClassKit.Content.Classes;
 public static class PriceListReader
 {
     private static readonly string[] Columns = ["Ingredient", "Pack", "Holds", "Price"];
-
-    /// <summary>From a gift to more than any pack of food costs.</summary>
-    private static readonly Bounds Prices = new(0, true, 1_000_000);
 
     /// <summary>The list, or everything that is wrong with its file.</summary>
     public static Reading<PriceList> Read(Source source)
@@ -38,20 +34,20 @@ public static class PriceListReader
         var sections = new Sections(document.Sections, "##", problems);
         var packs = new Dictionary<string, PurchaseUnit>(StringComparer.Ordinal);
         foreach (var row in Tables.Rows(sections.Required("Prices"), Columns, problems))
-            Add(row, packs, problems);
+            Add(row, packs, currency?.Text, problems);
         sections.Finish();
         return problems.Finish(() => new PriceList(document.Title.Text, currency!.Value.Text, packs));
     }
 
-    private static void Add(TableRow row, Dictionary<string, PurchaseUnit> packs, ProblemList problems)
+    private static void Add(TableRow row, Dictionary<string, PurchaseUnit> packs, string? currency, ProblemList problems)
     {
         var ingredient = row.Required("Ingredient", problems) is { } name ? KnownIngredient.Find(name, problems) : null;
         var pack = row.Required("Pack", problems);
         var holds = row.Required("Holds", problems);
-        var price = row.Required("Price", problems) is { } amount ? Number.Read(amount, "The price", Prices, problems) : null;
+        var price = row.Required("Price", problems) is { } amount ? PriceCell.Read(amount, currency, problems) : null;
         if (ingredient is null || pack is null || holds is null || price is null || PackContent.Read(holds.Value, ingredient, problems) is not { } mass)
             return;
-        var unit = new PurchaseUnit($"{pack.Value.Text} of {holds.Value.Text}", mass, new((decimal)price.Value));
+        var unit = new PurchaseUnit($"{pack.Value.Text} of {holds.Value.Text}", mass, new(price.Value));
         if (unit.PricePerKilogram.Why is { } why)
             problems.Add(row.Line, why.Message.TrimEnd('.'), why.Remedy);
         else if (!packs.TryAdd(ingredient.Id, unit))

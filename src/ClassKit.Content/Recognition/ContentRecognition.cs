@@ -28,7 +28,7 @@ internal static class ContentRecognition
         var name = Path.GetFileName(source.Path);
         return Path.GetExtension(name).ToLowerInvariant() switch
         {
-            ".csv" => ContentKind.Roster,
+            ".csv" or ".tsv" or ".xlsx" or ".ods" => ContentKind.Roster,
             ".md" when name == LessonReader.FileName => ContentKind.Lesson,
             ".md" => ByKeys(source) ?? ByFolder(source),
             _ => null,

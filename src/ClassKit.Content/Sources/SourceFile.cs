@@ -9,7 +9,10 @@ internal static class SourceFile
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The text with <c>\n</c> line ends, or null with the reason noted.</summary>
-    public static string? Read(Source source, ProblemList problems)
+    public static string? Read(Source source, ProblemList problems) => Bytes(source, problems) is { } bytes ? Decode(bytes, problems) : null;
+
+    /// <summary>What is in the file, or null with the reason noted.</summary>
+    public static byte[]? Bytes(Source source, ProblemList problems)
     {
         if (source.IsFolder)
         {
@@ -27,7 +30,7 @@ internal static class SourceFile
         else if (file.IsTooLarge)
             problems.Add(null, "The file is larger than 1 MB", "A text file is expected here: check that the right file was named.");
         else
-            return Decode(file.Bytes, problems);
+            return file.Bytes;
         return null;
     }
 

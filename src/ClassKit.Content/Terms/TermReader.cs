@@ -2,6 +2,7 @@ using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Outline;
+using ClassKit.Content.Rosters;
 using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Cohorts;

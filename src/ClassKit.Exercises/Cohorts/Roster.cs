@@ -7,6 +7,9 @@ namespace ClassKit.Exercises.Cohorts;
 /// <param name="Students">At least one; ids are unique.</param>
 public sealed record Roster(string Cohort, IReadOnlyList<Student> Students)
 {
+    /// <summary>How its file was understood; null for one that no file says.</summary>
+    public RosterOrigin? Origin { get; init; }
+
     /// <summary>Where the class's clocks are set to; null if nobody has said.</summary>
     public ClassTimeZone? TimeZone { get; init; }
 

@@ -2,11 +2,14 @@ using ClassKit.Content.Checking;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Recognition;
+using ClassKit.Content.Rosters;
 using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Layout;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Running;
+using ClassKit.Wording.Notes;
 
 namespace ClassKit.UseCases.Checking;
 
@@ -28,7 +31,7 @@ public static class CheckContent
         return new(
             check.Items,
             [.. check.Items.Where(item => item.Kind == ContentKind.Lesson).Select(item => NameClash(library.At(item.Path))).OfType<Diagnostic>(), .. proofs.Select(proof => proof.Problem).OfType<Diagnostic>()],
-            [.. proofs.Select(proof => proof.Note).OfType<Diagnostic>()],
+            [.. check.Items.Where(item => item.Kind == ContentKind.Roster).Select(item => Understood(library.At(item.Path))).OfType<Diagnostic>(), .. proofs.Select(proof => proof.Note).OfType<Diagnostic>()],
             proofs)
         {
             Rules = [.. check.Items.Where(item => item.Kind == ContentKind.GradeRule).Select(item => RuleProof.Of(item.Path, GradeRuleReader.Read(library.At(item.Path)).Model!))],
@@ -46,6 +49,10 @@ public static class CheckContent
             })
             .DistinctBy(library.Tree.Full),
     ];
+
+    private static Diagnostic? Understood(Source roster) => RosterReader.Read(roster).Model?.Origin is { IsPlain: false } origin
+        ? new(roster.Path, null, string.Join(' ', NoteWords.Of(new Note.RosterUnderstood(origin))).TrimEnd('.'), "Rename a column in the file if it was taken for the wrong thing.")
+        : null;
 
     private static Diagnostic? NameClash(Source lessonFolder) =>
         LessonReader.Read(lessonFolder).Model is { } lesson && PracticeLayout.FirstNameClash(lesson.Exercises) is { } clash

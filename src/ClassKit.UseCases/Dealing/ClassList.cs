@@ -1,5 +1,6 @@
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Rosters;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Lessons.Classes;

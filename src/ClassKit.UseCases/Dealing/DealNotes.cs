@@ -14,6 +14,7 @@ public static class DealNotes
         var (request, dealt) = (deal.Request, deal.Dealt);
         return
         [
+            .. request.Roster.Origin is { IsPlain: false } origin ? [new Note.RosterUnderstood(origin)] : (IEnumerable<Note>)[],
             .. request.Earlier.Notes(dealt),
             .. deal.Spread is { } spread ? [new Note.SpreadOut(spread)] : request.Wish.Set.IsNone ? (IEnumerable<Note>)[] : [new Note.SetChosen(request.Set.Exercises)],
             new Note.Dealt(dealt.Students.Count, dealt.ExercisesOf(dealt.Students[0]).Count, request.Wish.Seed, DealtJson.FileName),

@@ -1,5 +1,6 @@
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Rosters;
 using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Dealing;
 using ClassKit.UseCases.Dealing;

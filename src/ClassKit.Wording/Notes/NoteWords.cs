@@ -80,6 +80,7 @@ public static class NoteWords
         Note.HeldBack(var students) => $"{students} held back by something that must be passed.",
         Note.Finished(var kind) => $"An earlier run of `{kind}` was cut off while it put its files in place: they are all there now.",
         Note.KeptAside(var file, var name) => $"You had changed {file}: your version is kept as {name}.",
+        Note.RosterUnderstood(var origin) => RosterWords.Of(origin),
         Note.KeyApart(var folder) => $"The key is in {folder}. Keep it apart from the reports: it says who is who.",
         _ => throw new UnreachableException($"No words for {note}."),
     };

@@ -29,7 +29,10 @@ public sealed class PriceListReaderTests : IDisposable
     [Theory]
     [InlineData("currency: USD", "curency: USD", "", "`curency` is not a key", "Did you mean `currency`?")]
     [InlineData("| Bread flour | bag", "| Bred flour | bag", "", "`Bred flour` is not an ingredient", "Did you mean `Bread flour`?")]
-    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | 6,80 |", "", "The price is `6,80`", "Write a decimal point: 6.80.")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | 6,800 |", "", "The price is `6,800`, which may be 6.800 or 6800", "Write two decimals, or no comma.")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | 6.80 EUR |", "", "The price is `6.80 EUR`, and the list is in USD", "A list has one currency")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | 6.80 € |", "", "The price is `6.80 €`, and the list is in USD", "A list has one currency")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | dear |", "", "The price is `dear`, which is not a number", "Write digits")]
     [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | -1 |", "", "The price is -1", "It must be from 0")]
     [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 | 6.80 |", "", "What a pack of Bread flour holds is `5`, without a unit", "units known here")]
     [InlineData("| bag | 5 kg | 6.80 |", "| bag |  | 6.80 |", "", "The cell in the column `Holds` is empty", "Fill it in")]
@@ -46,6 +49,31 @@ public sealed class PriceListReaderTests : IDisposable
         if (problems > 1) Assert.True(reading.Problems.Count >= problems);
         Complaint.One(reading.Problems.First(problem => problem.Found.Contains(found, StringComparison.Ordinal)), Complaint.LineFor(at, _shipped, find, broken), found, remedy);
     }
+
+    /// <summary>Common practice, no source: how tills and wholesalers of several countries print one price.</summary>
+    [Theory]
+    [InlineData("6,80", 6.80)]
+    [InlineData("$6.80", 6.80)]
+    [InlineData("6.80 $", 6.80)]
+    [InlineData("USD 6,80", 6.80)]
+    [InlineData("1,250.00 USD", 1250)]
+    [InlineData("1.250,00", 1250)]
+    [InlineData("1 250,00", 1250)]
+    [InlineData("1'250.00", 1250)]
+    [InlineData("0,5", 0.5)]
+    [InlineData("0,125", 0.125)]
+    public void A_price_is_read_as_it_is_written(string written, double price) =>
+        Assert.Equal((decimal)price, Read(Complaint.Break(_shipped, "| bag | 5 kg | 6.80 |", $"| bag | 2,5 kg | {written} |")).Model!.Packs["bread_flour"].Price.Amount);
+
+    /// <summary>Words: USDA SR28, NDB 01123, household weights. Letters: Regulation (EC) 589/2008, Article 4: M is 53 g to 63 g in the shell, of which some tenth to eighth is shell.</summary>
+    [Theory]
+    [InlineData("10 medium eggs", 440, 440)]
+    [InlineData("30 extra large eggs", 1680, 1680)]
+    [InlineData("12 eggs", 600, 600)]
+    [InlineData("10 eggs size M", 530 * 0.875, 630 * 0.9)]
+    [InlineData("30 L eggs", 1890 * 0.875, 2190 * 0.9)]
+    public void Eggs_are_counted_by_size(string holds, double least, double most) =>
+        Assert.InRange(Read(Complaint.Break(_shipped, "| 30 large eggs |", $"| {holds} |")).Model!.Packs["whole_egg"].Mass.Grams, least, most);
 
     [Fact]
     public void A_class_profile_carries_its_price_list()

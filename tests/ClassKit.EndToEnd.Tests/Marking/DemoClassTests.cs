@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ClassKit.Content.Classes;
+using ClassKit.Content.Rosters;
 using ClassKit.DemoCohort;
 using ClassKit.EndToEnd.Tests.Tools;
 using ClassKit.EndToEnd.Tests.Tour;

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Notes;
 using ClassKit.Wording.Notes;
@@ -24,6 +25,10 @@ public class NoteWordsTests
         { new Note.OtherJudge(3, 2), "The grades on record were judged by version 3 of the judge; this is version 2. Where an outcome changes without another reason, that is why." },
         { new Note.Changes(1), "One student changes:" },
         { new Note.KeptAside("grades.csv", "grades (changed by you).csv"), "You had changed grades.csv: your version is kept as grades (changed by you).csv." },
+        {
+            new Note.RosterUnderstood(new([new("Surname", RosterField.LastName), new("First", RosterField.FirstName)], ["Team"], RosterIds.Name) { GuessedLetters = true, HiddenRows = 1 }),
+            "Of the roster, “Surname” was taken for the last name and “First” for the first name. Left aside: “Team”. Ids are made of the names: add a column with the school's own where results go back to its records. 1 row is hidden in the workbook, and left out. Its letters were taken for Windows-1252: look whether accented ones are right, and save it as UTF-8 if not."
+        },
         { new Note.Weighed(1, 24), "1 of 24 students has a grade." },
     };
 

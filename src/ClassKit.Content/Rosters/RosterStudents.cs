@@ -1,0 +1,40 @@
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Cohorts;
+
+namespace ClassKit.Content.Rosters;
+
+/// <summary>The students whom the lines of a roster name.</summary>
+internal static class RosterStudents
+{
+    public static (IReadOnlyList<Student> Students, RosterIds Ids) Of(RosterHead head, IReadOnlyList<CsvRecord> lines, ProblemList problems)
+    {
+        var ids = head.Places.ContainsKey(RosterField.Id) ? RosterIds.Column
+            : head.Places.ContainsKey(RosterField.Email) && lines.All(line => head.Field(line, RosterField.Email).Contains('@', StringComparison.Ordinal)) ? RosterIds.Email
+            : RosterIds.Name;
+        var students = new List<Student>();
+        var seen = new Dictionary<string, (int Line, string Id)>(StringComparer.OrdinalIgnoreCase);
+        foreach (var line in lines)
+        {
+            var (name, email) = (Name(head, line), head.Field(line, RosterField.Email));
+            var id = ids switch { RosterIds.Column => head.Field(line, RosterField.Id), RosterIds.Email => StudentId.Of(email.Split('@')[0]), _ => StudentId.Of(name) };
+            if (name.Length == 0)
+                problems.Add(line.Line, ids == RosterIds.Column && id.Length > 0 ? $"The student `{id}` has no name" : "The student has no name", "Write the name as the student writes it.");
+            else if (StudentId.Remedy(id) is { } remedy)
+                problems.Add(line.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", remedy);
+            else if (!seen.TryAdd(id, (line.Line, id)))
+                problems.Add(line.Line, Twice(id, seen[id], ids), ids == RosterIds.Column ? "Give every student an id of their own." : "Add a column `id` that tells them apart, or take out the line that is there twice.");
+            students.Add(new(id, name, email.Length > 0 ? email : null));
+        }
+        return (students, ids);
+    }
+
+    private static string Name(RosterHead head, CsvRecord line) => head.Places.ContainsKey(RosterField.Name)
+        ? head.Field(line, RosterField.Name)
+        : $"{head.Field(line, RosterField.FirstName)} {head.Field(line, RosterField.LastName)}".Trim();
+
+    private static string Twice(string id, (int Line, string Id) first, RosterIds ids) =>
+        ids != RosterIds.Column ? $"The id `{id}`, made of {(ids == RosterIds.Email ? "the address" : "the name")}, is in line {first.Line} already"
+        : first.Id == id ? $"The id `{id}` is in line {first.Line} already"
+        : $"The id `{id}` differs from `{first.Id}` in line {first.Line} only by capitals, which not every system tells apart";
+}

@@ -1,0 +1,18 @@
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+
+namespace ClassKit.Content.Rosters;
+
+/// <summary>The tables in a file: one of a text file, one a sheet of a workbook.</summary>
+internal static class RosterTables
+{
+    /// <summary>At least one, which may be empty; null with the reason noted.</summary>
+    public static IReadOnlyList<RosterTable>? Read(Source source, ProblemList problems)
+    {
+        if (source.IsFile && WorkbookTables.IsWorkbook(source)) return WorkbookTables.Read(source, problems);
+        if (TableLetters.Read(source, problems) is not var (text, guessed)) return null;
+        var separator = CsvReader.SeparatorOf(text);
+        return [new([.. CsvReader.Read(text, separator, problems).Where(record => !record.IsBlank)]) { Separator = separator, GuessedLetters = guessed }];
+    }
+}

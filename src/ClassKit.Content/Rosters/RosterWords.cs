@@ -1,0 +1,39 @@
+using ClassKit.Exercises.Cohorts;
+
+namespace ClassKit.Content.Rosters;
+
+/// <summary>What schools call the columns of a class list. The names of OneRoster 1.2 (1EdTech, CSV tables, users.csv) are among them.</summary>
+internal static class RosterWords
+{
+    /// <summary>For each field the titles that mean it, the surest first, in small letters and digits alone.</summary>
+    private static readonly Dictionary<RosterField, string[]> Titles = new()
+    {
+        [RosterField.Id] =
+        [
+            "id", "studentid", "studentnumber", "studentno", "studentnr", "studentcode", "sourcedid", "pupilid", "pupilnumber", "learnerid", "candidatenumber", "candidateno",
+            "admissionnumber", "admissionno", "enrolmentnumber", "enrollmentnumber", "matriculationnumber", "matriculation", "registrationnumber", "idnumber", "userid", "username",
+            "login", "loginid", "identifier", "number", "no", "code",
+        ],
+        [RosterField.Name] = ["name", "fullname", "studentname", "student", "displayname", "pupil", "learner", "pupilname", "learnername", "sortablename"],
+        [RosterField.FirstName] = ["firstname", "givenname", "forename", "first", "given", "forenames", "firstnames", "givennames"],
+        [RosterField.LastName] = ["lastname", "familyname", "surname", "last", "family", "surnames", "lastnames"],
+        [RosterField.Email] = ["email", "emailaddress", "mail", "schoolemail", "studentemail", "mailaddress", "emails"],
+    };
+
+    /// <summary>What a title means, and how sure that is: 0 is surest; null for a title that means nothing here.</summary>
+    public static (RosterField Field, int Rank)? Meaning(string title)
+    {
+        var plain = Plain(title);
+        foreach (var (field, titles) in Titles)
+        {
+            if (Array.IndexOf(titles, plain) is >= 0 and var rank) return (field, rank);
+        }
+        return null;
+    }
+
+    /// <summary>Every title, for advice on one that was mistyped.</summary>
+    public static IEnumerable<string> All => Titles.Values.SelectMany(titles => titles).Where(title => title.Length > 3);
+
+    /// <summary>Small letters and digits alone: <c>E-mail address</c> is <c>emailaddress</c>.</summary>
+    public static string Plain(string title) => string.Concat(title.Where(char.IsLetterOrDigit)).ToLowerInvariant();
+}

@@ -1,0 +1,38 @@
+using System.Text;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+
+namespace ClassKit.Content.Rosters;
+
+/// <summary>The text of a table as spreadsheet programs save it: UTF-8 with or without a mark, UTF-16 with one, else Windows-1252.</summary>
+/// <remarks>Plain “CSV” is saved in the machine's own code page, which in western Europe and the Americas is Windows-1252; others cannot be told from it by their bytes.</remarks>
+internal static class TableLetters
+{
+    private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    private static readonly Lazy<Encoding> Windows1252 = new(() => CodePagesEncodingProvider.Instance.GetEncoding(1252)!);
+
+    /// <summary>The text with <c>\n</c> line ends and whether its letters were guessed, or null with the reason noted.</summary>
+    public static (string Text, bool Guessed)? Read(Source source, ProblemList problems)
+    {
+        if (SourceFile.Bytes(source, problems) is not { } bytes) return null;
+        var (text, guessed) = Decode(bytes);
+        if (!text.Contains('\0', StringComparison.Ordinal)) return (text.TrimStart('\uFEFF').ReplaceLineEndings("\n"), guessed);
+        problems.Add(null, "The file is not text", "Save the list as .xlsx, .ods or CSV.");
+        return null;
+    }
+
+    private static (string Text, bool Guessed) Decode(byte[] bytes)
+    {
+        if (bytes is [0xFF, 0xFE, ..]) return (Encoding.Unicode.GetString(bytes), false);
+        if (bytes is [0xFE, 0xFF, ..]) return (Encoding.BigEndianUnicode.GetString(bytes), false);
+        try
+        {
+            return (StrictUtf8.GetString(bytes), false);
+        }
+        catch (DecoderFallbackException)
+        {
+            return (Windows1252.Value.GetString(bytes), true);
+        }
+    }
+}

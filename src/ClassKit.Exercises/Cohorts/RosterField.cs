@@ -1,0 +1,20 @@
+namespace ClassKit.Exercises.Cohorts;
+
+/// <summary>What is wanted of a roster's columns.</summary>
+public enum RosterField
+{
+    /// <summary>The student's id.</summary>
+    Id,
+
+    /// <summary>The whole name.</summary>
+    Name,
+
+    /// <summary>The first or given name.</summary>
+    FirstName,
+
+    /// <summary>The last or family name.</summary>
+    LastName,
+
+    /// <summary>The e-mail address.</summary>
+    Email,
+}

@@ -1,0 +1,104 @@
+using System.Text;
+using ClassKit.Content.Rosters;
+using ClassKit.Exercises.Cohorts;
+using ClosedXML.Excel;
+
+namespace ClassKit.Content.Tests.Rosters;
+
+/// <summary>Class lists as schools have them. Layouts are common practice, no source, but for OneRoster's.</summary>
+public sealed class SchoolRosterTests : IDisposable
+{
+    private static readonly Student[] Class = [new("A.Lima", "Ana Lima", "ana@example.org"), new("20264711", "José Ñáñez", "jose@example.org")];
+
+    private readonly ContentFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Theory]
+    [InlineData("Student ID,First name,Last name,E-mail,Team\nA.Lima,Ana,Lima,ana@example.org,1\n20264711,José,Ñáñez,jose@example.org,2\n")]
+    [InlineData("Surname;Forename;Email address;Student No.;Group;Notes\r\nLima;Ana;ana@example.org;A.Lima;1;\r\nÑáñez;José;jose@example.org;20264711;2;late\r\n")]
+    [InlineData("Bread class\tautumn\n\nName\tID\tMail\tRoom\nAna Lima\tA.Lima\tana@example.org\t3\nJosé Ñáñez\t20264711\tjose@example.org\t3\n")]
+    public void Extra_columns_and_lines_and_names_apart_are_no_hindrance_in_any_letters(string text)
+    {
+        Encoding[] kinds = [new UTF8Encoding(false), new UTF8Encoding(true), Encoding.Unicode, Encoding.BigEndianUnicode, CodePagesEncodingProvider.Instance.GetEncoding(1252)!];
+        foreach (var kind in kinds)
+        {
+            var reading = RosterReader.Read(_folder.WriteBytes("class.csv", [.. kind.GetPreamble(), .. kind.GetBytes(text)]));
+
+            Assert.Empty(reading.Problems);
+            Assert.Equal(Class, reading.Model!.Students);
+            Assert.Equal(kind.WindowsCodePage == 1252 && kind is not UTF8Encoding, reading.Model.Origin!.GuessedLetters);
+        }
+    }
+
+    [Fact]
+    public void What_was_taken_for_what_is_known()
+    {
+        var origin = RosterReader.Read(_folder.Write("class.csv", "Team,Surname,First,Username,No.\n1,Lima,Ana,alima,7\n")).Model!.Origin!;
+
+        Assert.Equal([new("Surname", RosterField.LastName), new("First", RosterField.FirstName), new("Username", RosterField.Id)], origin.Taken);
+        Assert.Equal(["Team", "No."], origin.LeftAside);
+        Assert.False(origin.IsPlain);
+        Assert.True(RosterReader.Read(_folder.Write("plain.csv", "id,name,email\nana,Ana,ana@example.org\n")).Model!.Origin!.IsPlain);
+    }
+
+    [Fact]
+    public void Ids_that_a_school_does_not_give_are_made_of_addresses_and_else_of_names()
+    {
+        var byAddress = RosterReader.Read(_folder.Write("mail.csv", "Name,E-mail\nAna Lima,Ana.Lima@example.org\n")).Model!;
+        var byName = RosterReader.Read(_folder.Write("names.csv", "Name\nBảo Nguyễn\n")).Model!;
+
+        Assert.Equal(("ana-lima", RosterIds.Email), (byAddress.Students[0].Id, byAddress.Origin!.Ids));
+        Assert.Equal(("bao-nguyen", RosterIds.Name), (byName.Students[0].Id, byName.Origin!.Ids));
+    }
+
+    [Fact]
+    public void A_workbook_is_read_with_numbers_as_they_show_from_the_sheet_that_holds_names()
+    {
+        using var workbook = new XLWorkbook();
+        workbook.AddWorksheet("About").Cell(1, 1).Value = "Printed on Monday";
+        var list = workbook.AddWorksheet("Class 3b");
+        list.Cell(1, 1).Value = "Class 3b, room 12";
+        list.Cell(3, 2).InsertData(new object[][] { ["Number", "Name", "Group"], [20264711, "José Ñáñez", 2], [20264712, "Gone Away", 2] });
+        list.Row(5).Hide();
+        var file = Path.Combine(_folder.Path, "class.xlsx");
+        workbook.SaveAs(file);
+
+        var roster = RosterReader.Read(file).Model!;
+
+        Assert.Equal([new("20264711", "José Ñáñez")], roster.Students);
+        Assert.Equal(("Class 3b", 1), (roster.Origin!.Sheet, roster.Origin.HiddenRows));
+    }
+
+    [Fact]
+    public void A_workbook_that_cannot_be_read_says_why() =>
+        Complaint.Only(RosterReader.Read(_folder.WriteBytes("class.xlsx", [0x50, 0x4B, 3, 4, 0, 0])), null, "The workbook cannot be read", "save the list as CSV");
+
+    private const string Users =
+        "sourcedId,status,dateLastModified,enabledUser,username,userIds,givenName,familyName,middleName,identifier,email\n" +
+        "u1,active,,true,alima,,Ana,Lima,,,ana@example.org\nu2,active,,true,jnanez,,José,Ñáñez,,,\nu3,active,,true,teach,,Tea,Cher,,,\nu4,tobedeleted,,true,gone,,Gone,Away,,,\n";
+
+    /// <summary>1EdTech OneRoster 1.2, CSV binding: users.csv has no roles, enrollments.csv has a line for each person in each class.</summary>
+    [Fact]
+    public void The_tables_of_OneRoster_are_read_from_either()
+    {
+        _folder.Write("users.csv", Users);
+        _folder.Write("enrollments.csv", "sourcedId,status,dateLastModified,classSourcedId,schoolSourcedId,userSourcedId,role\ne1,active,,c1,s,u1,student\ne2,active,,c1,s,u2,student\ne3,active,,c1,s,u3,teacher\ne4,active,,c1,s,u4,student\n");
+        foreach (var named in (string[])["users.csv", "enrollments.csv"])
+        {
+            var roster = RosterReader.Read(Path.Combine(_folder.Path, named)).Model!;
+
+            Assert.Equal([new("u1", "Ana Lima", "ana@example.org"), new("u2", "José Ñáñez")], roster.Students);
+            Assert.Equal(2, roster.Origin!.Others);
+        }
+    }
+
+    [Fact]
+    public void Enrolments_in_several_classes_ask_for_one()
+    {
+        var users = _folder.Write("users.csv", Users);
+        _folder.Write("enrollments.csv", "sourcedId,classSourcedId,userSourcedId,role\ne1,c1,u1,student\ne2,c2,u2,student\n");
+
+        Complaint.Only(RosterReader.Read(users), null, "enrollments.csv holds 2 classes: `c1`, `c2`", "the lines of one class alone");
+    }
+}
