@@ -1,4 +1,3 @@
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Rosters;
 using ClassKit.Exercises.Choosing;

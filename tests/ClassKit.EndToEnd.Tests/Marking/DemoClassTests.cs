@@ -1,5 +1,4 @@
 using System.Text.Json;
-using ClassKit.Content.Classes;
 using ClassKit.Content.Rosters;
 using ClassKit.DemoCohort;
 using ClassKit.EndToEnd.Tests.Tools;

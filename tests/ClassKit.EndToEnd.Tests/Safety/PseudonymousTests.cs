@@ -2,7 +2,6 @@ using System.IO.Compression;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using ClassKit.Content.Classes;
 using ClassKit.Content.Rosters;
 using ClassKit.EndToEnd.Tests.Tools;
 
