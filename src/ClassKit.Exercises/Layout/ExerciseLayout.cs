@@ -19,7 +19,7 @@ public sealed class ExerciseLayout
         Exercise = exercise;
         Number = number;
         Columns = plan.Columns;
-        Sheet = plan.OneSheet ? SheetNames.OfAll : SheetNames.For(number, exercise.Title);
+        Sheet = plan.OneSheet ? SheetNames.OfAll : SheetNames.For(number, exercise.Skill);
         TitleRow = above is null ? plan.FirstRow : above.ScratchTo.Row + 2;
         // Tags of givens are unique on a sheet.
         var numerals = above?.LastNumeral ?? 0;
@@ -48,6 +48,9 @@ public sealed class ExerciseLayout
     /// <summary>The row under the title: points and minutes.</summary>
     public int SubtitleRow => TitleRow + 1;
 
+    /// <summary>The row with how far one is and the ways to the sheets before and after.</summary>
+    public int WayRow => TitleRow + 2;
+
     /// <summary>The row of the problem's text.</summary>
     public int ProblemRow => TitleRow + 3;
 
@@ -65,6 +68,9 @@ public sealed class ExerciseLayout
 
     /// <summary>The row of the heading above the scratch area.</summary>
     public int ScratchHeadingRow => AnswersHeadingRow + Exercise.Parts.Count + 2;
+
+    /// <summary>The last row that has to stay in view while one answers: that of the last given.</summary>
+    public int LastGivenRow => GivensHeadingRow + Givens.Count;
 
     /// <summary>The top left cell of the scratch area.</summary>
     public CellAddress ScratchFrom => new(Sheet, ScratchHeadingRow + 1, Columns.Label);

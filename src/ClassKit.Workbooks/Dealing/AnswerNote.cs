@@ -15,16 +15,26 @@ internal static class AnswerNote
     public static string Points(decimal points) =>
         string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {Counted.Noun(points, "point")}");
 
+    /// <summary>What an answer cell says when it is chosen, before anything is typed.</summary>
+    public static string Prompt(Part part) => part.FormulaAsked
+        ? $"A formula, {In(part)}. Type = and click the cells that it uses."
+        : $"A number, {In(part)}; a formula counts as well.";
+
+    /// <summary>What a program says when something else than a number is typed; it may be kept all the same.</summary>
+    public static string Warning(Part part) => $"Here a number is expected, or a formula that comes to one, {In(part)}: no words and no unit, for the unit stands beside the cell.";
+
+    private static string In(Part part) => AnswerUnit.IsPercent(part.Unit) ? "in %" : part.Unit.Length == 0 ? "without a unit" : $"in {part.Unit}";
+
     private static string Asked(Part part) => part.FormulaAsked ? "Formula asked" : "A number is enough";
 
     private static string Exactness(Part part)
     {
         var (amount, isRelative) = (part.Tolerance.Amount, part.Tolerance.IsRelative);
         if (amount <= 0) return "exact";
-        if (part.Tolerance.IsRounding) return string.Create(CultureInfo.InvariantCulture, $"right to the nearest {AnswerUnit.Shown(part.Unit, amount):0.######} {part.Unit}").TrimEnd();
-        if (isRelative) return string.Create(CultureInfo.InvariantCulture, $"right within ±{AnswerUnit.Shown(AnswerUnit.Percent, amount):0.####} %");
+        if (part.Tolerance.IsRounding) return string.Create(CultureInfo.InvariantCulture, $"to the nearest {AnswerUnit.Shown(part.Unit, amount):0.######} {part.Unit}").TrimEnd();
+        if (isRelative) return string.Create(CultureInfo.InvariantCulture, $"within ±{AnswerUnit.Shown(AnswerUnit.Percent, amount):0.####} %");
         return AnswerUnit.IsPercent(part.Unit)
-            ? string.Create(CultureInfo.InvariantCulture, $"right within ±{AnswerUnit.Shown(part.Unit, amount):0.####} percentage points")
-            : string.Create(CultureInfo.InvariantCulture, $"right within ±{amount:0.######} {part.Unit}").TrimEnd();
+            ? string.Create(CultureInfo.InvariantCulture, $"within ±{AnswerUnit.Shown(part.Unit, amount):0.####} percentage points")
+            : string.Create(CultureInfo.InvariantCulture, $"within ±{amount:0.######} {part.Unit}").TrimEnd();
     }
 }

@@ -48,10 +48,10 @@ public sealed class DealtWorkbookWriter
         workbook.Properties.Title = $"Practice workbook: {_dealt.LessonTitle} – {student.Who.Shown}";
         StartSheet.Write(workbook, _dealt, student, layout);
         foreach (var sheet in layout.Exercises.GroupBy(exercise => exercise.Sheet))
-            ExerciseSheet.Write(workbook, _dealt, student, [.. sheet]);
+            ExerciseSheet.Write(workbook, _dealt, student, layout, [.. sheet]);
 
         workbook.Worksheet(PracticeLayout.StartSheet).SetTabActive().SetTabSelected();
-        return workbook.ToBytes();
+        return workbook.ToBytesWithValues();
     }
 
     /// <summary>One template for all students who have the same exercises.</summary>

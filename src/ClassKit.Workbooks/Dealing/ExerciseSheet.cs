@@ -18,7 +18,13 @@ internal static class ExerciseSheet
     private const double NoteWidth = 34;
     private const double AnswerRowHeight = 33;
 
-    public static void Write(XLWorkbook workbook, DealtClass dealt, DealtStudent student, IReadOnlyList<ExerciseLayout> layouts)
+    /// <summary>Title, subtitle, ways, two empty rows and the heading of the givens, in points.</summary>
+    private const double HeadHeight = 32 + 22 + 24 + 15 + 20;
+
+    /// <summary>The most that stays in view above the questions, in points: half of what a laptop shows of a sheet at our zoom. More would leave no room to answer.</summary>
+    private const double MostFrozen = 260;
+
+    public static void Write(XLWorkbook workbook, DealtClass dealt, DealtStudent student, PracticeLayout all, IReadOnlyList<ExerciseLayout> layouts)
     {
         var (first, columns) = (layouts[0], layouts[0].Columns);
         var sheet = workbook.AddWorksheet(first.Sheet);
@@ -27,6 +33,7 @@ internal static class ExerciseSheet
         foreach (var layout in layouts)
         {
             WriteTop(sheet, dealt, student, layout);
+            WayRow.Write(sheet, all, layout);
             WriteGivens(sheet, student, layout);
             WriteAnswers(sheet, layout);
             WriteScratch(sheet, layout);
@@ -35,6 +42,7 @@ internal static class ExerciseSheet
         sheet.TabColor = first.Number % 2 == 0 ? Palette.Crust : Palette.Band;
         sheet.SheetView.ZoomScale = 110;
         if (first.Answers.Count > 0) CellAt(sheet, first.Answers[0].Address).SetActive();
+        if (layouts.Count == 1 && HeightDownToGivens(all, first) <= MostFrozen) sheet.SheetView.FreezeRows(first.LastGivenRow);
         var area = sheet.Range(first.TitleRow, columns.Tag, layouts[^1].ScratchTo.Row, columns.Note);
         sheet.SetUpPage(area, XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.LessonTitle, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
@@ -48,6 +56,12 @@ internal static class ExerciseSheet
         sheet.Column(columns.Unit).Width = UnitWidth;
         sheet.Column(columns.Note).Width = NoteWidth;
     }
+
+    /// <summary>What stands above the questions, the same for all who have the exercise, in points.</summary>
+    private static double HeightDownToGivens(PracticeLayout all, ExerciseLayout layout) =>
+        HeadHeight + ProblemHeight(ProblemOf(layout, StandIn.For(all))) + layout.Givens.Sum(place => GivenHeight(place.Given));
+
+    private static double GivenHeight(Given given) => Math.Max(20, TextHeight.Of(given.Label, LabelWidth));
 
     private static void WriteTop(IXLWorksheet sheet, DealtClass dealt, DealtStudent student, ExerciseLayout layout)
     {
@@ -93,7 +107,7 @@ internal static class ExerciseSheet
             cell.AsGiven();
             cell.Style.NumberFormat.Format = NumberFormats.Of(place.Given);
             if (!AnswerUnit.IsPercent(place.Given.Unit)) WriteUnit(sheet, layout, row, place.Given.Unit);
-            sheet.Row(row).Height = Math.Max(20, TextHeight.Of(place.Given.Label, LabelWidth));
+            sheet.Row(row).Height = GivenHeight(place.Given);
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
     }
@@ -109,6 +123,7 @@ internal static class ExerciseSheet
             sheet.Cell(row, layout.Columns.Label).SetText(place.Part.Ask).Wrapped();
             var cell = CellAt(sheet, place.Address);
             cell.AsAnswer();
+            AnswerPrompt.Put(cell, place);
             if (NumberFormats.Of(place.Part) is { } format) cell.Style.NumberFormat.Format = format;
             WriteUnit(sheet, layout, row, AnswerNote.Unit(place.Part));
             sheet.Cell(row, layout.Columns.Note).SetText(note).Wrapped().AsQuiet();

@@ -45,8 +45,8 @@ public sealed class PracticeLayoutTests
         var layout = PracticeLayout.For([exercise]);
         var variant = new Variant(exercise, new Dictionary<string, decimal> { ["g0"] = 0.65m }, new Dictionary<string, double> { ["p0"] = 325 });
 
-        Assert.Equal([new DealtGiven("mix", "g0", "mix_g0", new CellAddress("1 Mix", 7, 3), "i", 0.65m)], layout.GivensOf(variant));
-        Assert.Equal([new DealtAnswer("mix", "p0", "mix_p0", new CellAddress("1 Mix", 10, 3), "1a", 325)], layout.AnswersOf(variant));
+        Assert.Equal([new DealtGiven("mix", "g0", "mix_g0", new CellAddress("1 Any", 7, 3), "i", 0.65m)], layout.GivensOf(variant));
+        Assert.Equal([new DealtAnswer("mix", "p0", "mix_p0", new CellAddress("1 Any", 10, 3), "1a", 325)], layout.AnswersOf(variant));
     }
 
     [Fact]
@@ -65,20 +65,21 @@ public sealed class PracticeLayoutTests
     [InlineData("Hydration", "1 Hydration")]
     [InlineData("  Two\ttabs\nand a line ", "1 Two tabs and a line")]
     [InlineData("Soda/acid: how much? [v2]*\\", "1 Soda acid how much v2")]
-    [InlineData("Baker's dozen", "1 Bakers dozen")]
+    [InlineData("baker's percentage", "1 Percentage")]
+    [InlineData("yields, the bakers'", "1 Yields, the bakers")]
     [InlineData("", "1")]
     [InlineData("Scaling a dough to pieces with a loss", "1 Scaling a dough to pieces")]
     [InlineData("Sauerteigführungsberechnungsgrundlage", "1 Sauerteigführungsberechnungsg")]
-    public void A_title_becomes_a_sheet_name_that_programs_accept(string title, string sheet)
+    public void A_skill_becomes_a_short_sheet_name_that_programs_accept(string skill, string sheet)
     {
-        Assert.Equal(sheet, PracticeLayout.For([Exercise("x", title, 1, 1)]).Exercises[0].Sheet);
+        Assert.Equal(sheet, PracticeLayout.For([Exercise("x", "X", 1, 1) with { Skill = skill }]).Exercises[0].Sheet);
     }
 
     [Fact]
     public void A_sheet_name_is_never_cut_within_a_character()
     {
         // 29 units are left behind "1 "; the cut would fall inside the fifteenth croissant
-        var sheet = PracticeLayout.For([Exercise("x", string.Concat(Enumerable.Repeat("🥐", 20)), 1, 1)]).Exercises[0].Sheet;
+        var sheet = PracticeLayout.For([Exercise("x", "X", 1, 1) with { Skill = string.Concat(Enumerable.Repeat("🥐", 20)) }]).Exercises[0].Sheet;
 
         Assert.Equal("1 " + string.Concat(Enumerable.Repeat("🥐", 14)), sheet);
     }

@@ -1,6 +1,9 @@
+using ClassKit.CellFormulas.Evaluating;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
 using ClassKit.Workbooks.Dealing;
+using ClassKit.Workbooks.Filling;
+using ClassKit.Workbooks.Returned;
 using ClassKit.Workbooks.Tests.Samples;
 using ClosedXML.Excel;
 
@@ -91,6 +94,57 @@ public sealed class DealtWorkbookWriterTests : IDisposable
             Assert.Contains(answer.Part.Unit, row.Cell(PracticeColumns.Usual.Unit).GetString(), StringComparison.Ordinal);
             Assert.Contains(answer.Part.FormulaAsked ? "Formula asked" : "A number is enough", row.Cell(PracticeColumns.Usual.Note).GetString(), StringComparison.Ordinal);
         });
+    }
+
+    /// <summary>A rule that refuses would lose an answer; one that only warns keeps it (ECMA-376 Part 1, 18.18.18: stop, warning, information).</summary>
+    [Fact]
+    public void Every_answer_cell_says_what_is_asked_and_refuses_nothing()
+    {
+        Assert.All(PracticeLayout.For(SampleClass.Exercises).Exercises.SelectMany(exercise => exercise.Answers), answer =>
+        {
+            var rule = Assert.Single(_workbook.Worksheet(answer.Address.Sheet).DataValidations, rule => rule.Ranges.Any(range => range.Contains(answer.Address.Cell)));
+            Assert.Equal(answer.Tag, rule.InputTitle);
+            Assert.StartsWith(answer.Part.FormulaAsked ? "A formula, " : "A number, ", rule.InputMessage, StringComparison.Ordinal);
+            Assert.Contains(answer.Part.Unit.Length == 0 ? "without a unit" : $"in {answer.Part.Unit}", rule.InputMessage, StringComparison.Ordinal);
+            Assert.Equal(XLErrorStyle.Warning, rule.ErrorStyle);
+            // The most that programs show (ECMA-376 Part 1, 18.3.1.32).
+            Assert.True(rule.InputMessage.Length <= 255 && rule.ErrorMessage.Length <= 255 && rule.InputTitle.Length <= 32);
+        });
+    }
+
+    [Fact]
+    public void Tabs_are_short_and_the_ways_lead_from_each_sheet_to_the_one_before_and_after()
+    {
+        var names = _workbook.Worksheets.Select(sheet => sheet.Name).ToList();
+        var linked = _workbook.Worksheets.Skip(1).Select(sheet => sheet.Hyperlinks.Select(link => link.InternalAddress[..link.InternalAddress.LastIndexOf('!')].Trim('\'')).ToList()).ToList();
+
+        Assert.All(names, name => Assert.True(name.Length <= 24, name));
+        Assert.Equal(names.SkipLast(1), linked.Select(ways => ways[0]));
+        Assert.Equal(names.Skip(2), linked.SkipLast(1).Select(ways => ways[1]));
+        Assert.Single(linked[^1]);
+    }
+
+    [Fact]
+    public void Givens_stay_in_view_where_they_leave_room_to_answer()
+    {
+        var layout = PracticeLayout.For(SampleClass.Exercises);
+        var frozen = layout.Exercises.ToDictionary(exercise => exercise, exercise => _workbook.Worksheet(exercise.Sheet).SheetView.SplitRow);
+
+        Assert.Contains(frozen, sheet => sheet.Value == sheet.Key.Givens[^1].Address.Row);
+        Assert.All(frozen, sheet => Assert.Contains(sheet.Value, (int[])[0, sheet.Key.Givens[^1].Address.Row]));
+        Assert.All(frozen, sheet => Assert.True(Enumerable.Range(1, sheet.Value).Sum(row => _workbook.Worksheet(sheet.Key.Sheet).Row(row).Height) < 300));
+    }
+
+    [Theory]
+    [InlineData(0, "0 of 3 answered")]
+    [InlineData(2, "2 of 3 answered")]
+    public void A_sheet_says_how_many_of_its_answers_are_there(int typed, string said)
+    {
+        var layout = PracticeLayout.For(SampleClass.Exercises).Exercises.First(exercise => exercise.Answers.Count == 3);
+        var filled = WorkbookFiller.Fill(DealtWorkbookWriter.Write(SampleClass.Dealt, _student), [.. layout.Answers.Take(typed).Select(answer => new EnterText(answer.Address, "x"))]);
+        var workbook = ReturnedWorkbookReader.Read(filled).Workbook!;
+
+        Assert.Equal(said, new WorkbookEvaluator(workbook).Evaluate(new(layout.Sheet, layout.WayRow, layout.Columns.Label)).Value.Text);
     }
 
     [Fact]
