@@ -20,7 +20,7 @@ internal static class FilledWorkbook
         new EnterNumber(Answer("hydration", "share"), 0.6),
         new EnterText(Answer("water_temperature", "base_temperature"), "76,5"),
         new EnterFormula(Answer("water_temperature", "water"), "=C7/0"),
-        new EnterFormula(Scratch("hydration", 0), "='2 How warm must the water be'!C7*3"),
+        new EnterFormula(Scratch("hydration", 0), $"='{Answer("water_temperature", "water").Sheet}'!C7*3"),
         new EnterText(Scratch("hydration", 1), "=not a formula"),
     ]);
 
