@@ -62,16 +62,18 @@ public static class ExerciseReader
         var constraints = sections.Optional("Constraints");
         var stepSections = sections.Named("Step");
         var partSections = sections.Named("Part");
+        foreach (var (name, section) in partSections)
+            names.Announce(name, section.Line);
+        var lists = SharedLists.Read(sections, names, problems);
         var hints = Lists.Lines(sections.Optional("Hints"), problems);
         sections.Finish();
 
-        foreach (var (name, section) in partSections)
-            names.Announce(name, section.Line);
         if (partSections.Count == 0)
             problems.Add(null, "There is no part to answer", "Add a section `## Part: name` with a question and its key.");
         List<WorkingStep> steps = [.. stepSections.Select(step => StepReader.Read(step.Name, step.Section, names, problems)).OfType<WorkingStep>()];
-        var parts = partSections.Select(part => (Part: PartReader.Read(part.Name, part.Section, names, problems)!, part.Section.Line)).ToList();
+        var parts = partSections.Select(part => (Part: PartReader.Read(part.Name, part.Section, names, lists, problems)!, part.Section.Line)).ToList();
         List<CellFormula> rules = [.. Lists.Entries(constraints, problems).Select(entry => ReadConstraint(entry.Text, names, problems)).OfType<CellFormula>()];
+        lists.Finish(problems);
         if (problems.IsEmpty)
             StepReader.FindIdle(stepSections, steps, [.. parts.Select(part => part.Part)], problems);
         if (problems.IsEmpty)

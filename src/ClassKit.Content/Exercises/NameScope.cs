@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
@@ -12,6 +13,8 @@ internal sealed class NameScope
     private readonly Dictionary<string, int> _known = [];
     private readonly Dictionary<string, int> _later = [];
     private readonly Dictionary<string, CellFormula> _steps = [];
+    private readonly Dictionary<string, int> _letters = [];
+    private OptionList? _options;
 
     /// <summary>Every name usable so far.</summary>
     public IReadOnlyCollection<string> Known => _known.Keys;
@@ -46,15 +49,28 @@ internal sealed class NameScope
         _steps.TryAdd(name.Text, worked);
     }
 
-    /// <summary>The formula over givens and parts alone: each step in it replaced by how it is worked out.</summary>
-    public CellFormula WorkedIn(CellFormula written) => UsesSteps(written)
-        ? written.ReplaceNames(name => _steps.TryGetValue(name, out var step) ? step.ToString()[1..] : null)
+    /// <summary>True for a name of a given, a step or a part, wherever it stands in the file.</summary>
+    public bool IsTaken(string name) => _known.ContainsKey(name) || _later.ContainsKey(name);
+
+    /// <summary>From here on formulas may name these options, and no others; null for none.</summary>
+    public void Offer(OptionList? options) => _options = options;
+
+    /// <summary>Takes the name of a part that is answered with a letter, which no formula can use.</summary>
+    public void AddLetter(Located name, ProblemList problems)
+    {
+        Add(name, "part", problems);
+        _letters.TryAdd(name.Text, name.Line);
+    }
+
+    /// <summary>The formula over givens and parts alone: each step in it replaced by how it is worked out, each option by its number.</summary>
+    public CellFormula WorkedIn(CellFormula written) => NeedsWork(written)
+        ? written.ReplaceNames(name => _steps.TryGetValue(name, out var step) ? step.ToString()[1..] : _options?.NumberOf(name)?.ToString(CultureInfo.InvariantCulture))
         : written;
 
-    /// <summary>The formula if it uses steps, else null.</summary>
-    public CellFormula? AsWritten(CellFormula written) => UsesSteps(written) ? written : null;
+    /// <summary>The formula if it uses steps or options, else null.</summary>
+    public CellFormula? AsWritten(CellFormula written) => NeedsWork(written) ? written : null;
 
-    private bool UsesSteps(CellFormula formula) => formula.Names.Any(_steps.ContainsKey);
+    private bool NeedsWork(CellFormula formula) => formula.Names.Any(name => _steps.ContainsKey(name) || _options?.NumberOf(name) is not null);
 
     /// <summary>A valid name near to the one written, or null.</summary>
     private static string? Suggestion(string written)
@@ -68,13 +84,15 @@ internal sealed class NameScope
     /// <summary>Notes the name if a formula may not use it.</summary>
     public void Check(string name, int line, string what, ProblemList problems)
     {
-        if (_known.ContainsKey(name))
+        if (_letters.TryGetValue(name, out var chosen))
+            problems.Add(line, $"{what} uses `{name}`, which is answered with a letter in line {chosen}", "Compute with givens and with parts that are answered with a number.");
+        if (_known.ContainsKey(name) || _options?.NumberOf(name) is not null)
             return;
         if (_later.TryGetValue(name, out var asked))
             problems.Add(line, $"{what} uses `{name}`, which is not answered before it", $"`{name}` is asked in line {asked}: a key may use givens and earlier parts only. Change the key or the order of the parts.");
         else if (IsWhole && name is "x" or "X")
             problems.Add(line, $"{what} uses `{name}`, which is neither a given nor an earlier part", "If it is meant for times, write `*`.");
         else if (IsWhole)
-            problems.Add(line, $"{what} uses `{name}`, which is neither a given nor an earlier part", NearestWord.Advice(name, _known.Keys));
+            problems.Add(line, $"{what} uses `{name}`, which is neither a given nor an earlier part", NearestWord.Advice(name, [.. _known.Keys, .. _options?.Options.Select(option => option.Id) ?? []]));
     }
 }

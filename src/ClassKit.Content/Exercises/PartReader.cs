@@ -13,7 +13,7 @@ internal static class PartReader
 {
     private static readonly string[] AnswerKinds = ["formula", "number"];
 
-    public static Part? Read(string id, Section section, NameScope names, ProblemList problems)
+    public static Part? Read(string id, Section section, NameScope names, SharedLists lists, ProblemList problems)
     {
         var before = problems.Count;
         var (opening, subsections) = section.Split(3);
@@ -23,21 +23,48 @@ internal static class PartReader
 
         var list = opening with { Blocks = [.. opening.Blocks.Skip(ask.Blocks.Count)] };
         var entries = new Entries(section, Lists.Entries(list, problems), problems);
+        var sections = new Sections(subsections, "###", problems);
+        var part = ChoiceReader.IsMeant(entries, sections)
+            ? ReadChoice(id, ask.Prose, section.Line, entries, sections, lists, names, problems)
+            : ReadNumber(id, ask.Prose, section.Line, entries, sections, names, problems);
+        names.Places.Note(new(Part: id), section.Line);
+        return problems.Count == before ? part : null;
+    }
+
+    private static Part? ReadNumber(string id, string ask, int line, Entries entries, Sections sections, NameScope names, ProblemList problems)
+    {
         var written = entries.Required("Key") is { } text ? FormulaText.Read(text, "The key", names, problems) : null;
         var unit = entries.Required("Unit")?.Text ?? "";
         var tolerance = ReadTolerance(entries, unit, problems);
-        var points = entries.Required("Points") is { } worth ? Number.Read(worth, "`Points`", Bounds.Worth, problems) : null;
+        var points = ReadPoints(entries, problems);
         var formulaAsked = entries.Required("Answer with") is { } kind && IsFormula(kind, problems);
         entries.Finish();
-        var misconceptions = MisconceptionReader.Read(id, subsections, names, problems);
-
+        var misconceptions = MisconceptionReader.Read(id, sections, names, null, problems);
         // Usable from here on: a part's own key and misconceptions may not use it.
-        names.Add(new(id, section.Line), "part", problems);
-        names.Places.Note(new(Part: id), section.Line);
-        return problems.Count == before
-            ? new(id, ask.Prose, names.WorkedIn(written!), unit, tolerance!.Value, (decimal)points!.Value, formulaAsked, misconceptions) { Written = names.AsWritten(written!) }
-            : null;
+        names.Add(new(id, line), "part", problems);
+        return written is null || tolerance is null || points is null
+            ? null
+            : new(id, ask, names.WorkedIn(written), unit, tolerance.Value, points.Value, formulaAsked, misconceptions) { Written = names.AsWritten(written) };
     }
+
+    /// <summary>Its key names an option, so that it has no unit, and is right or not.</summary>
+    private static Part? ReadChoice(string id, string ask, int line, Entries entries, Sections sections, SharedLists lists, NameScope names, ProblemList problems)
+    {
+        var choice = ChoiceReader.Read(id, line, entries, sections, lists, names, problems);
+        names.Offer(choice?.From);
+        var written = entries.Required("Key") is { } text && choice is not null ? FormulaText.Read(text, "The key", names, problems) : null;
+        var points = ReadPoints(entries, problems);
+        entries.Finish();
+        var key = written is null ? null : names.WorkedIn(written);
+        var misconceptions = key is null ? [] : MisconceptionReader.Read(id, sections, names, key, problems);
+        var asWritten = written is null ? null : names.AsWritten(written);
+        names.Offer(null);
+        names.AddLetter(new(id, line), problems);
+        return key is null || points is null ? null : new(id, ask, key, "", Tolerance.Absolute(0), points.Value, false, misconceptions) { Written = asWritten, Choice = choice };
+    }
+
+    private static decimal? ReadPoints(Entries entries, ProblemList problems) =>
+        entries.Required("Points") is { } worth ? (decimal?)Number.Read(worth, "`Points`", Bounds.Worth, problems) : null;
 
     /// <summary>How exact an answer must be: a tolerance, or a rounding in its place.</summary>
     private static Tolerance? ReadTolerance(Entries entries, string unit, ProblemList problems)

@@ -29,7 +29,8 @@ internal static class Trial
                 wrong.Add((line, $"The key of `{part.Id}`", part.Key, answer));
             foreach (var misconception in part.Misconceptions)
             {
-                if (NamedEvaluation.Evaluate(misconception.Formula, names) is var slip && !IsNumber(slip))
+                // A wrong turn that picks what happens to be right leads nowhere.
+                if (part.Choice is null && NamedEvaluation.Evaluate(misconception.Formula, names) is var slip && !IsNumber(slip))
                     wrong.Add((line, $"The misconception `{misconception.Id}` of `{part.Id}`", misconception.Formula, slip));
             }
             names[part.Id] = answer.Value;

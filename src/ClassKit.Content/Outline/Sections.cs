@@ -15,6 +15,9 @@ internal sealed class Sections(IReadOnlyList<Section> sections, string mark, Pro
     private readonly List<string> _missing = [];
     private readonly HashSet<Section> _taken = new(ReferenceEqualityComparer.Instance);
 
+    /// <summary>True if there is a section of a heading.</summary>
+    public bool Has(string heading) => sections.Any(section => section.Heading.Text.Equals(heading, StringComparison.OrdinalIgnoreCase));
+
     /// <summary>The section of a heading; noted if it is not there or holds nothing.</summary>
     public Section? Required(string heading)
     {

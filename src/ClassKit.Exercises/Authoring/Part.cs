@@ -23,4 +23,7 @@ public sealed record Part(
 {
     /// <summary>The key as its author wrote it, over the exercise's steps; null if it uses none, for then it is the key.</summary>
     public CellFormula? Written { get; init; }
+
+    /// <summary>What the answer is chosen from; null for a part that is answered with a number.</summary>
+    public Choice? Choice { get; init; }
 }

@@ -11,7 +11,7 @@ internal sealed class AnswersCanBeWritten : VariantRule
 
     internal override Breach? Check(Candidate candidate)
     {
-        foreach (var part in candidate.Exercise.Parts)
+        foreach (var part in candidate.Exercise.Parts.Where(part => part.Choice is null))
         {
             var right = candidate.Answers[part.Id];
             var (down, up) = ResultText.Neighbours(part, right);

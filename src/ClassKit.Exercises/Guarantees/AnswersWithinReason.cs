@@ -25,7 +25,7 @@ internal sealed class AnswersWithinReason : VariantRule
 
     internal override Breach? Check(Candidate candidate)
     {
-        foreach (var part in candidate.Exercise.Parts)
+        foreach (var part in candidate.Exercise.Parts.Where(part => part.Choice is null))
         {
             var answer = candidate.Answers[part.Id];
             var shown = AnswerUnit.Shown(part.Unit, answer);

@@ -12,14 +12,15 @@ internal sealed class NothingToCopy : VariantRule
 
     internal override Breach? Check(Candidate candidate)
     {
-        foreach (var part in candidate.Exercise.Parts)
+        // A letter is no number, and an option's number stands nowhere on the sheet.
+        foreach (var part in candidate.Exercise.Parts.Where(part => part.Choice is null))
         {
             foreach (var given in candidate.Exercise.Givens)
             {
                 if (Passes(candidate, part, (double)candidate.Givens[given.Id], given.Unit))
                     return Found(candidate, part, $"the given `{given.Id}`", GivenText.Of(given, candidate.Givens[given.Id]));
             }
-            foreach (var earlier in candidate.Exercise.Parts.TakeWhile(other => other != part))
+            foreach (var earlier in candidate.Exercise.Parts.TakeWhile(other => other != part).Where(earlier => earlier.Choice is null))
             {
                 if (Passes(candidate, part, candidate.Answers[earlier.Id], earlier.Unit))
                     return Found(candidate, part, $"the answer to part `{earlier.Id}`", ResultText.Of(earlier, candidate.Answers[earlier.Id]));

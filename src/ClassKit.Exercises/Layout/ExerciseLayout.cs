@@ -26,8 +26,11 @@ public sealed class ExerciseLayout
         LastNumeral = numerals + exercise.Givens.Count;
         Givens = [.. exercise.Givens.Select((given, index) =>
             new GivenPlace(given, Tags.OfGiven(numerals + index), Naming.DefinedName(exercise.Id, given.Id), ValueCell(GivensHeadingRow + 1 + index)))];
+        var rows = new AnswerRows(exercise, AnswersHeadingRow + 1);
+        Options = rows.Options;
         Answers = [.. exercise.Parts.Select((part, index) =>
-            new AnswerPlace(part, Tags.OfAnswer(number, index), Naming.DefinedName(exercise.Id, part.Id), ValueCell(AnswersHeadingRow + 1 + index)))];
+            new AnswerPlace(part, Tags.OfAnswer(number, index), Naming.DefinedName(exercise.Id, part.Id), ValueCell(rows.Of(index))))];
+        ScratchHeadingRow = rows.After + 1;
     }
 
     /// <summary>The exercise laid out.</summary>
@@ -63,11 +66,14 @@ public sealed class ExerciseLayout
     /// <summary>The answers, in order.</summary>
     public IReadOnlyList<AnswerPlace> Answers { get; }
 
+    /// <summary>Where the lists stand that answers are chosen from.</summary>
+    public IReadOnlyList<OptionPlace> Options { get; }
+
     /// <summary>The row of the heading above the answers.</summary>
     public int AnswersHeadingRow => GivensHeadingRow + Exercise.Givens.Count + 2;
 
     /// <summary>The row of the heading above the scratch area.</summary>
-    public int ScratchHeadingRow => AnswersHeadingRow + Exercise.Parts.Count + 2;
+    public int ScratchHeadingRow { get; }
 
     /// <summary>The last row that has to stay in view while one answers: that of the last given.</summary>
     public int LastGivenRow => GivensHeadingRow + Givens.Count;

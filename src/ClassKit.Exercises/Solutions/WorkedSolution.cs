@@ -1,3 +1,4 @@
+using System.Net;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Printing;
 using ClassKit.CellFormulas.Values;
@@ -8,8 +9,8 @@ using ClassKit.Exercises.Texts;
 namespace ClassKit.Exercises.Solutions;
 
 /// <summary>How a part is worked out, from its own key: never written by hand a second time.</summary>
-/// <param name="Method">MathML: the key with names, and what it gives.</param>
-/// <param name="Numbers">MathML: the same with the numbers put in, and the result.</param>
+/// <param name="Method">MathML: the key with names, and what it gives. HTML: why, where something is chosen.</param>
+/// <param name="Numbers">MathML: the same with the numbers put in, and the result. HTML: the option, where something is chosen.</param>
 /// <param name="Result">What the key gives for these numbers; null where it gives none, as a student's own earlier answer may bring about.</param>
 public sealed record WorkedSolution(string Method, string Numbers, double? Result)
 {
@@ -46,6 +47,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
 
         var key = part.Written ?? part.Key;
         var result = KeyValues.Number(part.Key, names);
+        if (part.Choice is { } choice) return new(Escaped(choice.Why), result is { } chosen ? Escaped(ResultText.Of(part, chosen)) : "", result) { Steps = steps };
         return new(
             MethodOf(exercise, part),
             result is { } value
@@ -102,6 +104,8 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
             names[part] = CellValue.FromNumber(value);
         return names;
     }
+
+    private static string Escaped(string text) => $"<span>{WebUtility.HtmlEncode(text)}</span>";
 
     private static string NameOf(string id) => id.Replace('_', ' ');
 
