@@ -10,7 +10,7 @@ public static class OptionWords
     {
         ArgumentNullException.ThrowIfNull(text);
         var folded = new StringBuilder(text.Length);
-        foreach (var character in text.Normalize(NormalizationForm.FormC))
+        foreach (var character in text)
         {
             if (char.IsLetterOrDigit(character)) folded.Append(char.ToLowerInvariant(character));
             else if (folded.Length > 0 && folded[^1] != ' ') folded.Append(' ');

@@ -129,6 +129,14 @@ public abstract record AnswerFinding
         }
     }
 
+    /// <summary>A text that names none of the options that could be chosen, or more than one.</summary>
+    /// <param name="Text">What was typed.</param>
+    /// <param name="Options">How many there were.</param>
+    public sealed record NoOption(Quotation Text, int Options) : AnswerFinding
+    {
+        internal override AnswerFinding Under(IDisguise disguise) => this with { Text = Text.Under(disguise) };
+    }
+
     /// <summary>Beside the finding: a formula makes text of its number.</summary>
     /// <param name="Text">That text.</param>
     public sealed record MakesText(Quotation Text) : AnswerFinding

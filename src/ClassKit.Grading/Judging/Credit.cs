@@ -23,7 +23,8 @@ internal static class Credit
             Outcome.Sound => 1,
             Outcome.ValueOnly => methodOrNot,
             Outcome.FollowThrough => marking.FollowThroughShare * methodOrNot,
-            Outcome.Misconception => marking.MisconceptionShare,
+            // Among a few letters a wrong one is as likely a guess, and a known wrong turn no work that could earn a share.
+            Outcome.Misconception => part.Choice is null ? marking.MisconceptionShare : 0,
             Outcome.Incorrect when judgement.Slip is { } slip => ShareOf(marking, slip) * methodOrNot,
             Outcome.Incorrect or Outcome.Blank or Outcome.Unreadable or Outcome.Unsupported => 0,
         };

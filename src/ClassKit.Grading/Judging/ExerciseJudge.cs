@@ -49,6 +49,7 @@ internal sealed class ExerciseJudge
     private AnswerGrade JudgePart(Part part)
     {
         var earlier = new EarlierAnswers(part, _exercise, _judged);
+        if (part.Choice is not null) return JudgeChoice(part, earlier);
         var answer = _returned.Content(part) is { } content ? new TriedAnswer(part, content, _returned, _trials, earlier) : null;
         var judgement = answer is null ? Blank(part) : Judge(answer, earlier);
         Remember(part, answer, judgement, earlier);
@@ -58,6 +59,23 @@ internal sealed class ExerciseJudge
             answer?.Dealt.Value ?? CellValue.Blank, Dealt.Right.Answers[part.Id],
             answer?.Content.Formula is { } formula ? "=" + formula : null,
             judgement.Findings, earlier.Wrong.ToDictionary(before => before.Id, OwnNumber));
+    }
+
+    private AnswerGrade JudgeChoice(Part part, EarlierAnswers earlier)
+    {
+        var evaluation = _returned.Content(part) is null ? null : _returned.Evaluate(part, Dealt);
+        var (judgement, chosen) = evaluation is null ? (Blank(part), null) : ChoiceJudge.Judge(part, evaluation, Dealt, earlier, _returned.Cell(part).Cell);
+        // No formula can use a letter, so nothing of it is kept for later parts.
+        _judged[part.Id] = new(judgement, HoldsNumber: false, IsReached: false, IsTelling: false, [part]);
+        return new(
+            _exercise, part, judgement.Outcome,
+            Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
+            evaluation?.Value ?? CellValue.Blank, Dealt.Right.Answers[part.Id],
+            _returned.Content(part)?.Formula is { } formula ? "=" + formula : null,
+            judgement.Findings, earlier.Wrong.ToDictionary(before => before.Id, OwnNumber))
+        {
+            Chosen = chosen,
+        };
     }
 
     private double OwnNumber(Part part) => Dealt.Held.TryGetValue(part.Id, out var held) ? held : Dealt.Meant[part.Id];
@@ -170,7 +188,7 @@ internal sealed class ExerciseJudge
     }
 
     /// <summary>True if the same wrong number is typed elsewhere in the exercise as well: filled in, and not the result of any method.</summary>
-    private bool IsFilledIn(Part part, double number) => _exercise.Parts.Where(other => other != part).Any(other =>
+    private bool IsFilledIn(Part part, double number) => _exercise.Parts.Where(other => other != part && other.Choice is null).Any(other =>
         _returned.Evaluate(other, Dealt) is { Value: { IsNumber: true, Number: var held } } evaluation
         && Behaviour.IsSame(number, held) && !_returned.DependsOnSheet(evaluation) && !Accepts(other, Dealt.Right.Answers[other.Id], held));
 

@@ -30,6 +30,9 @@ public sealed record AnswerGrade(
     /// <summary>The misconception met, or null.</summary>
     public Misconception? Misconception => Findings is [AnswerFinding.WrongTurn turn, ..] ? turn.Misconception : null;
 
+    /// <summary>The option that was chosen; null where none could be told, and where a number was asked.</summary>
+    public ChoiceOption? Chosen { get; init; }
+
     /// <summary>The instructor's correction that the points follow; null where they are the grader's.</summary>
     public AppliedCorrection? Correction { get; init; }
 

@@ -15,6 +15,8 @@ internal static class Identifiers
     /// <summary>A given as it is shown, if that differs from what keys compute with.</summary>
     public static string Shown(Given given) => AnswerScale.Of(given) == 1 ? Given(given) : "S_" + given.Id;
 
+    public static string Option(ChoiceOption option) => "O_" + option.Id;
+
     public static string Answer(Part part) => "A_" + part.Id;
 
     public static string Response(Part part) => "R_" + part.Id;

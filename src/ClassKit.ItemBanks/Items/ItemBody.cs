@@ -21,11 +21,12 @@ internal static partial class ItemBody
     /// <summary>Writes the body.</summary>
     /// <param name="exercise">The exercise.</param>
     /// <param name="value">What to show for a given's number: a text or an element.</param>
-    public static XElement Write(Exercise exercise, Func<Given, object> value) => Qti.Of(
+    /// <param name="order">The options of a list in the order in which they stand.</param>
+    public static XElement Write(Exercise exercise, Func<Given, object> value, Func<OptionList, IReadOnlyList<ChoiceOption>> order) => Qti.Of(
         "item-body",
         Problem(exercise, value),
         Givens(exercise, value),
-        exercise.Parts.Select(Question));
+        exercise.Parts.Select(part => part.Choice is { From: var list } ? Choice(part, order(list)) : Question(part)));
 
     private static XElement Problem(Exercise exercise, Func<Given, object> value)
     {
@@ -44,6 +45,13 @@ internal static partial class ItemBody
         Qti.Html("caption", "Given"),
         Qti.Html("tbody", exercise.Givens.Select(given => Qti.Html(
             "tr", Qti.Html("th", Qti.With("scope", "row"), given.Label), Qti.Html("td", value(given), given.Unit.Length == 0 ? null : "\u00A0" + given.Unit)))));
+
+    /// <summary>Every part has its options with it, also where several share them: the standard's choices stand each by itself.</summary>
+    private static XElement Choice(Part part, IReadOnlyList<ChoiceOption> options) => Qti.Of(
+        "choice-interaction",
+        Qti.With("response-identifier", Identifiers.Response(part)), Qti.With("shuffle", "true"), Qti.With("max-choices", "1"),
+        Qti.Of("prompt", part.Ask),
+        options.Select(option => Qti.Of("simple-choice", Qti.With("identifier", Identifiers.Option(option)), option.Words)));
 
     private static XElement Question(Part part) => Qti.Html(
         "p",

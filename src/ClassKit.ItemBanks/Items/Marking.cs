@@ -35,13 +35,13 @@ internal sealed class Marking
         "response-condition",
         Qti.Of(
             "response-if",
-            _closeness(part).Holds(Qti.Of("correct", Qti.With("identifier", Identifiers.Response(part))), Qti.Variable(Identifiers.Response(part))),
+            Holds(part, _closeness(part), Qti.Of("correct", Qti.With("identifier", Identifiers.Response(part)))),
             Qti.Of("set-outcome-value", Qti.With("identifier", Identifiers.Score), Qti.Of("sum", Qti.Variable(Identifiers.Score), Qti.Number((double)part.Points))),
             Say(part, Identifiers.Right)),
         part.Misconceptions.Select(misconception => _wrong(part, misconception) is { } wrong
             ? Qti.Of(
                 "response-else-if",
-                wrong.Closeness.Holds(wrong.Value, Qti.Variable(Identifiers.Response(part))),
+                Holds(part, wrong.Closeness, wrong.Value),
                 Say(part, Identifiers.Wrong(part, misconception)))
             : null))));
 
@@ -53,6 +53,11 @@ internal sealed class Marking
             "modal-feedback",
             Qti.With("outcome-identifier", Identifiers.Feedback(part)), Qti.With("identifier", feedback.Identifier), Qti.With("show-hide", "show"),
             Qti.Of("content-body", Qti.Html("p", feedback.Words)))));
+
+    /// <summary>What was entered is near enough to a number, or is the option that was chosen.</summary>
+    private static XElement Holds(Part part, Closeness closeness, XElement expected) => part.Choice is null
+        ? closeness.Holds(expected, Qti.Variable(Identifiers.Response(part)))
+        : Qti.Of("match", expected, Qti.Variable(Identifiers.Response(part)));
 
     private static XElement Say(Part part, string identifier) => Qti.Of(
         "set-outcome-value", Qti.With("identifier", Identifiers.Feedback(part)), Qti.Of("base-value", Qti.With("base-type", "identifier"), identifier));

@@ -20,7 +20,8 @@ internal static class TemplateItem
     /// <param name="samples">Some variants, to see whether answers can be negative: relative tolerances around them mean something else in the standard.</param>
     public static XElement? Write(Exercise exercise, IReadOnlyList<Variant> samples)
     {
-        if (exercise.Parts.Any(part => part.Tolerance.IsRounding)) return null;
+        // Which option is right may follow from the numbers, and no template of the standard can say so.
+        if (exercise.Parts.Any(part => part.Tolerance.IsRounding || part.Choice is not null)) return null;
         if (samples.Any(variant => exercise.Parts.Any(part => part.Tolerance.IsRelative && variant.Answers[part.Id] <= 0))) return null;
         var variables = exercise.Givens.Select(given => (given.Id, Name: Identifiers.Given(given)))
             .Concat(exercise.Parts.Select(part => (part.Id, Name: Identifiers.Answer(part))))
@@ -52,7 +53,7 @@ internal static class TemplateItem
             ],
             ItemBody.Write(exercise, given => Qti.Of(
                 "printed-variable", Qti.With("identifier", Identifiers.Shown(given)),
-                Qti.With("format", string.Create(CultureInfo.InvariantCulture, $"%.{GivenText.Decimals(given)}f")))));
+                Qti.With("format", string.Create(CultureInfo.InvariantCulture, $"%.{GivenText.Decimals(given)}f"))), list => list.Options));
     }
 
     private static XElement Declare(string identifier) => Qti.Of(

@@ -1,5 +1,7 @@
 using System.Xml.Linq;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Lettering;
 using ClassKit.Exercises.Texts;
 using ClassKit.Exercises.Variants;
 using ClassKit.ItemBanks.Vocabulary;
@@ -17,12 +19,16 @@ internal static class VariantItem
             exercise,
             part => Closeness.Around(part, variant.Answers[part.Id]),
             (part, misconception) => KeyValues.Number(misconception.Formula, names) is { } wrong
-                ? (Qti.Number(wrong * AnswerScale.Of(part)), Closeness.Around(part, wrong))
+                ? (Expected(part, wrong), Closeness.Around(part, wrong))
                 : null);
         return Item.Of(
             identifier, exercise,
             exercise.Parts.Select(part => Item.Response(part, variant.Answers[part.Id] * AnswerScale.Of(part))),
             marking, [],
-            ItemBody.Write(exercise, given => GivenText.Number(given, variant.Givens[given.Id])));
+            ItemBody.Write(exercise, given => GivenText.Number(given, variant.Givens[given.Id]), list => LetteredOptions.Of(exercise, list, variant.Givens).InOrder));
     }
+
+    private static XElement Expected(Part part, double wrong) => part.Choice is { From: var list }
+        ? Qti.Of("base-value", Qti.With("base-type", Qti.Identifier), Identifiers.Option(list.Find(wrong)!))
+        : Qti.Number(wrong * AnswerScale.Of(part));
 }

@@ -7,6 +7,7 @@ namespace ClassKit.ItemBanks.Vocabulary;
 internal static class Qti
 {
     public const string Float = "float";
+    public const string Identifier = "identifier";
 
     /// <summary>The namespace of assessment items.</summary>
     public static readonly XNamespace Space = "http://www.imsglobal.org/xsd/imsqtiasi_v3p0";

@@ -1,6 +1,6 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
-using ClassKit.Exercises.Texts;
+using ClassKit.Exercises.Lettering;
 
 namespace ClassKit.Pages.Keys;
 
@@ -26,7 +26,7 @@ public sealed record KeyColumn(int Number, Exercise Exercise, int Place)
     public string? AnswerOf(DealtStudent student)
     {
         ArgumentNullException.ThrowIfNull(student);
-        return student.AnswersOf(Exercise.Id).TryGetValue(Part.Id, out var answer) ? ResultText.Number(Part, answer) : null;
+        return student.AnswersOf(Exercise.Id).TryGetValue(Part.Id, out var answer) ? LetteredAnswer.Brief(Exercise, Part, student.GivensOf(Exercise.Id), answer) : null;
     }
 
     /// <summary>The parts of a deal in columns, as many together as fit a sheet; an exercise is parted only where it alone does not fit.</summary>

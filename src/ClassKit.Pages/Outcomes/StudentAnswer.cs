@@ -9,7 +9,7 @@ namespace ClassKit.Pages.Outcomes;
 internal static class StudentAnswer
 {
     /// <summary>The value with the part's unit; a text in quotes; an error by its name.</summary>
-    public static string Of(AnswerGrade answer) => answer.Value.Kind switch
+    public static string Of(AnswerGrade answer) => answer.Chosen is { } chosen ? Of(answer, chosen) : answer.Value.Kind switch
     {
         CellValueKind.Blank => "nothing",
         CellValueKind.Number => ResultText.Of(answer.Part, InCellScale(answer)),
@@ -17,6 +17,10 @@ internal static class StudentAnswer
         CellValueKind.Logical => answer.Value.Logical ? "TRUE" : "FALSE",
         CellValueKind.Error => $"the error {CellErrorText.Of(answer.Value.Error)}",
     };
+
+    /// <summary>A letter with what it stands for; the words alone where words were entered.</summary>
+    private static string Of(AnswerGrade answer, ChoiceOption chosen) =>
+        answer.Value.ToString().FirstOrDefault(char.IsAsciiLetter) is var letter and not '\0' && answer.Value.ToString().Count(char.IsLetter) == 1 ? $"{char.ToUpperInvariant(letter)}: {chosen.Words}" : chosen.Words;
 
     /// <summary>In a percent cell 65 is read as 65 %, so it is shown as that when it is what was meant.</summary>
     private static double InCellScale(AnswerGrade answer)

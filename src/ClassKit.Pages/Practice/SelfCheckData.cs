@@ -35,7 +35,7 @@ internal static class SelfCheckData
         var exercise = numbered.Exercise;
         var variant = new Variant(exercise, dealt.GivensOf(exercise.Id), dealt.AnswersOf(exercise.Id));
         return exercise.Parts.Select(part => (IdOf(exercise, part), new PartEntry(
-            part.Unit, AnswerUnit.IsPercent(part.Unit), AnswerUnits.IsMoney(part.Unit), [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))])));
+            part.Unit, AnswerUnit.IsPercent(part.Unit), AnswerUnits.IsMoney(part.Unit), part.Choice is not null, [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))])));
     }
 
     private static MeaningEntry Entry(NumberedExercise numbered, AnswerMeaning meaning) => new(meaning.Low, meaning.High, meaning.Kind == MeaningKind.Right, meaning.Kind switch
@@ -47,7 +47,7 @@ internal static class SelfCheckData
 
     private static string LabelOf(NumberedExercise numbered, Part part) => numbered.LabelOf(numbered.Exercise.Parts.Index().First(entry => entry.Item == part).Index);
 
-    private sealed record PartEntry(string Unit, bool Percent, bool Money, IReadOnlyList<MeaningEntry> Meanings);
+    private sealed record PartEntry(string Unit, bool Percent, bool Money, bool Choice, IReadOnlyList<MeaningEntry> Meanings);
 
     private sealed record MeaningEntry(double Low, double High, bool Right, string Words);
 }

@@ -72,12 +72,13 @@
   };
 
   const judge = (text, part) => {
-    if (text.trim() === "") return { words: "Type an answer first." };
+    if (text.trim() === "") return { words: part.choice ? "Choose a letter first." : "Type an answer first." };
     const values = read(text, part);
     if (values.length === 0) return { words: `This cannot be read as a number. Type one number${part.unit ? `; ${part.unit} stands beside it` : ""}.` };
     const meaning = meaningOf(values, part);
     if (meaning?.right) return { right: true, words: "Right." };
-    return { tried: true, words: `Not yet. ${meaning?.words ?? slipIn(values, part)}` };
+    const otherwise = () => part.choice ? "Read the question once more, or open a hint." : slipIn(values, part);
+    return { tried: true, words: `Not yet. ${meaning?.words ?? otherwise()}` };
   };
 
   const progress = document.getElementById("progress");
@@ -101,7 +102,7 @@
       hint.addEventListener("toggle", () => { if (hint.open) hint.dataset.seen = "yes"; reveal(); });
     }
     for (const section of own) {
-      const [input, button, reply] = ["input", "button", ".reply"].map(name => section.querySelector(name));
+      const [input, button, reply] = ["input, select", "button", ".reply"].map(name => section.querySelector(name));
       const check = () => {
         const { right, tried, words } = judge(input.value, parts[section.dataset.part]);
         section.dataset.state = right ? "right" : "not-yet";

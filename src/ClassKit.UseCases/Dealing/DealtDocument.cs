@@ -101,10 +101,22 @@ internal sealed record DealtDocument
         bool FormulaAsked,
         IReadOnlyList<MisconceptionEntry> Misconceptions)
     {
+        /// <summary>What the answer is chosen from, whose number, from 1, the key gives; absent where a number is asked.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public ChoiceEntry? Choice { get; init; }
+
         /// <summary>The key over the exercise's steps; absent where it uses none.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public string? Written { get; init; }
     }
+
+    /// <param name="Kind">choose, match or order.</param>
+    /// <param name="List">The list's name, which parts that share it have in common.</param>
+    /// <param name="Options">As their author wrote them; their order before a student follows from what was dealt.</param>
+    /// <param name="Why">Why the right one is right.</param>
+    internal sealed record ChoiceEntry(string Kind, string List, IReadOnlyList<OptionEntry> Options, string Why);
+
+    internal sealed record OptionEntry(string Id, string Words);
 
     internal sealed record ToleranceEntry(double Amount, bool Relative)
     {

@@ -97,6 +97,9 @@ public static class DealtJson
         [.. part.Misconceptions.Select(misconception => new DealtDocument.MisconceptionEntry(misconception.Id, misconception.Formula.Text, misconception.Words) { Written = misconception.Written?.Text })])
     {
         Written = part.Written?.Text,
+        Choice = part.Choice is { From: var list, Why: var why }
+            ? new(Word(list.Kind), list.Id, [.. list.Options.Select(option => new DealtDocument.OptionEntry(option.Id, option.Words))], why)
+            : null,
     };
 
     private static DealtDocument.StudentEntry Entry(DealtStudent student) => new(
@@ -184,6 +187,24 @@ public static class DealtJson
         [.. entry.Misconceptions.Select(misconception => new Misconception(misconception.Id, CellFormula.Of(misconception.Formula), misconception.Words) { Written = Formula(misconception.Written) })])
     {
         Written = Formula(entry.Written),
+        Choice = entry.Choice is { } choice
+            ? new(new(choice.List, Kind(choice.Kind), [.. choice.Options.Select(option => new ChoiceOption(option.Id, option.Words))]), choice.Why)
+            : null,
+    };
+
+    private static string Word(ChoiceKind kind) => kind switch
+    {
+        ChoiceKind.Choose => "choose",
+        ChoiceKind.Match => "match",
+        ChoiceKind.Order => "order",
+    };
+
+    private static ChoiceKind Kind(string word) => word switch
+    {
+        "choose" => ChoiceKind.Choose,
+        "match" => ChoiceKind.Match,
+        "order" => ChoiceKind.Order,
+        _ => throw new FormatException($"“{word}” is no way to choose; expected choose, match or order"),
     };
 
     private static CellFormula? Formula(string? text) => text is null ? null : CellFormula.Of(text);

@@ -61,10 +61,12 @@ internal static class DealtRules
             var formulas = part.Misconceptions.Select(one => one.Formula).Prepend(part.Key);
             if (formulas.Select(formula => Unknown(formula, known)).FirstOrDefault(name => name is not null) is { } unknown) yield return $"{Shown(part.Id)} uses {Shown(unknown)}, which is no given and no earlier part";
             var asWritten = part.Misconceptions.Select(one => one.Written).Prepend(part.Written).OfType<CellFormula>();
-            if (asWritten.Select(formula => Unknown(formula, written)).FirstOrDefault(name => name is not null) is { } strange) yield return $"{Shown(part.Id)} is written with {Shown(strange)}, which is no given, no step and no earlier part";
+            HashSet<string> offered = [.. written, .. part.Choice?.From.Options.Select(option => option.Id) ?? []];
+            if (asWritten.Select(formula => Unknown(formula, new(offered, StringComparer.OrdinalIgnoreCase))).FirstOrDefault(name => name is not null) is { } strange) yield return $"{Shown(part.Id)} is written with {Shown(strange)}, which is no given, no step and no earlier part";
             if (part.Points is not (> 0 and <= 10_000)) yield return $"{Shown(part.Id)} is worth {part.Points} points";
             if (!(part.Tolerance.Amount >= 0) || (part.Tolerance.IsRounding && part.Tolerance.Amount == 0)) yield return $"{Shown(part.Id)} has a tolerance of {part.Tolerance.Amount}";
             foreach (var id in Doubles(part.Misconceptions.Select(one => one.Id))) yield return $"{Shown(part.Id)} has the misconception {Shown(id)} twice";
+            foreach (var fault in ChoiceRules.Broken(exercise, part)) yield return $"{Shown(part.Id)} {fault}";
             known.Add(part.Id);
             written.Add(part.Id);
         }
@@ -85,6 +87,11 @@ internal static class DealtRules
         var answers = student.Answers.Select(answer => (answer.Exercise, answer.Part));
         if (!givens.Order().SequenceEqual(exercises.SelectMany(exercise => exercise.Givens.Select(given => (exercise.Id, given.Id))).Order())) yield return "the givens are not those of the exercises";
         if (!answers.Order().SequenceEqual(exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise.Id, part.Id))).Order())) yield return "the answers are not those of the exercises";
+        foreach (var answer in student.Answers)
+        {
+            if (exercises.SelectMany(exercise => exercise.Parts.Where(part => exercise.Id == answer.Exercise && part.Id == answer.Part)).FirstOrDefault() is { Choice: { } choice } && choice.From.Find(answer.Expected) is null)
+                yield return $"{Shown(answer.Part)} has {answer.Expected} for its answer, which is no option's number";
+        }
         var places = student.Givens.Select(given => (given.DefinedName, given.Address)).Concat(student.Answers.Select(answer => (answer.DefinedName, answer.Address))).ToList();
         if (places.Distinct().Count() != places.Count || Doubles(places.Select(place => place.DefinedName)).Any()) yield return "two cells are one";
         if (places.Exists(place => place.Address.Sheet.Length is 0 or > 31)) yield return "a sheet has no name, or one of more than 31 characters";

@@ -119,6 +119,10 @@ internal sealed record GradesDocument(
         string? Misconception,
         string Note)
     {
+        /// <summary>The id of the option that was chosen; absent where none was.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public string? Chosen { get; init; }
+
         /// <summary>The instructor's correction that <see cref="Points"/> follow; absent where they are the grader's.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public CorrectionEntry? Correction { get; init; }

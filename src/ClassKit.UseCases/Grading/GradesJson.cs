@@ -94,6 +94,7 @@ public static class GradesJson
         answer.Formula, answer.Misconception?.Id, FindingWords.Of(answer))
     {
         Correction = answer.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null,
+        Chosen = answer.Chosen?.Id,
         IsError = answer.Value.IsError,
         Findings = [.. answer.Findings.Select(FindingShapes.All.Entry)],
         OwnEarlier = answer.OwnEarlierAnswers.Count > 0 ? answer.OwnEarlierAnswers : null,

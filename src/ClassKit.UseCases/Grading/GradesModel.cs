@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Marking;
@@ -71,9 +72,13 @@ internal static class GradesModel
             entry.Findings is { } findings ? [.. findings.Select(fact => FindingShapes.All.Model(fact, here)).OfType<AnswerFinding>()] : Early(entry, here),
             entry.OwnEarlier ?? new Dictionary<string, double>())
         {
+            Chosen = entry.Chosen is { } chosen ? Chosen(part, chosen) : null,
             Correction = entry.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null,
         };
     }
+
+    private static ChoiceOption Chosen(Part part, string id) =>
+        part.Choice?.From.Options.FirstOrDefault(option => option.Id == id) ?? throw new FormatException($"“{id}” is no option of {part.Id}");
 
     /// <summary>All that a record of an earlier version says of what was found.</summary>
     private static IReadOnlyList<AnswerFinding> Early(GradesDocument.AnswerEntry entry, RecordNames names) =>

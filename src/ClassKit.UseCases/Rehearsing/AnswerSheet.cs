@@ -46,6 +46,7 @@ public sealed class AnswerSheet
     public RehearsedAnswer Answer(Part part, AnswerWay way, int pick = 0)
     {
         ArgumentNullException.ThrowIfNull(part);
+        if (part.Choice is not null) return Choose(part, way, pick);
         return way switch
         {
             AnswerWay.Cells => Cells(part),
@@ -60,6 +61,12 @@ public sealed class AnswerSheet
             AnswerWay.DivisionByZero => Write(part, way, $"={_cells[_exercise.Givens[0].Id]}/0", Outcome.Incorrect, null),
             AnswerWay.Words => Write(part, way, "see my notes", Outcome.Unreadable, null),
         };
+    }
+
+    private RehearsedAnswer Choose(Part part, AnswerWay way, int pick)
+    {
+        var chosen = ChosenAnswer.Of(_exercise, part, way, pick, _givens, _right, _own, CarriesOn(part.Key));
+        return new(_exercise.Id, part.Id, way, chosen.Content, chosen.Truth, chosen.Misconception);
     }
 
     private RehearsedAnswer Cells(Part part)

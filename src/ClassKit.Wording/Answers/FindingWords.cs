@@ -32,6 +32,7 @@ public static class FindingWords
             : "Right.",
         AnswerFinding.RightInText => "The number is right.",
         AnswerFinding.NotFollowing(var typed, var varies) => NotFollowing(typed, varies),
+        AnswerFinding.FollowsThrough(var from, _) when part.Choice is not null => $"It follows rightly from your own {Parts(from)}, where the slip was counted and is not counted again here.",
         AnswerFinding.FollowsThrough(var from, var methodShown) => methodShown || !part.FormulaAsked
             ? $"The method is right. It carries on the slip in {Parts(from)}, which was counted there and not again here."
             : $"The number follows rightly from your own {Parts(from)}, where the slip was counted. A formula was asked for, so the method's share is missing.",
@@ -60,6 +61,8 @@ public static class FindingWords
         AnswerFinding.HundredfoldPercent(var held) => string.Create(CultureInfo.InvariantCulture,
             $"Your cell holds {held:0.####}, which other cells take for {AnswerUnit.Shown(AnswerUnit.Percent, held):0.####} %: for {held:0.####} % a cell holds {AnswerUnit.Held(AnswerUnit.Percent, held):0.######}, so type the sign, {held:0.####}%."),
         AnswerFinding.Impossible(var value) => $"But {ResultText.Of(part, value)} cannot be: whenever a result is impossible, something before it is wrong.",
+        AnswerFinding.NoOption(var text, var options) =>
+            $"“{Quoted.Short(text)}” is none of the letters A to {(char)('A' + options - 1)}. Choose one from the cell's list, or type it by itself.",
         AnswerFinding.StoodAsText =>
             "The cell held the formula as text, so you saw no number; it was worked out here as though you had entered it. Set the cell's format to General before you type.",
         _ => throw new UnreachableException($"No words for {finding}."),

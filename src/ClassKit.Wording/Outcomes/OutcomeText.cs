@@ -41,6 +41,18 @@ public static class OutcomeText
         Outcome.Unsupported => "Left to your instructor, and not counted",
     };
 
+    /// <summary>What an outcome of a part means, to the student.</summary>
+    public static string ToStudent(Outcome outcome, Part part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return (outcome, part.Choice) switch
+        {
+            (Outcome.Unreadable, not null) => "Could not be read as one of the letters",
+            (Outcome.FollowThrough, not null) => "Follows from your own earlier answer",
+            _ => ToStudent(outcome, part.FormulaAsked),
+        };
+    }
+
     /// <summary>What an outcome means, to the instructor.</summary>
     public static string Meaning(Outcome outcome) => outcome switch
     {

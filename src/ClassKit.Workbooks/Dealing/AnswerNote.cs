@@ -16,19 +16,24 @@ internal static class AnswerNote
         string.Create(CultureInfo.InvariantCulture, $"{points:0.##} {Counted.Noun(points, "point")}");
 
     /// <summary>What an answer cell says when it is chosen, before anything is typed.</summary>
-    public static string Prompt(Part part) => part.FormulaAsked
+    public static string Prompt(Part part) => part.Choice is { } choice
+        ? $"A letter, {Letters(choice)}: choose it from the list, or type it."
+        : part.FormulaAsked
         ? $"A formula, {In(part)}. Type = and click the cells that it uses."
         : $"A number, {In(part)}; a formula counts as well.";
 
     /// <summary>What a program says when something else than a number is typed; it may be kept all the same.</summary>
-    public static string Warning(Part part) => $"Here a number is expected, or a formula that comes to one, {In(part)}: no words and no unit, for the unit stands beside the cell.";
+    public static string Warning(Part part) => part.Choice is { } choice ? $"Here a letter is expected, {Letters(choice)}." : $"Here a number is expected, or a formula that comes to one, {In(part)}: no words and no unit, for the unit stands beside the cell.";
 
     private static string In(Part part) => AnswerUnit.IsPercent(part.Unit) ? "in %" : part.Unit.Length == 0 ? "without a unit" : $"in {part.Unit}";
 
-    private static string Asked(Part part) => part.FormulaAsked ? "Formula asked" : "A number is enough";
+    private static string Letters(Choice choice) => $"A to {(char)('A' + choice.From.Options.Count - 1)}";
+
+    private static string Asked(Part part) => part.Choice is not null ? "Choose a letter" : part.FormulaAsked ? "Formula asked" : "A number is enough";
 
     private static string Exactness(Part part)
     {
+        if (part.Choice is { } choice) return $"{Letters(choice)}, from the cell's list or typed";
         var (amount, isRelative) = (part.Tolerance.Amount, part.Tolerance.IsRelative);
         if (amount <= 0) return "exact";
         if (part.Tolerance.IsRounding) return string.Create(CultureInfo.InvariantCulture, $"to the nearest {AnswerUnit.Shown(part.Unit, amount):0.######} {part.Unit}").TrimEnd();

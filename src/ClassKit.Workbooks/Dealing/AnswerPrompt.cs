@@ -10,12 +10,14 @@ internal static class AnswerPrompt
     {
         var prompt = cell.SetDataValidation();
         prompt.IgnoreBlanks = true;
-        prompt.Custom($"=ISNUMBER({cell.Address.ToStringRelative()})");
+        if (place.Part.Choice is { } choice) prompt.List($"\"{string.Join(',', Enumerable.Range(0, choice.From.Options.Count).Select(letter => (char)('A' + letter)))}\"", true);
+        else prompt.Custom($"=ISNUMBER({cell.Address.ToStringRelative()})");
         prompt.ShowInputMessage = true;
         prompt.InputTitle = place.Tag;
         prompt.InputMessage = AnswerNote.Prompt(place.Part);
         prompt.ErrorStyle = XLErrorStyle.Warning;
-        prompt.ShowErrorMessage = true;
+        // A letter in another dress, or an option's own words, are read as well.
+        prompt.ShowErrorMessage = place.Part.Choice is null;
         prompt.ErrorTitle = place.Tag;
         prompt.ErrorMessage = AnswerNote.Warning(place.Part);
     }

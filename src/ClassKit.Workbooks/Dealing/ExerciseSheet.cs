@@ -36,6 +36,7 @@ internal static class ExerciseSheet
             WayRow.Write(sheet, all, layout);
             WriteGivens(sheet, student, layout);
             WriteAnswers(sheet, layout);
+            WriteOptions(sheet, student, layout);
             WriteScratch(sheet, layout);
         }
 
@@ -130,6 +131,12 @@ internal static class ExerciseSheet
             sheet.Row(row).Height = Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(place.Part.Ask, LabelWidth), TextHeight.Of(note, NoteWidth)));
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
+    }
+
+    private static void WriteOptions(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
+    {
+        foreach (var place in layout.Options)
+            OptionRows.Write(sheet, layout, place, student.GivensOf(layout.Exercise.Id), LabelWidth + ValueWidth + UnitWidth + NoteWidth);
     }
 
     private static void WriteScratch(IXLWorksheet sheet, ExerciseLayout layout)

@@ -18,6 +18,8 @@ internal static class Instructions
             $"{(oneSheet ? "All exercises stand below one another on the second tab at the bottom" : "Every tab at the bottom is one exercise")}. Read the problem, then fill the cells in the thick frame, from {first} on.",
             $"Answer with a formula that uses the given cells: type = and click the cells. So {ExampleFormula.For(exercises).Text}. {Typed(marking)}",
         ];
+        if (exercises.Any(exercise => exercise.Parts.Any(part => part.Choice is not null)))
+            steps.Add("Where lettered answers stand to choose from, pick your letter from the answer cell's list or type it. No formula is asked there.");
         if (marking.FollowThroughShare > 0)
             steps.Add("A later answer may use an earlier one of yours. " + FollowThrough(marking));
         steps.AddRange(

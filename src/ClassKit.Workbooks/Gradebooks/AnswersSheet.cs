@@ -1,4 +1,4 @@
-using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Texts;
 using ClassKit.Grading.Results;
 using ClassKit.Wording.Answers;
 using ClassKit.Wording.Outcomes;
@@ -28,7 +28,7 @@ internal static class AnswersSheet
             {
                 sheet.Add(
                     student.Who.Shown, grid.TagOf(answer), OutcomeText.Brief(OutcomeText.Shown(answer.Outcome, answer.Part)), answer.IsUndecided ? PointsSheet.Undecided : answer.Points, answer.OutOf,
-                    Shown(answer.Value), answer.Expected, answer.Formula, FindingWords.Of(answer), student.Who.Id);
+                    Shown(answer), answer.Part.Choice is null ? answer.Expected : ResultText.Of(answer.Part, answer.Expected), answer.Formula, FindingWords.Of(answer), student.Who.Id);
             }
         }
 
@@ -37,5 +37,5 @@ internal static class AnswersSheet
         sheet.Finish(Palette.Band, grades.Dealt, canFilter: !isEmpty);
     }
 
-    private static object Shown(CellValue value) => value.IsNumber ? value.Number : value.ToString();
+    private static object Shown(AnswerGrade answer) => answer.Chosen is { } chosen ? chosen.Words : answer.Value.IsNumber ? answer.Value.Number : answer.Value.ToString();
 }

@@ -8,7 +8,7 @@ using ClassKit.Grading.Results;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 
-/// <summary>Every part of every exercise that ships, filled in hundreds of ways. What each deserves follows from how it was made, and nothing here asks the grader.</summary>
+/// <summary>Every part of every exercise that ships and asks a number, filled in hundreds of ways; those that ask a letter are in <see cref="ChoiceFillingTests"/>. What each deserves follows from how it was made, and nothing here asks the grader.</summary>
 public sealed class FillingTests
 {
     /// <summary>How a sound formula can be dressed: {0} is the key.</summary>
@@ -177,7 +177,7 @@ public sealed class FillingTests
     {
         var judged = ((int[])[0, 1, 2, 3]).SelectMany(place => Shipped.WholeClass.SelectMany(seat => seat.Grade((desk, part) =>
             "=" + (desk.Exercise.Parts.ElementAtOrDefault(place) == part ? string.Format(CultureInfo.InvariantCulture, rounding, desk.InOneGo(part)) : desk.Cells(part))))
-            .Where(grade => grade.Exercise.Parts.ElementAtOrDefault(place) == grade.Part && !Collapses(grade, rounding)));
+            .Where(grade => grade.Part.Choice is null && grade.Exercise.Parts.ElementAtOrDefault(place) == grade.Part && !Collapses(grade, rounding)));
         var unlike = judged.GroupBy(grade => $"{grade.Exercise.Id}.{grade.Part.Id}")
             .Where(part => part.Select(grade => (grade.Outcome, grade.Points, grade.Misconception?.Id)).Distinct().Count() > 1)
             .Select(part => $"{part.Key}: {string.Join(", ", part.Select(grade => $"{grade.Value} for {grade.Expected} {grade.Outcome} {grade.Points}"))}").ToList();
@@ -228,7 +228,7 @@ public sealed class FillingTests
 
     private static void Hold(string way, Func<Seat, IReadOnlyList<AnswerGrade>> fill, Func<AnswerGrade, bool> isAsMade)
     {
-        var misjudged = Shipped.Seats.SelectMany(seat => fill(seat).Where(grade => !isAsMade(grade))
+        var misjudged = Shipped.Seats.SelectMany(seat => fill(seat).Where(grade => grade.Part.Choice is null && !isAsMade(grade))
             .Select(grade => $"{grade.Exercise.Id}.{grade.Part.Id}: {grade.Formula ?? grade.Value.ToString()} = {grade.Value} for {grade.Expected} is {grade.Outcome} {grade.Misconception?.Id} with {grade.Points} of {grade.Part.Points}: {string.Join(", ", grade.Findings)}")).ToList();
         Assert.True(misjudged.Count == 0, $"{way}: {misjudged.Count} misjudged\n{string.Join('\n', misjudged.Take(12))}");
     }

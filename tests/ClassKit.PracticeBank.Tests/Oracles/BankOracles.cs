@@ -13,5 +13,6 @@ internal static class BankOracles
         SteamOracle.Exercises,
         UnitsOracle.Exercises,
         CostOracle.Exercises,
+        ChoiceOracle.Exercises,
     }.SelectMany(skill => skill).ToDictionary(oracle => oracle.Key, oracle => oracle.Value);
 }

@@ -11,6 +11,9 @@ internal sealed class Inputs(Variant variant)
     /// <summary>A percentage as bakers say it: 65 for 65 %.</summary>
     public double Percent(string given) => (double)(variant.Givens[given] * 100);
 
+    /// <summary>What a key gives that finds an option right.</summary>
+    public double Option(string part, string id) => variant.Exercise.Parts.Single(one => one.Id == part).Choice!.From.NumberOf(id)!.Value;
+
     public Mass Grams(string given) => Mass.FromGrams(this[given]);
 
     public Temperature Celsius(string given) => Temperature.FromCelsius(this[given]);

@@ -71,7 +71,7 @@ public sealed partial class TradeTruthTests
     public void No_wrong_turn_puts_a_number_of_its_own_beside_the_constant_that_is_given(string id)
     {
         var exercise = Of(id);
-        foreach (var part in exercise.Parts)
+        foreach (var part in exercise.Parts.Where(part => part.Choice is null))
             foreach (var misconception in part.Misconceptions)
                 foreach (Match typed in Number().Matches(misconception.Formula.Text))
                     foreach (var given in exercise.Givens.Where(given => given.IsConstant && given.From != 0 && part.Key.Names.Contains(given.Id)))
@@ -117,6 +117,7 @@ public sealed partial class TradeTruthTests
     [
         exercise.Problem.Written, .. exercise.Hints, .. exercise.Steps.Select(step => step.What), .. exercise.Parts.Select(part => part.Ask),
         .. exercise.Parts.SelectMany(part => part.Misconceptions).Select(misconception => misconception.Words),
+        .. exercise.Parts.Select(part => part.Choice).OfType<Choice>().SelectMany(choice => choice.From.Options.Select(option => option.Words).Append(choice.Why)),
     ];
 
     [GeneratedRegex(@"\b(as )?ice\b", RegexOptions.IgnoreCase)]

@@ -56,6 +56,10 @@ internal static class FindingShapes
             "no-number",
             (fact, to) => (to["what"], to["text"], to["length"], to["found"], to["character"]) = (KindWords.Of(fact.Kind), fact.Text.Text, fact.Length, fact.Found.Text, fact.Character),
             from => new(from.Word<UnreadableKind>("what"), from.Quote("text"), from.Int("length"), from.Quote("found"), from.Int("character"))),
+        Shape.Of<AnswerFinding.NoOption>(
+            "no-option",
+            (fact, to) => (to["text"], to["options"]) = (fact.Text.Text, fact.Options),
+            from => new(from.Quote("text"), from.Int("options"))),
         Shape.Of<AnswerFinding.MakesText>("makes-text", (fact, to) => to["text"] = fact.Text.Text, from => new(from.Quote("text"))),
         Shape.Of<AnswerFinding.HundredfoldPercent>("hundredfold-percent", (fact, to) => to["held"] = fact.Held, from => new(from.Number("held"))),
         Shape.Of<AnswerFinding.Impossible>("impossible", (fact, to) => to["value"] = fact.Value, from => new(from.Number("value"))),
