@@ -16,6 +16,10 @@ public sealed class MarkingTests
 
     public static TheoryData<string> Ids => [.. ShippedExercises.All.Select(exercise => exercise.Id)];
 
+    public static TheoryData<string> IdsOfNumbers => [.. ShippedExercises.All.Where(exercise => exercise.Parts.All(part => part.Choice is null)).Select(exercise => exercise.Id)];
+
+    public static TheoryData<string> IdsOfChoices => [.. ShippedExercises.All.Where(exercise => exercise.Parts.Any(part => part.Choice is not null)).Select(exercise => exercise.Id)];
+
     [Fact]
     public void There_is_an_item_for_every_variant() => Assert.Equal(ShippedExercises.All.Count * Variants, Bank.Items);
 
@@ -27,13 +31,13 @@ public sealed class MarkingTests
         foreach (var item in ItemsOf(exercise))
         {
             var delivery = new Delivery(item, new(0));
-            Assert.Equal((double)exercise.Parts.Sum(part => part.Points), delivery.Mark(RightIn(exercise, delivery)).Score, 1e-9);
+            Assert.Equal((double)exercise.Parts.Sum(part => part.Points), delivery.MarkAll(exercise.Parts.ToDictionary(part => "R_" + part.Id, part => delivery.Right("R_" + part.Id))).Score, 1e-9);
             Assert.Equal(0, delivery.Mark(new Dictionary<string, double>()).Score);
         }
     }
 
     [Theory]
-    [MemberData(nameof(Ids))]
+    [MemberData(nameof(IdsOfNumbers))]
     public void A_tolerance_is_kept_to_its_bounds(string id)
     {
         var exercise = Exercise(id);
@@ -72,7 +76,7 @@ public sealed class MarkingTests
     }
 
     [Theory]
-    [MemberData(nameof(Ids))]
+    [MemberData(nameof(IdsOfNumbers))]
     public void A_wrong_turn_is_told_in_its_own_words(string id)
     {
         var exercise = Exercise(id);
@@ -88,6 +92,37 @@ public sealed class MarkingTests
                     var (score, said) = delivery.Mark(new Dictionary<string, double> { ["R_" + part.Id] = wrong * (part.Unit == "%" ? 100 : 1) });
                     Assert.Equal(0, score);
                     Assert.Equal([misconception.Words], said);
+                }
+            }
+        }
+    }
+
+    /// <summary>The key over the numbers that the item shows says which choice is right; its words are the option's.</summary>
+    [Theory]
+    [MemberData(nameof(IdsOfChoices))]
+    public void A_choice_is_right_by_the_numbers_shown_and_every_wrong_one_is_told_its_words(string id)
+    {
+        var exercise = Exercise(id);
+        foreach (var item in ItemsOf(exercise))
+        {
+            var delivery = new Delivery(item, new(0));
+            var answers = new Dictionary<string, double>();
+            foreach (var part in exercise.Parts)
+            {
+                var names = KeyValues.Names(GivensShown(exercise, item), answers);
+                answers[part.Id] = KeyValues.Number(part.Key, names)!.Value;
+                if (part.Choice is not { From: var list }) continue;
+                var choices = item.Descendants().Where(element => element.Name.LocalName == "qti-choice-interaction" && (string?)element.Attribute("response-identifier") == "R_" + part.Id).Single()
+                    .Elements().Where(element => element.Name.LocalName == "qti-simple-choice").ToDictionary(choice => (string)choice.Attribute("identifier")!, choice => choice.Value);
+                Assert.Equal(list.Options.Select(option => option.Words).Order(StringComparer.Ordinal), choices.Values.Order(StringComparer.Ordinal));
+                Assert.Equal(list.Options[(int)answers[part.Id] - 1].Words, choices[delivery.Choice("R_" + part.Id)]);
+                foreach (var (identifier, words) in choices.Where(choice => choice.Key != delivery.Choice("R_" + part.Id)))
+                {
+                    var number = list.Options.Index().Single(entry => entry.Item.Words == words).Index + 1;
+                    var known = part.Misconceptions.Where(wrong => KeyValues.Number(wrong.Formula, names) == number).Select(wrong => wrong.Words);
+                    var (score, said) = delivery.MarkAll(new Dictionary<string, object> { ["R_" + part.Id] = identifier });
+                    Assert.Equal(0, score);
+                    Assert.Equal(known, said);
                 }
             }
         }

@@ -29,6 +29,8 @@ public sealed partial class StructureTests
         ["qti-outcome-declaration"] = "identifier cardinality|base-type",
         ["qti-template-declaration"] = "identifier cardinality|base-type",
         ["qti-text-entry-interaction"] = "response-identifier|expected-length",
+        ["qti-choice-interaction"] = "response-identifier max-choices|shuffle min-choices",
+        ["qti-simple-choice"] = "identifier|",
         ["qti-printed-variable"] = "identifier|format",
         ["qti-base-value"] = "base-type|",
         ["qti-variable"] = "identifier|",
@@ -46,7 +48,7 @@ public sealed partial class StructureTests
     [
         "qti-correct-response", "qti-default-value", "qti-value", "qti-template-processing", "qti-template-constraint", "qti-item-body", "qti-content-body", "qti-response-processing",
         "qti-response-condition", "qti-response-if", "qti-response-else-if", "qti-sum", "qti-product", "qti-subtract", "qti-divide", "qti-power", "qti-min", "qti-max", "qti-and", "qti-or",
-        "qti-not", "qti-lt", "qti-lte", "qti-gt", "qti-gte",
+        "qti-not", "qti-match", "qti-prompt", "qti-lt", "qti-lte", "qti-gt", "qti-gte",
     ];
 
     private static readonly string[] Html = ["div", "p", "span", "em", "strong", "code", "ul", "ol", "li", "br", "table", "caption", "thead", "tbody", "tr", "th", "td"];
@@ -95,10 +97,10 @@ public sealed partial class StructureTests
         var used = item.Descendants()
             .Where(element => element.Name.LocalName is "qti-variable" or "qti-correct" or "qti-printed-variable" or "qti-set-template-value" or "qti-set-correct-response" or "qti-set-outcome-value")
             .Select(Identifier)
-            .Concat(item.Descendants(Space + "qti-text-entry-interaction").Select(field => (string)field.Attribute("response-identifier")!))
+            .Concat(item.Descendants().Where(IsInteraction).Select(field => (string)field.Attribute("response-identifier")!))
             .Concat(item.Descendants(Space + "qti-modal-feedback").Select(feedback => (string)feedback.Attribute("outcome-identifier")!));
         Assert.Subset(declared.ToHashSet(), used.ToHashSet());
-        Assert.Equal(item.Elements(Space + "qti-response-declaration").Count(), item.Descendants(Space + "qti-text-entry-interaction").Count());
+        Assert.Equal(item.Elements(Space + "qti-response-declaration").Count(), item.Descendants().Count(IsInteraction));
         Assert.DoesNotContain('\uE000', item.Value);
         Assert.DoesNotContain('{', item.Element(Space + "qti-item-body")!.Value);
     });
@@ -124,6 +126,8 @@ public sealed partial class StructureTests
         Assert.Equal(Make(false).Package, Make(false).Package);
         Assert.NotEqual(Make(false).Package, ItemBank.OfVariants("one-tin", ShippedExercises.All, 2, 8).Package);
     }
+
+    private static bool IsInteraction(XElement element) => element.Name == Space + "qti-text-entry-interaction" || element.Name == Space + "qti-choice-interaction";
 
     private static string Identifier(XElement element) => (string)element.Attribute("identifier")!;
 

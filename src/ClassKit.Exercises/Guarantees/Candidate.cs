@@ -20,7 +20,8 @@ internal sealed class Candidate
         _answers = new(Exercise.Parts.Count);
         foreach (var part in Exercise.Parts)
         {
-            if (KeyValues.Number(part.Key, Names) is not { } value)
+            // A number that stands for no option is none.
+            if (KeyValues.Number(part.Key, Names) is not { } value || part.Choice is { } choice && choice.From.Find(value) is null)
             {
                 WithoutNumber = part;
                 return;

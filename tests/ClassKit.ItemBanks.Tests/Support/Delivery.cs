@@ -14,14 +14,14 @@ internal sealed class Delivery
 
     private readonly XElement _item;
     private readonly Dictionary<string, object?> _variables = [];
-    private readonly Dictionary<string, double> _correct = [];
+    private readonly Dictionary<string, object> _correct = [];
 
     public Delivery(XElement item, Random random)
     {
         _item = item;
         foreach (var response in Children(item, "response-declaration"))
         {
-            if (response.Descendants(Space + "qti-value").FirstOrDefault() is { } value) _correct[Id(response)] = Number(value.Value);
+            if (response.Descendants(Space + "qti-value").FirstOrDefault() is { } value) _correct[Id(response)] = (string?)response.Attribute("base-type") == "identifier" ? value.Value : Number(value.Value);
         }
         if (item.Element(Space + "qti-template-processing") is { } processing) Draw(processing, random);
     }
@@ -31,10 +31,19 @@ internal sealed class Delivery
 
     public IReadOnlyDictionary<string, object?> Variables => _variables;
 
-    public double Correct(string response) => _correct[response];
+    public double Correct(string response) => (double)_correct[response];
 
-    /// <summary>Marks answers; a response that is missing is null.</summary>
-    public (double Score, IReadOnlyList<string> Said) Mark(IReadOnlyDictionary<string, double> responses)
+    /// <summary>The identifier of the choice that is right.</summary>
+    public string Choice(string response) => (string)_correct[response];
+
+    /// <summary>What is right, whatever is asked.</summary>
+    public object Right(string response) => _correct[response];
+
+    /// <summary>Marks numbers; a response that is missing is null.</summary>
+    public (double Score, IReadOnlyList<string> Said) Mark(IReadOnlyDictionary<string, double> responses) => MarkAll(responses.ToDictionary(response => response.Key, response => (object)response.Value));
+
+    /// <summary>Marks numbers and identifiers of choices; a response that is missing is null.</summary>
+    public (double Score, IReadOnlyList<string> Said) MarkAll(IReadOnlyDictionary<string, object> responses)
     {
         foreach (var outcome in Children(_item, "outcome-declaration"))
             _variables[Id(outcome)] = outcome.Descendants(Space + "qti-value").FirstOrDefault() is { } value ? Number(value.Value) : null;
@@ -76,7 +85,7 @@ internal sealed class Delivery
                     if (value is not true) return false;
                     break;
                 case "qti-set-correct-response":
-                    _correct[Id(rule)] = (double)value!;
+                    _correct[Id(rule)] = value!;
                     break;
                 default:
                     throw new InvalidOperationException($"{rule.Name.LocalName} is no template rule.");
@@ -132,6 +141,7 @@ internal sealed class Delivery
                 "log" => Math.Log10(numbers[0]),
                 var other => throw new InvalidOperationException($"{other} is no operator of the standard."),
             },
+            "qti-match" => Equals(values[0], values[1]),
             "qti-equal" => Equal(expression, numbers[0], numbers[1]),
             _ => throw new InvalidOperationException($"{name} is no expression of the standard."),
         };
