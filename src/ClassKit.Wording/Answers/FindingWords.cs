@@ -49,6 +49,7 @@ public static class FindingWords
             $"The number is right but for rounding: it is rounded to {RoundingWords.Of(decimals, part.Unit)}, which is more than this part allows. {LetTheFormatRound}",
         AnswerFinding.TypedFromRounded(var decimals) =>
             $"The number is what comes of rounding an earlier answer to {RoundingWords.Of(decimals, part.Unit)} before it is used, and that carries through. {RoundAtTheEnd}",
+        AnswerFinding.NotRight when part.Choice is not null => "Another one is right: see which, and why.",
         AnswerFinding.NotRight => "This is not the right number. Compare it with the worked solution, one step at a time.",
         AnswerFinding.ErrorValue(var error) => ErrorValue(error),
         AnswerFinding.Empty(var cell) => $"Nothing was entered in {cell}.",

@@ -56,7 +56,7 @@ public static class NoteWords
         Note.Corrected(var answers) => $"{Counted.Of(answers, "answer has", "answers have")} the points of your corrections.",
         Note.Unread(var gradebook) => GradebookWords.Of(gradebook),
         Note.Flagged(var students) => $"{Counted.Of(students, "student has", "students have")} something to look at; the class report lists it.",
-        Note.TeachAgain(var part) => $"Teach again first: {part.Exercise.Title}, “{part.Part.Ask}” ({part.Understood} of {part.Judged} show the method).",
+        Note.TeachAgain(var part) => $"Teach again first: {part.Exercise.Title}, “{part.Part.Ask}” ({part.Understood} of {part.Judged} {(part.Part.Choice is null ? "show the method" : "chose rightly")}).",
         Note.NotGoneBy(var problems) => $"The earlier grades are not gone by, so that answers are judged anew and nothing is known from them of when work was due: {string.Join(' ', problems)}",
         Note.DueAsBefore(var due, var asDealt) => $"Due {due}, {(asDealt ? "as dealt" : "as on record")}.",
         Note.DueAsNamed(var due) => Of(due),
