@@ -10,14 +10,14 @@ public static partial class TemperatureNotation
     /// <summary>The step of an oven's dial in Celsius.</summary>
     private const double DialCelsius = 5;
 
-    /// <summary>The step of an oven's dial in Fahrenheit.</summary>
-    private const double DialFahrenheit = 25;
+    /// <summary>The step of an oven's dial in Fahrenheit: with 25, 200 °C and 210 °C would be one mark.</summary>
+    private const double DialFahrenheit = 5;
 
     /// <summary>To the whole degree, halves away from zero: <c>177 °C (350 °F)</c>.</summary>
     public static string Show(Temperature temperature) => string.Create(
         CultureInfo.InvariantCulture, $"{Whole(temperature.Celsius)} °C ({Whole(temperature.Fahrenheit)} °F)");
 
-    /// <summary>What to set an oven to: the nearest 5 °C and the nearest 25 °F.</summary>
+    /// <summary>What to set an oven to: the nearest 5 °C and the nearest 5 °F, so that what differs in one differs in the other.</summary>
     public static (double Celsius, double Fahrenheit) Dial(Temperature oven) => (Step(oven.Celsius, DialCelsius), Step(oven.Fahrenheit, DialFahrenheit));
 
     /// <summary>Reads a number with C or F behind it, with or without a degree sign. A bare number is not read: nobody knows which it is.</summary>

@@ -114,4 +114,13 @@ public sealed class NotationTests
 
     [Fact]
     public void An_oven_is_set_to_what_its_dial_shows() => Assert.Equal((190, 375), TemperatureNotation.Dial(Temperature.FromCelsius(190))); // 374 °F by NIST SP 811
+
+    /// <summary>200 °C and 210 °C are 392 °F and 410 °F by NIST SP 811, B.9: no dial may show one mark for both.</summary>
+    [Fact]
+    public void What_differs_on_one_dial_differs_on_the_other()
+    {
+        var dials = Enumerable.Range(20, 33).Select(step => TemperatureNotation.Dial(Temperature.FromCelsius(step * 5))).ToList();
+        Assert.Equal(dials.Count, dials.Select(dial => dial.Fahrenheit).Distinct().Count());
+        Assert.All(dials, dial => Assert.InRange(dial.Fahrenheit - (dial.Celsius * 1.8 + 32), -2.5, 2.5));
+    }
 }
