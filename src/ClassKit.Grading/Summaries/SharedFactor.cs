@@ -15,14 +15,14 @@ public sealed record SharedFactor(double Factor, IReadOnlyList<AnswerGrade> Answ
     private const double Near = 0.005;
 
     /// <summary>The multiple that most of a student's unexplained wrong numbers share; null if fewer than <see cref="Fewest"/> share one.</summary>
-    /// <remarks>What a known wrong turn, a slip told apart or an earlier answer explains is left out: it has its words already.</remarks>
+    /// <remarks>What a known wrong turn, a slip told apart or an earlier answer explains is left out: it has its words already. So are temperatures: a multiple of degrees means nothing, since their zero is arbitrary.</remarks>
     public static SharedFactor? Of(StudentGrade student)
     {
         ArgumentNullException.ThrowIfNull(student);
         var wrong = student.Answers
             .Where(answer => answer is { Outcome: Outcome.Incorrect, Value.IsNumber: true, Findings: [AnswerFinding.NotRight] } && answer.Part.Choice is null && answer.Expected != 0)
             .Select(answer => (Answer: answer, Factor: answer.Value.Number / answer.Expected))
-            .Where(one => one.Factor > 0)
+            .Where(one => one.Factor > 0 && !IsDegrees(one.Answer.Part.Unit))
             .ToList();
         return wrong
             .Select(one => (one.Factor, Alike: wrong.Where(other => Math.Abs((other.Factor / one.Factor) - 1) <= Near).Select(other => other.Answer).ToList()))
@@ -31,4 +31,6 @@ public sealed record SharedFactor(double Factor, IReadOnlyList<AnswerGrade> Answ
             .Select(shared => new SharedFactor(shared.Factor, shared.Alike))
             .FirstOrDefault();
     }
+
+    private static bool IsDegrees(string unit) => unit is "°C" or "°F" or "K";
 }
