@@ -13,7 +13,7 @@ internal static class IngredientDoubts
     public static AllergenDoubt[] RefinedOil { get; } =
     [
         new(
-            [AllergenCatalog.Soya, AllergenCatalog.Peanut, AllergenCatalog.Sesame],
+            [AllergenCatalog.Soya, AllergenCatalog.Peanut, .. AllergenCatalog.Of(AllergenGroup.Nuts), AllergenCatalog.Sesame],
             "which seed or nut it is pressed from; oils refined in full need not be declared (soybean in the EU, any in the US), others must",
             "Regulation (EU) 1169/2011, Annex II, 6 (a); US FD&C Act 201(qq)(2)(A)"),
     ];

@@ -36,7 +36,7 @@ public sealed class DeclarationAuditTests
         ["unsalted_butter"] = ("milk", ""),
         ["salted_butter"] = ("milk", ""),
         // Annex II 6 (a) and 201(qq)(2)(A): fully refined soybean oil, and highly refined oils, are exempt; which oil it is and how far refined only the label tells
-        ["vegetable_oil"] = ("", "soya peanut sesame"),
+        ["vegetable_oil"] = ("", "nuts soya peanut sesame"),
         ["olive_oil"] = ("", ""),
         ["shortening"] = ("", "soya milk"),
         ["lard"] = ("", ""),
