@@ -39,7 +39,7 @@ internal static partial class FoodLexicon
     /// <summary>True if a name is to be passed over as a whole.</summary>
     public static bool IsNoSuchFood(string name) => NoSuchFood.Contains(name);
 
-    /// <summary>The words of a text in small letters and in the singular, with where each begins.</summary>
+    /// <summary>The words of a text in small letters and in the singular, with where each begins; marks between them are words too, for “until brown; sugar on top” is no brown sugar.</summary>
     public static List<FoodWord> Words(string text) => [.. Word().Matches(text).Select(match => new FoodWord(Singular(match.Value.ToLowerInvariant()), match.Index))];
 
     private static Dictionary<string, IReadOnlyList<Ingredient>> Names()
@@ -73,7 +73,7 @@ internal static partial class FoodLexicon
         _ => word,
     };
 
-    [GeneratedRegex(@"\p{L}+")]
+    [GeneratedRegex(@"\p{L}+|[,;:.!?()]")]
     private static partial Regex Word();
 
     [GeneratedRegex(@"\s*[(,].*$")]
