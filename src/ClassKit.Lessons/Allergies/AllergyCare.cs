@@ -3,7 +3,7 @@ using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Lessons.Allergies;
 
-/// <summary>What to do about allergies in the kitchen: one source for guide, requisition, cards and handout.</summary>
+/// <summary>What to do about allergies in the kitchen: one source for guide, cards and handout.</summary>
 public static class AllergyCare
 {
     /// <summary>Abstract read; the article itself was not.</summary>
@@ -49,6 +49,6 @@ public static class AllergyCare
 
     private static readonly Caution Confidence = new(
         "In confidence",
-        "No page for students says that somebody in the class has this need. Keep the guide and the requisition out of sight, and talk with the student alone.",
+        "No page for students says that somebody in the class has this need. Keep the guide out of sight, and talk with the student alone.",
         "common practice, no source");
 }

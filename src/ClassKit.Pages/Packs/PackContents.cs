@@ -14,13 +14,13 @@ internal static class PackContents
 
     public static PackEntry Requisition { get; } = new(
         "requisition.html", "Requisition",
-        "What to buy for the class, in packs and with prices; what each bread takes of it; allergens, and who must keep away from what.",
-        "Hand it to whoever orders, some days before.", Readers.InstructorAlone);
+        "What to buy for the class, in packs and with prices; what each bread takes of it; what its ingredients are declared to hold.",
+        "Hand it to whoever orders, some days before.", Readers.WhoeverOrders);
 
     public static PackEntry RequisitionWorkbook { get; } = new(
         "requisition.xlsx", "Requisition as a workbook",
         "The same with live sums.",
-        "Change students, prices or what is in the store: packs and sums follow.", Readers.InstructorAlone);
+        "Change students, prices or what is in the store: packs and sums follow.", Readers.WhoeverOrders);
 
     public static PackEntry Stations { get; } = new(
         "stations.html", "Station lists",

@@ -14,7 +14,6 @@ public static class RequisitionWriter
         using var workbook = new XLWorkbook();
         workbook.Properties.Title = $"Requisition: {pack.Lesson.Title} – {pack.Class.Name}";
         RequisitionSheet.Write(workbook, pack);
-        if (pack.Concerns.Count > 0) AllergySheet.Write(workbook, pack);
         return workbook.ToBytesWithValues();
     }
 }

@@ -87,7 +87,7 @@ public sealed class AdaptingTests
     [Fact]
     public void Only_published_substitutions_are_offered_and_none_that_brings_the_same_allergen()
     {
-        var needs = BuiltPack.Adapted("one-tin-three-lifts", "class.md", "allergies: [egg, milk, wheat]")["requisition.html"].QuerySelectorAll("#needs ~ .together")
+        var needs = BuiltPack.Adapted("one-tin-three-lifts", "class.md", "allergies: [egg, milk, wheat]")["guide.html"].QuerySelectorAll("#needs ~ .together:has(h3)").Take(3)
             .ToDictionary(need => need.QuerySelector("h3")!.Words().Split(' ')[0], need => need.QuerySelectorAll("li").ToDictionary(bread => bread.QuerySelector("strong")!.Words().TrimEnd('.'), bread => bread.Words()));
 
         // Published for what soda and powder raise, two eggs at most: the muffins, not the popovers or buns
