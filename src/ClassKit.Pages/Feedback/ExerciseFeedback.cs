@@ -44,7 +44,7 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
     /// <summary>Where the first slip lies and what was carried on from it, or what was left blank; null if there is neither.</summary>
     public string? FirstSlip()
     {
-        if (Answers.FirstOrDefault(answer => OutcomeText.IsSlip(answer.Outcome)) is not { } slip) return LeftBlank();
+        if (Answers.FirstOrDefault(answer => OutcomeText.IsSlip(answer.Outcome) && answer.Correction is null) is not { } slip) return LeftBlank();
 
         var followed = Answers.Where(answer => answer.Outcome == Outcome.FollowThrough).Select(answer => LetterOf(answer.Part.Id)).ToList();
         var where = $"The first slip is in part {LetterOf(slip.Part.Id)}.";
@@ -58,7 +58,7 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
 
     private string? LeftBlank()
     {
-        var blank = Answers.Where(answer => answer.Outcome == Outcome.Blank).Select(answer => LetterOf(answer.Part.Id)).ToList();
+        var blank = Answers.Where(answer => answer.Outcome == Outcome.Blank && answer.Correction is null).Select(answer => LetterOf(answer.Part.Id)).ToList();
         if (blank.Count == 0) return null;
         return blank.Count == Answers.Count ? "This exercise was left blank." : $"{Counted.Noun(blank.Count, "Part")} {Phrases.List(blank)} {Counted.Noun(blank.Count, "was", "were")} left blank.";
     }

@@ -17,6 +17,9 @@ public sealed record FeedbackPlace(ExerciseFeedback Exercise, AnswerGrade Answer
     /// <summary>The outcome as pages show it.</summary>
     public Outcome Shown => OutcomeText.Shown(Answer.Outcome, Answer.Part);
 
+    /// <summary>True where the instructor has decided: whatever was found, there is nothing left to put right.</summary>
+    public bool IsSettled => Answer.Correction is not null;
+
     /// <summary>Where the page tells of it in full.</summary>
     public string Anchor => $"part-{Exercise.Exercise.Id}-{Answer.Part.Id}";
 

@@ -11,23 +11,30 @@ internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
 {
     private readonly List<FeedbackPlace> _all = [.. exercises.SelectMany(exercise => exercise.Answers.Select(answer => new FeedbackPlace(exercise, answer)))];
 
+    private IEnumerable<FeedbackPlace> Unsettled => _all.Where(place => !place.IsSettled);
+
     /// <summary>Entered and wrong.</summary>
-    public IReadOnlyList<FeedbackPlace> Slips => [.. _all.Where(place => OutcomeText.IsSlip(place.Answer.Outcome))];
+    public IReadOnlyList<FeedbackPlace> Slips => [.. Unsettled.Where(place => OutcomeText.IsSlip(place.Answer.Outcome))];
 
     /// <summary>Nothing entered.</summary>
-    public IReadOnlyList<FeedbackPlace> Blank => [.. _all.Where(place => place.Answer.Outcome == Outcome.Blank)];
+    public IReadOnlyList<FeedbackPlace> Blank => [.. Unsettled.Where(place => place.Answer.Outcome == Outcome.Blank)];
 
     /// <summary>The right number, and no formula that makes it where one was asked.</summary>
-    public IReadOnlyList<FeedbackPlace> Typed => [.. _all.Where(place => place.Shown == Outcome.ValueOnly)];
+    public IReadOnlyList<FeedbackPlace> Typed => [.. Unsettled.Where(place => place.Shown == Outcome.ValueOnly)];
+
+    /// <summary>Decided by the instructor, with fewer points than the part is worth: nothing to put right, and no praise either.</summary>
+    public IReadOnlyList<FeedbackPlace> Settled => [.. _all.Where(place => place.IsSettled && place.Answer.Points < place.Answer.OutOf)];
 
     /// <summary>The right method, on an own earlier slip.</summary>
     public IReadOnlyList<FeedbackPlace> Carried => [.. _all.Where(place => place.Answer.Outcome == Outcome.FollowThrough)];
 
     /// <summary>Wrong, typed or blank: what a worked solution is wanted of.</summary>
-    public IReadOnlyList<FeedbackPlace> Missed => [.. _all.Where(place => place.Shown is not (Outcome.Sound or Outcome.FollowThrough))];
+    public IReadOnlyList<FeedbackPlace> Missed => [.. Unsettled.Where(place => place.Shown is not (Outcome.Sound or Outcome.FollowThrough))];
 
-    /// <summary>Exercises in which every part is right.</summary>
-    public IReadOnlyList<ExerciseFeedback> Solid => [.. exercises.Where(exercise => exercise.Answers.All(answer => OutcomeText.Shown(answer.Outcome, answer.Part) == Outcome.Sound))];
+    /// <summary>Exercises in which every part is right, or has its full points by the instructor's word.</summary>
+    public IReadOnlyList<ExerciseFeedback> Solid => [.. exercises.Where(exercise => exercise.Answers.All(answer => answer.Correction is null
+        ? OutcomeText.Shown(answer.Outcome, answer.Part) == Outcome.Sound
+        : answer.Points >= answer.OutOf))];
 
     /// <summary>The places of some answers.</summary>
     public IReadOnlyList<FeedbackPlace> Of(IReadOnlyList<AnswerGrade> answers) => [.. _all.Where(place => answers.Contains(place.Answer))];

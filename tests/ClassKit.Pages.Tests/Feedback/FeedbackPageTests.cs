@@ -86,13 +86,41 @@ public sealed class FeedbackPageTests
     public void One_thing_behind_several_wrong_numbers_is_told_once()
     {
         var grade = Student("s01");
-        var tooLarge = grade.Answers.Select((answer, place) => place < 3
+        // A multiple of degrees means nothing.
+        var three = grade.Answers.Where(answer => answer.Part.Unit is not ("°C" or "°F")).Take(3).ToHashSet();
+        Assert.Equal(3, three.Count);
+        var tooLarge = grade.Answers.Select(answer => three.Contains(answer)
             ? answer with { Outcome = Outcome.Incorrect, Value = CellFormulas.Values.CellValue.FromNumber(answer.Expected * 1.37), Findings = [new AnswerFinding.NotRight()] }
             : answer);
 
         Assert.Contains("are each 1.37 times what is right", Page(grade with { Answers = [.. tooLarge] }).QuerySelector("main")!.Text(), StringComparison.Ordinal);
         Assert.DoesNotContain("times what is right", Page(grade).QuerySelector("main")!.Text(), StringComparison.Ordinal);
     }
+
+    /// <summary>What the instructor has decided is no longer to be put right, whatever the grader had found of it.</summary>
+    [Fact]
+    public void What_the_instructor_has_corrected_is_settled()
+    {
+        var grade = Student("s02");
+        var slip = grade.Answers.First(answer => answer.Outcome is Outcome.Misconception or Outcome.Incorrect);
+        var before = Page(grade).QuerySelector("main")!.Text();
+        Assert.Contains("The first slip is in part a.", before, StringComparison.Ordinal);
+
+        var page = Page(grade with { Answers = [.. grade.Answers.Select(answer => answer == slip ? answer with { Points = 1, Correction = new(0, "Shown at the bench") } : answer)] });
+
+        Assert.DoesNotContain(page.QuerySelectorAll(".put-right .ask"), ask => ask.Text().Contains(slip.Part.Ask, StringComparison.Ordinal));
+        Assert.DoesNotContain(page.QuerySelectorAll(".missed-part"), missed => missed.Text().Contains(slip.Part.Ask, StringComparison.Ordinal));
+        Assert.Contains("Settled by your instructor:", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Everything that was asked is right", page.QuerySelector("main")!.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_foot_of_the_page_names_no_file() =>
+        Assert.All(SampleClass.Grades.Students, grade => Assert.DoesNotMatch(@"\.(xlsx|xlsm|ods|zip)\b", Page(grade).QuerySelector("footer")!.Text()));
+
+    [Fact]
+    public void A_file_that_could_not_be_read_is_told_first_also_where_points_were_given_by_hand() =>
+        Assert.Contains("could not be read", Page(Student("s01") with { Status = GradeStatus.Unreadable }).QuerySelector("header")!.Text(), StringComparison.Ordinal);
 
     [Fact]
     public void Who_handed_in_nothing_is_told_so_kindly() =>
