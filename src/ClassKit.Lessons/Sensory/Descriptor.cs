@@ -1,3 +1,6 @@
+using ClassKit.Baking.Ingredients;
+using ClassKit.Lessons.Authored;
+
 namespace ClassKit.Lessons.Sensory;
 
 /// <summary>One thing to judge about a sample on a scale from <see cref="Least"/> to <see cref="Most"/>.</summary>
@@ -17,15 +20,25 @@ public sealed record Descriptor(string Name, string Low, string High, string How
     /// <summary>The high end of the scale.</summary>
     public const int Most = 9;
 
-    /// <summary>What is judged of every sample, looks first and aftertaste last.</summary>
-    public static IReadOnlyList<Descriptor> All { get; } =
+    /// <summary>What is judged of the samples, looks first and aftertaste last: nobody is asked for the taste of yeast where no bread has any, nor of egg.</summary>
+    /// <param name="breads">What is tasted.</param>
+    public static IReadOnlyList<Descriptor> For(IReadOnlyList<LessonFormula> breads)
+    {
+        ArgumentNullException.ThrowIfNull(breads);
+        return [.. All.Where(descriptor => descriptor.Of is not { } role || breads.Any(bread => bread.Formula.Lines.Any(line => line.Ingredient.Role == role)))];
+    }
+
+    /// <summary>What has to be in a bread for this to be asked; null where it is asked of any.</summary>
+    public IngredientRole? Of { get; init; }
+
+    private static IReadOnlyList<Descriptor> All { get; } =
     [
         new("Openness of the crumb", "fine, even", "large holes", "look at the cut"),
         new("Crispness of the crust", "soft", "crisp", "bite once with the front teeth"),
         new("Tenderness of the crumb", "tough", "tender", "chew five times"),
         new("Moistness", "dry", "moist", "after five chews"),
-        new("Smell and taste of yeast", "none", "strong", "smell first, then taste"),
-        new("Smell and taste of egg", "none", "strong", "smell first, then taste"),
+        new("Smell and taste of yeast", "none", "strong", "smell first, then taste") { Of = IngredientRole.Yeast },
+        new("Smell and taste of egg", "none", "strong", "smell first, then taste") { Of = IngredientRole.Egg },
         new("Soapy or bitter aftertaste", "none", "strong", "wait ten seconds after swallowing"),
     ];
 }

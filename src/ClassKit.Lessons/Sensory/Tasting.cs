@@ -4,12 +4,19 @@ using ClassKit.Lessons.Authored;
 namespace ClassKit.Lessons.Sensory;
 
 /// <summary>What is tasted blind at the end of a lesson: its breads on scales, and two batches in a triangle test.</summary>
-/// <param name="Breads">Every bread behind its code, in the order in which it is tasted.</param>
+/// <param name="Breads">Every bread behind its code, in the order of the codes.</param>
 /// <param name="Servings">The triangle test's samples, one row a seat.</param>
 public sealed record Tasting(IReadOnlyList<CodedBread> Breads, IReadOnlyList<TriangleServing> Servings)
 {
+    /// <summary>In which order each seat tastes the breads: balanced by <see cref="ServingOrders"/>, one row a seat.</summary>
+    public IReadOnlyList<TasterPlate> Plates { get; init; } = [];
+
     /// <summary>The most seats of one tasting: nobody serves more at once, and codes do for all of them.</summary>
     public const int MostSeats = 290;
+
+    /// <summary>How many bites of one of the triangle's two products are served.</summary>
+    /// <param name="product"><c>A</c> or <c>B</c>.</param>
+    public int Bites(char product) => Servings.Sum(serving => serving.Order.Count(letter => letter == product));
 
     private const int FirstCode = 100;
     private const int Codes = 900;
@@ -26,7 +33,7 @@ public sealed record Tasting(IReadOnlyList<CodedBread> Breads, IReadOnlyList<Tri
         Shuffle(all);
         var codes = new Queue<int>(all);
         List<CodedBread> coded = [.. breads.Select(bread => new CodedBread(bread, codes.Dequeue()))];
-        Shuffle(coded);
+        coded.Sort((left, right) => left.Code.CompareTo(right.Code));
         List<TriangleServing> servings = [];
         seats = Math.Min(seats, MostSeats);
         while (servings.Count < seats)
@@ -37,7 +44,15 @@ public sealed record Tasting(IReadOnlyList<CodedBread> Breads, IReadOnlyList<Tri
             foreach (var order in orders.Take(seats - servings.Count))
                 servings.Add(new(servings.Count + 1, order, [codes.Dequeue(), codes.Dequeue(), codes.Dequeue()]));
         }
-        return new(coded, servings);
+        List<TasterPlate> plates = [];
+        while (plates.Count < seats)
+        {
+            List<IReadOnlyList<int>> orders = [.. ServingOrders.Block(coded.Count)];
+            Shuffle(orders);
+            foreach (var order in orders.Take(seats - plates.Count))
+                plates.Add(new(plates.Count + 1, [.. order.Select(bread => coded[bread].Code)]));
+        }
+        return new(coded, servings) { Plates = plates };
 
         void Shuffle<T>(List<T> items)
         {

@@ -2,6 +2,8 @@ using ClassKit.BenchPlans.Plans;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Cautions;
 using ClassKit.Lessons.Packs;
+using ClassKit.Lessons.Sensory;
+using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Timing;
 
@@ -32,8 +34,14 @@ internal static class ClassCourse
     private static CourseEntry Entry(LessonPack pack, TalkingPoint point)
     {
         var (from, until) = pack.Bench.Plan is { } plan ? When(point, plan) : (null, null);
-        return new(from, until, Heading(pack.Lesson, point), pack.Words(point.What), pack.Words(point.Say));
+        return new(from, until, Heading(pack.Lesson, point), pack.Words(point.What) + Blind(pack, point), pack.Words(point.Say));
     }
+
+    /// <summary>When the class tastes blind, where it has the time for it.</summary>
+    private static string Blind(LessonPack pack, TalkingPoint point) =>
+        point.Moment == ClassMoment.Tasting && pack.Bench.Plan is { } plan && TastingCourse.Of(plan.Class.Time.ReadyBy, plan.Class.Time.TastingMinutes) is { BlindFrom: { } blind } course
+            ? $" Blind tasting from {KitchenText.Clock(blind, pack.Class.Start)} to {KitchenText.Clock(course.TalkFrom, pack.Class.Start)}: plates are laid before."
+            : "";
 
     private static string Heading(Lesson lesson, TalkingPoint point) => point.Moment switch
     {

@@ -14,7 +14,8 @@ internal static class RatingsSheet
 
     public static void Write(IXLWorksheet sheet, LessonPack pack, Tasting tasting)
     {
-        var last = FirstDescriptor - 1 + Descriptor.All.Count;
+        var asked = Descriptor.For(pack.Lesson.Formulas);
+        var last = FirstDescriptor - 1 + asked.Count;
         sheet.AsPage();
         sheet.Range(1, 1, 1, last).AsTitle();
         sheet.Cell(1, 1).SetText($" Scales: {pack.Lesson.Title}");
@@ -48,7 +49,7 @@ internal static class RatingsSheet
 
         void Heads(int row, string first, string second)
         {
-            foreach (var (index, head) in new[] { first, second }.Concat(Descriptor.All.Select(descriptor => descriptor.Name)).Index())
+            foreach (var (index, head) in new[] { first, second }.Concat(asked.Select(descriptor => descriptor.Name)).Index())
                 sheet.Cell(row, index + 1).SetText(head).Wrapped();
             sheet.Range(row, 1, row, last).AsTableHead();
             sheet.Row(row).Height = 46;

@@ -30,7 +30,7 @@ internal static class TriangleSheet
         foreach (var (index, width) in new[] { 8.0, 12, 9, 9, 9, 11, 13, 9 }.Index())
             sheet.Column(index + 1).Width = width;
 
-        Result(4, "Answers", FormattableString.Invariant($"COUNT(G{first}:G{last})"), "0");
+        Result(4, "Answers", FormattableString.Invariant($"COUNT(H{first}:H{last})"), "0");
         Result(5, "Right", FormattableString.Invariant($"SUM(H{first}:H{last})"), "0");
         Result(6, "Right by guessing", "C4/3", "0.0");
         Result(7, "Fewest, 5 % of risk", $"IF(C4=0,\"\",IF(COUNTIF({chances},\">0.05\")>C4,\"none would do\",COUNTIF({chances},\">0.05\")))", "0");

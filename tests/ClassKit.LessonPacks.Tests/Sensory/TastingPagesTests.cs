@@ -48,5 +48,34 @@ public sealed class TastingPagesTests
         Assert.Contains(cells, row => row.Contains("30 15 17 19", StringComparison.Ordinal));
     }
 
+    /// <summary>Whoever is asked for the taste of yeast looks for it: it is asked only where a bread has any.</summary>
+    [Fact]
+    public void Nobody_is_asked_for_what_no_bread_holds()
+    {
+        Assert.Contains("yeast", Of("demo")[Sheet].QuerySelector("main")!.Words(), StringComparison.Ordinal);
+        Assert.DoesNotContain("yeast", Of("mountain")[Sheet].QuerySelector("main")!.Words(), StringComparison.Ordinal);
+        Assert.DoesNotContain(BuiltPack.Texts(Of("mountain").Bytes("tasting.xlsx")), text => text.Contains("yeast", StringComparison.OrdinalIgnoreCase));
+    }
+
+    /// <summary>What is A and what is B is said, and is a bread of the class; every seat has its plates, water and a place in the balanced orders.</summary>
+    [Theory]
+    [MemberData(nameof(Packs))]
+    public void The_key_names_both_products_and_every_seat_is_laid(string name)
+    {
+        var pack = Of(name);
+        var key = pack[Key].QuerySelector("main")!.Words();
+        var students = int.Parse(System.Text.RegularExpressions.Regex.Match(pack["index.html"].Body!.Words(), @"Students ?(\d+)").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Matches("A is [a-z ]+ of teams? [0-9, and]+[.] B is [a-z ]+ of teams? [0-9, and]+[.]", key);
+        var rows = pack[Key].QuerySelectorAll("table.serving tbody tr").ToList();
+        Assert.Equal(students, rows.Count);
+        var first = rows.CountBy(row => row.Children[1].Words().Split(' ')[0]).Select(count => count.Value).ToList();
+        Assert.Equal(3, first.Count);
+        Assert.InRange(first.Max() - first.Min(), 0, 2);
+
+        var laid = pack["stations.html"].RowsBelow("tasting").ToDictionary(row => row.Children[0].Words(), row => row.Children[2].Words());
+        foreach (var what in new[] { "Plate for the breads", "Plate for the triangle", "Cup of water", "Cup to spit into" })
+            Assert.Equal($"{students}", laid[what]);
+    }
+
     private static BuiltPack Of(string name) => name == "demo" ? BuiltPack.Demo : BuiltPack.Mountain;
 }

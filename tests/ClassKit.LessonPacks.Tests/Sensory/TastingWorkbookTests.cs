@@ -49,7 +49,7 @@ public sealed class TastingWorkbookTests
         var book = BuiltPack.Demo.Recalculated(File, "w['Triangle'].cell(12, 7).value = 1");
 
         Assert.Equal("not served", Cell(book, "Triangle", 12, 8).Text);
-        Assert.Equal(0, Found(book, Right).Number);
+        Assert.Equal((0, 0), (Found(book, Answers).Number, Found(book, Right).Number));
     }
 
     /// <summary>By hand: 2, 4 and 9 have the mean 5 and, over n - 1, the standard deviation √13.</summary>
