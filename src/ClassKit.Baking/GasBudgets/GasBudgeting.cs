@@ -116,7 +116,7 @@ internal sealed class GasBudgeting(DoughBake bake)
                 ExplainedStep.Given("boiling point", $"saturation temperature under {Figures.Show(bake.Pressure.Hectopascals)} hPa, IAPWS-IF97", Figures.Celsius(_boiling)),
                 new("all the water", "dough × its moisture", $"{Figures.Grams(bake.Dough)} × {Figures.Percent(water / bake.Dough, 4)}", Figures.Grams(water)),
                 new("the rise", "gas-free dough × (times - 1)", $"{Figures.Millilitres(bake.GasFree)} × ({Figures.Show(bake.Settings.Rise)} - 1)", Figures.Millilitres(rise)),
-                new("water to fill it", "rise / volume of a gram of steam", $"{Figures.Millilitres(rise)} / {Figures.Show(perGram, 4)} L/g", Figures.Grams(needed, 4)),
+                new("water to fill it", $"rise / volume of a gram of steam, at {Figures.Celsius(_boiling)} and {Figures.Show(bake.Pressure.Hectopascals)} hPa", $"{Figures.Millilitres(rise)} / {Figures.Show(perGram, 4)} L/g", Figures.Grams(needed, 4)),
                 new("share of all the water", "water to fill it / all the water", $"{Figures.Grams(needed, 4)} / {Figures.Grams(water)}", Figures.Percent(needed / water, 3)),
             ],
             $"Steam at the boiling point by IAPWS-IF97; the rise to {Figures.Show(bake.Settings.Rise, 1)} times the gas-free volume is a yardstick, not a forecast."));

@@ -22,7 +22,7 @@ public sealed record SteamFate(Band<Mass> WaterLost, Band<Volume> Made, Band<Vol
             "Steam made, held and lost",
             [
                 new("water that leaves in the oven", "dough × loss in the oven", $"{Figures.Grams(dough)} × {Figures.Percent(water.Typical / dough)}", Figures.Grams(water.Typical)),
-                new("steam lost", "water × volume of a gram of steam", $"{Figures.Grams(water.Typical)} × {Figures.Show(Saturation.VapourLitresPerGram(Saturation.BoilingPoint(pressure)), 4)} L/g", Figures.Litres(lost.Typical)),
+                new("steam lost", $"water × volume of a gram of steam, at {Figures.Celsius(Saturation.BoilingPoint(pressure))} and {Figures.Show(pressure.Hectopascals)} hPa", $"{Figures.Grams(water.Typical)} × {Figures.Show(Saturation.VapourLitresPerGram(Saturation.BoilingPoint(pressure)), 4)} L/g", Figures.Litres(lost.Typical)),
                 ExplainedStep.Given("steam held", "in the hollow when the walls set, as far as the skin stretches", Figures.Millilitres(end.Steam.Typical)),
                 new("steam made", "lost + held", $"{Figures.Litres(lost.Typical)} + {Figures.Millilitres(end.Steam.Typical)}", Figures.Litres(made.Typical)),
             ],

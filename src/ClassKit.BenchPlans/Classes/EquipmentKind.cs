@@ -11,11 +11,14 @@ public sealed record EquipmentKind(string One, string Many)
     /// <summary>A finer scale for salt and leavening. Where a profile counts none, every team has one.</summary>
     public static EquipmentKind SmallScale { get; } = new("small scale", "small scales");
 
+    /// <summary>A burner, for one pan.</summary>
+    public static EquipmentKind Burner { get; } = new("burner", "burners");
+
     /// <summary>Every kind that lessons and class profiles may name. Ovens are apart: they have temperatures.</summary>
     public static IReadOnlyList<EquipmentKind> All { get; } =
     [
         new("bench", "benches"),
-        new("burner", "burners"),
+        Burner,
         new("fryer", "fryers"),
         new("griddle", "griddles"),
         new("kettle", "kettles"),

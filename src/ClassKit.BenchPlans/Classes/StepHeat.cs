@@ -6,4 +6,8 @@ namespace ClassKit.BenchPlans.Classes;
 /// <param name="What">The ingredient: <c>whole milk</c>.</param>
 /// <param name="To">How warm it gets.</param>
 /// <param name="StandsMinutes">How long before the step it is taken out of the refrigerator; 0 where the step itself warms it.</param>
-public sealed record StepHeat(string What, Temperature To, int StandsMinutes);
+public sealed record StepHeat(string What, Temperature To, int StandsMinutes)
+{
+    /// <summary>True where its bowl stands in warm water, so that it takes no burner.</summary>
+    public bool InWarmWater { get; init; }
+}

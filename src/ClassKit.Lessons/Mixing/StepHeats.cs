@@ -11,8 +11,11 @@ internal static class StepHeats
     public static IReadOnlyList<IReadOnlyList<StepHeat>> Of(LessonFormula formula, Temperature kitchen, MixSettings settings)
     {
         var parts = MixBalance.Of(formula, kitchen, settings).TryGet(out var mix, out _) ? mix.Parts : [];
-        return [.. formula.Steps.Select(step => (IReadOnlyList<StepHeat>)[.. step.Work.Heats.SelectMany(heat => parts.Where(part => part.Ingredient == heat.Ingredient).Take(1)).Select(Heat)])];
+        return [.. formula.Steps.Select(step => (IReadOnlyList<StepHeat>)[.. step.Work.Heats.SelectMany(heat => parts.Where(part => part.Ingredient == heat.Ingredient).Take(1)).Select(part => Heat(part) with { InWarmWater = part.Kind == HeatKind.Warmed && !IsOnBurner(step) })])];
 
         StepHeat Heat(MixPart part) => new(part.Ingredient.Name.ToLowerInvariant(), part.Temperature, part.Kind == HeatKind.Tempered ? settings.TemperMinutes : 0);
+
+        // A pan that melts something has its burner to itself: what is warmed besides stands in warm water.
+        static bool IsOnBurner(MethodStep step) => step.Work.Uses.Any(use => use.Kind == EquipmentKind.Burner) && step.Work.Heats.All(heat => heat.Kind != HeatKind.Melted);
     }
 }

@@ -48,6 +48,17 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         };
     }
 
+    /// <summary>True where the same bread at sea level can be told apart from here. Where its walls and not its gas end the rise in both, no model says how far they stretch in thinner air.</summary>
+    /// <param name="measure">What.</param>
+    /// <param name="here">The bread in this kitchen.</param>
+    /// <param name="seaLevel">The same at sea level.</param>
+    public static bool IsKnownApart(Measure measure, LeaveningComparison here, LeaveningComparison seaLevel)
+    {
+        ArgumentNullException.ThrowIfNull(here);
+        ArgumentNullException.ThrowIfNull(seaLevel);
+        return measure is not (Measure.Height or Measure.Diameter) || here.PerPiece.Held.Limit != RiseLimit.Walls || seaLevel.PerPiece.Held.Limit != RiseLimit.Walls;
+    }
+
     /// <summary>A band of something that grows with what was filled in.</summary>
     private static Band<double> Filled(Band<double> band) => new(band.Low * (1 - FillingError), band.Typical, band.High * (1 + FillingError));
 

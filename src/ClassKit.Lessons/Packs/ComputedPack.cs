@@ -57,6 +57,12 @@ public record ComputedPack(
     /// <summary>The same breads as written at sea level, in the lesson's order, to stand beside what is computed for here; empty where the kitchen is below 3000 ft.</summary>
     public IReadOnlyList<LeaveningComparison> AtSeaLevel { get; init; } = [];
 
+    /// <summary>What the class holds a bread against to see its leavening alone; empty where no demonstration mixes one.</summary>
+    public IReadOnlyList<ControlBatch> Controls { get; init; } = [];
+
+    /// <summary>The control of a bread; null where it has none.</summary>
+    public ControlBatch? ControlOf(LessonFormula bread) => Controls.FirstOrDefault(control => control.Of.Formula.Id == bread.Formula.Id);
+
     /// <summary>Computes the pack, with the default assumptions.</summary>
     public static Computed<ComputedPack> Build(Lesson lesson, ClassProfile profile) => Build(lesson, profile, PackSettings.Default);
 
@@ -101,6 +107,8 @@ public record ComputedPack(
                 seaLevel.Add(below);
             }
         }
+        if (!ControlBatch.AllOf(lesson, profile, bread => cards.First(card => card.Bread.Formula.Id == bread.Formula.Id).Mix.Mixed.Typical, pressure, settings.Gas).TryGet(out var controls, out why))
+            return why;
         if (!RequisitionLine.Priced(RequisitionLine.For(cards, lesson.Demonstrations), profile.Prices).TryGet(out var requisition, out why))
             return why;
         return new ComputedPack(
@@ -114,6 +122,7 @@ public record ComputedPack(
         {
             AsWritten = asWritten,
             AtSeaLevel = seaLevel,
+            Controls = controls,
             Adaptations = [.. adjusted, .. FlourOnHand.Missing(cards, profile)],
         };
     }

@@ -45,5 +45,6 @@ internal static class BenchText
 
     /// <summary>What a step warms, and how warm: "whole milk to 33 °C (91 °F)".</summary>
     public static IEnumerable<string> Warms(BenchStep step, UnitSystem units) =>
-        step.Heats.Where(heat => heat.StandsMinutes == 0).Select(heat => $"{heat.What} to {KitchenText.Temperature(heat.To, units)}");
+        step.Heats.Where(heat => heat.StandsMinutes == 0).OrderBy(heat => heat.InWarmWater)
+            .Select(heat => $"{heat.What}{(heat.InWarmWater ? " in warm water" : "")} to {KitchenText.Temperature(heat.To, units)}");
 }

@@ -3,6 +3,7 @@ using ClassKit.BenchPlans.Ovens;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.BenchPlans.Tempering;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Sensory;
 using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Benches;
@@ -12,22 +13,24 @@ internal static class RunSheets
 {
     /// <summary>What one team does and watches, in order of time.</summary>
     public static IReadOnlyList<RunEntry> Team(BenchPlan plan, Maker team, ClassProfile profile) =>
-        Sorted([.. Steps(plan, team, profile.Units), .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Watch: {shown.Demonstration.Name}", "", shown.End, "everybody", true)), .. Ends(plan)]);
+        Sorted([.. Begins(plan), .. Steps(plan, team, profile.Units), .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Watch: {shown.Demonstration.Name}", "", shown.End, "everybody", true)), .. Ends(plan)]);
 
     /// <summary>What the instructor shows, sets and makes, in order of time.</summary>
     public static IReadOnlyList<RunEntry> Instructor(BenchPlan plan, ClassProfile profile) =>
         Sorted(
         [
+            .. Begins(plan),
             .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Show: {shown.Demonstration.Name}", "", shown.End, string.Join(", ", ["to all teams", .. shown.Demonstration.Uses.Select(use => use.ToString())]), true)),
             .. plan.Shifts.Select((shift, at) => Begin(plan, shift, at)),
             .. OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, profile.Units)),
+            .. HotTins(plan),
             .. OutOfTheCold(plan, profile.Start),
             .. Steps(plan, Maker.Instructor, profile.Units),
             .. Ends(plan),
         ]);
 
     private static IReadOnlyList<RunEntry> Sorted(IReadOnlyList<RunEntry> entries) =>
-        [.. entries.OrderBy(entry => entry.Minute).ThenByDescending(entry => entry.IsWork).ThenBy(entry => entry.Bread, StringComparer.Ordinal)];
+        [.. entries.OrderBy(entry => entry.Minute).ThenByDescending(entry => entry.IsWork).ThenBy(entry => entry.What.StartsWith("Switch", StringComparison.Ordinal)).ThenBy(entry => entry.Bread, StringComparer.Ordinal)];
 
     private static IEnumerable<RunEntry> Steps(BenchPlan plan, Maker maker, UnitSystem units)
     {
@@ -57,6 +60,28 @@ internal static class RunSheets
         from taken in TakenOut.Of(plan)
         let bread = plan.Class.Breads[taken.For.Bread]
         select new RunEntry(taken.Minute, $"Take {taken.Heat.What} out of the refrigerator", bread.Name, null, $"in pieces, for {bread.Steps[taken.For.Step].Name} at {KitchenText.Clock(taken.Start, start)}: {BenchText.Teams(taken.Makers)}", true);
+
+    private static IEnumerable<RunEntry> Begins(BenchPlan plan) => plan.Class.Time.WorkFrom > 0
+        ? [new(0, "Begin: welcome, cautions, guesses in ink", "", plan.Class.Time.WorkFrom, "cards and observation sheets out", true)]
+        : [];
+
+    /// <summary>Tins that heat in their oven come out, are filled and go back by twos, so that its door is never open for all of them at once.</summary>
+    private static IEnumerable<RunEntry> HotTins(BenchPlan plan)
+    {
+        var filled = plan.Steps.Where(step => step.Oven is not null && plan.Class.Breads[step.Load.Bread].Steps[step.Step].IsHandsOn).GroupBy(step => (step.Start, step.End, step.Load.Bread, step.Oven));
+        foreach (var group in filled)
+        {
+            List<Maker[]> turns = [.. group.Select(step => step.Load.Maker).Chunk(2)];
+            foreach (var (turn, makers) in turns.Index())
+                yield return new(group.Key.Start + (group.Key.End - group.Key.Start) * turn / turns.Count, $"Tins out of oven {group.Key.Oven}, filled, and in again", plan.Class.Breads[group.Key.Bread].Name, null, $"{BenchText.Teams(makers)}; door shut in between", true);
+            yield return new(group.Key.End, $"All tins in oven {group.Key.Oven}, door shut", plan.Class.Breads[group.Key.Bread].Name, null, "write the time on the door", true);
+        }
+        foreach (var done in plan.Steps.Where(step => plan.Class.Breads[step.Load.Bread].Steps[step.Step] is { IsHandsOn: false, Oven: not null } && IsLastInOven(plan, step)).GroupBy(step => (step.End, step.Load.Bread, step.Oven)))
+            yield return new(done.Key.End, $"Out of oven {done.Key.Oven}", plan.Class.Breads[done.Key.Bread].Name, null, BenchText.Teams([.. done.Select(step => step.Load.Maker)]), true);
+    }
+
+    private static bool IsLastInOven(BenchPlan plan, PlannedStep step) =>
+        !plan.Class.Breads[step.Load.Bread].Steps.Skip(step.Step + 1).Any(later => later.Oven is not null);
 
     private static RunEntry Begin(BenchPlan plan, Shift shift, int at)
     {
@@ -95,6 +120,14 @@ internal static class RunSheets
     {
         var time = plan.Class.Time;
         yield return new(time.ReadyBy, "Tasting begins", "", time.TastingMinutes > 0 ? time.ReadyBy + time.TastingMinutes : null, "everything is ready", true);
+        if (time.TastingMinutes > 0)
+        {
+            var course = TastingCourse.Of(time.ReadyBy, time.TastingMinutes);
+            yield return new(course.From, "Weigh, measure, cut and draw", "", course.BlindFrom ?? course.TalkFrom, "observation sheet", true);
+            if (course.BlindFrom is { } blind)
+                yield return new(blind, "Blind tasting: scales, then the triangle", "", course.TalkFrom, "tasting sheet; plates, cups and water at every seat", true);
+            yield return new(course.TalkFrom, "Compare with the guesses, and talk", "", course.To, "the other side of the observation sheet", true);
+        }
         if (time.CleanupMinutes > 0)
             yield return new(time.ReadyBy + time.TastingMinutes, "Clean up", "", time.PeriodMinutes, "", true);
     }

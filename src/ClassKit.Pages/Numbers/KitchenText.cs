@@ -75,15 +75,17 @@ internal static partial class KitchenText
     public static string TimeOfDay(int minutes, ClassStart start) =>
         start.After(minutes).ToString(start.CountsTwelve ? "h:mm\u00a0tt" : "HH:mm", CultureInfo.InvariantCulture).ToLowerInvariant();
 
-    /// <summary>A gas volume to two or three digits, whatever its size.</summary>
+    /// <summary>A gas volume to two digits, whatever its size: no model knows it better.</summary>
     public static string Gas(Volume volume) => volume.Litres >= 1
         ? NumberText.WithUnit(NumberText.Fixed(volume.Litres, volume.Litres >= 10 ? 0 : 1), "L")
-        : NumberText.WithUnit(NumberText.AtMost(Math.Round(volume.Millilitres / 5, MidpointRounding.AwayFromZero) * 5, 0), "mL");
+        : NumberText.WithUnit(NumberText.AtMost(Stepped(volume.Millilitres, volume.Millilitres < 97.5 ? 5 : 10), 0), "mL");
 
     /// <summary>A gas volume with its range.</summary>
     public static string Gas(Band<Volume> volume) => volume.High.Millilitres < 2.5
         ? "none"
         : $"{Gas(volume.Typical)} ({Gas(volume.Low)} to {Gas(volume.High)})";
+
+    private static double Stepped(double millilitres, double step) => Math.Round(millilitres / step, MidpointRounding.AwayFromZero) * step;
 
     private static string Degrees(double celsius, double fahrenheit, UnitSystem units)
     {

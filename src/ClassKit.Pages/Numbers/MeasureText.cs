@@ -8,6 +8,12 @@ namespace ClassKit.Pages.Numbers;
 /// <summary>Measures and their predictions in words.</summary>
 internal static class MeasureText
 {
+    /// <summary>Where nobody can say what would be measured.</summary>
+    public const string NotKnown = "not known";
+
+    /// <summary>Why a height at sea level is not known beside one here.</summary>
+    public const string WhyNotKnown = "Not known: where its walls and not its gas end the rise, no published figure says how much further they stretch, or how much sooner they tear, in thin air. Here the forecast is that of sea level.";
+
     /// <summary>What is measured.</summary>
     public static string Of(Measure measure) => measure switch
     {

@@ -19,7 +19,10 @@ internal sealed class ObservationSheet
     private const int First = 6;
     private const int LastColumn = 11;
     private const double QuestionWidth = 62;
-    private const string AsPredicted = "as predicted";
+    /// <summary>No published figure says how far walls stretch in thin air.</summary>
+    private const string NotKnown = "not known";
+
+    private const string AsExpected = "As expected.";
 
     private static readonly TextTemplate IfColder = "Did something go in colder than the card says, or stand out too short a time? How cold was the bowl?";
     private static readonly TextTemplate IfWarmer = "Was something warmed too far? How long was it mixed, and in how warm a bowl?";
@@ -28,13 +31,16 @@ internal sealed class ObservationSheet
     private readonly LessonPack _pack;
     private int _row = 6;
 
+    /// <summary>The row of the guess that shows what is expected of the bread at hand.</summary>
+    private int _guess;
+
     public ObservationSheet(IXLWorksheet sheet, LessonPack pack)
     {
         (_sheet, _pack) = (sheet, pack);
         sheet.AsPage();
         sheet.Range(1, 1, 1, LastColumn).AsTitle();
         sheet.Cell(1, 1).SetText($" Observations: {pack.Lesson.Title}");
-        sheet.Cell(2, 1).SetText("Type what you measure into the framed cells. A mean between low and high is as predicted; outside, a question appears.").AsQuiet();
+        sheet.Cell(2, 1).SetText("Type your guess first: what is expected appears then. Then what you measure, into the framed cells. A mean between low and high is as expected; outside, a question appears.").AsQuiet();
         sheet.Cell(4, 1).SetText("Team");
         sheet.Range(4, 2, 4, 4).Merge();
         sheet.Cell(4, 2).AsEntry();
@@ -42,33 +48,67 @@ internal sealed class ObservationSheet
             sheet.Column(index + 1).Width = width;
     }
 
-    /// <summary>The table of one bread.</summary>
+    /// <summary>The table of one bread, and of its control where it has one.</summary>
     /// <param name="bread">Its place in the lesson.</param>
     /// <param name="questions">Where its questions stand.</param>
     public void Write(int bread, QuestionSheet questions)
     {
         var (compared, seaLevel) = (_pack.Comparison[bread], _pack.AtSeaLevel.ElementAtOrDefault(bread));
         var title = compared.Bread.Formula.Title;
+        WriteHeads(title, "One " + compared.Bread.Piece);
+        WriteGuess();
+        WriteMix(title, _pack.Cards[bread].Mix, questions);
+        WriteMeasures(title, compared.Bread.Observations, compared, seaLevel, Pieces, questions);
+        if (_pack.ControlOf(compared.Bread) is { } control)
+        {
+            WriteHeads($"Control: {title.ToLowerInvariant()} without {string.Join(" and ", control.LeftOut.Select(left => left.Name.Split(',')[0].ToLowerInvariant()))}", "The control");
+            WriteMeasures("Control", [.. compared.Bread.Observations.Select(OfControl)], control.Compared, null, 1, questions);
+        }
+    }
+
+    /// <summary>What a control asks is about what was left out; its masses and its middle are asked like those of its bread.</summary>
+    private static Observation OfControl(Observation observed) => observed.Measure is Measure.Height or Measure.Diameter
+        ? new(observed.Measure, "Did its batter stand longer than the others, or was the cup filled less?", "What lifts a batter in which nothing makes gas? And did any of what was left out get into it?")
+        : observed;
+
+    private void WriteHeads(string title, string one)
+    {
         _sheet.Cell(_row, 1).SetText(title);
         _sheet.Range(_row, 1, _row, LastColumn).AsHeading();
         _row++;
-        string[] heads = ["One " + compared.Bread.Piece, "in", "Low", "Typical", "High", "First", "Second", "Third", "Mean", "Difference", "It asks"];
+        string[] heads = [one, "in", "Low", "Typical", "High", "First", "Second", "Third", "Mean", "Difference", "It asks"];
         foreach (var (index, head) in heads.Index())
         {
             var cell = _sheet.Cell(_row, index + 1).SetText(head);
             if (index is > 1 and < 10) cell.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            else if (index == 10) cell.Style.Alignment.Indent = 1;
         }
         _sheet.Range(_row, 1, _row, LastColumn).AsTableHead();
-        WriteMix(title, _pack.Cards[bread].Mix, questions);
+    }
+
+    /// <summary>Nobody guesses who has read what is expected: it shows when a guess stands there.</summary>
+    private void WriteGuess()
+    {
+        _row++;
+        _guess = _row;
+        var unit = ObservedUnit.For(Measure.Height, _pack.Class.Units);
+        WriteHead("My guess of the height", unit);
+        WriteEntry(3, unit);
+        _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
+        _sheet.Row(_row).Height = 20;
+    }
+
+    private void WriteMeasures(string title, IReadOnlyList<Observation> observations, LeaveningComparison compared, LeaveningComparison? seaLevel, int pieces, QuestionSheet questions)
+    {
         var (before, after) = (0, 0);
-        foreach (var observed in compared.Bread.Observations)
+        foreach (var observed in observations)
         {
             _row++;
             if (observed.Measure == Measure.MassBefore) before = _row;
             if (observed.Measure == Measure.MassAfter) after = _row;
-            WriteMeasure(observed, compared, questions.Add(title, Words(observed.Measure), observed.IfLess, observed.IfMore), before, after);
+            WriteMeasure(observed, compared, questions.Add(title, Words(observed.Measure), observed.IfLess, observed.IfMore), before, after, pieces);
             if (seaLevel is not null)
-                WriteSeaLevel(observed.Measure, seaLevel);
+                WriteSeaLevel(observed.Measure, compared, seaLevel);
         }
         _row += 2;
     }
@@ -80,22 +120,23 @@ internal sealed class ObservationSheet
         var unit = ObservedUnit.For(Measure.InternalTemperature, _pack.Class.Units);
         const string Name = "Batter or dough, mixed";
         WriteHead(Name, unit);
-        WriteBand(mix.Mixed.Map(mixed => unit.Of(mixed.Celsius)), FormatOf(unit));
+        foreach (var (index, value) in Rounded(mix.Mixed.Map(mixed => unit.Of(mixed.Celsius)), unit).Index())
+            _sheet.Cell(_row, 3 + index).SetValue(value).Style.NumberFormat.Format = FormatOf(unit);
         WriteEntry(First, unit);
         WriteJudgement(unit, questions.Add(title, Name, IfColder, IfWarmer), IfColder, IfWarmer);
     }
 
-    private void WriteMeasure(Observation observed, LeaveningComparison compared, (string IfLess, string IfMore) questions, int before, int after)
+    private void WriteMeasure(Observation observed, LeaveningComparison compared, (string IfLess, string IfMore) questions, int before, int after, int pieces)
     {
         var unit = ObservedUnit.For(observed.Measure, _pack.Class.Units);
         var format = FormatOf(unit);
         WriteHead(Words(observed.Measure), unit);
         var prediction = Prediction.Of(observed.Measure, compared, _pack.BoilingPoint);
         if (prediction is not null && observed.Measure == Measure.MassAfter && before > 0)
-            WriteWhatIsLeft(prediction.Value.Map(unit.Of), Prediction.BakeLoss(compared), before, format);
+            WriteWhatIsLeft(prediction.Value.Map(unit.Of), Prediction.BakeLoss(compared), before, unit);
         else if (prediction is not null)
-            WriteBand(prediction.Value.Map(unit.Of), format);
-        for (var piece = 0; piece < Pieces; piece++)
+            WriteBand(prediction.Value.Map(unit.Of), unit);
+        for (var piece = 0; piece < pieces; piece++)
         {
             if (observed.Measure == Measure.BakeLoss)
                 WriteLoss(First + piece, before, after, format);
@@ -106,7 +147,7 @@ internal sealed class ObservationSheet
     }
 
     /// <summary>What the same bread as written would come to at sea level, right below what it is expected to come to here.</summary>
-    private void WriteSeaLevel(Measure measure, LeaveningComparison seaLevel)
+    private void WriteSeaLevel(Measure measure, LeaveningComparison here, LeaveningComparison seaLevel)
     {
         if (Prediction.Of(measure, seaLevel, Saturation.BoilingPoint(Pressure.Standard)) is not { } prediction)
             return;
@@ -114,7 +155,10 @@ internal sealed class ObservationSheet
         var unit = ObservedUnit.For(measure, _pack.Class.Units);
         _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
         WriteHead("    at sea level", unit);
-        WriteBand(prediction.Value.Map(unit.Of), FormatOf(unit));
+        if (Prediction.IsKnownApart(measure, here, seaLevel))
+            WriteBand(prediction.Value.Map(unit.Of), unit);
+        else
+            _sheet.Cell(_row, 4).SetText(NotKnown);
         foreach (var column in Enumerable.Range(1, High)) _sheet.Cell(_row, column).AsQuiet();
     }
 
@@ -136,7 +180,7 @@ internal sealed class ObservationSheet
         var row = FormattableString.Invariant($"{_row}");
         Formula(9, $"IF(COUNT(F{row}:H{row})=0,\"\",AVERAGE(F{row}:H{row}))", unit.Decimals == 0 ? "0.0" : FormatOf(unit));
         Formula(10, $"IF(OR(I{row}=\"\",D{row}=\"\"),\"\",I{row}-D{row})", unit.Decimals == 0 ? "+0.0;-0.0;0.0" : "+0.00;-0.00;0.00");
-        Formula(LastColumn, $"IF(OR(I{row}=\"\",D{row}=\"\"),\"\",IF(I{row}<C{row},\"Less. \"&{questions.IfLess},IF(I{row}>E{row},\"More. \"&{questions.IfMore},\"{AsPredicted}\")))", "@");
+        Formula(LastColumn, $"IF(OR(I{row}=\"\",D{row}=\"\"),\"\",IF(ROUND(I{row},{unit.Decimals})<C{row},\"Less. \"&{questions.IfLess},IF(ROUND(I{row},{unit.Decimals})>E{row},\"More. \"&{questions.IfMore},\"{AsExpected}\")))", "@");
         _sheet.Cell(_row, LastColumn).Wrapped().Style.Alignment.Indent = 1;
         _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
         _sheet.Row(_row).Height = Math.Max(20, Math.Max(TextHeight.Of("Less. " + _pack.Words(ifLess), QuestionWidth - 2), TextHeight.Of("More. " + _pack.Words(ifMore), QuestionWidth - 2)));
@@ -144,17 +188,21 @@ internal sealed class ObservationSheet
 
     private static string FormatOf(ObservedUnit unit) => unit.Decimals == 0 ? "0" : "0." + new string('0', unit.Decimals);
 
-    private void WriteBand(Band<double> band, string format)
+    /// <summary>What is judged is what stands there, and it stands there once a guess does.</summary>
+    private void WriteBand(Band<double> band, ObservedUnit unit)
     {
-        foreach (var (index, value) in new[] { band.Low, band.Typical, band.High }.Index())
-            _sheet.Cell(_row, 3 + index).SetValue(value).Style.NumberFormat.Format = format;
+        foreach (var (index, value) in Rounded(band, unit).Index())
+            Formula(3 + index, FormattableString.Invariant($"IF($C${_guess}=\"\",\"\",{value})"), FormatOf(unit));
     }
 
+    /// <summary>To what a ruler or a scale shows, as the page has it.</summary>
+    private static double[] Rounded(Band<double> band, ObservedUnit unit) => [.. new[] { band.Low, band.Typical, band.High }.Select(value => Math.Round(value, unit.Decimals, MidpointRounding.AwayFromZero))];
+
     /// <summary>What is left is predicted from what was measured before, and from the card's portion until something was.</summary>
-    private void WriteWhatIsLeft(Band<double> unmeasured, Band<double> loss, int before, string format)
+    private void WriteWhatIsLeft(Band<double> unmeasured, Band<double> loss, int before, ObservedUnit unit)
     {
         foreach (var (index, (left, share)) in new[] { (unmeasured.Low, loss.High), (unmeasured.Typical, loss.Typical), (unmeasured.High, loss.Low) }.Index())
-            Formula(3 + index, FormattableString.Invariant($"IF(I{before}=\"\",{left},I{before}*(1-{share}))"), format);
+            Formula(3 + index, FormattableString.Invariant($"IF($C${_guess}=\"\",\"\",ROUND(IF(I{before}=\"\",{left},I{before}*(1-{share})),{unit.Decimals}))"), FormatOf(unit));
     }
 
     /// <summary>Worked out from the two masses of the same piece, as soon as both are there.</summary>

@@ -28,8 +28,8 @@ public sealed class LessonReaderTests : IDisposable
         Assert.Equal("hydration", lesson.Exercises[0].Id);
         Assert.Equal("calculation-marks", lesson.Marking.Id);
         Assert.Equal("bench-work", lesson.BenchRubric.Id);
-        Assert.Equal(12, lesson.TalkingPoints.Count);
-        Assert.Equal((ClassMoment.Step, "popovers", "Bake hot"), (lesson.TalkingPoints[5].Moment, lesson.TalkingPoints[5].FormulaId, lesson.TalkingPoints[5].StepName));
+        Assert.Equal(13, lesson.TalkingPoints.Count);
+        Assert.Equal((ClassMoment.Step, "popovers", "Bake hot"), (lesson.TalkingPoints[6].Moment, lesson.TalkingPoints[6].FormulaId, lesson.TalkingPoints[6].StepName));
         Assert.DoesNotContain('>', lesson.TalkingPoints[0].Say.Written);
         Assert.StartsWith("### What you are going to find out", lesson.HandoutText.Written, StringComparison.Ordinal);
         Assert.StartsWith("Most likely the popover: it is forecast at", lesson.Questions[0].ModelAnswer.Written, StringComparison.Ordinal);
@@ -41,7 +41,7 @@ public sealed class LessonReaderTests : IDisposable
     {
         var lesson = LessonReader.Read(_lesson).Model!;
 
-        Assert.Equal((10, 20, 5), (lesson.SetAside.SetupMinutes, lesson.SetAside.TastingMinutes, lesson.SetAside.CleanupMinutes));
+        Assert.Equal((10, 25, 5), (lesson.SetAside.SetupMinutes, lesson.SetAside.TastingMinutes, lesson.SetAside.CleanupMinutes));
         Assert.Equal(("Filling a hot tin", 3, "popovers", "Fill"), (lesson.Demonstrations[1].Name, lesson.Demonstrations[1].Minutes, lesson.Demonstrations[1].FormulaId, lesson.Demonstrations[1].StepName));
         Assert.StartsWith("A rehearsal with a cold tin", lesson.Demonstrations[1].Text.Written, StringComparison.Ordinal);
     }

@@ -25,7 +25,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         ["pack/requisition"] = 3,
         ["pack/stations"] = 3,
         ["pack/run-sheets"] = 7,
-        ["pack/formula-cards"] = 3,
+        ["pack/formula-cards"] = 4,
     };
 
     private readonly TemporaryFolder _folder = new();

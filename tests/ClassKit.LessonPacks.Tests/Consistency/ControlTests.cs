@@ -50,4 +50,49 @@ public sealed class ControlTests
         var ordered = BuiltPack.Demo["requisition.html"].RowsBelow("buy").Single(row => row.QuerySelector("th")!.Words() == "Buttermilk").QuerySelector("strong")!.Grams();
         Assert.InRange((double)(ordered - weighed), 375 / 2.562 * 0.95 - 2, 375 / 2.562 * 0.95 + 2);
     }
+
+    /// <summary>A control that nobody writes down shows nothing: it has its column, its drawing and its card.</summary>
+    [Theory]
+    [MemberData(nameof(OfThreeLifts))]
+    public void It_is_measured_drawn_and_weighed_from_a_card_of_its_own(string kitchen)
+    {
+        var pack = Kitchens.Of(kitchen);
+        var muffins = pack["observations.html"].QuerySelectorAll(".observed").Single(bread => bread.QuerySelector("h2")!.Words() == "Buttermilk muffins");
+        Assert.Equal("Control", muffins.QuerySelectorAll("thead th")[^1].Words());
+        Assert.All(muffins.QuerySelectorAll("tbody tr"), row => Assert.Equal(muffins.QuerySelectorAll("thead th").Length, row.Children.Length));
+        Assert.Contains(muffins.QuerySelectorAll(".drawing"), drawing => drawing.Words() == "The control, drawn");
+        Assert.DoesNotContain(pack["observations.html"].QuerySelectorAll(".observed").Where(bread => bread != muffins), bread => bread.Words().Contains("Control", StringComparison.Ordinal));
+
+        var card = pack["formula-cards.html"].QuerySelector(".control-card")!;
+        var demonstration = pack["stations.html"].QuerySelectorAll("#instructor ~ table")[0].QuerySelectorAll("tbody tr").Single(row => row.Children[0].Words() == Name).Under("Set out");
+        // In ounces a scale's digits and an order's differ.
+        foreach (var row in card.QuerySelectorAll("tbody tr").Where(row => row.QuerySelector("strong")!.Words() is var weighed && weighed.EndsWith(" g", StringComparison.Ordinal) && !weighed.Contains(".0 ", StringComparison.Ordinal)))
+            Assert.Contains($"{row.QuerySelector("strong")!.Words()} of {row.Children[0].Words().ToLowerInvariant()}", demonstration, StringComparison.Ordinal);
+        Assert.Contains("Raw flour", card.Words(), StringComparison.Ordinal);
+    }
+
+    /// <summary>What soda and powder make is missing: by the model the control stands lower, and it is not flat, since beaten-in air and vapour lift it.</summary>
+    [Fact]
+    public void It_is_expected_to_rise_less_than_the_muffin_and_more_than_its_batter()
+    {
+        var rows = BuiltPack.Demo["observations.html"].QuerySelectorAll(".expects").Single(bread => bread.QuerySelector("h3")!.Words() == "Buttermilk muffins").QuerySelectorAll("tbody tr");
+        var (muffin, control) = (Ends("Expected"), Ends("Of the control"));
+        Assert.True(control.High < muffin.High && control.Low <= muffin.Low && control.High > control.Low);
+        // 60 g of batter of some 1.15 g/mL in a cup of 51 mm at the bottom and 70 mm at its top, 35 mm deep, stand some 20 mm high; by hand.
+        Assert.True(control.High > 20);
+
+        (int Low, int High) Ends(string column)
+        {
+            var text = rows.Single(row => row.Words().StartsWith("Height", StringComparison.Ordinal)).Under(column).Split(' ')[0].Split('–').Select(int.Parse).ToList();
+            return (text[0], text[^1]);
+        }
+    }
+
+    /// <summary>The instructor mixes and fills a cup in every team's tin: a minute for each beside the strokes.</summary>
+    [Fact]
+    public void There_is_time_to_portion_it_to_every_team()
+    {
+        var shown = BuiltPack.Demo["bench-plan.html"].QuerySelectorAll("table.fit tbody tr").Single(row => row.Under("What is shown") == Name);
+        Assert.True(shown.MinuteUnder("To") - shown.MinuteUnder("From") > 6);
+    }
 }

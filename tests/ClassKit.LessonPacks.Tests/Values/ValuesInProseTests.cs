@@ -27,7 +27,7 @@ public sealed class ValuesInProseTests
     [Fact]
     public void Heights_in_a_model_answer_are_those_of_the_observation_sheet()
     {
-        var expected = BuiltPack.Demo["observations.html"].QuerySelectorAll(".observed").Select(bread => bread.QuerySelectorAll("tbody tr").First(row => row.Words().StartsWith("Height", StringComparison.Ordinal)).QuerySelector(".expected")!.Words()).ToList();
+        var expected = BuiltPack.Demo["observations.html"].QuerySelectorAll(".expects").Select(bread => bread.QuerySelectorAll("tbody tr").First(row => row.Words().StartsWith("Height", StringComparison.Ordinal)).QuerySelector(".expected")!.Words()).ToList();
         var answer = BuiltPack.Demo["guide.html"].Body!.Words();
         Assert.Equal(3, expected.Count);
         Assert.All(expected, height => Assert.Contains(height, answer, StringComparison.Ordinal));

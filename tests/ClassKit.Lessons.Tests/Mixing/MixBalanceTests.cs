@@ -72,7 +72,7 @@ public sealed class MixBalanceTests
         };
         var bench = BenchClasses.Of(SampleLesson.Of(InOven(SampleLesson.Buns), InOven(tempered)), SampleLesson.Class with { KitchenTemperature = Kitchen });
         Assert.All(bench.Breads[0].Steps.Take(6), step => Assert.Equal(240, step.BakedWithinMinutes));
-        Assert.Equal([new StepHeat("whole milk", bench.Breads[0].Steps[0].Heats[0].To, 0), new StepHeat("unsalted butter", bench.Breads[0].Steps[0].Heats[0].To, 0)], bench.Breads[0].Steps[0].Heats);
+        Assert.Equal([new StepHeat("whole milk", bench.Breads[0].Steps[0].Heats[0].To, 0) { InWarmWater = true }, new StepHeat("unsalted butter", bench.Breads[0].Steps[0].Heats[0].To, 0) { InWarmWater = true }], bench.Breads[0].Steps[0].Heats);
         Assert.Equal(180, bench.Breads[1].Steps[1].BakedWithinMinutes);
         Assert.Equal(60, Assert.Single(bench.Breads[1].Steps[1].Heats).StandsMinutes);
 
