@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Intake;
@@ -13,6 +14,7 @@ namespace ClassKit.Grading;
 public sealed class ClassGrader
 {
     private readonly DealtClass _dealt;
+    private readonly PracticeLayout _layout;
     private readonly OwnerFinder _owners;
     private readonly ClassInputs _fresh;
     private readonly WorkbookGrader _grader;
@@ -26,8 +28,9 @@ public sealed class ClassGrader
         ArgumentNullException.ThrowIfNull(dealt);
         _dealt = dealt;
         _owners = new(dealt);
+        _layout = dealt.LayOut();
         _fresh = new(dealt, recorded);
-        _grader = new(dealt, _fresh);
+        _grader = new(dealt, _layout, _fresh);
     }
 
     /// <summary>Grades every file; each ends as a student's graded work, as unreadable, or as unmatched with the reason.</summary>
@@ -77,7 +80,7 @@ public sealed class ClassGrader
     private JudgedContent Judge(ReturnedFile file, DealtStudent? named)
     {
         if (file.Workbook is not { } workbook) return new(file, new(named, OwnerEvidence.FileName), null, []);
-        var numbers = new DealtNumbers(_dealt, workbook);
+        var numbers = new DealtNumbers(_dealt, _layout, workbook);
         var owner = _owners.ByContent(workbook, numbers);
         if (owner.Student is null && named is not null) owner = new(named, OwnerEvidence.FileName);
         var marks = DealMarks.In(workbook);

@@ -55,12 +55,13 @@ public static class DemoClass
     {
         ArgumentNullException.ThrowIfNull(dealt);
         ArgumentNullException.ThrowIfNull(student);
+        var layout = dealt.LayOut();
         var seat = dealt.Students.Single(dealtStudent => dealtStudent.Who.Id == student.Id);
         return
         [
             .. dealt.Exercises.SelectMany(exercise =>
             {
-                var sheet = new AnswerSheet(exercise, seat);
+                var sheet = new AnswerSheet(layout.Of(exercise.Id), seat);
                 return exercise.Parts.Select(part =>
                 {
                     var (way, pick) = student.Answers.GetValueOrDefault($"{exercise.Id}.{part.Id}", (student.Usually, 0));

@@ -46,14 +46,14 @@ public static class ReturnedFiles
             return Encoding.UTF8.GetBytes("Sorry, I only have my notes on the phone. I will send the table tonight.\n");
         var filled = WorkbookFiller.Fill(
             DealtWorkbookWriter.Write(dealt, seat),
-            [.. Returning.Edits(seat, DemoClass.Answers(dealt, student)), .. Edits(seat, student.Mishap)]);
+            [.. Returning.Edits(dealt.LayOut(), DemoClass.Answers(dealt, student)), .. Edits(dealt.LayOut(), student.Mishap)]);
         var saved = Resaving.Save(filled, student.Through);
         return student.Mishap == Mishap.Truncated ? saved[..(saved.Length / 2)] : saved;
     }
 
-    private static IEnumerable<WorkbookEdit> Edits(DealtStudent seat, Mishap mishap)
+    private static IEnumerable<WorkbookEdit> Edits(PracticeLayout layout, Mishap mishap)
     {
-        CellAddress Answer(string exercise, string part) => seat.Answers.Single(answer => answer.Exercise == exercise && answer.Part == part).Address;
+        CellAddress Answer(string exercise, string part) => layout.Of(exercise).Answers.Single(place => place.Part.Id == part).Address;
         switch (mishap)
         {
             case Mishap.PicturePasted:
@@ -64,7 +64,7 @@ public static class ReturnedFiles
                 yield return new InsertRow(below.Sheet, below.Row);
                 break;
             case Mishap.GivenOverwritten:
-                yield return new EnterNumber(seat.Givens.Single(given => given is { Exercise: "hydration", Name: "flour" }).Address, 1234);
+                yield return new EnterNumber(layout.Of("hydration").Givens.Single(place => place.Given.Id == "flour").Address, 1234);
                 break;
             case Mishap.None or Mishap.Truncated or Mishap.NoWorkbook:
                 break;

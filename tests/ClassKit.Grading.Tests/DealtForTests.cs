@@ -11,6 +11,8 @@ internal static class DealtForTests
 {
     public static DealtClass Class { get; } = Make();
 
+    public static PracticeLayout Layout { get; } = Class.LayOut();
+
     public static DealtStudent Ada => Class.Students[0];
 
     public static DealtStudent Ben => Class.Students[1];
@@ -26,7 +28,6 @@ internal static class DealtForTests
     private static DealtClass Make()
     {
         var exercise = DoughTemperatureExercise.Exercise;
-        var layout = PracticeLayout.For([exercise]);
         IReadOnlyList<(Student Student, IReadOnlyDictionary<string, decimal> Givens)> dealt =
         [
             (new("ada-berg", "Ada Berg"), DoughTemperatureExercise.Published),
@@ -38,7 +39,7 @@ internal static class DealtForTests
             .. dealt.Select(entry =>
             {
                 var variant = VariantGenerator.ForFreshInputs(exercise).TryMake(entry.Givens, out var broken) ?? throw new InvalidOperationException(broken!.Because);
-                return new DealtStudent(entry.Student, $"workbooks/{entry.Student.Id}.xlsx", [.. layout.GivensOf(variant)], [.. layout.AnswersOf(variant)]);
+                return new DealtStudent(entry.Student, $"workbooks/{entry.Student.Id}.xlsx", [variant]);
             }),
         ]);
     }

@@ -60,7 +60,7 @@ public sealed class IntakeTests
     [Fact]
     public void A_workbook_of_another_class_is_unmatched_with_the_reason()
     {
-        var stranger = Ada with { Who = new("zoe-lam", "Zoe Lam"), Givens = [.. Ada.Givens.Select(given => given with { Value = given.Value + 1 })] };
+        var stranger = Ada with { Who = new("zoe-lam", "Zoe Lam"), Variants = [.. Ada.Variants.Select(variant => variant with { Givens = variant.Givens.ToDictionary(given => given.Key, given => given.Value + 1) })] };
 
         Assert.Equal(new Uncounted.OfNobody(Class.Cohort), Assert.Single(ClassGrader.Grade(Class, [Full(stranger).As("zoe.xlsx")]).Unmatched).Why);
     }

@@ -14,19 +14,24 @@ internal sealed class ReturnedBook
     private readonly List<DefinedName> _names = [];
     private readonly List<(string Sheet, CellRange Range)> _merged = [];
     private readonly DealtStudent _student;
+    private readonly List<DealtGiven> _givens;
+    private readonly List<DealtAnswer> _answers;
 
     public ReturnedBook(DealtStudent student)
     {
         _student = student;
+        var layout = PracticeLayout.For([.. student.Variants.Select(variant => variant.Exercise)]);
+        _givens = [.. layout.GivensOf(student)];
+        _answers = [.. layout.AnswersOf(student)];
         Put(PracticeLayout.StudentId, new(CellValue.FromText(student.Who.Id)));
         Name(PracticeLayout.StudentIdName, PracticeLayout.StudentId);
-        foreach (var given in student.Givens)
+        foreach (var given in _givens)
         {
             Put(given.Address, new(CellValue.FromNumber((double)given.Value)));
             Put(given.Address with { Column = PracticeColumns.Usual.Tag }, new(CellValue.FromText(given.Tag)));
             Name(given.DefinedName, given.Address);
         }
-        foreach (var answer in student.Answers)
+        foreach (var answer in _answers)
         {
             Put(answer.Address with { Column = PracticeColumns.Usual.Tag }, new(CellValue.FromText(answer.Tag)));
             Name(answer.DefinedName, answer.Address);
@@ -62,7 +67,7 @@ internal sealed class ReturnedBook
     /// <summary>Renames an exercise's sheet; a program that knows names takes them along, a script does not.</summary>
     public ReturnedBook RenameSheet(string name, bool withNames)
     {
-        var old = Cell(_student.Answers[0].Part).Sheet;
+        var old = Cell(_answers[0].Part).Sheet;
         _sheets[name] = _sheets[old];
         _sheets.Remove(old);
         if (withNames)
@@ -76,9 +81,9 @@ internal sealed class ReturnedBook
     /// <summary>Copies an exercise's sheet with all that is on it, and clears the answers of the one that was dealt.</summary>
     public ReturnedBook WorkOnCopy(string name)
     {
-        var old = Cell(_student.Answers[0].Part).Sheet;
+        var old = Cell(_answers[0].Part).Sheet;
         _sheets[name] = new(_sheets[old]);
-        foreach (var answer in _student.Answers)
+        foreach (var answer in _answers)
             _sheets[old].Remove((answer.Address.Row, answer.Address.Column));
         return this;
     }
@@ -86,7 +91,7 @@ internal sealed class ReturnedBook
     /// <summary>Cuts an answer and pastes it elsewhere: its name goes along, its tag stays.</summary>
     public ReturnedBook CutAndPaste(string part, int row, int column)
     {
-        var (answer, at) = (_student.Answers.First(answer => answer.Part == part), Cell(part));
+        var (answer, at) = (_answers.First(answer => answer.Part == part), Cell(part));
         _sheets[at.Sheet].Remove((at.Row, at.Column), out var content);
         Put(new(at.Sheet, row, column), content!);
         _names.RemoveAll(name => name.Name == answer.DefinedName);
@@ -97,7 +102,7 @@ internal sealed class ReturnedBook
     /// <summary>Inserts a column before the first, as a script does that knows nothing of names and formulas.</summary>
     public ReturnedBook InsertColumnWithoutNames()
     {
-        var sheet = Cell(_student.Answers[0].Part).Sheet;
+        var sheet = Cell(_answers[0].Part).Sheet;
         _sheets[sheet] = _sheets[sheet].ToDictionary(cell => (cell.Key.Row, cell.Key.Column + 1), cell => cell.Value);
         return this;
     }
@@ -160,7 +165,7 @@ internal sealed class ReturnedBook
     };
 
     private CellAddress Cell(string name) =>
-        _student.Answers.FirstOrDefault(answer => answer.Part == name)?.Address ?? _student.Givens.First(given => given.Name == name).Address;
+        _answers.FirstOrDefault(answer => answer.Part == name)?.Address ?? _givens.First(given => given.Name == name).Address;
 
     private void Put(CellAddress cell, CellContent content)
     {

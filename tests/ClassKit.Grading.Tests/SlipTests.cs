@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
@@ -94,7 +95,7 @@ public sealed class SlipTests
         var found = Assert.IsType<AnswerFinding.NotFollowing>(Assert.Single(grade.Findings));
         Assert.True(found.Varies);
         Assert.Equal(first, found.Typed is [var typed, ..] ? typed.Given.Id : null);
-        Assert.All(found.Typed, one => Assert.Equal(Ada.Givens.Single(given => given.Name == one.Given.Id).Address.Cell, one.Cell));
+        Assert.All(found.Typed, one => Assert.Equal(Layout.GivensOf(Ada).Single(given => given.Name == one.Given.Id).Address.Cell, one.Cell));
     }
 
     /// <summary>Every part right, so that a test spoils just one.</summary>

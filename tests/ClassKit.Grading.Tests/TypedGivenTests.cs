@@ -3,7 +3,6 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Draws;
-using ClassKit.Exercises.Layout;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 
@@ -29,10 +28,9 @@ public sealed class TypedGivenTests
 
     private static DealtClass Deal()
     {
-        var layout = PracticeLayout.For([Exercise]);
         var variant = VariantGenerator.ForFreshInputs(Exercise).TryMake(new Dictionary<string, decimal> { ["cold"] = 2, ["room"] = 24 }, out _)!;
         return new("lesson", "A lesson", "Test class", 7, DoughTemperatureExercise.Marking, [Exercise],
-            [new(new("ada-berg", "Ada Berg"), "workbooks/ada-berg.xlsx", [.. layout.GivensOf(variant)], [.. layout.AnswersOf(variant)])]);
+            [new(new("ada-berg", "Ada Berg"), "workbooks/ada-berg.xlsx", [variant])]);
     }
 
     private static AnswerGrade Grade(string part, string warming, string volume) =>

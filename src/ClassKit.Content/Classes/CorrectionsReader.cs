@@ -53,7 +53,7 @@ public static class CorrectionsReader
     }
 
     private static bool IsAsked(string student, string exercise, DealtClass dealt) =>
-        dealt.Students.First(seat => seat.Who.Id == student).Answers.Any(answer => answer.Exercise == exercise);
+        dealt.Students.First(seat => seat.Who.Id == student).Has(exercise);
 
     private static string? Student(CsvRow row, DealtClass dealt, ProblemList problems)
     {

@@ -2,7 +2,6 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Draws;
 using ClassKit.Exercises.Identity;
-using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Marking;
 using ClassKit.Exercises.Randomness;
 using ClassKit.Exercises.Variants;
@@ -27,7 +26,6 @@ public static class Dealer
         ArgumentNullException.ThrowIfNull(exercises);
         ArgumentNullException.ThrowIfNull(roster);
         settings ??= DealSettings.Usual;
-        var layout = PracticeLayout.For(exercises, settings.Plan);
         var variants = new List<Variant>[roster.Students.Count];
         for (var student = 0; student < variants.Length; student++) variants[student] = [];
         var problems = new List<DealProblem>();
@@ -58,7 +56,7 @@ public static class Dealer
 
         return problems.Count > 0
             ? new(null, problems, shared)
-            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(layout, roster, variants, before))
+            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(roster, variants, before))
             {
                 Identity = DealIdentity.Of(lesson, lessonTitle, roster.Cohort, seed, settings.Purpose, settings.Choice, exercises),
                 Purpose = settings.Purpose,
@@ -82,12 +80,8 @@ public static class Dealer
         DealPurpose.FollowUp => "follow-up",
     };
 
-    private static List<DealtStudent> Seat(PracticeLayout layout, Roster roster, List<Variant>[] variants, Dictionary<string, DealtStudent> before) =>
+    private static List<DealtStudent> Seat(Roster roster, List<Variant>[] variants, Dictionary<string, DealtStudent> before) =>
     [
-        .. Namesakes.ToldApart(roster.Students).Select((student, index) => before.GetValueOrDefault(student.Id) ?? new DealtStudent(
-            student,
-            WorkbookOf(student),
-            [.. variants[index].SelectMany(layout.GivensOf)],
-            [.. variants[index].SelectMany(layout.AnswersOf)])),
+        .. Namesakes.ToldApart(roster.Students).Select((student, index) => before.GetValueOrDefault(student.Id) ?? new DealtStudent(student, WorkbookOf(student), variants[index])),
     ];
 }

@@ -60,7 +60,6 @@ public sealed record DealtClass(
     public IReadOnlyList<Exercise> ExercisesOf(DealtStudent student)
     {
         ArgumentNullException.ThrowIfNull(student);
-        var own = student.Answers.Select(answer => answer.Exercise).ToHashSet();
-        return [.. Exercises.Where(exercise => own.Contains(exercise.Id))];
+        return [.. Exercises.Where(exercise => student.Has(exercise.Id))];
     }
 }

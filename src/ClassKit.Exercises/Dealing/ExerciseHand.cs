@@ -12,7 +12,7 @@ internal sealed class ExerciseHand(Exercise exercise, IEnumerable<DealtStudent> 
 {
     private readonly VariantGenerator _generator = VariantGenerator.For(exercise);
     private readonly HashSet<string> _taken =
-        [.. before.Where(student => student.Givens.Any(given => given.Exercise == exercise.Id)).Select(student => VariantKey.Of(exercise, student.GivensOf(exercise.Id)))];
+        [.. before.Where(student => student.Has(exercise.Id)).Select(student => VariantKey.Of(exercise, student.GivensOf(exercise.Id)))];
     private List<Variant>? _left;
 
     public Exercise Exercise => exercise;

@@ -15,7 +15,7 @@ public sealed class NumbersToAvoid
         if (before is null) return;
         foreach (var student in before.Students)
         {
-            foreach (var exercise in before.Exercises.Where(exercise => student.Givens.Any(given => given.Exercise == exercise.Id)))
+            foreach (var exercise in before.Exercises.Where(exercise => student.Has(exercise.Id)))
                 _dealt.Add((Of(student.Who), exercise.Id, VariantKey.Of(exercise, student.GivensOf(exercise.Id))));
         }
     }

@@ -1,5 +1,6 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Exercises.Dealing;
 
@@ -31,17 +32,18 @@ public static class Rekeying
 
     private static DealtStudent Rekeyed(DealtStudent student, IReadOnlyList<Exercise> exercises, List<string> problems)
     {
-        var expected = new Dictionary<(string, string), double>();
+        var variants = new List<Variant>();
         foreach (var exercise in exercises)
         {
             var givens = student.GivensOf(exercise.Id);
             var answers = new Dictionary<string, double>();
             foreach (var part in exercise.Parts)
             {
-                if (KeyValues.Number(part.Key, KeyValues.Names(givens, answers)) is { } value) expected[(exercise.Id, part.Id)] = answers[part.Id] = value;
+                if (KeyValues.Number(part.Key, KeyValues.Names(givens, answers)) is { } value) answers[part.Id] = value;
                 else problems.Add($"The key of {exercise.Id}.{part.Id} gives no number for what {student.Who.Shown} was dealt");
             }
+            variants.Add(new(exercise, givens, answers));
         }
-        return student with { Answers = [.. student.Answers.Select(answer => answer with { Expected = expected.GetValueOrDefault((answer.Exercise, answer.Part)) })] };
+        return student with { Variants = variants };
     }
 }

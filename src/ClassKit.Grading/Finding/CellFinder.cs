@@ -1,5 +1,4 @@
 using ClassKit.CellFormulas.Sheets;
-using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
 
 namespace ClassKit.Grading.Finding;
@@ -27,21 +26,20 @@ internal sealed class CellFinder
     }
 
     /// <summary>Where the cells of an exercise are; where they were dealt if there is no trace of them.</summary>
-    public FoundCells Find(DealtStudent student, string exercise)
+    public FoundCells Find(ExerciseLayout exercise)
     {
-        var givens = student.Givens.Where(given => given.Exercise == exercise).ToList();
-        var answers = student.Answers.Where(answer => answer.Exercise == exercise).ToList();
+        var answers = exercise.Answers;
         var home = Home(answers);
         var sheet = Settle(home, answers);
         var isCopy = sheet is not null && sheet != home;
         return new(
-            givens.ToDictionary(given => given.Name, given => Find(sheet, isCopy, given.DefinedName, given.Address, given.Tag)),
-            answers.ToDictionary(answer => answer.Part, answer => Find(sheet, isCopy, answer.DefinedName, answer.Address, answer.Tag)),
+            exercise.Givens.ToDictionary(given => given.Given.Id, given => Find(sheet, isCopy, given.DefinedName, given.Address, given.Tag)),
+            answers.ToDictionary(answer => answer.Part.Id, answer => Find(sheet, isCopy, answer.DefinedName, answer.Address, answer.Tag)),
             isCopy ? sheet!.Name : null);
     }
 
     /// <summary>The sheet that most of the answers' names point at, else the one that is called as it was dealt; null if both are gone.</summary>
-    private TaggedSheet? Home(List<DealtAnswer> answers)
+    private TaggedSheet? Home(IReadOnlyList<AnswerPlace> answers)
     {
         var named = answers.Select(answer => CellReference.OfName(_workbook, answer.DefinedName)?.Sheet).OfType<string>()
             .GroupBy(sheet => sheet, StringComparer.OrdinalIgnoreCase).OrderByDescending(sheet => sheet.Count()).FirstOrDefault()?.Key;
@@ -49,7 +47,7 @@ internal sealed class CellFinder
     }
 
     /// <summary>The sheet with the exercise's tags in which most was answered; the home sheet among equals.</summary>
-    private TaggedSheet? Settle(TaggedSheet? home, List<DealtAnswer> answers)
+    private TaggedSheet? Settle(TaggedSheet? home, IReadOnlyList<AnswerPlace> answers)
     {
         int Answered(TaggedSheet sheet) =>
             answers.Count(answer => sheet.CellOf(answer.Tag) is { } cell && CellFill.IsFilled(_workbook, cell));

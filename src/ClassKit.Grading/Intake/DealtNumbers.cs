@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.Grading.Finding;
 
 namespace ClassKit.Grading.Intake;
@@ -15,14 +16,12 @@ internal sealed class DealtNumbers
     private readonly HashSet<(string Exercise, string Given)> _telling;
 
     /// <summary>Reads the numbers in their places, which are the same for everyone who has an exercise.</summary>
-    public DealtNumbers(DealtClass dealt, WorkbookSnapshot workbook)
+    public DealtNumbers(DealtClass dealt, PracticeLayout layout, WorkbookSnapshot workbook)
     {
         _dealt = dealt;
         var finder = new CellFinder(workbook, dealt.Plan);
-        _values = dealt.Exercises
-            .Select(exercise => (exercise.Id, Student: dealt.Students.FirstOrDefault(student => student.Givens.Any(given => given.Exercise == exercise.Id))))
-            .Where(exercise => exercise.Student is not null)
-            .SelectMany(exercise => finder.Find(exercise.Student!, exercise.Id).Givens.Select(given => (Key: (exercise.Id, given.Key), Place: given.Value)))
+        _values = layout.Exercises
+            .SelectMany(exercise => finder.Find(exercise).Givens.Select(given => (Key: (exercise.Exercise.Id, given.Key), Place: given.Value)))
             .ToDictionary(given => given.Key, given => workbook.Find(given.Place)?.Stored is { IsNumber: true, Number: var number } ? number : (double?)null);
         _telling = [.. dealt.Exercises.SelectMany(exercise => exercise.Givens.Where(given => !given.IsConstant).Select(given => (exercise.Id, given.Id)))];
     }
@@ -32,8 +31,8 @@ internal sealed class DealtNumbers
     {
         get
         {
-            var ranked = _dealt.Students.Select(student => (Student: student, Hits: student.Givens.Count(IsThere))).OrderByDescending(candidate => candidate.Hits).Take(2).ToList();
-            return ranked is [var best, ..] && best.Hits * 2 > best.Student.Givens.Count && (ranked.Count == 1 || best.Hits > ranked[1].Hits) ? best.Student : null;
+            var ranked = _dealt.Students.Select(student => (Student: student, Hits: Givens(student).Count(IsThere))).OrderByDescending(candidate => candidate.Hits).Take(2).ToList();
+            return ranked is [var best, ..] && best.Hits * 2 > Givens(best.Student).Count() && (ranked.Count == 1 || best.Hits > ranked[1].Hits) ? best.Student : null;
         }
     }
 
@@ -42,11 +41,14 @@ internal sealed class DealtNumbers
     public bool SpeakAgainst(DealtStudent? student)
     {
         if (student is null) return Likeliest is null;
-        var telling = student.Givens.Where(given => _telling.Contains((given.Exercise, given.Name))).ToList();
-        return telling.Count(IsAnother) * 2 > telling.Count && !_dealt.Students.Any(other => other != student && other.Givens.Count(IsThere) >= Unmistakable * other.Givens.Count);
+        var telling = Givens(student).Where(given => _telling.Contains((given.Exercise, given.Name))).ToList();
+        return telling.Count(IsAnother) * 2 > telling.Count && !_dealt.Students.Any(other => other != student && Givens(other).Count(IsThere) >= Unmistakable * Givens(other).Count());
     }
 
-    private bool IsThere(DealtGiven given) => _values[(given.Exercise, given.Name)] is { } number && GivenCheck.IsAsDealt(number, given.Value);
+    private static IEnumerable<(string Exercise, string Name, decimal Value)> Givens(DealtStudent student) =>
+        student.Variants.SelectMany(variant => variant.Givens.Select(given => (variant.Exercise.Id, given.Key, given.Value)));
 
-    private bool IsAnother(DealtGiven given) => _values[(given.Exercise, given.Name)] is { } number && !GivenCheck.IsAsDealt(number, given.Value);
+    private bool IsThere((string Exercise, string Name, decimal Value) given) => _values[(given.Exercise, given.Name)] is { } number && GivenCheck.IsAsDealt(number, given.Value);
+
+    private bool IsAnother((string Exercise, string Name, decimal Value) given) => _values[(given.Exercise, given.Name)] is { } number && !GivenCheck.IsAsDealt(number, given.Value);
 }

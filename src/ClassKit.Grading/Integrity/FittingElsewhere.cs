@@ -15,7 +15,7 @@ internal static class FittingElsewhere
     public static IEnumerable<(Student Student, Flag Flag)> In(ClassGrades grades)
     {
         var others = grades.Dealt.Students.Count - 1;
-        var dealt = grades.Dealt.Students.SelectMany((seat, at) => seat.Answers.Select(answer => (At: at, Seat: seat, answer.Exercise, answer.Part, answer.Expected)))
+        var dealt = grades.Dealt.Students.SelectMany((seat, at) => seat.Variants.SelectMany(variant => variant.Answers.Select(answer => (At: at, Seat: seat, Exercise: variant.Exercise.Id, Part: answer.Key, Expected: answer.Value))))
             .ToLookup(answer => (answer.Exercise, answer.Part));
         foreach (var student in grades.Students)
         {

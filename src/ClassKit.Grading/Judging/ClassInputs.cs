@@ -27,8 +27,7 @@ internal sealed class ClassInputs
             _pools[exercise.Id] = pool;
             _drawn[exercise.Id] = new(() =>
             [
-                .. dealt.Students.Where(student => student.Answers.Any(answer => answer.Exercise == exercise.Id))
-                    .Select(student => new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id))),
+                .. dealt.Students.Where(student => student.Has(exercise.Id)).Select(student => student.Of(exercise.Id)),
                 .. pool.All,
             ]);
             foreach (var choice in choices[exercise.Id].Where(choice => known is not null && choice.Places.Count > 0 && choice.Places.All(place => place >= 0 && place < pool.All.Count)))

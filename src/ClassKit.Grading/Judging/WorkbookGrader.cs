@@ -3,6 +3,7 @@ using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Finding;
 using ClassKit.Grading.Findings;
@@ -19,9 +20,10 @@ internal sealed class WorkbookGrader
     private static readonly EvaluationLimits Limits = new(Steps: 100_000, ArrayCells: 100_000, LifeSteps: 1_000_000);
 
     private readonly DealtClass _dealt;
+    private readonly PracticeLayout _layout;
     private readonly ClassInputs _fresh;
 
-    public WorkbookGrader(DealtClass dealt, ClassInputs fresh) => (_dealt, _fresh) = (dealt, fresh);
+    public WorkbookGrader(DealtClass dealt, PracticeLayout layout, ClassInputs fresh) => (_dealt, _layout, _fresh) = (dealt, layout, fresh);
 
     /// <summary>Judges every answer; flags gathers what the instructor should see.</summary>
     public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, ICollection<Flag> flags)
@@ -40,11 +42,11 @@ internal sealed class WorkbookGrader
     private IEnumerable<(CellAddress Cell, AnswerGrade Grade)> Grade(
         DealtStudent student, Exercise exercise, WorkbookSnapshot workbook, WorkbookEvaluator evaluator, CellFinder finder, ICollection<Flag> flags)
     {
-        var found = finder.Find(student, exercise.Id);
+        var found = finder.Find(_layout.Of(exercise.Id));
         var (givens, answers) = (found.Givens, found.Answers);
         if (found.MovedTo is { } sheet)
             flags.Add(new Flag.OtherSheet(exercise.Title, new(sheet)));
-        var dealt = new Variant(exercise, student.GivensOf(exercise.Id), student.AnswersOf(exercise.Id));
+        var dealt = student.Of(exercise.Id);
         FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
         var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise)).Judge();
@@ -54,7 +56,7 @@ internal sealed class WorkbookGrader
     }
 
     /// <summary>Overwritten givens are restored for grading, since every trial puts its own inputs there; that is said.</summary>
-    private static void FlagOverwritten(
+    private void FlagOverwritten(
         Exercise exercise, DealtStudent student, Variant dealt, IReadOnlyDictionary<string, CellAddress> places, WorkbookSnapshot workbook, ICollection<Flag> flags)
     {
         foreach (var given in exercise.Givens)
@@ -72,5 +74,5 @@ internal sealed class WorkbookGrader
         }
     }
 
-    private static CellPlace Place(CellAddress cell, DealtStudent student) => new(cell, student.Answers.All(answer => answer.Address.Sheet != cell.Sheet));
+    private CellPlace Place(CellAddress cell, DealtStudent student) => new(cell, student.Variants.All(variant => _layout.Of(variant.Exercise.Id).Sheet != cell.Sheet));
 }

@@ -50,7 +50,10 @@ public sealed class PseudonymKey
         foreach (var student in dealt.Students)
         {
             text.Append(student.Who.Id);
-            foreach (var given in student.Givens) text.Append(CultureInfo.InvariantCulture, $"\t{given.Value}");
+            foreach (var variant in student.Variants)
+            {
+                foreach (var given in variant.Exercise.Givens) text.Append(CultureInfo.InvariantCulture, $"\t{variant.Givens[given.Id]}");
+            }
             text.Append('\n');
         }
 

@@ -28,7 +28,7 @@ internal static class KeyPieces
 
     private static IEnumerable<string> Of(DealtClass dealt, Exercise exercise, int number)
     {
-        var students = dealt.Students.Where(student => student.Answers.Any(answer => answer.Exercise == exercise.Id));
+        var students = dealt.Students.Where(student => student.Has(exercise.Id));
         var around = PageRenderer.Render<ExerciseKey>(
             (nameof(ExerciseKey.Number), number),
             (nameof(ExerciseKey.Exercise), exercise),

@@ -4,7 +4,6 @@ using System.Text.Unicode;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.SelfChecking;
-using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Answers;
 
 namespace ClassKit.Pages.Practice;
@@ -33,7 +32,7 @@ internal static class SelfCheckData
     private static IEnumerable<(string Id, PartEntry Entry)> Parts(NumberedExercise numbered, DealtStudent dealt)
     {
         var exercise = numbered.Exercise;
-        var variant = new Variant(exercise, dealt.GivensOf(exercise.Id), dealt.AnswersOf(exercise.Id));
+        var variant = dealt.Of(exercise.Id);
         return exercise.Parts.Select(part => (IdOf(exercise, part), new PartEntry(
             part.Unit, AnswerUnit.IsPercent(part.Unit), AnswerUnits.IsMoney(part.Unit), part.Choice is not null, [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))])));
     }

@@ -1,5 +1,4 @@
 using ClassKit.CellFormulas.Formulas;
-using ClassKit.CellFormulas.Sheets;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
@@ -48,7 +47,7 @@ public static class DealtJson
         if (document.Version != DealtDocument.CurrentVersion)
             return new(null, [new(file, null, $"It is of version {document.Version}", $"This program reads version {DealtDocument.CurrentVersion}: use the one that dealt it, or deal again.")]);
         var dealt = Model(document);
-        List<Diagnostic> broken = [.. DealtRules.Broken(dealt).Take(MostProblems).Select(what => new Diagnostic(file, null, what, Remedy))];
+        List<Diagnostic> broken = [.. DealtRules.Broken(document, dealt).Take(MostProblems).Select(what => new Diagnostic(file, null, what, Remedy))];
         return broken.Count == 0 ? new(dealt, []) : new(null, broken);
     }
 
@@ -56,6 +55,7 @@ public static class DealtJson
     internal static DealtDocument Document(DealtClass dealt)
     {
         ArgumentNullException.ThrowIfNull(dealt);
+        var layout = dealt.LayOut();
         return new()
         {
             Version = DealtDocument.CurrentVersion,
@@ -78,7 +78,7 @@ public static class DealtJson
                 PointsAtMost = dealt.Marking.Total.PointsAtMost,
             },
             Exercises = [.. dealt.Exercises.Select(Entry)],
-            Students = new Projected<DealtStudent, DealtDocument.StudentEntry>(dealt.Students, Entry),
+            Students = new Projected<DealtStudent, DealtDocument.StudentEntry>(dealt.Students, student => DealtLists.Entry(layout, student)),
         };
     }
 
@@ -102,36 +102,33 @@ public static class DealtJson
             : null,
     };
 
-    private static DealtDocument.StudentEntry Entry(DealtStudent student) => new(
-        student.Who.Id, student.Who.Name, student.Workbook,
-        [.. student.Givens.Select(given => new DealtDocument.GivenPlaceEntry(
-            given.Exercise, given.Name, given.DefinedName, given.Address.Sheet, given.Address.Cell, given.Tag, given.Value))],
-        [.. student.Answers.Select(answer => new DealtDocument.AnswerPlaceEntry(
-            answer.Exercise, answer.Part, answer.DefinedName, answer.Address.Sheet, answer.Address.Cell, answer.Tag, answer.Expected))]);
-
     /// <summary>The deal that stands in a file, before it is held against any rule.</summary>
     /// <exception cref="FormatException">Something in it is nothing that can be dealt.</exception>
-    internal static DealtClass Model(DealtDocument document) => new(
-        document.Lesson, document.LessonTitle, document.Cohort, document.Seed,
-        new(document.Marking.Id, document.Marking.Title, document.Marking.AccuracyShare, document.Marking.FollowThroughShare,
-            document.Marking.MisconceptionShare, document.Marking.TeachAgainBelow)
-        {
-            UnitSlipShare = document.Marking.UnitSlipShare,
-            RoundingSlipShare = document.Marking.RoundingSlipShare,
-            Versions = Versions(document.Marking.SeveralVersions),
-            Late = document.Marking.Late is { } late ? new(late.ADay, late.AtMost) : null,
-            Total = new(document.Marking.BestExercises, document.Marking.PointsAtMost),
-        },
-        [.. document.Exercises.Select(Model)],
-        [.. Namesakes.ToldApart([.. document.Students.Select(entry => new Student(entry.Id, entry.Name))]).Zip(document.Students, Model)])
+    internal static DealtClass Model(DealtDocument document)
     {
-        Identity = document.Identity is { } identity ? Identity(identity) : null,
-        Purpose = Purpose(document.Purpose),
-        TimeZone = document.TimeZone is { } zone ? Zone(zone) : null,
-        Paper = document.Paper is { } paper ? PaperOf(paper) : null,
-        Due = DueEntry.Model(document.Due),
-        Plan = PlanEntry.Model(document.Layout),
-    };
+        var exercises = document.Exercises.Select(Model).ToList();
+        return new(
+            document.Lesson, document.LessonTitle, document.Cohort, document.Seed, Model(document.Marking), exercises,
+            [.. Namesakes.ToldApart([.. document.Students.Select(entry => new Student(entry.Id, entry.Name))]).Zip(document.Students, (who, entry) => DealtLists.Model(who, entry, exercises))])
+        {
+            Identity = document.Identity is { } identity ? Identity(identity) : null,
+            Purpose = Purpose(document.Purpose),
+            TimeZone = document.TimeZone is { } zone ? Zone(zone) : null,
+            Paper = document.Paper is { } paper ? PaperOf(paper) : null,
+            Due = DueEntry.Model(document.Due),
+            Plan = PlanEntry.Model(document.Layout),
+        };
+    }
+
+    private static MarkingScheme Model(DealtDocument.MarkingEntry entry) =>
+        new(entry.Id, entry.Title, entry.AccuracyShare, entry.FollowThroughShare, entry.MisconceptionShare, entry.TeachAgainBelow)
+        {
+            UnitSlipShare = entry.UnitSlipShare,
+            RoundingSlipShare = entry.RoundingSlipShare,
+            Versions = Versions(entry.SeveralVersions),
+            Late = entry.Late is { } late ? new(late.ADay, late.AtMost) : null,
+            Total = new(entry.BestExercises, entry.PointsAtMost),
+        };
 
     private static DealIdentity Identity(DealtDocument.IdentityEntry entry) =>
         DealIdentity.Read(entry.Digest) is { } identity && identity.Code == entry.Code
@@ -208,15 +205,6 @@ public static class DealtJson
     };
 
     private static CellFormula? Formula(string? text) => text is null ? null : CellFormula.Of(text);
-
-    private static DealtStudent Model(Student student, DealtDocument.StudentEntry entry) => new(
-        student, entry.Workbook,
-        [.. entry.Givens.Select(given => new DealtGiven(given.Exercise, given.Name, given.DefinedName, Address(given.Sheet, given.Cell), given.Tag, given.Value))],
-        [.. entry.Answers.Select(answer => new DealtAnswer(answer.Exercise, answer.Part, answer.DefinedName, Address(answer.Sheet, answer.Cell), answer.Tag, answer.Expected))]);
-
-    private static CellAddress Address(string sheet, string cell) => CellAddress.TryParse(sheet, cell, out var address)
-        ? address
-        : throw new FormatException($"“{cell}” is no cell such as C9");
 
     private static string Word(ExerciseLevel level) => level switch
     {

@@ -13,11 +13,15 @@ internal static class DealtRules
     private const int MostLetters = 32_767;
 
     /// <summary>Everything that does not hold, each with its place.</summary>
-    public static IEnumerable<string> Broken(DealtClass dealt)
+    /// <param name="document">What stands in the file.</param>
+    /// <param name="dealt">The deal that it was read as.</param>
+    public static IEnumerable<string> Broken(DealtDocument document, DealtClass dealt)
     {
         var broken = OfClass(dealt).Concat(dealt.Exercises.SelectMany(exercise => OfExercise(exercise).Select(what => $"exercise {Shown(exercise.Id)}: {what}"))).ToList();
+        if (broken.Count > 0) return broken;
         // What students were dealt is held against exercises that are sound themselves.
-        return broken.Count > 0 ? broken : dealt.Students.SelectMany(student => OfStudent(dealt, student).Select(what => $"student {Shown(student.Who.Id)}: {what}"));
+        var layout = dealt.LayOut();
+        return dealt.Students.Zip(document.Students).SelectMany(pair => OfStudent(pair.First).Concat(DealtLists.Broken(layout, pair.First, pair.Second)).Select(what => $"student {Shown(pair.First.Who.Id)}: {what}"));
     }
 
     private static IEnumerable<string> OfClass(DealtClass dealt)
@@ -76,25 +80,16 @@ internal static class DealtRules
         }
     }
 
-    private static IEnumerable<string> OfStudent(DealtClass dealt, DealtStudent student)
+    private static IEnumerable<string> OfStudent(DealtStudent student)
     {
         if (StudentId.Remedy(student.Who.Id) is { } remedy) yield return $"the id is no student's. {remedy}";
         if (!IsName(student.Who.Name)) yield return "the name is empty or too long";
         if (student.Workbook != Dealer.WorkbookOf(student.Who)) yield return $"the workbook is {Shown(student.Workbook)}; expected {Shown(Dealer.WorkbookOf(student.Who))}";
-        var exercises = dealt.ExercisesOf(student);
-        if (exercises.Count == 0) yield return "nothing was dealt";
-        var givens = student.Givens.Select(given => (given.Exercise, given.Name));
-        var answers = student.Answers.Select(answer => (answer.Exercise, answer.Part));
-        if (!givens.Order().SequenceEqual(exercises.SelectMany(exercise => exercise.Givens.Select(given => (exercise.Id, given.Id))).Order())) yield return "the givens are not those of the exercises";
-        if (!answers.Order().SequenceEqual(exercises.SelectMany(exercise => exercise.Parts.Select(part => (exercise.Id, part.Id))).Order())) yield return "the answers are not those of the exercises";
-        foreach (var answer in student.Answers)
+        if (student.Variants.Count == 0) yield return "nothing was dealt";
+        foreach (var (part, answer) in student.Variants.SelectMany(variant => variant.Exercise.Parts.Where(part => variant.Answers.ContainsKey(part.Id)).Select(part => (part, variant.Answers[part.Id]))))
         {
-            if (exercises.SelectMany(exercise => exercise.Parts.Where(part => exercise.Id == answer.Exercise && part.Id == answer.Part)).FirstOrDefault() is { Choice: { } choice } && choice.From.Find(answer.Expected) is null)
-                yield return $"{Shown(answer.Part)} has {answer.Expected} for its answer, which is no option's number";
+            if (part.Choice is { } choice && choice.From.Find(answer) is null) yield return $"{Shown(part.Id)} has {answer} for its answer, which is no option's number";
         }
-        var places = student.Givens.Select(given => (given.DefinedName, given.Address)).Concat(student.Answers.Select(answer => (answer.DefinedName, answer.Address))).ToList();
-        if (places.Distinct().Count() != places.Count || Doubles(places.Select(place => place.DefinedName)).Any()) yield return "two cells are one";
-        if (places.Exists(place => place.Address.Sheet.Length is 0 or > 31)) yield return "a sheet has no name, or one of more than 31 characters";
     }
 
     private static string? Unknown(CellFormula formula, HashSet<string> known) => formula.Names.FirstOrDefault(name => !known.Contains(name));

@@ -36,7 +36,7 @@ public static class GradesJson
     {
         var broken = GradesRules.Broken(document).Take(MostProblems).ToList();
         var deal = broken.Count > 0 || document.Deal is null ? null : DealtJson.Model(document.Deal);
-        if (deal is not null) broken.AddRange(DealtRules.Broken(deal).Take(MostProblems).Select(what => $"the deal on record: {what}"));
+        if (deal is not null) broken.AddRange(DealtRules.Broken(document.Deal!, deal).Take(MostProblems).Select(what => $"the deal on record: {what}"));
         return broken.Count == 0 ? new(GradesModel.Of(document, deal, dealt), []) : new(null, [.. broken.Select(what => new Diagnostic(file, null, what, Remedy))]);
     }
 

@@ -4,6 +4,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Keys;
+using ClassKit.Exercises.Layout;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.UseCases.Rehearsing;
@@ -27,15 +28,17 @@ public sealed class AnswerSheet
     private readonly Dictionary<string, bool> _isRight = [];
 
     /// <summary>An empty sheet of one exercise for one student.</summary>
-    public AnswerSheet(Exercise exercise, DealtStudent student)
+    /// <param name="layout">Where the exercise stands.</param>
+    /// <param name="student">Who was dealt it.</param>
+    public AnswerSheet(ExerciseLayout layout, DealtStudent student)
     {
-        ArgumentNullException.ThrowIfNull(exercise);
+        ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(student);
-        _exercise = exercise;
-        _givens = student.GivensOf(exercise.Id);
-        _right = student.AnswersOf(exercise.Id);
-        _cells = student.Givens.Where(given => given.Exercise == exercise.Id).Select(given => (given.Name, given.Address.Cell))
-            .Concat(student.Answers.Where(answer => answer.Exercise == exercise.Id).Select(answer => (answer.Part, answer.Address.Cell)))
+        _exercise = layout.Exercise;
+        _givens = student.GivensOf(_exercise.Id);
+        _right = student.AnswersOf(_exercise.Id);
+        _cells = layout.Givens.Select(place => (place.Given.Id, place.Address.Cell))
+            .Concat(layout.Answers.Select(place => (place.Part.Id, place.Address.Cell)))
             .ToDictionary(cell => cell.Item1, cell => cell.Item2, StringComparer.OrdinalIgnoreCase);
     }
 

@@ -2,6 +2,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
+using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Randomness;
 using ClassKit.Grading.Rehearsals;
 using ClassKit.Grading.Results;
@@ -37,24 +38,25 @@ public static class RehearseLesson
         if (!dealing.Succeeded) return new(null, dealing.Problems);
 
         var dealt = dealing.Model.Dealt;
-        var answers = invented.Zip(dealt.Students, (student, seat) => Answer(dealt, student, seat, seed)).ToList();
+        var layout = dealt.LayOut();
+        var answers = invented.Zip(dealt.Students, (student, seat) => Answer(layout, student, seat, seed)).ToList();
         var writer = new DealtWorkbookWriter(dealt);
-        List<byte[]> returned = [.. run.Each(RunStep.FillingIn, dealt.Students).Zip(answers, (seat, filled) => WorkbookFiller.Fill(writer.Write(seat), Returning.Edits(seat, filled)))];
+        List<byte[]> returned = [.. run.Each(RunStep.FillingIn, dealt.Students).Zip(answers, (seat, filled) => WorkbookFiller.Fill(writer.Write(seat), Returning.Edits(layout, filled)))];
         var graded = GradeClass.Run(new(dealt, ReturnedFiles.Of([.. dealt.Students.Zip(returned, Handed)])), run);
         return new(new(Report(dealt, invented, answers, graded.Grades), dealing.Model, returned, graded), []);
     }
 
     private static Upload Handed(DealtStudent seat, byte[] workbook) => new($"{seat.Who.Id}.xlsx", () => new MemoryStream(workbook, writable: false));
 
-    private static List<RehearsedAnswer> Answer(DealtClass dealt, InventedStudent student, DealtStudent seat, ulong seed)
+    private static List<RehearsedAnswer> Answer(PracticeLayout layout, InventedStudent student, DealtStudent seat, ulong seed)
     {
         var random = SeededDraws.For(seed, "answers", student.Student.Id);
         return
         [
-            .. dealt.ExercisesOf(seat).SelectMany(exercise =>
+            .. layout.Of(seat).Exercises.SelectMany(exercise =>
             {
                 var sheet = new AnswerSheet(exercise, seat);
-                return exercise.Parts.Select(part => sheet.Answer(part, student.Choose(random), random.Below(1000))).ToList();
+                return exercise.Exercise.Parts.Select(part => sheet.Answer(part, student.Choose(random), random.Below(1000))).ToList();
             }),
         ];
     }

@@ -1,4 +1,4 @@
-using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.Workbooks.Filling;
 
 namespace ClassKit.UseCases.Rehearsing;
@@ -7,18 +7,17 @@ namespace ClassKit.UseCases.Rehearsing;
 public static class Returning
 {
     /// <summary>What has to be entered for the answers; nothing for a blank one.</summary>
-    /// <param name="student">Whose workbook it is.</param>
+    /// <param name="layout">Where the class's answers stand.</param>
     /// <param name="answers">Every part's answer.</param>
-    public static IReadOnlyList<WorkbookEdit> Edits(DealtStudent student, IReadOnlyList<RehearsedAnswer> answers)
+    public static IReadOnlyList<WorkbookEdit> Edits(PracticeLayout layout, IReadOnlyList<RehearsedAnswer> answers)
     {
-        ArgumentNullException.ThrowIfNull(student);
+        ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(answers);
-        var cells = student.Answers.ToDictionary(answer => (answer.Exercise, answer.Part), answer => answer.Address);
         return
         [
             .. answers.Where(answer => answer.Content is not null).Select(answer =>
             {
-                var cell = cells[(answer.Exercise, answer.Part)];
+                var cell = layout.Of(answer.Exercise).Answers.First(place => place.Part.Id == answer.Part).Address;
                 return (WorkbookEdit)(answer.Content switch
                 {
                     double number => new EnterNumber(cell, number),

@@ -26,13 +26,11 @@ public sealed class DealtWorkbookWriter
     }
 
     /// <summary>A student's workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>
-    /// <param name="student">One of the class's students, dealt on the places that <see cref="PracticeLayout"/> gives.</param>
-    /// <exception cref="ArgumentException">The student was dealt on other places.</exception>
+    /// <param name="student">One of the class's students.</param>
     public byte[] Write(DealtStudent student)
     {
         ArgumentNullException.ThrowIfNull(student);
         var layout = _layout.Of(student);
-        RequireSamePlaces(layout, student);
         return WorkbookTemplate.Suits(layout, student) ? TemplateOf(layout).Fill(student) : LayOut(layout, student);
     }
 
@@ -58,16 +56,4 @@ public sealed class DealtWorkbookWriter
     private WorkbookTemplate TemplateOf(PracticeLayout layout) => _templates.GetOrAdd(
         string.Join(' ', layout.Exercises.Select(exercise => exercise.Exercise.Id)),
         _ => new(() => WorkbookTemplate.Of(layout, LayOut(layout, StandIn.For(layout))))).Value;
-
-    private static void RequireSamePlaces(PracticeLayout layout, DealtStudent student)
-    {
-        var places = layout.Exercises
-            .SelectMany(exercise => exercise.Givens.Select(given => (given.DefinedName, given.Address))
-                .Concat(exercise.Answers.Select(answer => (answer.DefinedName, answer.Address))))
-            .ToHashSet();
-        var dealt = student.Givens.Select(given => (given.DefinedName, given.Address))
-            .Concat(student.Answers.Select(answer => (answer.DefinedName, answer.Address)));
-        if (!places.SetEquals(dealt))
-            throw new ArgumentException($"The places dealt to '{student.Who.Id}' are not those of the practice layout.", nameof(student));
-    }
 }

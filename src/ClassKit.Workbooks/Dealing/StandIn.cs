@@ -1,5 +1,6 @@
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Workbooks.Dealing;
 
@@ -18,7 +19,7 @@ internal static class StandIn
     public static DealtStudent For(PracticeLayout layout)
     {
         var next = FirstValue;
-        var givens = layout.Exercises.SelectMany(exercise => exercise.Givens.Select(place => place.Dealt(exercise.Exercise, next++))).ToList();
-        return new(new(Id, Name), "", givens, []);
+        return new(new(Id, Name), "", [.. layout.Exercises.Select(exercise =>
+            new Variant(exercise.Exercise, exercise.Givens.ToDictionary(place => place.Given.Id, _ => next++), new Dictionary<string, double>()))]);
     }
 }

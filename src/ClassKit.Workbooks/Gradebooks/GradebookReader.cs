@@ -65,7 +65,7 @@ public static class GradebookReader
                 var now = points.Value(row, tag);
                 var before = graded.GetValueOrDefault((seat.Who.Id, tag));
                 if (IsAsGraded(now, before)) continue;
-                var isAsked = seat.Answers.Any(answer => answer.Exercise == exercise);
+                var isAsked = seat.Has(exercise);
                 var (value, fault) = isAsked ? Points(now, part) : (null, new TypedPointsFault.NotDealt());
                 yield return new(points.Cell(row, tag), seat.Who, exercise, part.Id, before.IsNumber ? (decimal)before.Number : null, now.ToString(), value) { Fault = fault };
             }

@@ -26,8 +26,8 @@ internal sealed class TwentyAnswers
         Dealt = Dealer.Deal(lesson.Id, lesson.Title, Take(lesson.Exercises), lesson.Marking, roster, Seed).Class!;
         var student = Dealt.Students[0];
         Returned = Fill(student);
-        Answers = [.. student.Answers.Select(answer => answer.Address)];
-        FreshInputs = [.. Dealt.Students.Skip(1).Take(8).Select(other => other.Givens.ToDictionary(given => given.Address, given => CellValue.FromNumber((double)given.Value)))];
+        Answers = [.. Dealt.LayOut().AnswersOf(student).Select(answer => answer.Address)];
+        FreshInputs = [.. Dealt.Students.Skip(1).Take(8).Select(other => Dealt.LayOut().GivensOf(other).ToDictionary(given => given.Address, given => CellValue.FromNumber((double)given.Value)))];
     }
 
     /// <summary>What was dealt.</summary>
@@ -45,12 +45,13 @@ internal sealed class TwentyAnswers
     /// <summary>A student's workbook with every answer a formula, and every formula right.</summary>
     public byte[] Fill(DealtStudent student)
     {
+        var layout = Dealt.LayOut();
         var answers = Dealt.Exercises.SelectMany(exercise =>
         {
-            var sheet = new AnswerSheet(exercise, student);
+            var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
             return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
         });
-        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(Dealt, student), Returning.Edits(student, [.. answers]));
+        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(Dealt, student), Returning.Edits(layout, [.. answers]));
     }
 
     /// <summary>Whole exercises as long as they fit, the last one cut to fit.</summary>

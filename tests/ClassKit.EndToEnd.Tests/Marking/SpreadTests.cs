@@ -37,13 +37,13 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
     [Fact]
     public void The_grader_judges_every_students_own_parts_as_they_were_answered()
     {
-        var parts = _rehearsal.Dealt.Students.Sum(student => student.Answers.Count);
+        var parts = _rehearsal.Dealt.Students.Sum(student => student.Variants.Sum(variant => variant.Answers.Count));
 
         Assert.Contains($"{parts} answers: the grader judged {parts} of them as they were made", _rehearsal.Output, StringComparison.Ordinal);
         foreach (var (student, dealt) in Graded.Zip(_rehearsal.Dealt.Students))
         {
             Assert.Equal(
-                dealt.Answers.Select(answer => $"{answer.Exercise}.{answer.Part}"),
+                dealt.Variants.SelectMany(variant => variant.Exercise.Parts.Select(part => $"{variant.Exercise.Id}.{part.Id}")),
                 student.GetProperty("answers").EnumerateArray().Select(answer => $"{answer.GetProperty("exercise").GetString()}.{answer.GetProperty("part").GetString()}"));
         }
     }
@@ -57,7 +57,7 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
         {
             var cells = head.Zip(line.Split(',')).ToDictionary(cell => cell.First, cell => cell.Second);
             var parts = head.Where(name => name.Contains('.', StringComparison.Ordinal)).Where(name => cells[name].Length > 0).ToList();
-            Assert.Equal(dealt.Answers.Select(answer => $"{answer.Exercise}.{answer.Part}"), parts);
+            Assert.Equal(dealt.Variants.SelectMany(variant => variant.Exercise.Parts.Select(part => $"{variant.Exercise.Id}.{part.Id}")), parts);
             Assert.Equal(parts.Sum(name => Number(cells[name])), Number(cells["points"]), 0.02);
         }
     }
@@ -86,7 +86,7 @@ public sealed class SpreadTests : IClassFixture<SpreadTests.Rehearsal>
                 var heading = $"id=\"exercise-{exercise.Id}\"><span class=\"ordinal\">{number}</span>";
                 Assert.Contains(heading, File.ReadAllText(_rehearsal.Of("dealt", "sheets", $"{student.Who.Id}.html")), StringComparison.Ordinal);
                 Assert.Contains(heading, File.ReadAllText(_rehearsal.Of("graded", "feedback", $"{student.Who.Id}.html")), StringComparison.Ordinal);
-                Assert.Contains(student.Answers, answer => answer.Exercise == exercise.Id && answer.Tag == $"{number}a");
+                Assert.Contains(_rehearsal.Dealt.LayOut().AnswersOf(student), answer => answer.Exercise == exercise.Id && answer.Tag == $"{number}a");
             }
         }
     }

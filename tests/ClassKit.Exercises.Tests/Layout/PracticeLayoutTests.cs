@@ -44,9 +44,10 @@ public sealed class PracticeLayoutTests
         var exercise = Exercise("mix", "Mix", 1, 1);
         var layout = PracticeLayout.For([exercise]);
         var variant = new Variant(exercise, new Dictionary<string, decimal> { ["g0"] = 0.65m }, new Dictionary<string, double> { ["p0"] = 325 });
+        var student = new DealtStudent(new("ada-berg", "Ada Berg"), "", [variant]);
 
-        Assert.Equal([new DealtGiven("mix", "g0", "mix_g0", new CellAddress("1 Any", 7, 3), "i", 0.65m)], layout.GivensOf(variant));
-        Assert.Equal([new DealtAnswer("mix", "p0", "mix_p0", new CellAddress("1 Any", 10, 3), "1a", 325)], layout.AnswersOf(variant));
+        Assert.Equal([new DealtGiven("mix", "g0", "mix_g0", new CellAddress("1 Any", 7, 3), "i", 0.65m)], layout.GivensOf(student));
+        Assert.Equal([new DealtAnswer("mix", "p0", "mix_p0", new CellAddress("1 Any", 10, 3), "1a", 325)], layout.AnswersOf(student));
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Answers;
 using ClassKit.Grading.Finding;
 using ClassKit.Grading.Findings;
@@ -13,10 +14,10 @@ namespace ClassKit.Grading.Tests.Finding;
 /// <summary>Formulas that stand as text, typed in the signs and the language of other keyboards and programs. Published: 225 - 138 = 87 °F, see the exercise.</summary>
 public sealed class TypedFormulaTests
 {
-    private static string Cell(string given) => Ada.Givens.First(entry => entry.Name == given).Address.Cell;
+    private static string Cell(string given) => Layout.GivensOf(Ada).First(entry => entry.Name == given).Address.Cell;
 
     /// <summary>The text with cells in the places of names in braces.</summary>
-    private static string WithCells(string text) => Ada.Givens.Aggregate(text, (filled, given) => filled.Replace($"{{{given.Name}}}", Cell(given.Name), StringComparison.Ordinal));
+    private static string WithCells(string text) => Layout.GivensOf(Ada).Aggregate(text, (filled, given) => filled.Replace($"{{{given.Name}}}", Cell(given.Name), StringComparison.Ordinal));
 
     [Theory]
     [InlineData("=3*{want}-{flour}-{room}-{friction}")]

@@ -41,7 +41,7 @@ public sealed class IntegrityFactsTests
         [.. grades.Students.Where(student => student.Flags.Any(flag => flag.Code == code)).Select(student => student.Who.Id)];
 
     private static object[] ExpectedOf(int student, int wrong) =>
-        [.. Enumerable.Range(0, 6).Select(part => part < wrong ? (object)Dealt.Students[student].Answers[part].Expected : $"=flour_{part}+water_{part}")];
+        [.. Enumerable.Range(0, 6).Select(part => part < wrong ? (object)Dealt.Students[student].Variants.SelectMany(variant => variant.Answers.Values).ElementAt(part) : $"=flour_{part}+water_{part}")];
 
     [Fact]
     public void Nothing_is_said_of_a_class_that_made_no_mistakes()

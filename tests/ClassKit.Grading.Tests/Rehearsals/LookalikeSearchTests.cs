@@ -2,7 +2,6 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
-using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Rehearsals;
 using ClassKit.Grading.Results;
@@ -23,9 +22,8 @@ public sealed class LookalikeSearchTests
 
     private static IReadOnlyList<Lookalike> Search(params IReadOnlyList<double> firstAnswers)
     {
-        var layout = PracticeLayout.For([Twice]);
         var variant = new Variant(Twice, new Dictionary<string, decimal> { ["x"] = 4 }, new Dictionary<string, double> { ["first"] = 8, ["second"] = 24 });
-        List<DealtStudent> seats = [.. firstAnswers.Select((_, number) => new DealtStudent(new($"s-{number}", "S"), "", [.. layout.GivensOf(variant)], [.. layout.AnswersOf(variant)]))];
+        List<DealtStudent> seats = [.. firstAnswers.Select((_, number) => new DealtStudent(new($"s-{number}", "S"), "", [variant]))];
         List<StudentGrade> students = [.. firstAnswers.Zip(seats, (first, seat) => new StudentGrade(seat.Who, GradeStatus.Graded, null, [Answer(0, first), Answer(1, 1)], []))];
         return LookalikeSearch.In(new(new("l", "L", "C", 1, new("m", "M", 1, 1, 0, 0.6m), [Twice], seats), students, []));
     }

@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Statistics;
 
@@ -27,7 +28,7 @@ public sealed class SpreadStatisticsTests
 
     private static (StudentGrade Grade, DealtStudent Seat) Student(string id, params (string Exercise, decimal Points)[] earned) => (
         new(new(id, id), GradeStatus.Graded, null, [.. earned.Select(one => Answer(Exercises.Single(exercise => exercise.Id == one.Exercise), one.Points))], []),
-        new(new(id, id), "", [], [.. earned.Select(one => new DealtAnswer(one.Exercise, "y", "", new("S", 1, 1), "", 2))]));
+        new(new(id, id), "", [.. earned.Select(one => new Variant(Exercises.Single(exercise => exercise.Id == one.Exercise), new Dictionary<string, decimal> { ["x"] = 1 }, new Dictionary<string, double> { ["y"] = 2 }))]));
 
     private static AnswerGrade Answer(Exercise exercise, decimal points) => new(
         exercise, exercise.Parts[0], Outcome.ValueOnly, points, 2, CellValue.FromNumber(2), 2, null, [], new Dictionary<string, double>());

@@ -38,7 +38,7 @@ public sealed class AnswerKeyTests
 
         Assert.Equal(SampleClass.Dealt.Students.Select(student => student.Who.Name), grid.QuerySelectorAll("tbody th").Select(name => name.Text()));
         Assert.All(grid.QuerySelectorAll("tbody tr"), row => Assert.Equal(parts, row.QuerySelectorAll("td").Length));
-        Assert.Equal(ResultText.Number(SampleExercises.All[0].Parts[0], SampleClass.Dealt.Students[0].Answers[0].Expected), grid.QuerySelector("tbody td")!.Text());
+        Assert.Equal(ResultText.Number(SampleExercises.All[0].Parts[0], SampleClass.Dealt.Students[0].AnswersOf(SampleExercises.All[0].Id)[SampleExercises.All[0].Parts[0].Id]), grid.QuerySelector("tbody td")!.Text());
     }
 
     [Fact]

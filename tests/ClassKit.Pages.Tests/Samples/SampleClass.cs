@@ -3,7 +3,6 @@ using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
-using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Refusals;
@@ -20,8 +19,6 @@ internal static class SampleClass
         "Ana-Sofía Núñez", "Bjørn Håkansson", "Chloë D’Arcy-O’Neill", "Dilnoza Yusupova", "Ewa Żółkiewska", "Farid El-Amrani",
         "Grace Mbeki", "Hiro Tanabe", "Ilse van der Meer", "José Peña", "Kateřina Dvořáková", "Lý Thị Hoa",
     ];
-
-    private static readonly PracticeLayout Layout = PracticeLayout.For(SampleExercises.All);
 
     public static DealtClass Dealt { get; } = new(
         "rise", "How Small Breads Rise", "Pastry Arts, section B", 2026,
@@ -43,7 +40,7 @@ internal static class SampleClass
     {
         var id = "s" + (index + 1).ToString("00", System.Globalization.CultureInfo.InvariantCulture);
         var variants = SampleExercises.All.Select(exercise => Draw(exercise, index)).ToList();
-        return new(new(id, name), $"workbooks/{id}.xlsx", [.. variants.SelectMany(Layout.GivensOf)], [.. variants.SelectMany(Layout.AnswersOf)]);
+        return new(new(id, name), $"workbooks/{id}.xlsx", variants);
     }
 
     private static Variant Draw(Exercise exercise, int index)

@@ -3,32 +3,33 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 
 /// <summary>One exercise on a student's sheet, and the ways of writing its formulas.</summary>
-internal sealed class Desk(Exercise exercise, DealtStudent student)
+internal sealed class Desk(ExerciseLayout layout, DealtStudent student)
 {
-    private readonly Dictionary<string, CellAddress> _cells = student.Givens.Where(given => given.Exercise == exercise.Id).Select(given => (given.Name, given.Address))
-        .Concat(student.Answers.Where(answer => answer.Exercise == exercise.Id).Select(answer => (answer.Part, answer.Address)))
+    private readonly Dictionary<string, CellAddress> _cells = layout.Givens.Select(place => (place.Given.Id, place.Address))
+        .Concat(layout.Answers.Select(place => (place.Part.Id, place.Address)))
         .ToDictionary(cell => cell.Item1, cell => cell.Address, StringComparer.OrdinalIgnoreCase);
 
-    private readonly Dictionary<string, string> _names = student.Givens.Where(given => given.Exercise == exercise.Id).Select(given => (given.Name, given.DefinedName))
-        .Concat(student.Answers.Where(answer => answer.Exercise == exercise.Id).Select(answer => (answer.Part, answer.DefinedName)))
+    private readonly Dictionary<string, string> _names = layout.Givens.Select(place => (place.Given.Id, place.DefinedName))
+        .Concat(layout.Answers.Select(place => (place.Part.Id, place.DefinedName)))
         .ToDictionary(name => name.Item1, name => name.DefinedName, StringComparer.OrdinalIgnoreCase);
 
-    public Exercise Exercise => exercise;
+    public Exercise Exercise => layout.Exercise;
 
     /// <summary>Formulas in cells that nobody asked for, to the right of all that was dealt.</summary>
     public List<(CellAddress Cell, string Formula)> Scratch { get; } = [];
 
-    public IReadOnlyDictionary<string, decimal> Givens { get; } = student.GivensOf(exercise.Id);
+    public IReadOnlyDictionary<string, decimal> Givens { get; } = student.GivensOf(layout.Exercise.Id);
 
-    public IReadOnlyDictionary<string, double> Right { get; } = student.AnswersOf(exercise.Id);
+    public IReadOnlyDictionary<string, double> Right { get; } = student.AnswersOf(layout.Exercise.Id);
 
     public CellAddress Cell(string name) => _cells[name];
 
-    public string FirstGiven => _cells[exercise.Givens[0].Id].Cell;
+    public string FirstGiven => _cells[Exercise.Givens[0].Id].Cell;
 
     /// <summary>The key over the sheet's cells, without its =.</summary>
     public string Cells(Part part) => Cells(part.Key);
@@ -45,8 +46,8 @@ internal sealed class Desk(Exercise exercise, DealtStudent student)
     /// <summary>Over the givens alone, earlier parts worked out again inside it.</summary>
     public string InOneGo(Part part)
     {
-        var texts = exercise.Givens.ToDictionary(given => given.Id, given => _cells[given.Id].Cell, StringComparer.OrdinalIgnoreCase);
-        foreach (var before in exercise.Parts.TakeWhile(other => other != part)) texts[before.Id] = $"({Over(before, texts.GetValueOrDefault)})";
+        var texts = Exercise.Givens.ToDictionary(given => given.Id, given => _cells[given.Id].Cell, StringComparer.OrdinalIgnoreCase);
+        foreach (var before in Exercise.Parts.TakeWhile(other => other != part)) texts[before.Id] = $"({Over(before, texts.GetValueOrDefault)})";
         return Over(part, texts.GetValueOrDefault);
     }
 
@@ -65,7 +66,7 @@ internal sealed class Desk(Exercise exercise, DealtStudent student)
 
     /// <summary>True if a part's key builds on another, directly or through others.</summary>
     public bool BuildsOn(Part part, Part earlier) => part.Key.Names.Any(name => string.Equals(name, earlier.Id, StringComparison.OrdinalIgnoreCase)
-        || (exercise.Parts.FirstOrDefault(other => string.Equals(other.Id, name, StringComparison.OrdinalIgnoreCase)) is { } between && BuildsOn(between, earlier)));
+        || (Exercise.Parts.FirstOrDefault(other => string.Equals(other.Id, name, StringComparison.OrdinalIgnoreCase)) is { } between && BuildsOn(between, earlier)));
 
     private static string Over(Part part, Func<string, string?> name) => part.Key.ReplaceNames(name).ToString()[1..];
 }

@@ -16,10 +16,10 @@ internal sealed record Seat(DealtClass Dealt, ClassGrader Grader, DealtStudent S
     public IReadOnlyList<AnswerGrade> Grade(Func<Desk, Part, object?> fill)
     {
         var sheets = Blank.Sheets.ToDictionary(sheet => sheet.Name, sheet => new Dictionary<(int Row, int Column), CellContent>(sheet.Cells));
-        foreach (var exercise in Dealt.Exercises)
+        foreach (var exercise in Dealt.LayOut().Exercises)
         {
             var desk = new Desk(exercise, Student);
-            foreach (var part in exercise.Parts)
+            foreach (var part in exercise.Exercise.Parts)
             {
                 if (Content(fill(desk, part)) is not { } content) continue;
                 var cell = desk.Cell(part.Id);

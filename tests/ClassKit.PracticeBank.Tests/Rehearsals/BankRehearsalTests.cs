@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading;
 using ClassKit.Grading.Intake;
@@ -35,9 +36,10 @@ public sealed class BankRehearsalTests
         var dealing = Dealer.Deal("bank", "Bank", exercises, Marking, roster, 7);
         Assert.True(dealing.Class is not null, string.Join("\n", dealing.Problems));
 
-        var made = dealing.Class.Students.Select((seat, number) => exercises.SelectMany(exercise => Answers(exercise, seat, number)).ToList()).ToList();
+        var layout = dealing.Class.LayOut();
+        var made = dealing.Class.Students.Select((seat, number) => layout.Exercises.SelectMany(exercise => Answers(exercise, seat, number)).ToList()).ToList();
         var returned = dealing.Class.Students.Zip(made, (seat, answers) =>
-            Read(seat, WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealing.Class, seat), Returning.Edits(seat, answers)))).ToList();
+            Read(seat, WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealing.Class, seat), Returning.Edits(layout, answers)))).ToList();
         var grades = ClassGrader.Grade(dealing.Class, returned);
 
         var pairs = grades.Students.Zip(made, (student, answers) => student.Answers.Zip(answers, (grade, answer) => (Grade: grade, Answer: answer))).SelectMany(pair => pair).ToList();
@@ -52,12 +54,13 @@ public sealed class BankRehearsalTests
     }
 
     /// <summary>One part of the exercise takes a wrong turn, which one changes with the student; every fourth types its result.</summary>
-    private static List<RehearsedAnswer> Answers(Exercise exercise, DealtStudent seat, int number)
+    private static List<RehearsedAnswer> Answers(ExerciseLayout layout, DealtStudent seat, int number)
     {
+        var exercise = layout.Exercise;
         var turns = exercise.Parts.SelectMany(part => part.Misconceptions.Select((_, pick) => (Part: part, Pick: pick))).ToList();
         var (wrong, misconception) = turns[number % turns.Count];
         var round = number / turns.Count;
-        var sheet = new AnswerSheet(exercise, seat);
+        var sheet = new AnswerSheet(layout, seat);
         var turned = false;
         return [.. exercise.Parts.Select(part =>
         {

@@ -6,6 +6,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Content.Exercises;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.Pages;
 using ClassKit.UseCases.Touring;
 using ClassKit.Workbooks.Dealing;
@@ -62,7 +63,7 @@ public sealed partial class ExamplesGiveNothingAwayTests
                 .Append(HtmlPages.Sheet(dealt, student)).Append(HtmlPages.SelfCheck(dealt, student)))
             .SelectMany(Examples).Distinct().ToList();
         Assert.NotEmpty(examples);
-        foreach (var exercise in dealt.Exercises)
+        foreach (var exercise in dealt.LayOut().Exercises)
         {
             foreach (var example in examples) AssertAnswersNothing(example, exercise, workbooks);
         }
@@ -72,16 +73,17 @@ public sealed partial class ExamplesGiveNothingAwayTests
         Example().Matches(text).Select(match => Enumerable.Range(0, match.Length - 1).Select(less => match.Value[..^less]).FirstOrDefault(formula => Cell().IsMatch(formula) && CellFormula.Parse(formula).Formula is not null))
             .OfType<string>().Select(formula => formula.Trim());
 
-    private static void AssertAnswersNothing(string example, Exercise exercise, Dictionary<DealtStudent, WorkbookSnapshot> workbooks)
+    private static void AssertAnswersNothing(string example, ExerciseLayout layout, Dictionary<DealtStudent, WorkbookSnapshot> workbooks)
     {
+        var exercise = layout.Exercise;
         foreach (var part in exercise.Parts) Assert.DoesNotContain(Shape(example)[1..], Shape(part.Key.ReplaceNames(_ => "C9").ToString()), StringComparison.Ordinal);
         var cells = Cell().Matches(example).Select(match => match.Value).Distinct().ToList();
-        var givens = workbooks.Keys.First().Givens.Where(given => given.Exercise == exercise.Id).Select(given => given.Address.Cell).ToList();
+        var givens = layout.Givens.Select(place => place.Address.Cell).ToList();
         foreach (var places in Choices(givens, cells.Count).Append(cells))
         {
             var formula = Cell().Replace(example, cell => places[cells.IndexOf(cell.Value)]);
             // One number may be met by chance; what is met for everybody is an answer.
-            var met = exercise.Parts.Where(part => workbooks.All(workbook => Meets(part, workbook.Key.AnswersOf(exercise.Id)[part.Id], Value(formula, exercise, workbook.Key, workbook.Value))));
+            var met = exercise.Parts.Where(part => workbooks.All(workbook => Meets(part, workbook.Key.AnswersOf(exercise.Id)[part.Id], Value(formula, layout, workbook.Value))));
             Assert.True(!met.Any(), $"{example}, typed as {formula}, answers {exercise.Id}.{string.Join(", ", met.Select(part => part.Id))}");
         }
     }
@@ -89,9 +91,9 @@ public sealed partial class ExamplesGiveNothingAwayTests
     private static bool Meets(Part part, double expected, CellValue value) =>
         value.IsNumber && (part.Tolerance.Accepts(expected, value.Number) || (value.Number != 0 && Math.Abs(value.Number / expected - 1) < Nearly));
 
-    private static CellValue Value(string formula, Exercise exercise, DealtStudent student, WorkbookSnapshot workbook)
+    private static CellValue Value(string formula, ExerciseLayout layout, WorkbookSnapshot workbook)
     {
-        var place = student.Answers.First(answer => answer.Exercise == exercise.Id).Address with { Row = 900 };
+        var place = layout.Answers[0].Address with { Row = 900 };
         var sheet = workbook.FindSheet(place.Sheet)!;
         var filled = sheet with { Cells = new Dictionary<(int Row, int Column), CellContent>(sheet.Cells) { [(place.Row, place.Column)] = new(CellValue.Blank, formula[1..]) } };
         return new WorkbookEvaluator(workbook with { Sheets = [filled] }).Evaluate(place).Value;

@@ -35,13 +35,14 @@ public sealed class OtherLayoutTests
     private static byte[] Filled(DealtClass dealt, DealtStudent student, Func<DealtClass, DealtStudent, IEnumerable<WorkbookEdit>> besides)
     {
         AnswerWay[] ways = [AnswerWay.Cells, AnswerWay.Typed, AnswerWay.WrongTurn, AnswerWay.Blank];
+        var layout = dealt.LayOut();
         var at = 0;
         var answers = dealt.ExercisesOf(student).SelectMany(exercise =>
         {
-            var sheet = new AnswerSheet(exercise, student);
+            var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
             return exercise.Parts.Select(part => sheet.Answer(part, ways[at++ % ways.Length])).ToList();
         }).ToList();
-        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, student), [.. Returning.Edits(student, answers), .. besides(dealt, student)]);
+        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, student), [.. Returning.Edits(layout, answers), .. besides(dealt, student)]);
     }
 
     private static List<(string Student, string Exercise, string Part, Outcome Outcome, decimal Points)> Graded(PracticePlan plan, Func<DealtClass, DealtStudent, IEnumerable<WorkbookEdit>>? besides = null)
@@ -65,12 +66,12 @@ public sealed class OtherLayoutTests
     [Theory]
     [MemberData(nameof(Plans))]
     public void Cells_are_found_by_their_tags_where_names_are_lost(string plan) =>
-        Assert.Equal(Usual.Value, Graded(Known[plan], (_, student) => [.. student.Givens.Select(given => new DeleteName(given.DefinedName)), .. student.Answers.Select(answer => new DeleteName(answer.DefinedName))]));
+        Assert.Equal(Usual.Value, Graded(Known[plan], (dealt, student) => [.. dealt.LayOut().GivensOf(student).Select(given => new DeleteName(given.DefinedName)), .. dealt.LayOut().AnswersOf(student).Select(answer => new DeleteName(answer.DefinedName))]));
 
     [Theory]
     [MemberData(nameof(Plans))]
     public void Cells_are_found_where_a_row_was_put_in_above_them(string plan) =>
-        Assert.Equal(Usual.Value, Graded(Known[plan], (dealt, student) => [new InsertRow(student.Answers[0].Address.Sheet, dealt.LayOut().Exercises[0].GivensHeadingRow)]));
+        Assert.Equal(Usual.Value, Graded(Known[plan], (dealt, _) => [new InsertRow(dealt.LayOut().Exercises[0].Sheet, dealt.LayOut().Exercises[0].GivensHeadingRow)]));
 
     [Theory]
     [MemberData(nameof(Plans))]

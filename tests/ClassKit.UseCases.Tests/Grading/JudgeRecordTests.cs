@@ -124,10 +124,10 @@ public sealed class JudgeRecordTests : IDisposable
     /// <summary>A workbook that is right everywhere but on inputs that the deal's own seed does not draw.</summary>
     private void ReturnRightButFor(Variant other)
     {
-        var cells = SmallClass.Ada.Givens.Where(given => given.Exercise == First.Id).ToDictionary(given => given.Name, given => given.Address.Cell);
-        var key = (string)new AnswerSheet(First, SmallClass.Ada).Answer(First.Parts[0], AnswerWay.Cells).Content!;
+        var cells = SmallClass.Layout.Of(First.Id).Givens.ToDictionary(place => place.Given.Id, place => place.Address.Cell);
+        var key = (string)new AnswerSheet(SmallClass.Layout.Of(First.Id), SmallClass.Ada).Answer(First.Parts[0], AnswerWay.Cells).Content!;
         var there = string.Join(',', other.Givens.Select(given => string.Create(CultureInfo.InvariantCulture, $"{cells[given.Key]}={given.Value}")));
-        var answer = SmallClass.Ada.Answers.Single(one => one.Exercise == First.Id && one.Part == First.Parts[0].Id);
+        var answer = SmallClass.Layout.Of(First.Id).Answers[0];
         _folder.Write("returned/ada-berg.xlsx", WorkbookFiller.Fill(SmallClass.Blank(SmallClass.Ada), [new EnterFormula(answer.Address, $"=({key[1..]})*IF(AND({there}),3,1)")]));
     }
 

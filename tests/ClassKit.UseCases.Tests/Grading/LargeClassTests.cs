@@ -37,7 +37,7 @@ public sealed class LargeClassTests
     private static byte[] Answered(DealtClass dealt, DealtStudent student)
     {
         var parts = Parts.Of(DealtWorkbookWriter.Write(dealt, student));
-        foreach (var sheet in student.Answers.GroupBy(answer => answer.Address.Sheet).Select((answers, at) => (Part: $"xl/worksheets/sheet{at + 2}.xml", Cells: answers.Select(answer => answer.Address.Cell))))
+        foreach (var sheet in dealt.AnswersOf(student).GroupBy(answer => answer.Address.Sheet).Select((answers, at) => (Part: $"xl/worksheets/sheet{at + 2}.xml", Cells: answers.Select(answer => answer.Address.Cell))))
         {
             parts = parts.Change(sheet.Part, xml => sheet.Cells.Aggregate(xml, (text, cell) =>
                 CellXml.Put(text, cell, $"><x:f>1+0*LEN(\"{student.Who.Id} {cell} {new string('x', 8_000)}\")</x:f><x:v>1</x:v>", "x:")));

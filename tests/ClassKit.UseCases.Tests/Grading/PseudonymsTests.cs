@@ -38,17 +38,18 @@ public sealed class PseudonymsTests : IDisposable
         foreach (var (index, student) in dealt.Students.Index())
         {
             var name = student.Who.Name;
-            var first = student.Answers[0];
-            var given = student.Givens[0];
+            var answers = dealt.AnswersOf(student);
+            var first = answers[0];
+            var given = dealt.GivensOf(student)[0];
             var blank = DealtWorkbookWriter.Write(dealt, student);
             var file = (index % 8) switch
             {
                 0 => SmallClass.Filled(dealt, student),
-                1 => WorkbookFiller.Fill(blank, [new EnterText(first.Address, $"{name} yqkj"), new EnterText(student.Answers[1].Address, $"182 {name} {name}")]),
+                1 => WorkbookFiller.Fill(blank, [new EnterText(first.Address, $"{name} yqkj"), new EnterText(answers[1].Address, $"182 {name} {name}")]),
                 2 => WorkbookFiller.Fill(blank, [new EnterNumber(given.Address, 987_654), new EnterFormula(first.Address, "LAMBDA(x,x+1)(86)")]),
                 3 => WorkbookFiller.Fill(blank, [new EnterText(given.Address, $"by {name}"), new EnterFormula(first.Address, $"ROUND({given.Address.Cell},0)&\" {name}\"")]),
                 4 => "not a workbook"u8.ToArray(),
-                5 => WorkbookFiller.Fill(blank, [new EnterText(first.Address, $"=SUM({given.Address.Cell};1)"), new EnterNumber(student.Answers[1].Address, 1)]),
+                5 => WorkbookFiller.Fill(blank, [new EnterText(first.Address, $"=SUM({given.Address.Cell};1)"), new EnterNumber(answers[1].Address, 1)]),
                 6 => DealtWorkbookWriter.Write(dealt, dealt.Students[index - 1]),
                 _ => OfAnotherClass(dealt, index),
             };

@@ -31,10 +31,10 @@ public sealed class CellLimitTests
         {
             var workbook = Sheets.Parts.Change(Sheets.Sheet, xml => CellXml.Put(xml, cell, content)).Pack();
             var answers = Grade(workbook).Answers;
-            var place = SmallClass.Ada.Answers.ToList().FindIndex(answer => answer.Address.Sheet == Sheets.Name && answer.Address.Cell == cell);
+            var place = SmallClass.AdasAnswers.ToList().FindIndex(answer => answer.Address.Sheet == Sheets.Name && answer.Address.Cell == cell);
 
             Assert.Equal(outcome, answers[place].Outcome);
-            var builds = answers.Where((_, at) => at > place && SmallClass.Ada.Answers[at].Address.Sheet == Sheets.Name).ToList();
+            var builds = answers.Where((_, at) => at > place && SmallClass.AdasAnswers[at].Address.Sheet == Sheets.Name).ToList();
             Assert.All(answers.Where((_, at) => at != place).Except(builds), answer => Assert.Equal(Outcome.Sound, answer.Outcome));
             Assert.All(builds, answer => Assert.True(answer.Outcome is Outcome.Sound or Outcome.FollowThrough or Outcome.Unsupported, answer.Outcome.ToString()));
         }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
+using ClassKit.UseCases.Tests.Samples;
 
 namespace ClassKit.UseCases.Tests.Hostile;
 
@@ -45,8 +46,8 @@ internal static class OpenDocuments
     /// <summary>A student's workbook as it would come back, with givens, tags and no answers.</summary>
     public static byte[] Of(DealtStudent student)
     {
-        var cells = student.Givens.SelectMany(given => new[] { (given.Address with { Column = PracticeColumns.Usual.Tag }, Text(given.Tag)), (given.Address, Number((double)given.Value)) })
-            .Concat(student.Answers.SelectMany(answer => new[] { (answer.Address with { Column = PracticeColumns.Usual.Tag }, Text(answer.Tag)), (answer.Address, Number(answer.Expected)) }))
+        var cells = SmallClass.Layout.GivensOf(student).SelectMany(given => new[] { (given.Address with { Column = PracticeColumns.Usual.Tag }, Text(given.Tag)), (given.Address, Number((double)given.Value)) })
+            .Concat(SmallClass.Layout.AnswersOf(student).SelectMany(answer => new[] { (answer.Address with { Column = PracticeColumns.Usual.Tag }, Text(answer.Tag)), (answer.Address, Number(answer.Expected)) }))
             .Append((PracticeLayout.StudentId, Text(student.Who.Id)));
         var tables = new StringBuilder();
         foreach (var sheet in cells.GroupBy(cell => cell.Item1.Sheet))

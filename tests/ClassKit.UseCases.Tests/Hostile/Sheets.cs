@@ -11,11 +11,11 @@ internal static class Sheets
     public static Parts Parts { get; } = Parts.Of(Corpus.Workbook);
 
     /// <summary>The sheet's name, as formulas write it.</summary>
-    public static string Name { get; } = SmallClass.Ada.Answers[0].Address.Sheet;
+    public static string Name { get; } = SmallClass.AdasAnswers[0].Address.Sheet;
 
     /// <summary>The answer cells of the first exercise.</summary>
     public static IReadOnlyList<string> AnswerCells { get; } =
-        [.. SmallClass.Ada.Answers.Where(answer => answer.Address.Sheet == Name).Select(answer => answer.Address.Cell)];
+        [.. SmallClass.AdasAnswers.Where(answer => answer.Address.Sheet == Name).Select(answer => answer.Address.Cell)];
 
     /// <summary>The workbook with rows put behind those of the first exercise.</summary>
     public static byte[] WithRows(string rows) => Parts.Replace(Sheet, "</sheetData>", rows + "</sheetData>").Pack();

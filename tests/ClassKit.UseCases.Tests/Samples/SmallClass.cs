@@ -2,6 +2,7 @@ using ClassKit.Content.Lessons;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.Lessons.Authored;
 using ClassKit.UseCases.Rehearsing;
 using ClassKit.UseCases.Touring;
@@ -17,6 +18,10 @@ internal static class SmallClass
 
     public static DealtClass Dealt { get; } = Deal();
 
+    public static PracticeLayout Layout { get; } = Dealt.LayOut();
+
+    public static IReadOnlyList<DealtAnswer> AdasAnswers { get; } = [.. Layout.AnswersOf(Dealt.Students[0])];
+
     public static DealtStudent Ada => Dealt.Students[0];
 
     public static DealtStudent Ben => Dealt.Students[1];
@@ -29,12 +34,13 @@ internal static class SmallClass
     /// <summary>A student's workbook of some deal with every answer right and a formula.</summary>
     public static byte[] Filled(DealtClass dealt, DealtStudent student)
     {
+        var layout = dealt.LayOut();
         var answers = dealt.ExercisesOf(student).SelectMany(exercise =>
         {
-            var sheet = new AnswerSheet(exercise, student);
+            var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
             return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
         });
-        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, student), Returning.Edits(student, [.. answers]));
+        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, student), Returning.Edits(layout, [.. answers]));
     }
 
     /// <summary>A student's workbook as it was dealt.</summary>

@@ -14,7 +14,7 @@ namespace ClassKit.Wording.Tests.Pseudonyms;
 public sealed class NamelessFactsTests
 {
     private static readonly Part Part = Parts.Of();
-    private static readonly DealtStudent Seat = new(Every.Ada, "workbooks/zq-01.xlsx", [], []);
+    private static readonly DealtStudent Seat = new(Every.Ada, "workbooks/zq-01.xlsx", []);
     private static readonly DealtClass Dealt = new("lesson", "Breads", "Test class", 7, new("points", "Points", 0.5m, 1, 0, 0.6m), [Parts.Dough(Part)], [Seat]);
 
     [Fact]

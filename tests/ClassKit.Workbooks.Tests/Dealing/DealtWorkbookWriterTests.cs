@@ -40,7 +40,7 @@ public sealed class DealtWorkbookWriterTests : IDisposable
     [Fact]
     public void Every_given_stands_where_it_was_dealt_under_its_name_and_is_locked()
     {
-        Assert.All(_student.Givens, given =>
+        Assert.All(SampleClass.Dealt.LayOut().GivensOf(_student), given =>
         {
             var cell = Assert.Single(_workbook.NamedRange(given.DefinedName).Ranges).FirstCell();
             Assert.Equal((given.Address.Sheet, given.Address.Cell), (cell.Worksheet.Name, cell.Address.ToString()));
@@ -52,7 +52,7 @@ public sealed class DealtWorkbookWriterTests : IDisposable
     [Fact]
     public void Every_answer_cell_is_blank_named_and_open_to_the_student()
     {
-        Assert.All(_student.Answers, answer =>
+        Assert.All(SampleClass.Dealt.LayOut().AnswersOf(_student), answer =>
         {
             var cell = Assert.Single(_workbook.NamedRange(answer.DefinedName).Ranges).FirstCell();
             Assert.Equal((answer.Address.Sheet, answer.Address.Cell), (cell.Worksheet.Name, cell.Address.ToString()));
@@ -177,13 +177,5 @@ public sealed class DealtWorkbookWriterTests : IDisposable
 
         Assert.Equal(0.71, hydration.GetDouble());
         Assert.Equal("0 %", hydration.Style.NumberFormat.Format);
-    }
-
-    [Fact]
-    public void A_student_dealt_on_other_places_is_a_caller_s_mistake()
-    {
-        var moved = _student with { Givens = [.. _student.Givens.Skip(1)] };
-
-        Assert.Throws<ArgumentException>(() => DealtWorkbookWriter.Write(SampleClass.Dealt, moved));
     }
 }

@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
 using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Workbooks.Filling;
@@ -98,12 +99,12 @@ public sealed class OtherProgramsTests
     {
         Assert.Equal("ada-01", workbook.Find(PracticeLayout.StudentId)!.Stored.Text);
         Assert.Equal(PracticeLayout.StudentId, Named(workbook, PracticeLayout.StudentIdName));
-        Assert.All(FilledWorkbook.Student.Givens, given =>
+        Assert.All(SampleClass.Dealt.LayOut().GivensOf(FilledWorkbook.Student), given =>
         {
             Assert.Equal(given.Address, Named(workbook, given.DefinedName));
             Assert.Equal((double)given.Value, workbook.Find(given.Address)!.Stored.Number);
         });
-        Assert.All(FilledWorkbook.Student.Answers, answer => Assert.Equal(answer.Address, Named(workbook, answer.DefinedName)));
+        Assert.All(SampleClass.Dealt.LayOut().AnswersOf(FilledWorkbook.Student), answer => Assert.Equal(answer.Address, Named(workbook, answer.DefinedName)));
         Assert.All(PracticeLayout.For(SampleClass.Exercises).Exercises.SelectMany(exercise => exercise.Answers), answer =>
             Assert.Equal(answer.Tag, workbook.Find(answer.Address with { Column = PracticeColumns.Usual.Tag })!.Stored.Text));
     }

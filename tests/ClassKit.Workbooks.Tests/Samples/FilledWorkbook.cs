@@ -25,10 +25,10 @@ internal static class FilledWorkbook
     ]);
 
     public static CellAddress Answer(string exercise, string part) =>
-        Student.Answers.Single(answer => answer.Exercise == exercise && answer.Part == part).Address;
+        SampleClass.Dealt.LayOut().Of(exercise).Answers.Single(place => place.Part.Id == part).Address;
 
     public static CellAddress Given(string exercise, string name) =>
-        Student.Givens.Single(given => given.Exercise == exercise && given.Name == name).Address;
+        SampleClass.Dealt.LayOut().Of(exercise).Givens.Single(place => place.Given.Id == name).Address;
 
     public static CellAddress Scratch(string exercise, int row)
     {

@@ -2,7 +2,6 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
-using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Marking;
 using ClassKit.Exercises.Variants;
 
@@ -101,7 +100,6 @@ internal static class SampleClass
 
     private static DealtStudent Deal(Student student, decimal flour, decimal hydration)
     {
-        var layout = PracticeLayout.For(Exercises);
         var water = (double)(flour * hydration);
         var dough = (double)(flour * (1 + hydration + 0.02m));
         Variant[] variants =
@@ -119,10 +117,6 @@ internal static class SampleClass
                 new Dictionary<string, decimal> { ["soda"] = 6.5m, ["nv"] = 80 },
                 new Dictionary<string, double> { ["acid"] = 8.125 }),
         ];
-        return new(
-            student,
-            $"workbooks/{student.Id}.xlsx",
-            [.. variants.SelectMany(layout.GivensOf)],
-            [.. variants.SelectMany(layout.AnswersOf)]);
+        return new(student, $"workbooks/{student.Id}.xlsx", variants);
     }
 }
