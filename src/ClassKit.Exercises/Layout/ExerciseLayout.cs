@@ -19,7 +19,7 @@ public sealed class ExerciseLayout
         Exercise = exercise;
         Number = number;
         Columns = plan.Columns;
-        Sheet = plan.OneSheet ? SheetNames.OfAll : SheetNames.For(number, exercise.Skill);
+        Sheet = plan.OneSheet ? SheetNames.OfAll : plan.SheetsAsDealt?.GetValueOrDefault(exercise.Id) ?? SheetNames.For(number, exercise.Skill);
         TitleRow = above is null ? plan.FirstRow : above.ScratchTo.Row + 2;
         // Tags of givens are unique on a sheet.
         var numerals = above?.LastNumeral ?? 0;

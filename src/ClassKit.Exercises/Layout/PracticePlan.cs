@@ -6,6 +6,9 @@ namespace ClassKit.Exercises.Layout;
 /// <param name="OneSheet">True if all exercises stand below one another on one sheet, false if each has its own.</param>
 public sealed record PracticePlan(PracticeColumns Columns, int FirstRow, bool OneSheet)
 {
+    /// <summary>What the sheets are called in a deal that calls them otherwise than one made now, by the exercises' ids; null where they are called as now.</summary>
+    public IReadOnlyDictionary<string, string>? SheetsAsDealt { get; init; }
+
     /// <summary>A sheet for every exercise, from its first row and column on.</summary>
     public static PracticePlan Usual { get; } = new(PracticeColumns.Usual, 1, OneSheet: false);
 }

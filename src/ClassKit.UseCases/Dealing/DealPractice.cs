@@ -31,7 +31,7 @@ public static class DealPractice
             : SpreadChooser.Choose(set.Pool, wish.Set, roster.Students, wish.Seed);
         var exercises = spread?.Exercises ?? set.Exercises;
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return new(null, [PracticeSet.Clash(set.Source, clash)]);
-        var settings = DealSettings.Usual with { Purpose = wish.Purpose, Choice = wish.Choice, Sets = spread?.Sets, Before = before, Plan = PracticePlan.Usual with { OneSheet = wish.OneSheet } };
+        var settings = DealSettings.Usual with { Purpose = wish.Purpose, Choice = wish.Choice, Sets = spread?.Sets, Before = before, Plan = PracticePlan.Usual with { OneSheet = wish.OneSheet, SheetsAsDealt = before?.Plan.SheetsAsDealt } };
         if (before is not null) roster = roster with { TimeZone = roster.TimeZone ?? before.TimeZone, Paper = roster.Paper ?? before.Paper };
         var due = wish.Due is null ? before?.Due : wish.Due.In(roster.TimeZone);
         var planned = new DealtClass(set.Id, set.Title, roster.Cohort, wish.Seed, set.Marking, exercises, [])

@@ -116,7 +116,7 @@ public static class DealtJson
             TimeZone = document.TimeZone is { } zone ? Zone(zone) : null,
             Paper = document.Paper is { } paper ? PaperOf(paper) : null,
             Due = DueEntry.Model(document.Due),
-            Plan = PlanEntry.Model(document.Layout),
+            Plan = DealtLists.Named(PlanEntry.Model(document.Layout), exercises, document.Students),
         };
     }
 

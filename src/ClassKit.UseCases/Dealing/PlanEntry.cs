@@ -9,7 +9,8 @@ internal sealed record PlanEntry(int Tag, int Label, int Value, int Unit, int No
     private const int LastFirstRow = 1_000;
 
     /// <summary>A plan as it stands in the file.</summary>
-    public static PlanEntry? Of(PracticePlan plan) => plan == PracticePlan.Usual
+    /// <remarks>The names of sheets stand in the lists of every student.</remarks>
+    public static PlanEntry? Of(PracticePlan plan) => plan with { SheetsAsDealt = null } == PracticePlan.Usual
         ? null
         : new(plan.Columns.Tag, plan.Columns.Label, plan.Columns.Value, plan.Columns.Unit, plan.Columns.Note, plan.FirstRow, plan.OneSheet);
 

@@ -24,6 +24,7 @@ public sealed class OtherLayoutTests
         ["moved right and down"] = new(new(3, 4, 5, 6, 7), 6, OneSheet: false),
         ["other order of columns"] = new(new(1, 2, 4, 3, 5), 1, OneSheet: false),
         ["one sheet"] = PracticePlan.Usual with { OneSheet = true },
+        ["sheets named otherwise, as those of earlier deals are"] = PracticePlan.Usual with { SheetsAsDealt = SmallClass.Dealt.Exercises.ToDictionary(exercise => exercise.Id, exercise => $"{exercise.Id} as it was") },
         ["one sheet, moved"] = new(new(2, 3, 4, 5, 6), 3, OneSheet: true),
     };
 
@@ -106,5 +107,23 @@ public sealed class OtherLayoutTests
         Assert.DoesNotContain("\"layout\"", DealtJson.Write(SmallClass.Dealt), StringComparison.Ordinal);
         var text = DealtJson.Write(SmallClass.Deal(settings: DealSettings.Usual with { Plan = PracticePlan.Usual with { OneSheet = true } }));
         Assert.Contains("layout", Assert.Single(DealtJson.Read("dealt.json", text.Replace("\"label\": 2,", "\"label\": 3,", StringComparison.Ordinal)).Problems).Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_deal_whose_lists_say_another_cell_than_its_layout_is_refused()
+    {
+        var text = DealtJson.Write(SmallClass.Dealt);
+        var at = SmallClass.AdasAnswers[0].Address.Cell;
+        var problems = DealtJson.Read("dealt.json", text.Replace($"\"cell\": \"{at}\"", "\"cell\": \"C900\"", StringComparison.Ordinal)).Problems;
+        Assert.NotEmpty(problems);
+        Assert.All(problems, problem => Assert.Contains("the layout has it elsewhere", problem.Found, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Students_can_be_added_to_a_deal_whose_sheets_are_named_otherwise()
+    {
+        var earlier = Deal(Known["sheets named otherwise, as those of earlier deals are"]);
+        Assert.Equal(DealtJson.Write(earlier), DealtJson.Write(DealtJson.Read("dealt.json", DealtJson.Write(earlier)).Model!));
+        Assert.Empty(DealDifferences.Between(earlier, earlier with { Students = [] }, new(earlier.Cohort, [.. earlier.Students.Select(student => student.Who), new("dora-lind", "Dora Lind")])));
     }
 }
