@@ -38,7 +38,7 @@ internal static class DealtForTests
         [
             .. dealt.Select(entry =>
             {
-                var variant = VariantGenerator.ForFreshInputs(exercise).TryMake(entry.Givens, out var broken) ?? throw new InvalidOperationException(broken!.Because);
+                var variant = VariantGenerator.ForFreshInputs(exercise).TryMake(entry.Givens, out var broken) ?? throw new InvalidOperationException(broken!.ToString());
                 return new DealtStudent(entry.Student, $"workbooks/{entry.Student.Id}.xlsx", [variant]);
             }),
         ]);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClassKit.UseCases.Checking;
+using ClassKit.Wording.Guarantees;
 
 namespace ClassKit.Cli.Reporting;
 
@@ -15,7 +16,7 @@ internal static class DrawsTable
             output.WriteLine(string.Create(CultureInfo.InvariantCulture,
                 $"  {(space.IsExact ? "" : "about ")}{space.Count} variants; effort {profile.LeastEffort} to {profile.MostEffort}, allowed {proof.Proof.Band.Low} to {proof.Proof.Band.High}; {profile.Kept} of {profile.Draws} draws can be dealt, at most {profile.LongestRun} thrown away in a row"));
             foreach (var rejection in profile.Rejections)
-                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {rejection.Count,5}  {rejection.First.Because}{(rejection.First.Seen.Length > 0 ? $" (once {rejection.First.Seen})" : "")}"));
+                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {rejection.Count,5}  {BreachWords.Because(rejection.First)}{(BreachWords.Seen(rejection.First) is { Length: > 0 } seen ? $" (once {seen})" : "")}"));
             output.WriteLine();
         }
     }

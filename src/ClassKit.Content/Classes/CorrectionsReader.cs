@@ -4,9 +4,9 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
 using ClassKit.Exercises.Authoring;
-using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Marking;
+using ClassKit.Wording.Cohorts;
 
 namespace ClassKit.Content.Classes;
 

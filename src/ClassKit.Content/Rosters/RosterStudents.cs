@@ -1,6 +1,7 @@
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Cohorts;
+using ClassKit.Wording.Cohorts;
 
 namespace ClassKit.Content.Rosters;
 
@@ -20,8 +21,8 @@ internal static class RosterStudents
             var id = ids switch { RosterIds.Column => head.Field(line, RosterField.Id), RosterIds.Email => StudentId.Of(email.Split('@')[0]), _ => StudentId.Of(name) };
             if (name.Length == 0)
                 problems.Add(line.Line, ids == RosterIds.Column && id.Length > 0 ? $"The student `{id}` has no name" : "The student has no name", "Write the name as the student writes it.");
-            else if (StudentId.Remedy(id) is { } remedy)
-                problems.Add(line.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", remedy);
+            else if (StudentId.Fault(id) is { } fault)
+                problems.Add(line.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", StudentIdWords.Of(fault));
             else if (!seen.TryAdd(id, (line.Line, id)))
                 problems.Add(line.Line, Twice(id, seen[id], ids), ids == RosterIds.Column ? "Give every student an id of their own." : "Add a column `id` that tells them apart, or take out the line that is there twice.");
             students.Add(new(id, name, email.Length > 0 ? email : null));

@@ -9,17 +9,13 @@ public static partial class StudentId
     /// <summary>The characters that an id may have at most.</summary>
     public const int Longest = 64;
 
-    private const string Form = "Use letters a to z, digits, - _ and ., beginning with a letter or digit, not ending with a dot, and at most 64 of them: it becomes a file's name.";
-
-    private const string ReservedRemedy = "Windows keeps that name for a device and cannot have a file of it: add something to it, such as a class or a number behind a -.";
-
-    /// <summary>What to do about an id that cannot be one, in words for the person who wrote it; null for letters a to z in either case, digits, <c>-</c>, <c>_</c> and <c>.</c>, 1 to 64 of
+    /// <summary>Why an id cannot be one; null for letters a to z in either case, digits, <c>-</c>, <c>_</c> and <c>.</c>, 1 to 64 of
     /// them, the first a letter or digit, the last no dot, that Windows does not keep for a device.</summary>
     /// <remarks>Source: Microsoft Learn, "Naming Files, Paths, and Namespaces": CON, PRN, AUX, NUL, COM0 to COM9 and LPT0 to LPT9, also with an extension; no name ends in a period.</remarks>
-    public static string? Remedy(string id)
+    public static StudentIdFault? Fault(string id)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return !WellFormed().IsMatch(id) ? Form : Reserved().IsMatch(id) ? ReservedRemedy : null;
+        return !WellFormed().IsMatch(id) ? StudentIdFault.Form : Reserved().IsMatch(id) ? StudentIdFault.Device : null;
     }
 
     /// <summary>An id made of a name or an address, for a class without ids: <c>amara-osei</c>; empty where the name has no letter.</summary>

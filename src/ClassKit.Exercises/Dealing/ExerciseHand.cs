@@ -35,7 +35,7 @@ internal sealed class ExerciseHand(Exercise exercise, IEnumerable<DealtStudent> 
         var variant = drawing?.Variant ?? Left(random, isAvoided);
         if (variant is null)
         {
-            problem = new(exercise, VariantGenerator.MostAttempts, drawing?.Rejections is [var most, ..] && drawing.Refused == 0 ? most.First.Because : null);
+            problem = new(exercise, VariantGenerator.MostAttempts, drawing?.Rejections is [var most, ..] && drawing.Refused == 0 ? most.First : null);
             return null;
         }
         if (!_taken.Add(Key(variant))) Shared++;

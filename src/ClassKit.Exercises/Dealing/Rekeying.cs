@@ -10,15 +10,14 @@ public static class Rekeying
     /// <summary>The class with corrected keys, tolerances, points, misconceptions and words.</summary>
     /// <param name="dealt">What was dealt.</param>
     /// <param name="corrected">Exercises by their ids; those that were not dealt are ignored, those dealt and not among them stay as they were.</param>
-    /// <returns>The class, or null with a sentence for every exercise that no longer fits what was dealt.</returns>
-    public static (DealtClass? Class, IReadOnlyList<string> Problems) Apply(DealtClass dealt, IReadOnlyList<Exercise> corrected)
+    /// <returns>The class, or null with every exercise that no longer fits what was dealt.</returns>
+    public static (DealtClass? Class, IReadOnlyList<RekeyProblem> Problems) Apply(DealtClass dealt, IReadOnlyList<Exercise> corrected)
     {
         ArgumentNullException.ThrowIfNull(dealt);
         ArgumentNullException.ThrowIfNull(corrected);
         var byId = corrected.ToDictionary(exercise => exercise.Id);
         List<Exercise> exercises = [.. dealt.Exercises.Select(exercise => byId.GetValueOrDefault(exercise.Id, exercise))];
-        List<string> problems = [.. dealt.Exercises.Zip(exercises).Where(pair => !Fits(pair.First, pair.Second)).Select(pair =>
-            $"Exercise {pair.First.Id} asks other parts or tells other givens than it did when it was dealt, so returned answers cannot be held against it")];
+        List<RekeyProblem> problems = [.. dealt.Exercises.Zip(exercises).Where(pair => !Fits(pair.First, pair.Second)).Select(pair => new RekeyProblem.OtherQuestions(pair.First.Id))];
         if (problems.Count > 0) return (null, problems);
 
         var rekeyed = dealt with { Exercises = exercises };
@@ -30,7 +29,7 @@ public static class Rekeying
         dealt.Givens.Select(given => (given.Id, given.Unit)).SequenceEqual(corrected.Givens.Select(given => (given.Id, given.Unit)))
         && dealt.Parts.Select(part => part.Id).SequenceEqual(corrected.Parts.Select(part => part.Id));
 
-    private static DealtStudent Rekeyed(DealtStudent student, IReadOnlyList<Exercise> exercises, List<string> problems)
+    private static DealtStudent Rekeyed(DealtStudent student, IReadOnlyList<Exercise> exercises, List<RekeyProblem> problems)
     {
         var variants = new List<Variant>();
         foreach (var exercise in exercises)
@@ -40,7 +39,7 @@ public static class Rekeying
             foreach (var part in exercise.Parts)
             {
                 if (KeyValues.Number(part.Key, KeyValues.Names(givens, answers)) is { } value) answers[part.Id] = value;
-                else problems.Add($"The key of {exercise.Id}.{part.Id} gives no number for what {student.Who.Shown} was dealt");
+                else problems.Add(new RekeyProblem.NoNumber(exercise.Id, part.Id, student.Who));
             }
             variants.Add(new(exercise, givens, answers));
         }

@@ -21,34 +21,24 @@ internal sealed class AnswersWithinReason : VariantRule
 
     public override string Name => "answers within reason";
 
-    public override string Promise => $"No answer is nothing, a negative amount, a million or a thousandth, or needs more than {MostDigits} digits.";
-
     internal override Breach? Check(Candidate candidate)
     {
         foreach (var part in candidate.Exercise.Parts.Where(part => part.Choice is null))
         {
             var answer = candidate.Answers[part.Id];
             var shown = AnswerUnit.Shown(part.Unit, answer);
-            if (Fault(part, answer, shown) is { } fault)
-            {
-                return new(Name, Culprit.Of(part), $"the answer to part `{part.Id}` {fault}", $"it is {ResultText.Of(part, answer)}",
-                    "Change the ranges, ask in another unit, or add a constraint that keeps such answers out.");
-            }
-            if (Digits.Significant(Digits.Cut(ResultText.Rounded(part, answer), 15)) > MostDigits)
-            {
-                return new(Name, Culprit.Of(part), $"the answer to part `{part.Id}` needs more than {MostDigits} digits", $"it is {ResultText.Of(part, answer)}",
-                    "Widen the tolerance to what a scale can show.");
-            }
+            if (Fault(part, answer, shown) is { } fault) return new Breach.OutOfReason(Name, part, fault, answer);
+            if (Digits.Significant(Digits.Cut(ResultText.Rounded(part, answer), 15)) > MostDigits) return new Breach.AnswerTooLong(Name, part, MostDigits, answer);
         }
         return null;
     }
 
-    private static string? Fault(Part part, double answer, double shown)
+    private static AnswerFault? Fault(Part part, double answer, double shown)
     {
         var isTemperature = part.Unit is "°C" or "°F" or "K";
-        if (shown < 0 && Positive.Contains(part.Unit)) return "is less than nothing";
-        if (Math.Abs(shown) >= Largest) return "is a million or more";
-        if (!isTemperature && part.Tolerance.Around(answer) >= Math.Abs(answer)) return "is nothing within its tolerance";
-        return !isTemperature && Math.Abs(shown) < Smallest ? "is less than a thousandth" : null;
+        if (shown < 0 && Positive.Contains(part.Unit)) return AnswerFault.Negative;
+        if (Math.Abs(shown) >= Largest) return AnswerFault.TooLarge;
+        if (!isTemperature && part.Tolerance.Around(answer) >= Math.Abs(answer)) return AnswerFault.Nothing;
+        return !isTemperature && Math.Abs(shown) < Smallest ? AnswerFault.TooSmall : null;
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Exercises.Guarantees;
@@ -12,13 +11,4 @@ internal static class Closeness
     /// <summary>True if no answer could be within tolerance of both.</summary>
     public static bool Apart(Part part, double one, double other) =>
         Math.Abs(one - other) > part.Tolerance.Around(one) + part.Tolerance.Around(other) + Slack * Math.Max(1, Math.Max(Math.Abs(one), Math.Abs(other)));
-
-    /// <summary>The tolerance around a value, with its unit.</summary>
-    public static string Room(Part part, double value)
-    {
-        var room = part.Tolerance.Around(value);
-        return AnswerUnit.IsPercent(part.Unit)
-            ? string.Create(CultureInfo.InvariantCulture, $"{AnswerUnit.Shown(part.Unit, room):G3} percentage points")
-            : string.Create(CultureInfo.InvariantCulture, $"{room:G3} {part.Unit}").TrimEnd();
-    }
 }

@@ -9,8 +9,6 @@ internal sealed class EarlyRoundingStaysRight : VariantRule
 {
     public override string Name => "early rounding stays right";
 
-    public override string Promise => "Going on from earlier answers as the answer key prints them leads to answers that are right.";
-
     internal override Breach? Check(Candidate candidate)
     {
         if (candidate.Exercise.Parts.Count < 2) return null;
@@ -19,12 +17,7 @@ internal sealed class EarlyRoundingStaysRight : VariantRule
         {
             var right = candidate.Answers[part.Id];
             var value = KeyValues.Number(part.Key, names);
-            if (value is not { } found || !part.Tolerance.Accepts(right, found))
-            {
-                return new(Name, Culprit.Of(part), $"part `{part.Id}` goes wrong when earlier answers are rounded as the answer key prints them",
-                    $"it then gives {(value is { } number ? ResultText.Of(part, number) : "no number")}, and {ResultText.Of(part, right)} is right within {Closeness.Room(part, right)}",
-                    "Widen its tolerance, or narrow the tolerance of the earlier part so that more of its digits count.");
-            }
+            if (value is not { } found || !part.Tolerance.Accepts(right, found)) return new Breach.WrongWhenRounded(Name, part, value, right);
             names[part.Id] = CellValue.FromNumber(ResultText.Rounded(part, found));
         }
         return null;

@@ -8,15 +8,9 @@ internal sealed class EffortIsEven(EffortBand band) : VariantRule
 {
     public override string Name => "effort is even";
 
-    public override string Promise => $"Digits, steps and carries of every variant together count {band.Low} to {band.High}.";
-
     internal override Breach? Check(Candidate candidate)
     {
         var effort = EffortMeasure.Of(candidate.Exercise, candidate.Givens, candidate.Answers);
-        return band.Holds(effort)
-            ? null
-            : new(Name, new(), "the numbers are harder or easier to work with than those of other students",
-                $"digits, steps and carries count {effort}, and {band.Low} to {band.High} are allowed",
-                "Choose ranges of numbers that are alike in their digits, or state a wider band at the top, such as `effort: 20 to 60`.");
+        return band.Holds(effort) ? null : new Breach.UnevenEffort(Name, effort, band);
     }
 }

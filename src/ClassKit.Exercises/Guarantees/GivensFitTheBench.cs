@@ -1,7 +1,5 @@
-using System.Globalization;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Effort;
-using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Exercises.Guarantees;
 
@@ -14,8 +12,6 @@ internal sealed class GivensFitTheBench : VariantRule
 
     public override string Name => "givens fit the bench";
 
-    public override string Promise => $"Every given that is drawn has at most {MostDigits} digits and is a reading that its instrument can show.";
-
     internal override Breach? Check(Candidate candidate)
     {
         foreach (var given in candidate.Exercise.Givens)
@@ -24,16 +20,8 @@ internal sealed class GivensFitTheBench : VariantRule
             var value = candidate.Givens[given.Id];
             var shown = AnswerUnit.Shown(given.Unit, value);
             var step = BenchResolution.Of(given.Unit, shown);
-            if (step > 0 && shown % step != 0)
-            {
-                return new(Name, Culprit.Of(given), $"no instrument shows `{given.Id}` so finely", $"it is {GivenText.Of(given, value)}",
-                    string.Create(CultureInfo.InvariantCulture, $"Choose a lowest value and a step that are multiples of {step} {given.Unit}."));
-            }
-            if (Digits.Significant(shown) > MostDigits)
-            {
-                return new(Name, Culprit.Of(given), $"`{given.Id}` has more digits than a person would write down", $"it is {GivenText.Of(given, value)}",
-                    "Choose a larger step.");
-            }
+            if (step > 0 && shown % step != 0) return new Breach.GivenTooFine(Name, given, value, step);
+            if (Digits.Significant(shown) > MostDigits) return new Breach.GivenTooLong(Name, given, value);
         }
         return null;
     }

@@ -1,8 +1,6 @@
-using System.Globalization;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
-using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Exercises.Guarantees;
 
@@ -17,24 +15,20 @@ internal sealed class NoTieNearby : VariantRule
 
     public override string Name => "no tie nearby";
 
-    public override string Promise => "Where a key rounds or chooses, or an answer is judged by how it rounds, no answer hangs on the last bits of a number.";
+    internal override Breach? Check(Candidate candidate) => (Breach?)AtTie(candidate) ?? AtJump(candidate);
 
-    internal override Breach? Check(Candidate candidate) => AtTie(candidate) ?? AtJump(candidate);
-
-    private Breach? AtTie(Candidate candidate)
+    private Breach.AtHalf? AtTie(Candidate candidate)
     {
         foreach (var part in candidate.Exercise.Parts.Where(part => part.Tolerance.IsRounding))
         {
             var steps = Math.Abs(candidate.Answers[part.Id]) / part.Tolerance.Amount;
             if (Math.Abs(steps - Math.Floor(steps) - 0.5) >= TieWidth) continue;
-            return new(Name, Culprit.Of(part), $"the answer to part `{part.Id}` lies at a half between two roundings",
-                $"it is {candidate.Answers[part.Id].ToString("G6", CultureInfo.InvariantCulture)}, which could be rounded up or down",
-                "Round to another step, give a tolerance instead, or add a constraint that keeps halves out.");
+            return new Breach.AtHalf(Name, part, candidate.Answers[part.Id]);
         }
         return null;
     }
 
-    private Breach? AtJump(Candidate candidate)
+    private Breach.AtStep? AtJump(Candidate candidate)
     {
         foreach (var part in candidate.Exercise.Parts.Where(candidate.Structure.MayJump))
         {
@@ -43,9 +37,7 @@ internal sealed class NoTieNearby : VariantRule
             {
                 if (Moved(candidate, part, given, 1 + Hair) is { } up && part.Tolerance.Accepts(right, up)
                     && Moved(candidate, part, given, 1 - Hair) is { } down && part.Tolerance.Accepts(right, down)) continue;
-                return new(Name, Culprit.Of(part), $"the key of part `{part.Id}`, `{part.Key.Text}`, stands at a tie or a limit",
-                    $"the least change of `{given.Id}` makes a step away from {ResultText.Of(part, right)}",
-                    "Widen the tolerance to the size of that step, or add a constraint that keeps ties out.");
+                return new Breach.AtStep(Name, part, given, right);
             }
         }
         return null;

@@ -1,7 +1,6 @@
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
-using ClassKit.Exercises.Texts;
 
 namespace ClassKit.Exercises.Guarantees;
 
@@ -28,17 +27,12 @@ internal sealed class SlipsCarriedOnApart : VariantRule
 
     public override string Name => "slips carried on stay apart";
 
-    public override string Promise => "When an earlier misconception is carried on, the right method still differs from every later misconception, unless the two come to the same by nature.";
-
     internal override Breach? Check(Candidate candidate)
     {
         foreach (var met in Meetings(candidate))
         {
             if (_byNature.Contains((met.Slip, met.Later))) continue;
-            return new(Name, Culprit.Of(met.Part, met.Later),
-                $"after the misconception `{met.Slip.Id}` in part `{met.First.Id}`, the misconception `{met.Later.Id}` of part `{met.Part.Id}` comes too close to the right method",
-                $"it gives {ResultText.Of(met.Part, met.Mistaken)}, and the right method carried on gives {ResultText.Of(met.Part, met.Carried)}",
-                "Choose ranges in which the wrong method matters, narrow the tolerance, or drop the misconception.");
+            return new Breach.CloseAfterSlip(Name, met.Slip, met.First, met.Part, met.Later, met.Mistaken, met.Carried);
         }
         return null;
     }

@@ -6,9 +6,6 @@ public abstract class VariantRule
     /// <summary>A few words to call it by.</summary>
     public abstract string Name { get; }
 
-    /// <summary>What it promises, in a sentence to an instructor.</summary>
-    public abstract string Promise { get; }
-
     /// <summary>How a draw breaks the rule; null if it keeps it.</summary>
     internal abstract Breach? Check(Candidate candidate);
 }

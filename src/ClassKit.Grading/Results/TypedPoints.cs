@@ -13,9 +13,6 @@ namespace ClassKit.Grading.Results;
 /// <param name="Points">What the answer is to have; null if that cannot be taken from what was typed.</param>
 public sealed record TypedPoints(string Cell, Student Student, string Exercise, string Part, decimal? Before, string Typed, decimal? Points)
 {
-    /// <summary>What the student reads, since a correction gives a reason.</summary>
-    public const string Reason = "Your instructor looked at this answer and set its points.";
-
     /// <summary>The gradebook's file name.</summary>
     public string File { get; init; } = "";
 
@@ -26,6 +23,7 @@ public sealed record TypedPoints(string Cell, Student Student, string Exercise, 
     public string Asked => $"{Exercise}.{Part}";
 
     /// <summary>The correction that it is to become.</summary>
+    /// <param name="reason">What the student reads, since a correction gives a reason.</param>
     /// <exception cref="InvalidOperationException">It cannot be taken over.</exception>
-    public Correction ToCorrection() => new(Student.Id, Exercise, Part, Points ?? throw new InvalidOperationException($"{Cell} holds no points."), Reason);
+    public Correction ToCorrection(string reason) => new(Student.Id, Exercise, Part, Points ?? throw new InvalidOperationException($"{Cell} holds no points."), reason);
 }

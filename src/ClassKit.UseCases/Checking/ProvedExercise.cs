@@ -5,6 +5,7 @@ using ClassKit.Content.Sources;
 using ClassKit.Exercises.Draws;
 using ClassKit.Exercises.Proving;
 using ClassKit.Exercises.Texts;
+using ClassKit.Wording.Guarantees;
 
 namespace ClassKit.UseCases.Checking;
 
@@ -26,7 +27,7 @@ public sealed record ProvedExercise(string Path, ExerciseProof Proof, ExercisePl
         Path,
         Places.LineOf(worst.First.Culprit),
         $"{(Proof.Profile.Kept == 0 ? "No variant can be dealt" : $"Only {Proof.Profile.Kept} of {Proof.Profile.Draws} draws can be dealt")}: {Reason(worst, reached)}",
-        worst.First.WhatToDo);
+        BreachWords.WhatToDo(worst.First));
 
     /// <summary>What the author should know of an exercise that can be dealt; null if nothing.</summary>
     public Diagnostic? Note => Problem is not null || !Proof.IsNarrow ? null : new(
@@ -35,7 +36,7 @@ public sealed record ProvedExercise(string Path, ExerciseProof Proof, ExercisePl
 
     private string Reason(Rejection rejection, int reached) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{rejection.First.Because}, in {rejection.Count} of {reached} draws. For example with {Drawn(rejection)}{(rejection.First.Seen.Length > 0 ? ": " + rejection.First.Seen : "")}");
+        $"{BreachWords.Because(rejection.First)}, in {rejection.Count} of {reached} draws. For example with {Drawn(rejection)}{(BreachWords.Seen(rejection.First) is { Length: > 0 } seen ? ": " + seen : "")}");
 
     private string Drawn(Rejection rejection) => string.Join(
         ", ", Proof.Exercise.Givens.Where(given => !given.IsConstant).Select(given => $"{given.Id} {GivenText.Of(given, rejection.Givens[given.Id])}"));

@@ -3,6 +3,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
+using ClassKit.Wording.Cohorts;
 
 namespace ClassKit.UseCases.Dealing;
 
@@ -21,6 +22,7 @@ internal static class DealtRules
         if (broken.Count > 0) return broken;
         // What students were dealt is held against exercises that are sound themselves.
         var layout = dealt.LayOut();
+        if (OfSheets(layout) is { } wrong) return [wrong];
         return dealt.Students.Zip(document.Students).SelectMany(pair => OfStudent(pair.First).Concat(DealtLists.Broken(layout, pair.First, pair.Second)).Select(what => $"student {Shown(pair.First.Who.Id)}: {what}"));
     }
 
@@ -80,9 +82,16 @@ internal static class DealtRules
         }
     }
 
+    private static string? OfSheets(PracticeLayout layout)
+    {
+        if (layout.Exercises.Any(exercise => exercise.Sheet.Length is 0 or > 31)) return "a sheet has no name, or one of more than 31 characters";
+        var cells = layout.Exercises.SelectMany(exercise => exercise.Givens.Select(place => place.Address).Concat(exercise.Answers.Select(place => place.Address))).ToList();
+        return cells.Distinct().Count() == cells.Count ? null : "two cells are one";
+    }
+
     private static IEnumerable<string> OfStudent(DealtStudent student)
     {
-        if (StudentId.Remedy(student.Who.Id) is { } remedy) yield return $"the id is no student's. {remedy}";
+        if (StudentId.Fault(student.Who.Id) is { } fault) yield return $"the id is no student's. {StudentIdWords.Of(fault)}";
         if (!IsName(student.Who.Name)) yield return "the name is empty or too long";
         if (student.Workbook != Dealer.WorkbookOf(student.Who)) yield return $"the workbook is {Shown(student.Workbook)}; expected {Shown(Dealer.WorkbookOf(student.Who))}";
         if (student.Variants.Count == 0) yield return "nothing was dealt";

@@ -3,6 +3,7 @@ using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Notes;
 using ClassKit.UseCases.Output;
+using ClassKit.Wording.Dealing;
 
 namespace ClassKit.UseCases.Dealing;
 
@@ -29,7 +30,7 @@ public sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
     {
         if (Dealt is null) return null;
         var differences = DealDifferences.Between(Dealt, wanted, roster);
-        return differences.Count == 0 ? null : Refused(string.Join("; ", differences)) with { Remedy = Dealt.Marking == wanted.Marking ? null : Remedy.RegradeUnderOtherMarking };
+        return differences.Count == 0 ? null : Refused(string.Join("; ", differences.Select(DealDifferenceWords.Of))) with { Remedy = Dealt.Marking == wanted.Marking ? null : Remedy.RegradeUnderOtherMarking };
     }
 
     /// <summary>Why practice, whose sets follow from grades, cannot be written over what the folder holds; null if it can.</summary>

@@ -4,6 +4,7 @@ using ClassKit.Grading.Lateness;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
 using ClassKit.UseCases.Running;
+using ClassKit.Wording.Gradebooks;
 
 namespace ClassKit.UseCases.Grading;
 
@@ -23,7 +24,7 @@ public static class GradeClass
         var grades = grader.Settle(ParallelJudging.Judge(grader, request.Returned, run));
         if (request.Deadline.Moment is { } due) grades = LateWork.Mark(grades, due);
         List<TypedPoints> takenOver = request.TakeOver ? [.. request.Typed.Points.Where(one => one.Fault is null)] : [];
-        grades = Corrector.Apply(grades, [.. request.Corrections, .. takenOver.Select(one => one.ToCorrection())]);
+        grades = Corrector.Apply(grades, [.. request.Corrections, .. takenOver.Select(one => one.ToCorrection(GradebookWords.TakenOver))]);
         grades = grades with { Waiting = [.. request.Typed.Points.Except(takenOver)], TakenOver = takenOver, UnreadGradebooks = request.Typed.Unread };
         return new(grades, ClassSummarizer.Summarize(grades), request.Deadline) { Earlier = request.Earlier, Unread = request.Unread };
     }

@@ -6,6 +6,7 @@ using ClassKit.Grading.Results;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Output;
+using ClassKit.Wording.Gradebooks;
 
 namespace ClassKit.UseCases.Grading;
 
@@ -93,7 +94,7 @@ public sealed record GradePaths(string Dealt, string Returned)
     {
         if (grades.TakenOver.Count == 0 || Graded is null) return [];
         var table = Table ?? Path.Combine(Graded, CorrectionsReader.FileName);
-        return [new(table, CorrectionsAppender.Lines(File.Exists(table) ? File.ReadAllBytes(table) : null, [.. grades.TakenOver.Select(one => one.ToCorrection())]))];
+        return [new(table, CorrectionsAppender.Lines(File.Exists(table) ? File.ReadAllBytes(table) : null, [.. grades.TakenOver.Select(one => one.ToCorrection(GradebookWords.TakenOver))]))];
     }
 
     /// <summary>The table of corrections that an instructor keeps in the folder of grades; null if there is none.</summary>

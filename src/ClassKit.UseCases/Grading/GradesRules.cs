@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Dealing;
+using ClassKit.Wording.Cohorts;
 
 namespace ClassKit.UseCases.Grading;
 
@@ -28,7 +29,7 @@ internal static class GradesRules
         foreach (var id in grades.Students.GroupBy(student => student.Id).Where(same => same.Count() > 1)) yield return $"there are two students “{id.Key}”";
         foreach (var student in grades.Students)
         {
-            if (StudentId.Remedy(student.Id) is { } remedy) yield return $"student “{student.Id}”: the id is no student's. {remedy}";
+            if (StudentId.Fault(student.Id) is { } fault) yield return $"student “{student.Id}”: the id is no student's. {StudentIdWords.Of(fault)}";
             if (!Statuses.Contains(student.Status)) yield return $"student “{student.Id}”: “{student.Status}” is no status; expected {string.Join(", ", Statuses)}";
             if (!ArePoints(student.Points) || !ArePoints(student.OutOf) || student.Late is { Days: < 1 } or { Off: < 0 or > 1 } or { Minutes: < 0 or > 100_000_000 }) yield return $"student “{student.Id}”: points or lateness are out of range";
             if (student.Answers.GroupBy(answer => (answer.Exercise, answer.Part)).Any(same => same.Count() > 1)) yield return $"student “{student.Id}”: an answer stands twice";

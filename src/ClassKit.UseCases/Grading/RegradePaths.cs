@@ -4,6 +4,7 @@ using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Dealing;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Output;
+using ClassKit.Wording.Dealing;
 
 namespace ClassKit.UseCases.Grading;
 
@@ -49,6 +50,6 @@ public sealed record RegradePaths(GradePaths Grading)
         if (!set.Succeeded) return new(null, set.Problems);
         var (rekeyed, problems) = Rekeying.Apply(dealt.Model, set.Model.Exercises);
         return new(rekeyed, [.. problems.Select(problem => new Diagnostic(
-            Keys, null, problem, "Change keys, tolerances, points, misconceptions and words only; for other givens or parts deal anew."))]);
+            Keys, null, RekeyProblemWords.Of(problem), "Change keys, tolerances, points, misconceptions and words only; for other givens or parts deal anew."))]);
     }
 }

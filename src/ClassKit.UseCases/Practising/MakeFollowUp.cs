@@ -1,12 +1,12 @@
 using ClassKit.Content.Banks;
 using ClassKit.Content.Diagnostics;
-using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
 using ClassKit.Exercises.Layout;
 using ClassKit.Grading.FollowUps;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Running;
+using ClassKit.Wording.Cohorts;
 
 namespace ClassKit.UseCases.Practising;
 

@@ -1,8 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
-using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
+using ClassKit.Wording.Cohorts;
 using ClassKit.Wording.Quoting;
 
 namespace ClassKit.Wording.Files;

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Grading.Findings;
+using ClassKit.Wording.Counts;
 using ClassKit.Wording.Files;
 using ClassKit.Wording.Quoting;
 
@@ -42,7 +43,7 @@ public static class FlagWords
     };
 
     private static string Late(Flag.SavedLate late) => string.Create(CultureInfo.InvariantCulture,
-        $"{Quoted.Of(late.File)} says that it was saved {late.Due.OnClocks(late.Saved)}, {Elapsed.Words(late.Saved - late.Due.At.UtcDateTime)} after it was due, {late.Due}. {(late.Off > 0 ? $"{100 * late.Off:0.#} % is taken off." : "Nothing is taken off.")}");
+        $"{Quoted.Of(late.File)} says that it was saved {late.Due.OnClocks(late.Saved)}, {Elapsed.Words(late.Saved - late.Due.At.UtcDateTime)} after it was due, {late.Due}. {(late.Off > 0 ? $"{Percent.Of(late.Off)} is taken off." : "Nothing is taken off.")}");
 
     private static string Several(Flag.SeveralFiles several)
     {

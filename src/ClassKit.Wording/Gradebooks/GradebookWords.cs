@@ -9,6 +9,9 @@ namespace ClassKit.Wording.Gradebooks;
 /// <summary>What an instructor typed into a gradebook, and why it cannot be used.</summary>
 public static class GradebookWords
 {
+    /// <summary>What a student reads where typed points were taken over, since a correction gives a reason.</summary>
+    public const string TakenOver = "Your instructor looked at this answer and set its points.";
+
     /// <summary>Why points cannot be taken over, to stand behind them.</summary>
     public static string Of(TypedPointsFault fault) => fault switch
     {

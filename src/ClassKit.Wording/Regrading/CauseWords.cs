@@ -1,9 +1,9 @@
 using System.Diagnostics;
-using System.Globalization;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Texts;
 using ClassKit.Grading.Regrading;
 using ClassKit.Wording.Answers;
+using ClassKit.Wording.Counts;
 using ClassKit.Wording.Marking;
 using ClassKit.Wording.Outcomes;
 
@@ -18,7 +18,7 @@ public static class CauseWords
         StudentCause.NotOnRecord => "not on record before",
         StudentCause.OtherFile(var now, var before) => $"{now ?? "no file"} is graded now, {before ?? "none"} was before",
         StudentCause.OtherLateness(null) => "no longer late",
-        StudentCause.OtherLateness({ } late) => string.Create(CultureInfo.InvariantCulture, $"{LateWords.Of(late)} late, {100 * late.Off:0.#} % off"),
+        StudentCause.OtherLateness({ } late) => $"{LateWords.Of(late)} late, {Percent.Of(late.Off)} off",
         StudentCause.NothingGraded => "nothing is graded any more",
         StudentCause.OtherTotal({ BestExercises: null, PointsAtMost: null }, _) => "everything counts now",
         StudentCause.OtherTotal(var rule, var uncounted) => $"{TotalRuleWords.Of(rule).TrimEnd('.')} now{(uncounted.Count > 0 ? $": not {string.Join(", ", uncounted)}" : "")}",
@@ -40,5 +40,5 @@ public static class CauseWords
         _ => throw new UnreachableException($"No words for {cause}."),
     };
 
-    private static string Share(decimal? share) => share is { } known ? string.Create(CultureInfo.InvariantCulture, $"{100 * known:0.#} %") : "nothing";
+    private static string Share(decimal? share) => share is { } known ? Percent.Of(known) : "nothing";
 }

@@ -1,6 +1,6 @@
-using System.Globalization;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Marking;
+using ClassKit.Wording.Counts;
 
 namespace ClassKit.Workbooks.Dealing;
 
@@ -36,12 +36,10 @@ internal static class Instructions
     {
         >= 1 => "A right number typed by hand counts as well, but shows no method.",
         <= 0 => "Where a formula is asked, a number typed by hand earns nothing, even if it is right.",
-        _ => $"Where a formula is asked, a right number typed by hand earns {Share(marking.AccuracyShare)} of the points.",
+        _ => $"Where a formula is asked, a right number typed by hand earns {Percent.Of(marking.AccuracyShare)} of the points.",
     };
 
     private static string FollowThrough(MarkingScheme marking) => marking.FollowThroughShare >= 1
         ? "If the earlier one is wrong and the later method is right, the later answer still earns its points."
-        : $"If the earlier one is wrong and the later method is right, the later answer still earns {Share(marking.FollowThroughShare)} of its points.";
-
-    private static string Share(decimal share) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:0.#} %");
+        : $"If the earlier one is wrong and the later method is right, the later answer still earns {Percent.Of(marking.FollowThroughShare)} of its points.";
 }

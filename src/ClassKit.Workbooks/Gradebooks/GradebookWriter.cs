@@ -1,6 +1,6 @@
-using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
+using ClassKit.Wording.Cohorts;
 using ClassKit.Workbooks.Packages;
 using ClosedXML.Excel;
 

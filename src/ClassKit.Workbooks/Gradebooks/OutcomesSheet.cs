@@ -1,5 +1,5 @@
-using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Results;
+using ClassKit.Wording.Cohorts;
 using ClassKit.Wording.Outcomes;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;

@@ -1,6 +1,6 @@
-using ClassKit.Exercises.Cohorts;
 using ClassKit.Terms.Grades;
 using ClassKit.Terms.Work;
+using ClassKit.Wording.Cohorts;
 using ClassKit.Workbooks.Packages;
 using ClosedXML.Excel;
 

@@ -1,6 +1,8 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Draws;
 using ClassKit.Exercises.Effort;
+using ClassKit.Exercises.Guarantees;
 using ClassKit.Exercises.Proving;
 using ClassKit.Exercises.Variants;
 
@@ -24,16 +26,17 @@ public sealed class VariantGeneratorTests
     }
 
     [Theory]
-    [InlineData("=water>5000", "=flour/hydration", 1, "the constraint `=water>5000` does not hold")]
-    [InlineData("=TRUE", "=flour*hydration+1", 1, "the misconception `divided` of part `water` comes too close to the right answer")]
-    [InlineData("=1/0", "=flour/hydration", 1, "the constraint `=1/0` is neither true nor false")]
-    [InlineData("=TRUE", "=flour/hydration", 5000, "the misconception `divided` of part `water` comes too close to the right answer")]
-    public void An_exercise_that_cannot_be_drawn_says_which_rule_is_in_the_way(string constraint, string misconception, double tolerance, string reason)
+    [InlineData("=water>5000", "=flour/hydration", 1, typeof(Breach.ConstraintBroken))]
+    [InlineData("=TRUE", "=flour*hydration+1", 1, typeof(Breach.CloseToRight))]
+    [InlineData("=1/0", "=flour/hydration", 1, typeof(Breach.ConstraintBroken))]
+    [InlineData("=TRUE", "=flour/hydration", 5000, typeof(Breach.CloseToRight))]
+    public void An_exercise_that_cannot_be_drawn_says_which_rule_is_in_the_way(string constraint, string misconception, double tolerance, Type reason)
     {
         var drawing = VariantGenerator.For(WaterExercise.Make(constraint, 900, misconception, tolerance)).Draw(new(1));
 
         Assert.Null(drawing.Variant);
-        Assert.Equal(reason, drawing.Rejections[0].First.Because);
+        Assert.IsType(reason, drawing.Rejections[0].First);
+        Assert.Equal(reason == typeof(Breach.ConstraintBroken) ? new(Constraint: constraint) : new Culprit(Part: "water", Misconception: "divided"), drawing.Rejections[0].First.Culprit);
         Assert.Equal(VariantGenerator.MostAttempts, drawing.Rejections.Sum(rejection => rejection.Count));
     }
 
@@ -92,7 +95,7 @@ public sealed class VariantGeneratorTests
         for (ulong seed = 0; seed < 50; seed++)
             Assert.InRange(EffortMeasure.Of(generator.Draw(new(seed)).Variant!), 0, middle);
         Assert.Contains(
-            RejectionProfile.Of(generator, 500).Rejections, rejection => rejection.First.Seen.EndsWith($"0 to {middle} are allowed", StringComparison.Ordinal));
+            RejectionProfile.Of(generator, 500).Rejections, rejection => rejection.First is Breach.UnevenEffort { Allowed: var allowed } && allowed == new EffortBand(0, middle));
     }
 
     [Fact]

@@ -32,12 +32,12 @@ internal static partial class Prose
     /// <summary>True of a piece of an interpolation.</summary>
     private static bool IsPutTogether(Instruction instruction) => instruction.Next?.Operand is MethodReference { Name: "AppendLiteral" };
 
-    /// <summary>True if nothing but a throw comes of it.</summary>
+    /// <summary>True if nothing but an exception comes of it.</summary>
     private static bool IsThrown(Instruction instruction)
     {
         for (var at = instruction.Next; at is not null; at = at.Next)
         {
-            if (at.OpCode == OpCodes.Throw) return true;
+            if (at.OpCode == OpCodes.Throw || (at.OpCode == OpCodes.Newobj && ((MethodReference)at.Operand).DeclaringType.Name.EndsWith("Exception", StringComparison.Ordinal))) return true;
             if (at.OpCode.FlowControl is FlowControl.Return or FlowControl.Branch or FlowControl.Cond_Branch) return false;
         }
         return false;

@@ -47,6 +47,8 @@ internal static class Every
         if (type == typeof(DueMoment)) return DueWish.Parse("2026-11-20T17:00")!.In(ClassTimeZone.Utc);
         if (type == typeof(DateTime)) return new DateTime(2026, 11, 22, 0, 0, 0, DateTimeKind.Utc);
         if (type == typeof(WhyThatVersion)) return new WhyThatVersion.EarnsMost();
+        if (type == typeof((Part, double))) return (Parts.Of(), 100.0);
+        if (type == typeof(CellFormula)) return CellFormula.Of("=flour*2");
         if (type == typeof((string, string))) return ("dough", "water");
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>)) return List(type.GetGenericArguments()[0]);
         if (type.IsEnum) return type.GetEnumValues().GetValue(0);

@@ -72,7 +72,7 @@ public sealed class GradebookReaderTests
         Assert.Null(one.Points);
         Assert.Equal(shown, one.Typed);
         Assert.IsType<TypedPointsFault.OutOfRange>(one.Fault);
-        Assert.Throws<InvalidOperationException>(() => one.ToCorrection());
+        Assert.Throws<InvalidOperationException>(() => one.ToCorrection(""));
     }
 
     [Theory]

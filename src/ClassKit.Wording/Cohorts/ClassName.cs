@@ -1,4 +1,4 @@
-namespace ClassKit.Exercises.Cohorts;
+namespace ClassKit.Wording.Cohorts;
 
 /// <summary>What is said of a class whose name is known or not: only a class profile names one.</summary>
 public static class ClassName
