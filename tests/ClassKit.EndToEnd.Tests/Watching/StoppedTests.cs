@@ -1,10 +1,11 @@
 using System.Diagnostics;
 using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.EndToEnd.Tests.Tour;
 
 namespace ClassKit.EndToEnd.Tests.Watching;
 
 /// <summary>Commands stopped by the user, as a terminal does it when Ctrl+C is pressed.</summary>
-public sealed class StoppedTests : IDisposable
+public sealed class StoppedTests(TourRun tour) : IDisposable
 {
     private const int Stopped = 130;
 
@@ -33,13 +34,56 @@ public sealed class StoppedTests : IDisposable
     [Fact]
     public async Task Ctrl_C_ends_a_process_with_130_and_leaves_no_folder_behind()
     {
-        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows sends no signals.");
-        var rehearse = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "classkit"), ["rehearse", Checkout.Demo.Lesson, "--students", "500", "--out", Out])
+        await Interrupt(["rehearse", Checkout.Demo.Lesson, "--students", "500", "--out", Out]);
+
+        Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path, "*", new EnumerationOptions { AttributesToSkip = 0 }));
+    }
+
+    /// <summary>Commands that write.</summary>
+    public static TheoryData<string> Writing => ["deal", "pack", "grade", "regrade", "follow-up", "item-bank", "practice", "tour"];
+
+    [Theory]
+    [MemberData(nameof(Writing))]
+    public async Task Ctrl_C_ends_any_command_with_130_and_leaves_what_was_there(string command)
+    {
+        string[] again = Arguments(command, "2");
+        if (command is "regrade") ClassKitRun.Of(Arguments("grade", "2")).Done();
+        else ClassKitRun.Of(again).Done();
+        var before = Files();
+        // It stays when a run is over, and says of the next that it is at work.
+        File.Delete(_folder.Of("out", ".classkit-lock"));
+
+        await Interrupt(Arguments(command, "400"));
+
+        Assert.Equal(before, Files());
+    }
+
+    private string[] Arguments(string command, string many)
+    {
+        var demo = Checkout.Demo;
+        var (dealt, graded) = (Path.Combine(tour.Folder, "dealt"), Path.Combine(tour.Folder, "graded"));
+        return command switch
         {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
+            "deal" => ["deal", demo.Lesson, "--roster", demo.Roster, "--out", Out],
+            "pack" => ["pack", demo.Lesson, "--class", demo.Class, "--out", Out],
+            "grade" => ["grade", dealt, "--returned", demo.Returned, "--out", Out],
+            "regrade" => ["regrade", dealt, "--returned", demo.Returned, "--graded", Out, "--write"],
+            "follow-up" => ["follow-up", dealt, "--graded", graded, "--out", Out],
+            "item-bank" => ["item-bank", demo.Lesson, "--variants", many, "--out", Out],
+            "practice" => ["practice", demo.Lesson, "--roster", demo.Roster, "--out", Out],
+            "tour" => ["tour", "--out", Out],
+            _ => throw new ArgumentOutOfRangeException(nameof(command), command, "No such command here."),
         };
-        using var process = Process.Start(rehearse)!;
+    }
+
+    /// <summary>Presses Ctrl+C as soon as a process is at work, and waits for its end.</summary>
+    private async Task Interrupt(string[] arguments)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows sends no signals.");
+        var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "classkit"), arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
+        using var process = Process.Start(start)!;
+        process.OutputDataReceived += (_, _) => { };
+        process.BeginOutputReadLine();
         var errors = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
 
         // The folder's lock says that it is at work.
@@ -49,8 +93,7 @@ public sealed class StoppedTests : IDisposable
 
         Assert.Equal(Stopped, process.ExitCode);
         Assert.StartsWith("Stopped.", await errors, StringComparison.Ordinal);
-        Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path, "*", new EnumerationOptions { AttributesToSkip = 0 }));
     }
 
-    private SortedDictionary<string, string> Files() => FolderContent.Digests(Out);
+    private SortedDictionary<string, string> Files() => FolderContent.Digests(Out, path => path != ".classkit-lock");
 }
