@@ -1,3 +1,5 @@
+using ClassKit.Tests;
+
 namespace ClassKit.Fuzz;
 
 /// <summary>The formulas of all case files, to start from.</summary>
@@ -5,19 +7,13 @@ internal static class SeedFormulas
 {
     public static string[] All()
     {
-        var formulas = Directory.EnumerateFiles(Folder(), "*.cases", SearchOption.AllDirectories)
+        var folder = Repository.PathOf("tests", "ClassKit.CellFormulas.Tests", "Cases");
+        var formulas = Directory.EnumerateFiles(folder, "*.cases", SearchOption.AllDirectories)
             .Order(StringComparer.Ordinal)
             .SelectMany(File.ReadLines)
             .Where(line => !line.StartsWith('#') && line.Contains(" ->", StringComparison.Ordinal))
             .Select(line => line[..line.LastIndexOf(" ->", StringComparison.Ordinal)].Trim())
             .ToArray();
-        return formulas.Length > 0 ? formulas : throw new InvalidOperationException($"There are no cases in {Folder()}.");
-    }
-
-    private static string Folder()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "ClassKit.sln"))) folder = folder.Parent;
-        return Path.Combine(folder?.FullName ?? ".", "tests", "ClassKit.CellFormulas.Tests", "Cases");
+        return formulas.Length > 0 ? formulas : throw new InvalidOperationException($"There are no cases in {folder}.");
     }
 }

@@ -5,7 +5,7 @@ using ClassKit.EndToEnd.Tests.Tools;
 namespace ClassKit.EndToEnd.Tests.Input;
 
 /// <summary>Every command with every kind of hostile file in every place where it takes one: it ends with 0 or 1, never with an error of ours, and says which file, what is wrong and what to do.</summary>
-public sealed class HostileInputTests : IDisposable
+public sealed class HostileInputTests(SmallDeal deal) : IClassFixture<SmallDeal>, IDisposable
 {
     private const string Hostile = "HOSTILE";
     private const string Good = "DEALT";
@@ -46,13 +46,12 @@ public sealed class HostileInputTests : IDisposable
     [MemberData(nameof(Commands))]
     public void No_hostile_input_is_an_error_of_ours(string command)
     {
-        ClassKitRun.Of("deal", Lesson, "--roster", Roster, "--out", _folder.Of("dealt")).Done();
         var at = 0;
         foreach (var (name, make) in Inputs())
         {
             var hostile = _folder.Of($"hostile {at}");
             make(hostile);
-            var arguments = command.Split(' ').Select(word => word.Replace(Good, _folder.Of("dealt"), StringComparison.Ordinal).Replace(Hostile, hostile, StringComparison.Ordinal));
+            var arguments = command.Split(' ').Select(word => word.Replace(Good, deal.Folder, StringComparison.Ordinal).Replace(Hostile, hostile, StringComparison.Ordinal));
             var run = ClassKitRun.Of([.. arguments, .. command.EndsWith("--out", StringComparison.Ordinal) ? [_folder.Of($"out {at++}")] : Array.Empty<string>()]);
 
             Assert.True(run.ExitCode is 0 or 1, $"{command} with {name}: {run.ExitCode}\n{run.Output}\n{run.Problems}");

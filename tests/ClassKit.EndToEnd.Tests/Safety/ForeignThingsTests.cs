@@ -1,9 +1,10 @@
 using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.EndToEnd.Tests.Tour;
 
 namespace ClassKit.EndToEnd.Tests.Safety;
 
 /// <summary>Every command that writes, twice, with what is not ours around and inside its folder: same inode, link, mode and times before and after.</summary>
-public sealed class ForeignThingsTests : IDisposable
+public sealed class ForeignThingsTests(TourRun tour) : IDisposable
 {
     private static readonly string Lesson = Checkout.Demo.Lesson;
     private static readonly string Roster = Checkout.Demo.Roster;
@@ -50,7 +51,7 @@ public sealed class ForeignThingsTests : IDisposable
     [Fact]
     public void Grade_and_regrade()
     {
-        DealAndGrade();
+        CopyOfTour();
         string[] grade = ["grade", Dealt, "--returned", Path.Combine(Dealt, "workbooks"), "--out", Out];
         Twice(grade, ["grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Out]);
         Again("regrade", Dealt, "--returned", Path.Combine(Dealt, "workbooks"), "--graded", Out, "--write");
@@ -59,7 +60,7 @@ public sealed class ForeignThingsTests : IDisposable
     [Fact]
     public void Grade_without_names()
     {
-        DealAndGrade();
+        CopyOfTour();
         string[] grade = ["grade", Dealt, "--returned", Path.Combine(Dealt, "workbooks"), "--out", Out, "--pseudonymous"];
         Twice(grade, ["grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Out, "--pseudonymous"]);
     }
@@ -67,7 +68,7 @@ public sealed class ForeignThingsTests : IDisposable
     [Fact]
     public void Follow_up()
     {
-        DealAndGrade();
+        CopyOfTour();
         string[] followUp = ["follow-up", Dealt, "--graded", Graded, "--out", Out];
 
         // With another seed it would be another deal, which is refused.
@@ -77,15 +78,15 @@ public sealed class ForeignThingsTests : IDisposable
     [Fact]
     public void Grade_exchange()
     {
-        DealAndGrade();
+        CopyOfTour();
         string[] exchange = ["grade-exchange", Dealt, "--graded", Graded, "--out", Out, "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10"];
         Twice([.. exchange, "--class", "a"], [.. exchange, "--class", "b"]);
     }
 
-    private void DealAndGrade()
+    private void CopyOfTour()
     {
-        ClassKitRun.Of("deal", Lesson, "--roster", Roster, "--out", Dealt, "--seed", "2026", "--class", Checkout.Demo.Class).Done();
-        ClassKitRun.Of("grade", Dealt, "--returned", Checkout.Demo.Returned, "--out", Graded).Done();
+        FolderContent.Copy(Path.Combine(tour.Folder, "dealt"), Dealt);
+        FolderContent.Copy(Path.Combine(tour.Folder, "graded"), Graded);
     }
 
     private void Twice(string[] first, string[] second)

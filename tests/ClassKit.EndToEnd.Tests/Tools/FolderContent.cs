@@ -15,4 +15,15 @@ internal static class FolderContent
                 path => path,
                 path => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(Path.Combine(folder, path))))),
         StringComparer.Ordinal);
+
+    /// <summary>Copies every file below a folder.</summary>
+    public static void Copy(string source, string target)
+    {
+        foreach (var file in Directory.EnumerateFiles(source, "*", SearchOption.AllDirectories))
+        {
+            var copy = Path.Combine(target, Path.GetRelativePath(source, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
+        }
+    }
 }

@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.Grading;
 using ClassKit.Grading.Intake;
 using ClassKit.Grading.Results;
@@ -11,12 +12,14 @@ namespace ClassKit.PracticeBank.Tests.Fillings;
 /// <summary>One student's place in a deal, whose workbook can be filled in again and again.</summary>
 internal sealed record Seat(DealtClass Dealt, ClassGrader Grader, DealtStudent Student, WorkbookSnapshot Blank)
 {
+    private readonly PracticeLayout _layout = Dealt.LayOut();
+
     /// <summary>Fills every part and grades the workbook.</summary>
     /// <param name="fill">What stands in the part's cell: a formula with its =, a text, a number, or null for nothing.</param>
     public IReadOnlyList<AnswerGrade> Grade(Func<Desk, Part, object?> fill)
     {
         var sheets = Blank.Sheets.ToDictionary(sheet => sheet.Name, sheet => new Dictionary<(int Row, int Column), CellContent>(sheet.Cells));
-        foreach (var exercise in Dealt.LayOut().Exercises)
+        foreach (var exercise in _layout.Exercises)
         {
             var desk = new Desk(exercise, Student);
             foreach (var part in exercise.Exercise.Parts)

@@ -1,4 +1,5 @@
 using System.Reflection;
+using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
@@ -8,14 +9,16 @@ namespace ClassKit.UseCases.Tests.Direct;
 /// <summary>Every use case can be started, watched and stopped without a front and without a disk.</summary>
 public class EveryUseCaseTests
 {
+    /// <summary>The tests of a class run one after the other.</summary>
+    private static readonly Dictionary<string, (Watcher, int, IReadOnlyList<OutputFile>)> Wholes = [];
+
     public static TheoryData<string> Names => [.. StartedUseCase.All.Keys];
 
     [Theory]
     [MemberData(nameof(Names))]
     public void It_tells_of_its_steps_and_makes_its_files_in_memory(string name)
     {
-        var watcher = new Watcher();
-        var files = StartedUseCase.All[name](new(watcher));
+        var (watcher, _, files) = Whole(name);
 
         Assert.NotEmpty(files);
         Assert.All(files, file => Assert.NotEmpty(file.Content));
@@ -28,10 +31,9 @@ public class EveryUseCaseTests
     [MemberData(nameof(Names))]
     public void It_stops_wherever_it_is_told_to(string name)
     {
-        var watcher = new Watcher();
-        StartedUseCase.All[name](new(watcher));
+        var steps = Whole(name).Steps;
 
-        foreach (var at in new[] { 0, watcher.Seen.Count / 2, watcher.Seen.Count - 1 }.Distinct())
+        foreach (var at in new[] { 0, steps / 2, steps - 1 }.Distinct())
         {
             using var stop = new CancellationTokenSource();
             var told = 0;
@@ -41,7 +43,7 @@ public class EveryUseCaseTests
             });
             var stopped = Record.Exception(() => StartedUseCase.All[name](new(stopper, stop.Token)));
             // What is told last may be all that there was to do.
-            if (stopped is null) Assert.Equal(watcher.Seen.Count - 1, at);
+            if (stopped is null) Assert.Equal(steps - 1, at);
             else Assert.IsAssignableFrom<OperationCanceledException>(stopped);
             Assert.Equal(at + 1, stopper.Seen.Count);
         }
@@ -58,6 +60,15 @@ public class EveryUseCaseTests
         Assert.Equal(
             typeof(Run).Assembly.GetExportedTypes().Where(type => type.Name.EndsWith("Request", StringComparison.Ordinal)).Select(type => type.Name).Order(StringComparer.Ordinal),
             Runs().Select(run => run.GetParameters()[0].ParameterType.Name).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>A use case from its beginning to its end, which is the same whenever it is looked at.</summary>
+    private static (Watcher Watcher, int Steps, IReadOnlyList<OutputFile> Files) Whole(string name)
+    {
+        if (Wholes.TryGetValue(name, out var known)) return known;
+        var watcher = new Watcher();
+        var files = StartedUseCase.All[name](new(watcher));
+        return Wholes[name] = (watcher, watcher.Seen.Count, files);
     }
 
     /// <summary>What begins work: whoever is called Run, and whoever takes a run.</summary>
