@@ -95,14 +95,10 @@ internal sealed class CanonicalText
                 Print(spill);
                 break;
             case BinaryNode binary:
-                Print(binary.Left, binary.Operator);
-                _text.Append(Symbol(binary.Operator));
-                Print(binary.Right, binary.Operator);
+                Print(binary);
                 break;
             case GroupNode group:
-                _text.Append('(');
-                Print(group.Inner);
-                _text.Append(')');
+                Print(group);
                 break;
             case CallNode call:
                 Print(call);
@@ -118,6 +114,20 @@ internal sealed class CanonicalText
             default:
                 throw new UnreachableException($"It is not known how to write {node.GetType().Name}.");
         }
+    }
+
+    private void Print(BinaryNode binary)
+    {
+        Print(binary.Left, binary.Operator);
+        _text.Append(Symbol(binary.Operator));
+        Print(binary.Right, binary.Operator);
+    }
+
+    private void Print(GroupNode group)
+    {
+        _text.Append('(');
+        Print(group.Inner);
+        _text.Append(')');
     }
 
     /// <summary>Beside a colon, a name of up to three letters would read as a column.</summary>

@@ -21,7 +21,7 @@ public sealed record FeedbackPlace(ExerciseFeedback Exercise, AnswerGrade Answer
     public bool IsSettled => Answer.Correction is not null;
 
     /// <summary>Where the page tells of it in full.</summary>
-    public string Anchor => $"part-{Exercise.Exercise.Id}-{Answer.Part.Id}";
+    public string Anchor => $"part-{Answer.Exercise.Id}-{Answer.Part.Id}";
 
     /// <summary>What to say of it in a sentence.</summary>
     public string Words => Answer.Outcome == Outcome.Misconception ? Answer.Misconception!.Words : FindingWords.Of(Answer);
@@ -30,6 +30,6 @@ public sealed record FeedbackPlace(ExerciseFeedback Exercise, AnswerGrade Answer
     public WorkedSolution Solution(DealtStudent dealt)
     {
         ArgumentNullException.ThrowIfNull(dealt);
-        return WorkedSolution.Of(Exercise.Exercise, Answer.Part, dealt.GivensOf(Exercise.Exercise.Id), dealt.AnswersOf(Exercise.Exercise.Id));
+        return WorkedSolution.Of(Answer.Exercise, Answer.Part, dealt.GivensOf(Answer.Exercise.Id), dealt.AnswersOf(Answer.Exercise.Id));
     }
 }
