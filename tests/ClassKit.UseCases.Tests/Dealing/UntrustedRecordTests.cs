@@ -61,16 +61,17 @@ public sealed class UntrustedRecordTests : IDisposable
         for (var length = 0; length < text.Length; length += Math.Max(1, text.Length / 60)) yield return ($"cut off at {length}", text[..length]);
     }
 
-    private static IEnumerable<JsonNode> All(JsonNode node)
+    /// <summary>Every field below a node: of lists the first item, and of one list at a time the last.</summary>
+    private static IEnumerable<JsonNode> All(JsonNode node, bool alsoLast = true)
     {
-        IEnumerable<JsonNode> children = node switch
+        IEnumerable<(JsonNode Child, bool AlsoLast)> children = node switch
         {
-            JsonObject map => map.Select(pair => pair.Value).OfType<JsonNode>(),
-            JsonArray { Count: > 1 } list => [list[0]!, list[^1]!],
-            JsonArray list => list.OfType<JsonNode>(),
+            JsonObject map => map.Select(pair => pair.Value).OfType<JsonNode>().Select(child => (child, alsoLast)),
+            JsonArray { Count: > 1 } list when alsoLast => [(list[0]!, true), (list[^1]!, false)],
+            JsonArray list => list.OfType<JsonNode>().Take(1).Select(child => (child, alsoLast)),
             _ => [],
         };
-        return children.ToList().SelectMany(child => All(child).Prepend(child));
+        return children.ToList().SelectMany(child => All(child.Child, child.AlsoLast).Prepend(child.Child));
     }
 
     private GradePaths Paths => new(_folder.Of("dealt"), _folder.Of("returned"));
