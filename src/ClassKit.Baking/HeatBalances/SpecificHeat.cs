@@ -19,7 +19,7 @@ public static class SpecificHeat
     public static double Of(Ingredient ingredient)
     {
         ArgumentNullException.ThrowIfNull(ingredient);
-        var solids = FoodSolids.Of(ingredient);
+        var solids = ingredient.Solids ?? FoodSolids.Unknown(ingredient.WaterShare);
         return ingredient.WaterShare * Water + (solids.Protein * Protein + solids.Fat * Fat + solids.Carbohydrate * Carbohydrate + solids.Ash * Ash) / 100;
     }
 }

@@ -22,6 +22,15 @@ public sealed record Ingredient(
     IReadOnlyList<Allergen> Allergens,
     string Source)
 {
+    /// <summary>What it is made of besides water; null where that is not known.</summary>
+    public FoodSolids? Solids { get; init; }
+
+    /// <summary>Sugars by mass, 0 to 1; null where they are not known.</summary>
+    public double? SugarShare { get; init; }
+
+    /// <summary>What price lists call it; null where they use its name.</summary>
+    public string? PriceName { get; init; }
+
     /// <summary>How a kitchen counts it; null where nothing is counted.</summary>
     public HouseholdPiece? Piece { get; init; }
 

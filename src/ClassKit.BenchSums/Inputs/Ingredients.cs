@@ -13,7 +13,7 @@ internal static class Ingredients
     {
         var asked = Plain(text);
         if (asked.Length == 0) return new Impossibility("no-ingredient", "No ingredient was named.", "Name one, as bread flour.");
-        return (Only(name => name == asked) ?? Only(name => name.StartsWith(asked, StringComparison.Ordinal)) ?? Only(name => Holds(name, asked))) is { } found
+        return (Only(name => name == asked) ?? OnlyCalled(asked) ?? Only(name => name.StartsWith(asked, StringComparison.Ordinal)) ?? Only(name => Holds(name, asked))) is { } found
             ? found
             : Unclear(text, asked);
     }
@@ -25,9 +25,12 @@ internal static class Ingredients
         return fitting.Count == 1 ? fitting[0] : null;
     }
 
+    /// <summary>The one that has it as another name.</summary>
+    private static Ingredient? OnlyCalled(string asked) => Pantry.Shipped.Called(asked) is [var only] ? only : null;
+
     private static Impossibility Unclear(string text, string asked) => Fitting(name => Holds(name, asked)) is { Count: > 1 } several
         ? new("several-ingredients", $"`{text.Trim()}` may be {Names(several)}.", "Say which.")
-        : new("unknown-ingredient", $"`{text.Trim()}` is not an ingredient that is known here.", $"Known here: {Names(IngredientCatalog.All)}.");
+        : new("unknown-ingredient", $"`{text.Trim()}` is not an ingredient that is known here.", "Name it as flour, milk, butter or the like, or as the file of ingredients does.");
 
     private static List<Ingredient> Fitting(Func<string, bool> fits) => [.. IngredientCatalog.All.Where(ingredient => fits(Plain(ingredient.Name)) || fits(Plain(ingredient.Id)))];
 

@@ -1,6 +1,7 @@
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Exercises;
+using ClassKit.Content.Ingredients;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Recognition;
 using ClassKit.Content.Rosters;
@@ -41,10 +42,10 @@ public static class ContentChecker
     internal static IEnumerable<CheckedItem> Recognised(Source folder)
     {
         if (folder.In(LessonReader.FileName).IsFile)
-            return [new(folder.Path, ContentKind.Lesson)];
+            return [new(folder.Path, ContentKind.Lesson), .. IngredientsReader.FileNames.Select(folder.In).Where(file => file.IsFile).Select(file => new CheckedItem(file.Path, ContentKind.Ingredients))];
         var tree = folder.Library.Tree;
         var files = tree.Files(folder.Path)
-            .Where(name => name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) || name.StartsWith("roster", StringComparison.OrdinalIgnoreCase))
+            .Where(name => name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) || name.StartsWith("roster", StringComparison.OrdinalIgnoreCase) || IngredientsReader.FileNames.Contains(name, StringComparer.OrdinalIgnoreCase))
             .Select(folder.In)
             .Select(file => (file.Path, Kind: ContentRecognition.Of(file)))
             .Where(file => file.Kind is not null)
@@ -57,7 +58,7 @@ public static class ContentChecker
     {
         if (ContentRecognition.Of(file) is { } kind)
             return [new(file.Path, kind)];
-        problems.Add(new(file.Shown, null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, terms `roster:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv, .tsv, .xlsx or .ods."));
+        problems.Add(new(file.Shown, null, "It is not clear what this file is", "Exercises have a line `skill:`, formulas `leavening:`, marking schemes `accuracy:`, rules for grades `resit:`, terms `roster:`, price lists `currency:` and class profiles `pieces per team:` at the top; rubrics have a section `## Criteria`; rosters end in .csv, .tsv, .xlsx or .ods; a file of ingredients is called ingredients.csv."));
         return [];
     }
 
@@ -73,5 +74,6 @@ public static class ContentChecker
         ContentKind.ClassProfile => ClassProfileReader.Read(source).Problems,
         ContentKind.PriceList => PriceListReader.Read(source).Problems,
         ContentKind.Roster => RosterReader.Read(source).Problems,
+        ContentKind.Ingredients => IngredientsReader.Read(source).Problems,
     };
 }

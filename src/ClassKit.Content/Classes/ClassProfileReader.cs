@@ -3,6 +3,7 @@ using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Ingredients;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
@@ -49,7 +50,7 @@ public static class ClassProfileReader
 
     private static Reading<ClassProfile> ReadFile(Source source)
     {
-        var problems = new ProblemList(source.Shown);
+        var problems = OwnIngredients.ProblemsOf(source);
         if (SourceFile.Read(source, problems) is not { } text)
             return problems.Fail<ClassProfile>();
 

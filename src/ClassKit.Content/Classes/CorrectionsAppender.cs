@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sheets;
 using ClassKit.Exercises.Marking;
 
 namespace ClassKit.Content.Classes;

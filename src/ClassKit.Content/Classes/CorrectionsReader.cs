@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sheets;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
 using ClassKit.Exercises.Authoring;

@@ -1,6 +1,7 @@
 using ClassKit.Baking.Costing;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Ingredients;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Sources;
@@ -22,7 +23,7 @@ public static class PriceListReader
 
     private static Reading<PriceList> ReadFile(Source source)
     {
-        var problems = new ProblemList(source.Shown);
+        var problems = OwnIngredients.ProblemsOf(source);
         if (SourceFile.Read(source, problems) is not { } text || FrontMatterBlock.Split(text, problems) is not { } block)
             return problems.Fail<PriceList>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);

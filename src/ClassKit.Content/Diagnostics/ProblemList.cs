@@ -1,3 +1,4 @@
+using ClassKit.Baking.Ingredients;
 using ClassKit.Content.Wording;
 
 namespace ClassKit.Content.Diagnostics;
@@ -12,6 +13,9 @@ internal sealed class ProblemList(string file)
     private readonly List<Diagnostic> _problems = [];
 
     public string File => file;
+
+    /// <summary>The ingredients that the file can name: those that ship, and those of its place.</summary>
+    public Pantry Pantry { get => field ?? Pantry.Shipped; init; }
 
     public bool IsEmpty => _problems.Count == 0;
 

@@ -2,6 +2,7 @@ using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Quantities;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Ingredients;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
@@ -30,7 +31,7 @@ public static class LessonFormulaReader
 
     private static Reading<LessonFormula> ReadFile(Source source)
     {
-        var problems = new ProblemList(source.Shown);
+        var problems = OwnIngredients.ProblemsOf(source);
         return SourceFile.Read(source, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(source.Path), text, problems) : problems.Fail<LessonFormula>();
     }
 

@@ -1,6 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Exercises;
 using ClassKit.Content.FrontMatter;
+using ClassKit.Content.Ingredients;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Recognition;
@@ -34,7 +35,7 @@ public static class LessonReader
         if (!folder.IsFolder)
             return new(null, [new(folder.Shown, null, "There is no such folder", Nearby.Folders(folder) ?? "Name the folder of a lesson.")]);
         var file = folder.In(FileName);
-        var problems = new ProblemList(file.Shown);
+        var problems = OwnIngredients.ProblemsOf(file);
         return SourceFile.Read(file, problems) is { } text ? Read(folder.Name, file, text, problems) : problems.Fail<Lesson>();
     }
 

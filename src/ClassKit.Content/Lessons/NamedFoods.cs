@@ -17,7 +17,7 @@ internal static class NamedFoods
         string[] titles = [.. formulas.SelectMany(formula => new[] { formula.Formula.Title, formula.Pieces, formula.Piece })];
         foreach (var entry in Lists.Entries(section, new(problems.File)))
         {
-            foreach (var missing in FoodMentions.In(entry.Text.Text, titles).Where(food => !formulas.Any(food.IsListedIn)).DistinctBy(food => (food.Words.ToUpperInvariant(), food.OnSurface)))
+            foreach (var missing in FoodMentions.In(entry.Text.Text, titles, problems.Pantry).Where(food => !formulas.Any(food.IsListedIn)).DistinctBy(food => (food.Words.ToUpperInvariant(), food.OnSurface)))
                 problems.Add(entry.Text.Line, Found(missing), Advice(missing));
         }
     }

@@ -32,4 +32,7 @@ public enum ContentKind
 
     /// <summary>A roster.</summary>
     Roster,
+
+    /// <summary>A file of ingredients.</summary>
+    Ingredients,
 }

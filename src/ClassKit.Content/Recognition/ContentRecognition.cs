@@ -1,3 +1,4 @@
+using ClassKit.Content.Ingredients;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Sources;
 
@@ -28,6 +29,7 @@ internal static class ContentRecognition
         var name = Path.GetFileName(source.Path);
         return Path.GetExtension(name).ToLowerInvariant() switch
         {
+            _ when IngredientsReader.FileNames.Contains(name, StringComparer.OrdinalIgnoreCase) => ContentKind.Ingredients,
             ".csv" or ".tsv" or ".xlsx" or ".ods" => ContentKind.Roster,
             ".md" when name == LessonReader.FileName => ContentKind.Lesson,
             ".md" => ByKeys(source) ?? ByFolder(source),

@@ -15,5 +15,6 @@ internal static class ContentWords
         ContentKind.ClassProfile => "a class profile",
         ContentKind.PriceList => "a price list",
         ContentKind.Roster => "a roster",
+        ContentKind.Ingredients => "a file of ingredients",
     };
 }

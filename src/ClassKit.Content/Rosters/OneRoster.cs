@@ -1,5 +1,5 @@
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sheets;
 using ClassKit.Content.Sources;
 
 namespace ClassKit.Content.Rosters;
@@ -25,14 +25,14 @@ internal static class OneRoster
         var file = users.Folder.In(Enrollments);
         if (!file.IsFile) return null;
         var found = new ProblemList(file.Shown);
-        var enrolled = RosterTables.Read(file, found) is [{ Records: [var header, ..] } table] && IsEnrollments(header) ? Enrolled(header, table, file, problems) : null;
+        var enrolled = SheetTables.Read(file, found) is [{ Records: [var header, ..] } table] && IsEnrollments(header) ? Enrolled(header, table, file, problems) : null;
         return enrolled;
     }
 
     /// <summary>True for a user who is a student and not gone; 1.2 keeps roles in another table, 1.1 in this one.</summary>
     public static bool IsStudent(CsvRecord header, CsvRecord user) => IsActive(header, user) && Field(header, user, "role") is "" or "student";
 
-    private static HashSet<string> Enrolled(CsvRecord header, RosterTable table, Source file, ProblemList problems)
+    private static HashSet<string> Enrolled(CsvRecord header, SheetTable table, Source file, ProblemList problems)
     {
         var students = table.Records.Skip(1).Where(line => IsActive(header, line) && Field(header, line, "role") == "student").ToList();
         var classes = students.Select(line => Field(header, line, "classsourcedid")).Distinct(StringComparer.Ordinal).ToList();

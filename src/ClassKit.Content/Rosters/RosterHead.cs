@@ -1,4 +1,4 @@
-using ClassKit.Content.Classes;
+using ClassKit.Content.Sheets;
 using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Content.Rosters;
@@ -22,7 +22,7 @@ internal sealed record RosterHead(int At, CsvRecord Record, IReadOnlyDictionary<
     public IReadOnlyList<string> LeftAside => [.. Enumerable.Range(0, Record.Fields.Count).Except(Places.Values).Select(Title).Where(title => title.Length > 0)];
 
     /// <summary>The first line that names students' columns, else the first of all; null for a table without lines.</summary>
-    public static RosterHead? Of(RosterTable table)
+    public static RosterHead? Of(SheetTable table)
     {
         var heads = table.Records.Take(Deepest).Select((record, at) => new RosterHead(at, record, Taking(record)));
         return heads.FirstOrDefault(head => head is { NamesStudents: true, Places.Count: > 1 }) ?? heads.FirstOrDefault(head => head.NamesStudents) ?? heads.FirstOrDefault();

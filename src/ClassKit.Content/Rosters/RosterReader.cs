@@ -1,5 +1,5 @@
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sheets;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
 using ClassKit.Exercises.Cohorts;
@@ -19,7 +19,7 @@ public static class RosterReader
     {
         ArgumentNullException.ThrowIfNull(source);
         var problems = new ProblemList(source.Shown);
-        if (RosterTables.Read(source, problems) is not { } tables || !problems.IsEmpty) return problems.Fail<Roster>();
+        if (SheetTables.Read(source, problems) is not { } tables || !problems.IsEmpty) return problems.Fail<Roster>();
         if (tables is [{ Records: [var header, ..] }] && OneRoster.IsEnrollments(header)) return Read(OneRoster.UsersBeside(source), cohort);
 
         var (table, head) = tables.Select(table => (Table: table, Head: RosterHead.Of(table))).OrderBy(table => table.Head switch { { NamesStudents: true } => 0, null => 2, _ => 1 }).FirstOrDefault();

@@ -35,4 +35,14 @@ public sealed class Library(ISourceTree tree)
         _models[key] = reading;
         return reading;
     }
+
+    /// <summary>One and the same for all who come by it in their own ways: the first that was handed in under its name.</summary>
+    internal T Shared<T>(string name, T made)
+        where T : class
+    {
+        var key = (typeof(T), name);
+        if (_models.TryGetValue(key, out var known)) return (T)known;
+        _models[key] = made;
+        return made;
+    }
 }

@@ -1,6 +1,6 @@
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
+using ClassKit.Content.Sheets;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
 using ClassKit.Exercises.Cohorts;

@@ -1,5 +1,5 @@
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sheets;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Cohorts;
 

@@ -1,5 +1,5 @@
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sheets;
 using ClassKit.Content.Wording;
 using ClassKit.Exercises.Cohorts;
 

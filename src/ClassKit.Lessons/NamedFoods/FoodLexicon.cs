@@ -1,10 +1,11 @@
+using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using ClassKit.Baking.Ingredients;
 
 namespace ClassKit.Lessons.NamedFoods;
 
 /// <summary>What foods are called in a method, as far as the catalogue has them or a law makes a label declare them.</summary>
-internal static partial class FoodLexicon
+internal sealed partial class FoodLexicon
 {
     /// <summary>Foods that hold something to be declared and that the catalogue does not have: no list can name them, so a method may not either.</summary>
     private static readonly string[] Unlisted =
@@ -21,20 +22,38 @@ internal static partial class FoodLexicon
     private static readonly HashSet<string> NoSuchFood =
     [
         "butter knife", "egg timer", "egg slicer", "egg size", "flour sifter", "flour scoop", "flour brush", "milk pan", "sugar thermometer", "salt cellar", "oil bath", "oil thermometer", "fish slice", "cheese grater", "cheese wire", "cheese cloth",
-        "coconut milk", "rice milk", "coconut oil", "apple butter", "cocoa butter", "cocoa powder", "custard powder", "garlic powder", "soda water", "water", "nut brown", "nut size", "almond extract", "corn flour",
-        "size of a walnut", "size of an almond", "size of a hazelnut", "size of a nut", "size of an egg", "size of a pea", "walnut size", "hazelnut size", "almond size", "milk bread", "soda bread", "malt colour",
+        "apple butter", "custard powder", "soda water", "water", "nut brown", "nut size", "almond extract",
+        "size of a walnut", "size of an almond", "size of a hazelnut", "size of a nut", "size of an egg", "size of a pea", "walnut size", "hazelnut size", "almond size", "milk bread", "soda bread", "malt colour", "tea towel", "coffee grinder", "coffee filter", "potato masher", "potato ricer", "apple corer", "garlic press", "nutmeg grater", "rice cooker", "salt and pepper mill", "pepper mill",
     ];
 
-    private static readonly Dictionary<string, IReadOnlyList<Ingredient>> ByName = Names();
+    private static readonly ConditionalWeakTable<Pantry, FoodLexicon> Known = [];
+
+    private readonly Dictionary<string, IReadOnlyList<Ingredient>> _byName;
 
     /// <summary>By the first word of names, how many words the longest of them has.</summary>
-    private static readonly Dictionary<string, int> Longest = Lengths();
+    private readonly Dictionary<string, int> _longest;
+
+    private FoodLexicon(Pantry pantry)
+    {
+        Pantry = pantry;
+        _byName = Names(pantry);
+        _longest = Lengths();
+    }
+
+    /// <summary>The words for what a pantry holds, put together once for each.</summary>
+    public static FoodLexicon Of(Pantry pantry) => Known.GetValue(pantry, made => new(made));
+
+    /// <summary>What is in the pantry.</summary>
+    public Pantry Pantry { get; }
+
+    /// <summary>The ingredients of some kinds.</summary>
+    public IReadOnlyList<Ingredient> OfRole(params IngredientRole[] roles) => [.. roles.SelectMany(role => Pantry.All.Where(ingredient => ingredient.Role == role))];
 
     /// <summary>The most words of a name that begins with a word; 0 if none does.</summary>
-    public static int LongestFrom(FoodWord first) => Longest.GetValueOrDefault(first.Word);
+    public int LongestFrom(FoodWord first) => _longest.GetValueOrDefault(first.Word);
 
     /// <summary>Which ingredients a name can mean; empty where the catalogue has none; null where it is no food that is looked for.</summary>
-    public static IReadOnlyList<Ingredient>? Find(string name) => ByName.GetValueOrDefault(name);
+    public IReadOnlyList<Ingredient>? Find(string name) => _byName.GetValueOrDefault(name);
 
     /// <summary>True if a name is to be passed over as a whole.</summary>
     public static bool IsNoSuchFood(string name) => NoSuchFood.Contains(name);
@@ -42,12 +61,12 @@ internal static partial class FoodLexicon
     /// <summary>The words of a text in small letters and in the singular, with where each begins; marks between them are words too, for “until brown; sugar on top” is no brown sugar.</summary>
     public static List<FoodWord> Words(string text) => [.. Word().Matches(text).Select(match => new FoodWord(Singular(match.Value.ToLowerInvariant()), match.Index))];
 
-    private static Dictionary<string, IReadOnlyList<Ingredient>> Names()
+    private static Dictionary<string, IReadOnlyList<Ingredient>> Names(Pantry pantry)
     {
         var names = new Dictionary<string, IReadOnlyList<Ingredient>>();
-        foreach (var ingredient in IngredientCatalog.All.Where(ingredient => ingredient.Id != "water"))
+        foreach (var ingredient in pantry.All.Where(ingredient => ingredient.Id != "water"))
         {
-            foreach (var name in ingredient.OtherNames.Append(Bracketed().Replace(ingredient.Name, "")).Append(ingredient.Id.Replace('_', ' ')).Select(Folded).Distinct())
+            foreach (var name in ingredient.OtherNames.Append(Bracketed().Replace(ingredient.Name, "")).Append(ingredient.Id.Replace('_', ' ')).Append(ByKind(ingredient)).OfType<string>().Select(Folded).Distinct())
                 names[name] = names.TryGetValue(name, out var others) ? [.. others, ingredient] : [ingredient];
         }
         foreach (var unlisted in Unlisted.Select(Folded))
@@ -55,10 +74,23 @@ internal static partial class FoodLexicon
         return names;
     }
 
-    private static Dictionary<string, int> Lengths()
+    /// <summary>What a method calls it by its kind alone: every flour is flour, every milk milk.</summary>
+    private static string? ByKind(Ingredient ingredient) => ingredient.Role switch
+    {
+        IngredientRole.Flour => "flour",
+        IngredientRole.Egg => "egg",
+        IngredientRole.Fat => "fat",
+        IngredientRole.Sugar => "sugar",
+        IngredientRole.Salt => "salt",
+        IngredientRole.Yeast => "yeast",
+        IngredientRole.Liquid when Bracketed().Replace(ingredient.Name, "").EndsWith(" milk", StringComparison.OrdinalIgnoreCase) => "milk",
+        _ => null,
+    };
+
+    private Dictionary<string, int> Lengths()
     {
         var longest = new Dictionary<string, int>();
-        foreach (var words in ByName.Keys.Concat(NoSuchFood).Select(name => name.Split(' ')))
+        foreach (var words in _byName.Keys.Concat(NoSuchFood).Select(name => name.Split(' ')))
             longest[words[0]] = Math.Max(words.Length, longest.GetValueOrDefault(words[0]));
         return longest;
     }

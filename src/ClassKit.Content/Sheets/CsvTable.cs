@@ -1,7 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Wording;
 
-namespace ClassKit.Content.Classes;
+namespace ClassKit.Content.Sheets;
 
 /// <summary>A comma-separated file whose first line names its columns, in any order.</summary>
 /// <remarks>RFC 4180; also with a byte order mark, with any line ends, and with <c>;</c> or tabs between the fields.</remarks>

@@ -1,17 +1,19 @@
 using System.Text;
 using ClassKit.Content.Diagnostics;
 
-namespace ClassKit.Content.Classes;
+namespace ClassKit.Content.Sheets;
 
 /// <summary>Reads comma-separated values as RFC 4180 has them, with any one separator.</summary>
 internal static class CsvReader
 {
     private const char Quote = '"';
 
-    /// <summary>The separator that the first line uses most: spreadsheet programs write <c>;</c> or tabs where the comma is the decimal sign.</summary>
+    /// <summary>The separator that the first line uses most, remarks apart: spreadsheet programs write <c>;</c> or tabs where the comma is the decimal sign.</summary>
     public static char SeparatorOf(string text)
     {
-        var header = text.AsSpan(0, text.IndexOf('\n', StringComparison.Ordinal) is var end and >= 0 ? end : text.Length);
+        var start = 0;
+        while (text.AsSpan(start).StartsWith("# ") && text.IndexOf('\n', start) is >= 0 and var remark) start = remark + 1;
+        var header = text.AsSpan(start, (text.IndexOf('\n', start) is >= 0 and var end ? end : text.Length) - start);
         var (best, most) = (',', header.Count(','));
         foreach (var candidate in ";\t")
         {

@@ -2,7 +2,7 @@ using System.Text;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 
-namespace ClassKit.Content.Rosters;
+namespace ClassKit.Content.Sheets;
 
 /// <summary>The text of a table as spreadsheet programs save it: UTF-8 with or without a mark, UTF-16 with one, else Windows-1252.</summary>
 /// <remarks>Plain “CSV” is saved in the machine's own code page, which in western Europe and the Americas is Windows-1252; others cannot be told from it by their bytes.</remarks>

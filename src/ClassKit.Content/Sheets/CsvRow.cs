@@ -1,4 +1,4 @@
-namespace ClassKit.Content.Classes;
+namespace ClassKit.Content.Sheets;
 
 /// <summary>One line of a <see cref="CsvTable"/>, its fields by column.</summary>
 internal sealed class CsvRow(CsvRecord record, IReadOnlyDictionary<string, int> places)

@@ -1,14 +1,13 @@
 using System.Globalization;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
-using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Wording.Files;
 using ClassKit.Workbooks.Returned;
 using ClassKit.Workbooks.Returned.Packages;
 
-namespace ClassKit.Content.Rosters;
+namespace ClassKit.Content.Sheets;
 
 /// <summary>The rows of a workbook as text. It comes from anywhere, so it is read as what students return is: as a bounded stream, nothing in it followed or run.</summary>
 internal static class WorkbookTables
@@ -20,7 +19,7 @@ internal static class WorkbookTables
 
     public static bool IsWorkbook(Source source) => Endings.Contains(Path.GetExtension(source.Path).ToLowerInvariant());
 
-    public static IReadOnlyList<RosterTable>? Read(Source source, ProblemList problems)
+    public static IReadOnlyList<SheetTable>? Read(Source source, ProblemList problems)
     {
         try
         {
@@ -35,7 +34,7 @@ internal static class WorkbookTables
         return null;
     }
 
-    private static RosterTable Table(SheetSnapshot sheet)
+    private static SheetTable Table(SheetSnapshot sheet)
     {
         var rows = sheet.Cells.Where(cell => cell.Key.Column <= MostColumns).GroupBy(cell => cell.Key.Row).OrderBy(row => row.Key).ToList();
         var records = rows.Where(row => !sheet.HiddenRows.Contains(row.Key)).Select(Record).Where(record => !record.IsBlank).ToList();

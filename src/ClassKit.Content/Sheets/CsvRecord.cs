@@ -1,4 +1,4 @@
-namespace ClassKit.Content.Classes;
+namespace ClassKit.Content.Sheets;
 
 /// <summary>One record of a comma-separated file.</summary>
 /// <param name="Line">Where it begins.</param>

@@ -1,10 +1,9 @@
-using ClassKit.Content.Classes;
 
-namespace ClassKit.Content.Rosters;
+namespace ClassKit.Content.Sheets;
 
-/// <summary>The rows of a file that may hold a roster, as text.</summary>
+/// <summary>The rows of a table, as text.</summary>
 /// <param name="Records">Those with something in them, each with its line or row.</param>
-internal sealed record RosterTable(IReadOnlyList<CsvRecord> Records)
+internal sealed record SheetTable(IReadOnlyList<CsvRecord> Records)
 {
     /// <summary>What stands between fields, for advice.</summary>
     public char Separator { get; init; } = ',';

@@ -1,0 +1,39 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace ClassKit.Baking.Ingredients;
+
+/// <summary>A sourdough starter at the hydration that its name says: <c>Sourdough starter, 100 %</c>, <c>Rye sourdough starter, 80 %</c>.</summary>
+/// <remarks>Flour and water in the ratio of the hydration; what microbes have made of it is left out, some per cent of the flour. Its flour is not counted among the 100 %.</remarks>
+internal static partial class Starter
+{
+    private const int Wettest = 500;
+
+    /// <summary>The starter; null for a text that names none, or none with a hydration from 40 % to 500 %.</summary>
+    public static Ingredient? Find(string text, Pantry pantry)
+    {
+        var match = Named().Match(text);
+        if (!match.Success || !int.TryParse(match.Groups["hydration"].Value, CultureInfo.InvariantCulture, out var hydration) || hydration is < 40 or > Wettest) return null;
+        var of = match.Groups["of"].Value.Trim().ToLowerInvariant();
+        var named = of is "rye" ? "rye_flour" : of is "whole wheat" or "wholemeal" ? "whole_wheat_flour" : "ap_flour";
+        if (!pantry.TryFind(named, out var flour)) return null;
+        var share = 100.0 / (100 + hydration);
+        var solids = flour.Solids ?? FoodSolids.Unknown(flour.WaterShare);
+        return flour with
+        {
+            Id = string.Create(CultureInfo.InvariantCulture, $"{(named == "ap_flour" ? "" : of.Replace(' ', '_') + "_")}sourdough_starter_{hydration}"),
+            Name = string.Create(CultureInfo.InvariantCulture, $"{(named == "ap_flour" ? "Sourdough" : char.ToUpperInvariant(of[0]) + of[1..] + " sourdough")} starter, {hydration} %"),
+            Role = IngredientRole.Other,
+            WaterShare = 1 - (1 - flour.WaterShare) * share,
+            Solids = new(solids.Protein * share, solids.Fat * share, solids.Carbohydrate * share, solids.Ash * share),
+            GramsPerCup = null,
+            GramsPerTeaspoon = null,
+            SugarShare = null,
+            OtherNames = ["starter", "sourdough", "sourdough starter", "levain"],
+            Source = $"its hydration, and the flour: {flour.Source}",
+        };
+    }
+
+    [GeneratedRegex(@"^(?<of>wheat|rye|whole wheat|wholemeal)?\s*(?:sourdough(?: starter)?|starter|levain),?\s*\(?(?<hydration>\d{2,3})\s*%(?: hydration)?\)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Named();
+}

@@ -1,0 +1,74 @@
+using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Ingredients;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sheets;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Wording;
+
+namespace ClassKit.Content.Ingredients;
+
+/// <summary>Reads a file of ingredients: a table with the columns of <see cref="IngredientColumn"/>, any of which but name, kind, water and source may be left out.</summary>
+public static class IngredientsReader
+{
+    /// <summary>What such a file is called: it is found by its name, in the folder of what uses it or above.</summary>
+    public static IReadOnlyList<string> FileNames { get; } = ["ingredients.csv", "ingredients.xlsx", "ingredients.ods"];
+
+    /// <summary>The ingredients, or everything that is wrong with the file.</summary>
+    public static Reading<OwnPantry> Read(Source source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        return source.Once(() => ReadFile(source));
+    }
+
+    private static Reading<OwnPantry> ReadFile(Source source)
+    {
+        var problems = new ProblemList(source.Shown);
+        if (SheetTables.Read(source, problems) is not [{ Records: [var header, ..] records }, ..] || !problems.IsEmpty) return Empty(problems);
+        List<string> known = [.. IngredientColumn.All.Select(column => column.Name)];
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var (at, title) in header.Fields.Select(field => field.Trim().ToLowerInvariant()).Index().Where(title => title.Item.Length > 0))
+        {
+            if (!known.Contains(title)) problems.Add(header.Line, $"The header has a column `{title}`, which is not known here", NearestWord.Advice(title, known));
+            else if (!places.TryAdd(title, at)) problems.Add(header.Line, $"The header has the column `{title}` twice", "Keep one of them.");
+        }
+        if (!problems.IsEmpty) return problems.Fail<OwnPantry>();
+
+        var own = new List<Ingredient>();
+        foreach (var record in records.Skip(1))
+        {
+            var (ingredient, faults) = IngredientRow.Read(column => places.TryGetValue(column, out var place) && place < record.Fields.Count ? record.Fields[place].Trim() : "");
+            foreach (var fault in faults) problems.Add(record.Line, Found(fault), Expected(fault));
+            if (ingredient is null) continue;
+            if (own.Exists(other => other.Id == ingredient.Id)) problems.Add(record.Line, $"The ingredient `{ingredient.Id}` is listed a second time", "Keep one row for it, or give one of them another id.");
+            own.Add(ingredient);
+        }
+        return problems.Finish(() => new OwnPantry(own));
+    }
+
+    private static Reading<OwnPantry> Empty(ProblemList problems)
+    {
+        if (problems.IsEmpty) problems.Add(null, "There is no table in the file", $"Its first line names the columns: {string.Join(",", IngredientColumn.All.Select(column => column.Name))}.");
+        return problems.Fail<OwnPantry>();
+    }
+
+    private static string Found(IngredientFault fault) => fault.Kind switch
+    {
+        IngredientFaultKind.Missing => $"The column `{fault.Column}` is empty",
+        IngredientFaultKind.TooMuch => "Water, protein, fat, carbohydrate and ash of 100 g come to more than 100 g",
+        _ => $"The column `{fault.Column}` holds `{fault.Found}`",
+    };
+
+    private static string Expected(IngredientFault fault) => fault.Kind switch
+    {
+        IngredientFaultKind.Missing => $"Write {Means(fault.Column)}.",
+        IngredientFaultKind.NoNumber => $"A number is expected: {Means(fault.Column)}.",
+        IngredientFaultKind.NoShare => $"It must be from 0 to 100: {Means(fault.Column)}.",
+        IngredientFaultKind.TooMuch => "Look at the label or the table again; a column may be per portion.",
+        IngredientFaultKind.NoWeight => $"It must be above 0: {Means(fault.Column)}.",
+        IngredientFaultKind.UnknownKind => NearestWord.Advice(fault.Found, [.. IngredientRow.KindNames]),
+        IngredientFaultKind.UnknownAllergen => NearestWord.To(fault.Found, AllergenWords.All.Select(word => word.Word)) is { } near ? $"Did you mean `{near}`?" : $"Known are what EU and US law make a label declare: {string.Join(", ", AllergenCatalog.All.Select(allergen => allergen.Name))}.",
+        IngredientFaultKind.NoId => "Use small letters a to z, digits and _.",
+    };
+
+    private static string Means(string column) => IngredientColumn.All.First(known => known.Name == column).Means;
+}
