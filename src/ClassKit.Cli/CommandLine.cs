@@ -48,6 +48,7 @@ public static class CommandLine
     private static RootCommand Root(Report report) => new("Teach how breads rise: prepare the lesson, deal practice, grade what comes back.")
     {
         TourCommand.Create(report),
+        BeginCommand.Create(report),
         PackCommand.Create(report),
         DealCommand.Create(report),
         PracticeCommand.Create(report),

@@ -76,7 +76,7 @@ public static class LessonReader
         var formulaLinks = LinkList.Read(sections.Required("Formulas"), "formulas", file, problems);
         var formulas = files.All(formulaLinks, ContentKind.Formula, LessonFormulaReader.Read, formula => formula.Formula.Title);
         var allRead = formulas.Count == formulaLinks.Count && problems.Count == beforeFormulas;
-        var exercises = files.All(LinkList.Read(sections.Required("Exercises"), "exercises", file, problems), ContentKind.Exercise, ExerciseReader.Read, exercise => exercise.Title);
+        var exercises = files.All(LinkList.Read(sections.Optional("Exercises"), "exercises", file, problems), ContentKind.Exercise, ExerciseReader.Read, exercise => exercise.Title);
         var vocabulary = Lists.Entries(sections.Required("Vocabulary"), problems)
             .Select(entry => NamedItem.Read(entry.Text, "- **Proof.** The last rise before baking.", problems)).OfType<NamedItem>()
             .Select(item => new Term(item.Name.Text, texts.Read(item.Text))).ToList();

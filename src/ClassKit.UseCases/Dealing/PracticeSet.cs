@@ -41,6 +41,7 @@ public sealed record PracticeSet(string Id, string Title, IReadOnlyList<Exercise
         var isBank = library.Tree.At(folder) == SourceKind.Folder && library.Tree.At(Path.Combine(folder, LessonReader.FileName)) != SourceKind.File;
         var all = isBank ? OfFolder(source) : OfLesson(source, wish);
         if (!all.Succeeded) return all;
+        if (all.Model.Exercises.Count == 0) return new(null, [new(folder, null, "There is no exercise to deal", "Link some under `## Exercises` in the lesson, or name a folder of exercises.")]);
         if (Misnamed(folder, all.Model.Exercises, wish) is { Count: > 0 } problems) return new(null, problems);
         var chosen = SetChooser.Choose(all.Model.Exercises, wish, seed);
         if (chosen.Count == 0)

@@ -27,6 +27,14 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     public void Tour() => Twice(["tour", "--out", Out], ["tour", "--out", Out]);
 
     [Fact]
+    public void Begin()
+    {
+        if (!OperatingSystem.IsLinux()) Assert.Skip("Inodes, pipes and modes are looked at with Linux's find.");
+        InstructorsThings.Put(_folder.Of("around"));
+        Again("begin", "--only", "exercise", "--out", Out);
+    }
+
+    [Fact]
     public void Pack() => Twice(["pack", Lesson, "--out", Out], ["pack", Lesson, "--out", Out, "--class", Checkout.Demo.Class]);
 
     [Fact]

@@ -8,6 +8,7 @@ using ClassKit.Grading.Results;
 using ClassKit.Lessons.Authored;
 using ClassKit.Terms.Rules;
 using ClassKit.Terms.Trials;
+using ClassKit.UseCases.Beginning;
 using ClassKit.UseCases.Checking;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Exporting;
@@ -48,6 +49,7 @@ internal static class StartedUseCase
     /// <summary>By the name of the use case: from a run to its files.</summary>
     public static IReadOnlyDictionary<string, Func<Run, IReadOnlyList<OutputFile>>> All { get; } = new Dictionary<string, Func<Run, IReadOnlyList<OutputFile>>>
     {
+        [nameof(BeginTeaching)] = run => BeginTeaching.Run(new(BeginPart.Folder), run),
         [nameof(BuildPack)] = run => PackFiles.Of(BuildPack.Run(Pack, run).Model!),
         [nameof(DealPractice)] = run => DealFiles.Of(DealPractice.Run(new(Set, Roster, Wish), run).Model!),
         [nameof(MakePractice)] = run => PracticeFiles.Of(MakePractice.Run(new(Set, 5), run).Model!),
