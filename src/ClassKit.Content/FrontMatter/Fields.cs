@@ -26,7 +26,7 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
         }
         if (field.Values[0].Text.Length > 0)
             return field.Values[0];
-        problems.Add(field.Line, $"`{key}` is empty", "Write its value behind the colon.");
+        problems.Add(field.Line, $"`{key}` is empty", $"Write behind the colon {KeyMeaning.Of(key).Means}: `{key}: {KeyMeaning.Of(key).Example}`.");
         return null;
     }
 
@@ -81,7 +81,7 @@ internal sealed class Fields(IReadOnlyList<Field> fields, bool isWhole, ProblemL
             if (NearestWord.To(field.Key, _asked) is { } meant) _missing.Remove(meant);
         }
         foreach (var key in _missing)
-            problems.Add(1, $"`{key}` is missing at the top of the file", $"Add a line `{key}: ...` between the two lines of `---`.");
+            problems.Add(1, $"`{key}` is missing at the top of the file", $"Add a line such as `{key}: {KeyMeaning.Of(key).Example}` between the two lines of `---`: {KeyMeaning.Of(key).Means}.");
     }
 
     private Field? Find(string key)

@@ -7,6 +7,9 @@ namespace ClassKit.Content.Recognition;
 /// <summary>Tells from a file's name, its folder and its first lines what it is, even if it is broken.</summary>
 internal static class ContentRecognition
 {
+    /// <summary>What is written for people beside the content, with examples of all kinds.</summary>
+    private const string Handbook = "README.md";
+
     /// <summary>Enough to hold any front matter's keys.</summary>
     private const int FirstLines = 40;
 
@@ -32,6 +35,7 @@ internal static class ContentRecognition
             _ when IngredientsReader.FileNames.Contains(name, StringComparer.OrdinalIgnoreCase) => ContentKind.Ingredients,
             ".csv" or ".tsv" or ".xlsx" or ".ods" => ContentKind.Roster,
             ".md" when name == LessonReader.FileName => ContentKind.Lesson,
+            ".md" when name.Equals(Handbook, StringComparison.OrdinalIgnoreCase) => null,
             ".md" => ByKeys(source) ?? ByFolder(source),
             _ => null,
         };

@@ -82,7 +82,7 @@ public sealed class ExerciseReaderTests : IDisposable
     }
 
     [Theory]
-    [InlineData("skill: hydration\n", "", 1, "`skill` is missing", "`skill: ...`")]
+    [InlineData("skill: hydration\n", "", 1, "`skill` is missing", "`skill: scaling and yield`")]
     [InlineData("skill:", "skil:", 2, "`skil` is not a key", "Did you mean `skill`?")]
     [InlineData("source: common practice, no source", "source:", 5, "`source` is empty", "behind the colon")]
     [InlineData("level: guided", "level: giuded", 3, "`level` is `giuded`", "Did you mean `guided`?")]

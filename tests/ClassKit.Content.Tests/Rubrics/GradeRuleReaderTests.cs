@@ -54,7 +54,7 @@ public sealed class GradeRuleReaderTests : IDisposable
     [InlineData("resit: better, at most 70 %", "resit: best", "", "`resit` is `best`", "better")]
     [InlineData("resit: better, at most 70 %", "resit: better, up to 70 %", "", "limited by `up to 70 %`", "at most 70 %")]
     [InlineData("resit: better, at most 70 %", "resit: better, at most 170 %", "", "The limit of `resit` is 170 %", "above 0")]
-    [InlineData("absent: zero\n", "", "---", "`absent` is missing", "`absent: ...`")]
+    [InlineData("absent: zero\n", "", "---", "`absent` is missing", "`absent: zero`")]
     [InlineData("## Scale", "### Scale", "", "wrong number of #", "`## Scale`", 3)]
     [InlineData("late: 10 %", "late: 110 %", "", "`late` is 110 %", "from 0 to 100")]
     public void A_mistake_in_a_rule_is_named(string find, string replacement, string? at, string found, string remedy, int problems = 1)

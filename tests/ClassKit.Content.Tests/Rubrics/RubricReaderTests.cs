@@ -73,7 +73,7 @@ public sealed class RubricReaderTests : IDisposable
     [InlineData("accuracy: 40 %", "accuracy: 0.4", "", "`0.4`, without a unit", "`4 %`")]
     [InlineData("accuracy: 40 %", "accuracy: 140 %", "", "`accuracy` is 140 %", "from 0 to 100")]
     [InlineData("misconception: 0 %", "misconceptions: 0 %", "", "`misconceptions` is not a key", "Did you mean `misconception`?")]
-    [InlineData("follow-through: 100 %\n", "", "---", "`follow-through` is missing", "`follow-through: ...`")]
+    [InlineData("follow-through: 100 %\n", "", "---", "`follow-through` is missing", "`follow-through: 100 %`")]
     public void A_mistake_in_a_marking_scheme_is_named(string find, string replacement, string? at, string found, string remedy, int problems = 1)
     {
         var sound = Shipped("calculation-marks.md");
