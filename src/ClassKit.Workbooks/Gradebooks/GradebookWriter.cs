@@ -8,7 +8,7 @@ namespace ClassKit.Workbooks.Gradebooks;
 
 /// <summary>Makes the instructor's workbook of a graded class: points with live totals, outcomes, exercises that count, parts, every answer, corrections, flags, files.</summary>
 /// <remarks>
-/// Points can be overtyped and words of outcomes changed: totals, percentages and counts follow. What every formula comes to is
+/// Points can be overtyped: totals, percentages and the class follow. What every formula comes to is
 /// stored too, for programs that only show. Names, file names and students' formulas are texts, whatever they start with.
 /// </remarks>
 public static class GradebookWriter
@@ -34,6 +34,10 @@ public static class GradebookWriter
         CorrectionsSheet.Write(workbook, grades, grid);
         FlagsSheet.Write(workbook, grades);
         FilesSheet.Write(workbook, grades);
+        ClassSheet.Write(workbook, grades, grid);
+
+        // Programs that print a whole workbook print the sheets that name what to print, if any does: the class alone, unless another is asked for.
+        foreach (var sheet in workbook.Worksheets.Where(sheet => sheet.Name != ClassSheet.Name)) sheet.PageSetup.PrintAreas.Clear();
         workbook.Worksheet(1).SetTabActive().SetTabSelected();
         return workbook.Saved();
     }

@@ -1,3 +1,4 @@
+using ClassKit.Grading.Results;
 using ClassKit.Wording.Outcomes;
 using ClosedXML.Excel;
 
@@ -6,6 +7,10 @@ namespace ClassKit.Workbooks.Gradebooks;
 /// <summary>How cells with an outcome look: the word is what the cell holds, and its sign and tint follow when another word is typed.</summary>
 internal static class OutcomeLook
 {
+    /// <summary>Points stand on the tint of what their answer turned out to be; the word for it is on the sheet of outcomes.</summary>
+    public static void AsOutcome(this IXLCell points, Outcome outcome) =>
+        points.Style.Fill.BackgroundColor = XLColor.FromHtml(OutcomeTones.Ground(OutcomeTones.Of(outcome)));
+
     public static void AsOutcomes(this IXLRange range)
     {
         foreach (var outcome in OutcomeText.Order)

@@ -17,7 +17,7 @@ internal static class OutcomesSheet
         var sheet = workbook.AddWorksheet(GradebookGrid.OutcomesSheet);
         GridHead.Write(sheet, grades, grid, new(
             "Outcomes",
-            $"Change a word here, and the counts on the sheet of parts follow{ClassName.Behind(grades.Dealt.Cohort)}",
+            $"What every answer turned out to be. To change what it earns, type points on the sheet {GradebookGrid.PointsSheet}{ClassName.Behind(grades.Dealt.Cohort)}",
             PartWidth,
             XLAlignmentHorizontalValues.Left,
             grid.LastPartColumn));
@@ -31,6 +31,7 @@ internal static class OutcomesSheet
         }
 
         sheet.Range(GradebookGrid.FirstStudentRow, GradebookGrid.FirstPartColumn, grid.LastStudentRow, grid.LastPartColumn).AsOutcomes();
+        sheet.ProtectFromSlips();
         sheet.TabColor = Palette.Band;
         sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow, grid.LastPartColumn), XLPageOrientation.Landscape, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.PagesWide = (grid.Answers.Count + PartsPerPage - 1) / PartsPerPage;

@@ -3,12 +3,13 @@ using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Results;
 using ClassKit.Wording.Marking;
+using ClassKit.Wording.Outcomes;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Gradebooks;
 
-/// <summary>The first sheet: every student's points with live totals.</summary>
+/// <summary>Every student's points with live totals.</summary>
 internal static class PointsSheet
 {
     public const string Undecided = "?";
@@ -32,9 +33,7 @@ internal static class PointsSheet
             WriteStudent(sheet, grades.Students[index], grid, GradebookGrid.FirstStudentRow + index, grades.Dealt.Marking.Total);
         WriteMeans(sheet, grid, percent, flags);
 
-        sheet.TabColor = Palette.Answer;
-
-        // Files and flags have sheets of their own to print, and would make the points too small to read.
+        sheet.TabColor = Palette.Band;
         sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow + 1, late), XLPageOrientation.Landscape, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
     }
@@ -58,7 +57,7 @@ internal static class PointsSheet
         {
             var cell = sheet.Cell(row, grid.ColumnOf(answer));
             if (answer.IsUndecided) cell.SetText(Undecided).AsAttention();
-            else cell.SetNumber(answer.Points);
+            else cell.SetNumber(answer.Points).AsOutcome(OutcomeText.Shown(answer.Outcome, answer.Part));
             if (answer.Correction is not null) cell.AsCorrected();
         }
 

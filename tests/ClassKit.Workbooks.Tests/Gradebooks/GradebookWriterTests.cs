@@ -37,6 +37,47 @@ public sealed class GradebookWriterTests
     }
 
     [Fact]
+    public void The_first_sheet_shows_each_student_s_percent_and_total_beside_the_name() => AssertClass(Gradebook);
+
+    [Fact]
+    public void LibreOffice_comes_to_the_same_first_sheet() => AssertClass(Recalculated.Value);
+
+    [Fact]
+    public void The_first_sheet_follows_points_typed_on_the_sheet_of_points()
+    {
+        Assert.Equal(7, Points(Decided.Value, 7, 3, "Class"));
+        Assert.Equal(7.0 / 11, Points(Decided.Value, 7, 2, "Class")!.Value, 12);
+    }
+
+    [Fact]
+    public void Only_the_first_sheet_names_what_to_print_and_it_is_on_one_page_across()
+    {
+        using var workbook = new ClosedXML.Excel.XLWorkbook(new MemoryStream(Written));
+
+        Assert.Equal(["Class"], workbook.Worksheets.Where(sheet => sheet.PageSetup.PrintAreas.Any()).Select(sheet => sheet.Name));
+        Assert.Equal(1, workbook.Worksheet(1).PageSetup.PagesWide);
+        Assert.True(workbook.Worksheet("Outcomes").Protection.IsProtected);
+    }
+
+    /// <summary>By the grades themselves: totals, and of each exercise the sum of its judged answers.</summary>
+    private static void AssertClass(WorkbookSnapshot gradebook)
+    {
+        var exercises = SampleGrades.Grades.Dealt.LayOut().Exercises.Where(exercise => exercise.Answers.Count > 0).ToList();
+        foreach (var (index, student) in SampleGrades.Grades.Students.Index())
+        {
+            var row = 5 + index;
+            Assert.Equal(Points(Gradebook, 7 + index, Total), Points(gradebook, row, 3, "Class"));
+            Assert.Equal(Points(Gradebook, 7 + index, Total + 2), Points(gradebook, row, 2, "Class"));
+            Assert.Equal(student.Answers.Count(answer => answer.IsUndecided), Points(gradebook, row, 5 + exercises.Count + 1, "Class"));
+            foreach (var (at, exercise) in exercises.Index())
+            {
+                var judged = student.Answers.Where(answer => answer.Exercise.Id == exercise.Exercise.Id && !answer.IsUndecided).ToList();
+                Assert.Equal(judged.Count == 0 ? null : (double)judged.Sum(answer => answer.Points), Points(gradebook, row, 5 + at, "Class"));
+            }
+        }
+    }
+
+    [Fact]
     public void Points_typed_over_a_question_mark_enter_both_sides_of_the_total()
     {
         Assert.Equal(7, Points(Decided.Value, 9, Total));
@@ -122,7 +163,7 @@ public sealed class GradebookWriterTests
     [Fact]
     public void Names_files_and_formulas_of_students_are_texts_and_never_formulas()
     {
-        string[] ours = ["COUNT(", "SUM(", "AVERAGE(", "COUNTIF("];
+        string[] ours = ["COUNT(", "SUM(", "AVERAGE(", "COUNTIF(", "INDEX("];
         var formulas = Gradebook.Sheets.SelectMany(sheet => sheet.Cells.Values).Select(cell => cell.Formula).OfType<string>().ToList();
         Assert.All(formulas, formula => Assert.True(formula.StartsWith("IF(", StringComparison.Ordinal) || ours.Any(name => formula.StartsWith(name, StringComparison.Ordinal)), formula));
 
@@ -227,9 +268,9 @@ public sealed class GradebookWriterTests
         }
     }
 
-    private static double? Points(WorkbookSnapshot gradebook, int row, int column)
+    private static double? Points(WorkbookSnapshot gradebook, int row, int column, string sheet = "Gradebook")
     {
-        var value = gradebook.Find(new("Gradebook", row, column))!.Stored;
+        var value = gradebook.Find(new(sheet, row, column))!.Stored;
         return value.IsNumber ? value.Number : null;
     }
 

@@ -1,6 +1,6 @@
 using ClosedXML.Excel;
 
-namespace ClassKit.Workbooks.Dealing;
+namespace ClassKit.Workbooks.Look;
 
 /// <summary>Protection against slips, not against people: no password, and everything allowed that cannot hurt the givens.</summary>
 internal static class ProtectedSheet

@@ -1,0 +1,103 @@
+using System.Globalization;
+using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Layout;
+using ClassKit.Grading.Results;
+using ClassKit.Workbooks.Look;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks.Gradebooks;
+
+/// <summary>The first sheet: the class on one page, each student's total and percent beside the name, then the points of each exercise.</summary>
+/// <remarks>Everything is looked up by the student's id on the sheet of points, so that points typed there show here, and either sheet can be sorted.</remarks>
+internal static class ClassSheet
+{
+    public const string Name = "Class";
+    private const int StudentColumn = 1;
+    private const int PercentColumn = 2;
+    private const int TotalColumn = 3;
+    private const int OutOfColumn = 4;
+    private const int FirstExerciseColumn = 5;
+    private const int FactsRow = 2;
+    private const int HeadRow = 4;
+    private const int FirstRow = 5;
+    private const double NumberWidth = 9;
+    private const double ExerciseWidth = 11;
+
+    public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
+    {
+        var sheet = workbook.AddWorksheet(Name, 1);
+        sheet.AsPage();
+        var status = FirstExerciseColumn + grid.Exercises.Count;
+        var (undecided, id) = (status + 1, status + 2);
+        var last = FirstRow + Math.Max(grades.Students.Count, 1) - 1;
+        sheet.Range(1, 1, 1, id).AsTitle();
+        sheet.Cell(1, 1).SetText($" {(grades.Dealt.Cohort.Length == 0 ? "Class" : grades.Dealt.Cohort)}: {grades.Dealt.LessonTitle}");
+        WriteHeads(sheet, grid, status, undecided, id);
+        for (var index = 0; index < grades.Students.Count; index++)
+            WriteStudent(sheet, grades.Students[index], grid, FirstRow + index, status, undecided, id);
+
+        var percents = Range(PercentColumn, FirstRow, last);
+        sheet.Cell(FactsRow, 1).SetFormulaA1(
+            $"COUNT({percents})&\" of {grades.Students.Count.ToString(CultureInfo.InvariantCulture)} have points\"&IF(COUNT({percents})=0,\"\",\"; class mean \"&TEXT(AVERAGE({percents}),\"0%\")&\", median \"&TEXT(MEDIAN({percents}),\"0%\"))").AsQuiet();
+        sheet.Row(FactsRow).Height = 20;
+        sheet.SheetView.Freeze(HeadRow, StudentColumn);
+        sheet.TabColor = Palette.Answer;
+        sheet.SetUpPage(sheet.Range(1, 1, last, id), grid.Exercises.Count > 4 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
+    }
+
+    private static void WriteHeads(IXLWorksheet sheet, GradebookGrid grid, int status, int undecided, int id)
+    {
+        List<(int Column, string Text, double Width, bool IsNumber)> heads =
+        [
+            (StudentColumn, "Student", GridHead.NameWidth, false), (PercentColumn, "Percent", NumberWidth, true),
+            (TotalColumn, "Total", NumberWidth, true), (OutOfColumn, "Out of", NumberWidth, true),
+            .. grid.Exercises.Select((exercise, index) => (FirstExerciseColumn + index, exercise.Exercise.Title, ExerciseWidth, true)),
+            (status, "Status", NumberWidth + 3, false), (undecided, "To decide", NumberWidth, true), (id, GradebookGrid.IdHead, GridHead.IdWidth + 6, false),
+        ];
+        sheet.Range(HeadRow, 1, HeadRow, id).AsTableHead();
+        foreach (var (column, text, width, isNumber) in heads)
+        {
+            sheet.Column(column).Width = width;
+            var head = sheet.Cell(HeadRow, column).SetText(text).Wrapped();
+            if (isNumber) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+        }
+
+        sheet.Row(HeadRow).Height = heads.Max(head => TextHeight.Of(head.Text, head.Width));
+    }
+
+    private static void WriteStudent(IXLWorksheet sheet, StudentGrade student, GradebookGrid grid, int row, int status, int undecided, int id)
+    {
+        var total = grid.LastPartColumn + 1;
+        var found = $"MATCH({CellAddress.ColumnLetters(id)}{row},{OnPoints(grid, GradebookGrid.IdColumn)},0)";
+        sheet.Cell(row, StudentColumn).SetText(student.Who.Shown).Wrapped().Style.Font.Bold = true;
+        sheet.Cell(row, PercentColumn).SetFormulaA1($"INDEX({OnPoints(grid, total + 2)},{found})").Style.NumberFormat.Format = "0 %";
+        sheet.Cell(row, TotalColumn).SetFormulaA1($"INDEX({OnPoints(grid, total)},{found})");
+        sheet.Cell(row, OutOfColumn).SetFormulaA1($"INDEX({OnPoints(grid, total + 1)},{found})");
+        sheet.Range(row, PercentColumn, row, OutOfColumn).Style.Font.Bold = true;
+        for (var index = 0; index < grid.Exercises.Count; index++)
+            WriteExercise(sheet.Cell(row, FirstExerciseColumn + index), grid, grid.Exercises[index], found);
+
+        var word = sheet.Cell(row, status).SetText(OutcomeWords.Of(student.Status));
+        if (student.Status != GradeStatus.Graded) word.AsAttention();
+        sheet.Cell(row, undecided).SetFormulaA1($"COUNTIF(INDEX({OnPoints(grid, GradebookGrid.FirstPartColumn, grid.LastPartColumn)},{found},0),\"~{PointsSheet.Undecided}\")").Style.NumberFormat.Format = "0;-0;";
+        sheet.Cell(row, id).SetText(student.Who.Id).AsQuiet();
+        sheet.Range(row, TotalColumn, row, status - 1).Style.NumberFormat.Format = "0.##;-0.##;0";
+        sheet.Range(row, PercentColumn, row, status - 1).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+        sheet.Range(row, 1, row, id).AsTableRow();
+        sheet.Row(row).Height = Math.Max(18, TextHeight.Of(student.Who.Shown, GridHead.NameWidth));
+    }
+
+    /// <summary>An exercise's points, empty where none of its parts has any: not asked, not handed in, or all still to decide.</summary>
+    private static void WriteExercise(IXLCell cell, GradebookGrid grid, ExerciseLayout exercise, string found)
+    {
+        var first = GradebookGrid.FirstPartColumn + grid.Answers.TakeWhile(answer => answer != exercise.Answers[0]).Count();
+        var points = $"INDEX({OnPoints(grid, first, first + exercise.Answers.Count - 1)},{found},0)";
+        cell.SetFormulaA1($"IF(COUNT({points})=0,\"\",SUM({points}))");
+    }
+
+    private static string OnPoints(GradebookGrid grid, int column, int? to = null) => $"{GradebookGrid.PointsSheet}!{Range(column, GradebookGrid.FirstStudentRow, grid.LastStudentRow, to)}";
+
+    private static string Range(int column, int first, int last, int? to = null) => string.Create(
+        CultureInfo.InvariantCulture, $"${CellAddress.ColumnLetters(column)}${first}:${CellAddress.ColumnLetters(to ?? column)}${last}");
+}
