@@ -12,6 +12,9 @@ namespace ClassKit.Workbooks.Gradebooks;
 internal static class ClassSheet
 {
     public const string Name = "Class";
+
+    /// <summary>Other words than over the ids of the sheet of points, which is known by its own when somebody renamed it.</summary>
+    private const string IdHead = "Student id";
     private const int StudentColumn = 1;
     private const int PercentColumn = 2;
     private const int TotalColumn = 3;
@@ -53,7 +56,7 @@ internal static class ClassSheet
             (StudentColumn, "Student", GridHead.NameWidth, false), (PercentColumn, "Percent", NumberWidth, true),
             (TotalColumn, "Total", NumberWidth, true), (OutOfColumn, "Out of", NumberWidth, true),
             .. grid.Exercises.Select((exercise, index) => (FirstExerciseColumn + index, exercise.Exercise.Title, ExerciseWidth, true)),
-            (status, "Status", NumberWidth + 3, false), (undecided, "To decide", NumberWidth, true), (id, GradebookGrid.IdHead, GridHead.IdWidth + 6, false),
+            (status, "Status", NumberWidth + 3, false), (undecided, "To decide", NumberWidth, true), (id, IdHead, GridHead.IdWidth + 6, false),
         ];
         sheet.Range(HeadRow, 1, HeadRow, id).AsTableHead();
         foreach (var (column, text, width, isNumber) in heads)

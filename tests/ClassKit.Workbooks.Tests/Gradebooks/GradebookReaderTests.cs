@@ -86,7 +86,7 @@ public sealed class GradebookReaderTests
     {
         Assert.IsType<GradebookFault.Refused>(GradebookReader.Read([1, 2, 3], Dealt).Fault);
         Assert.Equal(new GradebookFault.NoAnswers("Answers"), GradebookReader.Read(OpenPyXl.Run(Written, "del w['Answers']").Saved, Dealt).Fault);
-        Assert.IsType<GradebookFault.NoPoints>(GradebookReader.Read(OpenPyXl.Run(Written, "\nfor s in w.sheetnames[1:]: del w[s]\nw.active.delete_cols(1, 3)").Saved, Dealt).Fault);
+        Assert.IsType<GradebookFault.NoPoints>(GradebookReader.Read(OpenPyXl.Run(Written, "\nfor s in w.sheetnames:\n    if s != 'Gradebook': del w[s]\nw['Gradebook'].delete_cols(1, 3)").Saved, Dealt).Fault);
     }
 
     private static List<string> Read(byte[] file)
