@@ -42,7 +42,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
                 numbers = MathMl.Write(step.Key, Quantity, worked[step.Id]);
                 names[step.Id] = CellValue.FromNumber(come);
             }
-            steps.Add(new(step.What, MathMl.Write(step.Key, name => Words(exercise, name), MathMlOperand.Words(NameOf(step.Id))), numbers));
+            steps.Add(new(step.What, MathMl.Write(step.Key, name => Words(exercise, name), MathMlOperand.Words(PartName.Of(step.Id))), numbers));
         }
 
         var key = part.Written ?? part.Key;
@@ -70,7 +70,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
     public static string MethodOf(Exercise exercise, Part part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return MathMl.Write(part.Written ?? part.Key, name => Words(exercise, name), MathMlOperand.Words(NameOf(part.Id)));
+        return MathMl.Write(part.Written ?? part.Key, name => Words(exercise, name), MathMlOperand.Words(PartName.Of(part.Id)));
     }
 
     /// <summary>MathML: what a misconception computes, in the same words as the method.</summary>
@@ -95,7 +95,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
     }
 
     private static MathMlOperand? Words(Exercise exercise, string name) =>
-        exercise.Givens.FirstOrDefault(given => Same(given.Id, name)) is { } given ? MathMlOperand.Words(LowerFirst(given.Label)) : MathMlOperand.Words(NameOf(name));
+        exercise.Givens.FirstOrDefault(given => Same(given.Id, name)) is { } given ? MathMlOperand.Words(LowerFirst(given.Label)) : MathMlOperand.Words(PartName.Of(name));
 
     private static Dictionary<string, CellValue> Values(IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> earlier)
     {
@@ -106,8 +106,6 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
     }
 
     private static string Escaped(string text) => $"<span>{WebUtility.HtmlEncode(text)}</span>";
-
-    private static string NameOf(string id) => id.Replace('_', ' ');
 
     /// <summary>A label begins a row, but stands in the middle of a formula; <c>pH</c> or <c>NV</c> keep their capitals.</summary>
     private static string LowerFirst(string label) =>

@@ -50,7 +50,7 @@ public static class FindingWords
         AnswerFinding.TypedFromRounded(var decimals) =>
             $"The number is what comes of rounding an earlier answer to {RoundingWords.Of(decimals, part.Unit)} before it is used, and that carries through. {RoundAtTheEnd}",
         AnswerFinding.NotRight when part.Choice is not null => "Another one is right: see which, and why.",
-        AnswerFinding.NotRight => "This is not the right number. Compare it with the worked solution, one step at a time.",
+        AnswerFinding.NotRight => NotRight(part),
         AnswerFinding.ErrorValue(var error) => ErrorValue(error),
         AnswerFinding.Empty(var cell) => $"Nothing was entered in {cell}.",
         AnswerFinding.NoWorkbook => "No workbook could be read.",
@@ -68,6 +68,10 @@ public static class FindingWords
             "The cell held the formula as text, so you saw no number; it was worked out here as though you had entered it. Set the cell's format to General before you type.",
         _ => throw new UnreachableException($"No words for {finding}."),
     };
+
+    /// <summary>No known wrong turn gives this number, so what can be said is what was asked, and where to look for the place at which the ways part.</summary>
+    private static string NotRight(Part part) =>
+        $"This is not the right number for “{part.Ask.TrimEnd('.')}”. Its worked solution stands with the part on the screen and on the back of the printed sheet: cover it, write down which given numbers your own working used, then hold them against its first line. A number that is missing, or one too many, is the slip; if all are there, look at what was divided and what was multiplied.";
 
     private static string NotFollowing(IReadOnlyList<TypedGiven> typed, bool varies)
     {

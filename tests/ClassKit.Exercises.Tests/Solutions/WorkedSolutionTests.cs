@@ -28,7 +28,7 @@ public sealed class WorkedSolutionTests
         var solution = WorkedSolution.Of(Exercise, Water, Dealt, new Dictionary<string, double> { ["friction"] = 35 });
 
         Assert.Equal(65, solution.Result!.Value, 1e-9);
-        Assert.Equal("3×dough wanted−(room+flour)−friction=water temp", Words(solution.Method));
+        Assert.Equal("3×dough wanted−(room+flour)−friction=water temperature", Words(solution.Method));
         Assert.Equal("3×80 °F−(75 °F+65 °F)−35 °F=65 °F", Words(solution.Numbers));
     }
 
@@ -44,7 +44,7 @@ public sealed class WorkedSolutionTests
         Assert.Equal("What the mixer adds", Assert.Single(solution.Steps).What);
         Assert.Equal("3×trial dough−(room+flour+water)=warming", Words(solution.Steps[0].Method));
         Assert.Equal("3×80 °F−(75 °F+65 °F+65 °F)=35 °F", Words(solution.Steps[0].Numbers));
-        Assert.Equal("3×dough wanted−(room+flour)−warming=water temp", Words(solution.Method));
+        Assert.Equal("3×dough wanted−(room+flour)−warming=water temperature", Words(solution.Method));
         Assert.Equal("3×80 °F−(75 °F+65 °F)−35 °F=65 °F", Words(solution.Numbers));
     }
 

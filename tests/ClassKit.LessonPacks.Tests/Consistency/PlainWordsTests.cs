@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using ClassKit.Content.Lessons;
+using ClassKit.Exercises.Solutions;
 using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Consistency;
@@ -21,6 +23,21 @@ public sealed partial class PlainWordsTests
         }
         foreach (var file in pack.Files.Where(file => file.EndsWith(".xlsx", StringComparison.Ordinal)))
             Assert.All(BuiltPack.Texts(pack.Bytes(file)), text => Assert.Equal((file, ""), (file, OfProgram().Match(text).Value)));
+    }
+
+    /// <summary>A worked solution is read by students: its names are words, and a unit is written as one.</summary>
+    [Fact]
+    public void No_worked_solution_shows_an_abbreviation()
+    {
+        foreach (var exercise in LessonReader.Read(Repository.PathOf("lessons", "one-tin-three-lifts")).Model!.Exercises)
+        {
+            foreach (var part in exercise.Parts)
+            {
+                var words = Regex.Replace(WorkedSolution.MethodOf(exercise, part), "<[^>]+>", " ").Replace('\u00A0', ' ');
+                Assert.Matches("[a-z]{3}", words);
+                Assert.DoesNotMatch(@"_|\b(temp|pct|vol|[cf])\b", words);
+            }
+        }
     }
 
     [GeneratedRegex(@"\b[a-z]+_[a-z]+\b|\baltitude formulas:|\b(below-scale|fat-sets|file-name-differs|no-teams)\b")]

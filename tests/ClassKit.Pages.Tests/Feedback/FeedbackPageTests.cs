@@ -122,6 +122,17 @@ public sealed class FeedbackPageTests
     public void A_file_that_could_not_be_read_is_told_first_also_where_points_were_given_by_hand() =>
         Assert.Contains("could not be read", Page(Student("s01") with { Status = GradeStatus.Unreadable }).QuerySelector("header")!.Text(), StringComparison.Ordinal);
 
+    /// <summary>A sentence that would stand beside any answer helps with none: what was asked is named.</summary>
+    [Fact]
+    public void A_wrong_number_that_nothing_explains_is_told_with_what_was_asked()
+    {
+        var grade = Student("s01");
+        var wrong = grade.Answers[0] with { Outcome = Outcome.Incorrect, Points = 0, Value = CellFormulas.Values.CellValue.FromNumber(-1), Findings = [new AnswerFinding.NotRight()] };
+        var page = Page(grade with { Answers = [wrong, .. grade.Answers.Skip(1)] });
+        Assert.Contains(page.QuerySelectorAll(".put-right li > p:not(.ask)").Select(told => told.Text()), told =>
+            told.Contains(wrong.Part.Ask.TrimEnd('.'), StringComparison.Ordinal) && told.Contains("worked solution", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Who_handed_in_nothing_is_told_so_kindly() =>
         Assert.Contains("nothing to say yet", Page(Student("s08")).QuerySelector("header")!.Text(), StringComparison.Ordinal);
