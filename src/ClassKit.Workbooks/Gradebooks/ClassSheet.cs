@@ -24,7 +24,7 @@ internal static class ClassSheet
     private const int HeadRow = 4;
     private const int FirstRow = 5;
     private const double NumberWidth = 9;
-    private const double ExerciseWidth = 11;
+    private const double ExerciseWidth = 13;
 
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
     {
@@ -56,7 +56,7 @@ internal static class ClassSheet
             (StudentColumn, "Student", GridHead.NameWidth, false), (PercentColumn, "Percent", NumberWidth, true),
             (TotalColumn, "Total", NumberWidth, true), (OutOfColumn, "Out of", NumberWidth, true),
             .. grid.Exercises.Select((exercise, index) => (FirstExerciseColumn + index, exercise.Exercise.Title, ExerciseWidth, true)),
-            (status, "Status", NumberWidth + 3, false), (undecided, "To decide", NumberWidth, true), (id, IdHead, GridHead.IdWidth + 6, false),
+            (status, "Status", NumberWidth + 3, false), (undecided, "To decide", NumberWidth + 3, false), (id, IdHead, GridHead.IdWidth + 6, false),
         ];
         sheet.Range(HeadRow, 1, HeadRow, id).AsTableHead();
         foreach (var (column, text, width, isNumber) in heads)
@@ -64,9 +64,10 @@ internal static class ClassSheet
             sheet.Column(column).Width = width;
             var head = sheet.Cell(HeadRow, column).SetText(text).Wrapped();
             if (isNumber) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            else if (column != StudentColumn) head.Style.Alignment.Indent = 1;
         }
 
-        sheet.Row(HeadRow).Height = heads.Max(head => TextHeight.Of(head.Text, head.Width));
+        sheet.Row(HeadRow).Height = heads.Max(head => TextHeight.Of(head.Text, head.Width - 1.5));
     }
 
     private static void WriteStudent(IXLWorksheet sheet, StudentGrade student, GradebookGrid grid, int row, int status, int undecided, int id)
@@ -87,6 +88,9 @@ internal static class ClassSheet
         sheet.Cell(row, id).SetText(student.Who.Id).AsQuiet();
         sheet.Range(row, TotalColumn, row, status - 1).Style.NumberFormat.Format = "0.##;-0.##;0";
         sheet.Range(row, PercentColumn, row, status - 1).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+        sheet.Cell(row, status).Style.Alignment.Indent = 1;
+        sheet.Cell(row, undecided).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
+        sheet.Cell(row, id).Style.Alignment.Indent = 1;
         sheet.Range(row, 1, row, id).AsTableRow();
         sheet.Row(row).Height = Math.Max(18, TextHeight.Of(student.Who.Shown, GridHead.NameWidth));
     }

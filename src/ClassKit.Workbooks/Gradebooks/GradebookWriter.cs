@@ -36,8 +36,7 @@ public static class GradebookWriter
         FilesSheet.Write(workbook, grades);
         ClassSheet.Write(workbook, grades, grid);
 
-        // Programs that print a whole workbook print the sheets that name what to print, if any does: the class alone, unless another is asked for.
-        foreach (var sheet in workbook.Worksheets.Where(sheet => sheet.Name != ClassSheet.Name)) sheet.PageSetup.PrintAreas.Clear();
+        // Programs that print the sheet in view print the class, unless another is chosen.
         workbook.Worksheet(1).SetTabActive().SetTabSelected();
         return workbook.Saved();
     }

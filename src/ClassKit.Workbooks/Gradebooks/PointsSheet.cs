@@ -34,6 +34,8 @@ internal static class PointsSheet
         WriteMeans(sheet, grid, percent, flags);
 
         sheet.TabColor = Palette.Band;
+
+        // Files and flags have sheets of their own to print, and would make the points too small to read.
         sheet.SetUpPage(sheet.Range(1, 1, grid.LastStudentRow + 1, late), XLPageOrientation.Landscape, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(GradebookGrid.ExerciseRow, GradebookGrid.OutOfRow);
     }

@@ -50,11 +50,12 @@ public sealed class GradebookWriterTests
     }
 
     [Fact]
-    public void Only_the_first_sheet_names_what_to_print_and_it_is_on_one_page_across()
+    public void The_class_is_in_view_and_prints_by_itself_and_outcomes_cannot_be_typed_over()
     {
         using var workbook = new ClosedXML.Excel.XLWorkbook(new MemoryStream(Written));
 
-        Assert.Equal(["Class"], workbook.Worksheets.Where(sheet => sheet.PageSetup.PrintAreas.Any()).Select(sheet => sheet.Name));
+        Assert.Equal("Class", Assert.Single(workbook.Worksheets, sheet => sheet.TabActive).Name);
+        Assert.Equal("Class", Assert.Single(workbook.Worksheets, sheet => sheet.TabSelected).Name);
         Assert.Equal(1, workbook.Worksheet(1).PageSetup.PagesWide);
         Assert.True(workbook.Worksheet("Outcomes").Protection.IsProtected);
     }
