@@ -39,11 +39,11 @@ public sealed class NamedFoodsTests : IDisposable
         { "Oat loaf", "Bread flour 100, Water 65, Oats 10, Instant yeast 1", "",
             "Soak the oats in hot water. Knead to a nut-brown dough with the flour and yeast. Use an egg timer; slide the loaf out with a fish slice. Brush off the flour. →" },
         { "Vegan buns", "Bread flour 100, Water 60, Instant yeast 1", "",
-            "Stir the flour into almond milk, or oat milk, or coconut milk. → almond milk; oat milk" },
+            "Stir the flour into almond milk, or oat milk, or coconut milk. → almond milk; oat milk; coconut milk" },
         { "Crumble rolls", "Bread flour 100, Water 60, Instant yeast 1, Granulated sugar 10", "Granulated sugar 5 g a batch",
             "Bake until brown; sugar goes on top while they are hot. Not like brown sugar. Work with oat, milk being dear, or (cream) cheese. → brown sugar; oat; milk; cheese" },
         { "Satay bread", "Bread flour 100, Water 60, Instant yeast 1", "",
-            "Spread the dough with peanut butter, not with cocoa butter. → peanut butter" },
+            "Spread the dough with peanut butter, not with cocoa butter. → peanut butter; cocoa butter" },
     };
 
     [Theory, MemberData(nameof(Methods))]
