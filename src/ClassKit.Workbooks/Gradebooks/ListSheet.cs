@@ -10,6 +10,7 @@ internal sealed class ListSheet
     private const int HeadRow = 4;
     private readonly IXLWorksheet _sheet;
     private readonly IReadOnlyList<ListColumn> _columns;
+    private readonly Dictionary<(int Column, string NumberFormat, bool IsLikeFormula), IXLCell> _styled = [];
     private int _row = HeadRow;
 
     public ListSheet(XLWorkbook workbook, string name, string title, string explanation, IReadOnlyList<ListColumn> columns)
@@ -40,24 +41,41 @@ internal sealed class ListSheet
         var height = 18.0;
         for (var index = 0; index < values.Count; index++)
         {
-            var cell = _sheet.Cell(_row, index + 1).Wrapped();
             if ((values[index] is decimal points ? (double)points : values[index] as double?) is { } number)
             {
-                cell.SetValue(number).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
-                cell.Style.Alignment.Indent = 1;
-                cell.Style.NumberFormat.Format = NumberFormats.Readable(number);
+                Styled(index, NumberFormats.Readable(number), isLikeFormula: false).SetValue(number);
                 continue;
             }
 
             var text = values[index]?.ToString() ?? "";
-            cell.SetText(text).Style.Alignment.Indent = index == 0 ? 0 : 1;
+            Styled(index, "", CellText.LooksLikeFormula(CellText.Storable(text))).SetText(text);
             height = Math.Max(height, TextHeight.Of(text, _columns[index].Width - 1));
         }
 
-        var row = _sheet.Range(_row, 1, _row, _columns.Count);
-        row.AsTableRow();
-        row.Style.Alignment.Vertical = XLAlignmentVerticalValues.Top;
         _sheet.Row(_row).Height = height;
+    }
+
+    /// <summary>A cell of the last row in the style of its column: each style is put together once, for the library takes longer over one than over a row of values.</summary>
+    private IXLCell Styled(int index, string numberFormat, bool isLikeFormula)
+    {
+        var cell = _sheet.Cell(_row, index + 1);
+        if (_styled.TryGetValue((index, numberFormat, isLikeFormula), out var like))
+        {
+            cell.Style = like.Style;
+            return cell;
+        }
+
+        var alignment = cell.Wrapped().Style.Alignment;
+        alignment.Vertical = XLAlignmentVerticalValues.Top;
+        alignment.Indent = index == 0 && numberFormat.Length == 0 ? 0 : 1;
+        if (numberFormat.Length > 0)
+        {
+            alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            cell.Style.NumberFormat.Format = numberFormat;
+        }
+
+        cell.AsRange().AsTableRow();
+        return _styled[(index, numberFormat, isLikeFormula)] = cell;
     }
 
     /// <summary>Says in place of rows that there are none.</summary>

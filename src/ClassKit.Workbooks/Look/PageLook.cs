@@ -26,7 +26,9 @@ internal static class PageLook
         page.Margins.Bottom = 1.8 / Inch;
         page.Margins.Header = page.Margins.Footer = 0.9 / Inch;
         page.PrintAreas.Clear();
-        page.PrintAreas.Add(area.RangeAddress.ToString());
+        var (first, last) = (area.RangeAddress.FirstAddress, area.RangeAddress.LastAddress);
+        // By numbers: an area in letters goes through patterns that the library compiles when they are first asked.
+        page.PrintAreas.Add(first.RowNumber, first.ColumnNumber, last.RowNumber, last.ColumnNumber);
         page.Header.Left.AddText(Literal(left));
         page.Header.Right.AddText(Literal(right));
         page.Footer.Left.AddText(XLHFPredefinedText.SheetName);

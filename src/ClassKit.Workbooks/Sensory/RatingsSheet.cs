@@ -29,6 +29,8 @@ internal static class RatingsSheet
         var (found, typed) = (4, 4 + 2 * tasting.Breads.Count + 3);
         Heads(found, "Bread", "");
         Heads(typed - 1, "Bread", "Seat");
+        var entry = sheet.Cell(typed, FirstDescriptor);
+        entry.AsEntry();
         foreach (var (index, bread) in tasting.Breads.Index())
         {
             var (from, to) = (typed + index * seats, typed + (index + 1) * seats - 1);
@@ -40,7 +42,7 @@ internal static class RatingsSheet
                 sheet.Cell(row, 1).SetText(row == from ? name : "");
                 sheet.Cell(row, 2).SetValue(row - from + 1);
                 for (var column = FirstDescriptor; column <= last; column++)
-                    sheet.Cell(row, column).AsEntry();
+                    sheet.Cell(row, column).Style = entry.Style;
             }
         }
         sheet.Range(typed, FirstDescriptor, typed + tasting.Breads.Count * seats - 1, last).SetDataValidation().WholeNumber.Between(Descriptor.Least, Descriptor.Most);
