@@ -12,7 +12,10 @@ internal static class PageRenderer
 {
     /// <summary>Without this encoder every accented letter of a name would become a numeric entity.</summary>
     private static readonly ServiceProvider Services =
-        new ServiceCollection().AddSingleton(HtmlEncoder.Create(UnicodeRanges.All)).BuildServiceProvider();
+        new ServiceCollection()
+            .AddSingleton(HtmlEncoder.Create(UnicodeRanges.All))
+            .AddSingleton<IComponentActivator>(new PlainActivator())
+            .BuildServiceProvider();
 
     /// <summary>Renders a component with its parameters by name.</summary>
     public static string Render<TComponent>(params IEnumerable<(string Name, object? Value)> parameters)
