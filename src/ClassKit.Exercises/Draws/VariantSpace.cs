@@ -15,13 +15,20 @@ public sealed record VariantSpace(long Count, bool IsExact)
     private const int Sample = 1000;
 
     /// <summary>Counts the variants that keep every rule, or estimates their number from a sample where there are too many combinations.</summary>
-    public static VariantSpace Of(VariantGenerator generator)
+    /// <param name="generator">What makes the variants.</param>
+    /// <param name="keptShare">The share of draws that keep every rule, 0 to 1, where draws were made already; null draws a sample.</param>
+    public static VariantSpace Of(VariantGenerator generator, double? keptShare = null)
     {
         ArgumentNullException.ThrowIfNull(generator);
-        if (All(generator) is { } all) return new(all.Count, true);
+        return All(generator) is { } all
+            ? new(all.Count, true)
+            : new((long)Math.Min(long.MaxValue / 2, Combinations(generator.Exercise) * (keptShare ?? SampledShare(generator))), false);
+    }
+
+    private static double SampledShare(VariantGenerator generator)
+    {
         var random = SeededDraws.For(0, "space", generator.Exercise.Id);
-        var kept = Enumerable.Range(0, Sample).Count(_ => generator.TryDraw(random, out var _, out var _) is not null);
-        return new((long)Math.Min(long.MaxValue / 2, Combinations(generator.Exercise) * kept / Sample), false);
+        return Enumerable.Range(0, Sample).Count(_ => generator.TryDraw(random, out var _, out var _) is not null) / (double)Sample;
     }
 
     /// <summary>Every variant, or null where there are too many combinations of givens to try them all.</summary>

@@ -16,7 +16,7 @@ internal sealed class Candidate
     {
         Structure = structure;
         Givens = givens;
-        Names = KeyValues.Names(givens);
+        Names = KeyValues.Names(givens, Exercise.Parts.Count);
         _answers = new(Exercise.Parts.Count);
         foreach (var part in Exercise.Parts)
         {

@@ -12,8 +12,16 @@ public static class KeyValues
     public static Dictionary<string, CellValue> Names(IReadOnlyDictionary<string, decimal> givens)
     {
         ArgumentNullException.ThrowIfNull(givens);
-        return givens.ToDictionary(
-            given => given.Key, given => CellValue.FromNumber((double)given.Value), StringComparer.OrdinalIgnoreCase);
+        return Names(givens, room: 0);
+    }
+
+    /// <summary>The givens alone, with room for what will be worked out from them: a table that grows is copied, and a proof makes thousands.</summary>
+    internal static Dictionary<string, CellValue> Names(IReadOnlyDictionary<string, decimal> givens, int room)
+    {
+        var names = new Dictionary<string, CellValue>(givens.Count + room, StringComparer.OrdinalIgnoreCase);
+        foreach (var (given, value) in givens)
+            names.Add(given, CellValue.FromNumber((double)value));
+        return names;
     }
 
     /// <summary>The givens together with answers to parts, which may be a student's own.</summary>

@@ -25,7 +25,8 @@ public sealed record ExerciseProof(Exercise Exercise, RejectionProfile Profile, 
     public static ExerciseProof Of(Exercise exercise)
     {
         var generator = VariantGenerator.For(exercise);
-        return new(exercise, RejectionProfile.Of(generator, Draws), VariantSpace.Of(generator), generator.Band!);
+        var profile = RejectionProfile.Of(generator, Draws);
+        return new(exercise, profile, VariantSpace.Of(generator, profile.KeptShare), generator.Band!);
     }
 
     /// <summary>Why the exercise should not be dealt, and of how many draws that reach so far; null if it can.</summary>
