@@ -56,11 +56,19 @@ internal static class PartReader
         var points = ReadPoints(entries, problems);
         entries.Finish();
         var key = written is null ? null : names.WorkedIn(written);
-        var misconceptions = key is null ? [] : MisconceptionReader.Read(id, sections, names, key, problems);
+        var misconceptions = key is null ? Unread(sections) : MisconceptionReader.Read(id, sections, names, key, problems);
         var asWritten = written is null ? null : names.AsWritten(written);
         names.Offer(null);
         names.AddLetter(new(id, line), problems);
         return key is null || points is null ? null : new(id, ask, key, "", Tolerance.Absolute(0), points.Value, false, misconceptions) { Written = asWritten, Choice = choice };
+    }
+
+    /// <summary>Without options or key nobody knows what a misconception picks; whatever else is wrong with the part's sections is noted all the same.</summary>
+    private static IReadOnlyList<Misconception> Unread(Sections sections)
+    {
+        sections.Named("Misconception");
+        sections.Finish();
+        return [];
     }
 
     private static decimal? ReadPoints(Entries entries, ProblemList problems) =>

@@ -93,7 +93,7 @@ public sealed class ChoiceReaderTests : IDisposable
     [InlineData("- **neither.** Neither of them.", "- **flour.** Neither of them.", "is called as a given")]
     [InlineData("### Why\n\nDivide the water by the flour.", "", "no section `### Why`")]
     [InlineData("- Points: 1", "- Points: 1\n- Unit: g", "`Unit` is not known here")]
-    [InlineData("- Points: 1", "- Points: 1\n- Options: causes", "no list `causes`")]
+    [InlineData("- Points: 1", "- Points: 1\n- Options: causes", "Keep one of them")]
     [InlineData("`=neither`", "`=IF(share>0.7,wet,dry)`", "picks the right option")]
     public void What_is_wrong_is_named_with_its_line(string sound, string broken, string words)
     {

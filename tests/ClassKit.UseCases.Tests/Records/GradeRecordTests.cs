@@ -234,7 +234,7 @@ public sealed class GradeRecordTests
     {
         Assert.Equal(
             "right right-typed right-in-text not-following follows-through waits wrong-turn other-unit off-by-tens rounds-answer rounds-earlier typed-rounded typed-from-rounded not-right "
-            + "error-value empty no-workbook not-evaluated broken-formula names-no-cell lacks-equals-sign no-number makes-text hundredfold-percent impossible stood-as-text",
+            + "error-value empty no-workbook not-evaluated broken-formula names-no-cell lacks-equals-sign no-number no-option makes-text hundredfold-percent impossible stood-as-text",
             string.Join(' ', FindingShapes.All.Words));
         Assert.Equal(
             "given-overwritten file-name-differs owner-inferred other-sheet late several-files other-deal deal-doubtful formula-to-look-at fits-another-variant shared-mistakes shared-author unreadable-file",
