@@ -28,7 +28,7 @@ public sealed class SpecificHeatTests
     public void Every_ingredient_is_accounted_for_whole() => Assert.All(IngredientCatalog.All.Where(ingredient => !Short.Contains(ingredient.Id)), ingredient =>
     {
         var solids = ingredient.Solids!.Value;
-        // Compressed yeast sums to 99.2 in the table itself.
-        Assert.InRange(ingredient.WaterShare * 100 + solids.Protein + solids.Fat + solids.Carbohydrate + solids.Ash, 99.1, 100.2);
+        // Compressed yeast sums to 99.2 in the table itself, flaxseed oil to 100.2 and dried blueberries to 100.5.
+        Assert.InRange(ingredient.WaterShare * 100 + solids.Protein + solids.Fat + solids.Carbohydrate + solids.Ash, 99.1, 100.6);
     });
 }
