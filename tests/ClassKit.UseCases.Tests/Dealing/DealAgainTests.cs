@@ -151,7 +151,7 @@ public sealed class DealAgainTests : IDisposable
             File.Copy(path, target);
         }
         var where = below == "rubrics" ? Path.Combine(copy, "rubrics") : Path.Combine(copy, "lessons", "one-tin-three-lifts", below);
-        var file = Directory.EnumerateFiles(where, "*.md").Order(StringComparer.Ordinal).First(path => change(File.ReadAllText(path)) != File.ReadAllText(path));
+        var file = Directory.EnumerateFiles(where, "*.md").Where(path => Path.GetFileName(path) != "README.md").Order(StringComparer.Ordinal).First(path => change(File.ReadAllText(path)) != File.ReadAllText(path));
         File.WriteAllText(file, change(File.ReadAllText(file)));
         return Path.Combine(copy, "lessons", "one-tin-three-lifts");
     }
