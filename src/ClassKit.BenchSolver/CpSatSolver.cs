@@ -13,12 +13,6 @@ public sealed class CpSatSolver(CancellationToken cancellation = default) : IPla
     /// <summary>The share of the effort that goes into finding good plans; the rest goes into proofs.</summary>
     private const double FindingShare = 0.5;
 
-    /// <summary>
-    /// Learns from what must come before what where hands, ovens and equipment are short, and keeps what it learnt of a conflict as it is. On the
-    /// classes that ship, the same costs are proven with two thirds of the work, for the demo class with a fifth.
-    /// </summary>
-    private const string Reasoning = "use_dynamic_precedence_in_cumulative:true use_dynamic_precedence_in_disjunctive:true binary_minimization_algorithm:NO_BINARY_MINIMIZATION";
-
     /// <inheritdoc/>
     public SolverAnswer Solve(SolverQuestion question)
     {
@@ -55,7 +49,7 @@ public sealed class CpSatSolver(CancellationToken cancellation = default) : IPla
         var model = new PlanModel(question);
         using var solver = new CpSolver
         {
-            StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:1 random_seed:1 max_deterministic_time:{effort} {Reasoning} {strategy}"),
+            StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:1 random_seed:1 max_deterministic_time:{effort} {strategy}"),
         };
         cancellation.ThrowIfCancellationRequested();
         using var stop = cancellation.Register(solver.StopSearch);
