@@ -1,6 +1,6 @@
 namespace ClassKit.Baking.Ingredients;
 
-/// <summary>The file of ingredients that ships, inside this assembly: <c>ingredients/ingredients.csv</c> of the checkout.</summary>
+/// <summary>The file of ingredients that ships, inside this assembly: <c>ingredients.csv</c> beside this of the checkout.</summary>
 internal static class ShippedIngredients
 {
     private const string Name = "ingredients.csv";

@@ -7,7 +7,7 @@ namespace ClassKit.Content.Tests.Ingredients;
 /// <summary>The handbook of ingredients says what their reader knows, word for word, and its example is read.</summary>
 public sealed partial class IngredientsHandbookTests : IDisposable
 {
-    private static readonly string Handbook = File.ReadAllText(Path.Combine(Repository.Root, "ingredients", "README.md")).ReplaceLineEndings("\n");
+    private static readonly string Handbook = File.ReadAllText(Path.Combine(Repository.Root, "src", "ClassKit.Baking", "Ingredients", "README.md")).ReplaceLineEndings("\n");
 
     private readonly ContentFolder _folder = new();
 

@@ -144,7 +144,7 @@ public sealed class DealAgainTests : IDisposable
     {
         var root = DemoMaterial.Find(AppContext.BaseDirectory)!.Root;
         var copy = Path.Combine(_folder.Path, "copy");
-        foreach (var path in new[] { "lessons", "rubrics", "ingredients" }.Select(name => Path.Combine(root, name)).Where(Directory.Exists).SelectMany(folder => Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)))
+        foreach (var path in new[] { "lessons", "rubrics" }.Select(name => Path.Combine(root, name)).Where(Directory.Exists).SelectMany(folder => Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)))
         {
             var target = Path.Combine(copy, Path.GetRelativePath(root, path));
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
