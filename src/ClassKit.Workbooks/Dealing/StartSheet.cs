@@ -1,5 +1,4 @@
 using System.Globalization;
-using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
 using ClassKit.Workbooks.Look;
@@ -122,7 +121,7 @@ internal static class StartSheet
             sheet.Cell(row, Number).SetText(exercise.Number.ToString(CultureInfo.InvariantCulture)).AsTag();
             var title = sheet.Range(row, Label, row, Value);
             title.Merge();
-            title.FirstCell().SetText(exercise.Exercise.Title).Hyperlink = new XLHyperlink($"'{exercise.Sheet}'!{CellAddress.ColumnLetters(exercise.Columns.Tag)}{exercise.TitleRow}", "Go to the exercise's sheet");
+            title.FirstCell().SetText(exercise.Exercise.Title).Hyperlink = new XLHyperlink(WayRow.TopOf(exercise), "Go to the exercise's sheet");
             title.FirstCell().Style.Font.FontColor = Palette.Answer;
             title.FirstCell().Style.Font.Underline = XLFontUnderlineValues.Single;
             sheet.Cell(row, Skill).SetText(exercise.Exercise.Skill);

@@ -40,7 +40,8 @@ internal static class WayRow
 
     private static string StartOf(string sheet) => $"'{sheet}'!A1";
 
-    private static string TopOf(ExerciseLayout exercise) => string.Create(
+    /// <summary>Where a link to an exercise leads: its title.</summary>
+    public static string TopOf(ExerciseLayout exercise) => string.Create(
         CultureInfo.InvariantCulture, $"'{exercise.Sheet}'!{CellAddress.ColumnLetters(exercise.Columns.Tag)}{exercise.TitleRow}");
 
     private static void Link(IXLCell cell, (string Words, string To) way)
