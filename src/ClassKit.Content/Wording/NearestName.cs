@@ -9,7 +9,8 @@ internal static class NearestName
         var words = Words(typed);
         if (words.Count is 0 or > 8) return [];
         var near = known.Distinct().Select(name => (Name: name, Slips: Slips(words, Words(name)))).Where(name => name.Slips is not null).ToList();
-        return [.. near.Where(name => name.Slips == near.Min(other => other.Slips)).Select(name => name.Name).Take(most)];
+        var fewest = near.Min(name => name.Slips);
+        return [.. near.Where(name => name.Slips == fewest).Select(name => name.Name).Take(most)];
     }
 
     /// <summary>How far a name is off; null if some word that was typed is none of its words. Words that were not typed count little.</summary>
