@@ -23,8 +23,8 @@ internal sealed class ReturnedBook
         var layout = PracticeLayout.For([.. student.Variants.Select(variant => variant.Exercise)]);
         _givens = [.. layout.GivensOf(student)];
         _answers = [.. layout.AnswersOf(student)];
-        Put(PracticeLayout.StudentId, new(CellValue.FromText(student.Who.Id)));
-        Name(PracticeLayout.StudentIdName, PracticeLayout.StudentId);
+        Put(StartPlan.Usual.StudentId, new(CellValue.FromText(student.Who.Id)));
+        Name(StartPlan.StudentIdName, StartPlan.Usual.StudentId);
         foreach (var given in _givens)
         {
             Put(given.Address, new(CellValue.FromNumber((double)given.Value)));
@@ -130,7 +130,7 @@ internal sealed class ReturnedBook
     public ReturnedBook MoveId(CellAddress label)
     {
         WithoutId();
-        Put(label, new(CellValue.FromText(PracticeLayout.StudentIdLabel)));
+        Put(label, new(CellValue.FromText(StartPlan.StudentIdLabel)));
         Put(label with { Column = label.Column + 1 }, new(CellValue.FromText(_student.Who.Id)));
         return this;
     }
@@ -143,8 +143,8 @@ internal sealed class ReturnedBook
 
     public ReturnedBook WithoutId()
     {
-        _sheets.Remove(PracticeLayout.StartSheet);
-        _names.RemoveAll(name => name.Name == PracticeLayout.StudentIdName);
+        _sheets.Remove(StartPlan.Usual.Sheet);
+        _names.RemoveAll(name => name.Name == StartPlan.StudentIdName);
         return this;
     }
 

@@ -1,4 +1,3 @@
-using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Exercises.Layout;
@@ -10,37 +9,10 @@ namespace ClassKit.Exercises.Layout;
 /// </remarks>
 public sealed class PracticeLayout
 {
-    /// <summary>The name of the first sheet.</summary>
-    public const string StartSheet = "Start here";
+    private PracticeLayout(StartPlan start, IReadOnlyList<ExerciseLayout> exercises) => (Start, Exercises) = (start, exercises);
 
-    /// <summary>The defined name of the cell with the student's id; it starts with an underscore, so no exercise can have it.</summary>
-    public const string StudentIdName = "_student_id";
-
-    /// <summary>The words in the cell to the left of the student's id.</summary>
-    public const string StudentIdLabel = "Student id";
-
-    /// <summary>The defined name of the cell with the deal's code.</summary>
-    public const string DealCodeName = "_deal_code";
-
-    /// <summary>The words in the cell to the left of the deal's code.</summary>
-    public const string DealCodeLabel = "Deal code";
-
-    /// <summary>The words in the cell to the left of the class's name.</summary>
-    public const string ClassLabel = "Class";
-
-    /// <summary>The words in the cell to the left of when the work is due.</summary>
-    public const string DueLabel = "Due";
-
-    /// <summary>What the title of the first sheet begins with, before the lesson's.</summary>
-    public const string TitlePrefix = "Practice: ";
-
-    private PracticeLayout(IReadOnlyList<ExerciseLayout> exercises) => Exercises = exercises;
-
-    /// <summary>The cell that carries the student's id.</summary>
-    public static CellAddress StudentId => new(StartSheet, 4, 3);
-
-    /// <summary>The cell that carries the deal's code; the subtitle of every exercise's sheet says it too.</summary>
-    public static CellAddress DealCode => StudentId with { Row = StudentId.Row + 2 };
+    /// <summary>Where the first sheet says whose workbook it is.</summary>
+    public StartPlan Start { get; }
 
     /// <summary>The exercises, in order.</summary>
     public IReadOnlyList<ExerciseLayout> Exercises { get; }
@@ -57,7 +29,7 @@ public sealed class PracticeLayout
         plan ??= PracticePlan.Usual;
         var layouts = new List<ExerciseLayout>();
         foreach (var exercise in exercises) layouts.Add(new(exercise, layouts.Count + 1, plan, plan.OneSheet ? layouts.LastOrDefault() : null));
-        return new(layouts);
+        return new(plan.Start, layouts);
     }
 
     /// <summary>The layout of some of the exercises; sheets, cells and numbers stay what they are for the class.</summary>
@@ -65,7 +37,7 @@ public sealed class PracticeLayout
     public PracticeLayout Only(IReadOnlySet<string> exercises)
     {
         ArgumentNullException.ThrowIfNull(exercises);
-        return exercises.Count == Exercises.Count ? this : new([.. Exercises.Where(layout => exercises.Contains(layout.Exercise.Id))]);
+        return exercises.Count == Exercises.Count ? this : new(Start, [.. Exercises.Where(layout => exercises.Contains(layout.Exercise.Id))]);
     }
 
     /// <summary>A defined name that two givens or parts would share, or null: for checking content before it is laid out.</summary>

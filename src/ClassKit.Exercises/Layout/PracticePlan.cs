@@ -9,6 +9,9 @@ public sealed record PracticePlan(PracticeColumns Columns, int FirstRow, bool On
     /// <summary>What the sheets are called in a deal that calls them otherwise than one made now, by the exercises' ids; null where they are called as now.</summary>
     public IReadOnlyDictionary<string, string>? SheetsAsDealt { get; init; }
 
+    /// <summary>Where the first sheet says whose workbook it is and what deal it is from.</summary>
+    public StartPlan Start { get; init; } = StartPlan.Usual;
+
     /// <summary>A sheet for every exercise, from its first row and column on.</summary>
     public static PracticePlan Usual { get; } = new(PracticeColumns.Usual, 1, OneSheet: false);
 }

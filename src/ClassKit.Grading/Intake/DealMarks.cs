@@ -34,11 +34,11 @@ internal sealed record DealMarks(IReadOnlySet<string> Codes, DealPurpose Purpose
                     codes.Add(code);
                     if (DealText.PurposeIn(text.TrimEnd()) is not DealPurpose.Graded and var other) purpose = other;
                 }
-                else if (row == 1 && text.TrimStart().StartsWith(PracticeLayout.TitlePrefix, StringComparison.Ordinal))
+                else if (text.TrimStart().StartsWith(StartPlan.TitlePrefix, StringComparison.Ordinal))
                 {
-                    lesson ??= text.TrimStart()[PracticeLayout.TitlePrefix.Length..].Trim();
+                    lesson ??= text.TrimStart()[StartPlan.TitlePrefix.Length..].Trim();
                 }
-                else if (text == PracticeLayout.ClassLabel && sheet.Cells.GetValueOrDefault((row, column + 1))?.Stored is { IsText: true, Text: var name })
+                else if (text == StartPlan.ClassLabel && sheet.Cells.GetValueOrDefault((row, column + 1))?.Stored is { IsText: true, Text: var name })
                 {
                     cohort ??= name.Trim();
                 }

@@ -10,10 +10,12 @@ internal sealed class OwnerFinder
 {
     private readonly Dictionary<string, DealtStudent> _byId;
     private readonly NameHints _names;
+    private readonly StartPlan _start;
 
     public OwnerFinder(DealtClass dealt)
     {
         _names = new(dealt);
+        _start = dealt.Plan.Start;
         _byId = dealt.Students.ToDictionary(student => student.Who.Id, StringComparer.OrdinalIgnoreCase);
     }
 
@@ -27,10 +29,10 @@ internal sealed class OwnerFinder
     /// <summary>Whom the file's name speaks of.</summary>
     public DealtStudent? ByFileName(string path) => _names.Of(path);
 
-    private static string? IdInside(WorkbookSnapshot workbook)
+    private string? IdInside(WorkbookSnapshot workbook)
     {
-        var named = workbook.FindName(PracticeLayout.StudentIdName) is { } name ? CellReference.Of(name.Formula) : null;
-        return TextOf(workbook, named) ?? TextOf(workbook, PracticeLayout.StudentId) ?? TextOf(workbook, BesideLabel(workbook));
+        var named = workbook.FindName(StartPlan.StudentIdName) is { } name ? CellReference.Of(name.Formula) : null;
+        return TextOf(workbook, named) ?? TextOf(workbook, _start.StudentId) ?? TextOf(workbook, BesideLabel(workbook));
     }
 
     /// <summary>The cell beside the words that announce the id, wherever sheet and cell have gone.</summary>
@@ -40,7 +42,7 @@ internal sealed class OwnerFinder
         {
             foreach (var ((row, column), content) in sheet.Cells)
             {
-                if (content.Stored is { IsText: true, Text: PracticeLayout.StudentIdLabel }) return new(sheet.Name, row, column + 1);
+                if (content.Stored is { IsText: true, Text: StartPlan.StudentIdLabel }) return new(sheet.Name, row, column + 1);
             }
         }
         return null;

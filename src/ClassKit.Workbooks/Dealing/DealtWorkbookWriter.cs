@@ -48,7 +48,7 @@ public sealed class DealtWorkbookWriter
         foreach (var sheet in layout.Exercises.GroupBy(exercise => exercise.Sheet))
             ExerciseSheet.Write(workbook, _dealt, student, layout, [.. sheet]);
 
-        workbook.Worksheet(PracticeLayout.StartSheet).SetTabActive().SetTabSelected();
+        workbook.Worksheet(layout.Start.Sheet).SetTabActive().SetTabSelected();
         return workbook.ToBytesWithValues();
     }
 

@@ -18,7 +18,7 @@ internal static class WayRow
         sheet.Cell(row, layout.Columns.Label).SetFormulaA1(Progress(layout)).AsQuiet();
 
         var place = all.Exercises.TakeWhile(exercise => exercise.Number != layout.Number).Count();
-        var back = place == 0 ? ("‹ " + PracticeLayout.StartSheet, StartOf(PracticeLayout.StartSheet)) : ("‹ " + Name(all.Exercises[place - 1]), TopOf(all.Exercises[place - 1]));
+        var back = place == 0 ? ("‹ " + all.Start.Sheet, StartOf(all.Start.Sheet)) : ("‹ " + Name(all.Exercises[place - 1]), TopOf(all.Exercises[place - 1]));
         Link(sheet.Cell(row, layout.Columns.Value), back);
         if (place + 1 < all.Exercises.Count)
         {

@@ -45,8 +45,8 @@ public sealed class DealtDueTests : IDisposable
         var files = DealFiles.Of(Deal("2026-11-20T17:00"));
 
         var workbook = ReturnedWorkbookReader.Read(files.Single(file => file.Path == "workbooks/ada-berg.xlsx").Content).Workbook!;
-        var label = workbook.Sheets.Single(sheet => sheet.Name == PracticeLayout.StartSheet).Cells.Single(cell => cell.Value.Stored is { IsText: true, Text: PracticeLayout.DueLabel }).Key;
-        Assert.Equal(Words, workbook.Find(new(PracticeLayout.StartSheet, label.Row, label.Column + 1))!.Stored.Text);
+        var label = workbook.Sheets.Single(sheet => sheet.Name == StartPlan.Usual.Sheet).Cells.Single(cell => cell.Value.Stored is { IsText: true, Text: StartPlan.DueLabel }).Key;
+        Assert.Equal(Words, workbook.Find(new(StartPlan.Usual.Sheet, label.Row, label.Column + 1))!.Stored.Text);
         Assert.Contains($"Due {Words}.", Encoding.UTF8.GetString(files.Single(file => file.Path == "sheets/ada-berg.html").Content), StringComparison.Ordinal);
     }
 

@@ -25,6 +25,7 @@ public sealed class OtherLayoutTests
         ["other order of columns"] = new(new(1, 2, 4, 3, 5), 1, OneSheet: false),
         ["one sheet"] = PracticePlan.Usual with { OneSheet = true },
         ["sheets named otherwise, as those of earlier deals are"] = PracticePlan.Usual with { SheetsAsDealt = SmallClass.Dealt.Exercises.ToDictionary(exercise => exercise.Id, exercise => $"{exercise.Id} as it was") },
+        ["another first sheet"] = PracticePlan.Usual with { Start = new("Whose it is", 5, 4) },
         ["one sheet, moved"] = new(new(2, 3, 4, 5, 6), 3, OneSheet: true),
     };
 
@@ -96,9 +97,21 @@ public sealed class OtherLayoutTests
     {
         var dealt = Deal(Known[plan]);
         var workbook = ReturnedWorkbookReader.Read(DealtWorkbookWriter.Write(dealt, dealt.Students[0])).Workbook!;
-        var said = workbook.Sheets.Single(sheet => sheet.Name == PracticeLayout.StartSheet).Cells.Values.Where(cell => cell.Stored.IsText).Select(cell => cell.Stored.Text).ToList();
+        var said = workbook.Sheets.Single(sheet => sheet.Name == Known[plan].Start.Sheet).Cells.Values.Where(cell => cell.Stored.IsText).Select(cell => cell.Stored.Text).ToList();
         Assert.Equal(Known[plan].OneSheet, said.Exists(text => text.StartsWith("All exercises stand below one another", StringComparison.Ordinal)));
         Assert.NotEqual(Known[plan].OneSheet, said.Exists(text => text.StartsWith("Every tab", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Plans))]
+    public void Whose_a_workbook_is_is_found_where_every_name_is_lost_and_the_file_is_called_something(string plan)
+    {
+        var dealt = Deal(Known[plan]);
+        var edits = new List<WorkbookEdit> { new DeleteName(StartPlan.StudentIdName), new DeleteName(StartPlan.DealCodeName) };
+        var returned = ReturnedFiles.Of([new Upload("scan.xlsx", () => new MemoryStream(WorkbookFiller.Fill(DealtWorkbookWriter.Write(dealt, dealt.Students[1]), edits)))]);
+        var owner = Assert.Single(GradeClass.Run(new(dealt, returned), Run.Unwatched).Grades.Students, student => student.File is not null);
+        Assert.Equal(dealt.Students[1].Who.Id, owner.Who.Id);
+        Assert.DoesNotContain(owner.Flags, flag => flag is Flag.OwnerInferred);
     }
 
     [Fact]

@@ -48,7 +48,7 @@ internal static class OpenDocuments
     {
         var cells = SmallClass.Layout.GivensOf(student).SelectMany(given => new[] { (given.Address with { Column = PracticeColumns.Usual.Tag }, Text(given.Tag)), (given.Address, Number((double)given.Value)) })
             .Concat(SmallClass.Layout.AnswersOf(student).SelectMany(answer => new[] { (answer.Address with { Column = PracticeColumns.Usual.Tag }, Text(answer.Tag)), (answer.Address, Number(answer.Expected)) }))
-            .Append((PracticeLayout.StudentId, Text(student.Who.Id)));
+            .Append((StartPlan.Usual.StudentId, Text(student.Who.Id)));
         var tables = new StringBuilder();
         foreach (var sheet in cells.GroupBy(cell => cell.Item1.Sheet))
         {

@@ -64,12 +64,12 @@ public sealed class DealtWorkbookWriterTests : IDisposable
     [Fact]
     public void The_first_sheet_carries_the_student_s_id_beside_its_label()
     {
-        var id = _workbook.Worksheet(1).Cell(PracticeLayout.StudentId.Cell);
+        var id = _workbook.Worksheet(1).Cell(StartPlan.Usual.StudentId.Cell);
 
-        Assert.Equal(PracticeLayout.StartSheet, _workbook.Worksheet(1).Name);
+        Assert.Equal(StartPlan.Usual.Sheet, _workbook.Worksheet(1).Name);
         Assert.Equal("ben-02", id.GetString());
-        Assert.Equal(PracticeLayout.StudentIdLabel, id.CellLeft().GetString());
-        Assert.Equal(id.Address.ToString(), Assert.Single(_workbook.NamedRange(PracticeLayout.StudentIdName).Ranges).FirstCell().Address.ToString());
+        Assert.Equal(StartPlan.StudentIdLabel, id.CellLeft().GetString());
+        Assert.Equal(id.Address.ToString(), Assert.Single(_workbook.NamedRange(StartPlan.StudentIdName).Ranges).FirstCell().Address.ToString());
     }
 
     [Fact]

@@ -97,8 +97,8 @@ public sealed class OtherProgramsTests
 
     private static void AssertDealtPlaces(WorkbookSnapshot workbook)
     {
-        Assert.Equal("ada-01", workbook.Find(PracticeLayout.StudentId)!.Stored.Text);
-        Assert.Equal(PracticeLayout.StudentId, Named(workbook, PracticeLayout.StudentIdName));
+        Assert.Equal("ada-01", workbook.Find(StartPlan.Usual.StudentId)!.Stored.Text);
+        Assert.Equal(StartPlan.Usual.StudentId, Named(workbook, StartPlan.StudentIdName));
         Assert.All(SampleClass.Dealt.LayOut().GivensOf(FilledWorkbook.Student), given =>
         {
             Assert.Equal(given.Address, Named(workbook, given.DefinedName));
