@@ -108,7 +108,7 @@ public sealed record AltitudeFormula(
                 .. lines.Select(line => new ExplainedStep(
                     line.Ingredient.Name, $"before × (1 + change), of {Figures.Show(line.Range.Low)} % to {Figures.Show(line.Range.High)} %",
                     $"{Figures.Show(line.Before, 4)} % × (1 + {Figures.Show(line.Chosen / line.Before - 1, 6)})", $"{Figures.Show(line.Chosen, 4)} %")),
-                new("total", "all lines / all flour", $"{Figures.Show(adjusted.TotalPercent * flour / formula.FlourPercent, 4)} % / {Figures.Show(flour / formula.FlourPercent * 100, 4)} %", Figures.Percent(adjusted.TotalPercent / 100)),
+                new("total", "all lines / all flour", $"{Figures.Show(adjusted.TotalPercent * flour / formula.FlourPercent, 4)} % / {Figures.Show(PerHundred.Of(flour, formula.FlourPercent), 4)} %", Figures.Percent(PerHundred.Share(adjusted.TotalPercent))),
             ],
         $"{(row is null ? "No change by" : $"For {Figures.Show(row.FromFeet, 0)} ft, in proportion between the rows of")} the table of the {table.Name}: {table.Source}.");
 }

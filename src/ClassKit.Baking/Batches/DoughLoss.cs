@@ -28,7 +28,7 @@ public sealed record DoughLoss(IReadOnlyList<double> Percents, LossRule Rule = L
     public double TotalPercent => Rule switch
     {
         LossRule.Added => Percents.Sum(),
-        LossRule.Compounded => 100 - 100 * Percents.Aggregate(1.0, (left, percent) => left * (1 - percent / 100)),
+        LossRule.Compounded => PerHundred.Of(1 - Percents.Aggregate(1.0, (left, percent) => left * (1 - PerHundred.Share(percent)))),
     };
 
     /// <summary>The dough to mix so that <paramref name="wanted"/> is left.</summary>
@@ -41,7 +41,7 @@ public sealed record DoughLoss(IReadOnlyList<double> Percents, LossRule Rule = L
             return new Impossibility("loss-out-of-range", $"The losses add up to {Figures.Show(TotalPercent)} % of the dough, so nothing would be left.", "Together they must be less than 100 %.");
         if (Sanity.Mass(wanted, "dough in the pieces", "nothing-wanted") is { } nothing)
             return nothing;
-        var dough = wanted / (1 - TotalPercent / 100);
+        var dough = wanted / (1 - PerHundred.Share(TotalPercent));
         if (Sanity.Mass(dough, "dough to mix", "nothing-wanted") is { } tooMuch)
             return tooMuch;
         var left = Rule switch

@@ -100,5 +100,5 @@ public static class BakingPowder
 
     private static Impossibility? WhatIsWrong(Mass mass, string what, double share) => share is >= LeastShare and <= BakingSoda.CarbonDioxideByAcid
         ? Sanity.Mass(mass, what, "negative-mass", orNone: true)
-        : new("no-available-gas", $"A powder with {Figures.Show(share * 100)} % of available carbon dioxide was given.", "Powders in tins have about 12 % to 14 %, and pure soda gives 52 %: give a share between 0 and 0.52.");
+        : new("no-available-gas", $"A powder with {Figures.Show(PerHundred.Of(share))} % of available carbon dioxide was given.", "Powders in tins have about 12 % to 14 %, and pure soda gives 52 %: give a share between 0 and 0.52.");
 }

@@ -57,7 +57,7 @@ public sealed record LeaveningAcid(string Id, string Name, double NeutralizingVa
     /// <summary>The neutralising value that a formula gives: right for organic acids and pure salts, not for commercial phosphates.</summary>
     /// <param name="hydrogens">How many of the molecule's hydrogens react.</param>
     /// <param name="molarMass">In g/mol.</param>
-    public static double Stoichiometric(double hydrogens, double molarMass) => 100 * hydrogens * MolarMass.SodiumBicarbonate / molarMass;
+    public static double Stoichiometric(double hydrogens, double molarMass) => PerHundred.Of(hydrogens * MolarMass.SodiumBicarbonate, molarMass);
 
     /// <summary>The acid that neutralises a mass of soda: 100 × soda / neutralising value.</summary>
     /// <param name="soda">Not negative.</param>
@@ -89,7 +89,7 @@ public sealed record LeaveningAcid(string Id, string Name, double NeutralizingVa
     internal Mass Matching(Mass soda) => soda * (100 / NeutralizingValue);
 
     /// <summary>Bare arithmetic, for masses that have been looked at.</summary>
-    internal Mass SodaMatching(Mass acid) => acid * (NeutralizingValue / 100);
+    internal Mass SodaMatching(Mass acid) => acid * PerHundred.Share(NeutralizingValue);
 
     internal Impossibility? WhatIsWrong(Mass mass, string what) =>
         Sanity.Mass(mass, what, "negative-mass", orNone: true) ?? Sanity.Number(NeutralizingValue, 1, 500, $"Neutralising value of {Name}", "bad-neutralising-value");

@@ -17,7 +17,7 @@ public static class SellingPrice
             return new Impossibility("bad-target", $"A food cost of {Figures.Show(foodCostPercent)} % of the price was asked for.", $"Ask for {Figures.Show(LeastPercent)} % or more and at most 100 %.");
         if (Sanity.Money(foodCost, "Food cost") is { } odd)
             return odd;
-        var price = foodCost / ((decimal)foodCostPercent / 100);
+        var price = foodCost / (decimal)PerHundred.Share(foodCostPercent);
         return Explanation.Of("Selling price", "price", "food cost / food-cost share", $"{Figures.Amount(foodCost)} / {Figures.Show(foodCostPercent)} %", Figures.Amount(price)).For(price);
     }
 
@@ -30,7 +30,7 @@ public static class SellingPrice
             return new Impossibility("no-price", $"A price of {Figures.Amount(price)} was given.", "Give a price above 0.");
         if ((Sanity.Money(foodCost, "Food cost") ?? Sanity.Money(price, "Price")) is { } odd)
             return odd;
-        var percent = (double)(foodCost.Amount / price.Amount * 100);
+        var percent = PerHundred.Of((double)(foodCost.Amount / price.Amount));
         return Explanation.Of("Food cost", "share of the price", "food cost / price", $"{Figures.Amount(foodCost)} / {Figures.Amount(price)}", $"{Figures.Show(percent)} %").For(percent);
     }
 }

@@ -34,7 +34,7 @@ internal static class Figures
     public static string Litres(Volume volume, int decimals = 1) => $"{Show(volume.Litres, decimals)} L";
 
     /// <summary>A share as a percentage.</summary>
-    public static string Percent(double share, int decimals = 2) => $"{Show(share * 100, decimals)} %";
+    public static string Percent(double share, int decimals = 2) => $"{Show(PerHundred.Of(share), decimals)} %";
 
     /// <summary>An amount of substance in millimoles with its unit.</summary>
     public static string Millimoles(AmountOfSubstance amount) => $"{Show(amount.Millimoles, 3)} mmol";

@@ -24,7 +24,7 @@ public static class Percentages
         if (flour.Grams <= 0)
             return new Impossibility("no-flour", $"{title} has no flour.", "Baker's percentages are shares of the flour: name at least one flour.");
         var lines = Combining.Same(recipe);
-        BakersFormula formula = new(id, title, leavening, [.. lines.Select(line => new FormulaLine(line.Ingredient, line.Mass.Grams * 100 / flour.Grams))]);
+        BakersFormula formula = new(id, title, leavening, [.. lines.Select(line => new FormulaLine(line.Ingredient, PerHundred.Of(line.Mass.Grams, flour.Grams)))]);
         if (FormulaSanity.Of(formula) is { } odd)
             return odd;
         return new Explanation(

@@ -73,5 +73,5 @@ internal sealed class ChemicalSupply
             new("carbon dioxide", "powder × available share", $"{Figures.Grams(_powder, 3)} × {Figures.Percent(_settings.PowderShare.Typical)}", Figures.Grams(_powder * _settings.PowderShare.Typical, 3)),
             new("before the oven", "carbon dioxide × share on the bench", $"{Figures.Grams(_powder * _settings.PowderShare.Typical, 3)} × {Figures.Percent(_settings.PowderBenchShare.Typical)}", Figures.Grams(_powder * (_settings.PowderShare.Typical * _settings.PowderBenchShare.Typical), 3)),
         ],
-        $"Available carbon dioxide {Figures.Show(_settings.PowderShare.Low * 100)} % to {Figures.Show(_settings.PowderShare.High * 100)} % of the powder, of which some {Figures.Show(_settings.PowderBenchShare.Low * 100)} % to {Figures.Show(_settings.PowderBenchShare.High * 100)} % on the bench.");
+        $"Available carbon dioxide {Figures.Show(PerHundred.Of(_settings.PowderShare.Low))} % to {Figures.Show(PerHundred.Of(_settings.PowderShare.High))} % of the powder, of which some {Figures.Show(PerHundred.Of(_settings.PowderBenchShare.Low))} % to {Figures.Show(PerHundred.Of(_settings.PowderBenchShare.High))} % on the bench.");
 }

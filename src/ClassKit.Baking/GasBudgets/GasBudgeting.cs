@@ -43,7 +43,7 @@ internal sealed class GasBudgeting(DoughBake bake)
                 new("gas-free dough", "dough / its density without gas", $"{Figures.Grams(bake.Dough)} / {Figures.Show(bake.Dough.Grams / bake.GasFree.Millilitres, 4)} g/mL", Figures.Millilitres(bake.GasFree)),
                 new("air", "gas-free dough × share / (1 - share)", $"{Figures.Millilitres(bake.GasFree)} × {Figures.Percent(typical)} / (1 - {Figures.Percent(typical)})", $"{Figures.Show(bake.GasFree.Millilitres * typical / (1 - typical))} mL"),
             ],
-            $"Air is assumed to be {Figures.Show(bake.Settings.AirShare.Low * 100)} % to {Figures.Show(bake.Settings.AirShare.High * 100)} % of the mixed dough."));
+            $"Air is assumed to be {Figures.Show(PerHundred.Of(bake.Settings.AirShare.Low))} % to {Figures.Show(PerHundred.Of(bake.Settings.AirShare.High))} % of the mixed dough."));
     }
 
     private GasMade Yeast()

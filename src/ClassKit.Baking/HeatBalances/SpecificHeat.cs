@@ -1,4 +1,5 @@
 using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.HeatBalances;
 
@@ -20,6 +21,6 @@ public static class SpecificHeat
     {
         ArgumentNullException.ThrowIfNull(ingredient);
         var solids = ingredient.Solids ?? FoodSolids.Unknown(ingredient.WaterShare);
-        return ingredient.WaterShare * Water + (solids.Protein * Protein + solids.Fat * Fat + solids.Carbohydrate * Carbohydrate + solids.Ash * Ash) / 100;
+        return ingredient.WaterShare * Water + PerHundred.Share(solids.Protein * Protein + solids.Fat * Fat + solids.Carbohydrate * Carbohydrate + solids.Ash * Ash);
     }
 }

@@ -1,3 +1,5 @@
+using ClassKit.Baking.Quantities;
+
 namespace ClassKit.Baking.Ingredients;
 
 /// <summary>What an ingredient is made of besides water, in grams per 100 g.</summary>
@@ -9,5 +11,5 @@ public readonly record struct FoodSolids(double Protein, double Fat, double Carb
 {
     /// <summary>Of an ingredient of which nothing else is known: all carbohydrate, which most of a pantry is.</summary>
     /// <param name="waterShare">Its water by mass, 0 to 1.</param>
-    public static FoodSolids Unknown(double waterShare) => new(0, 0, (1 - waterShare) * 100, 0);
+    public static FoodSolids Unknown(double waterShare) => new(0, 0, PerHundred.Of(1 - waterShare), 0);
 }

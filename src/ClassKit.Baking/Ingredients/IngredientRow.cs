@@ -64,11 +64,11 @@ public sealed class IngredientRow
         var water = Share("water") ?? 0;
         var (cup, teaspoon) = Household();
         var source = Required("source");
-        return new(id, name, role, water / 100, cup, teaspoon, Allergens(), source)
+        return new(id, name, role, PerHundred.Share(water), cup, teaspoon, Allergens(), source)
         {
             Solids = Solids(water),
-            SugarShare = Share("sugar") / 100,
-            SodiumShare = (Share("sodium") ?? Share("salt") / SaltPerSodium) / 100,
+            SugarShare = PerHundred.Share(Share("sugar")),
+            SodiumShare = PerHundred.Share(Share("sodium") ?? Share("salt") / SaltPerSodium),
             LacticAcidShare = Acid(),
             Piece = Piece(),
             Doubts = [.. Items("label").SelectMany(IngredientDoubts.Of)],
@@ -95,8 +95,10 @@ public sealed class IngredientRow
         var numbers = _cell("acid").Split('-', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(Number).ToList();
         if (numbers.Count == 0) return null;
         if (numbers.Exists(number => number is null) || numbers.Count == 2) Fault("acid", IngredientFaultKind.NoNumber);
-        return numbers is [{ } low, { } usual, { } high] ? new(low / 100, usual / 100, high / 100) : numbers is [{ } only] ? new(only / 100, only / 100, only / 100) : null;
+        return numbers is [{ } low, { } usual, { } high] ? ShareBand(low, usual, high) : numbers is [{ } only] ? ShareBand(only, only, only) : null;
     }
+
+    private static Band<double> ShareBand(double low, double usual, double high) => new(PerHundred.Share(low), PerHundred.Share(usual), PerHundred.Share(high));
 
     private List<Allergen> Allergens()
     {

@@ -76,7 +76,7 @@ public sealed record FormulaSheet(BakersFormula Total, IReadOnlyList<SubMix> Sub
                     "Put less of it into the sub-mixes or more into the total formula.");
         }
 
-        var finalFlour = flour.Grams * (1 - subMixes.Sum(mix => mix.PrefermentedFlourPercent) / 100);
+        var finalFlour = flour.Grams * (1 - PerHundred.Share(subMixes.Sum(mix => mix.PrefermentedFlourPercent)));
         return new FormulaSheet(
             total,
             subMixes,
@@ -86,7 +86,7 @@ public sealed record FormulaSheet(BakersFormula Total, IReadOnlyList<SubMix> Sub
                     Mass[] ahead = [.. subMixes.Select(mix => BakersPercent.Beside(flour, mix.Lines.Where(line => line.Ingredient.Id == entry.Key).Sum(line => line.Percent)))];
                     var all = BakersPercent.Beside(flour, entry.Value);
                     var left = Mass.FromGrams(Math.Max(0, all.Grams - ahead.Sum(mass => mass.Grams)));
-                    return new SheetRow(IngredientOf(total, entry.Key), entry.Value, all, ahead, left, finalFlour > SlackPercent ? left.Grams * 100 / finalFlour : null);
+                    return new SheetRow(IngredientOf(total, entry.Key), entry.Value, all, ahead, left, finalFlour > SlackPercent ? PerHundred.Of(left.Grams, finalFlour) : null);
                 }),
             ],
             [.. subMixes.Select(mix => BakersPercent.Beside(flour, mix.TotalPercent))]);

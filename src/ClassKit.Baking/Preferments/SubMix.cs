@@ -1,5 +1,6 @@
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Ingredients;
+using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.Preferments;
 
@@ -17,7 +18,7 @@ public sealed record SubMix(string Name, IReadOnlyList<FormulaLine> Lines)
 
     /// <summary>Its ingredients in percent of its own flour; empty for a soaker, which has none.</summary>
     public IReadOnlyList<FormulaLine> OwnPercentages => PrefermentedFlourPercent > 0
-        ? [.. Lines.Select(line => line with { Percent = line.Percent * 100 / PrefermentedFlourPercent })]
+        ? [.. Lines.Select(line => line with { Percent = PerHundred.Of(line.Percent, PrefermentedFlourPercent) })]
         : [];
 
     /// <summary>A preferment from its own formula and the share of the total flour that goes into it.</summary>
@@ -27,6 +28,6 @@ public sealed record SubMix(string Name, IReadOnlyList<FormulaLine> Lines)
     public static SubMix FromOwnPercentages(string name, double prefermentedFlourPercent, IReadOnlyList<FormulaLine> own)
     {
         ArgumentNullException.ThrowIfNull(own);
-        return new(name, [.. own.Select(line => line with { Percent = line.Percent * prefermentedFlourPercent / 100 })]);
+        return new(name, [.. own.Select(line => line with { Percent = PerHundred.Part(line.Percent, prefermentedFlourPercent) })]);
     }
 }

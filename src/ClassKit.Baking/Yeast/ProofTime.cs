@@ -31,7 +31,7 @@ public static class ProofTime
         if (!(rise is > 1 and <= MostRise))
             return new Impossibility("no-rise", $"A rise to {Figures.Show(rise)} times the volume was asked for.", $"Ask for more than 1 and at most {Figures.Show(MostRise)}; doughs tear at 3 to 4.");
         if (heldShare is not (>= LeastHeld and <= 1))
-            return new Impossibility("no-gas-held", $"A dough that holds {Figures.Show(heldShare * 100)} % of its gas was given.", "Give a share above 0, at most 1.");
+            return new Impossibility("no-gas-held", $"A dough that holds {Figures.Show(PerHundred.Of(heldShare))} % of its gas was given.", "Give a share above 0, at most 1.");
         var dough = Mass.FromGrams(100);
         var yeast = Fermentation.YeastSolids(formula, dough);
         if (!(yeast.Grams > 0))

@@ -1,3 +1,5 @@
+using ClassKit.Baking.Quantities;
+
 namespace ClassKit.BenchSums.Inputs;
 
 /// <summary>A percentage as typed: 65 is 65 %.</summary>
@@ -5,5 +7,5 @@ namespace ClassKit.BenchSums.Inputs;
 public readonly record struct Percent(double Value)
 {
     /// <summary>The same as a share: 65 % is 0.65.</summary>
-    public double Share => Value / 100;
+    public double Share => PerHundred.Share(Value);
 }

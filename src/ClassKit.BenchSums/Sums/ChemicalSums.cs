@@ -36,7 +36,7 @@ internal static class ChemicalSums
         new("soda-for-powder", "How much soda in place of baking powder?", SumTopic.Chemical, [Powder, Available], values => SumResult.Of(
             BakingPowder.SodaInPlaceOf(values.Of(Powder), values.Of(Available).Share), "baking soda", soda => new SumQuantity.OfMass(soda))),
         new("powder-strength", "How strong is a powder of one's own?", SumTopic.Chemical, [Soda, Acid, Kind, Filler], values => SumResult.Of(
-            BakingPowder.AvailableShare(values.Of(Soda), values.Of(Acid), values.Of(Kind), values.Of(Filler)), "available carbon dioxide", share => new SumQuantity.OfPercent(share * 100))),
+            BakingPowder.AvailableShare(values.Of(Soda), values.Of(Acid), values.Of(Kind), values.Of(Filler)), "available carbon dioxide", share => new SumQuantity.OfPercent(PerHundred.Of(share)))),
         new("carbonate-exchange", "How much of another carbonate?", SumTopic.Chemical, [Instead, Amount, With], values => SumResult.Of(
             values.Of(With).InPlaceOf(values.Of(Instead), values.Of(Amount)), "in its place", mass => new SumQuantity.OfMass(mass))),
         new("self-rising-flour", "Does a self-rising flour hold the rule?", SumTopic.Chemical, [Flour, Soda, Acid, Kind, Salt], values => SumResult.Of(
@@ -53,9 +53,9 @@ internal static class ChemicalSums
 
     private static IReadOnlyList<SumLine> Rule(SelfRisingFlour flour) =>
     [
-        new("carbon dioxide, of the mixture", new SumQuantity.OfPercent(flour.CarbonDioxideShare * 100)),
-        new($"gas enough, {SelfRisingFlour.MinimumCarbonDioxideShare * 100:0.0} % or more", new SumQuantity.OfTruth(flour.HasGasEnough)),
-        new("acid and soda, of the flour", new SumQuantity.OfPercent(flour.LeaveningPerFlour * 100)),
-        new($"within the limit of {SelfRisingFlour.MaximumLeaveningPerFlour * 100:0.0} %", new SumQuantity.OfTruth(flour.IsWithinLimit)),
+        new("carbon dioxide, of the mixture", new SumQuantity.OfPercent(PerHundred.Of(flour.CarbonDioxideShare))),
+        new($"gas enough, {PerHundred.Of(SelfRisingFlour.MinimumCarbonDioxideShare):0.0} % or more", new SumQuantity.OfTruth(flour.HasGasEnough)),
+        new("acid and soda, of the flour", new SumQuantity.OfPercent(PerHundred.Of(flour.LeaveningPerFlour))),
+        new($"within the limit of {PerHundred.Of(SelfRisingFlour.MaximumLeaveningPerFlour):0.0} %", new SumQuantity.OfTruth(flour.IsWithinLimit)),
     ];
 }

@@ -24,7 +24,7 @@ internal static class CostSums
         new("yield", "What share can be used, what to buy, and what does it cost then?", SumTopic.Cost, [Bought, Left, Needed, PricePerKilogram], values => YieldTest
             .Of(values.Of(Bought), values.Of(Left))
             .Then(test => SumResult.Together(
-                SumResult.Of<YieldTest>(test, used => [new("yield", new SumQuantity.OfPercent(used.Share * 100))]),
+                SumResult.Of<YieldTest>(test, used => [new("yield", new SumQuantity.OfPercent(PerHundred.Of(used.Share)))]),
                 SumResult.Of(test.ToBuy(values.Of(Needed)), "to buy", mass => new SumQuantity.OfMass(mass)),
                 SumResult.Of(test.EdiblePortionPrice(values.Of(PricePerKilogram)), "price of a kilogram as used", price => new SumQuantity.OfMoney(price))))),
         new("packs", "How many packs, and what do they cost?", SumTopic.Cost, [Needed, Pack, PackPrice], values =>

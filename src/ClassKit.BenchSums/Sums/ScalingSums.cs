@@ -69,6 +69,6 @@ internal static class ScalingSums
         new("liquids counted whole", new SumQuantity.OfPercent(hydration.AddedLiquidPercent)),
         new("water of everything but the flour", new SumQuantity.OfPercent(hydration.EffectivePercent)),
         new("all water, the flour's own too", new SumQuantity.OfPercent(hydration.AllWaterPercent)),
-        new("water, of the whole dough", new SumQuantity.OfPercent(hydration.MoistureShare * 100)),
+        new("water, of the whole dough", new SumQuantity.OfPercent(PerHundred.Of(hydration.MoistureShare))),
     ];
 }

@@ -4,6 +4,7 @@ using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Terms.Rules;
 
 namespace ClassKit.Content.Rubrics;
@@ -30,7 +31,7 @@ internal static class CategoryTable
         if (problems.Count > before || section is null) return categories;
         if (categories.Count == 0) problems.Add(section.Line, "There are no categories", "Add a row to the table for each kind of work.");
         else if (categories.Sum(category => category.Weight) is var sum && sum != 1)
-            problems.Add(section.Line, string.Create(CultureInfo.InvariantCulture, $"The weights come to {100 * sum:0.##########} %"), "They are the parts of one grade and add up to 100 %.");
+            problems.Add(section.Line, string.Create(CultureInfo.InvariantCulture, $"The weights come to {AnswerUnit.Shown(AnswerUnit.Percent, sum):0.##########} %"), "They are the parts of one grade and add up to 100 %.");
         return categories;
     }
 
@@ -45,7 +46,7 @@ internal static class CategoryTable
             problems.Add(row.Line, $"The category `{called.Text}` has a colon in its name", "Leave it out: behind a colon stands a criterion in `Must be passed`.");
         if (drop > 0 && counting == CategoryCounting.ByPoints)
             problems.Add(row.Line, "The lowest is dropped where works count by points", "Let the works count alike, or drop none: of works of different worth, one more point could make another one the lowest and so lower the grade.");
-        return new(called.Text, (decimal)weight / 100, drop.Value, counting.Value);
+        return new(called.Text, AnswerUnit.Held(AnswerUnit.Percent, (decimal)weight), drop.Value, counting.Value);
     }
 
     private static CategoryCounting? Counting(Located word, ProblemList problems)

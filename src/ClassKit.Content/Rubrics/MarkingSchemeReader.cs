@@ -3,6 +3,7 @@ using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Marking;
 
 namespace ClassKit.Content.Rubrics;
@@ -28,7 +29,7 @@ public static class MarkingSchemeReader
         if (FrontMatterBlock.Split(text, problems) is not { } block)
             return problems.Fail<MarkingScheme>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
-        decimal Share(string key) => (decimal)fields.Quantity(key, Dimensions.Percent, Bounds.Share, 0) / 100;
+        decimal Share(string key) => AnswerUnit.Held(AnswerUnit.Percent, (decimal)fields.Quantity(key, Dimensions.Percent, Bounds.Share, 0));
         var (accuracy, followThrough, misconception, teachAgain) = (Share("accuracy"), Share("follow-through"), Share("misconception"), Share("teach again below"));
         decimal Optional(string key) => fields.Optional(key) is null ? 0 : Share(key);
         var (unitSlip, roundingSlip) = (Optional("unit slip"), Optional("rounding slip"));
@@ -39,7 +40,7 @@ public static class MarkingSchemeReader
         int? Limit(string key) => fields.Has(key) ? fields.Whole(key, Bounds.Countable) : null;
         var total = new TotalRule(Limit("best exercises"), Limit("points at most"));
         if (fields.Has("method") && accuracy + Share("method") != 1)
-            problems.Add(fields.LineOf("method"), $"`accuracy` and `method` come to {100 * (accuracy + Share("method")):0.##} %", "They are the two halves of a part's points and add up to 100 %.");
+            problems.Add(fields.LineOf("method"), $"`accuracy` and `method` come to {AnswerUnit.Shown(AnswerUnit.Percent, accuracy + Share("method")):0.##} %", "They are the two halves of a part's points and add up to 100 %.");
         if (misconception > Math.Min(accuracy, followThrough))
             problems.Add(fields.LineOf("misconception"), "A known wrong method would earn more than a right number", "Write no more than `accuracy` and `follow-through` have.");
         fields.Finish();

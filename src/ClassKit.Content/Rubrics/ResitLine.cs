@@ -2,6 +2,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Terms.Rules;
 
 namespace ClassKit.Content.Rubrics;
@@ -27,6 +28,6 @@ internal static class ResitLine
             problems.Add(line.Line, $"`resit` is limited by `{pieces[1]}`", "Write a limit as in `better, at most 70 %`.");
             return null;
         }
-        return Dimensions.Percent.Read(line with { Text = pieces[1][Cap.Length..].Trim() }, "The limit of `resit`", Caps, problems) is { } percent ? new(choice, (decimal)percent / 100) : null;
+        return Dimensions.Percent.Read(line with { Text = pieces[1][Cap.Length..].Trim() }, "The limit of `resit`", Caps, problems) is { } percent ? new(choice, AnswerUnit.Held(AnswerUnit.Percent, (decimal)percent)) : null;
     }
 }

@@ -37,7 +37,7 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         {
             Measure.MassBefore => new(measure, Filled(new(grams, grams, grams)), "the card's portion, filled to within 5 %"),
             Measure.MassAfter => new(measure, Filled(After(grams, BakeLoss(compared))), "the portion as it was filled, less the bake loss"),
-            Measure.BakeLoss => new(measure, BakeLoss(compared).Map(share => share * 100), $"the loss in baking of a {piece.Held.Holding.Name}: {piece.Held.Holding.Source}"),
+            Measure.BakeLoss => new(measure, BakeLoss(compared).Map(PerHundred.Of), $"the loss in baking of a {piece.Held.Holding.Name}: {piece.Held.Holding.Source}"),
             Measure.Height => formula.Shape is { } shape
                 ? new(measure, Shaped(Baked(piece).Map(volume => shape.HeightOf(volume.Millilitres)), shape), $"the gas held when the walls set, in a portion as it was filled, {shape.Words}; what the shape leaves open is in the range")
                 : null,

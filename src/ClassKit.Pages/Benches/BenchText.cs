@@ -1,3 +1,4 @@
+using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.Lessons.Classes;
@@ -36,7 +37,7 @@ internal static class BenchText
         var waits = cost.WaitingMinutes == 0 ? "no dough waits between its steps" : $"doughs and watchers wait for {NumberText.WithUnit($"{cost.WaitingMinutes}", "min")} in all";
         var proof = quality.IsProven
             ? $"It is proven that no plan in {Phrases.Count(shifts, "shift")} is better."
-            : quality.Bound > 0 ? $"No plan in {Phrases.Count(shifts, "shift")} can be better by more than {NumberText.AtMost(Math.Ceiling(quality.Gap * 100), 0)} %." : "";
+            : quality.Bound > 0 ? $"No plan in {Phrases.Count(shifts, "shift")} can be better by more than {NumberText.AtMost(Math.Ceiling(PerHundred.Of(quality.Gap)), 0)} %." : "";
         return $"{stands}; {waits}. {proof}".TrimEnd();
     }
 

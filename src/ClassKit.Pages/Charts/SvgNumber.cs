@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Pages.Charts;
 
@@ -9,5 +10,5 @@ internal static class SvgNumber
     public static string Of(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>A share from 0 to 1 as a percentage of the drawing.</summary>
-    public static string Percent(double share) => (share * 100).ToString("0.###", CultureInfo.InvariantCulture) + "%";
+    public static string Percent(double share) => AnswerUnit.Shown(AnswerUnit.Percent, share).ToString("0.###", CultureInfo.InvariantCulture) + "%";
 }

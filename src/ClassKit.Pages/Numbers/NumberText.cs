@@ -29,10 +29,10 @@ internal static class NumberText
         Math.Round(value, decimals, MidpointRounding.AwayFromZero).ToString(decimals == 0 ? "0" : "0." + new string('#', decimals), CultureInfo.InvariantCulture));
 
     /// <summary>A whole-number percentage of a share from 0 to 1.</summary>
-    public static string Share(double share) => WithUnit(AtMost(share * 100, 0), AnswerUnit.Percent);
+    public static string Share(double share) => WithUnit(AtMost(AnswerUnit.Shown(AnswerUnit.Percent, share), 0), AnswerUnit.Percent);
 
     /// <inheritdoc cref="Share(double)"/>
-    public static string Share(decimal share) => WithUnit(Exact(share * 100, 0), AnswerUnit.Percent);
+    public static string Share(decimal share) => WithUnit(Exact(AnswerUnit.Shown(AnswerUnit.Percent, share), 0), AnswerUnit.Percent);
 
     /// <summary>Points: whole, or with as many as two decimals.</summary>
     public static string Points(decimal points) => Exact(points, 2);

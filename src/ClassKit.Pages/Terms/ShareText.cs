@@ -9,7 +9,7 @@ internal static class ShareText
     public const int Decimals = 2;
 
     /// <summary>A share from 0 to 1.</summary>
-    public static string Of(decimal share) => OfPercent(share * 100);
+    public static string Of(decimal share) => OfPercent(AnswerUnit.Shown(AnswerUnit.Percent, share));
 
     /// <summary>A percentage.</summary>
     public static string OfPercent(decimal percent) => NumberText.WithUnit(NumberText.Exact(percent, Decimals), AnswerUnit.Percent);

@@ -51,7 +51,7 @@ internal static class ValueText
         yield return ("gas_held", KitchenText.Gas(compared.PerPiece.Held.Baked.Typical));
         yield return ("steam_made", KitchenText.Gas(compared.PerPiece.SteamFate.Made.Typical));
         yield return ("steam_held", KitchenText.Gas(compared.PerPiece.SteamFate.Held.Typical));
-        yield return ("bake_loss", $"{NumberText.AtMost(loss.Low * 100, 0)}–{Percent(loss.High * 100)}");
+        yield return ("bake_loss", $"{NumberText.AtMost(PerHundred.Of(loss.Low), 0)}–{Percent(PerHundred.Of(loss.High))}");
         foreach (var (name, measure) in new[] { ("mass_after", Measure.MassAfter), ("inside", Measure.InternalTemperature), ("height", Measure.Height), ("diameter", Measure.Diameter) })
         {
             if (Prediction.Of(measure, compared, pack.BoilingPoint) is { } prediction)

@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Authoring;
 using ClassKit.Terms.Rules;
 
 namespace ClassKit.Terms.Grades;
@@ -9,6 +10,6 @@ internal static class Lines
     {
         var category = categories.First(category => category.Category.Name == line.Category);
         var share = line.Criterion is { } criterion ? CriterionShares.Mean(category, criterion, choice) : category.Share;
-        return new(line, share, share is not { } reached ? LineState.Open : Rounding.Compared(reached * 100) >= line.AtLeast ? LineState.Passed : LineState.Missed);
+        return new(line, share, share is not { } reached ? LineState.Open : Rounding.Compared(AnswerUnit.Shown(AnswerUnit.Percent, reached)) >= line.AtLeast ? LineState.Passed : LineState.Missed);
     }
 }

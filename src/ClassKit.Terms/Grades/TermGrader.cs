@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Terms.Marks;
 using ClassKit.Terms.Work;
@@ -33,7 +34,7 @@ public static class TermGrader
         List<LineResult> lines = [.. rule.Lines.Select(line => Lines.Settle(line, categories, rule.Resit.Choice))];
         if (categories.All(category => category.Share is null)) return new(student, categories, null, null, null, lines, null);
 
-        var percent = 100 * categories.Sum(category => (category.Share ?? 0) * category.Category.Weight) / categories.Where(category => category.Share is not null).Sum(category => category.Category.Weight);
+        var percent = AnswerUnit.Shown(AnswerUnit.Percent, categories.Sum(category => (category.Share ?? 0) * category.Category.Weight)) / categories.Where(category => category.Share is not null).Sum(category => category.Category.Weight);
         var rounded = rule.Rounding.Of(percent);
         var byAverage = rule.Scale.PlaceOf(rounded);
         var place = lines.Where(line => line.State == LineState.Missed).Select(line => line.Line.OtherwiseAtMost).Append(byAverage).Min();
