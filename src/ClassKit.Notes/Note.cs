@@ -149,6 +149,10 @@ public abstract record Note
     /// <param name="Due">When, and how that was read.</param>
     public sealed record DueAsNamed(DueMoment Due) : Note;
 
+    /// <summary>Something was arranged with students.</summary>
+    /// <param name="Students">With whom; each has large print, more time or a due moment of their own.</param>
+    public sealed record Arranged(IReadOnlyList<DealtStudent> Students) : Note;
+
     /// <summary>Work is due at another time than on record.</summary>
     /// <param name="Before">When it was due.</param>
     /// <param name="Now">When it is due; null if it may come at any time.</param>

@@ -29,10 +29,11 @@ public static class RosterReader
         foreach (var line in lines.Where(line => line.Fields.Skip(head.Record.Fields.Count).Any(field => field.Trim().Length > 0)))
             problems.Add(line.Line, $"The line has {line.Fields.Count} fields, and the header has {head.Record.Fields.Count}", "Put quotes around a field that holds the separator.");
         var mine = Wanted(head, lines, source, problems);
-        var (students, ids) = RosterStudents.Of(head, mine, problems);
+        var (students, arrangements, ids) = RosterStudents.Of(head, mine, problems);
         if (problems.IsEmpty && students.Count == 0) return Nobody(problems, table.Separator);
         return problems.Finish(() => new Roster(cohort ?? "", students)
         {
+            Arrangements = arrangements,
             Origin = new(head.Taken, head.LeftAside, ids)
             {
                 Sheet = tables.Count > 1 ? table.Sheet : null,

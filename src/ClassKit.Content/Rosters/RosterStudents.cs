@@ -8,12 +8,13 @@ namespace ClassKit.Content.Rosters;
 /// <summary>The students whom the lines of a roster name.</summary>
 internal static class RosterStudents
 {
-    public static (IReadOnlyList<Student> Students, RosterIds Ids) Of(RosterHead head, IReadOnlyList<CsvRecord> lines, ProblemList problems)
+    public static (IReadOnlyList<Student> Students, IReadOnlyDictionary<string, Arrangement> Arrangements, RosterIds Ids) Of(RosterHead head, IReadOnlyList<CsvRecord> lines, ProblemList problems)
     {
         var ids = head.Places.ContainsKey(RosterField.Id) ? RosterIds.Column
             : head.Places.ContainsKey(RosterField.Email) && lines.All(line => head.Field(line, RosterField.Email).Contains('@', StringComparison.Ordinal)) ? RosterIds.Email
             : RosterIds.Name;
         var students = new List<Student>();
+        var arrangements = new Dictionary<string, Arrangement>(StringComparer.Ordinal);
         var seen = new Dictionary<string, (int Line, string Id)>(StringComparer.OrdinalIgnoreCase);
         foreach (var line in lines)
         {
@@ -26,8 +27,9 @@ internal static class RosterStudents
             else if (!seen.TryAdd(id, (line.Line, id)))
                 problems.Add(line.Line, Twice(id, seen[id], ids), ids == RosterIds.Column ? "Give every student an id of their own." : "Add a column `id` that tells them apart, or take out the line that is there twice.");
             students.Add(new(id, name, email.Length > 0 ? email : null));
+            if (ArrangementCells.Of(head, line, problems) is var arrangement && arrangement != Arrangement.None) arrangements.TryAdd(id, arrangement);
         }
-        return (students, ids);
+        return (students, arrangements, ids);
     }
 
     private static string Name(RosterHead head, CsvRecord line) => head.Places.ContainsKey(RosterField.Name)

@@ -18,6 +18,9 @@ internal static class RosterWords
         [RosterField.FirstName] = ["firstname", "givenname", "forename", "first", "given", "forenames", "firstnames", "givennames"],
         [RosterField.LastName] = ["lastname", "familyname", "surname", "last", "family", "surnames", "lastnames"],
         [RosterField.Email] = ["email", "emailaddress", "mail", "schoolemail", "studentemail", "mailaddress", "emails"],
+        [RosterField.LargePrint] = ["largeprint", "largetype", "18pt", "enlarged"],
+        [RosterField.ExtraTime] = ["extratime", "additionaltime", "moretime"],
+        [RosterField.Due] = ["due", "duemoment", "ownduedate", "duedate", "extension", "extendedto"],
     };
 
     /// <summary>What a title means, and how sure that is: 0 is surest; null for a title that means nothing here.</summary>

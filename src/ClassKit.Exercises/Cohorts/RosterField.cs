@@ -17,4 +17,13 @@ public enum RosterField
 
     /// <summary>The e-mail address.</summary>
     Email,
+
+    /// <summary>That the student reads large print.</summary>
+    LargePrint,
+
+    /// <summary>How much more time the student has.</summary>
+    ExtraTime,
+
+    /// <summary>When this student's work is due.</summary>
+    Due,
 }

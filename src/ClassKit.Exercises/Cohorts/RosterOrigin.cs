@@ -21,5 +21,5 @@ public sealed record RosterOrigin(IReadOnlyList<TakenColumn> Taken, IReadOnlyLis
     /// <summary>True if nothing had to be guessed: the columns are called <c>id</c>, <c>name</c> and <c>email</c>, and there are no others.</summary>
     public bool IsPlain =>
         Ids == RosterIds.Column && LeftAside.Count == 0 && Sheet is null && !GuessedLetters && HiddenRows == 0 && Others == 0
-        && Taken.All(column => column.Title.Equals(column.As.ToString(), StringComparison.OrdinalIgnoreCase));
+        && Taken.All(column => column.As is RosterField.Id or RosterField.Name or RosterField.Email && column.Title.Equals(column.As.ToString(), StringComparison.OrdinalIgnoreCase));
 }

@@ -82,6 +82,12 @@ public static class Dealer
 
     private static List<DealtStudent> Seat(Roster roster, List<Variant>[] variants, Dictionary<string, DealtStudent> before) =>
     [
-        .. Namesakes.ToldApart(roster.Students).Select((student, index) => before.GetValueOrDefault(student.Id) ?? new DealtStudent(student, WorkbookOf(student), variants[index])),
+        .. Namesakes.ToldApart(roster.Students).Select((student, index) => Arranged(before.GetValueOrDefault(student.Id) ?? new DealtStudent(student, WorkbookOf(student), variants[index]), roster)),
     ];
+
+    private static DealtStudent Arranged(DealtStudent seat, Roster roster)
+    {
+        var arrangement = roster.Arrangements.GetValueOrDefault(seat.Who.Id, Arrangement.None);
+        return seat with { LargePrint = arrangement.LargePrint, ExtraTime = arrangement.ExtraTime, Due = arrangement.Due?.In(roster.TimeZone) };
+    }
 }

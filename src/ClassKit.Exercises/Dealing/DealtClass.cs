@@ -45,6 +45,13 @@ public sealed record DealtClass(
     /// <summary>Where everything stands in the practice workbooks, worked out anew at every call.</summary>
     public PracticeLayout LayOut() => PracticeLayout.For(Exercises, Plan);
 
+    /// <summary>When the work of one of the class is due: their own moment, where they have one.</summary>
+    public DueMoment? DueFor(DealtStudent student)
+    {
+        ArgumentNullException.ThrowIfNull(student);
+        return student.Due ?? Due;
+    }
+
     /// <summary>True if every student was dealt every exercise.</summary>
     public bool IsSameForAll => Students.All(student => ExercisesOf(student).Count == Exercises.Count);
 

@@ -1,4 +1,6 @@
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Variants;
 
 namespace ClassKit.Exercises.Dealing;
@@ -9,6 +11,22 @@ namespace ClassKit.Exercises.Dealing;
 /// <param name="Variants">One of every exercise of theirs, in workbook order.</param>
 public sealed record DealtStudent(Student Who, string Workbook, IReadOnlyList<Variant> Variants)
 {
+    /// <summary>True for a student who reads large print.</summary>
+    public bool LargePrint { get; init; }
+
+    /// <summary>More time than the others have, as a share of theirs; 0 or more.</summary>
+    public decimal ExtraTime { get; init; }
+
+    /// <summary>When this student's work is due; null for when the class's is.</summary>
+    public DueMoment? Due { get; init; }
+
+    /// <summary>The minutes that an exercise may take this student.</summary>
+    public int MinutesFor(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        return (int)Math.Ceiling(exercise.Minutes * (1 + ExtraTime));
+    }
+
     /// <summary>True if the student was dealt an exercise.</summary>
     /// <param name="exercise">Its id.</param>
     public bool Has(string exercise) => Find(exercise) is not null;

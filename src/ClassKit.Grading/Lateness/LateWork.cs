@@ -16,17 +16,18 @@ public static class LateWork
 
     /// <summary>The grades with late work marked.</summary>
     /// <param name="grades">As graded.</param>
-    /// <param name="due">When the work was due; work of that very moment is in time.</param>
+    /// <param name="due">When the work was due, for all who have no moment of their own; work of that very moment is in time.</param>
     public static ClassGrades Mark(ClassGrades grades, DueMoment due)
     {
         ArgumentNullException.ThrowIfNull(grades);
         ArgumentNullException.ThrowIfNull(due);
         var saved = grades.Files.Where(file => file.Fate == FileFate.Graded).ToDictionary(file => file.File, file => file.Modified);
+        var own = grades.Dealt.Students.Where(seat => seat.Due is not null).ToDictionary(seat => seat.Who.Id, seat => seat.Due!);
         return grades with
         {
             Due = due,
-            Students = [.. grades.Students.Select(student => student.File is { } file && saved.GetValueOrDefault(file) is { } at && at > due.At.UtcDateTime
-                ? Mark(student, at, due, grades.Dealt.Marking.Late ?? Free)
+            Students = [.. grades.Students.Select(student => student.File is { } file && saved.GetValueOrDefault(file) is { } at && own.GetValueOrDefault(student.Who.Id, due) is var mine && at > mine.At.UtcDateTime
+                ? Mark(student, at, mine, grades.Dealt.Marking.Late ?? Free)
                 : student)],
         };
     }

@@ -14,18 +14,29 @@ internal static class PrintPieces
     /// <summary>Everybody's feedback; who has handed nothing in gets none.</summary>
     public static IEnumerable<string> Feedback(ClassGrades grades, Func<StudentGrade, Variant?> another)
     {
-        var told = grades.Students.Where(student => student.Status != GradeStatus.Missing || student.HasPoints).ToList();
-        var missing = grades.Students.Except(told).Select(student => student.Who.Shown).ToList();
+        var large = Large(grades.Dealt).ToHashSet(StringComparer.Ordinal);
+        var all = grades.Students.Where(student => student.Status != GradeStatus.Missing || student.HasPoints).ToList();
+        var told = all.Where(student => !large.Contains(student.Who.Shown)).ToList();
+        var missing = grades.Students.Except(all).Select(student => student.Who.Shown).ToList();
         return Of(
             "Feedback to print", "feedback brief to-print", grades.Dealt, [.. told.Select(student => PrintedStudent.Of(student.Who, FeedbackSides))],
-            missing.Count == 0 ? "" : $"Nothing came back from {Phrases.List(missing)}: there is no sheet for them.",
+            string.Join(' ', [.. missing.Count == 0 ? [] : new[] { $"Nothing came back from {Phrases.List(missing)}: there is no sheet for them." }, .. Apart(all.Except(told).Select(student => student.Who.Shown), "feedback")]),
             told.Select(student => PageRenderer.Render<FeedbackSheet>((nameof(FeedbackSheet.Grade), student), (nameof(FeedbackSheet.Dealt), grades.Dealt), (nameof(FeedbackSheet.Another), another(student)))));
     }
 
     /// <summary>Everybody's exercises, each on a side of its own, to be worked on paper.</summary>
     public static IEnumerable<string> Sheets(DealtClass dealt) => Of(
-        "Sheets to print", "sheet to-print", dealt, [.. dealt.Students.Select(student => PrintedStudent.Of(student.Who, dealt.ExercisesOf(student).Count))], "",
-        dealt.Students.Select(student => PageRenderer.Render<PracticeSheet>((nameof(PracticeSheet.Class), dealt), (nameof(PracticeSheet.Dealt), student))));
+        "Sheets to print", "sheet to-print", dealt, [.. Usual(dealt).Select(student => PrintedStudent.Of(student.Who, dealt.ExercisesOf(student).Count))],
+        string.Concat(Apart(Large(dealt), "sheets")),
+        Usual(dealt).Select(student => PageRenderer.Render<PracticeSheet>((nameof(PracticeSheet.Class), dealt), (nameof(PracticeSheet.Dealt), student))));
+
+    /// <summary>Large print takes as many sheets as it takes, so that it is printed from the student's own file.</summary>
+    private static IEnumerable<DealtStudent> Usual(DealtClass dealt) => dealt.Students.Where(student => !student.LargePrint);
+
+    private static IEnumerable<string> Large(DealtClass dealt) => dealt.Students.Where(student => student.LargePrint).Select(student => student.Who.Shown);
+
+    private static IEnumerable<string> Apart(IEnumerable<string> large, string folder) =>
+        large.ToList() is { Count: > 0 } names ? [$"In large print, and so not here but each in a file of their own in the folder “{folder}”: {Phrases.List(names)}."] : [];
 
     private static IEnumerable<string> Of(string title, string style, DealtClass dealt, IReadOnlyList<PrintedStudent> printed, string aside, IEnumerable<string> students)
     {

@@ -18,7 +18,7 @@ public static class DealFiles
     public static IReadOnlyList<OutputFile> Of(DealMade deal)
     {
         ArgumentNullException.ThrowIfNull(deal);
-        return deal.Request.Earlier.Keep(Of(deal.Dealt));
+        return deal.Request.Earlier.Keep(Of(deal.Dealt), deal.Dealt);
     }
 
     /// <summary>Where a student's sheet goes.</summary>

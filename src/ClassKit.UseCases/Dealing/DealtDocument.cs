@@ -133,7 +133,21 @@ internal sealed record DealtDocument
     }
 
     internal sealed record StudentEntry(
-        string Id, string Name, string Workbook, IReadOnlyList<GivenPlaceEntry> Givens, IReadOnlyList<AnswerPlaceEntry> Answers);
+        string Id, string Name, string Workbook, IReadOnlyList<GivenPlaceEntry> Givens, IReadOnlyList<AnswerPlaceEntry> Answers)
+    {
+        /// <summary>Absent where the student has everything as the class has it.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public ArrangementEntry? Arrangement { get; init; }
+    }
+
+    /// <param name="LargePrint">True for large print.</param>
+    /// <param name="ExtraTime">More time, as a share of the class's.</param>
+    internal sealed record ArrangementEntry(bool LargePrint, decimal ExtraTime)
+    {
+        /// <summary>Absent where the work is due when the class's is.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public DueEntry? Due { get; init; }
+    }
 
     internal sealed record GivenPlaceEntry(
         string Exercise, string Name, string DefinedName, string Sheet, string Cell, string Tag, decimal Value);

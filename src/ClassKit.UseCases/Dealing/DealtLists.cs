@@ -16,7 +16,10 @@ internal static class DealtLists
         [.. layout.GivensOf(student).Select(given => new DealtDocument.GivenPlaceEntry(
             given.Exercise, given.Name, given.DefinedName, given.Address.Sheet, given.Address.Cell, given.Tag, given.Value))],
         [.. layout.AnswersOf(student).Select(answer => new DealtDocument.AnswerPlaceEntry(
-            answer.Exercise, answer.Part, answer.DefinedName, answer.Address.Sheet, answer.Address.Cell, answer.Tag, answer.Expected))]);
+            answer.Exercise, answer.Part, answer.DefinedName, answer.Address.Sheet, answer.Address.Cell, answer.Tag, answer.Expected))])
+    {
+        Arrangement = student is { LargePrint: false, ExtraTime: 0, Due: null } ? null : new(student.LargePrint, student.ExtraTime) { Due = DueEntry.Of(student.Due) },
+    };
 
     /// <summary>The variants that stand in the file, before the lists are held against any rule.</summary>
     /// <param name="who">The student.</param>
@@ -31,7 +34,12 @@ internal static class DealtLists
         [
             .. exercises.Where(exercise => answers.Contains(exercise.Id)).Select(exercise => new Variant(
                 exercise, ById(givens[exercise.Id], given => given.Name, given => given.Value), ById(answers[exercise.Id], answer => answer.Part, answer => answer.Expected))),
-        ]);
+        ])
+        {
+            LargePrint = entry.Arrangement?.LargePrint ?? false,
+            ExtraTime = entry.Arrangement?.ExtraTime ?? 0,
+            Due = DueEntry.Model(entry.Arrangement?.Due),
+        };
     }
 
     /// <summary>The plan with the names that the sheets have in the lists: ClassKit has not always named them as it does now.</summary>

@@ -39,11 +39,12 @@ public sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
             ? Refused("students, exercises or numbers are others")
             : null;
 
-    /// <summary>The files, with those of the earlier students as they are in the folder.</summary>
-    internal IReadOnlyList<OutputFile> Keep(IReadOnlyList<OutputFile> files)
+    /// <summary>The files, with those of the earlier students as they are in the folder, unless another arrangement was made for one.</summary>
+    internal IReadOnlyList<OutputFile> Keep(IReadOnlyList<OutputFile> files, DealtClass now)
     {
         if (Dealt is null) return files;
-        var kept = Dealt.Students.SelectMany(student => new[] { student.Workbook, DealFiles.SheetOf(student) }).ToHashSet(StringComparer.Ordinal);
+        var seats = now.Students.ToDictionary(student => student.Who.Id);
+        var kept = Dealt.Students.Where(student => seats.TryGetValue(student.Who.Id, out var seat) && HasSameArrangement(student, seat)).SelectMany(student => new[] { student.Workbook, DealFiles.SheetOf(student) }).ToHashSet(StringComparer.Ordinal);
         return [.. files.Select(file => kept.Contains(file.Path) && Path.Combine(Folder!, file.Path) is var there && File.Exists(there) ? new OutputFile(file.Path, stream => Copy(there, stream)) : file)];
     }
 
@@ -54,6 +55,8 @@ public sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
         var added = now.Students.Select(student => student.Who).ExceptBy(Dealt.Students.Select(student => student.Who.Id), student => student.Id).ToList();
         return added.Count == 0 ? [new Note.SameDeal(now.Identity!.Code)] : [new Note.AddedToDeal(now.Identity!.Code, added)];
     }
+
+    private static bool HasSameArrangement(DealtStudent one, DealtStudent other) => (one.LargePrint, one.ExtraTime, one.Due) == (other.LargePrint, other.ExtraTime, other.Due);
 
     private Diagnostic Refused(string differences) => new(
         Folder!, null, $"This folder holds deal {Dealt!.Identity?.Code ?? "without a code"}, which students may have, and this would be another one: {differences}",

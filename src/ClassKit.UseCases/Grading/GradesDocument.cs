@@ -75,6 +75,10 @@ internal sealed record GradesDocument(
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public LatenessEntry? Late { get; init; }
 
+        /// <summary>When this student's work was due, where it came later than that; absent where it was due when the class's was.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public DueEntry? Due { get; init; }
+
         /// <summary>The fresh inputs that the workbook was tried with; absent where nothing was judged, and in records of earlier versions.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public IReadOnlyList<UsedEntry>? Fresh { get; init; }

@@ -1,5 +1,7 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading.Facts;
@@ -56,7 +58,7 @@ public static class GradesJson
         var used = JudgeEntries.Used(grades.Judging);
         List<GradesDocument.TypedEntry> typed = [.. grades.Waiting.Select(one => Entry(one, takenOver: false)), .. grades.TakenOver.Select(one => Entry(one, takenOver: true))];
         return new(
-            new Projected<StudentGrade, GradesDocument.GradedEntry>(grades.Students, grade => Entry(grade, [.. used[grade.Who.Id]])),
+            new Projected<StudentGrade, GradesDocument.GradedEntry>(grades.Students, grade => Entry(grade, grades.Due, [.. used[grade.Who.Id]])),
             new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, UncountedWords.Of(file))),
             new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry))
         {
@@ -79,12 +81,13 @@ public static class GradesJson
             Fault = file.Fault,
         };
 
-    private static GradesDocument.GradedEntry Entry(StudentGrade grade, IReadOnlyList<GradesDocument.UsedEntry> used) => new(
+    private static GradesDocument.GradedEntry Entry(StudentGrade grade, DueMoment? due, IReadOnlyList<GradesDocument.UsedEntry> used) => new(
         grade.Who.Id, grade.Who.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,
         [.. grade.Answers.Select(Entry)],
         [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, FlagWords.Of(flag)) { Fact = FlagShapes.All.Entry(flag) })])
     {
         Late = grade.Late is { } late ? new(late.Days, late.Off) { Minutes = (long)late.By.TotalMinutes, By = late.By } : null,
+        Due = grade.Flags.OfType<Flag.SavedLate>().FirstOrDefault() is { Due: var own } && own != due ? DueEntry.Of(own) : null,
         Fresh = used.Count > 0 ? used : null,
         Uncounted = grade.Total.Uncounted is { Count: > 0 } uncounted ? [.. uncounted] : null,
     };

@@ -52,10 +52,11 @@ internal static class GradesModel
 
     private static StudentGrade Model(Student student, GradesDocument.GradedEntry entry, TotalRule rule, RecordNames names)
     {
+        var own = entry.Due is { } due ? names with { Due = DueEntry.Model(due) } : names;
         var grade = new StudentGrade(
             student, OutcomeWords.FindStatus(entry.Status), entry.File,
             [.. entry.Answers.Select(answer => Model(answer, names))],
-            [.. entry.Flags.Select(flag => flag.Fact is { } fact ? FlagShapes.All.Model(fact, names) : null).OfType<Flag>()])
+            [.. entry.Flags.Select(flag => flag.Fact is { } fact ? FlagShapes.All.Model(fact, own) : null).OfType<Flag>()])
         {
             Rule = rule,
             Late = entry.Late is { } late ? new(late.Days, late.Off) { By = late.By ?? TimeSpan.FromMinutes(late.Minutes ?? 0) } : null,

@@ -60,6 +60,7 @@ public static class NoteWords
         Note.NotGoneBy(var problems) => $"The earlier grades are not gone by, so that answers are judged anew and nothing is known from them of when work was due: {string.Join(' ', problems)}",
         Note.DueAsBefore(var due, var asDealt) => $"Due {due}, {(asDealt ? "as dealt" : "as on record")}.",
         Note.DueAsNamed(var due) => Of(due),
+        Note.Arranged(var students) => $"Arranged: {string.Join("; ", students.Select(ArrangementWords.Of))}. Their workbooks, sheets and feedback follow.",
         Note.DueChanged(var before, var now, var asDealt) => $"{(asDealt ? "As dealt" : "On record")} it was due {before}; from now on {(now is null ? "it may come at any time" : $"it is due {now}")}.",
         Note.JudgingNotKnown => "The grades on record do not say how they were judged, so answers are judged as they are today, on fresh inputs of the deal's seed.",
         Note.OtherJudge(var before, var now) => $"The grades on record were judged by version {before} of the judge; this is version {now}. Where an outcome changes without another reason, that is why.",

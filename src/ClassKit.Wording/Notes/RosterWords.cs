@@ -28,6 +28,9 @@ internal static class RosterWords
         RosterField.FirstName => "the first name",
         RosterField.LastName => "the last name",
         RosterField.Email => "the e-mail address",
+        RosterField.LargePrint => "large print",
+        RosterField.ExtraTime => "extra time",
+        RosterField.Due => "when a student’s own work is due",
     };
 
     private static string Listed(IEnumerable<string> parts) => parts.ToList() is [.. { Count: > 0 } first, var last] ? $"{string.Join(", ", first)} and {last}" : string.Concat(parts);

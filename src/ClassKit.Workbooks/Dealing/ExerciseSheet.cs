@@ -41,11 +41,11 @@ internal static class ExerciseSheet
         }
 
         sheet.TabColor = first.Number % 2 == 0 ? Palette.Crust : Palette.Band;
-        sheet.SheetView.ZoomScale = 110;
+        sheet.SheetView.ZoomScale = PageLook.Zoom(student.LargePrint);
         if (first.Answers.Count > 0) CellAt(sheet, first.Answers[0].Address).SetActive();
-        if (layouts.Count == 1 && HeightDownToGivens(all, first) <= MostFrozen) sheet.SheetView.FreezeRows(first.LastGivenRow);
+        if (layouts.Count == 1 && !student.LargePrint && HeightDownToGivens(all, first) <= MostFrozen) sheet.SheetView.FreezeRows(first.LastGivenRow);
         var area = sheet.Range(first.TitleRow, columns.Tag, layouts[^1].ScratchTo.Row, columns.Note);
-        sheet.SetUpPage(area, XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.LessonTitle, DealText.Footer(dealt));
+        sheet.SetUpPage(area, student.LargePrint ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.LessonTitle, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
 
@@ -73,7 +73,7 @@ internal static class ExerciseSheet
 
         var points = AnswerNote.Points(exercise.Parts.Sum(part => part.Points));
         sheet.Cell(layout.SubtitleRow, layout.Columns.Tag).SetText(
-            string.Create(CultureInfo.InvariantCulture, $"{student.Who.Shown} · {points} · about {exercise.Minutes} minutes{DealText.Behind(dealt)}")).AsQuiet();
+            string.Create(CultureInfo.InvariantCulture, $"{student.Who.Shown} · {points} · about {student.MinutesFor(exercise)} minutes{DealText.Behind(dealt)}")).AsQuiet();
         sheet.Row(layout.SubtitleRow).Height = 22;
 
         var text = ProblemOf(layout, student);

@@ -41,8 +41,8 @@ internal sealed class StartSheet
         sheet.AsPage();
         var end = new StartSheet(sheet, layout.Start).Fill(dealt, student, layout);
         sheet.TabColor = Palette.Answer;
-        sheet.SheetView.ZoomScale = 110;
-        sheet.SetUpPage(sheet.Range(layout.Start.FirstRow, layout.Start.LabelColumn - 1, end.Row, end.Column), XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.Cohort, DealText.Footer(dealt));
+        sheet.SheetView.ZoomScale = PageLook.Zoom(student.LargePrint);
+        sheet.SetUpPage(sheet.Range(layout.Start.FirstRow, layout.Start.LabelColumn - 1, end.Row, end.Column), student.LargePrint ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.Cohort, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
 
@@ -50,9 +50,9 @@ internal sealed class StartSheet
     {
         SetColumns();
         WriteWhose(dealt, student);
-        var row = WriteSteps(Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises, dealt.Plan.OneSheet), (dealt.Due is null ? _plan.DealCode : _plan.Due).Row + 2);
+        var row = WriteSteps(Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises, dealt.Plan.OneSheet), (dealt.DueFor(student) is null ? _plan.DealCode : _plan.Due).Row + 2);
         row = WriteLegend(row + 1);
-        return (WriteContents(layout, dealt.IsSameForAll, row + 1), Points);
+        return (WriteContents(layout, student, dealt.IsSameForAll, row + 1), Points);
     }
 
     private void SetColumns()
@@ -72,7 +72,7 @@ internal sealed class StartSheet
         WriteFact(_plan.Name, "Name", student.Who.Shown);
         WriteFact(_plan.StudentId, StartPlan.StudentIdLabel, student.Who.Id);
         if (dealt.Cohort.Length > 0) WriteFact(_plan.Class, StartPlan.ClassLabel, dealt.Cohort);
-        if (dealt.Due is { } due) WriteFact(_plan.Due, StartPlan.DueLabel, due.Words);
+        if (dealt.DueFor(student) is { } due) WriteFact(_plan.Due, StartPlan.DueLabel, due.Words);
         _sheet.Workbook.NameCell(StartPlan.StudentIdName, _plan.StudentId);
         if (dealt.Identity is null) return;
         WriteFact(_plan.DealCode, StartPlan.DealCodeLabel, DealText.Cell(dealt));
@@ -123,7 +123,7 @@ internal sealed class StartSheet
         return row + 1;
     }
 
-    private int WriteContents(PracticeLayout layout, bool isSameForAll, int row)
+    private int WriteContents(PracticeLayout layout, DealtStudent student, bool isSameForAll, int row)
     {
         Row(row).AsHeading();
         _sheet.Cell(row, Label).SetText(isSameForAll ? "Your exercises" : "Your exercises; others have others of equal weight");
@@ -140,7 +140,7 @@ internal sealed class StartSheet
             title.FirstCell().Style.Font.FontColor = Palette.Answer;
             title.FirstCell().Style.Font.Underline = XLFontUnderlineValues.Single;
             _sheet.Cell(row, Skill).SetText(exercise.Exercise.Skill);
-            _sheet.Cell(row, Minutes).SetValue(exercise.Exercise.Minutes);
+            _sheet.Cell(row, Minutes).SetValue(student.MinutesFor(exercise.Exercise));
             _sheet.Cell(row, Points).SetNumber(exercise.Exercise.Parts.Sum(part => part.Points));
             var line = Row(row);
             line.Style.Border.BottomBorder = XLBorderStyleValues.Hair;
@@ -153,7 +153,7 @@ internal sealed class StartSheet
         total.Style.Border.TopBorder = XLBorderStyleValues.Thin;
         total.Style.Border.TopBorderColor = Palette.Line;
         _sheet.Cell(row, Label).SetText("Together");
-        _sheet.Cell(row, Minutes).SetValue(layout.Exercises.Sum(exercise => exercise.Exercise.Minutes));
+        _sheet.Cell(row, Minutes).SetValue(layout.Exercises.Sum(exercise => student.MinutesFor(exercise.Exercise)));
         _sheet.Cell(row, Points).SetNumber(layout.Exercises.Sum(exercise => exercise.Exercise.Parts.Sum(part => part.Points)));
         _sheet.Row(row).Height = 20;
         return row;

@@ -33,10 +33,11 @@ internal sealed class WorkbookTemplate
             part.Key.StartsWith("xl/worksheets/", StringComparison.Ordinal) ? [Header, .. bySheet.GetValueOrDefault(part.Key) ?? []] : everywhere))]);
     }
 
-    /// <summary>False for a student whose name reads like a formula, which needs cells of another style, and where options are in an order of the student's own.</summary>
+    /// <summary>False for a student whose name reads like a formula, which needs cells of another style, where options are in an order of the student's own, and where something was arranged.</summary>
     public static bool Suits(PracticeLayout layout, DealtStudent student) =>
         !CellText.LooksLikeFormula(student.Who.Shown) && !CellText.LooksLikeFormula(student.Who.Id)
         && student.Who.Shown.Length > 0
+        && student is { LargePrint: false, ExtraTime: 0, Due: null }
         // The order of options is a student's own.
         && !layout.Exercises.Any(exercise => exercise.Options.Count > 0)
         && !layout.Exercises.Any(exercise => CellText.LooksLikeFormula(ExerciseSheet.ProblemOf(exercise, student)));

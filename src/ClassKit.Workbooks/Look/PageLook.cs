@@ -9,6 +9,9 @@ internal static class PageLook
     /// <summary>Centimetres to inches, which page margins are given in.</summary>
     private const double Inch = 2.54;
 
+    /// <summary>Percent of the size on paper that a sheet is shown at: letters of 11 points as large as 18 and more for large print.</summary>
+    public static int Zoom(bool largePrint) => largePrint ? 180 : 110;
+
     public static void SetUpPage(this IXLWorksheet sheet, IXLRange area, XLPageOrientation orientation, Paper? paper, string left, string right, string foot = "")
     {
         var page = sheet.PageSetup;

@@ -1,0 +1,51 @@
+using System.Globalization;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sheets;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Deadlines;
+
+namespace ClassKit.Content.Rosters;
+
+/// <summary>Reads what a roster's line says of a student's arrangement: columns <c>large print</c>, <c>extra time</c> and <c>due</c>, each of which may be missing or empty.</summary>
+internal static class ArrangementCells
+{
+    /// <summary>As much again and half of it is the most that schools are known to grant; common practice, no source. More is a slip.</summary>
+    private const decimal MostExtra = 3;
+
+    private static readonly string[] Yes = ["yes", "y", "x", "1", "true", "✓", "✔"];
+
+    private static readonly string[] No = ["", "no", "n", "0", "false", "-"];
+
+    public static Arrangement Of(RosterHead head, CsvRecord line, ProblemList problems) =>
+        new(LargePrint(head.Field(line, RosterField.LargePrint), line.Line, problems), ExtraTime(head.Field(line, RosterField.ExtraTime), line.Line, problems), Due(head.Field(line, RosterField.Due), line.Line, problems));
+
+    private static bool LargePrint(string cell, int line, ProblemList problems)
+    {
+        if (Yes.Contains(cell, StringComparer.OrdinalIgnoreCase)) return true;
+        if (!No.Contains(cell, StringComparer.OrdinalIgnoreCase))
+            problems.Add(line, $"Under `large print` stands `{cell}`", "Write `yes`, or leave it empty.");
+        return false;
+    }
+
+    private static decimal ExtraTime(string cell, int line, ProblemList problems)
+    {
+        if (No.Contains(cell, StringComparer.OrdinalIgnoreCase)) return 0;
+        // A workbook holds 25 % as 0.25; whoever types 25 means the same.
+        var isPercent = cell.EndsWith('%');
+        if (decimal.TryParse(cell.TrimEnd('%', ' ').Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            && (isPercent || number > MostExtra ? AnswerUnit.Held(AnswerUnit.Percent, number) : number) is > 0 and <= MostExtra and var share)
+            return share;
+        problems.Add(line, $"Under `extra time` stands `{cell}`", "Write how much more time the student has than the others, as a share of theirs: `25 %`.");
+        return 0;
+    }
+
+    private static DueWish? Due(string cell, int line, ProblemList problems)
+    {
+        if (cell.Length == 0) return null;
+        // Spreadsheets show a moment with a blank where the standard has a T.
+        if (DueWish.Parse(cell.Replace(' ', 'T')) is { IsAnyTime: false } wish) return wish;
+        problems.Add(line, $"Under `due` stands `{cell}`", "Write when this student's work is due, on the class's clocks: `2026-11-20 17:00`; nothing for when the class's is.");
+        return null;
+    }
+}

@@ -1,0 +1,13 @@
+using ClassKit.Exercises.Deadlines;
+
+namespace ClassKit.Exercises.Cohorts;
+
+/// <summary>What one student was promised otherwise than the class has it. Why is nobody's business here and stands nowhere.</summary>
+/// <param name="LargePrint">True for large print: 18 points on paper, one exercise a page, a face with open shapes.</param>
+/// <param name="ExtraTime">More time than the others, as a share of theirs: 0.25 for a quarter more; 0 or more.</param>
+/// <param name="Due">When this student's work is due; null for when the class's is.</param>
+public sealed record Arrangement(bool LargePrint, decimal ExtraTime, DueWish? Due)
+{
+    /// <summary>As everybody.</summary>
+    public static Arrangement None { get; } = new(false, 0, null);
+}

@@ -1,0 +1,49 @@
+using ClassKit.Content.Rosters;
+
+namespace ClassKit.Content.Tests.Rosters;
+
+/// <summary>Arrangements stand in columns of the roster, in the words that instructors write.</summary>
+public sealed class ArrangementCellsTests : IDisposable
+{
+    private readonly ContentFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Theory]
+    [InlineData("yes", "", "", true, 0)]
+    [InlineData("x", "25 %", "", true, 0.25)]
+    [InlineData("no", "25%", "", false, 0.25)]
+    [InlineData("", "25", "", false, 0.25)]
+    [InlineData("", "0.25", "", false, 0.25)]
+    [InlineData("", "\"0,5\"", "", false, 0.5)]
+    [InlineData("", "100 %", "2026-11-20 17:00", false, 1)]
+    [InlineData("", "", "2026-11-20T17:00", false, 0)]
+    public void Cells_are_understood(string large, string extra, string due, bool isLarge, double share)
+    {
+        var reading = RosterReader.Read(_folder.Write("class.csv", $"id,name,Large print,Extra time,Due\nana,Ana Lima,{large},{extra},{due}\nben,Ben Okoye,,,\n"));
+
+        Assert.Empty(reading.Problems);
+        var (id, arrangement) = Assert.Single(reading.Model!.Arrangements);
+        Assert.Equal(("ana", isLarge, (decimal)share, due.Length > 0), (id, arrangement.LargePrint, arrangement.ExtraTime, arrangement.Due is not null));
+    }
+
+    [Theory]
+    [InlineData("perhaps", "", "", "large print", "`yes`")]
+    [InlineData("", "a bit", "", "extra time", "`25 %`")]
+    [InlineData("", "-10 %", "", "extra time", "`25 %`")]
+    [InlineData("", "900 %", "", "extra time", "`25 %`")]
+    [InlineData("", "", "next Friday", "due", "`2026-11-20 17:00`")]
+    [InlineData("", "", "none", "due", "`2026-11-20 17:00`")]
+    public void What_is_not_understood_is_said_with_its_line_and_an_example(string large, string extra, string due, string column, string example)
+    {
+        var problem = Assert.Single(RosterReader.Read(_folder.Write("class.csv", $"id,name,large print,extra time,due\nana,Ana Lima,{large},{extra},{due}\n")).Problems);
+
+        Assert.Equal(2, problem.Line);
+        Assert.Contains($"`{column}`", problem.Found, StringComparison.Ordinal);
+        Assert.Contains(example, problem.Expected, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_roster_without_such_columns_arranges_nothing() =>
+        Assert.Empty(RosterReader.Read(_folder.Write("class.csv", "id,name\nana,Ana Lima\n")).Model!.Arrangements);
+}
