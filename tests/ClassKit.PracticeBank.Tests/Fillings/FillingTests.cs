@@ -94,7 +94,7 @@ public sealed class FillingTests
     [MemberData(nameof(WritingNames))]
     public void A_sound_formula_is_sound_however_it_is_written(string writing)
     {
-        foreach (var dress in Dresses)
+        foreach (var dress in DressesFor(writing))
         {
             Hold(dress, seat => seat.Grade((desk, part) =>
             {
@@ -104,6 +104,11 @@ public sealed class FillingTests
             }), grade => grade.Outcome == Outcome.Sound && grade.Points == grade.Part.Points);
         }
     }
+
+    /// <summary>All of them over cells. How a cell is named and how a formula is dressed are read by different code, so that of the other writings each takes a share, and together they take all.</summary>
+    private static IEnumerable<string> DressesFor(string writing) => Array.IndexOf([.. Writings.Keys], writing) is var place and > 0
+        ? Dresses.Where((_, at) => at == 0 || at % (Writings.Count - 1) == place - 1)
+        : Dresses;
 
     [Theory]
     [MemberData(nameof(FillNames))]

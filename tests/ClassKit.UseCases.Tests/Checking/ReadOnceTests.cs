@@ -39,12 +39,14 @@ public class ReadOnceTests
     [Fact]
     public void Content_in_memory_is_read_as_on_disk_and_its_problems_stand_at_the_same_lines()
     {
-        var files = Shipped.SelectMany(folder => Directory.EnumerateFiles(Path.Combine(Demo.Root, folder), "*.*", SearchOption.AllDirectories))
+        // The bank is left out: proving it takes as long as all else together, and it is read by the same readers.
+        string[] folders = ["lessons/" + Path.GetFileName(Demo.Lesson), "rubrics", "demo-cohort"];
+        var files = folders.SelectMany(folder => Directory.EnumerateFiles(Path.Combine(Demo.Root, folder), "*.*", SearchOption.AllDirectories))
             .Where(file => Path.GetExtension(file) is ".md" or ".csv")
             .ToDictionary(file => Path.GetRelativePath(Demo.Root, file).Replace('\\', '/'), File.ReadAllBytes);
-        var whole = CheckContent.Run(new(new(ListedTree.InMemory(files)), Shipped), Run.Unwatched);
+        var whole = CheckContent.Run(new(new(ListedTree.InMemory(files)), folders), Run.Unwatched);
         Assert.Empty(whole.Problems);
-        Assert.Equal(CheckContent.Run(new(Library.OfPaths(), Shipped.Select(folder => Path.Combine(Demo.Root, folder))), Run.Unwatched).Items.Select(item => Path.GetRelativePath(Demo.Root, item.Path)), whole.Items.Select(item => item.Path));
+        Assert.Equal(CheckContent.Run(new(Library.OfPaths(), folders.Select(folder => Path.Combine(Demo.Root, folder))), Run.Unwatched).Items.Select(item => Path.GetRelativePath(Demo.Root, item.Path)), whole.Items.Select(item => item.Path));
 
         var lesson = "lessons/" + Path.GetFileName(Demo.Lesson);
         files[lesson + "/lesson.md"] = [.. files[lesson + "/lesson.md"], .. "\n## Vocabulry\n\nx\n"u8];
