@@ -68,10 +68,13 @@ internal sealed class PlanModel
     /// <summary>Nobody puts in, takes out or turns a dial amid a demonstration: all watch, and the instructor shows.</summary>
     private void LeaveOvensAlone()
     {
-        foreach (var load in _times.Loads.Where(load => load.Bread.Bake is not null))
+        foreach (var load in _times.Loads)
         {
-            var (first, last) = load.Bread.Bake!.Value;
-            IntVar[] moments = [.. load.Starts.Skip(first).Take(last - first + 1), load.Ends[last]];
+            IntVar[] moments =
+            [
+                .. load.Bread.Bake is var (first, last) ? load.Starts.Skip(first).Take(last - first + 1).Append(load.Ends[last]) : [],
+                .. Enumerable.Range(0, load.Starts.Count).Where(step => load.Bread.Steps[step].IsPutIn).SelectMany(step => new[] { load.Starts[step], load.Ends[step] }),
+            ];
             for (var at = 0; at < _times.Demonstrations.Count; at++)
             {
                 // Its own bread goes in as it begins, and stays in for longer than it takes.

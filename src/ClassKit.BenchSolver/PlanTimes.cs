@@ -49,7 +49,7 @@ internal sealed class PlanTimes
     {
         var heatUp = _question.Without.Contains(new(RuleKind.Ovens)) ? 0 : _bench.Ovens.HeatUpMinutes;
         foreach (var load in Loads)
-            load.KeepOrder(_model, Tasting, IsOpen(load.At), heatUp);
+            load.KeepOrder(_model, Tasting, IsOpen(load.At), heatUp, HotFrom);
         for (var at = 0; at < Demonstrations.Count; at++)
         {
             var end = Demonstrations[at] + _bench.Demonstrations[at].Minutes;
@@ -89,6 +89,9 @@ internal sealed class PlanTimes
             _model.Add(earlier.Starts[0] <= later.Starts[0]);
     }
 
+    /// <summary>As far as the equipment that heats is among the rules that are kept.</summary>
+    private int HotFrom(BenchStep step) => _bench.HotFrom(step with { Uses = [.. step.Uses.Where(use => !_question.Without.Contains(new(RuleKind.Equipment, Equipment: use.Kind)))] });
+
     private bool IsOpen(int bread) => _question.Without.Contains(new(RuleKind.Windows, bread));
 
     /// <summary>Long enough to make every load after the other, with the hottest oven cooling to the coolest in between.</summary>
@@ -97,6 +100,7 @@ internal sealed class PlanTimes
         var settings = bench.Breads.SelectMany(bread => bread.Steps).Select(step => step.Oven).OfType<OvenSetting>().Select(oven => oven.Temperature).ToArray();
         var change = settings.SelectMany(from => settings.Select(to => bench.Ovens.ChangeMinutes(from, to))).DefaultIfEmpty(0).Max();
         return Math.Max(bench.Time.ReadyBy, bench.Time.WorkFrom) + bench.Ovens.HeatUpMinutes + bench.Demonstrations.Sum(each => each.Minutes)
+            + bench.Equipment.Select(count => count.HeatUpMinutes).DefaultIfEmpty().Max()
             + bench.Loads.Sum(load => bench.Breads[load.Bread].Steps.Sum(step => step.MaxMinutes + step.Wait.MinMinutes) + change);
     }
 }

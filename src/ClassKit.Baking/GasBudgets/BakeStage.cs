@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.GasBudgets;
@@ -5,7 +6,11 @@ namespace ClassKit.Baking.GasBudgets;
 /// <summary>A stretch of a formula's way from the mixing bowl to the end of baking.</summary>
 /// <param name="Name">A word or two: <c>First rise</c>.</param>
 /// <param name="Minutes">How long it takes; not negative.</param>
-/// <param name="Temperature">Of the dough on the bench, of the air in the oven.</param>
-/// <param name="InOven">Which of the two.</param>
+/// <param name="Temperature">Of the dough on the bench, of what surrounds or carries it in the heat: air, steam, fat, water or a hot plate.</param>
+/// <param name="InOven">Which of the two: true in an oven and wherever else it is cooked.</param>
 /// <param name="Degasses">True if the dough is stirred down, punched or moulded as the stage begins: its bubbles go back to what they were after mixing.</param>
-public sealed record BakeStage(string Name, Band<double> Minutes, Temperature Temperature, bool InOven, bool Degasses = false);
+public sealed record BakeStage(string Name, Band<double> Minutes, Temperature Temperature, bool InOven, bool Degasses = false)
+{
+    /// <summary>How it is cooked, of a stage in the heat.</summary>
+    public CookingWay Way { get; init; } = CookingWay.Oven;
+}

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.DoughProperties;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Quantities;
@@ -23,5 +24,8 @@ internal sealed record DoughBake(BakersFormula Formula, Mass Dough, IReadOnlyLis
     /// <summary>Sugars that were added, of the flour.</summary>
     public double SugarPercent { get; } = Fermentation.SugarPercent(Formula);
 
-    public GasHolding Holding { get; } = Settings.Holding ?? GasHolding.For(Formula);
+    /// <summary>What it is cooked in for the longest.</summary>
+    public CookingWay Way { get; } = Stages.Where(stage => stage.InOven).MaxBy(stage => stage.Minutes.Typical)?.Way ?? CookingWay.Oven;
+
+    public GasHolding Holding { get; } = CookedHolding.Of(Settings.Holding ?? GasHolding.For(Formula), Formula, Stages);
 }

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Quantities;
@@ -32,6 +33,9 @@ public sealed record GasBudget(
 {
     /// <summary>The water that leaves in the oven as steam: made, held and lost.</summary>
     public required SteamFate SteamFate { get; init; }
+
+    /// <summary>What it is cooked in for the longest; an oven where it is not cooked at all.</summary>
+    public CookingWay Way { get; init; } = CookingWay.Oven;
 
     /// <summary>All gas made by the end of baking: in a shell all its steam, in a crumb that of its bubbles.</summary>
     public Band<Volume> Made => Formula.Leavening == Leavening.Steam ? AtSet.With(SteamFate.Made, (gas, steam) => gas + steam) : AtSet;

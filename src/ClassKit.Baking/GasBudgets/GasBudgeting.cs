@@ -28,6 +28,7 @@ internal sealed class GasBudgeting(DoughBake bake)
         var points = course.Points();
         return new(bake.Formula, bake.Dough, bake.Pressure, bake.Bench, bake.GasFree, sources, supply, expansion, points, leavening.SodaLeft, Held(course, points))
         {
+            Way = bake.Way,
             SteamFate = SteamFate.Of(bake.Dough, bake.Holding, points[^1], bake.Pressure),
         };
     }
@@ -128,7 +129,7 @@ internal sealed class GasBudgeting(DoughBake bake)
         var door = points.Last(point => !point.InOven);
         var end = points[^1];
         var limit = end.InOven ? holding.OvenLimit : holding.BenchLimit;
-        var specific = end.Held.With(holding.BakingLoss, (gas, loss) => (bake.GasFree + gas).Millilitres / (bake.Dough.Grams * (1 - loss)));
+        var specific = end.Held.With(holding.MassLoss, (gas, loss) => (bake.GasFree + gas).Millilitres / (bake.Dough.Grams * (1 - loss)));
         return new(
             holding,
             door.Held,
@@ -146,8 +147,8 @@ internal sealed class GasBudgeting(DoughBake bake)
                     ExplainedStep.Given("gas held", "minute by minute: new gas less what leaks, at most the room", Figures.Millilitres(end.Held.Typical)),
                     new("share held", "gas held / gas made", $"{Figures.Millilitres(end.Held.Typical)} / {Figures.Millilitres(end.Gas.Typical)}", Figures.Percent(end.Held.Typical / end.Gas.Typical)),
                     new("volume", "gas-free dough + gas held", $"{Figures.Millilitres(bake.GasFree)} + {Figures.Millilitres(end.Held.Typical)}", Figures.Millilitres(bake.GasFree + end.Held.Typical)),
-                    new("baked mass", "dough × (1 - loss in the oven)", $"{Figures.Grams(bake.Dough)} × (1 - {Figures.Percent(holding.BakingLoss.Typical)})", Figures.Grams(bake.Dough * (1 - holding.BakingLoss.Typical))),
-                    new("specific volume", "volume / baked mass", $"{Figures.Millilitres(bake.GasFree + end.Held.Typical)} / {Figures.Grams(bake.Dough * (1 - holding.BakingLoss.Typical))}", $"{Figures.Show(specific.Typical)} mL/g"),
+                    new("baked mass", "dough × (1 - loss in the oven)", $"{Figures.Grams(bake.Dough)} × (1 - {Figures.Percent(holding.MassLoss.Typical)})", Figures.Grams(bake.Dough * (1 - holding.MassLoss.Typical))),
+                    new("specific volume", "volume / baked mass", $"{Figures.Millilitres(bake.GasFree + end.Held.Typical)} / {Figures.Grams(bake.Dough * (1 - holding.MassLoss.Typical))}", $"{Figures.Show(specific.Typical)} mL/g"),
                 ],
                 $"Held as by a {holding.Name}: {Figures.Percent(holding.Share.Low)} to {Figures.Percent(holding.Share.High)} of new gas stays, up to {Figures.Show(limit.Low)} to {Figures.Show(limit.High)} times the gas-free volume. Source: {holding.Source}."));
 

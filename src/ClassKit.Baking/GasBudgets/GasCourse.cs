@@ -1,4 +1,5 @@
 using ClassKit.Baking.Chemistry;
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Steam;
@@ -228,11 +229,23 @@ internal sealed class GasCourse
         var boiling = Saturation.BoilingPoint(_bake.Pressure);
         // What is done is set.
         var done = Temperature.FromCelsius(Math.Max(_bake.Settings.DoneTemperature.Celsius, _bake.Settings.SetTemperature.Typical.Celsius + 1));
+        if (_bake.Stages.Any(stage => stage.InOven && stage.Way != CookingWay.Oven))
+            return Moist(boiling, done);
         if (first.Temperature.Celsius <= Math.Max(boiling.Celsius, done.Celsius) || _door.Celsius >= boiling.Celsius)
             return null;
         return IsShell
             ? WarmingCurve.Through(_door, boiling, first.Minutes.Typical * _bake.Settings.BoilAtShareOfFirstBake, first.Temperature, boiling)
             : WarmingCurve.Through(_door, done, _bake.Stages.Where(stage => stage.InOven).Sum(stage => stage.Minutes.Typical), first.Temperature, boiling);
+    }
+
+    /// <summary>Where steam, water, fat or a hot plate heats: at their mean over the time in the heat, which may be no hotter than the boiling point, and done at the end of it.</summary>
+    private WarmingCurve? Moist(Temperature boiling, Temperature done)
+    {
+        BakeStage[] hot = [.. _bake.Stages.Where(stage => stage.InOven)];
+        var minutes = hot.Sum(stage => stage.Minutes.Typical);
+        var around = hot.Sum(stage => stage.Temperature.Celsius * stage.Minutes.Typical) / minutes;
+        var reached = Math.Min(done.Celsius, Math.Min(around, boiling.Celsius) - 1);
+        return _door.Celsius < reached ? WarmingCurve.Through(_door, Temperature.FromCelsius(reached), minutes, Temperature.FromCelsius(around), boiling) : null;
     }
 
     private Band<double> Sum(Func<GasSource, Band<double>> moles) => _sources.Aggregate(default(Band<double>), (sum, source) => Plus(sum, moles(source)));

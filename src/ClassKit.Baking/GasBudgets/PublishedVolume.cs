@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Quantities;
 
@@ -10,6 +11,11 @@ namespace ClassKit.Baking.GasBudgets;
 /// <param name="Source">Where it is published.</param>
 public sealed record PublishedVolume(string Bread, Leavening Leavening, PublishedRange MillilitresPerGram, string Source)
 {
+    /// <summary>How it was cooked.</summary>
+    public CookingWay Way { get; init; } = CookingWay.Oven;
+
+    private const string SteamedBreads = "S. Huang and D. Miskelly, Steamed Breads, table 2.1, quoted at flourpedia.com";
+
     private const string Tomography = "J. Food Eng. 159 (2015) 36, table 5 (apparent densities by two methods), PMC4384159";
 
     /// <summary>All that are known here. None was found for steam-raised shells.</summary>
@@ -20,10 +26,12 @@ public sealed record PublishedVolume(string Bread, Leavening Leavening, Publishe
         new("French bread", Leavening.Yeast, new(1 / 0.159, 1 / 0.124), Tomography),
         new("Multigrain bread", Leavening.Yeast, new(1 / 0.243, 1 / 0.241), Tomography),
         new("Rye bread", Leavening.Yeast, new(1 / 0.258, 1 / 0.224), Tomography),
+        new("Southern steamed bread", Leavening.Yeast, new(3.0, 3.0), SteamedBreads) { Way = CookingWay.Steamer },
+        new("Guangdong steamed bread", Leavening.Yeast, new(2.6, 3.4), SteamedBreads) { Way = CookingWay.Steamer },
         new("Cornbread", Leavening.Chemical, new(1 / 0.457, 1 / 0.439), Tomography),
         new("Rice muffins", Leavening.Chemical, new(1.84, 2.40), "Korean J. Food Preserv. 31 (2024) 256, table 3"),
     ];
 
-    /// <summary>What was measured of other breads by a leavening; empty where nothing was.</summary>
-    public static IReadOnlyList<PublishedVolume> Of(Leavening leavening) => [.. All.Where(volume => volume.Leavening == leavening)];
+    /// <summary>What was measured of other breads by a leavening and a way of cooking; empty where nothing was.</summary>
+    public static IReadOnlyList<PublishedVolume> Of(Leavening leavening, CookingWay way = CookingWay.Oven) => [.. All.Where(volume => volume.Leavening == leavening && volume.Way == way)];
 }

@@ -15,7 +15,7 @@ public sealed record SteamFate(Band<Mass> WaterLost, Band<Volume> Made, Band<Vol
 {
     internal static SteamFate Of(Mass dough, GasHolding holding, GasPoint end, Pressure pressure)
     {
-        var water = holding.BakingLoss.Map(loss => dough * (end.InOven ? loss : 0));
+        var water = holding.BakingLoss.Map(loss => dough * (end.InOven ? Math.Max(0, loss) : 0));
         var lost = water.Map(grams => SteamPocket.Boiled(grams, pressure));
         var made = lost.With(end.Steam, (gone, kept) => gone + kept);
         return new(water, made, end.Steam, lost, new(
@@ -26,6 +26,6 @@ public sealed record SteamFate(Band<Mass> WaterLost, Band<Volume> Made, Band<Vol
                 ExplainedStep.Given("steam held", "in the hollow when the walls set, as far as the skin stretches", Figures.Millilitres(end.Steam.Typical)),
                 new("steam made", "lost + held", $"{Figures.Litres(lost.Typical)} + {Figures.Millilitres(end.Steam.Typical)}", Figures.Litres(made.Typical)),
             ],
-            $"Loss in the oven as of a {holding.Name}: {Figures.Percent(holding.BakingLoss.Low)} to {Figures.Percent(holding.BakingLoss.High)}. Source: {holding.Source}. Steam at the boiling point by IAPWS-IF97."));
+            $"Loss in the oven as of a {holding.Name}: {Figures.Percent(holding.BakingLoss.Low)} to {Figures.Percent(holding.BakingLoss.High)}. Source: {holding.LossSource}. Steam at the boiling point by IAPWS-IF97."));
     }
 }

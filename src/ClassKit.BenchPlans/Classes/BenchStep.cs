@@ -20,6 +20,9 @@ public sealed record BenchStep(string Name, int MinMinutes, int MaxMinutes)
     /// <summary>The oven's setting; null outside the oven.</summary>
     public OvenSetting? Oven { get; init; }
 
+    /// <summary>True if it goes into something hot besides an oven as the step begins, and comes out as it ends, with nobody by in between.</summary>
+    public bool IsPutIn { get; init; }
+
     /// <summary>How long the dough may stand between this step and the next. Of a last step it says nothing: see <see cref="BenchBread.KeepsMinutes"/>.</summary>
     public WaitWindow Wait { get; init; } = WaitWindow.Usual;
 

@@ -14,21 +14,45 @@ public sealed record EquipmentKind(string One, string Many)
     /// <summary>A burner, for one pan.</summary>
     public static EquipmentKind Burner { get; } = new("burner", "burners");
 
+    /// <summary>A steamer, for as many loads as it has places.</summary>
+    public static EquipmentKind Steamer { get; } = new("steamer", "steamers");
+
+    /// <summary>A griddle or hot plate.</summary>
+    public static EquipmentKind Griddle { get; } = new("griddle", "griddles");
+
+    /// <summary>A deep fryer, or a pot of hot fat.</summary>
+    public static EquipmentKind Fryer { get; } = new("fryer", "fryers");
+
+    /// <summary>A pizza oven.</summary>
+    public static EquipmentKind PizzaOven { get; } = new("pizza oven", "pizza ovens");
+
+    /// <summary>An oven that lets steam in.</summary>
+    public static EquipmentKind CombiOven { get; } = new("combi oven", "combi ovens");
+
+    /// <summary>A microwave oven.</summary>
+    public static EquipmentKind Microwave { get; } = new("microwave", "microwaves");
+
     /// <summary>Every kind that lessons and class profiles may name. Ovens are apart: they have temperatures.</summary>
     public static IReadOnlyList<EquipmentKind> All { get; } =
     [
         new("bench", "benches"),
         Burner,
-        new("fryer", "fryers"),
-        new("griddle", "griddles"),
+        CombiOven,
+        Fryer,
+        Griddle,
         new("kettle", "kettles"),
+        Microwave,
         new("mixer", "mixers"),
+        PizzaOven,
         new("proofing place", "proofing places"),
         Scale,
         new("sheeter", "sheeters"),
         SmallScale,
-        new("steamer", "steamers"),
+        Steamer,
     ];
+
+    /// <summary>One place of it, where it takes several loads at once: <c>steamer place</c>.</summary>
+    public EquipmentKind Place => new($"{One} place", $"{One} places");
 
     /// <summary>The kind of a name, singular or plural, in upper or lower case; null if it is not known.</summary>
     public static EquipmentKind? Find(string name) => All.FirstOrDefault(kind =>

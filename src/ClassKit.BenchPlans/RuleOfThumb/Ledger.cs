@@ -12,6 +12,9 @@ internal sealed class Ledger
     private readonly List<OvenUse>[] _ovens;
     private readonly List<(int Start, int End)> _watched = [];
 
+    /// <summary>When something goes into a steamer or the like, or comes out.</summary>
+    private readonly List<int> _putIn = [];
+
     public Ledger(BenchClass bench)
     {
         var minutes = Math.Max(bench.Time.PeriodMinutes, 1);
@@ -29,6 +32,7 @@ internal sealed class Ledger
     public bool IsFreeFor(Demonstration shown, int start) =>
         start >= _bench.Time.WorkFrom && start + shown.Minutes <= _bench.Time.ReadyBy
         && Range(start, start + shown.Minutes).All(minute => _people.All(person => person[minute] == 0) && IsFree(shown.Uses, minute))
+        && !_putIn.Exists(minute => start < minute && minute < start + shown.Minutes)
         && _ovens.All(uses => uses.TrueForAll(use => !IsAttended(use, start, start + shown.Minutes)));
 
     /// <summary>Takes what several loads need, and gives them their ovens; or takes nothing and returns null if they do not all fit.</summary>
@@ -62,6 +66,10 @@ internal sealed class Ledger
             var people = Math.Min(step.People, capacity);
             if (Range(steps[at].Start, steps[at].End).Any(minute => people > 0 && _people[load.Maker.Team][minute] + people > capacity))
                 return null;
+            if (steps[at].Start < _bench.HotFrom(step))
+                return null;
+            if (step.IsPutIn && _watched.Exists(watched => IsAmid(steps[at].Start, watched) || IsAmid(steps[at].End, watched)))
+                return null;
             var until = Until(steps, at, step);
             if (!Range(steps[at].Start, until).All(minute => IsFree(step.Uses, minute)))
                 return null;
@@ -88,6 +96,8 @@ internal sealed class Ledger
             foreach (var minute in Range(steps[at].Start, steps[at].End))
                 _people[load.Maker.Team][minute] += sign * Math.Min(step.People, load.Maker.IsInstructor ? 1 : _bench.PeoplePerTeam);
             Take(step.Uses, steps[at].Start, Until(steps, at, step), sign);
+            if (step.IsPutIn)
+                Note([steps[at].Start, steps[at].End], sign);
         }
         if (bread.Bake is not var (first, last))
             return;
@@ -97,6 +107,19 @@ internal sealed class Ledger
         else
             uses.RemoveAt(uses.Count - 1);
     }
+
+    private void Note(int[] minutes, int sign)
+    {
+        foreach (var minute in minutes)
+        {
+            if (sign > 0)
+                _putIn.Add(minute);
+            else
+                _putIn.Remove(minute);
+        }
+    }
+
+    private static bool IsAmid(int minute, (int Start, int End) watched) => watched.Start < minute && minute < watched.End;
 
     private static int Until(IReadOnlyList<PlannedStep> steps, int at, BenchStep step) =>
         step.IsHandsOn || at + 1 == steps.Count ? steps[at].End : steps[at + 1].Start;

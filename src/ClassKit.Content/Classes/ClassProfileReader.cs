@@ -1,6 +1,7 @@
 using ClassKit.Baking.FoodSafety;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Ingredients;
@@ -66,11 +67,11 @@ public static class ClassProfileReader
         var altitude = fields.Quantity("altitude", Dimensions.Metres, Altitudes, 0);
         var scale = fields.Quantity("scale", Dimensions.Mass, Bounds.AboveZero, default);
         var smallScale = fields.Quantity("small scale", Dimensions.Mass, Bounds.AboveZero, default);
-        var ovens = fields.Whole("ovens", Bounds.Countable);
+        var ovens = fields.Whole("ovens", new Bounds(0, true, Bounds.Countable.High));
         var ovenPlaces = fields.Has("oven places") ? fields.Whole("oven places", Bounds.Countable) : ClassProfile.UsualOvenPlaces;
         var heatUp = fields.Has("oven heat-up") ? fields.Quantity("oven heat-up", Dimensions.Minutes, Dimensions.PartOfPeriod, 0) : ClassProfile.UsualHeatUpMinutes;
         var refrigerator = fields.Has("refrigerator") ? Refrigerator(fields, problems) : ClassProfile.UsualRefrigerator;
-        var equipment = fields.Has("equipment") ? EquipmentList.Read(fields.List("equipment"), fields.LineOf("equipment"), problems) : [];
+        var (equipment, appliances) = fields.Has("equipment") ? EquipmentList.Read(fields.List("equipment"), fields.LineOf("equipment"), problems) : ([], new Dictionary<EquipmentKind, Appliance>());
         var allergies = AllergyList.Read(fields.Items("allergies"), problems);
         var units = fields.Choice("units", Systems);
         var adjusts = fields.Has("altitude formulas") && fields.Choice("altitude formulas", AltitudeFormulas);
@@ -94,6 +95,7 @@ public static class ClassProfileReader
             OvenHeatUpMinutes = (int)Math.Round(heatUp, MidpointRounding.AwayFromZero),
             Refrigerator = refrigerator,
             Equipment = equipment,
+            Appliances = appliances,
             AdjustsForAltitude = adjusts,
             Flours = flours,
             Start = start,

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Quantities;
 using ClassKit.Content.Diagnostics;
@@ -73,12 +74,12 @@ public static class LessonFormulaReader
 
         var reading = problems.Finish(() => new LessonFormula(
             new BakersFormula(id, document.Title.Text, leavening, lines), piece!.Value.Text, pieceMass, loss, why, mixTemperature,
-            steps.First(step => step.InOven).Temperature!.Value, steps.Last(step => step.InOven).Temperature!.Value,
+            Heats(steps).First(), Heats(steps).Last(),
             steps, equipment, cautions, notes, traits!)
         {
             BestWithinMinutes = bestWithin,
             Pieces = pieces?.Text ?? piece.Value.Text + "s",
-            Shape = shape,
+            Shape = shape is FreeStanding && steps.Where(step => step.IsCooking).All(step => step.Way == CookingWay.Steamer) ? FreeStanding.Steamed : shape,
             Observations = observations,
             Surfaces = surfaces,
         });
@@ -86,8 +87,13 @@ public static class LessonFormulaReader
             return reading;
         // Which values a formula has is known once it is read.
         NamedFoods.Check(method, formula, problems);
+        FryingFat.Check(method, formula, problems);
         MixHeats.Check(fields.LineOf("mix temperature"), method, formula, problems);
         texts.Check([.. ValueNames.Of(formula), .. ValueNames.OfClass], problems);
         return problems.Finish(() => formula);
     }
+
+    /// <summary>What is set, in order; the boiling point at sea level where all that cooks it is as hot as it is.</summary>
+    private static IEnumerable<Temperature> Heats(IReadOnlyList<MethodStep> steps) =>
+        steps.Where(step => step.IsCooking).Select(step => step.Temperature).OfType<Temperature>().DefaultIfEmpty(Temperature.FromCelsius(100));
 }

@@ -12,14 +12,16 @@ namespace ClassKit.Content.Lessons;
 /// <summary>Reads a method: <c>1. **Bake** (18–20 min, oven 190 °C). Until golden.</c></summary>
 internal static partial class MethodSteps
 {
+    private const string HowCooked = "Write it in the brackets of the step: `(18–20 min, oven 190 °C)`, or how else it is cooked: ";
+
     private const string Example = "Write a step as `1. **Bake** (18–20 min, oven 190 °C). Until golden.`";
 
     public static IReadOnlyList<MethodStep> Read(Section? section, LessonTexts texts, ProblemList problems)
     {
         var before = problems.Count;
         List<(MethodStep Step, int Line)> steps = [.. Lists.Entries(section, problems).Select(entry => (Step: Step(entry.Text, texts, problems)!, entry.Text.Line)).Where(read => read.Step is not null)];
-        if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.InOven))
-            problems.Add(section.Line, "No step says what the oven is set to", "Write it in the brackets of the step: `(18–20 min, oven 190 °C)`.");
+        if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.IsCooking))
+            problems.Add(section.Line, "No step says what the bread is cooked in, and how hot that is", $"{HowCooked}{string.Join(", ", BenchWords.CookingExamples.Skip(1).Select(example => $"`{example}`"))}.");
         CheckWeighing(section, steps, problems.Count == before, problems);
         foreach (var late in steps.Skip(steps.FindLastIndex(read => read.Step.InOven) + 1).Where(read => read.Step.Work.OvenReady && steps.Exists(any => any.Step.InOven)))
             problems.Add(late.Line, $"`{late.Step.Name}` needs the oven ready, and nothing is baked after it", "Write `oven ready` at a step before the bake that the oven is ready for.");
@@ -52,7 +54,7 @@ internal static partial class MethodSteps
         if (Duration(new(conditions[0], item.Line), problems) is not var (min, max))
             return null;
         var rest = new StepConditions(conditions.Skip(1), item.Line, problems);
-        return new(match.Groups["name"].Value, texts.Read(item with { Text = match.Groups["text"].Value }), min, max, rest.Temperature, rest.InOven) { Work = rest.Work };
+        return new(match.Groups["name"].Value, texts.Read(item with { Text = match.Groups["text"].Value }), min, max, rest.Temperature, rest.InOven) { Way = rest.Way, Work = rest.Work };
     }
 
     private static (int Min, int Max)? Duration(Located text, ProblemList problems)

@@ -1,11 +1,13 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Wording;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cooking;
 
 namespace ClassKit.Content.Lessons;
 
@@ -20,7 +22,7 @@ internal sealed partial class StepConditions
     /// <summary>What may be written, as advice names it.</summary>
     private static readonly string[] Words =
     [
-        "28 °C", "oven 190 °C", Unattended, "2 people", "2 oven places", BenchWords.DoorShut, OvenReady, KeepsOvernight, NoWait, "wait up to 10 min",
+        "28 °C", .. BenchWords.CookingExamples, Unattended, "2 people", "2 oven places", "2 steamer places", BenchWords.DoorShut, OvenReady, KeepsOvernight, NoWait, "wait up to 10 min",
         "warms whole milk", "melts unsalted butter", "tempers unsalted butter",
         .. BenchWords.Equipment,
     ];
@@ -30,14 +32,24 @@ internal sealed partial class StepConditions
     private readonly List<EquipmentCount> _uses = [];
     private readonly List<IngredientHeat> _heats = [];
     private int? _people;
+    private int? _places;
 
     public StepConditions(IEnumerable<string> conditions, int line, ProblemList problems)
     {
         (_line, _problems) = (line, problems);
         foreach (var condition in conditions)
             Read(condition);
-        Work = Work with { People = _people ?? (InOven ? 0 : 1), Uses = _uses, Heats = _heats };
+        var place = Way is { } way ? CookingPlace.Of(way) : null;
+        if (place is { IsWatched: true } && _people == 0)
+            _problems.Add(_line, $"The brackets say `{Unattended}` of a {place.Name}", "Somebody stands by all the time: leave the word out, or write how many: `2 people`.");
+        if (place?.Kind is { } kind)
+            _uses.Add(new(kind, _places ?? 1));
+        Work = Work with { People = _people ?? (place is null || place.IsWatched ? 1 : 0), Uses = _uses, Heats = _heats, OvenPlaces = _places ?? Work.OvenPlaces };
     }
+
+    /// <summary>What it is cooked in or over; null on the bench.</summary>
+    public CookingWay? Way { get; private set; }
+
 
     public Temperature? Temperature { get; private set; }
 
@@ -65,8 +77,8 @@ internal sealed partial class StepConditions
                 Work = Work with { Wait = WaitWindow.None };
                 return;
         }
-        if (BenchWords.OvenAt(condition) is { } heat)
-            (InOven, Temperature) = (true, Degrees(heat));
+        if (BenchWords.Cooking(condition) is var (place, heat))
+            Cook(place, heat, condition);
         else if (Waiting().Match(condition) is { Success: true } wait)
             Work = Work with { Wait = Window(wait) };
         else if (Heating().Match(condition) is { Success: true } heating)
@@ -83,13 +95,27 @@ internal sealed partial class StepConditions
             _problems.Add(_line, $"The brackets hold `{condition}`", "Leave out what the step does not take.");
         else if (what is "people" or "person")
             Staff(count, condition);
-        else if (what is "oven places" or "oven place")
-            Work = Work with { OvenPlaces = count };
+        else if (PlacesOf(what) is not null)
+            _places = count;
         else if (EquipmentKind.Find(what) is { } kind)
             _uses.Add(new(kind, count));
         else
             _problems.Add(_line, $"The brackets hold `{condition}`, which is not known here", NearestWord.Advice(what, Words));
     }
+
+    private void Cook(CookingPlace place, string? heat, string condition)
+    {
+        if (Way is not null)
+            _problems.Add(_line, $"The brackets hold `{condition}` as well", "A step is cooked in one thing: split it where the bread changes over.");
+        (Way, InOven) = (place.Way, place.Way == CookingWay.Oven);
+        if (heat is not null)
+            Temperature = Degrees(heat);
+        if (heat is not null && !place.HasHeat)
+            _problems.Add(_line, $"The brackets hold `{condition}`", $"Write `{place.Name}` alone: it is as hot as it is.");
+    }
+
+    /// <summary>What the places are of; null for other words.</summary>
+    private static CookingPlace? PlacesOf(string what) => CookingPlace.All.FirstOrDefault(place => what == $"{place.Name} place" || what == $"{place.Name} places");
 
     private void Heat(string how, string what)
     {

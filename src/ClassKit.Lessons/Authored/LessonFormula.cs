@@ -1,4 +1,5 @@
 using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
@@ -14,8 +15,8 @@ namespace ClassKit.Lessons.Authored;
 /// <param name="LossPercent">Of the mixed dough, lost to bowls, benches and scraping; 0 to less than 100.</param>
 /// <param name="Why">What this bread shows about its leavening: one or two sentences.</param>
 /// <param name="MixTemperature">What the mixed dough or batter should come to; null where it is taken as it comes. What it does come to is <see cref="MixBalance"/>'s.</param>
-/// <param name="BakeFrom">The oven as the pieces go in: that of the first step in the oven.</param>
-/// <param name="BakeTo">The oven as they come out: that of the last step in the oven; the same unless it is turned down.</param>
+/// <param name="BakeFrom">The heat as the pieces go in: that of the first step in an oven, on a plate or in fat; water's boiling point at sea level where nothing is set.</param>
+/// <param name="BakeTo">The heat as they come out: that of the last such step; the same unless it is turned down.</param>
 /// <param name="Steps">The method in order.</param>
 /// <param name="Equipment">What a team needs.</param>
 /// <param name="Cautions">What can hurt someone in this method.</param>
@@ -36,6 +37,12 @@ public sealed record LessonFormula(
     TextTemplate Notes,
     LeaveningTraits Traits)
 {
+    /// <summary>The steps in which it is cooked, in order.</summary>
+    public IReadOnlyList<MethodStep> Cooking => [.. Steps.Where(step => step.IsCooking)];
+
+    /// <summary>True if nothing but an oven cooks it.</summary>
+    public bool IsOvenBread => Steps.All(step => step.Way is null or CookingWay.Oven);
+
     /// <summary>How many minutes it may stand ready before it is tasted; null where that does not matter.</summary>
     public int? BestWithinMinutes { get; init; }
 

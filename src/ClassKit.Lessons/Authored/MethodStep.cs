@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Quantities;
 using ClassKit.Exercises.Authoring;
 
@@ -12,6 +13,12 @@ namespace ClassKit.Lessons.Authored;
 /// <param name="InOven">True if it happens in the oven and <paramref name="Temperature"/> is what the dial says.</param>
 public sealed record MethodStep(string Name, TextTemplate Text, int MinMinutes, int MaxMinutes, Temperature? Temperature, bool InOven = false)
 {
+    /// <summary>What it is cooked in or over; null on the bench.</summary>
+    public CookingWay? Way { get; init; } = InOven ? CookingWay.Oven : null;
+
+    /// <summary>True in an oven, a steamer, hot fat, or wherever else it is cooked.</summary>
+    public bool IsCooking => Way is not null;
+
     /// <summary>What it takes at the bench, for the bench plan.</summary>
     public StepWork Work { get; init; } = StepWork.Usual;
 }

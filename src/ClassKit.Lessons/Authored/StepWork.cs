@@ -12,7 +12,7 @@ public sealed record StepWork(int People)
     /// <summary>The shared equipment that it occupies.</summary>
     public IReadOnlyList<EquipmentCount> Uses { get; init; } = [];
 
-    /// <summary>How many places in an oven a team's pieces take.</summary>
+    /// <summary>How many places in an oven, a steamer or the like a team's pieces take.</summary>
     public int OvenPlaces { get; init; } = 1;
 
     /// <summary>True if the oven stays shut from the beginning of the bake to its end.</summary>

@@ -21,11 +21,20 @@ public enum Hazard
     /// <summary>An oven is opened, and what comes out of it is carried.</summary>
     HotOven,
 
-    /// <summary>Fat at oven heat or in a fryer.</summary>
+    /// <summary>A film of fat at oven heat.</summary>
     HotFat,
+
+    /// <summary>A vessel full of hot fat, which can boil over and burn.</summary>
+    Frying,
 
     /// <summary>Steam leaves a bread that it has blown up, or a steamer.</summary>
     Steam,
+
+    /// <summary>A plate or a pan that is hot and does not look it.</summary>
+    HotPlate,
+
+    /// <summary>Microwaves heat unevenly, and water within can boil late.</summary>
+    Microwave,
 
     /// <summary>A knife, a blade or a skewer.</summary>
     Blade,

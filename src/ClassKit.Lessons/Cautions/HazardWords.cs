@@ -15,6 +15,7 @@ internal static partial class HazardWords
         [Hazard.Scald] = Scald(),
         [Hazard.HotOven] = HotOven(),
         [Hazard.HotFat] = HotFat(),
+        [Hazard.Frying] = Frying(),
         [Hazard.Steam] = Steam(),
         [Hazard.Blade] = Blade(),
         [Hazard.Mixer] = Mixer(),
@@ -36,6 +37,9 @@ internal static partial class HazardWords
 
     [GeneratedRegex(@"\b(hot (fat|oil)|fryer|filling a hot tin)\b", RegexOptions.IgnoreCase)]
     private static partial Regex HotFat();
+
+    [GeneratedRegex(@"\b(fryer|deep[- ]fr(y|ied|ying))\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Frying();
 
     [GeneratedRegex(@"\b(steam|steamer|pierce)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Steam();

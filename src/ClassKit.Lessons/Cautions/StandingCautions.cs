@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.FoodSafety;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Ingredients;
@@ -17,7 +18,7 @@ public static class StandingCautions
     private static readonly Temperature Cold = HoldingRule.FoodCode.Cold;
 
     /// <summary>What can burn: wherever one of these is, first aid is told.</summary>
-    private static readonly Hazard[] Burning = [Hazard.OpenFlame, Hazard.Scald, Hazard.HotOven, Hazard.HotFat, Hazard.Steam];
+    private static readonly Hazard[] Burning = [Hazard.OpenFlame, Hazard.Scald, Hazard.HotOven, Hazard.HotFat, Hazard.Frying, Hazard.Steam, Hazard.HotPlate, Hazard.Microwave];
 
     /// <summary>Words by which an authored caution is known to speak of a hazard: all of one group. What must be declared is never left to it: it follows from the formula.</summary>
     private static readonly Dictionary<Hazard, string[][]> Words = new()
@@ -29,7 +30,10 @@ public static class StandingCautions
         [Hazard.Scald] = [["scald"], ["boiling water"]],
         [Hazard.HotOven] = [["oven", "glove"], ["hot tin"], ["hot oven"]],
         [Hazard.HotFat] = [["hot", "fat"], ["hot", "oil"]],
+        [Hazard.Frying] = [["fry", "lid"], ["fryer", "water"], ["hot oil", "never"]],
         [Hazard.Steam] = [["steam"]],
+        [Hazard.HotPlate] = [["griddle", "hot"], ["hot plate"], ["hot pan"]],
+        [Hazard.Microwave] = [["microwave"]],
         [Hazard.Blade] = [["knife"], ["knives"], ["blade"]],
         [Hazard.Mixer] = [["mixer"]],
         [Hazard.Balloon] = [["balloon"]],
@@ -48,9 +52,13 @@ public static class StandingCautions
             Hazard.HouseRules, Hazard.Holding, Hazard.Allergens,
             .. When(formula.Ingredients.Any(ingredient => ingredient.Role == IngredientRole.Flour), Hazard.RawFlour),
             .. When(steps.Any(step => Uses(step, "burner", "griddle", "fryer")), Hazard.OpenFlame),
-            .. When(steps.Any(step => step.InOven), Hazard.HotOven),
-            .. When(steps.Any(step => step.Work.OvenReady || Uses(step, "fryer")), Hazard.HotFat),
-            .. When(formula.Formula.Leavening == Leavening.Steam || steps.Any(step => Uses(step, "steamer")), Hazard.Steam),
+            .. When(Cooks(steps, CookingWay.BoilingWater), Hazard.Scald),
+            .. When(Cooks(steps, CookingWay.Oven, CookingWay.PizzaOven, CookingWay.CombiOven), Hazard.HotOven),
+            .. When(steps.Any(step => step.Work.OvenReady), Hazard.HotFat),
+            .. When(steps.Any(step => Uses(step, "fryer")) || Cooks(steps, CookingWay.Fryer), Hazard.Frying),
+            .. When(Cooks(steps, CookingWay.Griddle, CookingWay.Pan), Hazard.HotPlate),
+            .. When(Cooks(steps, CookingWay.Microwave), Hazard.Microwave),
+            .. When(formula.Formula.Leavening == Leavening.Steam || Cooks(steps, CookingWay.Steamer, CookingWay.CombiOven) || steps.Any(step => Uses(step, "steamer")), Hazard.Steam),
             .. When(steps.Any(step => Uses(step, "mixer")), Hazard.Mixer),
             .. HazardWords.In(string.Join(". ", formula.Steps.Select(step => step.Text.OwnWords).Concat(formula.Equipment.Select(tool => tool.Name)))).Where(IsOfWordsAlone),
         ];
@@ -112,6 +120,12 @@ public static class StandingCautions
         Hazard.Scald => new("Scalds", "Hot water is poured by one person, slowly, away from hands and faces; nobody reaches over a kettle, and its lid stays on.", "common practice, no source"),
         Hazard.HotOven => new("Hot oven and tins", "Dry oven gloves only: a wet cloth passes the heat on as steam. Stand aside as the door opens, and say “hot behind you”.", "common practice, no source"),
         Hazard.HotFat => new("Hot fat", "Nothing wet near it: water under hot fat boils at once and throws it out. Thin film, dry tools, arms covered.", "common practice, no source"),
+        Hazard.Frying => new(
+            "Deep fat",
+            "The vessel is half full at most, on a level place, and never left. Everything that goes in is dry and slides in away from you; nobody carries hot fat. Above 200 °C (392 °F), or when it smokes, the heat goes off. If it burns: heat off, lid on, never water; a lid and a fire blanket lie within reach.",
+            "common practice, no source; fat at 170 to 190 °C (338 to 374 °F), from memory"),
+        Hazard.HotPlate => new("Hot plate or pan", "It stays hot long after the heat is off, and does not look it: turn with tongs or a spatula, and mark it until it is cold.", "common practice, no source"),
+        Hazard.Microwave => new("Microwave", "It heats unevenly and goes on for a while: let it stand a minute, stir or turn, open away from the face, and probe in several places.", "FDA Food Code 3-401.12, from memory"),
         Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables"),
         Hazard.Blade => new("Knives and skewers", "Point down and away, carried at the side, never left in a sink.", "common practice, no source"),
         Hazard.Mixer => new("Mixer", "Hands, hair and tools out of the bowl while it turns.", "common practice, no source"),
@@ -136,6 +150,8 @@ public static class StandingCautions
     private static IReadOnlyList<Hazard> WithFirstAid(HashSet<Hazard> found) => [.. (found.Overlaps(Burning) ? found.Append(Hazard.FirstAid) : found).Order()];
 
     private static bool Uses(MethodStep step, params string[] kinds) => step.Work.Uses.Any(use => kinds.Contains(use.Kind.One));
+
+    private static bool Cooks(IReadOnlyList<MethodStep> steps, params CookingWay[] ways) => steps.Any(step => step.Way is { } way && ways.Contains(way));
 
     private static IEnumerable<Hazard> When(bool applies, Hazard hazard) => applies ? [hazard] : [];
 }

@@ -56,6 +56,14 @@ public sealed record ClassProfile(
     /// <summary>What the teams share besides ovens. Of a kind that is not listed there is always one free.</summary>
     public IReadOnlyList<EquipmentCount> Equipment { get; init; } = [];
 
+    /// <summary>How many loads one of a kind of equipment takes at once, and how long it heats up, where the profile says so.</summary>
+    public IReadOnlyDictionary<EquipmentKind, Appliance> Appliances { get; init; } = new Dictionary<EquipmentKind, Appliance>();
+
+    /// <summary>What the kitchen has of a kind that cooks; one load at a time where it says no more.</summary>
+    public Appliance ApplianceOf(EquipmentKind kind) => Appliances.TryGetValue(kind, out var appliance)
+        ? appliance
+        : new(Equipment.FirstOrDefault(count => count.Kind == kind)?.Count, 1, null);
+
     /// <summary>True if cards carry formulas changed for the altitude by the middle of what is published; otherwise they stay as written.</summary>
     public bool AdjustsForAltitude { get; init; }
 

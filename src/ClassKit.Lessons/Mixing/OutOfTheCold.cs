@@ -13,10 +13,10 @@ internal static class OutOfTheCold
     /// <remarks>Time as a control: see <see cref="TimeControl"/>. Said of every step before the oven, so that it holds for what is left when the first are done the day before. What stands may be taken out earlier by a demonstration that is in the way.</remarks>
     public static int? MinutesLeft(LessonFormula formula, int at, IReadOnlyList<IReadOnlyList<StepHeat>> heats, ClassProfile profile, int longestDemonstration)
     {
-        if (formula.Steps.Take(at + 1).Any(step => step.InOven) || !formula.Formula.Lines.Any(line => line.Ingredient.IsKeptCold()))
+        if (formula.Steps.Take(at + 1).Any(step => step.IsCooking) || !formula.Formula.Lines.Any(line => line.Ingredient.IsKeptCold()))
             return null;
         var refrigerator = profile.Refrigerator;
-        double[] places = [profile.KitchenTemperature.Celsius, refrigerator.Celsius, .. heats.SelectMany(heat => heat).Select(heat => heat.To.Celsius), .. formula.Steps.Where(step => !step.InOven).Select(step => step.Temperature?.Celsius ?? 0)];
+        double[] places = [profile.KitchenTemperature.Celsius, refrigerator.Celsius, .. heats.SelectMany(heat => heat).Select(heat => heat.To.Celsius), .. formula.Steps.Where(step => !step.IsCooking).Select(step => step.Temperature?.Celsius ?? 0)];
         return TimeControl.MinutesUntilDiscarded(refrigerator, Temperature.FromCelsius(places.Max())).TryGet(out var minutes, out _)
             ? (int)minutes - heats[at].Where(heat => heat.StandsMinutes > 0).Select(heat => heat.StandsMinutes + longestDemonstration).DefaultIfEmpty().Max()
             : null;

@@ -17,27 +17,41 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     /// <summary>A crumb is done from some 7 °C below the boiling point on: 93 °C (200 °F) where water boils at 100 °C, exploratorium.edu/explore/cooking/yeast-temperature.</summary>
     private const double DoneBelowBoiling = 7;
 
-    /// <summary>The share of its mass that a piece loses in the oven.</summary>
+    /// <summary>The share of its mass that a piece loses in the oven, or however it is cooked; below 0 where it gains.</summary>
     public static Band<double> BakeLoss(LeaveningComparison compared)
     {
         ArgumentNullException.ThrowIfNull(compared);
-        return compared.PerPiece.Held.Holding.BakingLoss;
+        return compared.PerPiece.Held.Holding.MassLoss;
     }
 
-    /// <summary>The prediction; null where it takes a cup whose size nobody has written down.</summary>
+    /// <summary>True where no model here can say what a measure comes to, whatever the author writes down: no number is better than a wrong one.</summary>
+    public static bool IsBeyondUs(Measure measure, LeaveningComparison compared)
+    {
+        ArgumentNullException.ThrowIfNull(compared);
+        return measure switch
+        {
+            Measure.Height or Measure.Diameter => !compared.IsRisePredicted,
+            Measure.MassAfter or Measure.BakeLoss => !compared.PerPiece.Held.Holding.IsLossPredicted,
+            _ => false,
+        };
+    }
+
+    /// <summary>The prediction; null where it takes a cup whose size nobody has written down, or is beyond what is known.</summary>
     /// <param name="measure">What.</param>
     /// <param name="compared">The bread with its gas.</param>
     /// <param name="boilingPoint">Of water in this kitchen.</param>
     public static Prediction? Of(Measure measure, LeaveningComparison compared, Temperature boilingPoint)
     {
         ArgumentNullException.ThrowIfNull(compared);
+        if (IsBeyondUs(measure, compared))
+            return null;
         var (formula, piece) = (compared.Bread, compared.PerPiece);
         var grams = formula.PieceMass.Grams;
         return measure switch
         {
             Measure.MassBefore => new(measure, Filled(new(grams, grams, grams)), "the card's portion, filled to within 5 %"),
             Measure.MassAfter => new(measure, Filled(After(grams, BakeLoss(compared))), "the portion as it was filled, less the bake loss"),
-            Measure.BakeLoss => new(measure, BakeLoss(compared).Map(PerHundred.Of), $"the loss in baking of a {piece.Held.Holding.Name}: {piece.Held.Holding.Source}"),
+            Measure.BakeLoss => new(measure, BakeLoss(compared).Map(PerHundred.Of), $"the loss in {(formula.IsOvenBread ? "baking" : "cooking")} of a {piece.Held.Holding.Name}: {piece.Held.Holding.LossSource}"),
             Measure.Height => formula.Shape is { } shape
                 ? new(measure, Shaped(Baked(piece).Map(volume => shape.HeightOf(volume.Millilitres)), shape), $"the gas held when the walls set, in a portion as it was filled, {shape.Words}; what the shape leaves open is in the range")
                 : null,

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
@@ -10,8 +11,8 @@ internal static class BakeStages
     /// <summary>A step at 100 °C or more is in the oven; no dough stands that hot on a bench.</summary>
     private const double OvenCelsius = 100;
 
-    /// <summary>From the end of the last mixing before the oven to the end of baking. Bench steps without a temperature are at that of the mixed dough.</summary>
-    public static IReadOnlyList<BakeStage> Of(LessonFormula formula, Temperature mixedTo)
+    /// <summary>From the end of the last mixing before the oven, or whatever cooks it, to the end of baking. What is as hot as steam or boiling water is at the boiling point. Bench steps without a temperature are at that of the mixed dough.</summary>
+    public static IReadOnlyList<BakeStage> Of(LessonFormula formula, Temperature mixedTo, Temperature boiling)
     {
         var steps = formula.Steps;
         var oven = Enumerable.Range(0, steps.Count).Where(at => InOven(steps[at])).ToArray();
@@ -20,17 +21,17 @@ internal static class BakeStages
         return
         [
             .. steps.Take(door).Skip(mixed + 1).Select(step => Stage(step, step.Temperature ?? mixedTo, false)),
-            .. oven.Select(at => Stage(steps[at], steps[at].Temperature!.Value, true)),
+            .. oven.Select(at => Stage(steps[at], steps[at].Temperature ?? boiling, true)),
         ];
     }
 
     /// <summary>Steps in which wet meets dry, by the words that bakers use for them: from there on soda, powder and yeast work.</summary>
     private static readonly string[] MixingWords = ["mix", "fold", "combine"];
 
-    private static bool InOven(MethodStep step) => step.Temperature is { Celsius: >= OvenCelsius };
+    private static bool InOven(MethodStep step) => step.IsCooking || step.Temperature is { Celsius: >= OvenCelsius };
 
     private static BakeStage Stage(MethodStep step, Temperature temperature, bool inOven) =>
-        new(step.Name, new(step.MinMinutes, (step.MinMinutes + step.MaxMinutes) / 2.0, step.MaxMinutes), temperature, inOven, !inOven && Degasses(step.Name));
+        new(step.Name, new(step.MinMinutes, (step.MinMinutes + step.MaxMinutes) / 2.0, step.MaxMinutes), temperature, inOven, !inOven && Degasses(step.Name)) { Way = step.Way ?? CookingWay.Oven };
 
     /// <summary>Steps that press the gas out, by the words that bakers use for them.</summary>
     private static bool Degasses(string name) => DegassingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));

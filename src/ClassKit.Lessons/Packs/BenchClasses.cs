@@ -1,8 +1,10 @@
+using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Cooking;
 using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Lessons.Packs;
@@ -31,13 +33,27 @@ public static class BenchClasses
     /// <summary>What the profile counts. Where it counts no scales, each team has the two that every station list sets out.</summary>
     private static IReadOnlyList<EquipmentCount> Equipment(Lesson lesson, ClassProfile profile)
     {
+        var appliances = Appliances(lesson, profile);
         var used = lesson.Formulas.SelectMany(formula => formula.Steps).SelectMany(step => step.Work.Uses).Concat(lesson.Demonstrations.SelectMany(shown => shown.Uses)).Select(use => use.Kind).ToHashSet();
         return
         [
-            .. profile.Equipment,
+            .. profile.Equipment.Where(count => appliances.All(appliance => appliance.Kind != count.Kind && appliance.Kind != count.Kind.Place)),
+            .. appliances,
             .. new[] { EquipmentKind.Scale, EquipmentKind.SmallScale }.Where(scale => used.Contains(scale) && profile.Equipment.All(count => count.Kind != scale))
                 .Select(scale => new EquipmentCount(scale, profile.Teams)),
         ];
+    }
+
+    /// <summary>What cooks besides ovens, with its heating-up. Where a profile counts none, each team has one; where one takes several loads, its places are counted.</summary>
+    private static List<EquipmentCount> Appliances(Lesson lesson, ClassProfile profile)
+    {
+        List<EquipmentCount> appliances = [];
+        foreach (var place in lesson.Formulas.SelectMany(formula => formula.Cooking).Select(step => CookingPlace.Of(step.Way!.Value)).Where(place => place.HeatUpMinutes > 0 && place.Kind is not null).Distinct())
+        {
+            var has = profile.ApplianceOf(place.Kind!);
+            appliances.Add(new(has.Places > 1 ? place.Kind!.Place : place.Kind!, (has.Count ?? profile.Teams) * has.Places) { HeatUpMinutes = has.HeatUpMinutes ?? place.HeatUpMinutes });
+        }
+        return appliances;
     }
 
     private static Demonstration Demonstration(Lesson lesson, LessonDemonstration shown) => new(shown.Name, shown.Minutes, shown.FormulaId.Length == 0 ? null : Step(lesson, new(shown.FormulaId, shown.StepName)))
@@ -66,7 +82,7 @@ public static class BenchClasses
         var hasYeast = formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast);
         var heats = StepHeats.Of(formula, profile.KitchenTemperature, MixSettings.Default.In(profile));
         var longest = lesson.Demonstrations.Select(shown => shown.Minutes).DefaultIfEmpty().Max();
-        return new(formula.Formula.Id, formula.Formula.Title, [.. formula.Steps.Select((step, at) => Step(step, Heat(formula, at), formula, hasYeast) with { Heats = heats[at], BakedWithinMinutes = OutOfTheCold.MinutesLeft(formula, at, heats, profile, longest) })])
+        return new(formula.Formula.Id, formula.Formula.Title, [.. formula.Steps.Select((step, at) => Step(step, Heat(formula, at), formula, hasYeast) with { Uses = Uses(step, lesson, profile) } with { Heats = heats[at], BakedWithinMinutes = OutOfTheCold.MinutesLeft(formula, at, heats, profile, longest) })])
         {
             KeepsMinutes = formula.BestWithinMinutes,
         };
@@ -80,6 +96,14 @@ public static class BenchClasses
         return steps.Take(at + 1).Any(step => step.InOven || step.Work.OvenReady) ? next : null;
     }
 
+    /// <summary>What a step occupies. One appliance has one heat: where breads ask for several, a load has one to itself.</summary>
+    private static IReadOnlyList<EquipmentCount> Uses(MethodStep step, Lesson lesson, ClassProfile profile) =>
+        step.Way is { } way && CookingPlace.Of(way) is { Kind: { } kind, HeatUpMinutes: > 0 } && profile.ApplianceOf(kind) is { Places: > 1 and var places }
+            ? [.. step.Work.Uses.Select(use => use.Kind != kind ? use : new EquipmentCount(kind.Place, HeatsOf(way, lesson) > 1 ? Math.Max(use.Count, places) : use.Count))]
+            : step.Work.Uses;
+
+    private static int HeatsOf(CookingWay way, Lesson lesson) => lesson.Formulas.SelectMany(formula => formula.Cooking).Where(step => step.Way == way).Select(step => step.Temperature).Distinct().Count();
+
     /// <summary>Places in the oven and a door that stays shut are of the whole bake: one step that names them is enough.</summary>
     private static BenchStep Step(MethodStep step, Temperature? heat, LessonFormula formula, bool hasYeast) =>
         new(step.Name, step.MinMinutes, step.MaxMinutes)
@@ -89,6 +113,7 @@ public static class BenchClasses
             Oven = heat is { } dial ? new(dial, formula.Steps.Max(any => any.Work.OvenPlaces), formula.Steps.Any(any => any.Work.DoorShut)) : null,
             Wait = step.Work.Wait,
             MayBeDoneAhead = step.Work.KeepsOvernight,
-            RiseAt = hasYeast && step.Work.People == 0 && !step.InOven ? step.Temperature : null,
+            IsPutIn = step.IsCooking && !step.InOven && step.Work.People == 0,
+            RiseAt = hasYeast && step.Work.People == 0 && !step.IsCooking ? step.Temperature : null,
         };
 }

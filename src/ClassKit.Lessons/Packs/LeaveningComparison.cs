@@ -3,6 +3,7 @@ using ClassKit.Baking.Formulas;
 using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
+using ClassKit.Baking.Steam;
 using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Lessons.Packs;
@@ -22,6 +23,9 @@ public sealed record LeaveningComparison(
     Band<double> Oven,
     double AllWaterPercent)
 {
+    /// <summary>False where nobody can say how much gas it holds, and so how high and wide it gets.</summary>
+    public bool IsRisePredicted => PerPiece.Held.Holding.IsPredicted;
+
     /// <summary>What does one thing in the dough, in percent of the flour.</summary>
     public double Percent(IngredientRole role) => Bread.Formula.Lines.Where(line => line.Ingredient.Role == role).Sum(line => line.Percent);
 
@@ -30,7 +34,7 @@ public sealed record LeaveningComparison(
         var assumed = IsCreamed(formula)
             ? settings with { AirShare = BatterAir.ShareOf(formula.Formula, BatterAir.CreamedSpecificGravity), Holding = GasHolding.CreamedBatter }
             : settings;
-        var stages = BakeStages.Of(formula, mixed);
+        var stages = BakeStages.Of(formula, mixed, Saturation.BoilingPoint(pressure));
         return Budget(Mass.FromGrams(formula.Formula.TotalPercent)).Then(flour => Budget(formula.PieceMass).Then<LeaveningComparison>(piece => new LeaveningComparison(
             formula,
             piece,

@@ -11,7 +11,7 @@ public static class ValueNames
     /// <summary>Of every formula.</summary>
     private static readonly string[] OfEveryFormula =
     [
-        "pieces", "piece_mass", "dough", "flour", "mix_temperature", "oven", "oven_end", "time", "hydration", "added_liquid",
+        "pieces", "piece_mass", "dough", "flour", "mix_temperature", "heat", "oven", "oven_end", "time", "hydration", "added_liquid",
         "gas_made", "gas_held", "steam_made", "steam_held", "mass_after", "bake_loss", "inside",
     ];
 

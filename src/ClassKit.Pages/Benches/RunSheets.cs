@@ -5,6 +5,7 @@ using ClassKit.BenchPlans.Tempering;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Sensory;
 using ClassKit.Pages.Numbers;
+using ClassKit.Wording.Counts;
 
 namespace ClassKit.Pages.Benches;
 
@@ -24,6 +25,7 @@ internal static class RunSheets
             .. plan.Shifts.Select((shift, at) => Begin(plan, shift, at)),
             .. OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, profile.Units)),
             .. HotTins(plan),
+            .. Appliances(plan),
             .. OutOfTheCold(plan, profile.Start),
             .. Steps(plan, Maker.Instructor, profile.Units),
             .. Ends(plan),
@@ -78,6 +80,21 @@ internal static class RunSheets
         }
         foreach (var done in plan.Steps.Where(step => plan.Class.Breads[step.Load.Bread].Steps[step.Step] is { IsHandsOn: false, Oven: not null } && IsLastInOven(plan, step)).GroupBy(step => (step.End, step.Load.Bread, step.Oven)))
             yield return new(done.Key.End, $"Out of oven {done.Key.Oven}", plan.Class.Breads[done.Key.Bread].Name, null, BenchText.Teams([.. done.Select(step => step.Load.Maker)]), true);
+    }
+
+    /// <summary>What heats up besides ovens goes on in time for the first that takes it, and off behind the last.</summary>
+    private static IEnumerable<RunEntry> Appliances(BenchPlan plan)
+    {
+        foreach (var count in plan.Class.Equipment.Where(count => count.HeatUpMinutes > 0))
+        {
+            var uses = plan.Steps.Where(step => plan.Class.Breads[step.Load.Bread].Steps[step.Step].Uses.Any(use => use.Kind == count.Kind)).ToList();
+            if (uses.Count == 0)
+                continue;
+            var first = uses.MinBy(step => step.Start)!;
+            var name = Counted.Noun(count.Count, count.Kind.One.Replace(" place", "", StringComparison.Ordinal));
+            yield return new(Math.Max(0, plan.FreeAt(first.Start - count.HeatUpMinutes)), $"Switch the {name} on", plan.Class.Breads[first.Load.Bread].Name, null, "from cold", true);
+            yield return new(uses.Max(step => step.End), $"Switch the {name} off", "", null, "", true);
+        }
     }
 
     private static bool IsLastInOven(BenchPlan plan, PlannedStep step) =>

@@ -37,7 +37,7 @@ internal static class Timeline
     private static TimelineBar Bar(PlannedStep planned, BenchBread bread)
     {
         var step = bread.Steps[planned.Step];
-        return new(step.Name, $"{bread.StepsDoneBefore + planned.Step + 1}", planned.Start, planned.End, step.IsHandsOn ? BarKind.HandsOn : step.Oven is not null ? BarKind.Oven : BarKind.Alone);
+        return new(step.Name, $"{bread.StepsDoneBefore + planned.Step + 1}", planned.Start, planned.End, step.IsHandsOn ? BarKind.HandsOn : step.Oven is not null || step.IsPutIn ? BarKind.Oven : BarKind.Alone);
     }
 
     private static IEnumerable<TimelineRow> Ovens(BenchPlan plan, UnitSystem units)

@@ -4,6 +4,7 @@ using ClassKit.Baking.Household;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Cooking;
 
 namespace ClassKit.Pages.Numbers;
 
@@ -54,12 +55,13 @@ internal static partial class KitchenText
         return Degrees(celsius, fahrenheit, units);
     }
 
-    /// <summary>A step's temperature: an oven's dial goes in steps, anything else is measured.</summary>
-    public static string Step(MethodStep step, UnitSystem units) => step.Temperature switch
+    /// <summary>What a step is cooked in and how hot, or how warm it is: a dial goes in steps, anything else is measured.</summary>
+    public static string Step(MethodStep step, UnitSystem units) => (step.Way, step.Temperature) switch
     {
-        null => "",
-        { } temperature when step.InOven => "oven " + Oven(temperature, units),
-        { } temperature => Temperature(temperature, units),
+        (null, null) => "",
+        ({ } way, null) => CookingPlace.Of(way).Name,
+        ({ } way, { } temperature) => $"{CookingPlace.Of(way).Name} {Oven(temperature, units)}",
+        (null, { } temperature) => Temperature(temperature, units),
     };
 
     /// <summary>"5 min", "40–50 min".</summary>

@@ -2,6 +2,7 @@ using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Observations;
+using ClassKit.Lessons.Packs;
 
 namespace ClassKit.Pages.Numbers;
 
@@ -25,6 +26,19 @@ internal static class MeasureText
         Measure.InternalTemperature => "Middle, out of the oven",
     };
 
+    /// <summary>What is measured of a bread: one that no oven bakes has no bake loss.</summary>
+    public static string Of(Measure measure, LessonFormula bread) => (measure, bread.IsOvenBread) switch
+    {
+        (Measure.BakeLoss, false) => "Loss in cooking",
+        (Measure.InternalTemperature, false) => "Middle, just cooked",
+        _ => Of(measure),
+    };
+
+    /// <summary>What a bread is expected to come to: its range, that nobody can say, or a dash where its cup or tin is not written down.</summary>
+    public static string Expected(Measure measure, LeaveningComparison compared, Temperature boilingPoint, UnitSystem units) => Prediction.Of(measure, compared, boilingPoint) is { } prediction
+        ? Of(prediction, units)
+        : Prediction.IsBeyondUs(measure, compared) ? CookingText.NotPredicted : "–";
+
     /// <summary>A prediction as a range: "42–49 mm".</summary>
     public static string Of(Prediction prediction, UnitSystem units) => prediction.Measure == Measure.InternalTemperature && units == UnitSystem.Both
         ? $"{Range(prediction.Measure, prediction.Value, UnitSystem.Metric)} ({Range(prediction.Measure, prediction.Value, UnitSystem.UnitedStates)})"
@@ -35,6 +49,6 @@ internal static class MeasureText
     {
         var unit = ObservedUnit.For(measure, units);
         var (low, high) = (NumberText.Fixed(unit.Of(value.Low), unit.Decimals), NumberText.Fixed(unit.Of(value.High), unit.Decimals));
-        return NumberText.WithUnit(low == high ? low : $"{low}–{high}", unit.Symbol);
+        return NumberText.WithUnit(low == high ? low : unit.Of(value.Low) < 0 ? $"{low.Replace('-', '−')} to {high.Replace('-', '−')}" : $"{low}–{high}", unit.Symbol);
     }
 }

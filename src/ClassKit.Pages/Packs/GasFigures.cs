@@ -11,6 +11,7 @@ internal static class GasFigures
     public static string Steam(GasBudget budget) => budget.SteamFate switch
     {
         { Made.High.Litres: 0 } => "none",
+        { Made: { Low.Litres: 0, Typical.Litres: < 1 } } few => $"{KitchenText.Gas(few.Made)} made at most; a bread in steam takes up about as much water",
         { Held.High.Litres: > 0 } steam => $"{KitchenText.Gas(steam.Made)} made, {KitchenText.Gas(steam.Held.Typical)} held in the hollow, {KitchenText.Gas(steam.Lost.Typical)} lost",
         var steam => $"{KitchenText.Gas(steam.Made)} made, all of it lost through the crust",
     };

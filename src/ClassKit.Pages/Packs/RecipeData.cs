@@ -29,8 +29,8 @@ internal static class RecipeData
             ["recipeCategory"] = "Bread",
             ["keywords"] = "leavened by " + LeaveningText.Of(formula.Formula),
             ["recipeYield"] = $"{card.Pieces} {(card.Pieces == 1 ? formula.Piece : formula.Pieces)}",
-            ["prepTime"] = Duration(formula.Steps.Where(step => !step.InOven)),
-            ["cookTime"] = Duration(formula.Steps.Where(step => step.InOven)),
+            ["prepTime"] = Duration(formula.Steps.Where(step => !step.IsCooking)),
+            ["cookTime"] = Duration(formula.Steps.Where(step => step.IsCooking)),
             ["totalTime"] = Duration(formula.Steps),
             ["recipeIngredient"] = ListOf(card.Lines.Select(line => $"{KitchenText.Weighed(line.Line.Weighed, line.Line.Resolution, profile.Units)} {line.Line.Ingredient.Name}")
                 .Concat(card.Surfaces.Select(taken => $"about {KitchenText.Ordered(taken.Mass, profile.Units)} {taken.Surface.Ingredient.Name}, for {MarkdownHtml.PlainText(pack.Words(taken.Surface.For))}"))

@@ -42,20 +42,23 @@ internal static class ValueText
         yield return ("dough", KitchenText.Ordered(card.Batch.Weighed, units));
         yield return ("flour", KitchenText.Ordered(Sum(card.Lines.Where(line => line.Line.Ingredient.Role == IngredientRole.Flour)), units));
         yield return ("mix_temperature", MixText.Aim(card.Mix, units));
+        yield return ("heat", CookingText.Heats(formula, units));
         yield return ("oven", KitchenText.Oven(formula.BakeFrom, units));
         yield return ("oven_end", KitchenText.Oven(formula.BakeTo, units));
         yield return ("time", KitchenText.Minutes(card.Minutes.Min, card.Minutes.Max));
         yield return ("hydration", Percent(card.EffectiveHydrationPercent));
         yield return ("added_liquid", Percent(card.AddedLiquidPercent));
         yield return ("gas_made", KitchenText.Gas(compared.PerPiece.Made.Typical));
-        yield return ("gas_held", KitchenText.Gas(compared.PerPiece.Held.Baked.Typical));
+        yield return ("gas_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.Held.Baked.Typical) : CookingText.NotPredicted);
         yield return ("steam_made", KitchenText.Gas(compared.PerPiece.SteamFate.Made.Typical));
-        yield return ("steam_held", KitchenText.Gas(compared.PerPiece.SteamFate.Held.Typical));
-        yield return ("bake_loss", $"{NumberText.AtMost(PerHundred.Of(loss.Low), 0)}–{Percent(PerHundred.Of(loss.High))}");
+        yield return ("steam_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.SteamFate.Held.Typical) : CookingText.NotPredicted);
+        yield return ("bake_loss", Prediction.IsBeyondUs(Measure.BakeLoss, compared) ? CookingText.NotPredicted : loss.Low < 0 ? MeasureText.Range(Measure.BakeLoss, loss.Map(PerHundred.Of), units) : $"{NumberText.AtMost(PerHundred.Of(loss.Low), 0)}–{Percent(PerHundred.Of(loss.High))}");
         foreach (var (name, measure) in new[] { ("mass_after", Measure.MassAfter), ("inside", Measure.InternalTemperature), ("height", Measure.Height), ("diameter", Measure.Diameter) })
         {
             if (Prediction.Of(measure, compared, pack.BoilingPoint) is { } prediction)
                 yield return (name, MeasureText.Of(prediction, units));
+            else if (Prediction.IsBeyondUs(measure, compared))
+                yield return (name, CookingText.NotPredicted);
         }
         if (card.Mix.Warmed is [var warmed, ..])
             yield return ("liquid_temperature", KitchenText.Temperature(warmed.Temperature, units));

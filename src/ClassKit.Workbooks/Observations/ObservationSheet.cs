@@ -106,7 +106,7 @@ internal sealed class ObservationSheet
             _row++;
             if (observed.Measure == Measure.MassBefore) before = _row;
             if (observed.Measure == Measure.MassAfter) after = _row;
-            WriteMeasure(observed, compared, questions.Add(title, Words(observed.Measure), observed.IfLess, observed.IfMore), before, after, pieces);
+            WriteMeasure(observed, compared, questions.Add(title, Words(observed.Measure, compared.Bread.IsOvenBread), observed.IfLess, observed.IfMore), before, after, pieces);
             if (seaLevel is not null)
                 WriteSeaLevel(observed.Measure, compared, seaLevel);
         }
@@ -130,12 +130,14 @@ internal sealed class ObservationSheet
     {
         var unit = ObservedUnit.For(observed.Measure, _pack.Class.Units);
         var format = FormatOf(unit);
-        WriteHead(Words(observed.Measure), unit);
+        WriteHead(Words(observed.Measure, compared.Bread.IsOvenBread), unit);
         var prediction = Prediction.Of(observed.Measure, compared, _pack.BoilingPoint);
         if (prediction is not null && observed.Measure == Measure.MassAfter && before > 0)
             WriteWhatIsLeft(prediction.Value.Map(unit.Of), Prediction.BakeLoss(compared), before, unit);
         else if (prediction is not null)
             WriteBand(prediction.Value.Map(unit.Of), unit);
+        else if (Prediction.IsBeyondUs(observed.Measure, compared))
+            _sheet.Cell(_row, 3).SetText("cannot be predicted").AsQuiet();
         for (var piece = 0; piece < pieces; piece++)
         {
             if (observed.Measure == Measure.BakeLoss)
@@ -221,8 +223,10 @@ internal sealed class ObservationSheet
 
     private void Formula(int column, string formula, string format) => _sheet.Cell(_row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
 
-    private static string Words(Measure measure) => measure switch
+    private static string Words(Measure measure, bool isOvenBread) => measure switch
     {
+        Measure.BakeLoss when !isOvenBread => "Loss in cooking",
+        Measure.InternalTemperature when !isOvenBread => "Middle, just cooked",
         Measure.MassBefore => "Mass before",
         Measure.MassAfter => "Mass after",
         Measure.BakeLoss => "Bake loss",

@@ -108,6 +108,8 @@ internal sealed class PlanChecker
                 Fault($"{shown.Demonstration.Name} opens an oven or a bowl before anything in it is ready");
             if (_plan.Steps.Any(step => step.Oven is not null && (step.Start > shown.Start && step.Start < end || step.End > shown.Start && step.End < end)))
                 Fault($"an oven is seen to while all watch {shown.Demonstration.Name}");
+            if (_plan.Steps.Any(step => _bench.Breads[step.Load.Bread].Steps[step.Step].IsPutIn && (step.Start > shown.Start && step.Start < end || step.End > shown.Start && step.End < end)))
+                Fault($"a steamer is seen to while all watch {shown.Demonstration.Name}");
             if (shown.Demonstration.Load is { } own && Of(0, own)[0].Start != shown.Start)
                 Fault($"{shown.Demonstration.Name} does not bake what it shows");
         }
@@ -175,6 +177,8 @@ internal sealed class PlanChecker
             }
             foreach (var shown in _plan.Demonstrations.Where(shown => shown.Start <= minute && minute < shown.Start + shown.Demonstration.Minutes))
                 taken += shown.Demonstration.Uses.Where(use => use.Kind == count.Kind).Sum(use => use.Count);
+            if (taken > 0 && minute < count.HeatUpMinutes)
+                Fault($"the {count.Kind.Many} are not hot yet");
             if (taken > count.Count)
                 Fault($"there are not enough {count.Kind.Many}");
         }

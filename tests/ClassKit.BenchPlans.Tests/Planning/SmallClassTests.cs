@@ -17,6 +17,7 @@ public sealed class SmallClassTests
 
     private static readonly BenchBread Turned = new("turned", "Turned", [Bakery.Baked("Bake", 2, 2, 200), Bakery.Baked("Dry", 1, 3, 160)]);
     private static readonly BenchBread Weighed = new("weighed", "Weighed", [Bakery.Hands("Weigh", 1, 2) with { Wait = new(0, 3), Uses = [new(EquipmentKind.Scale, 1)] }, Bakery.Alone("Temper", 2, 3), Bakery.Hands("Mix", 1, 2)]);
+    private static readonly BenchBread Steamed = new("steamed", "Steamed", [Bakery.Hands("Shape", 1, 2) with { Wait = new(0, 2) }, Bakery.Alone("Steam", 3, 4) with { Uses = [new(EquipmentKind.Steamer, 1)], IsPutIn = true }]);
     private static readonly BenchBread Shown = new("shown", "Shown", [Bakery.Baked("Bake", 3, 3, 200)]) { LeftToInstructor = true, IsForShow = true };
 
     public static TheoryData<string> Names => [.. Classes.Keys];
@@ -33,6 +34,10 @@ public sealed class SmallClassTests
         ["a door that stays shut"] = Class(12, 2, Bakery.Ovens(1, 2), [Shut], 1),
         ["a door that stays shut beside the same heat"] = Class(14, 1, Bakery.Ovens(1, 2), [Shut, Hot], 1),
         ["an oven that heats up"] = Class(12, 1, Bakery.Ovens(1, 1, heatUp: 5), [Cool, Flat], 1, people: 1),
+        ["two teams, one steamer place"] = Class(14, 2, Bakery.Ovens(0, 1), [Steamed], 1) with { Equipment = [new(EquipmentKind.Steamer, 1)] },
+        ["a steamer that heats up"] = Class(11, 2, Bakery.Ovens(0, 1), [Steamed], 1) with { Equipment = [new(EquipmentKind.Steamer, 2) { HeatUpMinutes = 6 }] },
+        ["a steamer that is hot too late"] = Class(9, 1, Bakery.Ovens(0, 1), [Steamed], 1) with { Equipment = [new(EquipmentKind.Steamer, 1) { HeatUpMinutes = 7 }] },
+        ["a steamer and a demonstration"] = Class(10, 1, Bakery.Ovens(0, 1), [Steamed, Weighed], 1) with { Equipment = [new(EquipmentKind.Steamer, 1)], Demonstrations = [new("Lifting the lid", 2, null)] },
         ["a bread that keeps a minute"] = Class(13, 2, Bakery.Ovens(1, 1), [Cool with { KeepsMinutes = 4 }], 1),
         ["too little time"] = Class(6, 2, Bakery.Ovens(1, 1), [Cool], 1),
         ["an oven that is not down yet when the next bread wants it"] = Class(15, 1, Bakery.Ovens(1, 1), [Turned, Cool with { KeepsMinutes = 0 }], 1),

@@ -1,0 +1,52 @@
+using ClassKit.Baking.Cooking;
+using ClassKit.Baking.Formulas;
+using ClassKit.Baking.Quantities;
+
+namespace ClassKit.Baking.GasBudgets;
+
+/// <summary>What a way of cooking makes of how a dough holds its gas, and of what it loses. An oven leaves both as they are known for its kind of dough.</summary>
+internal static class CookedHolding
+{
+    /// <summary>Thinner than this in the time of a stage is seconds over a flame, which change no mass worth counting.</summary>
+    private const double Seconds = 2;
+
+    /// <summary>The holding for a course of stages; as it is where all heat is an oven's, or there is none.</summary>
+    public static GasHolding Of(GasHolding holding, BakersFormula formula, IReadOnlyList<BakeStage> stages)
+    {
+        BakeStage[] hot = [.. stages.Where(stage => stage.InOven)];
+        if (hot.All(stage => stage.Way == CookingWay.Oven))
+            return holding;
+        var main = hot.MaxBy(stage => stage.Minutes.Typical)!.Way;
+        return WithLoss(Held(holding, formula, main), hot, main);
+    }
+
+    private static GasHolding Held(GasHolding holding, BakersFormula formula, CookingWay main) => main switch
+    {
+        CookingWay.Steamer when formula.Leavening == Leavening.Yeast => GasHolding.SteamedDough,
+        CookingWay.Oven or CookingWay.CombiOven or CookingWay.Steamer => holding,
+        CookingWay.Fryer when formula.Leavening != Leavening.Steam => holding with { Source = $"as in an oven, for want of figures of fried doughs: {holding.Source}" },
+        CookingWay.Griddle or CookingWay.Pan when holding == GasHolding.Batter => holding with { Source = $"as in a tin, for want of figures of griddle cakes: {holding.Source}" },
+        _ => holding with { IsPredicted = false },
+    };
+
+    /// <summary>Of several ways the longest counts, and the others widen the band.</summary>
+    private static GasHolding WithLoss(GasHolding holding, BakeStage[] hot, CookingWay main)
+    {
+        var ways = hot.Where(stage => stage.Way == main || stage.Minutes.Typical > Seconds).Select(stage => stage.Way).Distinct().ToList();
+        var oven = new CookingLoss(holding.BakingLoss, holding.BakingLoss, holding.Source);
+        CookingLoss?[] losses = [.. ways.Select(way => way == CookingWay.Oven ? oven : CookingLoss.In(way))];
+        if (losses.Any(loss => loss is null))
+            return holding with { IsLossPredicted = false };
+        var middle = main == CookingWay.Oven ? oven : CookingLoss.In(main)!;
+        return holding with
+        {
+            BakingLoss = Widest(losses, loss => loss.Water, middle.Water),
+            MassLoss = Widest(losses, loss => loss.Mass, middle.Mass),
+            FatTaken = CookingLoss.FatTaken(main),
+            LossSource = middle.Source,
+        };
+    }
+
+    private static Band<double> Widest(CookingLoss?[] losses, Func<CookingLoss, Band<double>> of, Band<double> middle) =>
+        new(losses.Min(loss => of(loss!).Low), middle.Typical, losses.Max(loss => of(loss!).High));
+}

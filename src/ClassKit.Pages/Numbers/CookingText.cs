@@ -1,0 +1,57 @@
+using ClassKit.Baking.Cooking;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Cooking;
+using ClassKit.Lessons.Packs;
+
+namespace ClassKit.Pages.Numbers;
+
+/// <summary>Where breads are cooked, in words.</summary>
+internal static class CookingText
+{
+    /// <summary>Where nobody can say what will be measured.</summary>
+    public const string NotPredicted = "cannot be predicted";
+
+    /// <summary>Why not.</summary>
+    public const string WhyNotPredicted = "No published figure says how far such a dough rises when it is cooked so: measure it, and write it down for the next class.";
+
+    /// <summary>What stands before a card's heat: "Oven", "Steamer"; "Cooked" where it changes over.</summary>
+    public static string Heading(LessonFormula formula) => WaysOf(formula) is [var way] ? Capital(CookingPlace.Of(way).Name) : "Cooked";
+
+    /// <summary>How hot, one after the other: "220 °C, then 175 °C", "pan 245 °C, then flame", "at the boiling point".</summary>
+    public static string Heats(LessonFormula formula, UnitSystem units)
+    {
+        var isOneWay = WaysOf(formula).Count == 1;
+        return string.Join(", then ", formula.Cooking.Select(step => (isOneWay, step) switch
+        {
+            (true, { Temperature: { } heat }) => KitchenText.Oven(heat, units),
+            (true, { Way: CookingWay.Steamer or CookingWay.BoilingWater }) => "at the boiling point",
+            (true, _) => "as hot as it is",
+            _ => KitchenText.Step(step, units),
+        }).Distinct());
+    }
+
+    /// <summary>"in the oven", "in the fat"; "in the heat" of breads that are cooked otherwise than each other.</summary>
+    public static string In(IEnumerable<LessonFormula> formulas) => CommonWay(formulas) is { } way ? In(way) : "in the heat";
+
+    /// <summary>"the oven", "the steamer"; "the heat" of breads that are cooked otherwise than each other.</summary>
+    public static string Place(IEnumerable<LessonFormula> formulas) => CommonWay(formulas) is { } way and not CookingWay.BoilingWater ? $"the {CookingPlace.Of(way).Name}" : "the heat";
+
+    /// <summary>The same of one bread.</summary>
+    public static string In(LeaveningComparison compared) => In([compared.Bread]);
+
+    private static string In(CookingWay way) => way switch
+    {
+        CookingWay.Griddle => "on the griddle",
+        CookingWay.Fryer => "in the fat",
+        CookingWay.Flame => "over the flame",
+        CookingWay.BoilingWater => "in the boiling water",
+        _ => $"in the {CookingPlace.Of(way).Name}",
+    };
+
+    private static CookingWay? CommonWay(IEnumerable<LessonFormula> formulas) => formulas.SelectMany(WaysOf).Distinct().ToList() is [var way] ? way : null;
+
+    private static List<CookingWay> WaysOf(LessonFormula formula) => [.. formula.Cooking.Select(step => step.Way!.Value).Distinct()];
+
+    private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
+}

@@ -1,0 +1,82 @@
+using ClassKit.Baking.Cooking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Lessons;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cooking;
+
+namespace ClassKit.Content.Tests.Lessons;
+
+/// <summary>Where a bread is cooked, read from the brackets of its steps as the handbook writes them.</summary>
+public sealed class CookingWaysTests : IDisposable
+{
+    private const string Dry = "(13–17 min, oven 175 °C, no wait)";
+
+    private readonly ContentFolder _folder = new();
+
+    /// <summary>The shipped popovers with the fat that a fryer takes, and no oven until one is written in.</summary>
+    private readonly string _bread = File.ReadAllText(Path.Combine(Repository.Lesson, "formulas/popovers.md")).ReplaceLineEndings("\n")
+        .Replace("(5–8 min, unattended, oven ready)", "(5–8 min)", StringComparison.Ordinal)
+        .Replace("(20 min, oven 220 °C, door shut)", "(20 min)", StringComparison.Ordinal)
+        .Replace("cup top: 70 mm\ncup bottom: 51 mm\ncup depth: 35 mm\n", "", StringComparison.Ordinal);
+
+    public void Dispose() => _folder.Dispose();
+
+    private Reading<LessonFormula> With(string conditions) => LessonFormulaReader.Read(_folder.Write("popovers.md", Complaint.Break(_bread, Dry, $"(13–17 min, {conditions})")));
+
+    /// <summary>Whose hands are in it, and what it takes: common practice, no source.</summary>
+    [Theory]
+    [InlineData("oven 175 °C", CookingWay.Oven, 175.0, 0, "")]
+    [InlineData("pizza oven 400 °C", CookingWay.PizzaOven, 400.0, 1, "1 pizza oven")]
+    [InlineData("combi oven 190 °C", CookingWay.CombiOven, 190.0, 0, "1 combi oven")]
+    [InlineData("steamer", CookingWay.Steamer, null, 0, "1 steamer")]
+    [InlineData("steamer, 2 steamer places", CookingWay.Steamer, null, 0, "2 steamers")]
+    [InlineData("griddle 450 °F", CookingWay.Griddle, 232.2, 1, "1 griddle")]
+    [InlineData("pan 230 °C, 2 people", CookingWay.Pan, 230.0, 2, "1 burner")]
+    [InlineData("fryer 180 °C", CookingWay.Fryer, 180.0, 1, "1 fryer")]
+    [InlineData("flame", CookingWay.Flame, null, 1, "1 burner")]
+    [InlineData("boiling water", CookingWay.BoilingWater, null, 1, "1 burner")]
+    [InlineData("microwave", CookingWay.Microwave, null, 0, "1 microwave")]
+    public void Every_way_is_read(string conditions, CookingWay way, double? celsius, int people, string takes)
+    {
+        var reading = With(conditions);
+        Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
+        var step = reading.Model!.Cooking.Single();
+
+        Assert.Equal((way, people), (step.Way, step.Work.People));
+        Assert.Equal(takes, string.Join(", ", step.Work.Uses));
+        Assert.Equal(celsius is null, step.Temperature is null);
+        if (celsius is { } heat)
+            Assert.Equal(heat, step.Temperature!.Value.Celsius, 0.1);
+    }
+
+    [Theory]
+    [InlineData("fryer 180 °C, unattended", "The brackets say `unattended` of a fryer", "Somebody stands by all the time")]
+    [InlineData("pan 230 °C, flame", "The brackets hold `flame` as well", "A step is cooked in one thing")]
+    [InlineData("steamer 100 °C", "The brackets hold `steamer 100 °C`", "Write `steamer` alone")]
+    [InlineData("fryer 1800 °C", "The temperature is 1800 °C", "from -40 to 600")]
+    [InlineData("staemer", "The brackets hold `staemer`, which is not known here", "steamer")]
+    public void What_cannot_be_is_said(string conditions, string found, string remedy) =>
+        Complaint.Only(With(conditions), Complaint.LineOf(_bread, Dry), found, remedy);
+
+    [Fact]
+    public void A_word_without_its_heat_only_occupies() =>
+        Complaint.Only(With("griddle"), Complaint.LineOf(_bread, "## Method"), "No step says what the bread is cooked in", "`griddle 230 °C`");
+
+    [Fact]
+    public void Frying_takes_fat()
+    {
+        var dry = Complaint.Break(_bread, Dry, "(3–4 min, fryer 180 °C)").Replace("| Vegetable oil (canola) | 1 g a piece |", "| Cornmeal | 1 g a piece |", StringComparison.Ordinal);
+        var problem = LessonFormulaReader.Read(_folder.Write("popovers.md", dry)).Problems.Single(problem => problem.Found.Contains("fried", StringComparison.Ordinal));
+
+        Complaint.One(problem, Complaint.LineOf(dry, "## Method"), "no fat is listed for the fryer", "1500 g a batch");
+    }
+
+    /// <summary>Each that cooks is a row of the handbook.</summary>
+    [Fact]
+    public void The_handbook_names_every_way()
+    {
+        var handbook = File.ReadAllText(Path.Combine(Repository.Root, "lessons", "README.md"));
+
+        Assert.All(CookingPlace.All, place => Assert.Matches($@"\n\| `{place.Name}{(place.HasHeat ? " [0-9]+ °C" : "")}` \|", handbook));
+    }
+}
