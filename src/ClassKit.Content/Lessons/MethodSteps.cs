@@ -21,7 +21,7 @@ internal static partial class MethodSteps
         var before = problems.Count;
         List<(MethodStep Step, int Line)> steps = [.. Lists.Entries(section, problems).Select(entry => (Step: Step(entry.Text, texts, problems)!, entry.Text.Line)).Where(read => read.Step is not null)];
         if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.IsCooking))
-            problems.Add(section.Line, "No step says what the bread is cooked in, and how hot that is", $"{HowCooked}{string.Join(", ", BenchWords.CookingExamples.Skip(1).Select(example => $"`{example}`"))}.");
+            problems.Add(section.Line, "No step says what the oven is set to, or what else the bread is cooked in", $"{HowCooked}{string.Join(", ", BenchWords.CookingExamples.Skip(1).Select(example => $"`{example}`"))}.");
         CheckWeighing(section, steps, problems.Count == before, problems);
         foreach (var late in steps.Skip(steps.FindLastIndex(read => read.Step.InOven) + 1).Where(read => read.Step.Work.OvenReady && steps.Exists(any => any.Step.InOven)))
             problems.Add(late.Line, $"`{late.Step.Name}` needs the oven ready, and nothing is baked after it", "Write `oven ready` at a step before the bake that the oven is ready for.");

@@ -60,7 +60,7 @@ public sealed class CookingWaysTests : IDisposable
 
     [Fact]
     public void A_word_without_its_heat_only_occupies() =>
-        Complaint.Only(With("griddle"), Complaint.LineOf(_bread, "## Method"), "No step says what the bread is cooked in", "`griddle 230 °C`");
+        Complaint.Only(With("griddle"), Complaint.LineOf(_bread, "## Method"), "what else the bread is cooked in", "`griddle 230 °C`");
 
     [Fact]
     public void Frying_takes_fat()

@@ -167,5 +167,5 @@ public sealed class LessonFormulaReaderTests : IDisposable
 
     [Fact]
     public void A_method_without_an_oven_says_so() =>
-        Complaint.Only(Read(_shipped.Replace("oven 220", "220", StringComparison.Ordinal).Replace("oven 175", "175", StringComparison.Ordinal)), Complaint.LineOf(_shipped, "## Method"), "No step says what the bread is cooked in", "oven 190 °C");
+        Complaint.Only(Read(_shipped.Replace("oven 220", "220", StringComparison.Ordinal).Replace("oven 175", "175", StringComparison.Ordinal)), Complaint.LineOf(_shipped, "## Method"), "No step says what the oven is set to", "oven 190 °C");
 }
