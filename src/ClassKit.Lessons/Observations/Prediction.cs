@@ -51,7 +51,7 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         {
             Measure.MassBefore => new(measure, Filled(new(grams, grams, grams)), "the card's portion, filled to within 5 %"),
             Measure.MassAfter => new(measure, Filled(After(grams, BakeLoss(compared))), "the portion as it was filled, less the bake loss"),
-            Measure.BakeLoss => new(measure, BakeLoss(compared).Map(PerHundred.Of), $"the loss in {(formula.IsOvenBread ? "baking" : "cooking")} of a {piece.Held.Holding.Name}: {piece.Held.Holding.LossSource}"),
+            Measure.BakeLoss => new(measure, BakeLoss(compared).Map(PerHundred.Of), LossOf(formula, piece.Held.Holding)),
             Measure.Height => formula.Shape is { } shape
                 ? new(measure, Shaped(Baked(piece).Map(volume => shape.HeightOf(volume.Millilitres)), shape), $"the gas held when the walls set, in a portion as it was filled, {shape.Words}; what the shape leaves open is in the range")
                 : null,
@@ -71,6 +71,12 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         ArgumentNullException.ThrowIfNull(here);
         ArgumentNullException.ThrowIfNull(seaLevel);
         return measure is not (Measure.Height or Measure.Diameter) || here.PerPiece.Held.Limit != RiseLimit.Walls || seaLevel.PerPiece.Held.Limit != RiseLimit.Walls;
+    }
+
+    private static string LossOf(LessonFormula formula, GasHolding holding)
+    {
+        var whose = $"{holding.Name}: {holding.LossSource}";
+        return formula.IsOvenBread ? "the loss in baking of a " + whose : "the loss in cooking of a " + whose;
     }
 
     /// <summary>A band of something that grows with what was filled in.</summary>
