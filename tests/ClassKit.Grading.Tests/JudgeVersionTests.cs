@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using static ClassKit.Grading.Tests.DealtForTests;
 
@@ -33,31 +34,42 @@ public sealed class JudgeVersionTests
         ["words"] = _ => "see my notes",
     };
 
-    private static string List => Repository.PathOf("tests", "ClassKit.Grading.Tests", "Judged", string.Create(CultureInfo.InvariantCulture, $"version-{JudgeRecord.CurrentVersion}.csv"));
+    private static string List(int version) => Repository.PathOf("tests", "ClassKit.Grading.Tests", "Judged", string.Create(CultureInfo.InvariantCulture, $"version-{version}.csv"));
+
+    public static TheoryData<int> Kept => [.. Enumerable.Range(JudgeRecord.EarliestKept, JudgeRecord.CurrentVersion - JudgeRecord.EarliestKept)];
+
+    [Theory]
+    [MemberData(nameof(Kept))]
+    public void What_an_earlier_version_judged_is_judged_again_as_it_was(int version)
+    {
+        var committed = File.ReadAllLines(List(version));
+        Assert.Equal(committed, Judged(new(version, [])));
+    }
 
     [Fact]
     public void Outcomes_change_only_together_with_the_version()
     {
-        var lines = Judged().ToList();
-        if (!File.Exists(List))
+        var list = List(JudgeRecord.CurrentVersion);
+        var lines = Judged(null).ToList();
+        if (!File.Exists(list))
         {
-            Directory.CreateDirectory(Path.GetDirectoryName(List)!);
-            File.WriteAllLines(List, lines);
-            Assert.Fail($"{List} was not there and has been written. Compare it with the list of the version before by eye, and commit it with the change that raised JudgeRecord.CurrentVersion.");
+            Directory.CreateDirectory(Path.GetDirectoryName(list)!);
+            File.WriteAllLines(list, lines);
+            Assert.Fail($"{list} was not there and has been written. Compare it with the list of the version before by eye, and commit it with the change that raised JudgeRecord.CurrentVersion.");
         }
-        var committed = File.ReadAllLines(List);
+        var committed = File.ReadAllLines(list);
         var changed = lines.Zip(committed).Where(pair => pair.First != pair.Second).ToList();
         Assert.True(changed.Count == 0 && lines.Count == committed.Length, $"""
-            {changed.Count} of {lines.Count} answers are judged otherwise than version {JudgeRecord.CurrentVersion} of the judge did ({List} has {committed.Length}).
+            {changed.Count} of {lines.Count} answers are judged otherwise than version {JudgeRecord.CurrentVersion} of the judge did ({list} has {committed.Length}).
             If that was wanted, raise JudgeRecord.CurrentVersion by one, run this test once more, which writes the new list, and commit it. The first of them (now / before):
             {string.Join('\n', changed.Take(8).Select(pair => $"{pair.First} / {pair.Second}"))}
             """);
     }
 
-    private static IEnumerable<string> Judged()
+    private static IEnumerable<string> Judged(JudgeRecord? recorded)
     {
         var dealt = Class with { Marking = Marking };
-        var grader = new ClassGrader(dealt);
+        var grader = new ClassGrader(dealt, recorded);
         foreach (var (before, written) in Before)
         {
             foreach (var part in DoughTemperatureExercise.Exercise.Parts)
@@ -70,12 +82,14 @@ public sealed class JudgeVersionTests
                         foreach (var earlier in DoughTemperatureExercise.Exercise.Parts.TakeWhile(other => other != part)) book.Answer(earlier.Id, written(earlier));
                         Fill(book, part, way, student.AnswersOf(DoughTemperatureExercise.Id)[part.Id]);
                         var grade = grader.Judge(book.As($"{student.Who.Id}.xlsx")).Grade!.Answers.Single(answer => answer.Part == part);
-                        yield return string.Create(CultureInfo.InvariantCulture, $"{before};{part.Id};{way};{student.Who.Id};{grade.Outcome};{grade.Points:0.##};{grade.Misconception?.Id}");
+                        yield return string.Create(CultureInfo.InvariantCulture, $"{before};{part.Id};{way};{student.Who.Id};{grade.Outcome};{grade.Points:0.##};{grade.Misconception?.Id ?? NearMiss(grade)}");
                     }
                 }
             }
         }
     }
+
+    private static string? NearMiss(AnswerGrade grade) => grade.Findings.OfType<AnswerFinding.NearMiss>().Select(miss => miss.Formula).FirstOrDefault();
 
     private static void Fill(ReturnedBook book, Part part, string way, double right)
     {

@@ -42,6 +42,27 @@ public sealed class CellFormula
         return parse.Formula ?? throw new FormatException(parse.Error!.ToString());
     }
 
+    /// <summary>The formula that a tree stands for, with the parentheses that keep its shape and no others.</summary>
+    /// <param name="root">Made by hand, or out of the trees of other formulas.</param>
+    /// <exception cref="FormatException">It would be larger than a formula can be.</exception>
+    public static CellFormula OfTree(FormulaNode root)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        return Of(CanonicalText.Of(Brackets.Needed(Brackets.Without(root))));
+    }
+
+    /// <summary>The formula that is read where a tree is written down as it stands, with no parentheses but its own.</summary>
+    /// <param name="root">A tree with parentheses in which something was changed.</param>
+    /// <exception cref="FormatException">It would be larger than a formula can be.</exception>
+    public static CellFormula OfWritten(FormulaNode root)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        return Of(CanonicalText.Of(root));
+    }
+
+    /// <summary>The syntax tree without parentheses: its shape says what belongs together.</summary>
+    public FormulaNode Shape => Brackets.Without(Root);
+
     /// <summary>The formula with other operands in the places of its names, so that <c>=flour*hydration</c> becomes <c>=B5*B6</c>.</summary>
     /// <param name="reference">For a name, the text of the operand to put there (<c>B5</c>, <c>'Sheet one'!B5</c>, <c>640</c>, <c>-3</c>, <c>A1+1</c>), or null to leave the name.
     /// What would bind differently in its new place is put in parentheses.</param>

@@ -66,6 +66,7 @@ internal sealed record KeyMeaning(string Key, string Means, string Example)
         new("method", "the rest of it, for the method; with accuracy it must come to 100 %", "60 %"),
         new("follow-through", "what the right method earns on an earlier wrong answer", "100 %"),
         new("misconception", "what a known wrong method earns", "0 %"),
+        new("near miss", "what a wrong method earns that nobody listed and that is a step or two from the right one; as much as a misconception if left out", "20 %"),
         new("unit slip", "what the right quantity in another unit earns; 0 % if left out", "0 %"),
         new("rounding slip", "what the right method earns, rounded too early or too far; 0 % if left out", "60 %"),
         new("teach again below", "a part is put forward for teaching again when fewer show the method", "60 %"),

@@ -33,6 +33,7 @@ public static class MarkingSchemeReader
         var (accuracy, followThrough, misconception, teachAgain) = (Share("accuracy"), Share("follow-through"), Share("misconception"), Share("teach again below"));
         decimal Optional(string key) => fields.Optional(key) is null ? 0 : Share(key);
         var (unitSlip, roundingSlip) = (Optional("unit slip"), Optional("rounding slip"));
+        decimal? nearMiss = fields.Has("near miss") ? Share("near miss") : null;
         var versions = fields.Has("several versions") ? fields.Choice("several versions", Choices) : VersionChoice.Best;
         LatePolicy? late = fields.Has("late a day") ? new(Share("late a day"), fields.Has("late at most") ? Share("late at most") : 1) : null;
         if (late is null && fields.Has("late at most"))
@@ -43,6 +44,8 @@ public static class MarkingSchemeReader
             problems.Add(fields.LineOf("method"), $"`accuracy` and `method` come to {AnswerUnit.Shown(AnswerUnit.Percent, accuracy + Share("method")):0.##} %", "They are the two halves of a part's points and add up to 100 %.");
         if (misconception > Math.Min(accuracy, followThrough))
             problems.Add(fields.LineOf("misconception"), "A known wrong method would earn more than a right number", "Write no more than `accuracy` and `follow-through` have.");
+        if (nearMiss > Math.Min(accuracy, followThrough))
+            problems.Add(fields.LineOf("near miss"), "A wrong method near the right one would earn more than a right number", "Write no more than `accuracy` and `follow-through` have.");
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -52,6 +55,7 @@ public static class MarkingSchemeReader
         {
             UnitSlipShare = unitSlip,
             RoundingSlipShare = roundingSlip,
+            NearMissShare = nearMiss,
             Versions = versions,
             Late = late,
             Total = total,

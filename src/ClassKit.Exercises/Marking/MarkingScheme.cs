@@ -21,6 +21,9 @@ public sealed record MarkingScheme(
     /// <summary>The share that the right method earns where it is rounded on the way or further than the part allows, 0 to 1.</summary>
     public decimal RoundingSlipShare { get; init; }
 
+    /// <summary>The share that a wrong method earns that nobody listed and that is one or two edits away from the right one, 0 to 1; null for that of a misconception.</summary>
+    public decimal? NearMissShare { get; init; }
+
     /// <summary>What late work costs; null for nothing.</summary>
     public LatePolicy? Late { get; init; }
 

@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.Findings.Quoting;
 
 namespace ClassKit.Grading.Findings;
@@ -70,6 +71,13 @@ public abstract record AnswerFinding
     /// <summary>A typed number that comes of rounding an earlier answer.</summary>
     /// <param name="Decimals">To how many decimals, 0 to 3.</param>
     public sealed record TypedFromRounded(int Decimals) : AnswerFinding;
+
+    /// <summary>Wrong, and what a formula near the key gives: nobody listed it, and nobody knows that the student thought so.</summary>
+    /// <param name="Edits">What is otherwise than in the key: one thing or two.</param>
+    /// <param name="Formula">The whole formula over the exercise's names, with its <c>=</c>.</param>
+    /// <param name="Cells">The student's cells that stand in the edits, by name.</param>
+    /// <param name="IsShown">True if a formula shows it, false if only a typed number does.</param>
+    public sealed record NearMiss(IReadOnlyList<KeyEdit> Edits, string Formula, IReadOnlyDictionary<string, string> Cells, bool IsShown) : AnswerFinding;
 
     /// <summary>A number that nothing else explains.</summary>
     public sealed record NotRight : AnswerFinding;

@@ -18,6 +18,7 @@ internal sealed class ClassInputs
     public ClassInputs(DealtClass dealt, JudgeRecord? recorded)
     {
         _dealt = dealt;
+        Version = recorded is { Version: >= JudgeRecord.EarliestKept and < JudgeRecord.CurrentVersion } ? recorded.Version : JudgeRecord.CurrentVersion;
         var pools = (recorded?.Pools ?? []).ToDictionary(pool => pool.Exercise, pool => pool.Inputs);
         var choices = (recorded?.Choices ?? []).ToLookup(choice => choice.Exercise);
         foreach (var exercise in dealt.Exercises)
@@ -35,6 +36,12 @@ internal sealed class ClassInputs
         }
     }
 
+    /// <summary>Whose rules decide: those of the record, if we still have them, so that nobody's grade changes because the program did.</summary>
+    public int Version { get; }
+
+    /// <summary>What tells two formulas of an exercise apart: the same for every student; one that was dealt where there are no others.</summary>
+    public IReadOnlyList<Variant> ToTellApart(Exercise exercise) => All(exercise) is { Count: > 0 } all ? all : [.. Drawn(exercise).Take(1)];
+
     /// <summary>All that were drawn for an exercise.</summary>
     public IReadOnlyList<Variant> All(Exercise exercise) => _pools[exercise.Id].All;
 
@@ -51,7 +58,7 @@ internal sealed class ClassInputs
     /// <summary>What goes on record.</summary>
     /// <param name="graded">Whose workbooks were judged.</param>
     public JudgeRecord ToRecord(IEnumerable<DealtStudent> graded) => new(
-        JudgeRecord.CurrentVersion,
+        Version,
         [.. _dealt.Exercises.Select(exercise => new JudgeRecord.Pool(exercise.Id, [.. All(exercise).Select(variant => variant.Givens)]))])
     {
         Choices = [.. graded.SelectMany(student => _dealt.ExercisesOf(student).Select(exercise => new JudgeRecord.Choice(student.Who.Id, exercise.Id, Places(student, exercise))))],

@@ -25,6 +25,7 @@ internal static class Credit
             Outcome.FollowThrough => marking.FollowThroughShare * methodOrNot,
             // Among a few letters a wrong one is as likely a guess, and a known wrong turn no work that could earn a share.
             Outcome.Misconception => part.Choice is null ? marking.MisconceptionShare : 0,
+            Outcome.Incorrect when judgement.Slip == SlipKind.NearMiss => marking.NearMissShare ?? marking.MisconceptionShare,
             Outcome.Incorrect when judgement.Slip is { } slip => ShareOf(marking, slip) * methodOrNot,
             Outcome.Incorrect or Outcome.Blank or Outcome.Unreadable or Outcome.Unsupported => 0,
         };
@@ -34,5 +35,6 @@ internal static class Credit
     {
         SlipKind.Unit => marking.UnitSlipShare,
         SlipKind.Rounding => marking.RoundingSlipShare,
+        SlipKind.NearMiss => marking.NearMissShare ?? marking.MisconceptionShare,
     };
 }

@@ -7,6 +7,7 @@ using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.NearMisses;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
@@ -23,6 +24,7 @@ internal sealed class ExerciseJudge
     private readonly MarkingScheme _marking;
     private readonly IReadOnlyList<Trial> _trials;
     private readonly IReadOnlyList<Variant> _drawn;
+    private readonly ClassNeighbours? _neighbours;
     private readonly Dictionary<string, JudgedAnswer> _judged = [];
 
     /// <param name="exercise">The exercise as dealt.</param>
@@ -31,14 +33,16 @@ internal sealed class ExerciseJudge
     /// <param name="dealt">The student's own variant.</param>
     /// <param name="fresh">Other inputs under the same constraints, to try the answers with.</param>
     /// <param name="drawn">All inputs drawn for the class, dealt and fresh: what a part allows does not hang on a student's numbers.</param>
+    /// <param name="neighbours">The wrong formulas near the keys; null to look for none.</param>
     public ExerciseJudge(
-        Exercise exercise, ReturnedExercise returned, MarkingScheme marking, Variant dealt, IReadOnlyList<Variant> fresh, IReadOnlyList<Variant> drawn)
+        Exercise exercise, ReturnedExercise returned, MarkingScheme marking, Variant dealt, IReadOnlyList<Variant> fresh, IReadOnlyList<Variant> drawn, ClassNeighbours? neighbours)
     {
         _exercise = exercise;
         _returned = returned;
         _marking = marking;
         _trials = [new(dealt), .. fresh.Select(variant => new Trial(variant))];
         _drawn = drawn;
+        _neighbours = neighbours;
     }
 
     private Trial Dealt => _trials[0];
@@ -212,9 +216,18 @@ internal sealed class ExerciseJudge
     private Judgement AsIncorrect(TriedAnswer answer, EarlierAnswers earlier, List<Evidence> evidence)
     {
         var reading = evidence[0].Reading;
-        return evidence.Select(one => SlipIn(answer, one)).FirstOrDefault(found => found is not null) is { } slip
-            ? OfSlip(reading, slip, answer.IsFormula)
-            : new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight());
+        var slip = evidence.Select(one => SlipIn(answer, one)).FirstOrDefault(found => found is not null)
+            ?? evidence.Select(one => NearMissIn(answer, earlier, one.Reading)).FirstOrDefault(found => found is not null);
+        return slip is null ? new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight()) : OfSlip(reading, slip, answer.IsFormula);
+    }
+
+    private Slip? NearMissIn(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
+    {
+        if (_neighbours is null) return null;
+        if (answer.IsFormula) return new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part)).Find(answer, reading);
+        return IsTelling(answer, reading) && !IsFilledIn(answer.Part, reading.Written(reading.Dealt))
+            ? new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part)).Find(answer.Part, reading.Dealt, earlier.AreTelling)
+            : null;
     }
 
     private Slip? SlipIn(TriedAnswer answer, Evidence evidence)

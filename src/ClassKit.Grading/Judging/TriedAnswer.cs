@@ -55,6 +55,14 @@ internal sealed class TriedAnswer
         }
     }
 
+    /// <summary>Right earlier answers in the cells that it uses.</summary>
+    public Ground OnRight => _usesEarlier ? Grounds.ElementAt(2) : AsItStands;
+
+    /// <summary>What the cell comes to for inputs that are none of the trials, on right earlier answers.</summary>
+    public CellValue At(Trial other) => (_usesEarlier
+        ? _returned.Evaluate(Part, other, _earlier.Parts.ToDictionary(before => before.Id, before => other.Right.Answers[before.Id]))
+        : _returned.Evaluate(Part, other)).Value;
+
     /// <summary>What the answer does on a ground, read in a way.</summary>
     public Behaviour On(Ground ground, Reading reading) => new([.. Values(ground).Select(value => reading.Of(value, Part))], ground);
 

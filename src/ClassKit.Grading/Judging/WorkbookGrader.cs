@@ -9,6 +9,7 @@ using ClassKit.Grading.Finding;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Quoting;
 using ClassKit.Grading.Intake;
+using ClassKit.Grading.NearMisses;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
@@ -22,8 +23,13 @@ internal sealed class WorkbookGrader
     private readonly DealtClass _dealt;
     private readonly PracticeLayout _layout;
     private readonly ClassInputs _fresh;
+    private readonly ClassNeighbours? _neighbours;
 
-    public WorkbookGrader(DealtClass dealt, PracticeLayout layout, ClassInputs fresh) => (_dealt, _layout, _fresh) = (dealt, layout, fresh);
+    public WorkbookGrader(DealtClass dealt, PracticeLayout layout, ClassInputs fresh)
+    {
+        (_dealt, _layout, _fresh) = (dealt, layout, fresh);
+        if (fresh.Version >= JudgeRecord.FirstWithNearMisses) _neighbours = new(fresh.ToTellApart);
+    }
 
     /// <summary>Judges every answer; flags gathers what the instructor should see.</summary>
     public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, ICollection<Flag> flags)
@@ -49,7 +55,7 @@ internal sealed class WorkbookGrader
         var dealt = student.Of(exercise.Id);
         FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
-        var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise)).Judge();
+        var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise), _neighbours).Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
             flags.Add(new Flag.FormulaToLookAt(Place(answers[grade.Part.Id], student), new(grade.Formula!)));
         return grades.Select(grade => (answers[grade.Part.Id], grade));

@@ -51,6 +51,10 @@ internal sealed record DealtDocument
         string Id, string Title, decimal AccuracyShare, decimal FollowThroughShare, decimal MisconceptionShare, decimal TeachAgainBelow,
         decimal UnitSlipShare = 0, decimal RoundingSlipShare = 0)
     {
+        /// <summary>Absent where it is that of a misconception.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public decimal? NearMissShare { get; init; }
+
         /// <summary>best or newest.</summary>
         public string SeveralVersions { get; init => field = value ?? "best"; } = "best";
 

@@ -72,6 +72,7 @@ public static class DealtJson
             Marking = new(dealt.Marking.Id, dealt.Marking.Title, dealt.Marking.AccuracyShare, dealt.Marking.FollowThroughShare,
                 dealt.Marking.MisconceptionShare, dealt.Marking.TeachAgainBelow, dealt.Marking.UnitSlipShare, dealt.Marking.RoundingSlipShare)
             {
+                NearMissShare = dealt.Marking.NearMissShare,
                 SeveralVersions = Word(dealt.Marking.Versions),
                 Late = dealt.Marking.Late is { } late ? new(late.ADay, late.AtMost) : null,
                 BestExercises = dealt.Marking.Total.BestExercises,
@@ -125,6 +126,7 @@ public static class DealtJson
         {
             UnitSlipShare = entry.UnitSlipShare,
             RoundingSlipShare = entry.RoundingSlipShare,
+            NearMissShare = entry.NearMissShare,
             Versions = Versions(entry.SeveralVersions),
             Late = entry.Late is { } late ? new(late.ADay, late.AtMost) : null,
             Total = new(entry.BestExercises, entry.PointsAtMost),

@@ -41,7 +41,7 @@ internal static class DealtRules
         foreach (var id in Doubles(dealt.Students.Select(student => student.Who.Id))) yield return $"there are two students {Shown(id)}";
         if (PracticeLayout.FirstNameClash(dealt.Exercises) is { } clash) yield return $"two cells are named {Shown(clash)}";
         var marking = dealt.Marking;
-        if (!new[] { marking.AccuracyShare, marking.FollowThroughShare, marking.MisconceptionShare, marking.UnitSlipShare, marking.RoundingSlipShare, marking.Late?.ADay ?? 0, marking.Late?.AtMost ?? 0 }.All(share => share is >= 0 and <= 1)
+        if (!new[] { marking.AccuracyShare, marking.FollowThroughShare, marking.MisconceptionShare, marking.UnitSlipShare, marking.RoundingSlipShare, marking.NearMissShare ?? 0, marking.Late?.ADay ?? 0, marking.Late?.AtMost ?? 0 }.All(share => share is >= 0 and <= 1)
             || marking.TeachAgainBelow is not (>= 0 and <= 1)) yield return "a share of the marking scheme is not between 0 and 1";
         if (marking.Total.BestExercises is < 1 || marking.Total.PointsAtMost is < 1) yield return "a limit of the marking scheme is below 1";
     }

@@ -21,7 +21,7 @@ public static class FindingWords
     public static string Of(AnswerGrade answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        return string.Join(' ', answer.Findings.Select(finding => Of(finding, answer.Part)));
+        return string.Join(' ', answer.Findings.Select(finding => finding is AnswerFinding.NearMiss miss ? NearMissWords.Of(miss, answer.Exercise, answer.Part) : Of(finding, answer.Part)));
     }
 
     private static string Of(AnswerFinding finding, Part part) => finding switch

@@ -7,6 +7,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.Findings.Quoting;
 using ClassKit.Grading.Findings.Refusals;
 
@@ -49,6 +50,8 @@ internal static class Every
         if (type == typeof(WhyThatVersion)) return new WhyThatVersion.EarnsMost();
         if (type == typeof((Part, double))) return (Parts.Of(), 100.0);
         if (type == typeof(CellFormula)) return CellFormula.Of("=flour*2");
+        if (type == typeof(KeyEdit)) return new KeyEdit.OtherCell("flour", "water", IsWhole: false);
+        if (type == typeof(IReadOnlyDictionary<string, string>)) return new Dictionary<string, string> { ["flour"] = "C5" };
         if (type == typeof((string, string))) return ("dough", "water");
         if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>)) return List(type.GetGenericArguments()[0]);
         if (type.IsEnum) return type.GetEnumValues().GetValue(0);

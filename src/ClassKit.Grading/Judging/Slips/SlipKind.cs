@@ -8,4 +8,7 @@ internal enum SlipKind
 
     /// <summary>Rounded on the way, or further than asked.</summary>
     Rounding,
+
+    /// <summary>A wrong formula near the key.</summary>
+    NearMiss,
 }

@@ -18,6 +18,8 @@ internal static class FactFields
 
     public static JsonArray Of(IEnumerable<string> texts) => [.. texts.Select(text => (JsonNode)text)];
 
+    public static JsonObject Of(IReadOnlyDictionary<string, string> texts) => new([.. texts.Select(text => KeyValuePair.Create(text.Key, (JsonNode?)text.Value))]);
+
     public static JsonArray Of(IEnumerable<Part> parts) => Of(parts.Select(part => part.Id));
 
     public static JsonArray Of(IEnumerable<Student> students) => Of(students.Select(student => student.Id));

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
@@ -17,6 +18,17 @@ internal sealed class FactReader(JsonObject entry, RecordNames names)
     public RecordNames Names => names;
 
     public string Text(string field) => Value<string>(field, "a text");
+
+    /// <summary>A formula with its <c>=</c>.</summary>
+    public string Formula(string field) => CellFormula.Of(Text(field)).Text;
+
+    /// <summary>A part of a formula, without <c>=</c>.</summary>
+    public string Expression(string field) => CellFormula.Of("=" + Text(field)).Text[1..];
+
+    /// <summary>Texts by what they are called.</summary>
+    public IReadOnlyDictionary<string, string> ByName(string field) => entry[field] is JsonObject texts
+        ? texts.ToDictionary(text => text.Key, text => text.Value is JsonValue value && value.TryGetValue<string>(out var found) ? found : throw Wrong(field, "texts by name"))
+        : throw Wrong(field, "an object");
 
     public string? TextOrNull(string field) => entry[field] is null ? null : Text(field);
 

@@ -38,6 +38,10 @@ internal static class FindingShapes
             from => new(from.Part("earlier"), from.Decimal("step"), from.Word<RoundingDirection>("direction"))),
         Shape.Of<AnswerFinding.TypedRounded>("typed-rounded", (fact, to) => to["decimals"] = fact.Decimals, from => new(from.Int("decimals"))),
         Shape.Of<AnswerFinding.TypedFromRounded>("typed-from-rounded", (fact, to) => to["decimals"] = fact.Decimals, from => new(from.Int("decimals"))),
+        Shape.Of<AnswerFinding.NearMiss>(
+            "near-miss",
+            (fact, to) => (to["edits"], to["formula"], to["cells"], to["shown"]) = (EditShapes.Of(fact.Edits), fact.Formula, FactFields.Of(fact.Cells), fact.IsShown),
+            from => new(EditShapes.In(from), from.Formula("formula"), from.ByName("cells"), from.Bool("shown"))),
         Shape.Of<AnswerFinding.NotRight>("not-right"),
         Shape.Of<AnswerFinding.ErrorValue>("error-value", (fact, to) => to["error"] = CellErrorText.Of(fact.Error), from => new(Error(from.Text("error")))),
         Shape.Of<AnswerFinding.Empty>("empty", (fact, to) => to["cell"] = fact.Cell, from => new(from.Text("cell"))),

@@ -1,0 +1,60 @@
+using ClassKit.CellFormulas.Values;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Judging.Slips;
+using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.NearMisses;
+
+namespace ClassKit.Grading.Judging;
+
+/// <summary>Finds what a wrong answer has otherwise than the key, where no slip and no misconception explains it.</summary>
+internal sealed class NearMissFinder
+{
+    private readonly ReturnedExercise _returned;
+    private readonly IReadOnlyList<Trial> _trials;
+    private readonly NeighbourTable _table;
+
+    /// <param name="returned">The exercise as it came back.</param>
+    /// <param name="trials">What answers are tried with, the dealt inputs first.</param>
+    /// <param name="table">The wrong formulas near the part's key.</param>
+    public NearMissFinder(ReturnedExercise returned, IReadOnlyList<Trial> trials, NeighbourTable table) => (_returned, _trials, _table) = (returned, trials, table);
+
+    /// <summary>What a formula has otherwise: it must do so under all trials, on right earlier answers or the student's own.</summary>
+    public Slip? Find(TriedAnswer answer, Reading reading)
+    {
+        foreach (var behaviour in answer.Grounds.Select(ground => answer.On(ground, reading)).Where(behaviour => behaviour.Varies))
+        {
+            if (Numbers(behaviour) is { } values && NearMissSearch.OneEdit(_table, Names(behaviour.Ground), values) is { } one) return Of(one, isShown: true);
+        }
+        var onRight = answer.On(answer.OnRight, reading);
+        return onRight.Varies && Numbers(onRight) is { } right && reading.Of(answer.At(new(_table.Two.Input)), answer.Part) is { } there
+            && NearMissSearch.TwoEdits(_table, there, Names(answer.OnRight), right) is { } two ? Of(two, isShown: true) : null;
+    }
+
+    /// <summary>What a typed number comes of, if it can only come of one thing.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="number">The number, which must be one that says how somebody came to it.</param>
+    /// <param name="onOwn">True if it may have been worked out from the student's own earlier answers.</param>
+    public Slip? Find(Part part, double number, bool onOwn)
+    {
+        var dealt = _trials[0];
+        List<IEnumerable<KeyValuePair<string, double>>> grounds = [dealt.Right.Answers];
+        if (onOwn) grounds.AddRange([dealt.HeldBefore(part), dealt.MeantBefore(part)]);
+        return NearMissSearch.OfNumber(_table, [.. grounds.Select(earlier => KeyValues.Names(dealt.Right.Givens, earlier))], number) is { } found ? Of(found, isShown: false) : null;
+    }
+
+    private static List<double>? Numbers(Behaviour behaviour) => behaviour.Values.All(value => value is not null) ? [.. behaviour.Values.Select(value => value!.Value)] : null;
+
+    private List<IReadOnlyDictionary<string, CellValue>> Names(Ground ground) =>
+        [.. _trials.Zip(ground.Earlier, (trial, earlier) => KeyValues.Names(trial.Right.Givens, earlier))];
+
+    private Slip Of(Neighbour neighbour, bool isShown)
+    {
+        var exercise = _trials[0].Right.Exercise;
+        var names = neighbour.Formula.Names.Concat(_table.Part.Key.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var cells = exercise.Givens.Where(given => names.Contains(given.Id)).Select(given => (given.Id, _returned.Cell(given).Cell))
+            .Concat(exercise.Parts.Where(part => names.Contains(part.Id)).Select(part => (part.Id, _returned.Cell(part).Cell)));
+        return new(SlipKind.NearMiss, new AnswerFinding.NearMiss(neighbour.Say(), neighbour.Formula.ToString(), cells.ToDictionary(cell => cell.Id, cell => cell.Cell), isShown));
+    }
+}

@@ -1,0 +1,31 @@
+using ClassKit.CellFormulas.Syntax;
+using ClassKit.Grading.Findings.Edits;
+
+namespace ClassKit.Grading.NearMisses.Families;
+
+/// <summary>A term, a factor or a divisor left out, or taken twice.</summary>
+internal static class TermEdits
+{
+    public static IEnumerable<Neighbour> At(Place place)
+    {
+        if (place.Node is not BinaryNode binary || !Tree.IsArithmetic(binary.Operator)) yield break;
+        yield return Without(place, binary, binary.Left, binary.Right);
+        if (binary.Operator != BinaryOperator.Power) yield return Without(place, binary, binary.Right, binary.Left);
+        if (binary.Operator == BinaryOperator.Power) yield break;
+        yield return Twice(place, binary, binary.Right, binary.Operator);
+        yield return Twice(place, binary, binary.Left, binary.Operator is BinaryOperator.Add or BinaryOperator.Subtract ? BinaryOperator.Add : BinaryOperator.Multiply);
+    }
+
+    private static Neighbour Without(Place place, BinaryNode binary, FormulaNode kept, FormulaNode term) =>
+        new(place.Put(kept), EditFamily.LeftOut, () => [new KeyEdit.LeftOut(Tree.Text(binary), Tree.Text(kept), Tree.Text(term), OperationOf(binary, term))]);
+
+    /// <summary>What the key does with a term: with the first of two it begins, so that it adds or multiplies it.</summary>
+    private static BinaryOperator OperationOf(BinaryNode binary, FormulaNode term) => ReferenceEquals(term, binary.Right) ? binary.Operator
+        : binary.Operator is BinaryOperator.Add or BinaryOperator.Subtract ? BinaryOperator.Add : BinaryOperator.Multiply;
+
+    private static Neighbour Twice(Place place, BinaryNode binary, FormulaNode term, BinaryOperator op)
+    {
+        var more = Tree.Binary(op, binary, term);
+        return new(place.Put(more), EditFamily.CountedTwice, () => [new KeyEdit.CountedTwice(Tree.Text(binary), Tree.Text(more), Tree.Text(term))]);
+    }
+}

@@ -1,0 +1,62 @@
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Values;
+
+namespace ClassKit.Grading.NearMisses;
+
+/// <summary>Looks for the wrong formula near the key that an answer behaves like.</summary>
+internal static class NearMissSearch
+{
+    /// <summary>Where a key rounds to whole packets, many formulas give the same few numbers: so many different ones say which it was.</summary>
+    private const int FewestForOne = 3;
+
+    private const int FewestForTwo = 5;
+
+    /// <summary>Decimals that answers are rounded to; null for not rounded.</summary>
+    private static readonly int?[] Rounded = [null, 4, 3, 2, 1, 0];
+
+    /// <summary>The first neighbour, one edit away, that gives what a formula gives under every trial; null if none does.</summary>
+    /// <remarks>To the last digit, or else rounded to the same decimals under each: how a wrong answer is rounded is not what is wrong with it.</remarks>
+    /// <param name="table">The part's neighbours.</param>
+    /// <param name="trials">What names stand for under each trial.</param>
+    /// <param name="values">What the formula gives under each.</param>
+    public static Neighbour? OneEdit(NeighbourTable table, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> trials, IReadOnlyList<double> values)
+    {
+        var dealt = NeighbourTable.Values(table.One, trials[0]);
+        var near = table.One.Zip(dealt, (neighbour, value) => (Neighbour: neighbour, Value: value))
+            .Where(one => one.Value is { } value && Rounded.Any(decimals => SameNumber.Is(Round(value, decimals), values[0]))).Select(one => one.Neighbour).ToList();
+        if (near.Count == 0 || Distinct(values) < Math.Min(FewestForOne, values.Count)) return null;
+        return Rounded.Select(decimals => near.Find(one => Gives(one, trials, values, (given, value) => SameNumber.Is(Round(given, decimals), value)))).FirstOrDefault(found => found is not null);
+    }
+
+    /// <summary>The same with two edits, to the last digit.</summary>
+    /// <param name="table">The part's neighbours.</param>
+    /// <param name="valueAtInput">What the formula gives for <see cref="SecondEdits.Input"/>.</param>
+    /// <param name="trials">What names stand for under each trial, on right earlier answers.</param>
+    /// <param name="values">What the formula gives under each.</param>
+    public static Neighbour? TwoEdits(NeighbourTable table, double valueAtInput, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> trials, IReadOnlyList<double> values) =>
+        Distinct(values) < FewestForTwo ? null : table.Two.Giving(valueAtInput).FirstOrDefault(two => Gives(two, trials, values, SameNumber.Is));
+
+    /// <summary>The one neighbour that gives a typed number to its digits; null where another gives it to three.</summary>
+    /// <param name="table">The part's neighbours.</param>
+    /// <param name="grounds">What names may stand for: with right earlier answers, or the student's own.</param>
+    /// <param name="typed">The number.</param>
+    public static Neighbour? OfNumber(NeighbourTable table, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> grounds, double typed)
+    {
+        var values = grounds.Select(names => NeighbourTable.Values(table.One, names)).ToList();
+        var giving = Enumerable.Range(0, table.One.Count).Where(at => table.One[at].Family != EditFamily.TakenIn && values.Exists(ground => ground[at] is { } value && SameNumber.IsToThreeDigits(typed, value))).Take(2).ToList();
+        return giving is [var only] && values.Exists(ground => ground[only] is { } value && SameNumber.IsWritten(typed, value)) ? table.One[only] : null;
+    }
+
+    private static double Round(double value, int? decimals) => decimals is { } to ? Math.Round(value, to, MidpointRounding.AwayFromZero) : value;
+
+    private static int Distinct(IReadOnlyList<double> values) => values.Select(value => Math.Round(value, 6, MidpointRounding.AwayFromZero)).Distinct().Count();
+
+    private static bool Gives(Neighbour neighbour, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> trials, IReadOnlyList<double> values, Func<double, double, bool> isThat)
+    {
+        for (var trial = 0; trial < trials.Count; trial++)
+        {
+            if (new NamedValues(trials[trial]).Number(neighbour.Root) is not { } value || !isThat(value, values[trial])) return false;
+        }
+        return true;
+    }
+}

@@ -1,0 +1,15 @@
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Syntax;
+using ClassKit.Grading.Findings.Edits;
+
+namespace ClassKit.Grading.NearMisses;
+
+/// <summary>A wrong formula that is an edit or two of the key away.</summary>
+/// <param name="Root">Its tree, without parentheses.</param>
+/// <param name="Family">What kind of edit made it, the likelier kinds first.</param>
+/// <param name="Say">The edits; made only when somebody asks, for there are hundreds of neighbours and few are met.</param>
+internal sealed record Neighbour(FormulaNode Root, EditFamily Family, Func<IReadOnlyList<KeyEdit>> Say)
+{
+    /// <summary>The formula over the exercise's names.</summary>
+    public CellFormula Formula => CellFormula.OfTree(Root);
+}

@@ -1,0 +1,17 @@
+using ClassKit.Exercises.Authoring;
+
+namespace ClassKit.Grading.NearMisses;
+
+/// <summary>A number on the student's sheet that a formula may use.</summary>
+/// <param name="Id">The name that keys use.</param>
+/// <param name="Unit">Its unit.</param>
+/// <param name="IsShare">True for a part of a whole, so that what is left of it, or the whole with it, may be meant.</param>
+internal sealed record SheetQuantity(string Id, string Unit, bool IsShare)
+{
+    /// <summary>Those that can be used before a part is answered: the givens and the answers before it, in the order in which they stand.</summary>
+    public static IReadOnlyList<SheetQuantity> Before(Exercise exercise, Part part) =>
+    [
+        .. exercise.Givens.Select(given => new SheetQuantity(given.Id, given.Unit, AnswerUnit.IsPercent(given.Unit) || (given.Unit.Length == 0 && given.To < 1))),
+        .. exercise.Parts.TakeWhile(other => other != part).Where(other => other.Choice is null).Select(other => new SheetQuantity(other.Id, other.Unit, AnswerUnit.IsPercent(other.Unit))),
+    ];
+}

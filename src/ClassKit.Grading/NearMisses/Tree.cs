@@ -1,0 +1,23 @@
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Syntax;
+
+namespace ClassKit.Grading.NearMisses;
+
+/// <summary>Makes nodes of formulas that nobody typed.</summary>
+internal static class Tree
+{
+    public static NumberNode Number(double value) => new(value, default);
+
+    public static NameNode Name(string id) => new(null, id, default);
+
+    public static BinaryNode Binary(BinaryOperator op, FormulaNode left, FormulaNode right) => new(op, left, right, default);
+
+    public static CallNode Call(string function, params FormulaNode[] arguments) => new(function, arguments, default);
+
+    public static bool IsOne(FormulaNode node) => node is NumberNode { Value: 1 };
+
+    public static bool IsArithmetic(BinaryOperator op) => op is >= BinaryOperator.Power and <= BinaryOperator.Subtract;
+
+    /// <summary>The formula of a node, without <c>=</c>.</summary>
+    public static string Text(FormulaNode node) => CellFormula.OfTree(node).ToString()[1..];
+}

@@ -1,0 +1,46 @@
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Edits;
+
+namespace ClassKit.Wording.Answers;
+
+/// <summary>What a student is told of a wrong answer that behaves like a formula near the right one. It is an observation: what they thought, nobody knows.</summary>
+public static class NearMissWords
+{
+    /// <summary>The observation, and where to look.</summary>
+    public static string Of(AnswerFinding.NearMiss miss, Exercise exercise, Part part)
+    {
+        ArgumentNullException.ThrowIfNull(miss);
+        ArgumentNullException.ThrowIfNull(exercise);
+        ArgumentNullException.ThrowIfNull(part);
+        var sheet = new SheetTerms(exercise, miss.Cells);
+        return $"{(miss.IsShown ? "" : "Your number is what one gets like this. ")}It looks as if {Observation(miss, part, sheet)}.{Place(miss.Edits[0], exercise, sheet)}";
+    }
+
+    /// <summary>The observation alone, for a group of answers: no cells, what their sheets call them.</summary>
+    public static string OfMethod(IReadOnlyList<KeyEdit> edits, Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(edits);
+        var sheet = new SheetTerms(exercise, new Dictionary<string, string>());
+        return string.Join("; and ", edits.Select(edit => EditWords.What(edit, sheet)));
+    }
+
+    private static string Observation(AnswerFinding.NearMiss miss, Part part, SheetTerms sheet)
+    {
+        if (miss.Edits is [var one]) return EditWords.SaysAll(one) ? EditWords.What(one, sheet) : $"{EditWords.What(one, sheet)}: {Instead(one.Written, one.Right, sheet)}";
+        var what = string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet)));
+        return $"two things happened: {what}. Together that is {Instead(miss.Formula[1..], part.Key.ToString()[1..], sheet)}";
+    }
+
+    private static string Instead(string written, string right, SheetTerms sheet) => $"{sheet.Cells(written)} where {sheet.Cells(right)} belongs{sheet.Legend(right, written)}";
+
+    /// <summary>The line of the worked solution in which the edited place stands: its step, or the quantity that it is about.</summary>
+    private static string Place(KeyEdit edit, Exercise exercise, SheetTerms sheet)
+    {
+        if (exercise.Steps.LastOrDefault(step => CellFormula.OfTree(step.Key.Shape).ToString().Contains(edit.Right, StringComparison.OrdinalIgnoreCase)) is { } step)
+            return $" In the worked solution, see “{step.What}”.";
+        var label = CellFormula.Of("=" + edit.Right).Names.Select(sheet.Label).LastOrDefault(name => name is not null);
+        return label is null ? " Hold it against the worked solution." : $" In the worked solution, look where the {label} comes in.";
+    }
+}
