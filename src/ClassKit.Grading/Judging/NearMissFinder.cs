@@ -5,6 +5,7 @@ using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.Judging;
 

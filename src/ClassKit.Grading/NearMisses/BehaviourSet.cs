@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Variants;
+using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses;
 

@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Values;
+using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses;
 

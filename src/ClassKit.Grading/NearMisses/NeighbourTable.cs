@@ -3,6 +3,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Variants;
+using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses;
 

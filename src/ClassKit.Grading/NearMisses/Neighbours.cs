@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Grading.NearMisses.Families;
+using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses;
 

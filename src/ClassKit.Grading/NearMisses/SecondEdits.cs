@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Variants;
+using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses;
 

@@ -10,6 +10,7 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.UseCases.Tests.Records;
@@ -136,6 +137,10 @@ internal sealed class AnyGrades
 
     private object? Argument(ParameterInfo parameter)
     {
+        // What stands in an edit is part of a formula, and there is at least one edit.
+        if (parameter.Member.DeclaringType!.IsAssignableTo(typeof(KeyEdit)) && parameter.ParameterType == typeof(string)) return _part.Key.Text[1..];
+        if (parameter.Member.DeclaringType == typeof(AnswerFinding.NearMiss) && parameter.ParameterType == typeof(string)) return _part.Key.Text;
+        if (parameter.ParameterType == typeof(IReadOnlyList<KeyEdit>)) return new[] { (KeyEdit)Fact(typeof(KeyEdit)) };
         var isNullable = !parameter.ParameterType.IsValueType && Nullability.Create(parameter).WriteState == NullabilityState.Nullable;
         return isNullable && _random.Next(2) == 0 ? null : Of(parameter.ParameterType);
     }
@@ -158,6 +163,7 @@ internal sealed class AnyGrades
         if (type == typeof(int?)) return _random.Next(2000);
         if (type == typeof(SyntaxError)) return CellFormula.Parse("=" + Text() + "(").Error!;
         if (type == typeof((string, string))) return (_exercise.Id, _part.Id);
+        if (type == typeof(IReadOnlyDictionary<string, string>)) return new Dictionary<string, string> { [Text()] = Text() };
         if (type.IsEnum) return type.GetEnumValues().GetValue(_random.Next(type.GetEnumValues().Length))!;
         if (!type.IsGenericType || type.GetGenericTypeDefinition() != typeof(IReadOnlyList<>)) return Fact(type);
         var list = Array.CreateInstance(type.GetGenericArguments()[0], _random.Next(4));

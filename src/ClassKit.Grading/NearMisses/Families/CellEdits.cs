@@ -1,6 +1,7 @@
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings.Edits;
+using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses.Families;
 

@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Grading.Findings.Edits;
+using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses.Families;
 

@@ -39,7 +39,9 @@ internal static class EditShapes
 
     public static JsonArray Of(IReadOnlyList<KeyEdit> edits) => [.. edits.Select(Entry)];
 
-    public static IReadOnlyList<KeyEdit> In(FactReader from) =>
+    public static IReadOnlyList<KeyEdit> In(FactReader from) => Each(from) is { Count: > 0 } edits ? edits : throw new FormatException("“edits” is empty, and a near miss has at least one");
+
+    private static IReadOnlyList<KeyEdit> Each(FactReader from) =>
         [.. from.Each("edits").Select(edit => All.Model(edit) ?? throw new FormatException($"“{edit.Text("kind")}” is no edit that this version knows"))];
 
     private static JsonObject Entry(KeyEdit edit)

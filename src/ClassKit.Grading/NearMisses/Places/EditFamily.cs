@@ -1,4 +1,4 @@
-namespace ClassKit.Grading.NearMisses;
+namespace ClassKit.Grading.NearMisses.Places;
 
 /// <summary>Kinds of edit. Where two give the same behaviour the first is the simpler story, and is told.</summary>
 internal enum EditFamily

@@ -2,7 +2,7 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Grading.Findings.Edits;
 
-namespace ClassKit.Grading.NearMisses;
+namespace ClassKit.Grading.NearMisses.Places;
 
 /// <summary>A wrong formula that is an edit or two of the key away.</summary>
 /// <param name="Root">Its tree, without parentheses.</param>

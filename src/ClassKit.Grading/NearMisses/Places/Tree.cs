@@ -1,7 +1,7 @@
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 
-namespace ClassKit.Grading.NearMisses;
+namespace ClassKit.Grading.NearMisses.Places;
 
 /// <summary>Makes nodes of formulas that nobody typed.</summary>
 internal static class Tree

@@ -1,6 +1,6 @@
 using ClassKit.CellFormulas.Syntax;
 
-namespace ClassKit.Grading.NearMisses;
+namespace ClassKit.Grading.NearMisses.Places;
 
 /// <summary>A node of a key's tree, and how the tree reads with another in its place.</summary>
 /// <param name="Node">The node.</param>

@@ -1,6 +1,6 @@
 using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Grading.NearMisses;
+namespace ClassKit.Grading.NearMisses.Places;
 
 /// <summary>A number on the student's sheet that a formula may use.</summary>
 /// <param name="Id">The name that keys use.</param>
