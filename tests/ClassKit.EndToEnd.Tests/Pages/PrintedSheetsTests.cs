@@ -28,6 +28,9 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         ["pack/formula-cards"] = 4,
     };
 
+    /// <summary>What announces what follows: alone at the foot of a side it announces nothing.</summary>
+    private const string HeadingsOnPaper = "() => [...document.querySelectorAll('h1, h2, h3, h4, caption, thead tr')].map(heading => heading.innerText)";
+
     private readonly TemporaryFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
@@ -35,7 +38,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
     [Theory]
     [InlineData("A4")]
     [InlineData("Letter")]
-    public async Task A_page_takes_no_more_sides_than_somebody_reads(string paper)
+    public async Task A_page_takes_no_more_sides_than_somebody_reads_and_leaves_no_heading_or_line_alone(string paper)
     {
         Tool.PdfToText.Require();
         await using var chromium = await ChromiumBrowser.LaunchAsync();
@@ -46,9 +49,10 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
             await page.GotoAsync(new Uri(file).AbsoluteUri);
             var pdf = _folder.Of("page.pdf");
             await page.PdfAsync(new() { Path = pdf, Format = paper });
-            // A form feed stands behind every side.
-            var sides = Tool.PdfToText.Run(pdf, "-").Count(letter => letter == '\f');
-            if (sides > most) failures.Add($"{Path.GetRelativePath(tour.Folder, file)} takes {sides} sides of {paper}, and {most} were promised");
+            var sides = PrintedSide.Of(Tool.PdfToText.Run("-layout", pdf, "-"));
+            if (sides.Count > most) failures.Add($"{Place(file)} takes {sides.Count} sides of {paper}, and {most} were promised");
+            var headings = await page.EvaluateAsync<string[]>(HeadingsOnPaper);
+            failures.AddRange(sides.SelectMany(side => side.Faults(headings)).Select(fault => $"{Place(file)} on {paper}, {fault}"));
         }
 
         Assert.True(failures.Count == 0, string.Join('\n', failures));
