@@ -12,13 +12,17 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
     public void Dispose() => _folder.Dispose();
 
     [Fact]
-    public async Task Every_page_of_the_tour_passes_in_light_and_every_kind_of_page_in_dark()
+    public async Task Every_kind_of_page_of_the_tour_passes_in_light_and_in_dark()
     {
-        // Sheets differ in nothing but numbers, so one of them speaks for all; feedback pages differ in their words, which matters in light only, for
-        // dark changes nothing but colours.
-        var pages = tour.Pages.DistinctBy(page => Kind(page, "sheets")).ToList();
+        // Sheets differ in nothing but numbers, so one of them speaks for all. Feedback pages differ in their words: those with most to say, with least,
+        // and some between. That matters in light only, for dark changes nothing but colours.
+        var kinds = tour.Pages.DistinctBy(page => Kind(page, "sheets")).ToList();
+        var feedback = kinds.Where(page => Kind(page, "feedback") != page).OrderByDescending(page => new FileInfo(page).Length).ThenBy(page => page, StringComparer.Ordinal).ToList();
+        var spoken = feedback.Where((_, at) => at < 2 || at % 5 == 0 || at == feedback.Count - 1).ToList();
+        Assert.InRange(spoken.Count, 5, 9);
 
-        await Pass(pages, pages.DistinctBy(page => Kind(page, "feedback")));
+        // What is printed for the whole class repeats its students' pages, and is printed, so never dark.
+        await Pass([.. kinds.Except(feedback), .. spoken], kinds.Except(feedback).Where(page => !page.EndsWith("-to-print.html", StringComparison.Ordinal)).Append(feedback[0]));
     }
 
     [Fact]
