@@ -1,5 +1,5 @@
-using ClassKit.Pages.Terms;
 using ClassKit.UseCases.Checking;
+using ClassKit.Wording.Terms;
 
 namespace ClassKit.Cli.Reporting;
 
@@ -12,7 +12,7 @@ internal static class RuleLines
         foreach (var grade in proof.Grades)
         {
             output.WriteLine($"  {grade.Student.Name}");
-            foreach (var step in WorkingText.Of(grade, proof.Rule)) output.WriteLine($"    {step}");
+            foreach (var step in WorkingWords.Of(grade, proof.Rule)) output.WriteLine($"    {step}");
         }
     }
 }

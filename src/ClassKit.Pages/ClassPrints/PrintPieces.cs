@@ -1,7 +1,6 @@
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Results;
-using ClassKit.Pages.Numbers;
 using ClassKit.Pages.Rendering;
 
 namespace ClassKit.Pages.ClassPrints;

@@ -3,7 +3,6 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Texts;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Results;
-using ClassKit.Pages.Numbers;
 using ClassKit.Wording.Counts;
 using ClassKit.Wording.Outcomes;
 

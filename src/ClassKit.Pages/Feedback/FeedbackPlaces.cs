@@ -1,5 +1,4 @@
 using ClassKit.Grading.Results;
-using ClassKit.Pages.Numbers;
 using ClassKit.Wording.Counts;
 using ClassKit.Wording.Outcomes;
 

@@ -1,5 +1,4 @@
 using ClassKit.Exercises.Authoring;
-using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Keys;
 

@@ -1,6 +1,5 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
-using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Practice;
 

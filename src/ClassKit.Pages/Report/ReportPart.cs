@@ -1,6 +1,5 @@
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
-using ClassKit.Pages.Numbers;
 using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.Pages.Report;

@@ -1,14 +1,14 @@
 using System.Globalization;
 using ClassKit.Exercises.Authoring;
 
-namespace ClassKit.Pages.Numbers;
+namespace ClassKit.Wording.Numbers;
 
 /// <summary>Numbers and quantities as a page prints them: the same in every culture.</summary>
 /// <remarks>
 /// A space stands between number and unit, and digits are grouped in threes by a thin space from five digits on
 /// (NIST SP 811, 7.2 and 10.5.3). The spaces do not break.
 /// </remarks>
-internal static class NumberText
+public static class NumberText
 {
     private const char Minus = '\u2212';
     private const char UnitSpace = '\u00A0';

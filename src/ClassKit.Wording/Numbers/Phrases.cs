@@ -1,10 +1,10 @@
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Wording.Counts;
 
-namespace ClassKit.Pages.Numbers;
+namespace ClassKit.Wording.Numbers;
 
 /// <summary>Small turns of phrase that pages share.</summary>
-internal static class Phrases
+public static class Phrases
 {
     /// <summary>The letter of a part, counted from 0.</summary>
     // The same letters as spreadsheet columns: after z comes aa.

@@ -1,21 +1,24 @@
-using ClassKit.Pages.Numbers;
 using ClassKit.Terms.Agreement;
+using ClassKit.Wording.Numbers;
 
-namespace ClassKit.Pages.Terms;
+namespace ClassKit.Wording.Terms;
 
 /// <summary>How far two markers agree, in words that claim no more than so many students can show.</summary>
-internal static class AgreementText
+public static class AgreementWords
 {
     /// <summary>A level on average, above which a marker is said to lean.</summary>
     private const double Lean = 0.15;
 
+    /// <summary>A coefficient, to two decimals.</summary>
     public static string Figure(double value) => NumberText.Fixed(value, 2);
 
+    /// <summary>An interval from its low end to its high one.</summary>
     public static string Of(Interval? interval) => interval is { } known ? $"{Figure(known.Low)} to {Figure(known.High)}" : "none";
 
     /// <summary>The second marker against the first.</summary>
     public static string Leaning(double levels) => Math.Abs(levels) < Lean ? "much alike" : $"{(levels > 0 ? "kinder" : "stricter")} by {NumberText.Fixed(Math.Abs(levels), 1)} of a level";
 
+    /// <summary>The six coefficients by the names that Shrout and Fleiss (1979) gave them.</summary>
     public static IEnumerable<(string Name, Coefficient Coefficient)> Named(IntraclassCorrelations points) =>
     [
         ("(1,1), one mark", points.OneSingle), ("(2,1), one mark", points.TwoSingle), ("(3,1), one mark", points.ThreeSingle),

@@ -1,13 +1,13 @@
 using ClassKit.Terms.Rules;
 
-namespace ClassKit.Pages.Terms;
+namespace ClassKit.Wording.Terms;
 
 /// <summary>What a rule says, in words.</summary>
-internal static class RuleText
+public static class GradeRuleWords
 {
     /// <summary>How results are rounded.</summary>
     public static string Of(Rounding rounding) => rounding.Step is { } step
-        ? $"rounded to {ShareText.OfPercent(step)}, the middle {Of(rounding.Tie)}"
+        ? $"rounded to {ShareWords.OfPercent(step)}, the middle {Of(rounding.Tie)}"
         : "not rounded";
 
     /// <summary>Where a result in the middle goes.</summary>
@@ -19,16 +19,16 @@ internal static class RuleText
         yield return (rule.Resit.Choice, rule.Resit.AtMost) switch
         {
             (ResitChoice.Replaces, 1) => "A resit replaces what was there.",
-            (ResitChoice.Replaces, var most) => $"A resit replaces what was there, and earns at most {ShareText.Of(most)}.",
+            (ResitChoice.Replaces, var most) => $"A resit replaces what was there, and earns at most {ShareWords.Of(most)}.",
             (ResitChoice.Better, 1) => "Of several sittings the better one counts.",
-            (ResitChoice.Better, var most) => $"Of several sittings the better one counts; a resit earns at most {ShareText.Of(most)}.",
+            (ResitChoice.Better, var most) => $"Of several sittings the better one counts; a resit earns at most {ShareWords.Of(most)}.",
         };
         yield return rule.Absence switch
         {
             AbsenceRule.Zero => "An absence that nothing excuses counts as no points.",
             AbsenceRule.LeftOut => "An absence is left out, as excused work is.",
         };
-        if (rule.LateOff > 0) yield return $"Late work loses {ShareText.Of(rule.LateOff)} of its points, unless its own marking took something off.";
+        if (rule.LateOff > 0) yield return $"Late work loses {ShareWords.Of(rule.LateOff)} of its points, unless its own marking took something off.";
         yield return "Excused work leaves its weight to the rest.";
     }
 }

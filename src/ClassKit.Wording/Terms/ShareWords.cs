@@ -1,12 +1,12 @@
 using ClassKit.Exercises.Authoring;
-using ClassKit.Pages.Numbers;
+using ClassKit.Wording.Numbers;
 
-namespace ClassKit.Pages.Terms;
+namespace ClassKit.Wording.Terms;
 
 /// <summary>Shares and percentages of a grade, to a hundredth of a percent: enough to follow the working by hand.</summary>
-internal static class ShareText
+public static class ShareWords
 {
-    public const int Decimals = 2;
+    private const int Decimals = 2;
 
     /// <summary>A share from 0 to 1.</summary>
     public static string Of(decimal share) => OfPercent(AnswerUnit.Shown(AnswerUnit.Percent, share));

@@ -1,11 +1,11 @@
-using ClassKit.Pages.Numbers;
 using ClassKit.Terms.Grades;
 using ClassKit.Terms.Marks;
+using ClassKit.Wording.Numbers;
 
-namespace ClassKit.Pages.Terms;
+namespace ClassKit.Wording.Terms;
 
 /// <summary>What a piece of work came to, and why, in words.</summary>
-internal static class WorkText
+public static class WorkWords
 {
     /// <summary>A mark as it was given.</summary>
     public static string Of(Mark mark) => mark.State switch
@@ -33,8 +33,8 @@ internal static class WorkText
     private static string Sitting(SittingResult sitting, WorkResult work)
     {
         var name = sitting.Attempt.Sitting == 1 ? "" : sitting.Attempt.Sitting == 2 ? "resit: " : $"resit {sitting.Attempt.Sitting - 1}: ";
-        var late = sitting.LateOff > 0 ? $", less {ShareText.Of(sitting.LateOff)} of that" : sitting.Attempt.Mark.Lateness == Lateness.LateAndSettled ? " (taken off already)" : "";
-        var capped = sitting.IsCapped ? $", as a resit {ShareText.Of(sitting.Share!.Value)}" : "";
+        var late = sitting.LateOff > 0 ? $", less {ShareWords.Of(sitting.LateOff)} of that" : sitting.Attempt.Mark.Lateness == Lateness.LateAndSettled ? " (taken off already)" : "";
+        var capped = sitting.IsCapped ? $", as a resit {ShareWords.Of(sitting.Share!.Value)}" : "";
         var counts = work.Sittings.Count(one => one.Share is not null) > 1 && sitting == work.Counted ? " (this one counts)" : "";
         return name + Of(sitting.Attempt.Mark) + late + capped + counts;
     }

@@ -134,4 +134,22 @@ public sealed class PageStructureTests
         foreach (var pages in again)
             Assert.Equal(SamplePages.All, pages);
     }
+
+    [Fact]
+    public void Pages_do_not_depend_on_the_culture()
+    {
+        var before = Thread.CurrentThread.CurrentCulture;
+        try
+        {
+            var commas = (System.Globalization.CultureInfo)System.Globalization.CultureInfo.InvariantCulture.Clone();
+            commas.NumberFormat.NumberDecimalSeparator = ",";
+            commas.NumberFormat.NegativeSign = "~";
+            Thread.CurrentThread.CurrentCulture = commas;
+            Assert.Equal(SamplePages.All, SamplePages.Render());
+        }
+        finally
+        {
+            Thread.CurrentThread.CurrentCulture = before;
+        }
+    }
 }

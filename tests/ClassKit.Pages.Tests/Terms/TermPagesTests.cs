@@ -1,6 +1,6 @@
 using AngleSharp.Dom;
-using ClassKit.Pages.Terms;
 using ClassKit.Pages.Tests.Samples;
+using ClassKit.Wording.Terms;
 
 namespace ClassKit.Pages.Tests.Terms;
 
@@ -21,7 +21,7 @@ public sealed class TermPagesTests
         foreach (var grade in SampleTerm.Grades)
         {
             var page = Html.Parse(SamplePages.All[$"term-{grade.Student.Id}.html"]);
-            Assert.Equal(WorkingText.Of(grade, SampleTerm.Term.Rule), page.QuerySelectorAll("#working ~ ol li").Select(step => step.TextContent));
+            Assert.Equal(WorkingWords.Of(grade, SampleTerm.Term.Rule), page.QuerySelectorAll("#working ~ ol li").Select(step => step.TextContent));
             Assert.Equal(grade.Works.Count(), page.QuerySelectorAll("#marks ~ .wide tbody tr td:nth-child(2)").Length);
             Assert.Equal(grade.IsProvisional, page.QuerySelector("#outlook") is not null);
         }

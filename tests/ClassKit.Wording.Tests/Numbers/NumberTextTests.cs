@@ -1,6 +1,6 @@
-using ClassKit.Pages.Numbers;
+using ClassKit.Wording.Numbers;
 
-namespace ClassKit.Pages.Tests.Numbers;
+namespace ClassKit.Wording.Tests.Numbers;
 
 public sealed class NumberTextTests
 {
@@ -35,7 +35,6 @@ public sealed class NumberTextTests
             commas.NumberFormat.NegativeSign = "~";
             Thread.CurrentThread.CurrentCulture = commas;
             Assert.Equal("\u22121.5", NumberText.AtMost(-1.5, 1));
-            Assert.Equal(Samples.SamplePages.All, Samples.SamplePages.Render());
         }
         finally
         {
