@@ -81,7 +81,7 @@ public sealed class IngredientRow
     {
         var (protein, fat, ash) = (Share("protein") ?? 0, Share("fat") ?? 0, Share("ash") ?? 0);
         var solids = new FoodSolids(protein, fat, Share("carbohydrate") ?? Math.Max(0, 100 - water - protein - fat - ash), ash);
-        if (water + protein + fat + solids.Carbohydrate + ash > 100 + Slack) Fault("water", IngredientFaultKind.TooMuch);
+        if (water + protein + fat + Math.Max(solids.Carbohydrate, Share("sugar") ?? 0) + ash > 100 + Slack) Fault("water", IngredientFaultKind.TooMuch);
         return solids;
     }
 

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using ClassKit.Cli.Reporting;
+using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.UseCases.Checking;
+using ClassKit.Wording.Counts;
 
 namespace ClassKit.Cli.Commands;
 
@@ -12,20 +14,36 @@ internal static class CheckCommand
     {
         var paths = new Argument<string[]>("PATH") { Description = "Lessons, exercises, rubrics, class profiles, rosters, or folders of them.", Arity = ArgumentArity.OneOrMore };
         var draws = new Option<bool>("--draws") { Description = "Show how the draws of every exercise fared: variants, effort, and what was thrown away and why." };
-        var command = new Command("check", "Check authored content; every problem with file and line.") { paths, draws };
-        command.SetAction(parsed => Run(report, parsed.GetRequiredValue(paths), parsed.GetValue(draws)));
+        var fine = new Option<bool>("--fine") { Description = "Name what is fine as well, and show what rules for grades make of three invented students." };
+        var command = new Command("check", "Check authored content: what stands in the way, what is most likely not meant, and what is good to know, each with file and line.") { paths, draws, fine };
+        command.SetAction(parsed => Run(report, parsed.GetRequiredValue(paths), parsed.GetValue(draws), parsed.GetValue(fine)));
         return command;
     }
 
-    private static int Run(Report report, string[] paths, bool draws)
+    private static int Run(Report report, string[] paths, bool draws, bool fine)
     {
         var check = report.Watch(run => CheckContent.Run(new(Library.OfPaths(), paths), run));
         if (draws) DrawsTable.Write(report.Output, check.Exercises);
-        if (check.Problems.Count > 0) return report.Problems(check.Problems);
-        foreach (var item in check.Items) report.Output.WriteLine($"{DisplayPath.Of(item.Path)}: fine");
-        foreach (var note in check.Notes) report.Output.WriteLine(note);
+        if (fine) Fine(report, check);
+        var exit = check.Problems.Count > 0 ? report.Problems(check.Problems) : ExitCode.Done;
+        Say(report, "Most likely not meant:", check.Doubts);
+        Say(report, "Good to know:", check.Notes);
+        report.Output.WriteLine($"{check.Items.Count} checked, {(check.Problems.Count > 0 ? Counted.Of(check.Problems.Count, "problem") : "no problem")} found{(check.Doubts.Count > 0 ? $", {check.Doubts.Count} most likely not meant" : "")}.");
+        return exit;
+    }
+
+    private static void Fine(Report report, ContentProof check)
+    {
+        // A lesson's problems are in its files.
+        foreach (var item in check.Items.Where(item => !check.Problems.Concat(check.Doubts).Any(one => one.File == item.Path || one.File.StartsWith(item.Path + "/", StringComparison.Ordinal))))
+            report.Output.WriteLine($"{DisplayPath.Of(item.Path)}: fine");
         foreach (var proof in check.Rules) RuleLines.Write(report.Output, proof);
-        report.Output.WriteLine($"{check.Items.Count} checked, no problem found.");
-        return ExitCode.Done;
+    }
+
+    private static void Say(Report report, string heading, IReadOnlyList<Diagnostic> told)
+    {
+        if (told.Count == 0) return;
+        report.Output.WriteLine(heading);
+        foreach (var one in told) report.Output.WriteLine($"  {RemedyWords.Of(one)}");
     }
 }

@@ -57,6 +57,7 @@ internal sealed class Report
     /// <summary>Lists problems.</summary>
     public int Problems(IReadOnlyList<Diagnostic> problems)
     {
+        problems = [.. problems.Distinct()];
         foreach (var problem in problems) _problems.WriteLine(RemedyWords.Of(problem));
         if (problems.Count > 1) _problems.WriteLine($"{problems.Count} problems.");
         return ExitCode.InputErrors;

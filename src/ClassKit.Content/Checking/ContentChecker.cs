@@ -24,18 +24,31 @@ public static class ContentChecker
         library ??= Library.OfPaths();
         var items = new List<CheckedItem>();
         var problems = new List<Diagnostic>();
+        var folders = new List<Source>();
         foreach (var source in paths.Select(library.At))
         {
             var found = source.IsFolder ? [.. Recognised(source)] : source.IsFile ? Named(source, problems) : [];
             if (!source.IsFolder && !source.IsFile)
                 problems.Add(new(source.Shown, null, "There is no such file or folder", Nearby.Folders(source) ?? Nearby.Files(source) ?? "Check the spelling."));
-            else if (found.Count == 0 && source.IsFolder)
+            else if (found.Count == 0 && source.IsFolder && !Overlooked.In(source, []).Any())
                 problems.Add(new(source.Shown, null, "There is nothing to check below this folder", "Name a folder that holds lessons, rubrics, class profiles, price lists or rosters."));
             items.AddRange(found);
+            if (source.IsFolder) folders.Add(source);
         }
         items = [.. items.DistinctBy(item => library.Tree.Full(item.Path))];
-        problems.AddRange(items.SelectMany(item => Problems(item.Kind, library.At(item.Path))));
-        return new(items, [.. problems.Distinct()]);
+        var doubts = new List<Diagnostic>();
+        // Lessons and classes lead to other files, and say what those are meant to be.
+        foreach (var item in items.OrderBy(item => item.Kind is not (ContentKind.Lesson or ContentKind.ClassProfile)))
+        {
+            if (library.IsLinked(item.Path) && ContentRecognition.Plainly(library.At(item.Path)) is null) continue;
+            var (found, doubtful) = Told(item.Kind, library.At(item.Path));
+            problems.AddRange(found);
+            doubts.AddRange(doubtful);
+        }
+        var overlooked = folders.SelectMany(folder => Overlooked.In(folder, items)).ToList();
+        problems.AddRange(overlooked.Where(one => one.Weight == Weight.Blocks));
+        doubts.AddRange(overlooked.Where(one => one.Weight != Weight.Blocks && !problems.Exists(problem => $"{problem.Found} {problem.Expected}".Contains(Path.GetFileName(one.File), StringComparison.Ordinal))));
+        return new(items, [.. problems.Distinct()]) { Doubts = [.. doubts.Distinct()] };
     }
 
     /// <summary>What is recognised at or below a folder, in the order of names.</summary>
@@ -62,18 +75,21 @@ public static class ContentChecker
         return [];
     }
 
-    private static IReadOnlyList<Diagnostic> Problems(ContentKind kind, Source source) => kind switch
+    private static (IReadOnlyList<Diagnostic> Problems, IReadOnlyList<Diagnostic> Doubts) Told(ContentKind kind, Source source) => kind switch
     {
-        ContentKind.Lesson => LessonReader.Read(source).Problems,
-        ContentKind.Formula => LessonFormulaReader.Read(source).Problems,
-        ContentKind.Exercise => ExerciseReader.Read(source).Problems,
-        ContentKind.MarkingScheme => MarkingSchemeReader.Read(source).Problems,
-        ContentKind.PracticalRubric => PracticalRubricReader.Read(source).Problems,
-        ContentKind.GradeRule => GradeRuleReader.Read(source).Problems,
-        ContentKind.Term => TermReader.Read(source).Problems,
-        ContentKind.ClassProfile => ClassProfileReader.Read(source).Problems,
-        ContentKind.PriceList => PriceListReader.Read(source).Problems,
-        ContentKind.Roster => RosterReader.Read(source).Problems,
-        ContentKind.Ingredients => IngredientsReader.Read(source).Problems,
+        ContentKind.Lesson => Told(LessonReader.Read(source)),
+        ContentKind.Formula => Told(LessonFormulaReader.Read(source)),
+        ContentKind.Exercise => Told(ExerciseReader.Read(source)),
+        ContentKind.MarkingScheme => Told(MarkingSchemeReader.Read(source)),
+        ContentKind.PracticalRubric => Told(PracticalRubricReader.Read(source)),
+        ContentKind.GradeRule => Told(GradeRuleReader.Read(source)),
+        ContentKind.Term => Told(TermReader.Read(source)),
+        ContentKind.ClassProfile => Told(ClassProfileReader.Read(source)),
+        ContentKind.PriceList => Told(PriceListReader.Read(source)),
+        ContentKind.Roster => Told(RosterReader.Read(source)),
+        ContentKind.Ingredients => Told(IngredientsReader.Read(source)),
     };
+
+    private static (IReadOnlyList<Diagnostic> Problems, IReadOnlyList<Diagnostic> Doubts) Told<T>(Reading<T> reading)
+        where T : class => (reading.Problems, reading.Doubts);
 }

@@ -8,6 +8,8 @@ namespace ClassKit.Content.Classes;
 /// <summary>Reads what somebody in the class must keep away from: everyday words, each of which must be known, since one that is not would be looked for in vain.</summary>
 internal static class AllergyList
 {
+    private static readonly string[] Between = [" and ", "&", ";", "/", "+"];
+
     public static IReadOnlyList<AllergenWord> Read(IReadOnlyList<Located> names, ProblemList problems)
     {
         var words = new List<AllergenWord>();
@@ -23,6 +25,8 @@ internal static class AllergyList
 
     private static string Advice(string typed)
     {
+        var parts = typed.Split(Between, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        if (parts.Length > 1 && parts.All(part => AllergenWords.Find(part) is not null)) return $"Write several as a list: `allergies: [{string.Join(", ", parts)}]`.";
         var near = NearestWord.AllTo(typed, AllergenWords.All.Select(word => word.Word), 3);
         return near.Count > 0
             ? $"Did you mean {string.Join(" or ", near.Select(word => $"`{word}`"))}?"

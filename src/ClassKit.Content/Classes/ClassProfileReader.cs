@@ -39,6 +39,9 @@ public static class ClassProfileReader
 
     private const double Freezing = 0;
 
+    /// <summary>In °C. From memory: bakeries in summer come near it; what is above is a slip of the scale.</summary>
+    private const double HottestKitchen = 45;
+
     /// <summary>From below the lowest shore to above the highest town, in metres or feet.</summary>
     private static readonly Bounds Altitudes = new(-1500, true, 20_000);
 
@@ -59,8 +62,10 @@ public static class ClassProfileReader
             return problems.Fail<ClassProfile>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var kitchen = fields.Text("kitchen");
+        var before = problems.Count;
         var students = fields.Whole("students", Bounds.Countable);
         var teams = fields.Whole("teams", Bounds.Countable);
+        var areCounted = problems.Count == before && fields.Has("students");
         var pieces = fields.Whole("pieces per team", Bounds.Countable);
         var period = fields.Quantity("period", Dimensions.Minutes, Dimensions.Period, 1);
         var temperature = fields.Quantity("kitchen temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
@@ -81,7 +86,9 @@ public static class ClassProfileReader
         Paper? paper = fields.Has("paper") ? fields.Choice("paper", Papers) : null;
         var files = new LinkedFiles(source, problems);
         var prices = files.One(fields.Optional("prices"), ContentKind.PriceList, PriceListReader.Read);
-        if (teams > students)
+        if (temperature.Celsius > HottestKitchen)
+            problems.Doubt(fields.LineOf("kitchen temperature"), $"The kitchen is at {temperature.Celsius:0.#} °C, hotter than anybody can work in", $"If you read it from a thermometer in °F, write `{temperature.Celsius:0.#} °F`.");
+        if (areCounted && teams > students)
             problems.Add(fields.LineOf("teams"), $"There are {teams} teams for {students} students", "Every team needs a student: at most as many teams as students.");
         fields.Finish();
 
@@ -103,7 +110,7 @@ public static class ClassProfileReader
             Paper = paper,
             Prices = prices,
         });
-        return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);
+        return files.With(reading);
     }
 
     /// <summary>One that is too warm for food is no setting to plan with.</summary>

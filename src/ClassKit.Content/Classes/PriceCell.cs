@@ -51,7 +51,8 @@ internal static partial class PriceCell
     private static bool Means(string named, string currency) =>
         named.Equals(currency, StringComparison.OrdinalIgnoreCase)
         || (Signs.TryGetValue(named, out var code) ? Signs.GetValueOrDefault(currency, currency).Equals(code, StringComparison.OrdinalIgnoreCase)
-            : Signs.TryGetValue(currency, out var sign) ? named.Equals(sign, StringComparison.OrdinalIgnoreCase) : !Code().IsMatch(named));
+            : Signs.TryGetValue(currency, out var sign) ? named.Equals(sign, StringComparison.OrdinalIgnoreCase)
+            : !Code().IsMatch(named) && !(named == "$" && Signs.ContainsValue(currency.ToUpperInvariant())));
 
     [GeneratedRegex(@"^(?<before>[^\d\s.,+-]{0,5})\s*(?<digits>-?\d[\d .,'\u00A0]*?)\s*(?<after>[^\d\s.,]{0,5}\.?)$")]
     private static partial Regex Amount();

@@ -7,6 +7,9 @@ namespace ClassKit.Content.Diagnostics;
 /// <param name="Expected">What should be there, and what to do.</param>
 public sealed record Diagnostic(string File, int? Line, string Found, string Expected)
 {
+    /// <summary>How much it stands in the way.</summary>
+    public Weight Weight { get; init; }
+
     /// <summary>What each front asks for in its own way; null where the words say all.</summary>
     public Remedy? Remedy { get; init; }
 

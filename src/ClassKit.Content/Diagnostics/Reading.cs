@@ -9,6 +9,9 @@ namespace ClassKit.Content.Diagnostics;
 public sealed record Reading<T>(T? Model, IReadOnlyList<Diagnostic> Problems)
     where T : class
 {
+    /// <summary>What stands in nobody's way, and is doubtful or good to know, in file order.</summary>
+    public IReadOnlyList<Diagnostic> Doubts { get; init; } = [];
+
     /// <summary>True when the model can be used.</summary>
     [MemberNotNullWhen(true, nameof(Model))]
     public bool Succeeded => Model is not null && Problems.Count == 0;

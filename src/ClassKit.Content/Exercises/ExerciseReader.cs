@@ -22,7 +22,7 @@ public static class ExerciseReader
     public static Reading<Exercise> Read(Source source)
     {
         var placed = ReadPlaced(source);
-        return new(placed.Model?.Exercise, placed.Problems);
+        return new(placed.Model?.Exercise, placed.Problems) { Doubts = placed.Doubts };
     }
 
     /// <summary>The exercise with where its pieces stand, or everything that is wrong with its file.</summary>
@@ -76,6 +76,8 @@ public static class ExerciseReader
         lists.Finish(problems);
         if (problems.IsEmpty)
             StepReader.FindIdle(stepSections, steps, [.. parts.Select(part => part.Part)], problems);
+        if (problems.IsEmpty)
+            IdleGivens.Note(givens, block.Markdown, rules, [.. parts.Select(part => part.Part)], steps, names.Places, problems);
         if (problems.IsEmpty)
             Trial.Run(givens, rules, parts, problems);
 

@@ -34,7 +34,7 @@ internal static class PartReader
     private static Part? ReadNumber(string id, string ask, int line, Entries entries, Sections sections, NameScope names, ProblemList problems)
     {
         var written = entries.Required("Key") is { } text ? FormulaText.Read(text, "The key", names, problems) : null;
-        var unit = entries.Required("Unit")?.Text ?? "";
+        var unit = Unit(entries, problems);
         var tolerance = ReadTolerance(entries, unit, problems);
         var points = ReadPoints(entries, problems);
         var formulaAsked = entries.Required("Answer with") is { } kind && IsFormula(kind, problems);
@@ -69,6 +69,13 @@ internal static class PartReader
         sections.Named("Misconception");
         sections.Finish();
         return [];
+    }
+
+    private static string Unit(Entries entries, ProblemList problems)
+    {
+        if (entries.Required("Unit") is not { } unit) return "";
+        UnitWords.Note(unit.Text, unit.Line, problems);
+        return unit.Text;
     }
 
     private static decimal? ReadPoints(Entries entries, ProblemList problems) =>

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
@@ -8,7 +9,7 @@ namespace ClassKit.Content.FrontMatter;
 
 /// <summary>Walks the YAML of a front matter, which is flat: keys with a value or a list of values.</summary>
 /// <remarks>Events, not nodes: they come with lines, and no nesting in the file can exhaust our stack.</remarks>
-internal static class FrontMatterReader
+internal static partial class FrontMatterReader
 {
     private const string Shape = "Each line reads `key: value`; a list reads `key: [one, two]`.";
 
@@ -44,11 +45,16 @@ internal static class FrontMatterReader
             var line = lines[at].TrimEnd();
             if (line.StartsWith('\t'))
                 return (at + 1, "This line begins with a tab", $"Take it away. {Shape}");
+            if (Glued().Match(line) is { Success: true } glued)
+                return (at + 1, $"`{Prose.Excerpt(line)}` has no blank behind its colon", $"Write `{glued.Groups["key"].Value}: {glued.Groups["value"].Value}`.");
             if (line.Length > 0 && char.IsLetter(line[0]) && !line.Contains(':', StringComparison.Ordinal))
                 return (at + 1, $"`{Prose.Excerpt(line)}` has no colon", Shape);
         }
         return null;
     }
+
+    [GeneratedRegex(@"^(?<key>[A-Za-z][A-Za-z -]*):(?<value>[^\s:/].*)$")]
+    private static partial Regex Glued();
 
     private static void Walk(Parser parser, List<Field> fields, ProblemList problems)
     {

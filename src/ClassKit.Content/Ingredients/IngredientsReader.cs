@@ -40,9 +40,19 @@ public static class IngredientsReader
             foreach (var fault in faults) problems.Add(record.Line, Found(fault), Expected(fault));
             if (ingredient is null) continue;
             if (own.Exists(other => other.Id == ingredient.Id)) problems.Add(record.Line, $"The ingredient `{ingredient.Id}` is listed a second time", "Keep one row for it, or give one of them another id.");
+            NoteKnown(ingredient, record.Line, problems);
             own.Add(ingredient);
         }
         return problems.Finish(() => new OwnPantry(own));
+    }
+
+    /// <summary>One's own figures in the place of those that ship are well meant; the same thing under another name is bought and declared twice.</summary>
+    private static void NoteKnown(Ingredient own, int line, ProblemList problems)
+    {
+        if (Pantry.Shipped.TryFind(own.Id, out var shipped))
+            problems.Doubt(line, $"`{own.Name}` takes the place of {shipped.Name}, which ships with figures of its own", "Take the row out if you did not mean to.", Weight.Noted);
+        else if (Pantry.Shipped.Called(own.Name) is [var other])
+            problems.Doubt(line, $"`{own.Name}` is another name of {other.Name}, which ClassKit knows, so that there are two of it now", $"Take the row out, or write `{other.Id}` in a column `id` to put your figures in the other's place.");
     }
 
     private static Reading<OwnPantry> Empty(ProblemList problems)
@@ -60,7 +70,7 @@ public static class IngredientsReader
 
     private static string Expected(IngredientFault fault) => fault.Kind switch
     {
-        IngredientFaultKind.Missing => $"Write {Means(fault.Column)}.",
+        IngredientFaultKind.Missing => $"It must be there: {Means(fault.Column).Replace("; must be there", "", StringComparison.Ordinal)}.",
         IngredientFaultKind.NoNumber => $"A number is expected: {Means(fault.Column)}.",
         IngredientFaultKind.NoShare => $"It must be from 0 to 100: {Means(fault.Column)}.",
         IngredientFaultKind.TooMuch => "Look at the label or the table again; a column may be per portion.",

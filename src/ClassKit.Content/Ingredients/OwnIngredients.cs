@@ -14,16 +14,18 @@ internal static class OwnIngredients
     public static ProblemList ProblemsOf(Source source)
     {
         var (pantry, broken) = Of(source);
-        var problems = new ProblemList(source.Shown) { Pantry = pantry };
-        if (broken is not null) problems.Add(null, $"The ingredients of its place cannot be read: {broken.File}{(broken.Line is { } line ? $":{line}" : "")}: {broken.Found}", broken.Expected);
-        return problems;
+        return new(source.Shown) { Pantry = pantry, Beneath = broken };
     }
 
     private static (Pantry Pantry, Diagnostic? Broken) Of(Source source)
     {
         var files = new List<Source>();
         var folder = source.IsFolder ? source : source.Folder;
-        for (var up = 0; up < Highest && folder.Name.Length > 0; up++, folder = folder.Folder) files.AddRange(IngredientsReader.FileNames.Select(folder.In).Where(file => file.IsFile).Take(1));
+        for (var up = 0; up < Highest; up++, folder = folder.Folder)
+        {
+            files.AddRange(IngredientsReader.FileNames.Select(folder.In).Where(file => file.IsFile).Take(1));
+            if (folder.Name.Length == 0) break;
+        }
         if (files.Count == 0) return (Pantry.Shipped, null);
         files.Reverse();
         var pantry = Pantry.Shipped;

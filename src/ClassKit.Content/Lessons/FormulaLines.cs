@@ -24,10 +24,13 @@ internal static class FormulaLines
             var ingredient = row.Required("Ingredient", problems) is { } name ? KnownIngredient.Find(name, problems) : null;
             var percent = row.Required("%", problems) is { } text ? Percent(text, problems) : null;
             if (ingredient is not null && percent is { } share)
+            {
+                UnusualShare.Note(ingredient, share, row.Line, problems);
                 lines.Add(new(ingredient, share));
+            }
         }
         // An ingredient that was not understood may have been the flour: one message is enough then.
-        if (section is not null && problems.Count == before)
+        if (section is not null && problems.Count == before && !problems.IsBeneathBroken)
             CheckFlour(lines, section.Line, problems);
         return lines;
     }

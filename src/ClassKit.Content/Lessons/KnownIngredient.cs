@@ -18,7 +18,7 @@ internal static class KnownIngredient
         if (called is [var only]) return only;
         if (called.Count > 1)
             problems.Add(name.Line, $"`{name.Text}` may be several ingredients", $"Say which: {string.Join(", ", called.Take(MostOffered).Select(ingredient => ingredient.Name))}.");
-        else
+        else if (!problems.IsBeneathBroken)
             problems.Add(name.Line, $"`{name.Text}` is not an ingredient that is known here", Advice(name.Text, problems.Pantry));
         return null;
     }

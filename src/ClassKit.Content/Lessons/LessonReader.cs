@@ -61,6 +61,8 @@ public static class LessonReader
         var rubric = files.One(fields.Text("bench rubric"), ContentKind.PracticalRubric, PracticalRubricReader.Read);
         var aside = new SetAside(
             Minutes(fields, "setup", SetAside.Usual.SetupMinutes), Minutes(fields, "tasting", SetAside.Usual.TastingMinutes), Minutes(fields, "cleanup", SetAside.Usual.CleanupMinutes));
+        if (aside.SetupMinutes + aside.TastingMinutes + aside.CleanupMinutes >= period)
+            problems.Doubt(fields.LineOf("period"), $"Beginning, tasting and cleaning up take {aside.SetupMinutes + aside.TastingMinutes + aside.CleanupMinutes} min, and the lesson {period} min", "Give the lesson more time, or write less for `setup`, `tasting` or `cleanup`.");
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -103,7 +105,7 @@ public static class LessonReader
             Demonstrations = demonstrations,
             SetAside = aside,
         });
-        return files.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. files.Problems]);
+        return files.With(reading);
 
         TextTemplate Cell(TableRow row, string column) => row.Required(column, problems) is { } cell ? texts.Read(cell) : "";
     }

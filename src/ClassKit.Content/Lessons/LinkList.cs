@@ -12,6 +12,7 @@ internal static partial class LinkList
     /// <summary>Each link's words and target, in order; files of the same folder that no link names are noted.</summary>
     public static IReadOnlyList<(Located Title, string Path)> Read(Section? section, string folder, Source file, ProblemList problems)
     {
+        var before = problems.Count;
         var links = new List<(Located, string Path)>();
         foreach (var item in Lists.Entries(section, problems).Select(entry => entry.Text))
         {
@@ -23,7 +24,8 @@ internal static partial class LinkList
             else
                 problems.Add(item.Line, $"This item reads `{Prose.Excerpt(item.Text)}`", $"Write a link to the file: `- [Title]({folder}/name.md)`.");
         }
-        if (section is not null)
+        // A link that leads nowhere is most likely meant for what is not listed.
+        if (section is not null && problems.Count == before && links.TrueForAll(link => file.At(link.Path).IsFile))
             NoteUnlisted(section, folder, file, [.. links.Select(link => link.Path)], problems);
         return links;
     }

@@ -23,6 +23,8 @@ internal static partial class MethodSteps
         if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.IsCooking))
             problems.Add(section.Line, "No step says what the oven is set to, or what else the bread is cooked in", $"{HowCooked}{string.Join(", ", BenchWords.CookingExamples.Skip(1).Select(example => $"`{example}`"))}.");
         CheckWeighing(section, steps, problems.Count == before, problems);
+        foreach (var (step, line) in steps)
+            UnusualHeat.Note(step, line, problems);
         foreach (var late in steps.Skip(steps.FindLastIndex(read => read.Step.InOven) + 1).Where(read => read.Step.Work.OvenReady && steps.Exists(any => any.Step.InOven)))
             problems.Add(late.Line, $"`{late.Step.Name}` needs the oven ready, and nothing is baked after it", "Write `oven ready` at a step before the bake that the oven is ready for.");
         return [.. steps.Select(read => read.Step)];
@@ -47,9 +49,14 @@ internal static partial class MethodSteps
         var match = Shape().Match(item.Text);
         if (!match.Success)
         {
-            problems.Add(item.Line, $"This step reads `{Prose.Excerpt(item.Text)}`", Example);
+            if (Timeless().Match(item.Text) is { Success: true } timeless)
+                problems.Add(item.Line, $"`{timeless.Groups["name"].Value}` does not say how long it takes", Example);
+            else
+                problems.Add(item.Line, $"This step reads `{Prose.Excerpt(item.Text)}`", Example);
             return null;
         }
+        if (Within().Match(match.Groups["text"].Value) is { Success: true } within)
+            problems.Add(item.Line, $"Within the step `{match.Groups["name"].Value}` there begins another, `{within.Groups["name"].Value}`", "Give every step a line and a number of its own: `2. **Bake** (18–20 min, oven 190 °C).`");
         var conditions = match.Groups["conditions"].Value.Split(',', StringSplitOptions.TrimEntries);
         if (Duration(new(conditions[0], item.Line), problems) is not var (min, max))
             return null;
@@ -75,6 +82,12 @@ internal static partial class MethodSteps
 
     [GeneratedRegex(@"^\*\*(?<name>[^*]+?)\.?\*\*\s*\((?<conditions>[^)]+)\)\.?\s*(?<text>\S.*)$")]
     private static partial Regex Shape();
+
+    [GeneratedRegex(@"^\*\*(?<name>[^*]+?)\.?\*\*(?!\s*\()")]
+    private static partial Regex Timeless();
+
+    [GeneratedRegex(@"\*\*(?<name>[^*]+?)\.?\*\*\s*\([0-9]")]
+    private static partial Regex Within();
 
     [GeneratedRegex(@"^(?<min>[0-9]{1,4})(\s*[–-]\s*(?<max>[0-9]{1,4}))?\s*min$")]
     private static partial Regex Minutes();

@@ -71,9 +71,20 @@ internal sealed class Sections(IReadOnlyList<Section> sections, string mark, Pro
         {
             if (OtherSize(heading) is var (line, written))
                 problems.Add(line, $"`{written}` has the wrong number of #", $"Write `{mark} {heading}`.");
+            else if (Unspaced(heading) is { } glued)
+                problems.Add(glued, $"`{mark}{heading}` is no heading", $"Put a blank behind the signs: `{mark} {heading}`.");
             else
                 problems.Add(null, $"There is no section `{mark} {heading}`", $"Add the line `{mark} {heading}` and the text that belongs below it.");
         }
+    }
+
+    /// <summary>The line of a heading whose signs stand right before its words; null if there is none.</summary>
+    private int? Unspaced(string heading)
+    {
+        if (sections is not [{ Source: var source }, ..]) return null;
+        var lines = source.Split('\n');
+        var at = Array.FindIndex(lines, line => line.TrimEnd().Equals(mark + heading, StringComparison.OrdinalIgnoreCase));
+        return at < 0 ? null : at + 1;
     }
 
     private (int Line, string Written)? OtherSize(string heading) => others

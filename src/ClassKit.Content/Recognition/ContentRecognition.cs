@@ -41,6 +41,9 @@ internal static class ContentRecognition
         };
     }
 
+    /// <summary>The kind that a file's own first lines name, whatever folder it is in; null if they name none.</summary>
+    public static ContentKind? Plainly(Source source) => Path.GetFileName(source.Path) == LessonReader.FileName ? ContentKind.Lesson : ByKeys(source);
+
     private static ContentKind? ByKeys(Source source)
     {
         var lines = source.Library.Bytes(source.Path).FirstLines(FirstLines).ToList();

@@ -45,5 +45,5 @@ internal static class OneRoster
 
     private static string Field(CsvRecord header, CsvRecord line, string column) => Place(header, column) is >= 0 and var place && place < line.Fields.Count ? line.Fields[place].Trim() : "";
 
-    private static int Place(CsvRecord header, string column) => header.Fields.Select(RosterWords.Plain).ToList().IndexOf(column);
+    private static int Place(CsvRecord header, string column) => header.Fields.Select(RosterTitles.Plain).ToList().IndexOf(column);
 }

@@ -35,7 +35,7 @@ internal sealed record RosterHead(int At, CsvRecord Record, IReadOnlyDictionary<
     private static Dictionary<RosterField, int> Taking(CsvRecord record)
     {
         var places = record.Fields
-            .Select((title, place) => (Place: place, Meaning: RosterWords.Meaning(title)))
+            .Select((title, place) => (Place: place, Meaning: RosterTitles.Meaning(title)))
             .Where(column => column.Meaning is not null)
             .GroupBy(column => column.Meaning!.Value.Field)
             .ToDictionary(columns => columns.Key, columns => columns.MinBy(column => column.Meaning!.Value.Rank).Place);

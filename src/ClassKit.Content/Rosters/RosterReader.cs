@@ -54,11 +54,11 @@ public static class RosterReader
     private static bool Accepts(RosterHead head, ProblemList problems)
     {
         var titles = head.Record.Fields.Select(title => title.Trim()).Where(title => title.Length > 0).ToList();
-        foreach (var twice in titles.GroupBy(title => title, StringComparer.OrdinalIgnoreCase).Where(same => same.Skip(1).Any() && RosterWords.Meaning(same.Key) is not null))
+        foreach (var twice in titles.GroupBy(title => title, StringComparer.OrdinalIgnoreCase).Where(same => same.Skip(1).Any() && RosterTitles.Meaning(same.Key) is not null))
             problems.Add(head.Record.Line, $"The header has the column `{twice.Key}` twice", "Keep one of them.");
         if (!head.NamesStudents)
         {
-            var meant = titles.Where(title => RosterWords.Meaning(title) is null).Select(title => (Title: title, Near: NearestWord.To(RosterWords.Plain(title), RosterWords.All))).FirstOrDefault(title => title.Near is not null);
+            var meant = titles.Where(title => RosterTitles.Meaning(title) is null).Select(title => (Title: title, Near: NearestWord.To(RosterTitles.Plain(title), RosterTitles.All))).FirstOrDefault(title => title.Near is not null);
             problems.Add(
                 head.Record.Line,
                 $"No column holds the students' names; there are {string.Join(", ", titles.Take(12).Select(title => $"`{title}`"))}",

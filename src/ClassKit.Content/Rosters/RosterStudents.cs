@@ -29,7 +29,18 @@ internal static class RosterStudents
             students.Add(new(id, name, email.Length > 0 ? email : null));
             if (ArrangementCells.Of(head, line, problems) is var arrangement && arrangement != Arrangement.None) arrangements.TryAdd(id, arrangement);
         }
+        NoteSame(head, lines, students, problems);
         return (students, arrangements, ids);
+    }
+
+    /// <summary>Whoever is there under two ids would be dealt and graded twice.</summary>
+    private static void NoteSame(RosterHead head, IReadOnlyList<CsvRecord> lines, IReadOnlyList<Student> students, ProblemList problems)
+    {
+        foreach (var same in lines.Zip(students).Where(row => row.Second.Email is not null).GroupBy(row => row.Second.Email!, StringComparer.OrdinalIgnoreCase).Where(rows => rows.Select(row => row.Second.Id).Distinct().Skip(1).Any()))
+        {
+            var (first, second) = (same.First(), same.Last());
+            problems.Doubt(second.First.Line, $"`{second.Second.Id}` has the e-mail address of `{first.Second.Id}` in line {first.First.Line}", "Take one of the lines out if they are one student.");
+        }
     }
 
     private static string Name(RosterHead head, CsvRecord line) => head.Places.ContainsKey(RosterField.Name)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
@@ -26,7 +27,7 @@ public static partial class PracticalRubricReader
         if (SourceFile.Read(source, problems) is not { } text)
             return problems.Fail<PracticalRubric>();
 
-        if (Document.Read(text, problems) is not { } document)
+        if (FrontMatterBlock.Split(text, problems) is not { } block || Document.Read(block.Markdown, problems) is not { } document)
             return problems.Fail<PracticalRubric>();
         var sections = new Sections(document.Sections, "##", problems);
         var section = sections.Required("Criteria");

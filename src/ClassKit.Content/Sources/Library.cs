@@ -6,6 +6,7 @@ namespace ClassKit.Content.Sources;
 /// <remarks>A new library sees what has changed since. Not for several threads at once.</remarks>
 public sealed class Library(ISourceTree tree)
 {
+    private readonly HashSet<string> _linked = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SourceBytes> _files = new(StringComparer.Ordinal);
     private readonly Dictionary<(Type Model, string Full), object> _models = [];
 
@@ -17,6 +18,15 @@ public sealed class Library(ISourceTree tree)
 
     /// <summary>A file or folder of this library.</summary>
     public Source At(string path) => new(this, path);
+
+    /// <summary>True if anything asked for what is in a file.</summary>
+    internal bool HasRead(string path) => _files.ContainsKey(tree.Full(path));
+
+    /// <summary>True if another file leads to a file.</summary>
+    public bool IsLinked(string path) => _linked.Contains(tree.Full(path));
+
+    /// <summary>Notes that another file leads to a file.</summary>
+    internal void Link(string path) => _linked.Add(tree.Full(path));
 
     /// <summary>What is in a file that is there.</summary>
     internal SourceBytes Bytes(string path)

@@ -1,4 +1,5 @@
 using ClassKit.Content.Checking;
+using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Recognition;
@@ -6,6 +7,8 @@ using ClassKit.Content.Rosters;
 using ClassKit.Content.Rubrics;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Layout;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
 using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Running;
@@ -16,7 +19,7 @@ namespace ClassKit.UseCases.Checking;
 /// <summary>Checks authored content: every problem with its place.</summary>
 public static class CheckContent
 {
-    /// <summary>Checks lessons, exercises, rubrics, profiles and rosters, and proves every exercise by drawing it on trial.</summary>
+    /// <summary>Checks lessons, exercises, rubrics, profiles and rosters, proves every exercise that can be read by drawing it on trial, and plans every lesson for a class.</summary>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static ContentProof Run(CheckRequest request, Run run)
     {
@@ -25,17 +28,34 @@ public static class CheckContent
         var library = request.Library;
         run.Begin(RunStep.ReadingContent);
         var check = ContentChecker.Check(request.Paths, library);
-        if (check.Problems.Count > 0) return new(check.Items, check.Problems, [], []);
+        List<(string Path, Lesson Lesson)> lessons = [.. Of(ContentKind.Lesson).Select(item => (item.Path, LessonReader.Read(library.At(item.Path)).Model!)).Where(read => read.Item2 is not null)];
+        List<(string Path, ClassProfile Class)> classes = [.. Of(ContentKind.ClassProfile).Select(item => (item.Path, ClassProfileReader.Read(library.At(item.Path)).Model!)).Where(read => read.Item2 is not null)];
 
-        List<ProvedExercise> proofs = [.. run.Each(RunStep.ProvingExercises, ExerciseFiles(library, check.Items)).Select(file => ProvedExercise.Of(library.At(file))!)];
-        return new(
-            check.Items,
-            [.. check.Items.Where(item => item.Kind == ContentKind.Lesson).Select(item => NameClash(library.At(item.Path))).OfType<Diagnostic>(), .. proofs.Select(proof => proof.Problem).OfType<Diagnostic>()],
-            [.. check.Items.Where(item => item.Kind == ContentKind.Roster).Select(item => Understood(library.At(item.Path))).OfType<Diagnostic>(), .. proofs.Select(proof => proof.Note).OfType<Diagnostic>()],
-            proofs)
+        List<Diagnostic> told =
+        [
+            .. check.Problems,
+            .. lessons.Select(read => NameClash(read.Path, read.Lesson)).OfType<Diagnostic>(),
+            .. check.Doubts,
+            .. SameTitles.Among("lesson", lessons.Select(read => (FileOf(read.Path), read.Lesson.Title))),
+            .. lessons.SelectMany(read => SameTitles.Among("exercise", LessonReader.ExerciseFiles(library.At(read.Path)).Zip(read.Lesson.Exercises, (file, exercise) => (file, exercise.Title)))),
+            .. lessons.Select(read => LessonFit.Of(FileOf(read.Path), read.Lesson, [.. classes.Select(known => known.Class)], run)).OfType<Diagnostic>(),
+            .. UnlinkedItems.Of(library, check.Items, lessons.Count == Of(ContentKind.Lesson).Count(), classes.Count == Of(ContentKind.ClassProfile).Count()),
+            .. lessons.Count < Of(ContentKind.Lesson).Count() ? [] : classes.SelectMany(read => PriceGaps.Of(PathOf(read.Class.Prices, read.Path), read.Class, [.. lessons.Select(known => known.Lesson)])),
+            .. Of(ContentKind.Roster).Select(item => Understood(library.At(item.Path))).OfType<Diagnostic>(),
+        ];
+        List<ProvedExercise> proofs = [.. run.Each(RunStep.ProvingExercises, ExerciseFiles(library, check.Items)).Select(file => ProvedExercise.Of(library.At(file))).OfType<ProvedExercise>()];
+        told.AddRange(proofs.SelectMany(proof => new[] { proof.Problem, proof.Note, KnownSkills.Note(proof.Path, proof.Proof.Exercise) }).OfType<Diagnostic>());
+        return new(check.Items, OfWeight(Weight.Blocks), OfWeight(Weight.Noted), proofs)
         {
-            Rules = [.. check.Items.Where(item => item.Kind == ContentKind.GradeRule).Select(item => RuleProof.Of(item.Path, GradeRuleReader.Read(library.At(item.Path)).Model!))],
+            Doubts = OfWeight(Weight.Doubtful),
+            Rules = [.. Of(ContentKind.GradeRule).Select(item => (item.Path, GradeRuleReader.Read(library.At(item.Path)).Model)).Where(read => read.Model is not null).Select(read => RuleProof.Of(read.Path, read.Model!))],
         };
+
+        IEnumerable<CheckedItem> Of(ContentKind kind) => check.Items.Where(item => item.Kind == kind);
+
+        string PathOf(PriceList? prices, string profile) => Of(ContentKind.PriceList).FirstOrDefault(item => ReferenceEquals(PriceListReader.Read(library.At(item.Path)).Model, prices))?.Path ?? profile;
+
+        List<Diagnostic> OfWeight(Weight weight) => [.. told.Where(one => one.Weight == weight).Distinct()];
     }
 
     private static List<string> ExerciseFiles(Library library, IEnumerable<CheckedItem> items) =>
@@ -50,12 +70,12 @@ public static class CheckContent
             .DistinctBy(library.Tree.Full),
     ];
 
+    /// <summary>A lesson's own file, which messages about the lesson as a whole name.</summary>
+    private static string FileOf(string lesson) => Path.GetFileName(lesson) == LessonReader.FileName ? lesson : Path.Combine(lesson, LessonReader.FileName).Replace('\\', '/');
+
     private static Diagnostic? Understood(Source roster) => RosterReader.Read(roster).Model?.Origin is { IsPlain: false } origin
-        ? new(roster.Path, null, string.Join(' ', NoteWords.Of(new Note.RosterUnderstood(origin))).TrimEnd('.'), "Rename a column in the file if it was taken for the wrong thing.")
+        ? new(roster.Path, null, string.Join(' ', NoteWords.Of(new Note.RosterUnderstood(origin))).TrimEnd('.'), "Rename a column in the file if it was taken for the wrong thing.") { Weight = Weight.Noted }
         : null;
 
-    private static Diagnostic? NameClash(Source lessonFolder) =>
-        LessonReader.Read(lessonFolder).Model is { } lesson && PracticeLayout.FirstNameClash(lesson.Exercises) is { } clash
-            ? PracticeSet.Clash(lessonFolder.Path, clash)
-            : null;
+    private static Diagnostic? NameClash(string path, Lesson lesson) => PracticeLayout.FirstNameClash(lesson.Exercises) is { } clash ? PracticeSet.Clash(path, clash) : null;
 }

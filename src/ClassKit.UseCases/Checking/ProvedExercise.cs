@@ -32,7 +32,10 @@ public sealed record ProvedExercise(string Path, ExerciseProof Proof, ExercisePl
     /// <summary>What the author should know of an exercise that can be dealt; null if nothing.</summary>
     public Diagnostic? Note => Problem is not null || !Proof.IsNarrow ? null : new(
         Path, null, $"There are only {Proof.Space.Count} variants, so that students of a class of {ExerciseProof.UsualClass} will share them",
-        "Widen a given's range, or make its steps smaller.");
+        "Widen a given's range, or make its steps smaller.")
+    {
+        Weight = Weight.Noted,
+    };
 
     private string Reason(Rejection rejection, int reached) => string.Create(
         CultureInfo.InvariantCulture,

@@ -3,7 +3,7 @@ using ClassKit.Exercises.Cohorts;
 namespace ClassKit.Content.Rosters;
 
 /// <summary>What schools call the columns of a class list. The names of OneRoster 1.2 (1EdTech, CSV tables, users.csv) are among them.</summary>
-internal static class RosterWords
+internal static class RosterTitles
 {
     /// <summary>For each field the titles that mean it, the surest first, in small letters and digits alone.</summary>
     private static readonly Dictionary<RosterField, string[]> Titles = new()

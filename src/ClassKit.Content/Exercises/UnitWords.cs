@@ -1,0 +1,27 @@
+using ClassKit.Content.Diagnostics;
+
+namespace ClassKit.Content.Exercises;
+
+/// <summary>Notes units written as words where their signs are meant: what a student writes is compared with the sign.</summary>
+internal static class UnitWords
+{
+    private static readonly (string Sign, string[] Words)[] Signs =
+    [
+        ("g", ["gram", "grams", "gr"]),
+        ("kg", ["kilogram", "kilograms", "kilo", "kilos"]),
+        ("oz", ["ounce", "ounces"]),
+        ("lb", ["pound", "pounds", "lbs"]),
+        ("L", ["litre", "litres", "liter", "liters"]),
+        ("mL", ["millilitre", "millilitres", "milliliter", "milliliters"]),
+        ("%", ["percent", "per cent"]),
+        ("°C", ["celsius", "C"]),
+        ("°F", ["fahrenheit", "F"]),
+        ("min", ["minute", "minutes"]),
+    ];
+
+    public static void Note(string unit, int line, ProblemList problems)
+    {
+        if (Array.Find(Signs, known => known.Words.Contains(unit, StringComparer.OrdinalIgnoreCase)) is { Sign: { } sign })
+            problems.Doubt(line, $"The unit is `{unit}`", $"Write `{sign}`: only then is an answer in it understood as one.");
+    }
+}

@@ -1,0 +1,24 @@
+using ClassKit.Content.Diagnostics;
+using static ClassKit.UseCases.Tests.Checking.FirstDay.TeachingFolder;
+
+namespace ClassKit.UseCases.Tests.Checking.FirstDay;
+
+/// <summary>The lesson's text.</summary>
+internal static class LessonMistakes
+{
+    public static IReadOnlyList<Mistake> All { get; } =
+    [
+        new("no blank behind the signs of a heading", folder => folder.Change(Lesson, "## Objectives", "##Objectives"), Lesson, 18, "`##Objectives` is no heading", "`## Objectives`"),
+        new("a heading was misspelt", folder => folder.Change(Lesson, "## Vocabulary", "## Vocabulery"), Lesson, 44, "`## Vocabulery` is not a section", "Did you mean `Vocabulary`"),
+        new("cautions were taken out", folder => folder.Put(Lesson, folder.Text(Lesson)[..folder.Text(Lesson).IndexOf("## Cautions", StringComparison.Ordinal)] + folder.Text(Lesson)[folder.Text(Lesson).IndexOf("## Talking", StringComparison.Ordinal)..]), Lesson, null, "no section `## Cautions`", "Add the line"),
+        new("a caution without its source", folder => folder.Change(Lesson, " *Source: US FDA and CDC advice on raw flour, after the outbreak of 2016.*", ""), Lesson, 56, "`Raw flour` names no source", "End it with where that is published"),
+        new("a link was misspelt", folder => folder.Change(Lesson, "(exercises/how_wet.md)", "(exercises/howwet.md)"), Lesson, 42, "There is no file", "Did you mean how_wet.md"),
+        new("a link with other words than the title", folder => folder.Change(Lesson, "[How wet is it?]", "[Hydration]"), Lesson, 42, "The link reads `Hydration`", "Use the file's title"),
+        new("a link without its brackets", folder => folder.Change(Lesson, "- [How wet is it?](exercises/how_wet.md)", "- exercises/how_wet.md"), Lesson, 42, "This item reads `exercises/how_wet.md`", "Write a link to the file"),
+        new("talking of a step that the bread has not", folder => folder.Change(Lesson, "**Milk scones: Mix.**", "**Milk scones: Kneading.**"), Lesson, 67, "has no step `Kneading`", "Weigh, Rub in, Mix"),
+        new("a value was misspelt", folder => folder.Change(Lesson, "Teams measure how high they rise.", "They rise to {milk_scones.heigth}."), Lesson, 16, "`{milk_scones.heigth}` stands for no computed value", "`milk_scones.height`"),
+        new("a word without its bold", folder => folder.Change(Lesson, "- **Rubbing in.** Working", "- Rubbing in: Working"), Lesson, 49, "This item reads `Rubbing in", "a name in bold"),
+        new("a row of the table lacks a cell", folder => folder.Change(Lesson, "| Low and tough | Worked too long | Stop while it still looks rough |", "| Low and tough | Stop while it still looks rough |"), Lesson, 91, "The cell in the column `Cure` is empty", "Fill it in"),
+        new("a lesson shorter than what is set aside", folder => folder.Change(Lesson, "period: 120 min", "period: 30 min"), Lesson, 3, "take 35 min, and the lesson 30 min", "more time") { As = Weight.Doubtful },
+    ];
+}
