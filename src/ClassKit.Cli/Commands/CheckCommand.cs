@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ClassKit.Cli.Reporting;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Recognition;
 using ClassKit.Content.Sources;
 using ClassKit.UseCases.Checking;
 using ClassKit.Wording.Counts;
@@ -25,6 +26,9 @@ internal static class CheckCommand
         var check = report.Watch(run => CheckContent.Run(new(Library.OfPaths(), paths), run));
         if (draws) DrawsTable.Write(report.Output, check.Exercises);
         if (fine) Fine(report, check);
+        // Who checks a rule alone wants to see what it makes of students.
+        if (fine || check.Items.All(item => item.Kind == ContentKind.GradeRule))
+            foreach (var proof in check.Rules) RuleLines.Write(report.Output, proof);
         var exit = check.Problems.Count > 0 ? report.Problems(check.Problems) : ExitCode.Done;
         Say(report, "Most likely not meant:", check.Doubts);
         Say(report, "Good to know:", check.Notes);
@@ -37,7 +41,6 @@ internal static class CheckCommand
         // A lesson's problems are in its files.
         foreach (var item in check.Items.Where(item => !check.Problems.Concat(check.Doubts).Any(one => one.File == item.Path || one.File.StartsWith(item.Path + "/", StringComparison.Ordinal))))
             report.Output.WriteLine($"{DisplayPath.Of(item.Path)}: fine");
-        foreach (var proof in check.Rules) RuleLines.Write(report.Output, proof);
     }
 
     private static void Say(Report report, string heading, IReadOnlyList<Diagnostic> told)

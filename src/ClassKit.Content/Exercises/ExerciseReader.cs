@@ -2,9 +2,11 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Outline;
+using ClassKit.Content.Pictures;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Pictures;
 
 namespace ClassKit.Content.Exercises;
 
@@ -35,11 +37,12 @@ public static class ExerciseReader
     private static Reading<PlacedExercise> ReadFile(Source source)
     {
         var problems = new ProblemList(source.Shown);
-        return SourceFile.Read(source, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(source.Path), text, problems) : problems.Fail<PlacedExercise>();
+        return SourceFile.Read(source, problems) is { } text ? Read(source, text, problems) : problems.Fail<PlacedExercise>();
     }
 
-    private static Reading<PlacedExercise> Read(string id, string text, ProblemList problems)
+    private static Reading<PlacedExercise> Read(Source file, string text, ProblemList problems)
     {
+        var id = Path.GetFileNameWithoutExtension(file.Path);
         if (!Naming.IsValid(id))
             problems.Add(null, $"The file is called `{id}`, and an exercise's file name is its id", $"Rename it: {Naming.Rule}.");
 
@@ -51,6 +54,7 @@ public static class ExerciseReader
         var minutes = fields.Whole("minutes", Bounds.Countable);
         var source = fields.Text("source");
         var effort = fields.Optional("effort") is { } band ? EffortText.Read(band, problems) : null;
+        var picture = Picture(fields, file, problems);
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
@@ -86,8 +90,20 @@ public static class ExerciseReader
             {
                 Effort = effort,
                 Steps = steps,
+                Picture = picture,
             },
             names.Places));
+    }
+
+    private static Picture? Picture(Fields fields, Source file, ProblemList problems)
+    {
+        var (name, shows) = (fields.Optional("picture"), fields.Optional("picture shows"));
+        if (name is null && shows is { } alone)
+            problems.Add(alone.Line, "`picture shows` says what is to be seen, and there is no picture", "Add a line such as `picture: pan.png`, or take this one out.");
+        if (name is not { } named) return null;
+        if (shows is null)
+            problems.Add(named.Line, $"The picture `{named.Text}` has no words", "Add a line `picture shows:` that says what is to be seen, for whoever cannot see it.");
+        return PictureReader.One(named, shows?.Text ?? "", file, file.Folder.Folder, problems);
     }
 
     private static CellFormula? ReadConstraint(Located text, NameScope names, ProblemList problems)

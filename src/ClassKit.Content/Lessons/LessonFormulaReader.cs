@@ -5,6 +5,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Ingredients;
 using ClassKit.Content.Outline;
+using ClassKit.Content.Pictures;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Authoring;
@@ -33,11 +34,12 @@ public static class LessonFormulaReader
     private static Reading<LessonFormula> ReadFile(Source source)
     {
         var problems = OwnIngredients.ProblemsOf(source);
-        return SourceFile.Read(source, problems) is { } text ? Read(Path.GetFileNameWithoutExtension(source.Path), text, problems) : problems.Fail<LessonFormula>();
+        return SourceFile.Read(source, problems) is { } text ? Read(source, text, problems) : problems.Fail<LessonFormula>();
     }
 
-    private static Reading<LessonFormula> Read(string id, string text, ProblemList problems)
+    private static Reading<LessonFormula> Read(Source source, string text, ProblemList problems)
     {
+        var id = Path.GetFileNameWithoutExtension(source.Path);
         if (!Naming.IsValid(id))
             problems.Add(null, $"The file is called `{id}`, and a formula's file name is its id", $"Rename it: {Naming.Rule}.");
 
@@ -57,6 +59,7 @@ public static class LessonFormulaReader
         if (Document.Read(block.Markdown, problems) is not { } document)
             return problems.Fail<LessonFormula>();
         var texts = new LessonTexts(block.Markdown, id);
+        var pictures = PictureReader.All(block.Markdown, source, source.Folder.Folder, problems);
         var sections = new Sections(document.Sections, "##", problems);
         var lines = FormulaLines.Read(sections.Required("Formula"), problems);
         var method = sections.Required("Method");
@@ -82,6 +85,7 @@ public static class LessonFormulaReader
             Shape = shape is FreeStanding && steps.Where(step => step.IsCooking).All(step => step.Way == CookingWay.Steamer) ? FreeStanding.Steamed : shape,
             Observations = observations,
             Surfaces = surfaces,
+            Pictures = pictures,
         });
         if (reading.Model is not { } formula)
             return reading;

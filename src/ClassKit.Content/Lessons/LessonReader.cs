@@ -3,6 +3,7 @@ using ClassKit.Content.Exercises;
 using ClassKit.Content.FrontMatter;
 using ClassKit.Content.Ingredients;
 using ClassKit.Content.Outline;
+using ClassKit.Content.Pictures;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Recognition;
 using ClassKit.Content.Rubrics;
@@ -57,6 +58,7 @@ public static class LessonReader
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var period = (int)Math.Round(fields.Quantity("period", Dimensions.Minutes, Dimensions.Period, int.MaxValue / 2), MidpointRounding.AwayFromZero);
         var files = new LinkedFiles(file, problems);
+        var pictures = PictureReader.All(block.Markdown, file, file.Folder, problems);
         var marking = files.One(fields.Text("marking"), ContentKind.MarkingScheme, MarkingSchemeReader.Read);
         var rubric = files.One(fields.Text("bench rubric"), ContentKind.PracticalRubric, PracticalRubricReader.Read);
         var aside = new SetAside(
@@ -104,6 +106,7 @@ public static class LessonReader
         {
             Demonstrations = demonstrations,
             SetAside = aside,
+            Pictures = pictures,
         });
         return files.With(reading);
 

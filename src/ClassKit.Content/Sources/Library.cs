@@ -6,6 +6,7 @@ namespace ClassKit.Content.Sources;
 /// <remarks>A new library sees what has changed since. Not for several threads at once.</remarks>
 public sealed class Library(ISourceTree tree)
 {
+    private readonly Dictionary<string, byte[]?> _wholes = new(StringComparer.Ordinal);
     private readonly HashSet<string> _linked = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SourceBytes> _files = new(StringComparer.Ordinal);
     private readonly Dictionary<(Type Model, string Full), object> _models = [];
@@ -20,7 +21,18 @@ public sealed class Library(ISourceTree tree)
     public Source At(string path) => new(this, path);
 
     /// <summary>True if anything asked for what is in a file.</summary>
-    internal bool HasRead(string path) => _files.ContainsKey(tree.Full(path));
+    internal bool HasRead(string path) => _files.ContainsKey(tree.Full(path)) || _wholes.ContainsKey(tree.Full(path));
+
+    /// <summary>The files that were read so far, in full.</summary>
+    public IReadOnlyCollection<string> Read => [.. _files.Keys.Concat(_wholes.Keys).Order(StringComparer.Ordinal)];
+
+    /// <summary>All that is in a file that is no text; null if it cannot be opened or there is more of it.</summary>
+    internal byte[]? Whole(string path, int most)
+    {
+        var full = tree.Full(path);
+        if (!_wholes.TryGetValue(full, out var known)) _wholes[full] = known = SourceBytes.Whole(tree, path, most);
+        return known;
+    }
 
     /// <summary>True if another file leads to a file.</summary>
     public bool IsLinked(string path) => _linked.Contains(tree.Full(path));

@@ -24,6 +24,22 @@ internal sealed record SourceBytes(byte[] Bytes, bool IsTooLarge, string? Refuse
         }
     }
 
+    /// <summary>All bytes of a file; null if it cannot be opened or has more.</summary>
+    public static byte[]? Whole(ISourceTree tree, string path, int most)
+    {
+        try
+        {
+            using var stream = tree.Open(path);
+            var bytes = new byte[most + 1];
+            var length = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            return length > most ? null : bytes[..length];
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>The first lines, whatever they are written in.</summary>
     public IEnumerable<string> FirstLines(int most)
     {

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Pictures;
 
 namespace ClassKit.Exercises.Authoring;
 
@@ -32,4 +33,7 @@ public sealed record Exercise(
 
     /// <summary>Quantities on the way that are not asked, in order. Keys hold them worked in: see <see cref="Part.Written"/>.</summary>
     public IReadOnlyList<WorkingStep> Steps { get; init; } = [];
+
+    /// <summary>A picture of the problem, for sheets and pages; null for none. A dealt record has none: workbooks show none.</summary>
+    public Picture? Picture { get; init; }
 }

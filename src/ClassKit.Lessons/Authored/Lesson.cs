@@ -1,6 +1,7 @@
 using ClassKit.Baking.Allergens;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Marking;
+using ClassKit.Exercises.Pictures;
 using ClassKit.Lessons.Rubrics;
 
 namespace ClassKit.Lessons.Authored;
@@ -47,6 +48,9 @@ public sealed record Lesson(
 
     /// <summary>What the period keeps for other things than baking.</summary>
     public SetAside SetAside { get; init; } = SetAside.Usual;
+
+    /// <summary>The pictures that its own text names.</summary>
+    public IReadOnlyList<Picture> Pictures { get; init; } = [];
 
     /// <summary>What must be declared, over all breads, each once, by name.</summary>
     public IReadOnlyList<Allergen> Allergens =>

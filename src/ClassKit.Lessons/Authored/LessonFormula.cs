@@ -4,6 +4,7 @@ using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Pictures;
 using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Lessons.Authored;
@@ -54,6 +55,9 @@ public sealed record LessonFormula(
 
     /// <summary>What is measured, and what to ask when it differs from what was predicted.</summary>
     public IReadOnlyList<Observation> Observations { get; init; } = [];
+
+    /// <summary>The pictures that its text names.</summary>
+    public IReadOnlyList<Picture> Pictures { get; init; } = [];
 
     /// <summary>What touches it besides: for tins, boards and tops.</summary>
     public IReadOnlyList<SurfaceIngredient> Surfaces { get; init; } = [];

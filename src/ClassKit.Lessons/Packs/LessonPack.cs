@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Pictures;
 using ClassKit.Lessons.Values;
 
 namespace ClassKit.Lessons.Packs;
@@ -22,10 +23,13 @@ public sealed record LessonPack : PlannedPack
         _values = values;
     }
 
+    /// <summary>The pictures of the lesson and its breads.</summary>
+    private IReadOnlyList<Picture> Pictures => field ??= [.. Lesson.Pictures.Concat(Lesson.Formulas.SelectMany(formula => formula.Pictures))];
+
     /// <summary>A text of the lesson as this class reads it.</summary>
     public string Words(TextTemplate text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return text.Fill(place => _values.GetValueOrDefault(place.Name));
+        return PictureText.Embed(text.Fill(place => _values.GetValueOrDefault(place.Name)), Pictures);
     }
 }

@@ -43,7 +43,7 @@ public static class CheckContent
             .. lessons.Count < Of(ContentKind.Lesson).Count() ? [] : classes.SelectMany(read => PriceGaps.Of(PathOf(read.Class.Prices, read.Path), read.Class, [.. lessons.Select(known => known.Lesson)])),
             .. Of(ContentKind.Roster).Select(item => Understood(library.At(item.Path))).OfType<Diagnostic>(),
         ];
-        List<ProvedExercise> proofs = [.. run.Each(RunStep.ProvingExercises, ExerciseFiles(library, check.Items)).Select(file => ProvedExercise.Of(library.At(file))).OfType<ProvedExercise>()];
+        List<ProvedExercise> proofs = [.. run.Each(RunStep.ProvingExercises, request.ProvesExercises ? ExerciseFiles(library, check.Items) : []).Select(file => ProvedExercise.Of(library.At(file))).OfType<ProvedExercise>()];
         told.AddRange(proofs.SelectMany(proof => new[] { proof.Problem, proof.Note, KnownSkills.Note(proof.Path, proof.Proof.Exercise) }).OfType<Diagnostic>());
         return new(check.Items, OfWeight(Weight.Blocks), OfWeight(Weight.Noted), proofs)
         {

@@ -8,7 +8,7 @@ namespace ClassKit.UseCases.Tests.Checking.FirstDay;
 /// </summary>
 public sealed class FirstDayTests
 {
-    private static readonly Dictionary<string, Mistake> Mistakes = new[] { FileMistakes.All, ClassMistakes.All, LessonMistakes.All, FormulaMistakes.All, ExerciseMistakes.All, TableMistakes.All }
+    private static readonly Dictionary<string, Mistake> Mistakes = new[] { FileMistakes.All, ClassMistakes.All, LessonMistakes.All, FormulaMistakes.All, ExerciseMistakes.All, TableMistakes.All, PictureMistakes.All }
         .SelectMany(mistakes => mistakes).ToDictionary(mistake => mistake.Name, StringComparer.Ordinal);
 
     public static TheoryData<string> Names => [.. Mistakes.Keys];
@@ -21,7 +21,7 @@ public sealed class FirstDayTests
         var folder = new TeachingFolder();
         mistake.Make(folder);
 
-        var proof = folder.Check();
+        var proof = folder.Check(provesExercises: mistake.File is TeachingFolder.Wet or TeachingFolder.Flour);
 
         Diagnostic[] told = [.. proof.Problems, .. proof.Doubts, .. proof.Notes];
         Assert.True(told.Length == 1, string.Join('\n', told.Select(one => one.ToString())));
