@@ -25,15 +25,18 @@ internal sealed partial record Dimension<T>(string Example, IReadOnlyDictionary<
         }
         if (!Units.TryGetValue(unit, out var make))
         {
-            problems.Add(text.Line, unit.Length == 0 ? $"{what} is `{text.Text}`, without a unit" : $"{what} has the unit `{unit}`", unit.Length == 0 ? WithUnits(number) : UnitAdvice(unit));
+            problems.Add(text.Line, unit.Length == 0 ? $"{what} is `{text.Text}`, without a unit" : $"{what} has the unit `{unit}`", unit.Length == 0 ? WithUnits(number, value) : UnitAdvice(unit));
             return null;
         }
         return Number.Within((double)value, text, what, bounds, problems) is { } within ? make(within) : null;
     }
 
     /// <summary>The number with each unit that it may have; of two ways to write one, the longer.</summary>
-    private string WithUnits(string number)
+    private string WithUnits(string number, decimal value)
     {
+        // A share of one is how programs write percent, and never how anybody says it.
+        if (value is > 0 and < 1 && Units.ContainsKey("%"))
+            return FormattableString.Invariant($"Write it in percent: `{value * 100:0.##} %`.");
         var written = Units.Keys.Where(unit => !Units.Keys.Any(other => other.Length > unit.Length && other.StartsWith('°') && other.EndsWith(unit, StringComparison.Ordinal))).Select(unit => $"`{number} {unit}`").ToList();
         return $"Write its unit behind it: {(written.Count > 1 ? $"{string.Join(", ", written.SkipLast(1))} or " : "")}{written[^1]}.";
     }

@@ -34,7 +34,7 @@ public sealed class PriceListReaderTests : IDisposable
     [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | 6.80 € |", "", "The price is `6.80 €`, and the list is in USD", "A list has one currency")]
     [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | dear |", "", "The price is `dear`, which is not a number", "Write digits")]
     [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | -1 |", "", "The price is -1", "It must be from 0")]
-    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 | 6.80 |", "", "What a pack of Bread flour holds is `5`, without a unit", "units known here")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 | 6.80 |", "", "What a pack of Bread flour holds is `5`, without a unit", "`5 kg`")]
     [InlineData("| bag | 5 kg | 6.80 |", "| bag |  | 6.80 |", "", "The cell in the column `Holds` is empty", "Fill it in")]
     [InlineData("| 30 large eggs |", "| 30 large egs |", "", "A pack of Whole egg holds `30 large egs`", "Did you mean `large eggs`?")]
     [InlineData("| carton | 1 L |", "| carton | 0 L |", "", "What a pack holds is 0 L", "above 0")]

@@ -33,7 +33,7 @@ public sealed class GradeRuleReaderTests : IDisposable
     [Theory]
     [InlineData("| Calculations | 40 % |", "| Calculations | 45 % |", "## Categories", "The weights come to 105 %", "add up to 100 %")]
     [InlineData("| Calculations | 40 % |", "| Calculations | 0 % |", "", "The weight is 0 %", "above 0")]
-    [InlineData("| Calculations | 40 % |", "| Calculations | 0.4 |", "", "The weight is `0.4`, without a unit", "`4 %`")]
+    [InlineData("| Calculations | 40 % |", "| Calculations | 0.4 |", "", "The weight is `0.4`, without a unit", "`40 %`")]
     [InlineData("| Bench work | 40 % | 0 |", "| Calculations | 40 % | 0 |", "", "`Calculations` is here a second time", "one row", 3)]
     [InlineData("| Written work | 20 % | 0 |", "| Written work | 20 % | 1 |", "", "lowest is dropped where works count by points", "count alike")]
     [InlineData("| Calculations | 40 % | 1 |", "| Calculations | 40 % | 11 |", "", "`Drop lowest` is 11", "from 0 to 10")]

@@ -70,7 +70,7 @@ public sealed class RubricReaderTests : IDisposable
     [InlineData("accuracy: 40 %", "accuracy: 40 %\nbest exercises: 0", "best exercises", "`best exercises` is 0", "from 1 to 10000")]
     [InlineData("accuracy: 40 %", "accuracy: 40 %\npoints at most: many", "points at most", "`points at most` is `many`", "Write digits")]
     [InlineData("several versions: best", "several versions: latest", "", "`several versions` is `latest`", "best")]
-    [InlineData("accuracy: 40 %", "accuracy: 0.4", "", "`0.4`, without a unit", "`4 %`")]
+    [InlineData("accuracy: 40 %", "accuracy: 0.4", "", "`0.4`, without a unit", "`40 %`")]
     [InlineData("accuracy: 40 %", "accuracy: 140 %", "", "`accuracy` is 140 %", "from 0 to 100")]
     [InlineData("misconception: 0 %", "misconceptions: 0 %", "", "`misconceptions` is not a key", "Did you mean `misconception`?")]
     [InlineData("follow-through: 100 %\n", "", "---", "`follow-through` is missing", "`follow-through: 100 %`")]

@@ -18,9 +18,12 @@ internal sealed class TeachingFolder
 
     private readonly Dictionary<string, byte[]> _files = new(Begun.Value, StringComparer.Ordinal);
 
+    /// <summary>Reads the folder as it stands.</summary>
+    public Library Library => new(ListedTree.InMemory(_files));
+
     /// <summary>What is told of the folder as it stands.</summary>
     /// <param name="provesExercises">False to leave out drawing exercises that are as they were.</param>
-    public ContentProof Check(bool provesExercises = true) => CheckContent.Run(new(new(ListedTree.InMemory(_files)), [""]) { ProvesExercises = provesExercises }, Run.Unwatched);
+    public ContentProof Check(bool provesExercises = true) => CheckContent.Run(new(Library, [""]) { ProvesExercises = provesExercises }, Run.Unwatched);
 
     /// <summary>Writes something else in place of what stands there once.</summary>
     public TeachingFolder Change(string file, string from, string to)
