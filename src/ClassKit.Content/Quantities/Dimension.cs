@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
+using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Content.Quantities;
 
@@ -36,7 +37,7 @@ internal sealed partial record Dimension<T>(string Example, IReadOnlyDictionary<
     {
         // A share of one is how programs write percent, and never how anybody says it.
         if (value is > 0 and < 1 && Units.ContainsKey("%"))
-            return FormattableString.Invariant($"Write it in percent: `{value * 100:0.##} %`.");
+            return FormattableString.Invariant($"Write it in percent: `{AnswerUnit.Shown(AnswerUnit.Percent, value):0.##} %`.");
         var written = Units.Keys.Where(unit => !Units.Keys.Any(other => other.Length > unit.Length && other.StartsWith('°') && other.EndsWith(unit, StringComparison.Ordinal))).Select(unit => $"`{number} {unit}`").ToList();
         return $"Write its unit behind it: {(written.Count > 1 ? $"{string.Join(", ", written.SkipLast(1))} or " : "")}{written[^1]}.";
     }
