@@ -46,7 +46,7 @@ public sealed record AltitudeFormula(
             var row = formula.Leavening == Leavening.Chemical && (place is not null || !HasLittleSugar(formula)) ? table.For(metres) : null;
             List<AdjustedLine> lines = row is null ? [] : [.. formula.Lines.Select(line => Adjust(row, line, place)).OfType<AdjustedLine>()];
             var chosen = formula.Lines.Select(line => lines.FirstOrDefault(changed => changed.Ingredient.Id == line.Ingredient.Id)?.Chosen ?? line.Percent).ToList();
-            var flour = formula.Lines.Zip(chosen).Where(pair => pair.First.Ingredient.Role == IngredientRole.Flour).Sum(pair => pair.Second);
+            var flour = formula.Lines.Zip(chosen).Sum(pair => pair.Second * pair.First.Ingredient.FlourShare);
             var adjusted = formula with { Lines = [.. formula.Lines.Zip(chosen, (line, percent) => line with { Percent = percent * formula.FlourPercent / flour })] };
             return new AltitudeFormula(
                 formula, adjusted, lines, row?.OvenWarmer, table, [.. AdviceOn(formula, metres, pressure, row)], Explain(formula, metres, lines, flour, row, table, adjusted));

@@ -28,8 +28,16 @@ public sealed record PowderRelease(string Name, Band<double> BenchShare, Tempera
         Temperature.FromCelsius(74),
         "needs moisture only, most of it in the first minutes: BAKERpedia, \"Baking Powder\"; shares from memory");
 
+    /// <summary>Monocalcium phosphate alone: most of it on wetting, the rest on warming.</summary>
+    public static PowderRelease Phosphate { get; } = new(
+        "straight-phosphate",
+        new(0.5, 0.65, 0.8),
+        Temperature.FromCelsius(38),
+        Temperature.FromCelsius(74),
+        "monocalcium phosphate acts at mixing: H. McGee, On Food and Cooking (2004); about two thirds on the bench: from memory");
+
     /// <summary>All of the settings, the default first.</summary>
-    public static IReadOnlyList<PowderRelease> All { get; } = [DoubleActing, SingleActing];
+    public static IReadOnlyList<PowderRelease> All { get; } = [DoubleActing, SingleActing, Phosphate];
 
     /// <summary>The share of the available gas that is out once a batter has come to a temperature.</summary>
     /// <param name="batter">0 °C to 100 °C.</param>

@@ -13,6 +13,9 @@ public sealed record SelfRisingFlour(double CarbonDioxideShare, double Leavening
     /// <summary>At least half a gram of carbon dioxide from 100 g.</summary>
     public const double MinimumCarbonDioxideShare = 0.005;
 
+    /// <summary>What a packet can be expected to give: from the least that the law asks to half as much again, as mills add for what is lost in store. The upper end from memory.</summary>
+    public static Band<double> UsualShare { get; } = new(MinimumCarbonDioxideShare, 0.006, 0.0075);
+
     /// <summary>At most 4.5 parts of acid and soda together for 100 parts of flour.</summary>
     public const double MaximumLeaveningPerFlour = 0.045;
 

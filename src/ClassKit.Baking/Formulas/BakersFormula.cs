@@ -13,6 +13,12 @@ public sealed record BakersFormula(string Id, string Title, Leavening Leavening,
     /// <summary>All percentages together; more than 100 for anything that holds more than flour.</summary>
     public double TotalPercent => Lines.Sum(line => line.Percent);
 
-    /// <summary>All flours together; 100 in a formula that is in order.</summary>
-    public double FlourPercent => Lines.Where(line => line.Ingredient.Role == IngredientRole.Flour).Sum(line => line.Percent);
+    /// <summary>All flours together, that of a starter too; 100 in a formula that is in order.</summary>
+    public double FlourPercent => Lines.Sum(line => line.Percent * line.Ingredient.FlourShare);
+
+    /// <summary>True if a starter ferments it, alone or beside yeast.</summary>
+    public bool HasStarter => Lines.Any(line => line.Ingredient.StarterOf is not null);
+
+    /// <summary>True if yeast or a starter ferments it.</summary>
+    public bool IsFermented => HasStarter || Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast);
 }

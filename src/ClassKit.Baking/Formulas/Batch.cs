@@ -1,5 +1,4 @@
 using ClassKit.Baking.Explanations;
-using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Weighing;
 
@@ -19,5 +18,5 @@ public sealed record Batch(BakersFormula Formula, IReadOnlyList<BatchLine> Lines
     public Mass Weighed => Mass.FromGrams((double)Lines.Sum(line => (decimal)line.Weighed.Grams));
 
     /// <summary>All flour together, exact: the 100 %.</summary>
-    public Mass Flour => Lines.Where(line => line.Ingredient.Role == IngredientRole.Flour).Aggregate(default(Mass), (sum, line) => sum + line.Exact);
+    public Mass Flour => Lines.Aggregate(default(Mass), (sum, line) => sum + line.Exact * line.Ingredient.FlourShare);
 }

@@ -6,11 +6,16 @@ namespace ClassKit.Baking.Formulas;
 /// <summary>How wet a baker's formula is, in the two ways that are in use.</summary>
 public static class DoughWater
 {
-    /// <summary>Liquids in percent of the flour, counted whole: the baker's hydration, in which 100 g of milk are 100 g.</summary>
+    /// <summary>Liquids in percent of the flour, counted whole, a starter's water with them: the baker's hydration, in which 100 g of milk are 100 g.</summary>
     public static double AddedLiquidPercent(BakersFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        return formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Liquid).Sum(line => line.Percent);
+        return formula.Lines.Sum(line => line.Ingredient switch
+        {
+            { Role: IngredientRole.Liquid } => line.Percent,
+            { StarterOf: not null } starter => line.Percent * (1 - starter.StarterFlourShare),
+            _ => 0,
+        });
     }
 
     /// <summary>The water that is added to the flour, in percent of it: the water of liquids, eggs, butter, sugar syrups and the rest, but not the flour's own.</summary>
@@ -18,7 +23,8 @@ public static class DoughWater
     public static double EffectivePercent(BakersFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
-        return formula.Lines.Where(line => line.Ingredient.Role != IngredientRole.Flour).Sum(line => line.Percent * line.Ingredient.WaterShare);
+        return formula.Lines.Where(line => line.Ingredient.Role != IngredientRole.Flour)
+            .Sum(line => line.Percent * (line.Ingredient.StarterOf is null ? line.Ingredient.WaterShare : 1 - line.Ingredient.StarterFlourShare));
     }
 
     /// <summary>All water, the flour's own too, in percent of the flour.</summary>

@@ -1,5 +1,4 @@
 using ClassKit.Baking.Explanations;
-using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.Formulas;
@@ -20,7 +19,7 @@ public static class Percentages
             return new Impossibility("bad-mass", $"{empty.Ingredient.Name} stands at {Figures.Grams(empty.Mass)}.", "A mass is above 0; leave the ingredient out if there is none.");
         if (recipe.Select(line => Sanity.Mass(line.Mass, line.Ingredient.Name, "bad-mass")).FirstOrDefault(wrong => wrong is not null) is { } tooMuch)
             return tooMuch;
-        var flour = Mass.FromGrams(recipe.Where(line => line.Ingredient.Role == IngredientRole.Flour).Sum(line => line.Mass.Grams));
+        var flour = Mass.FromGrams(recipe.Sum(line => line.Mass.Grams * line.Ingredient.FlourShare));
         if (flour.Grams <= 0)
             return new Impossibility("no-flour", $"{title} has no flour.", "Baker's percentages are shares of the flour: name at least one flour.");
         var lines = Combining.Same(recipe);
@@ -30,7 +29,7 @@ public static class Percentages
         return new Explanation(
             $"{title}: baker's percentages",
             [
-                new("flour", "all flours together", string.Join(" + ", lines.Where(line => line.Ingredient.Role == IngredientRole.Flour).Select(line => Figures.Grams(line.Mass))), Figures.Grams(flour)),
+                new("flour", "all flours together", string.Join(" + ", lines.Where(line => line.Ingredient.FlourShare > 0).Select(line => Figures.Grams(line.Mass * line.Ingredient.FlourShare))), Figures.Grams(flour)),
                 .. lines.Select(line => new ExplainedStep(line.Ingredient.Name, "its mass / flour", $"{Figures.Grams(line.Mass)} / {Figures.Grams(flour)}", Figures.Percent(line.Mass / flour))),
                 new("total", "the sum of all percentages", string.Join(" + ", formula.Lines.Select(line => $"{Figures.Show(line.Percent)} %")), $"{Figures.Show(formula.TotalPercent)} %"),
             ],

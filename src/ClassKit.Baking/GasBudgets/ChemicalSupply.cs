@@ -8,9 +8,9 @@ namespace ClassKit.Baking.GasBudgets;
 /// <summary>The carbon dioxide that soda, acids and baking powder of a dough make.</summary>
 internal sealed class ChemicalSupply
 {
-    private readonly GasBudgetSettings _settings;
     private readonly Mass _soda;
-    private readonly Mass _powder;
+    private readonly Mass _ammonia;
+    private readonly IReadOnlyList<Powder> _powders;
     private readonly Band<Mass> _matched;
 
     /// <summary>What meets the soda, by typical values.</summary>
@@ -18,9 +18,19 @@ internal sealed class ChemicalSupply
 
     public ChemicalSupply(BakersFormula formula, Mass dough, GasBudgetSettings settings)
     {
-        _settings = settings;
-        _soda = Of("baking_soda");
-        _powder = Of("baking_powder");
+        // Potassium bicarbonate meets the same acids, gram-molecule for gram-molecule.
+        _soda = Of("baking_soda") + Of("potassium_bicarbonate") * (MolarMass.SodiumBicarbonate / MolarMass.PotassiumBicarbonate);
+        _ammonia = Of("ammonium_bicarbonate");
+        _powders =
+        [
+            .. new[]
+            {
+                new Powder(Of("baking_powder"), settings.PowderShare, settings.PowderBenchShare),
+                new Powder(Of("low_sodium_powder"), settings.PowderShare, settings.PowderBenchShare),
+                new Powder(Of("phosphate_powder"), settings.PowderShare, PowderRelease.Phosphate.BenchShare),
+                new Powder(Of("self_rising_flour"), SelfRisingFlour.UsualShare, PowderRelease.Phosphate.BenchShare),
+            }.Where(powder => powder.Mass.Grams > 0),
+        ];
         var tartar = LeaveningAcid.CreamOfTartar.SodaMatching(Of("cream_of_tartar"));
         _matched = formula.Lines
             .Where(line => line.Ingredient.LacticAcidShare is not null)
@@ -40,7 +50,12 @@ internal sealed class ChemicalSupply
 
     public bool HasSoda => _soda.Grams > 0;
 
-    public bool HasPowder => _powder.Grams > 0;
+    public bool HasPowder => _powders.Count > 0;
+
+    public bool HasAmmonia => _ammonia.Grams > 0;
+
+    /// <summary>All of it, in the heat. The ammonia beside it is not counted: a moist crumb keeps it, and only thin dry goods let it go.</summary>
+    public Band<AmountOfSubstance> AmmoniaGas => Same(CarbonDioxide.AmountIn(_ammonia * Carbonate.BakersAmmonia.CarbonDioxideByHeat));
 
     /// <summary>The soda that the acids of the dough neutralise; the powder's own acid is spoken for by its own soda.</summary>
     private Band<Mass> Used => _matched.Map(matched => matched < _soda ? matched : _soda);
@@ -48,9 +63,9 @@ internal sealed class ChemicalSupply
     /// <summary>At once, since buttermilk's acid is dissolved already; soda left over gives gas only slowly and late, and is not counted.</summary>
     public Band<AmountOfSubstance> SodaGas => Used.Map(used => CarbonDioxide.AmountIn(used * BakingSoda.CarbonDioxideByAcid));
 
-    public Band<AmountOfSubstance> PowderGas => _settings.PowderShare.Map(share => CarbonDioxide.AmountIn(_powder * share));
+    public Band<AmountOfSubstance> PowderGas => Sum(_powders.Select(powder => powder.Gas));
 
-    public Band<AmountOfSubstance> PowderBenchGas => PowderGas.With(_settings.PowderBenchShare, (gas, share) => gas * share);
+    public Band<AmountOfSubstance> PowderBenchGas => Sum(_powders.Select(powder => powder.BenchGas));
 
     /// <summary>Most where the acid is least.</summary>
     public Band<Mass> SodaLeft => new(_soda - Used.High, _soda - Used.Typical, _soda - Used.Low);
@@ -70,8 +85,29 @@ internal sealed class ChemicalSupply
     public Explanation ExplainPowder() => new(
         "Carbon dioxide from baking powder",
         [
-            new("carbon dioxide", "powder × available share", $"{Figures.Grams(_powder, 3)} × {Figures.Percent(_settings.PowderShare.Typical)}", Figures.Grams(_powder * _settings.PowderShare.Typical, 3)),
-            new("before the oven", "carbon dioxide × share on the bench", $"{Figures.Grams(_powder * _settings.PowderShare.Typical, 3)} × {Figures.Percent(_settings.PowderBenchShare.Typical)}", Figures.Grams(_powder * (_settings.PowderShare.Typical * _settings.PowderBenchShare.Typical), 3)),
+            .. _powders.SelectMany(powder => (ExplainedStep[])
+            [
+                new("carbon dioxide", "powder × available share", $"{Figures.Grams(powder.Mass, 3)} × {Figures.Percent(powder.Share.Typical)}", Figures.Grams(powder.Mass * powder.Share.Typical, 3)),
+                new("before the oven", "carbon dioxide × share on the bench", $"{Figures.Grams(powder.Mass * powder.Share.Typical, 3)} × {Figures.Percent(powder.Bench.Typical)}", Figures.Grams(powder.Mass * (powder.Share.Typical * powder.Bench.Typical), 3)),
+            ]),
         ],
-        $"Available carbon dioxide {Figures.Show(PerHundred.Of(_settings.PowderShare.Low))} % to {Figures.Show(PerHundred.Of(_settings.PowderShare.High))} % of the powder, of which some {Figures.Show(PerHundred.Of(_settings.PowderBenchShare.Low))} % to {Figures.Show(PerHundred.Of(_settings.PowderBenchShare.High))} % on the bench.");
+        string.Join(" ", _powders.Select(powder => $"Available carbon dioxide {Figures.Show(PerHundred.Of(powder.Share.Low))} % to {Figures.Show(PerHundred.Of(powder.Share.High))} % of the powder, of which some {Figures.Show(PerHundred.Of(powder.Bench.Low))} % to {Figures.Show(PerHundred.Of(powder.Bench.High))} % on the bench.")));
+
+    public Explanation ExplainAmmonia() => new(
+        "Carbon dioxide from baker's ammonia",
+        [new("carbon dioxide", "ammonium bicarbonate × 44.009 / 79.055", $"{Figures.Grams(_ammonia, 3)} × 44.009 / 79.055", Figures.Grams(_ammonia * Carbonate.BakersAmmonia.CarbonDioxideByHeat, 3))],
+        "Heat alone breaks all of it down, above some 40 °C to 60 °C (from memory). Beside the carbon dioxide 17.031 / 79.055 of it becomes ammonia, which a moist crumb keeps and tastes of: for thin dry goods only.");
+
+    private static Band<AmountOfSubstance> Same(AmountOfSubstance amount) => new(amount, amount, amount);
+
+    private static Band<AmountOfSubstance> Sum(IEnumerable<Band<AmountOfSubstance>> parts) =>
+        parts.Aggregate(default(Band<AmountOfSubstance>), (sum, part) => sum.With(part, (left, right) => left + right));
+
+    /// <summary>One powder of the dough: how much gas it has, and how much of that comes on the bench.</summary>
+    private sealed record Powder(Mass Mass, Band<double> Share, Band<double> Bench)
+    {
+        public Band<AmountOfSubstance> Gas => Share.Map(share => CarbonDioxide.AmountIn(Mass * share));
+
+        public Band<AmountOfSubstance> BenchGas => Gas.With(Bench, (gas, share) => gas * share);
+    }
 }

@@ -37,8 +37,14 @@ public sealed record GasBudget(
     /// <summary>What it is cooked in for the longest; an oven where it is not cooked at all.</summary>
     public CookingWay Way { get; init; } = CookingWay.Oven;
 
+    /// <summary>False where a starter ferments it: how much gas its microbes make no formula tells.</summary>
+    public bool IsGasPredicted => !Formula.HasStarter;
+
+    /// <summary>False of a fermented dough of which nobody can say what it holds: not on the bench either.</summary>
+    public bool IsBenchPredicted => IsGasPredicted && (Held.Holding.IsPredicted || !Formula.IsFermented || Way != CookingWay.Oven);
+
     /// <summary>All gas made by the end of baking: in a shell all its steam, in a crumb that of its bubbles.</summary>
-    public Band<Volume> Made => Formula.Leavening == Leavening.Steam ? AtSet.With(SteamFate.Made, (gas, steam) => gas + steam) : AtSet;
+    public Band<Volume> Made => Formula.Leavening == Leavening.Steam && Held.Holding is { IsHollow: true } or { IsPredicted: false } ? AtSet.With(SteamFate.Made, (gas, steam) => gas + steam) : AtSet;
 
     /// <summary>From the gas made to the volume of the baked bread. How each source makes its gas stands with the source.</summary>
     public Explanation Explanation => Held.Explanation;

@@ -21,6 +21,8 @@ internal sealed class GasBudgeting(DoughBake bake)
             made.Add(new(GasSourceKind.Soda, leavening.SodaGas, leavening.SodaGas, leavening.ExplainSoda()));
         if (leavening.HasPowder)
             made.Add(new(GasSourceKind.BakingPowder, leavening.PowderBenchGas, leavening.PowderGas, leavening.ExplainPowder()));
+        if (leavening.HasAmmonia)
+            made.Add(new(GasSourceKind.Ammonia, default, leavening.AmmoniaGas, leavening.ExplainAmmonia()));
 
         var sources = InBubbles(made);
         var supply = Steam();

@@ -40,7 +40,7 @@ internal sealed class GasCourse
     /// <summary>True if the walls, by typical values, were stretched to their limit in the oven.</summary>
     public bool WallsGaveWay { get; private set; }
 
-    private bool IsShell => _bake.Formula.Leavening == Leavening.Steam;
+    private bool IsShell => _bake.Formula.Leavening == Leavening.Steam && _bake.Holding.IsHollow;
 
     /// <summary>What yeast adds between the oven's door and its death, in moles.</summary>
     public Band<double> YeastInOven()
@@ -205,7 +205,7 @@ internal sealed class GasCourse
 
     private double BenchMinutes => _bake.Stages.Where(stage => !stage.InOven).Sum(stage => stage.Minutes.Typical);
 
-    private static bool IsChemical(GasSource source) => source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder;
+    private static bool IsChemical(GasSource source) => source.Kind is GasSourceKind.Soda or GasSourceKind.BakingPowder or GasSourceKind.Ammonia;
 
     /// <summary>Double-acting powder gives the rest of its gas evenly from the bench to the setting of the crumb: a simplification.</summary>
     private Band<double> Released(GasSource source, Temperature dough)

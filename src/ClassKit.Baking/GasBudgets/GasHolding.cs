@@ -27,6 +27,9 @@ public sealed record GasHolding(
     /// <summary>False where nobody can say what such a dough, cooked so, holds: its height, width and gas held are then not predicted.</summary>
     public bool IsPredicted { get; init; } = true;
 
+    /// <summary>True if the gas is one hollow behind a shell.</summary>
+    public bool IsHollow { get; init; }
+
     /// <summary>False where nobody can say what it loses.</summary>
     public bool IsLossPredicted { get; init; } = true;
 
@@ -145,22 +148,100 @@ public sealed record GasHolding(
         new(0.20, 0.28, 0.35),
         "A skin of egg and gluten, set at the rim before the middle boils.",
         "The skin dries and no longer stretches; steam goes on leaving through its pores and cracks. Too little baking, and it falls when the steam condenses.",
-        "from memory, where a pudding of the same batter is to stand some four inches high (Royal Society of Chemistry, 2008); what holds it: B. Lowe, Experimental Cookery, \"Popovers\"");
+        "from memory, where a pudding of the same batter is to stand some four inches high (Royal Society of Chemistry, 2008); what holds it: B. Lowe, Experimental Cookery, \"Popovers\"")
+    {
+        IsHollow = true,
+    };
+
+    /// <summary>A flat bread whose two skins set before the water between them boils.</summary>
+    /// <remarks>How far it puffs hangs on heat, thickness and a single hole; no published volume was found, and it falls again. Of its loss in an oven: from memory.</remarks>
+    public static GasHolding Pocket { get; } = new(
+        "flat bread",
+        new(0.60, 0.80, 1.00),
+        new(1.1, 1.2, 1.5),
+        new(1.5, 3.0, 6.0),
+        new(0.06, 0.12, 0.20),
+        "Two skins that heat has set, with nothing between them but steam.",
+        "A hole or a thin place lets the steam out; otherwise it falls when the steam condenses.",
+        "from memory")
+    {
+        IsPredicted = false,
+    };
+
+    /// <summary>Sheets of dough and fat.</summary>
+    /// <remarks>Puff pastry is said to rise to four to eight times its height: too wide to be a forecast. Loss: from memory.</remarks>
+    public static GasHolding Layers { get; } = new(
+        "laminated dough",
+        new(0.60, 0.80, 1.00),
+        new(1.5, 2.0, 2.5),
+        new(3.0, 5.0, 8.0),
+        new(0.10, 0.15, 0.20),
+        "Sheets of fat that keep sheets of dough apart, until steam has lifted them and they have set.",
+        "Where fat has run into the dough there are no sheets to lift; what has set does not fall.",
+        "from memory")
+    {
+        IsPredicted = false,
+    };
+
+    /// <summary>Egg beaten to a foam, with flour folded in.</summary>
+    /// <remarks>Batters of a specific gravity of 0.46 to 0.50 for sponges (Baking Business, Bakers Dictionary, "Sponge cake"; Bake magazine, article 11566) are 2.6 times their gas-free volume; what they bake to, and lose: from memory.</remarks>
+    public static GasHolding Foam { get; } = new(
+        "egg foam",
+        new(0.60, 0.80, 0.95),
+        new(2.2, 2.8, 4.0),
+        new(3.2, 4.0, 5.2),
+        new(0.09, 0.12, 0.15),
+        "Films of egg around fine bubbles of air, with little flour in them.",
+        "Films that were beaten too far or folded too long break; egg and starch set the rest.",
+        "batters of sponge cakes: Bake magazine, article 11566; what they come to from memory");
+
+    /// <summary>A fermented dough without a net of gluten, or one that a starter raises, of which nobody can say how far it rises.</summary>
+    public static GasHolding WithoutNet { get; } = KneadedDough with
+    {
+        Name = "dough without a gluten net",
+        Holds = "Starch and what binds it: the gums of rye, or husks and gums that were added; there is no net that stretches.",
+        Stops = "Bubbles break through the surface; starch sets what is left.",
+        Source = "loss as of a loaf: Baking Business, Bakers Dictionary, and common practice",
+        IsPredicted = false,
+    };
 
     /// <summary>All of the settings.</summary>
-    public static IReadOnlyList<GasHolding> All { get; } = [KneadedDough, SteamedDough, SoftDough, Batter, QuickDough, CreamedBatter, Shell];
+    public static IReadOnlyList<GasHolding> All { get; } = [KneadedDough, SteamedDough, SoftDough, Batter, QuickDough, CreamedBatter, Shell, Pocket, Layers, Foam];
 
     /// <summary>The setting that a formula suggests: by its leavening, whether there are yeast and egg in it, and how wet it is.</summary>
     public static GasHolding For(BakersFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
         var hasEgg = Has(formula, IngredientRole.Egg);
+        if (formula.IsFermented && Gluten(formula) < LeastGluten)
+            return WithoutNet;
+        if (formula.HasStarter)
+            return KneadedDough with { Name = "sourdough", IsPredicted = false };
         if (formula.Leavening == Leavening.Steam)
             return hasEgg ? Shell : Shell with { Holds = "A skin of gluten, set at the rim before the middle boils." };
         if (!Has(formula, IngredientRole.Yeast))
             return hasEgg ? Batter : QuickDough;
         return DoughWater.EffectivePercent(formula) > SoftPercent ? SoftDough : KneadedDough;
     }
+
+    /// <summary>Below this share of flours of wheat a dough has no net to speak of. From memory: bakers knead doughs of half wheat, and stir those of less.</summary>
+    private const double LeastGluten = 0.5;
+
+    /// <summary>The share of the flour that is wheat's, spelt's or another of its kin.</summary>
+    private static double Gluten(BakersFormula formula) => formula.Lines.Where(line => IsWheat(line.Ingredient.StarterOf ?? line.Ingredient)).Sum(line => PerHundred.Share(line.Percent * line.Ingredient.FlourShare));
+
+    private static bool IsWheat(Ingredient flour) => flour.Allergens.Any(allergen => allergen.Name is "wheat" or "spelt");
+
+    /// <summary>What an author says that it is; null where the formula tells.</summary>
+    public static GasHolding? AsWritten(CrumbStructure? structure, BakersFormula formula) => structure switch
+    {
+        CrumbStructure.HollowShell => Shell,
+        CrumbStructure.Pocket => Pocket,
+        CrumbStructure.Layers => Layers,
+        CrumbStructure.Foam => Foam,
+        CrumbStructure.Crumb when formula.Leavening == Leavening.Steam => For(formula with { Leavening = Leavening.Chemical }),
+        _ => null,
+    };
 
     private static bool Has(BakersFormula formula, IngredientRole role) => formula.Lines.Any(line => line.Ingredient.Role == role);
 }

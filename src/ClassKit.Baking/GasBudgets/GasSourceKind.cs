@@ -15,6 +15,9 @@ public enum GasSourceKind
     /// <summary>Carbon dioxide from baking powder.</summary>
     BakingPowder,
 
+    /// <summary>Carbon dioxide from baker's ammonia.</summary>
+    Ammonia,
+
     /// <summary>Water that boils: only where a shell or a pocket gets to the boiling point before it sets.</summary>
     Steam,
 }

@@ -25,6 +25,15 @@ public sealed record Ingredient(
     /// <summary>What it is made of besides water; null where that is not known.</summary>
     public FoodSolids? Solids { get; init; }
 
+    /// <summary>The flour that a starter was built from; null for anything that is no starter.</summary>
+    public Ingredient? StarterOf { get; init; }
+
+    /// <summary>Of a starter, the share of its mass that was flour, 0 to 1; 0 for anything else.</summary>
+    public double StarterFlourShare { get; init; }
+
+    /// <summary>How much of it counts among the 100 %: all of a flour, and what flour a starter holds.</summary>
+    public double FlourShare => Role == IngredientRole.Flour ? 1 : StarterFlourShare;
+
     /// <summary>Sugars by mass, 0 to 1; null where they are not known.</summary>
     public double? SugarShare { get; init; }
 

@@ -40,7 +40,7 @@ public static class Fermentation
         ArgumentNullException.ThrowIfNull(formula);
         var flour = dough.Grams / formula.TotalPercent;
         var added = SugarPercent(formula) * flour;
-        var dryFlour = DryPercent(formula, IngredientRole.Flour) * flour;
+        var dryFlour = (DryPercent(formula, IngredientRole.Flour) + formula.Lines.Where(line => line.Ingredient.StarterOf is not null).Sum(line => line.Percent * line.Ingredient.FlourShare * (1 - line.Ingredient.StarterOf!.WaterShare))) * flour;
         return MaltoseShare.Map(maltose =>
             ((added + maltose * dryFlour) * CarbonDioxidePerDisaccharide + FlourSugarShare * dryFlour * CarbonDioxidePerHexose) / MolarMass.CarbonDioxide);
     }

@@ -38,11 +38,14 @@ internal static class FormulaLines
     private static void CheckFlour(List<FormulaLine> lines, int line, ProblemList problems)
     {
         var flours = lines.Where(formulaLine => formulaLine.Ingredient.Role == IngredientRole.Flour).ToList();
-        var sum = flours.Sum(flour => flour.Percent);
+        var fermented = lines.Sum(starter => starter.Ingredient.StarterFlourShare * starter.Percent);
+        var sum = flours.Sum(flour => flour.Percent) + fermented;
         if (flours.Count == 0)
             problems.Add(line, "The formula has no flour", "Baker's percentages are shares of the flour: add it, at 100 % all together.");
         else if (Math.Abs(sum - 100) > Slack)
-            problems.Add(line, FormattableString.Invariant($"The flour adds up to {sum} %"), "All flour together is 100 %: correct the percentages.");
+            problems.Add(line, FormattableString.Invariant($"The flour adds up to {Math.Round(sum, 2, MidpointRounding.AwayFromZero)} %"), fermented > 0
+                ? FormattableString.Invariant($"All flour together is 100 %, and {Math.Round(fermented, 2, MidpointRounding.AwayFromZero)} % of it is in the starter: correct the percentages.")
+                : "All flour together is 100 %: correct the percentages.");
     }
 
     private static double? Percent(Located text, ProblemList problems) =>

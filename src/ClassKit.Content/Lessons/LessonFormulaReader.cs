@@ -1,5 +1,6 @@
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Formulas;
+using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Quantities;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.FrontMatter;
@@ -22,6 +23,15 @@ public static class LessonFormulaReader
         ["steam"] = Leavening.Steam,
         ["yeast"] = Leavening.Yeast,
         ["chemical"] = Leavening.Chemical,
+    };
+
+    private static readonly Dictionary<string, CrumbStructure> Structures = new()
+    {
+        ["crumb"] = CrumbStructure.Crumb,
+        ["hollow shell"] = CrumbStructure.HollowShell,
+        ["pocket"] = CrumbStructure.Pocket,
+        ["layers"] = CrumbStructure.Layers,
+        ["foam"] = CrumbStructure.Foam,
     };
 
     /// <summary>The formula, or everything that is wrong with its file.</summary>
@@ -53,6 +63,9 @@ public static class LessonFormulaReader
         var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
         var mixTemperature = fields.Has("mix temperature") ? (Temperature?)fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default) : null;
         var bestWithin = fields.Has("best within") ? (int?)Math.Round(fields.Quantity("best within", Dimensions.Minutes, Dimensions.PartOfPeriod, 0), MidpointRounding.AwayFromZero) : null;
+        CrumbStructure? structure = fields.Has("structure") ? fields.Choice("structure", Structures) : null;
+        var gravity = fields.Has("specific gravity") && fields.Text("specific gravity") is { } light ? Number.Read(light, "`specific gravity`", new Bounds(0.2, true, 1.4), problems) : null;
+        var build = StarterBuilds.Read(fields, problems);
         var shape = BakingShapes.Read(fields, problems);
         fields.Finish();
 
@@ -81,6 +94,9 @@ public static class LessonFormulaReader
             steps, equipment, cautions, notes, traits!)
         {
             BestWithinMinutes = bestWithin,
+            Structure = structure,
+            SpecificGravity = gravity,
+            StarterBuild = build,
             Pieces = pieces?.Text ?? piece.Value.Text + "s",
             Shape = shape is FreeStanding && steps.Where(step => step.IsCooking).All(step => step.Way == CookingWay.Steamer) ? FreeStanding.Steamed : shape,
             Observations = observations,
@@ -92,6 +108,7 @@ public static class LessonFormulaReader
         // Which values a formula has is known once it is read.
         NamedFoods.Check(method, formula, problems);
         FryingFat.Check(method, formula, problems);
+        StarterBuilds.Check(build, fields.LineOf(StarterBuilds.Key), lines, problems);
         MixHeats.Check(fields.LineOf("mix temperature"), method, formula, problems);
         texts.Check([.. ValueNames.Of(formula), .. ValueNames.OfClass], problems);
         return problems.Finish(() => formula);

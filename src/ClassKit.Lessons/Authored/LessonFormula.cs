@@ -1,6 +1,7 @@
 using ClassKit.Baking.Allergens;
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Formulas;
+using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Exercises.Authoring;
@@ -38,6 +39,15 @@ public sealed record LessonFormula(
     TextTemplate Notes,
     LeaveningTraits Traits)
 {
+    /// <summary>What its gas blows up, where the author says so; null where leavening and formula tell.</summary>
+    public CrumbStructure? Structure { get; init; }
+
+    /// <summary>What a cup of its batter weighs over a cup of water, as measured; null where nobody has.</summary>
+    public double? SpecificGravity { get; init; }
+
+    /// <summary>How its starter is built before the class; null for a bread without one, or where it comes ripe from elsewhere.</summary>
+    public StarterBuild? StarterBuild { get; init; }
+
     /// <summary>The steps in which it is cooked, in order.</summary>
     public IReadOnlyList<MethodStep> Cooking => [.. Steps.Where(step => step.IsCooking)];
 

@@ -33,6 +33,13 @@ public sealed record FormulaCard(
     /// <summary>What the team takes for tins, boards and tops.</summary>
     public IReadOnlyList<SurfaceLine> Surfaces => [.. Bread.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Bread, Pieces)))];
 
+    /// <summary>What is mixed for the starter of a line, for one team; empty for other lines, and where no build is written down.</summary>
+    public IReadOnlyList<(Ingredient Ingredient, Mass Mass)> BuildOf(BatchLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null ? build.For(line.Ingredient, line.Exact, IngredientCatalog.Get("water")) : [];
+    }
+
     /// <summary>Egg in percent of the flour: poured like a liquid, and counted with the liquids by whoever asks how wet a dough is.</summary>
     public double EggPercent => Bread.Formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Egg).Sum(line => line.Percent);
 

@@ -26,14 +26,15 @@ public sealed record LeaveningComparison(
     /// <summary>False where nobody can say how much gas it holds, and so how high and wide it gets.</summary>
     public bool IsRisePredicted => PerPiece.Held.Holding.IsPredicted;
 
+    /// <summary>False where nobody can say how much gas is made in it.</summary>
+    public bool IsGasPredicted => PerPiece.IsGasPredicted;
+
     /// <summary>What does one thing in the dough, in percent of the flour.</summary>
     public double Percent(IngredientRole role) => Bread.Formula.Lines.Where(line => line.Ingredient.Role == role).Sum(line => line.Percent);
 
     internal static Computed<LeaveningComparison> Of(LessonFormula formula, Temperature mixed, Pressure pressure, GasBudgetSettings settings)
     {
-        var assumed = IsCreamed(formula)
-            ? settings with { AirShare = BatterAir.ShareOf(formula.Formula, BatterAir.CreamedSpecificGravity), Holding = GasHolding.CreamedBatter }
-            : settings;
+        var assumed = Assumed(formula, settings);
         var stages = BakeStages.Of(formula, mixed, Saturation.BoilingPoint(pressure));
         return Budget(Mass.FromGrams(formula.Formula.TotalPercent)).Then(flour => Budget(formula.PieceMass).Then<LeaveningComparison>(piece => new LeaveningComparison(
             formula,
@@ -47,6 +48,15 @@ public sealed record LeaveningComparison(
 
         Band<double> Minutes(bool inOven) => stages.Where(stage => stage.InOven == inOven)
             .Aggregate(default(Band<double>), (sum, stage) => sum.With(stage.Minutes, (left, right) => left + right));
+    }
+
+    /// <summary>How a batter was beaten and what the author says that it makes; no formula tells either.</summary>
+    private static GasBudgetSettings Assumed(LessonFormula formula, GasBudgetSettings settings)
+    {
+        var isFoam = formula.Structure == CrumbStructure.Foam;
+        var gravity = formula.SpecificGravity is { } measured ? BatterAir.Around(measured) : isFoam ? BatterAir.FoamSpecificGravity : IsCreamed(formula) ? BatterAir.CreamedSpecificGravity : (Band<double>?)null;
+        var holding = GasHolding.AsWritten(formula.Structure, formula.Formula) ?? (IsCreamed(formula) ? GasHolding.CreamedBatter : settings.Holding);
+        return settings with { AirShare = gravity is { } beaten ? BatterAir.ShareOf(formula.Formula, beaten) : settings.AirShare, Holding = holding };
     }
 
     /// <summary>Fat and sugar that are beaten pale hold far more air than any other batter; the method says so, no formula does.</summary>

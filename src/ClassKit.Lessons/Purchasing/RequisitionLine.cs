@@ -34,7 +34,7 @@ public sealed record RequisitionLine(
         IReadOnlyList<RequisitionLine> weighed =
         [
             .. cards
-            .SelectMany(card => card.Batch.Lines.Select(line => (card.Bread, line.Ingredient, Mass: Times(Larger(line), card.Loads)))
+            .SelectMany(card => card.Batch.Lines.SelectMany(line => Bought(card, line))
                 .Concat(card.Surfaces.Select(taken => (card.Bread, taken.Surface.Ingredient, Mass: Times(taken.Mass, card.Loads)))))
             .GroupBy(use => use.Ingredient.Id)
             .Select(group => Line(group.First().Ingredient, [.. group.GroupBy(use => use.Bread.Formula.Id).Select(of => new RequisitionUse(of.First().Bread, Sum(of.Select(use => use.Mass))))], default)),
@@ -61,6 +61,11 @@ public sealed record RequisitionLine(
         }
         return priced;
     }
+
+    /// <summary>A starter that is built is bought as ripe starter, flour and water.</summary>
+    private static IEnumerable<(LessonFormula Bread, Ingredient Ingredient, Mass Mass)> Bought(FormulaCard card, BatchLine line) => card.BuildOf(line) is { Count: > 0 } build
+        ? build.Select(part => (card.Bread, part.Ingredient, Times(part.Mass, card.Loads)))
+        : [(card.Bread, line.Ingredient, Times(Larger(line), card.Loads))];
 
     /// <summary>What the scale cannot show is bought all the same.</summary>
     private static Mass Larger(BatchLine line) => line.IsBelowScale ? line.Exact : line.Weighed;

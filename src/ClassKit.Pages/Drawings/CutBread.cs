@@ -1,4 +1,3 @@
-using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Observations;
@@ -27,7 +26,7 @@ internal sealed record CutBread(string Title, BreadOutline Outline, double GasSh
             compared.Bread.Formula.Title,
             BreadOutline.Of(compared.Bread.Shape!, volume),
             gas / volume,
-            piece.Held.Holding == GasHolding.Shell,
+            piece.Held.Holding.IsHollow,
             Prediction.Of(Measure.Height, compared, boilingPoint)!,
             Prediction.Of(Measure.Diameter, compared, boilingPoint)!);
     }

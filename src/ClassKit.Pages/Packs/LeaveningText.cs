@@ -1,5 +1,6 @@
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.Ingredients;
 
 namespace ClassKit.Pages.Packs;
 
@@ -10,12 +11,16 @@ internal static class LeaveningText
     public static string Of(BakersFormula formula) => formula.Leavening switch
     {
         Leavening.Steam => "steam",
+        Leavening.Yeast when formula.HasStarter => formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast) ? "sourdough starter and yeast" : "sourdough starter",
         Leavening.Yeast => "yeast",
         Leavening.Chemical => (Has(formula, "baking_soda"), Has(formula, "baking_powder")) switch
         {
             (true, true) => "soda and baking powder",
             (true, false) => "soda",
             (false, true) => "baking powder",
+            _ when Has(formula, "ammonium_bicarbonate") => "baker’s ammonia",
+            _ when Has(formula, "potassium_bicarbonate") => "potassium bicarbonate",
+            _ when Has(formula, "phosphate_powder") || Has(formula, "low_sodium_powder") || Has(formula, "self_rising_flour") => "baking powder",
             _ => "chemical leavening",
         },
     };
@@ -29,6 +34,7 @@ internal static class LeaveningText
         GasSourceKind.Yeast => "Yeast",
         GasSourceKind.Soda => "Soda and acid",
         GasSourceKind.BakingPowder => "Baking powder",
+        GasSourceKind.Ammonia => "Baker’s ammonia",
         GasSourceKind.Steam => "Steam",
     };
 }

@@ -48,7 +48,7 @@ internal static class ValueText
         yield return ("time", KitchenText.Minutes(card.Minutes.Min, card.Minutes.Max));
         yield return ("hydration", Percent(card.EffectiveHydrationPercent));
         yield return ("added_liquid", Percent(card.AddedLiquidPercent));
-        yield return ("gas_made", KitchenText.Gas(compared.PerPiece.Made.Typical));
+        yield return ("gas_made", compared.IsGasPredicted ? KitchenText.Gas(compared.PerPiece.Made.Typical) : CookingText.NotPredicted);
         yield return ("gas_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.Held.Baked.Typical) : CookingText.NotPredicted);
         yield return ("steam_made", KitchenText.Gas(compared.PerPiece.SteamFate.Made.Typical));
         yield return ("steam_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.SteamFate.Held.Typical) : CookingText.NotPredicted);

@@ -62,6 +62,33 @@ public sealed class PublishedProportionsTests
             new("chestofbooks.com.stason.org, Domestic Science School, rule for baking powder mixtures, the most: 2 cups flour, 2 eggs, 4 tbsp fat, 4 tbsp sugar", 2 * FlourCup,
                 (Kind.Egg, 2 * EggLarge), (Kind.Fat, 4 * ButterSpoon), (Kind.Sugar, 4 * SugarSpoon)),
         ],
+        ["milk_buns"] =
+        [
+            new("thespatulaandwok.wordpress.com/2020/06/25/mantou-buns: 500 g flour, 250 g water, 25 g sugar, 1 tsp oil", 500, (Kind.Liquid, 250), (Kind.Sugar, 25), (Kind.Fat, OilCup / 48)),
+            new("ginskitchen.wordpress.com/tag/chinese-steamed-bun: 500 g flour, 300 mL milk, 35 g sugar, 5 g yeast, 1 tbsp oil", 500, (Kind.Liquid, Milk(300)), (Kind.Sugar, 35), (Kind.Yeast, 5), (Kind.Fat, OilCup / 16)),
+            new("s91283473.onlinehome.us/taiwanesecooking: 250 g flour, 130 mL milk, 3 g yeast, 30 g sugar", 250, (Kind.Liquid, Milk(130)), (Kind.Yeast, 3), (Kind.Sugar, 30)),
+            new("lovecookingpassionbaking.blogspot.com/2015/08: 300 g flour, 3/4 cup milk, 80 g sugar, 2 tsp yeast, 1/4 cup oil", 300,
+                (Kind.Liquid, 0.75 * MilkCup), (Kind.Sugar, 80), (Kind.Yeast, 2 * YeastTeaspoon), (Kind.Fat, OilCup / 4)),
+        ],
+        ["pan_rounds"] =
+        [
+            new("thespiceangel.blogspot.com/2016/05/phulka: 250 g flour, 150 mL water, no leavening", 250, (Kind.Liquid, 150), (Kind.Yeast, 0), (Kind.Powder, 0)),
+            new("a maker's manual of a flat pan, phulka: 250 g flour, 210 mL water, 1/2 tsp salt", 250, (Kind.Liquid, 210), (Kind.Salt, 0.5 * SaltTeaspoon), (Kind.Yeast, 0), (Kind.Powder, 0)),
+            new("johnnyskitchen.us, How are chapattis made, the driest: 1 kg flour, 650 g water", 1000, (Kind.Liquid, 650)),
+            new("the same, the wettest: 750 g water", 1000, (Kind.Liquid, 750)),
+            new("onceuponatiffin.com, phulkas: 2 1/2 cups whole-wheat flour of 120 g, 1 cup water, 1 tsp salt", 300, (Kind.Liquid, 237), (Kind.Salt, SaltTeaspoon)),
+        ],
+        ["spoon_fritters"] =
+        [
+            new("chestofbooks.com, A Book of Recipes for the Cooking School, fritter batter: 1 cup flour, 1/3 cup milk, 1 egg, 2 tbsp butter, 1 tsp powder, 1/4 tsp salt", FlourCup,
+                (Kind.Liquid, MilkCup / 3), (Kind.Egg, EggLarge), (Kind.Fat, 2 * ButterSpoon), (Kind.Powder, PowderTeaspoon), (Kind.Salt, SaltTeaspoon / 4)),
+            new("angione.com, master recipe for fritters: 1 cup flour, 1/4 cup milk, 2 eggs, 2 tbsp sugar, 2 tsp powder, 1/4 tsp salt", FlourCup,
+                (Kind.Liquid, MilkCup / 4), (Kind.Egg, 2 * EggLarge), (Kind.Sugar, 2 * SugarSpoon), (Kind.Powder, 2 * PowderTeaspoon), (Kind.Salt, SaltTeaspoon / 4), (Kind.Fat, 0)),
+            new("recipesnut.com/?p=32427: 1 1/4 cups flour, 2/3 cup milk, 1 egg, 2 tbsp sugar, 1 tsp powder, 1/4 tsp salt", 1.25 * FlourCup,
+                (Kind.Liquid, 2 * MilkCup / 3), (Kind.Egg, EggLarge), (Kind.Sugar, 2 * SugarSpoon), (Kind.Powder, PowderTeaspoon), (Kind.Salt, SaltTeaspoon / 4), (Kind.Fat, 0)),
+            new("reshlok.com/2016/09, Mexican fritters: 225 g flour, 120 mL milk, 1 egg, 1 tbsp sugar, 1 tsp powder, 1/2 tsp salt, 25 g butter", 225,
+                (Kind.Liquid, Milk(120)), (Kind.Egg, EggLarge), (Kind.Sugar, SugarSpoon), (Kind.Powder, PowderTeaspoon), (Kind.Salt, SaltTeaspoon / 2), (Kind.Fat, 25)),
+        ],
         ["soda_bread"] =
         [
             new("nibblous.com/recipe/622: 450 g flour, 400 mL buttermilk, 1 tsp soda, 1 tsp salt", 450, (Kind.Liquid, Milk(400)), (Kind.Soda, PowderTeaspoon), (Kind.Salt, SaltTeaspoon)),
@@ -72,7 +99,7 @@ public sealed class PublishedProportionsTests
         ],
     };
 
-    private static readonly Dictionary<string, LessonFormula> Shipped = ((string[])["one-tin-three-lifts", "thin-air-quick-breads"])
+    private static readonly Dictionary<string, LessonFormula> Shipped = ((string[])["one-tin-three-lifts", "thin-air-quick-breads", "no-oven-in-the-house"])
         .SelectMany(lesson => LessonReader.Read(Path.Combine(Repository.Root, "lessons", lesson)).Model!.Formulas)
         .ToDictionary(formula => formula.Formula.Id);
 

@@ -35,6 +35,9 @@ internal sealed class BuiltPack
     /// <summary>The second lesson, for the class on a mountain.</summary>
     public static BuiltPack Mountain { get; } = Of("thin-air-quick-breads", "mountain-class.md");
 
+    /// <summary>The third lesson, for a class without ovens.</summary>
+    public static BuiltPack NoOven { get; } = Of("no-oven-in-the-house", "no-oven-class.md");
+
     public IReadOnlyDictionary<string, IDocument> Pages { get; }
 
     /// <summary>What the terminal says.</summary>
