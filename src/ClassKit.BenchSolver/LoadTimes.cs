@@ -43,11 +43,11 @@ internal sealed class LoadTimes
 
     public override string ToString() => $"{Bread.Id} of {Shift.Makers[0]}";
 
-    public void KeepOrder(CpModel model, IntVar tasting, bool open, int heatUp, Func<BenchStep, int> hotFrom)
+    public void KeepOrder(CpModel model, IntVar tasting, bool open, int heatUp, Func<IReadOnlyList<EquipmentCount>, int> hotFrom)
     {
         for (var at = 0; at < Starts.Count; at++)
         {
-            if (hotFrom(Bread.Steps[at]) is > 0 and var hot)
+            if (hotFrom(Bread.Steps[at].Uses) is > 0 and var hot)
                 model.Add(Starts[at] >= hot);
         }
         for (var at = 0; at + 1 < Starts.Count; at++)

@@ -54,6 +54,8 @@ internal sealed class PlanTimes
         {
             var end = Demonstrations[at] + _bench.Demonstrations[at].Minutes;
             _model.Add(end <= Tasting);
+            if (HotFrom(_bench.Demonstrations[at].Uses) is > 0 and var hot)
+                _model.Add(Demonstrations[at] >= hot);
             if (_bench.Demonstrations[at].Load is { } own)
                 _model.Add(Demonstrations[at] == Loads.First(load => load.At == own).Starts[0]);
             if (_bench.Demonstrations[at].After is { } after)
@@ -90,7 +92,7 @@ internal sealed class PlanTimes
     }
 
     /// <summary>As far as the equipment that heats is among the rules that are kept.</summary>
-    private int HotFrom(BenchStep step) => _bench.HotFrom(step with { Uses = [.. step.Uses.Where(use => !_question.Without.Contains(new(RuleKind.Equipment, Equipment: use.Kind)))] });
+    private int HotFrom(IReadOnlyList<EquipmentCount> uses) => _bench.HotFrom([.. uses.Where(use => !_question.Without.Contains(new(RuleKind.Equipment, Equipment: use.Kind)))]);
 
     private bool IsOpen(int bread) => _question.Without.Contains(new(RuleKind.Windows, bread));
 

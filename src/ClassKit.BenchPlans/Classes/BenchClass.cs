@@ -28,11 +28,11 @@ public sealed record BenchClass(
     /// <summary>How many pieces of a kind of equipment there are; null where they are not counted.</summary>
     public int? CountOf(EquipmentKind kind) => Equipment.FirstOrDefault(count => count.Kind == kind)?.Count;
 
-    /// <summary>The minute before which a step cannot begin, because what it takes is not hot yet; 0 if nothing of it is heated.</summary>
-    public int HotFrom(BenchStep step)
+    /// <summary>The minute before which a step or a demonstration cannot begin, because what it takes is not hot yet; 0 if nothing of it is heated.</summary>
+    public int HotFrom(IReadOnlyList<EquipmentCount> uses)
     {
-        ArgumentNullException.ThrowIfNull(step);
-        return step.Uses.Select(use => Equipment.FirstOrDefault(count => count.Kind == use.Kind)?.HeatUpMinutes ?? 0).DefaultIfEmpty().Max();
+        ArgumentNullException.ThrowIfNull(uses);
+        return uses.Select(use => Equipment.FirstOrDefault(count => count.Kind == use.Kind)?.HeatUpMinutes ?? 0).DefaultIfEmpty().Max();
     }
 
     internal BenchClass With(int bread, Func<BenchBread, BenchBread> change) =>

@@ -30,7 +30,7 @@ internal sealed class Ledger
 
     /// <summary>True if nobody works from a minute on while something is shown, and what it occupies is free.</summary>
     public bool IsFreeFor(Demonstration shown, int start) =>
-        start >= _bench.Time.WorkFrom && start + shown.Minutes <= _bench.Time.ReadyBy
+        start >= _bench.Time.WorkFrom && start >= _bench.HotFrom(shown.Uses) && start + shown.Minutes <= _bench.Time.ReadyBy
         && Range(start, start + shown.Minutes).All(minute => _people.All(person => person[minute] == 0) && IsFree(shown.Uses, minute))
         && !_putIn.Exists(minute => start < minute && minute < start + shown.Minutes)
         && _ovens.All(uses => uses.TrueForAll(use => !IsAttended(use, start, start + shown.Minutes)));
@@ -66,7 +66,7 @@ internal sealed class Ledger
             var people = Math.Min(step.People, capacity);
             if (Range(steps[at].Start, steps[at].End).Any(minute => people > 0 && _people[load.Maker.Team][minute] + people > capacity))
                 return null;
-            if (steps[at].Start < _bench.HotFrom(step))
+            if (steps[at].Start < _bench.HotFrom(step.Uses))
                 return null;
             if (step.IsPutIn && _watched.Exists(watched => IsAmid(steps[at].Start, watched) || IsAmid(steps[at].End, watched)))
                 return null;

@@ -27,7 +27,7 @@ public static class BenchClasses
             Equipment(lesson, profile),
             new(profile.Ovens, profile.OvenPlaces, profile.OvenHeatUpMinutes, OvenBank.UsualWarming, OvenBank.UsualCooling),
             [.. lesson.Formulas.Select(formula => Bread(formula, lesson, profile)), .. lesson.Demonstrations.Where(shown => shown.Bake is not null).Select(Shown)],
-            [.. lesson.Demonstrations.Select(shown => Demonstration(lesson, shown))]);
+            [.. lesson.Demonstrations.Select(shown => Demonstration(lesson, profile, shown))]);
     }
 
     /// <summary>What the profile counts. Where it counts no scales, each team has the two that every station list sets out.</summary>
@@ -56,9 +56,9 @@ public static class BenchClasses
         return appliances;
     }
 
-    private static Demonstration Demonstration(Lesson lesson, LessonDemonstration shown) => new(shown.Name, shown.Minutes, shown.FormulaId.Length == 0 ? null : Step(lesson, new(shown.FormulaId, shown.StepName)))
+    private static Demonstration Demonstration(Lesson lesson, ClassProfile profile, LessonDemonstration shown) => new(shown.Name, shown.Minutes, shown.FormulaId.Length == 0 ? null : Step(lesson, new(shown.FormulaId, shown.StepName)))
     {
-        Uses = shown.Uses,
+        Uses = [.. shown.Uses.Select(use => profile.ApplianceOf(use.Kind).Places > 1 && IsCookedIn(use.Kind, lesson) ? use with { Kind = use.Kind.Place } : use)],
         After = shown.After is { } after ? Step(lesson, after) : null,
         Load = shown.Bake is null ? null : lesson.Formulas.Count + lesson.Demonstrations.Where(each => each.Bake is not null).ToList().IndexOf(shown),
     };
@@ -101,6 +101,10 @@ public static class BenchClasses
         step.Way is { } way && CookingPlace.Of(way) is { Kind: { } kind, HeatUpMinutes: > 0 } && profile.ApplianceOf(kind) is { Places: > 1 and var places }
             ? [.. step.Work.Uses.Select(use => use.Kind != kind ? use : new EquipmentCount(kind.Place, HeatsOf(way, lesson) > 1 ? Math.Max(use.Count, places) : use.Count))]
             : step.Work.Uses;
+
+    /// <summary>True of what a bread of the lesson is cooked in and has to heat up: its places are counted.</summary>
+    private static bool IsCookedIn(EquipmentKind kind, Lesson lesson) =>
+        lesson.Formulas.SelectMany(formula => formula.Cooking).Any(step => CookingPlace.Of(step.Way!.Value) is { HeatUpMinutes: > 0 } place && place.Kind == kind);
 
     private static int HeatsOf(CookingWay way, Lesson lesson) => lesson.Formulas.SelectMany(formula => formula.Cooking).Where(step => step.Way == way).Select(step => step.Temperature).Distinct().Count();
 

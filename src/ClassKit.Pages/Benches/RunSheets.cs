@@ -88,12 +88,13 @@ internal static class RunSheets
         foreach (var count in plan.Class.Equipment.Where(count => count.HeatUpMinutes > 0))
         {
             var uses = plan.Steps.Where(step => plan.Class.Breads[step.Load.Bread].Steps[step.Step].Uses.Any(use => use.Kind == count.Kind)).ToList();
-            if (uses.Count == 0)
+            var shown = plan.Demonstrations.Where(shown => shown.Demonstration.Uses.Any(use => use.Kind == count.Kind)).ToList();
+            if (uses.Count + shown.Count == 0)
                 continue;
-            var first = uses.MinBy(step => step.Start)!;
+            var first = uses.Select(step => (step.Start, Name: plan.Class.Breads[step.Load.Bread].Name)).Concat(shown.Select(each => (each.Start, each.Demonstration.Name))).MinBy(use => use.Start);
             var name = Counted.Noun(count.Count, count.Kind.One.Replace(" place", "", StringComparison.Ordinal));
-            yield return new(Math.Max(0, plan.FreeAt(first.Start - count.HeatUpMinutes)), $"Switch the {name} on", plan.Class.Breads[first.Load.Bread].Name, null, "from cold", true);
-            yield return new(uses.Max(step => step.End), $"Switch the {name} off", "", null, "", true);
+            yield return new(Math.Max(0, plan.FreeAt(first.Start - count.HeatUpMinutes)), $"Switch the {name} on", first.Name, null, "from cold", true);
+            yield return new(uses.Select(step => step.End).Concat(shown.Select(each => each.End)).Max(), $"Switch the {name} off", "", null, "", true);
         }
     }
 

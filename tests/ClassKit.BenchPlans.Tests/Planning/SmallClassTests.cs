@@ -37,6 +37,7 @@ public sealed class SmallClassTests
         ["two teams, one steamer place"] = Class(14, 2, Bakery.Ovens(0, 1), [Steamed], 1) with { Equipment = [new(EquipmentKind.Steamer, 1)] },
         ["a steamer that heats up"] = Class(11, 2, Bakery.Ovens(0, 1), [Steamed], 1) with { Equipment = [new(EquipmentKind.Steamer, 2) { HeatUpMinutes = 6 }] },
         ["a steamer that is hot too late"] = Class(9, 1, Bakery.Ovens(0, 1), [Steamed], 1) with { Equipment = [new(EquipmentKind.Steamer, 1) { HeatUpMinutes = 7 }] },
+        ["a demonstration at a steamer that heats up"] = Class(12, 1, Bakery.Ovens(0, 1), [Steamed], 1) with { Equipment = [new(EquipmentKind.Steamer, 1) { HeatUpMinutes = 3 }], Demonstrations = [new("Steam", 1, new(0, 1)) { Uses = [new(EquipmentKind.Steamer, 1)] }] },
         ["a steamer and a demonstration"] = Class(10, 1, Bakery.Ovens(0, 1), [Steamed, Weighed], 1) with { Equipment = [new(EquipmentKind.Steamer, 1)], Demonstrations = [new("Lifting the lid", 2, null)] },
         ["a bread that keeps a minute"] = Class(13, 2, Bakery.Ovens(1, 1), [Cool with { KeepsMinutes = 4 }], 1),
         ["too little time"] = Class(6, 2, Bakery.Ovens(1, 1), [Cool], 1),

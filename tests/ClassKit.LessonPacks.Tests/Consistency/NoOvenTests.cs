@@ -1,0 +1,57 @@
+using ClassKit.LessonPacks.Tests.Samples;
+
+namespace ClassKit.LessonPacks.Tests.Consistency;
+
+/// <summary>A pack whose breads leave the oven out speaks of what they are cooked in, and gives no number where nobody has one.</summary>
+public sealed class NoOvenTests
+{
+    private static readonly string[] ForTheClass = ["formula-cards.html", "observations.html", "bench-plan.html", "run-sheets.html"];
+
+    /// <summary>No bread of it bakes, so that no page for the class speaks of an oven but for the gloves.</summary>
+    [Fact]
+    public void No_page_sends_anybody_to_an_oven() =>
+        Assert.All(ForTheClass, file => Assert.DoesNotMatch(@"(?i)\boven\b(?! (gloves?|in the house))", BuiltPack.NoOven[file].Body!.Words().Replace("No Oven in the House", "", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Each_card_says_what_it_is_cooked_in_and_minds_it()
+    {
+        var cards = BuiltPack.NoOven["formula-cards.html"].QuerySelectorAll(".card").ToDictionary(card => card.QuerySelector("h2")!.Words(), card => card.Words());
+
+        Assert.Contains("Steamer: at the boiling point", cards["Steamed milk buns"], StringComparison.Ordinal);
+        Assert.Contains("Pan: 245", cards["Pan rounds"], StringComparison.Ordinal);
+        Assert.Contains("Fryer: 180", cards["Spoon fritters"], StringComparison.Ordinal);
+        Assert.Contains("Lift the far side first", cards["Steamed milk buns"], StringComparison.Ordinal);
+        Assert.Contains("never water", cards["Spoon fritters"], StringComparison.Ordinal);
+        Assert.Contains("Hot plate or pan.", cards["Pan rounds"], StringComparison.Ordinal);
+        Assert.All(cards.Values, card => Assert.Contains("running water for 20 minutes", card, StringComparison.Ordinal));
+    }
+
+    /// <summary>Common practice, no source: a bun of 60 g weighs 55 g to 65 g out of the steamer; a round puffs as it will.</summary>
+    [Fact]
+    public void What_is_expected_is_a_number_or_said_to_be_none()
+    {
+        var expected = BuiltPack.NoOven["observations.html"].QuerySelectorAll(".expects").ToDictionary(
+            section => section.QuerySelector("h3")!.Words(),
+            section => section.QuerySelectorAll("tbody tr").ToDictionary(row => row.Children[0].Words(), row => row.Children[1].Words()));
+
+        Assert.Equal("cannot be predicted", expected["Pan rounds"]["Height"]);
+        Assert.Matches("^5[5-9]–6[0-5] g$", expected["Steamed milk buns"]["Mass after"].Replace(' ', ' '));
+        Assert.StartsWith("−", expected["Spoon fritters"]["Loss in cooking"], StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", BuiltPack.NoOven["comparison.html"].Body!.Words(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Four teams, two steamers of two places: all four can steam at once, and each has its fryer. The instructor is told when to switch them on.</summary>
+    [Fact]
+    public void The_run_sheet_switches_on_what_has_to_be_hot()
+    {
+        var instructor = BuiltPack.NoOven["run-sheets.html"].Body!.Words();
+
+        Assert.Contains("Switch the steamers on", instructor, StringComparison.Ordinal);
+        Assert.Contains("Switch the fryers off", instructor, StringComparison.Ordinal);
+    }
+
+    /// <summary>Four teams with 1.5 kg each.</summary>
+    [Fact]
+    public void The_fat_of_the_fryers_is_ordered() =>
+        Assert.Matches(@"Vegetable oil \(canola\)[^|]{0,40}6\.0\d\d kg", BuiltPack.NoOven["requisition.html"].Body!.Words().Replace(' ', ' '));
+}
