@@ -116,6 +116,11 @@ public abstract record Note
     /// <param name="Answers">How many.</param>
     public sealed record Corrected(int Answers) : Note;
 
+    /// <summary>Answers in own words wait for the instructor's points.</summary>
+    /// <param name="Answers">How many.</param>
+    /// <param name="Page">The page that has them side by side.</param>
+    public sealed record WrittenAnswers(int Answers, string Page) : Note;
+
     /// <summary>What was typed into a gradebook cannot be read.</summary>
     /// <param name="Gradebook">Which, and why not.</param>
     public sealed record Unread(UnreadGradebook Gradebook) : Note;

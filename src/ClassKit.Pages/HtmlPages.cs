@@ -20,6 +20,7 @@ using ClassKit.Pages.Report;
 using ClassKit.Pages.Sensory;
 using ClassKit.Pages.Stations;
 using ClassKit.Pages.Terms;
+using ClassKit.Pages.Written;
 using ClassKit.Terms.Agreement;
 using ClassKit.Terms.Grades;
 using ClassKit.Terms.Outlooks;
@@ -78,6 +79,9 @@ public static class HtmlPages
     /// <remarks>It links to <c>feedback/&lt;student-id&gt;.html</c> beside it.</remarks>
     public static string ClassReport(ClassGrades grades, ClassSummary summary) =>
         PageRenderer.Render<ClassReportPage>((nameof(ClassReportPage.Grades), grades), (nameof(ClassReportPage.Summary), summary));
+
+    /// <summary>Every answer in own words, side by side by part, with what to look for and a place for points; for the instructor only.</summary>
+    public static string WrittenAnswers(ClassGrades grades) => PageRenderer.Render<WrittenAnswersPage>((nameof(WrittenAnswersPage.Grades), grades));
 
     /// <summary>Every page of a lesson pack: those of <c>PackContents</c>.</summary>
     /// <remarks>The pages link to each other by their file names.</remarks>

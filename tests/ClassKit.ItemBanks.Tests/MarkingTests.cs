@@ -16,7 +16,7 @@ public sealed class MarkingTests
 
     public static TheoryData<string> Ids => [.. ShippedExercises.All.Select(exercise => exercise.Id)];
 
-    public static TheoryData<string> IdsOfNumbers => [.. ShippedExercises.All.Where(exercise => exercise.Parts.All(part => part.Choice is null)).Select(exercise => exercise.Id)];
+    public static TheoryData<string> IdsOfNumbers => [.. ShippedExercises.All.Where(exercise => exercise.Parts.All(part => part.IsNumber)).Select(exercise => exercise.Id)];
 
     public static TheoryData<string> IdsOfChoices => [.. ShippedExercises.All.Where(exercise => exercise.Parts.Any(part => part.Choice is not null)).Select(exercise => exercise.Id)];
 
@@ -31,7 +31,7 @@ public sealed class MarkingTests
         foreach (var item in ItemsOf(exercise))
         {
             var delivery = new Delivery(item, new(0));
-            Assert.Equal((double)exercise.Parts.Sum(part => part.Points), delivery.MarkAll(exercise.Parts.ToDictionary(part => "R_" + part.Id, part => delivery.Right("R_" + part.Id))).Score, 1e-9);
+            Assert.Equal((double)exercise.Parts.Where(part => part.InWords is null).Sum(part => part.Points), delivery.MarkAll(exercise.Parts.Where(part => part.InWords is null).ToDictionary(part => "R_" + part.Id, part => delivery.Right("R_" + part.Id))).Score, 1e-9);
             Assert.Equal(0, delivery.Mark(new Dictionary<string, double>()).Score);
         }
     }
@@ -125,6 +125,25 @@ public sealed class MarkingTests
                     Assert.Equal(known, said);
                 }
             }
+        }
+    }
+
+    /// <summary>The standard's external-scored says that no processing may set these points.</summary>
+    [Fact]
+    public void Words_are_left_to_people_with_what_to_look_for_and_are_beside_the_score()
+    {
+        var exercise = Exercise("jar_beside_the_dough");
+        var part = exercise.Parts.Single(one => one.InWords is not null);
+        foreach (var item in ItemsOf(exercise))
+        {
+            System.Xml.Linq.XElement Declared(string identifier) => item.Elements().Single(element => (string?)element.Attribute("identifier") == identifier);
+
+            Assert.Equal(("string", 0), ((string?)Declared("R_newcomer").Attribute("base-type"), Declared("R_newcomer").Elements().Count()));
+            Assert.Equal(("human", "2"), ((string?)Declared("POINTS_newcomer").Attribute("external-scored"), (string?)Declared("POINTS_newcomer").Attribute("normal-maximum")));
+            Assert.Equal("2", Declared("MAXSCORE").Value);
+            var rubric = item.Descendants().Single(element => element.Name.LocalName == "qti-rubric-block");
+            Assert.Equal(("scorer", part.InWords!.LookFor), ((string?)rubric.Attribute("view"), rubric.Value));
+            Assert.DoesNotContain("newcomer", item.Elements().Single(element => element.Name.LocalName == "qti-response-processing").ToString(), StringComparison.Ordinal);
         }
     }
 

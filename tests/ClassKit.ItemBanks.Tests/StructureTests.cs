@@ -26,9 +26,11 @@ public sealed partial class StructureTests
     {
         ["qti-assessment-item"] = "identifier title time-dependent|adaptive lang",
         ["qti-response-declaration"] = "identifier cardinality|base-type",
-        ["qti-outcome-declaration"] = "identifier cardinality|base-type",
+        ["qti-outcome-declaration"] = "identifier cardinality|base-type normal-minimum normal-maximum external-scored",
         ["qti-template-declaration"] = "identifier cardinality|base-type",
         ["qti-text-entry-interaction"] = "response-identifier|expected-length",
+        ["qti-extended-text-interaction"] = "response-identifier|expected-lines format",
+        ["qti-rubric-block"] = "view|use",
         ["qti-choice-interaction"] = "response-identifier max-choices|shuffle min-choices",
         ["qti-simple-choice"] = "identifier|",
         ["qti-printed-variable"] = "identifier|format",
@@ -127,7 +129,7 @@ public sealed partial class StructureTests
         Assert.NotEqual(Make(false).Package, ItemBank.OfVariants("one-tin", ShippedExercises.All, 2, 8).Package);
     }
 
-    private static bool IsInteraction(XElement element) => element.Name == Space + "qti-text-entry-interaction" || element.Name == Space + "qti-choice-interaction";
+    private static bool IsInteraction(XElement element) => element.Name == Space + "qti-text-entry-interaction" || element.Name == Space + "qti-choice-interaction" || element.Name == Space + "qti-extended-text-interaction";
 
     private static string Identifier(XElement element) => (string)element.Attribute("identifier")!;
 

@@ -13,7 +13,7 @@ internal sealed class NameScope
     private readonly Dictionary<string, int> _known = [];
     private readonly Dictionary<string, int> _later = [];
     private readonly Dictionary<string, CellFormula> _steps = [];
-    private readonly Dictionary<string, int> _letters = [];
+    private readonly Dictionary<string, (int Line, string How)> _uncomputed = [];
     private OptionList? _options;
 
     /// <summary>Every name usable so far.</summary>
@@ -55,11 +55,11 @@ internal sealed class NameScope
     /// <summary>From here on formulas may name these options, and no others; null for none.</summary>
     public void Offer(OptionList? options) => _options = options;
 
-    /// <summary>Takes the name of a part that is answered with a letter, which no formula can use.</summary>
-    public void AddLetter(Located name, ProblemList problems)
+    /// <summary>Takes the name of a part whose answer no formula can use: one that is answered with a letter or in words.</summary>
+    public void AddUncomputed(Located name, string how, ProblemList problems)
     {
         Add(name, "part", problems);
-        _letters.TryAdd(name.Text, name.Line);
+        _uncomputed.TryAdd(name.Text, (name.Line, how));
     }
 
     /// <summary>The formula over givens and parts alone: each step in it replaced by how it is worked out, each option by its number.</summary>
@@ -84,8 +84,8 @@ internal sealed class NameScope
     /// <summary>Notes the name if a formula may not use it.</summary>
     public void Check(string name, int line, string what, ProblemList problems)
     {
-        if (_letters.TryGetValue(name, out var chosen))
-            problems.Add(line, $"{what} uses `{name}`, which is answered with a letter in line {chosen}", "Compute with givens and with parts that are answered with a number.");
+        if (_uncomputed.TryGetValue(name, out var answered))
+            problems.Add(line, $"{what} uses `{name}`, which is answered {answered.How} in line {answered.Line}", "Compute with givens and with parts that are answered with a number.");
         if (_known.ContainsKey(name) || _options?.NumberOf(name) is not null)
             return;
         if (_later.TryGetValue(name, out var asked))

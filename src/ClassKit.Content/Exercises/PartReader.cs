@@ -11,7 +11,7 @@ namespace ClassKit.Content.Exercises;
 /// <summary>Reads one part: a question, a list with key, unit, tolerance and points, and its misconceptions.</summary>
 internal static class PartReader
 {
-    private static readonly string[] AnswerKinds = ["formula", "number"];
+    private static readonly string[] AnswerKinds = ["formula", "number", WordsReader.Kind];
 
     public static Part? Read(string id, Section section, NameScope names, SharedLists lists, ProblemList problems)
     {
@@ -24,7 +24,9 @@ internal static class PartReader
         var list = opening with { Blocks = [.. opening.Blocks.Skip(ask.Blocks.Count)] };
         var entries = new Entries(section, Lists.Entries(list, problems), problems);
         var sections = new Sections(subsections, "###", problems);
-        var part = ChoiceReader.IsMeant(entries, sections)
+        var part = WordsReader.IsMeant(sections)
+            ? ReadWords(id, ask.Prose, section.Line, entries, sections, names, problems)
+            : ChoiceReader.IsMeant(entries, sections)
             ? ReadChoice(id, ask.Prose, section.Line, entries, sections, lists, names, problems)
             : ReadNumber(id, ask.Prose, section.Line, entries, sections, names, problems);
         names.Places.Note(new(Part: id), section.Line);
@@ -59,8 +61,18 @@ internal static class PartReader
         var misconceptions = key is null ? Unread(sections) : MisconceptionReader.Read(id, sections, names, key, problems);
         var asWritten = written is null ? null : names.AsWritten(written);
         names.Offer(null);
-        names.AddLetter(new(id, line), problems);
+        names.AddUncomputed(new(id, line), "with a letter", problems);
         return key is null || points is null ? null : new(id, ask, key, "", Tolerance.Absolute(0), points.Value, false, misconceptions) { Written = asWritten, Choice = choice };
+    }
+
+    /// <summary>Nothing can be held against it, so that it has no key, no unit and no misconceptions.</summary>
+    private static Part? ReadWords(string id, string ask, int line, Entries entries, Sections sections, NameScope names, ProblemList problems)
+    {
+        var words = WordsReader.Read(entries, sections, problems);
+        var points = ReadPoints(entries, problems);
+        entries.Finish();
+        names.AddUncomputed(new(id, line), "in words", problems);
+        return words is null || points is null ? null : new(id, ask, WordsAsked.NoKey, "", Tolerance.Absolute(0), points.Value, false, []) { InWords = words };
     }
 
     /// <summary>Without options or key nobody knows what a misconception picks; whatever else is wrong with the part's sections is noted all the same.</summary>
@@ -92,6 +104,8 @@ internal static class PartReader
 
     private static bool IsFormula(Located kind, ProblemList problems)
     {
+        if (kind.Text == WordsReader.Kind)
+            problems.Add(kind.Line, "It is not said what is looked for in an answer in words", WordsReader.Advice);
         if (!AnswerKinds.Contains(kind.Text))
             problems.Add(kind.Line, $"`Answer with` is `{kind.Text}`", NearestWord.Advice(kind.Text, AnswerKinds));
         return kind.Text == "formula";

@@ -24,6 +24,12 @@ public sealed record Part(
     /// <summary>The key as its author wrote it, over the exercise's steps; null if it uses none, for then it is the key.</summary>
     public CellFormula? Written { get; init; }
 
-    /// <summary>What the answer is chosen from; null for a part that is answered with a number.</summary>
+    /// <summary>What the answer is chosen from; null for a part that is answered in another way.</summary>
     public Choice? Choice { get; init; }
+
+    /// <summary>What is looked for in an answer in own words; null for a part that a program can judge.</summary>
+    public WordsAsked? InWords { get; init; }
+
+    /// <summary>True if it is answered with a number, and neither by choosing nor in words.</summary>
+    public bool IsNumber => Choice is null && InWords is null;
 }

@@ -29,7 +29,7 @@ public static class EffortMeasure
         {
             if (!given.IsConstant) effort += Digits.Significant(givens[given.Id]);
         }
-        foreach (var part in exercise.Parts.Where(part => part.Choice is null))
+        foreach (var part in exercise.Parts.Where(part => part.IsNumber))
         {
             effort += Digits.Significant(Digits.Cut(ResultText.Rounded(part, answers[part.Id]), 9));
             effort += Paperwork.Of(part.Key.Root, name => Value(exercise, givens, answers, name));

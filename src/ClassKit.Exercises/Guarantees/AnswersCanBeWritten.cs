@@ -9,7 +9,7 @@ internal sealed class AnswersCanBeWritten : VariantRule
 
     internal override Breach? Check(Candidate candidate)
     {
-        foreach (var part in candidate.Exercise.Parts.Where(part => part.Choice is null))
+        foreach (var part in candidate.Exercise.Parts.Where(part => part.IsNumber))
         {
             var right = candidate.Answers[part.Id];
             var (down, up) = ResultText.Neighbours(part, right);

@@ -23,7 +23,7 @@ internal sealed class AnswersWithinReason : VariantRule
 
     internal override Breach? Check(Candidate candidate)
     {
-        foreach (var part in candidate.Exercise.Parts.Where(part => part.Choice is null))
+        foreach (var part in candidate.Exercise.Parts.Where(part => part.IsNumber))
         {
             var answer = candidate.Answers[part.Id];
             var shown = AnswerUnit.Shown(part.Unit, answer);

@@ -10,14 +10,14 @@ internal sealed class NothingToCopy : VariantRule
     internal override Breach? Check(Candidate candidate)
     {
         // A letter is no number, and an option's number stands nowhere on the sheet.
-        foreach (var part in candidate.Exercise.Parts.Where(part => part.Choice is null))
+        foreach (var part in candidate.Exercise.Parts.Where(part => part.IsNumber))
         {
             foreach (var given in candidate.Exercise.Givens)
             {
                 if (Passes(candidate, part, (double)candidate.Givens[given.Id], given.Unit))
                     return new Breach.CopiesGiven(Name, part, given, candidate.Givens[given.Id], candidate.Answers[part.Id]);
             }
-            foreach (var earlier in candidate.Exercise.Parts.TakeWhile(other => other != part).Where(earlier => earlier.Choice is null))
+            foreach (var earlier in candidate.Exercise.Parts.TakeWhile(other => other != part).Where(earlier => earlier.IsNumber))
             {
                 if (Passes(candidate, part, candidate.Answers[earlier.Id], earlier.Unit))
                     return new Breach.CopiesAnswer(Name, part, earlier, candidate.Answers[earlier.Id], candidate.Answers[part.Id]);

@@ -64,6 +64,7 @@ internal sealed class DealDigest
         Add(part.Id, part.Ask, part.Key, part.Written, part.Unit, part.Points, part.FormulaAsked);
         Add(part.Tolerance.Amount, part.Tolerance.IsRelative, part.Tolerance.IsRounding, part.Misconceptions.Count);
         foreach (var misconception in part.Misconceptions) Add(misconception.Id, misconception.Formula, misconception.Written, misconception.Words);
+        if (part.InWords is { } words) Add(words.LookFor);
         if (part.Choice is not { From: var list, Why: var why }) return;
         Add(list.Id, list.Kind, why, list.Options.Count);
         foreach (var option in list.Options) Add(option.Id, option.Words);

@@ -47,6 +47,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
 
         var key = part.Written ?? part.Key;
         var result = KeyValues.Number(part.Key, names);
+        if (part.InWords is { } asked) return new(Escaped(asked.LookFor), "", null);
         if (part.Choice is { } choice) return new(Escaped(choice.Why), result is { } chosen ? Escaped(ResultText.Of(part, chosen)) : "", result) { Steps = steps };
         return new(
             MethodOf(exercise, part),

@@ -15,10 +15,11 @@ public static class ResultText
     /// <summary>How near to the middle between two neighbours, in steps of the last place, a value may go to either.</summary>
     private const double TieWidth = 1e-6;
 
-    /// <summary>The number and its unit: <c>724.5 g</c>, <c>65 %</c> for 0.65; the space does not break. What is chosen, in its words.</summary>
+    /// <summary>The number and its unit: <c>724.5 g</c>, <c>65 %</c> for 0.65; the space does not break. What is chosen, in its words; nothing for what is answered in own words.</summary>
     public static string Of(Part part, double value)
     {
         ArgumentNullException.ThrowIfNull(part);
+        if (part.InWords is not null) return "";
         if (part.Choice is { } choice) return choice.From.Find(value)?.Words ?? "";
         return part.Unit.Length == 0 ? Number(part, value) : Number(part, value) + NoBreakSpace + part.Unit;
     }
@@ -28,7 +29,7 @@ public static class ResultText
     public static string Number(Part part, double value)
     {
         ArgumentNullException.ThrowIfNull(part);
-        if (part.Choice is not null) return Of(part, value);
+        if (!part.IsNumber) return Of(part, value);
         var (shown, decimals) = Shown(part, value);
         // A decimal rounds 0.145 as it is written.
         return Math.Abs(shown) < LargestRounded
@@ -43,7 +44,7 @@ public static class ResultText
     public static double Rounded(Part part, double value)
     {
         ArgumentNullException.ThrowIfNull(part);
-        if (part.Choice is not null) return value;
+        if (!part.IsNumber) return value;
         var (shown, decimals) = Shown(part, value);
         return Math.Abs(shown) < LargestRounded ? (double)(Math.Round((decimal)shown, decimals, MidpointRounding.AwayFromZero) / Scale(part)) : value;
     }

@@ -145,6 +145,10 @@ public abstract record AnswerFinding
         internal override AnswerFinding Under(IDisguise disguise) => this with { Text = Text.Under(disguise) };
     }
 
+    /// <summary>An answer in own words, for the instructor to read. The words are the answer's value, and no finding.</summary>
+    /// <param name="Length">How many characters the student wrote.</param>
+    public sealed record Wrote(int Length) : AnswerFinding;
+
     /// <summary>Beside the finding: a formula makes text of its number.</summary>
     /// <param name="Text">That text.</param>
     public sealed record MakesText(Quotation Text) : AnswerFinding

@@ -19,7 +19,7 @@ internal static class FittingElsewhere
             .ToLookup(answer => (answer.Exercise, answer.Part));
         foreach (var student in grades.Students)
         {
-            var fits = IntegrityFacts.Wrong(student).Where(answer => answer.Value.IsNumber && answer.Part.Choice is null).SelectMany(answer =>
+            var fits = IntegrityFacts.Wrong(student).Where(answer => answer.Value.IsNumber && answer.Part.IsNumber).SelectMany(answer =>
             {
                 var mates = dealt[(answer.Exercise.Id, answer.Part.Id)]
                     .Where(mate => mate.Seat.Who.Id != student.Who.Id && answer.Part.Tolerance.Accepts(mate.Expected, answer.Value.Number)).ToList();

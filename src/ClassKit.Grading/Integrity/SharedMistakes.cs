@@ -35,7 +35,7 @@ internal static class SharedMistakes
     /// <summary>What stands in the cells of wrong answers, by part. Numbers that were typed differ by variant and are compared as numbers.</summary>
     private static Dictionary<(string Exercise, string Part), string> Written(StudentGrade student) => IntegrityFacts.Wrong(student)
         // Of a few letters many choose the same.
-        .Where(answer => answer.Outcome == Outcome.Incorrect && answer.Part.Choice is null)
+        .Where(answer => answer.Outcome == Outcome.Incorrect && answer.Part.IsNumber)
         .ToDictionary(answer => (answer.Exercise.Id, answer.Part.Id), answer => answer.Formula is { } formula ? Canonical(formula) : answer.Value.ToString());
 
     private static string Canonical(string formula) => CellFormula.Parse(formula) is { Formula: { } parsed } ? parsed.ToString() : formula;

@@ -4,6 +4,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Marking;
 using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Answers;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
@@ -53,6 +54,7 @@ internal sealed class ExerciseJudge
     private AnswerGrade JudgePart(Part part)
     {
         var earlier = new EarlierAnswers(part, _exercise, _judged);
+        if (part.InWords is not null) return CollectWords(part);
         if (part.Choice is not null) return JudgeChoice(part, earlier);
         var answer = _returned.Content(part) is { } content ? new TriedAnswer(part, content, _returned, _trials, earlier) : null;
         var judgement = answer is null ? Blank(part) : Judge(answer, earlier);
@@ -80,6 +82,18 @@ internal sealed class ExerciseJudge
         {
             Chosen = chosen,
         };
+    }
+
+    /// <summary>Words are not judged. Nothing earlier is held against them, and nothing later is built on them.</summary>
+    private AnswerGrade CollectWords(Part part)
+    {
+        var words = TypedWords.Read(_returned.Content(part));
+        var judgement = words is null ? Blank(part) : new(Outcome.Unsupported, null, false, new AnswerFinding.Wrote(words.Length));
+        _judged[part.Id] = new(judgement, HoldsNumber: false, IsReached: false, IsTelling: false, [part]);
+        return new(
+            _exercise, part, judgement.Outcome,
+            Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
+            words is null ? CellValue.Blank : CellValue.FromText(words.Text), Dealt.Right.Answers[part.Id], null, judgement.Findings, new Dictionary<string, double>());
     }
 
     private double OwnNumber(Part part) => Dealt.Held.TryGetValue(part.Id, out var held) ? held : Dealt.Meant[part.Id];
@@ -192,7 +206,7 @@ internal sealed class ExerciseJudge
     }
 
     /// <summary>True if the same wrong number is typed elsewhere in the exercise as well: filled in, and not the result of any method.</summary>
-    private bool IsFilledIn(Part part, double number) => _exercise.Parts.Where(other => other != part && other.Choice is null).Any(other =>
+    private bool IsFilledIn(Part part, double number) => _exercise.Parts.Where(other => other != part && other.IsNumber).Any(other =>
         _returned.Evaluate(other, Dealt) is { Value: { IsNumber: true, Number: var held } } evaluation
         && Behaviour.IsSame(number, held) && !_returned.DependsOnSheet(evaluation) && !Accepts(other, Dealt.Right.Answers[other.Id], held));
 

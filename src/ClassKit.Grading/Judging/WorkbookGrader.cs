@@ -41,7 +41,7 @@ internal sealed class WorkbookGrader
         return
         [
             .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))
-                .Select(found => returned.Find(found.Cell) is { } content && texts.IsOne(content) ? found.Grade with { Findings = [.. found.Grade.Findings, new AnswerFinding.StoodAsText()] } : found.Grade),
+                .Select(found => found.Grade.Part.InWords is null && returned.Find(found.Cell) is { } content && texts.IsOne(content) ? found.Grade with { Findings = [.. found.Grade.Findings, new AnswerFinding.StoodAsText()] } : found.Grade),
         ];
     }
 
@@ -56,7 +56,7 @@ internal sealed class WorkbookGrader
         FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
         var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise), _neighbours).Judge();
-        foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported))
+        foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported && grade.Part.InWords is null))
             flags.Add(new Flag.FormulaToLookAt(Place(answers[grade.Part.Id], student), new(grade.Formula!)));
         return grades.Select(grade => (answers[grade.Part.Id], grade));
     }

@@ -44,7 +44,8 @@ public static class Pseudonymizer
 
     private static AnswerGrade Of(AnswerGrade answer, Disguise disguise) => answer with
     {
-        Value = answer.Value.IsText ? CellValue.FromText(disguise.OfTyped(answer.Value.Text)) : answer.Value,
+        // How somebody writes tells who it is, whatever names are taken out.
+        Value = answer.Part.InWords is not null ? CellValue.Blank : answer.Value.IsText ? CellValue.FromText(disguise.OfTyped(answer.Value.Text)) : answer.Value,
         Formula = answer.Formula is { } formula ? disguise.OfTyped(formula) : null,
         Findings = [.. answer.Findings.Select(finding => finding.Under(disguise))],
         Correction = answer.Correction is { } correction ? correction with { Reason = disguise.OfTyped(correction.Reason) } : null,

@@ -26,7 +26,7 @@ public static class LookalikeSearch
     private static IEnumerable<Lookalike> In(Exercise exercise, DealtClass dealt, List<StudentGrade> students)
     {
         var seats = students.Select(student => (Grade: student, Seat: dealt.SeatOf(student.Who))).ToList();
-        foreach (var part in exercise.Parts.Where(part => part.Choice is null && part.Misconceptions.Count > 0))
+        foreach (var part in exercise.Parts.Where(part => part.IsNumber && part.Misconceptions.Count > 0))
         {
             var met = seats.SelectMany(student => Meetings(part, student.Seat.GivensOf(exercise.Id), Sheet(student.Grade, student.Seat, exercise))).ToList();
             foreach (var pair in met.GroupBy(meeting => (meeting.One, meeting.Other)))

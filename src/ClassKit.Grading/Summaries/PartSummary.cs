@@ -17,8 +17,8 @@ public sealed record PartSummary(
     /// <summary>How many graded students were asked the part.</summary>
     public int Asked => Counts.Values.Sum();
 
-    /// <summary>How many answers were judged: all but unsupported ones.</summary>
-    public int Judged => Asked - Counts[Outcome.Unsupported];
+    /// <summary>How many answers were judged: all but unsupported ones, and none where words are asked, of which a blank alone would say too much.</summary>
+    public int Judged => Part.InWords is null ? Asked - Counts[Outcome.Unsupported] : 0;
 
     /// <summary>How many show that the method is understood: sound, or followed through, or a right number where no formula was asked.</summary>
     public int Understood =>

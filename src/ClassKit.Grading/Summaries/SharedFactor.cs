@@ -20,7 +20,7 @@ public sealed record SharedFactor(double Factor, IReadOnlyList<AnswerGrade> Answ
     {
         ArgumentNullException.ThrowIfNull(student);
         var wrong = student.Answers
-            .Where(answer => answer is { Outcome: Outcome.Incorrect, Value.IsNumber: true, Findings: [AnswerFinding.NotRight] } && answer.Part.Choice is null && answer.Expected != 0)
+            .Where(answer => answer is { Outcome: Outcome.Incorrect, Value.IsNumber: true, Findings: [AnswerFinding.NotRight] } && answer.Part.IsNumber && answer.Expected != 0)
             .Select(answer => (Answer: answer, Factor: answer.Value.Number / answer.Expected))
             .Where(one => one.Factor > 0 && !IsDegrees(one.Answer.Part.Unit))
             .ToList();

@@ -23,6 +23,9 @@ internal static class Identifiers
 
     public static string Feedback(Part part) => "FEEDBACK_" + part.Id;
 
+    /// <summary>The points that people give for an answer in words.</summary>
+    public static string ByPeople(Part part) => "POINTS_" + part.Id;
+
     public static string Wrong(Part part, Misconception misconception) => $"M_{part.Id}_{misconception.Id}";
 
     public static string Item(Exercise exercise, int variant) => string.Create(CultureInfo.InvariantCulture, $"{exercise.Id}_{variant:000}");

@@ -22,6 +22,6 @@ internal static class Item
 
     /// <summary>Declares what a student enters for a part.</summary>
     public static XElement Response(Part part, double? correct) => Qti.Of(
-        "response-declaration", Qti.With("identifier", Identifiers.Response(part)), Qti.With("cardinality", "single"), Qti.With("base-type", part.Choice is null ? Qti.Float : Qti.Identifier),
-        correct is { } value ? Qti.Of("correct-response", Qti.Of("value", part.Choice is { From: var list } ? Identifiers.Option(list.Find(value)!) : Qti.Text(value))) : null);
+        "response-declaration", Qti.With("identifier", Identifiers.Response(part)), Qti.With("cardinality", "single"), Qti.With("base-type", part.InWords is not null ? Qti.String : part.Choice is null ? Qti.Float : Qti.Identifier),
+        part.InWords is null && correct is { } value ? Qti.Of("correct-response", Qti.Of("value", part.Choice is { From: var list } ? Identifiers.Option(list.Find(value)!) : Qti.Text(value))) : null);
 }

@@ -15,6 +15,7 @@ internal static partial class ItemBody
     private const char Open = '\uE000';
     private const char Close = '\uE001';
     private const int FieldLength = 12;
+    private const string Lines = "6";
 
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().DisableHtml().UsePipeTables().Build();
 
@@ -26,7 +27,7 @@ internal static partial class ItemBody
         "item-body",
         Problem(exercise, value),
         Givens(exercise, value),
-        exercise.Parts.Select(part => part.Choice is { From: var list } ? Choice(part, order(list)) : Question(part)));
+        exercise.Parts.Select(part => part.InWords is not null ? InWords(part) : part.Choice is { From: var list } ? Choice(part, order(list)) : Question(part)));
 
     private static XElement Problem(Exercise exercise, Func<Given, object> value)
     {
@@ -52,6 +53,15 @@ internal static partial class ItemBody
         Qti.With("response-identifier", Identifiers.Response(part)), Qti.With("shuffle", "true"), Qti.With("max-choices", "1"),
         Qti.Of("prompt", part.Ask),
         options.Select(option => Qti.Of("simple-choice", Qti.With("identifier", Identifiers.Option(option)), option.Words)));
+
+    /// <summary>Read by people; what they look for is for them alone.</summary>
+    private static XElement InWords(Part part) => Qti.Html(
+        "div",
+        Qti.Of("rubric-block", Qti.With("view", "scorer"), Qti.With("use", "scoring"), Qti.Of("content-body", Qti.Html("p", part.InWords!.LookFor))),
+        Qti.Of(
+            "extended-text-interaction",
+            Qti.With("response-identifier", Identifiers.Response(part)), Qti.With("expected-lines", Lines), Qti.With("format", "plain"),
+            Qti.Of("prompt", part.Ask)));
 
     private static XElement Question(Part part) => Qti.Html(
         "p",

@@ -26,12 +26,13 @@ internal sealed class Marking
     public IEnumerable<XElement> Outcomes() =>
     [
         Outcome(Identifiers.Score, 0),
-        Outcome(Identifiers.MostScore, _exercise.Parts.Sum(part => part.Points)),
-        .. _exercise.Parts.Select(part => Qti.Of("outcome-declaration", Qti.With("identifier", Identifiers.Feedback(part)), Qti.With("cardinality", "single"), Qti.With("base-type", "identifier"))),
+        Outcome(Identifiers.MostScore, Judged.Sum(part => part.Points)),
+        .. _exercise.Parts.Where(part => part.InWords is not null).Select(ByPeople),
+        .. Judged.Select(part => Qti.Of("outcome-declaration", Qti.With("identifier", Identifiers.Feedback(part)), Qti.With("cardinality", "single"), Qti.With("base-type", "identifier"))),
     ];
 
     /// <summary>What happens when the answers are in.</summary>
-    public XElement Processing() => Qti.Of("response-processing", _exercise.Parts.Select(part => Qti.Of(
+    public XElement Processing() => Qti.Of("response-processing", Judged.Select(part => Qti.Of(
         "response-condition",
         Qti.Of(
             "response-if",
@@ -46,7 +47,7 @@ internal sealed class Marking
             : null))));
 
     /// <summary>The words themselves, each shown when its outcome says so.</summary>
-    public IEnumerable<XElement> Feedback() => _exercise.Parts.SelectMany(part => part.Misconceptions
+    public IEnumerable<XElement> Feedback() => Judged.SelectMany(part => part.Misconceptions
         .Select(misconception => (Identifier: Identifiers.Wrong(part, misconception), misconception.Words))
         .Prepend((Identifier: Identifiers.Right, Words: "Right: " + part.Ask))
         .Select(feedback => Qti.Of(
@@ -58,6 +59,14 @@ internal sealed class Marking
     private static XElement Holds(Part part, Closeness closeness, XElement expected) => part.Choice is null
         ? closeness.Holds(expected, Qti.Variable(Identifiers.Response(part)))
         : Qti.Of("match", expected, Qti.Variable(Identifiers.Response(part)));
+
+    private IEnumerable<Part> Judged => _exercise.Parts.Where(part => part.InWords is null);
+
+    /// <summary>The points that somebody gives for words. They are beside the score, which is what can be worked out here.</summary>
+    private static XElement ByPeople(Part part) => Qti.Of(
+        "outcome-declaration",
+        Qti.With("identifier", Identifiers.ByPeople(part)), Qti.With("cardinality", "single"), Qti.With("base-type", Qti.Float),
+        Qti.With("normal-minimum", "0"), Qti.With("normal-maximum", Qti.Text((double)part.Points)), Qti.With("external-scored", "human"));
 
     private static XElement Say(Part part, string identifier) => Qti.Of(
         "set-outcome-value", Qti.With("identifier", Identifiers.Feedback(part)), Qti.Of("base-value", Qti.With("base-type", "identifier"), identifier));

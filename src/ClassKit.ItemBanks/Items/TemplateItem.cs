@@ -21,7 +21,7 @@ internal static class TemplateItem
     public static XElement? Write(Exercise exercise, IReadOnlyList<Variant> samples)
     {
         // Which option is right may follow from the numbers, and no template of the standard can say so.
-        if (exercise.Parts.Any(part => part.Tolerance.IsRounding || part.Choice is not null)) return null;
+        if (exercise.Parts.Any(part => part.Tolerance.IsRounding || !part.IsNumber)) return null;
         if (samples.Any(variant => exercise.Parts.Any(part => part.Tolerance.IsRelative && variant.Answers[part.Id] <= 0))) return null;
         var variables = exercise.Givens.Select(given => (given.Id, Name: Identifiers.Given(given)))
             .Concat(exercise.Parts.Select(part => (part.Id, Name: Identifiers.Answer(part))))

@@ -8,6 +8,7 @@ internal static class Qti
 {
     public const string Float = "float";
     public const string Identifier = "identifier";
+    public const string String = "string";
 
     /// <summary>The namespace of assessment items.</summary>
     public static readonly XNamespace Space = "http://www.imsglobal.org/xsd/imsqtiasi_v3p0";

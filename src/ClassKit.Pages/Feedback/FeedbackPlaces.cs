@@ -21,6 +21,9 @@ internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
     /// <summary>The right number, and no formula that makes it where one was asked.</summary>
     public IReadOnlyList<FeedbackPlace> Typed => [.. Unsettled.Where(place => place.Shown == Outcome.ValueOnly)];
 
+    /// <summary>In own words, and not read by the instructor yet.</summary>
+    public IReadOnlyList<FeedbackPlace> Written => [.. _all.Where(place => place.Answer is { Part.InWords: not null, IsUndecided: true })];
+
     /// <summary>Decided by the instructor, with fewer points than the part is worth: nothing to put right, and no praise either.</summary>
     public IReadOnlyList<FeedbackPlace> Settled => [.. _all.Where(place => place.IsSettled && place.Answer.Points < place.Answer.OutOf)];
 
@@ -28,7 +31,7 @@ internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
     public IReadOnlyList<FeedbackPlace> Carried => [.. _all.Where(place => place.Answer.Outcome == Outcome.FollowThrough)];
 
     /// <summary>Wrong, typed or blank: what a worked solution is wanted of.</summary>
-    public IReadOnlyList<FeedbackPlace> Missed => [.. Unsettled.Where(place => place.Shown is not (Outcome.Sound or Outcome.FollowThrough))];
+    public IReadOnlyList<FeedbackPlace> Missed => [.. Unsettled.Where(place => place.Shown is not (Outcome.Sound or Outcome.FollowThrough) && !Written.Contains(place))];
 
     /// <summary>Exercises in which every part is right, or has its full points by the instructor's word.</summary>
     public IReadOnlyList<ExerciseFeedback> Solid => [.. exercises.Where(exercise => exercise.Answers.All(answer => answer.Correction is null

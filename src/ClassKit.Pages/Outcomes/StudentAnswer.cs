@@ -11,6 +11,8 @@ internal static class StudentAnswer
     /// <summary>The value with the part's unit; a text in quotes; an error by its name.</summary>
     public static string Of(AnswerGrade answer) => answer.Chosen is { } chosen ? Of(answer, chosen) : answer.Value.Kind switch
     {
+        CellValueKind.Text when answer.Part.InWords is not null => answer.Value.Text,
+        CellValueKind.Blank when answer.Part.InWords is not null => "in own words, left out here",
         CellValueKind.Blank => "nothing",
         CellValueKind.Number => ResultText.Of(answer.Part, InCellScale(answer)),
         CellValueKind.Text => $"the text “{answer.Value.Text}”",

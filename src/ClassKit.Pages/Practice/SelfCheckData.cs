@@ -33,7 +33,7 @@ internal static class SelfCheckData
     {
         var exercise = numbered.Exercise;
         var variant = dealt.Of(exercise.Id);
-        return exercise.Parts.Select(part => (IdOf(exercise, part), new PartEntry(
+        return exercise.Parts.Where(part => part.InWords is null).Select(part => (IdOf(exercise, part), new PartEntry(
             part.Unit, AnswerUnit.IsPercent(part.Unit), AnswerUnits.IsMoney(part.Unit), part.Choice is not null, [.. AnswerMeaning.Of(variant, part).Select(meaning => Entry(numbered, meaning))])));
     }
 

@@ -109,10 +109,18 @@ internal sealed record DealtDocument
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public ChoiceEntry? Choice { get; init; }
 
+        /// <summary>What is looked for in an answer in own words, which no key is held against; absent where something else is asked.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public WordsEntry? InWords { get; init; }
+
         /// <summary>The key over the exercise's steps; absent where it uses none.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public string? Written { get; init; }
     }
+
+    /// <param name="Kind">written.</param>
+    /// <param name="LookFor">What a good answer says.</param>
+    internal sealed record WordsEntry(string Kind, string LookFor);
 
     /// <param name="Kind">choose, match or order.</param>
     /// <param name="List">The list's name, which parts that share it have in common.</param>

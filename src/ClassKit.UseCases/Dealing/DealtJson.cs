@@ -98,6 +98,7 @@ public static class DealtJson
         [.. part.Misconceptions.Select(misconception => new DealtDocument.MisconceptionEntry(misconception.Id, misconception.Formula.Text, misconception.Words) { Written = misconception.Written?.Text })])
     {
         Written = part.Written?.Text,
+        InWords = part.InWords is { } words ? new(InWords, words.LookFor) : null,
         Choice = part.Choice is { From: var list, Why: var why }
             ? new(Word(list.Kind), list.Id, [.. list.Options.Select(option => new DealtDocument.OptionEntry(option.Id, option.Words))], why)
             : null,
@@ -186,10 +187,13 @@ public static class DealtJson
         [.. entry.Misconceptions.Select(misconception => new Misconception(misconception.Id, CellFormula.Of(misconception.Formula), misconception.Words) { Written = Formula(misconception.Written) })])
     {
         Written = Formula(entry.Written),
+        InWords = entry.InWords is { } words ? new(words.Kind == InWords ? words.LookFor : throw new FormatException($"“{words.Kind}” is no way to answer in words; expected {InWords}")) : null,
         Choice = entry.Choice is { } choice
             ? new(new(choice.List, Kind(choice.Kind), [.. choice.Options.Select(option => new ChoiceOption(option.Id, option.Words))]), choice.Why)
             : null,
     };
+
+    private const string InWords = "written";
 
     private static string Word(ChoiceKind kind) => kind switch
     {

@@ -75,6 +75,7 @@ internal static class DealtRules
             if (part.Points is not (> 0 and <= 10_000)) yield return $"{Shown(part.Id)} is worth {part.Points} points";
             if (!(part.Tolerance.Amount >= 0) || (part.Tolerance.IsRounding && part.Tolerance.Amount == 0)) yield return $"{Shown(part.Id)} has a tolerance of {part.Tolerance.Amount}";
             foreach (var id in Doubles(part.Misconceptions.Select(one => one.Id))) yield return $"{Shown(part.Id)} has the misconception {Shown(id)} twice";
+            foreach (var fault in WordsRules.Broken(part)) yield return $"{Shown(part.Id)} {fault}";
             foreach (var fault in ChoiceRules.Broken(exercise, part)) yield return $"{Shown(part.Id)} {fault}";
             known.Add(part.Id);
             written.Add(part.Id);

@@ -1,5 +1,6 @@
 using ClassKit.Grading.FollowUps;
 using ClassKit.Grading.Pseudonyms;
+using ClassKit.Grading.Results;
 using ClassKit.Pages;
 using ClassKit.UseCases.Output;
 using ClassKit.Workbooks.Gradebooks;
@@ -11,6 +12,9 @@ public static class GradeFiles
 {
     /// <summary>What to open first.</summary>
     public const string ClassReport = "class-report.html";
+
+    /// <summary>Answers in own words side by side; there only where words are at hand.</summary>
+    public const string WrittenAnswers = "written-answers.html";
 
     /// <summary>Every student's feedback in one file.</summary>
     public const string FeedbackToPrint = "feedback-to-print.html";
@@ -27,6 +31,7 @@ public static class GradeFiles
             OutputFile.OfText("grades.csv", () => GradesCsv.Write(grades)),
             new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
             OutputFile.OfText(ClassReport, () => HtmlPages.ClassReport(grades, summary)),
+            .. WrittenAnswer.In(grades).Any() ? [OutputFile.OfText(WrittenAnswers, () => HtmlPages.WrittenAnswers(grades))] : (IEnumerable<OutputFile>)[],
             OutputFile.OfPieces(FeedbackToPrint, () => HtmlPages.FeedbackToPrint(grades, student => another?.For(student))),
             .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, another?.For(student)))),
         ];

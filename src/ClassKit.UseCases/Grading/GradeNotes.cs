@@ -17,6 +17,8 @@ public static class GradeNotes
         notes.AddRange(grades.Files.Where(file => file.Fault is not null).Select(file => new Note.NotJudged(new(file.File), file.Fault!)));
         var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);
         if (corrected > 0) notes.Add(new Note.Corrected(corrected));
+        var written = WrittenAnswer.In(grades).Count(one => one.Answer.IsUndecided);
+        if (written > 0) notes.Add(new Note.WrittenAnswers(written, GradeFiles.WrittenAnswers));
         notes.AddRange(GradebookNotes.Of(grades));
         var flagged = grades.Students.Count(student => student.Flags.Count > 0);
         if (flagged > 0) notes.Add(new Note.Flagged(flagged));

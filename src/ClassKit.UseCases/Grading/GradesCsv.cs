@@ -3,7 +3,7 @@ using ClassKit.UseCases.Output;
 
 namespace ClassKit.UseCases.Grading;
 
-/// <summary>grades.csv: a row a student, points in all and per part, for any program that takes a table.</summary>
+/// <summary>grades.csv: a row a student, points in all and per part, none where the instructor has yet to decide, for any program that takes a table.</summary>
 public static class GradesCsv
 {
     /// <summary>The file's text.</summary>
@@ -20,7 +20,7 @@ public static class GradesCsv
 
     private static List<string> Row(StudentGrade student, IReadOnlyList<(string Exercise, string Part)> parts)
     {
-        var points = student.Answers.ToDictionary(answer => (answer.Exercise.Id, answer.Part.Id), answer => CsvText.Points(answer.Points));
+        var points = student.Answers.ToDictionary(answer => (answer.Exercise.Id, answer.Part.Id), answer => answer.IsUndecided ? "" : CsvText.Points(answer.Points));
         return
         [
             student.Who.Id, student.Who.Name, OutcomeWords.Of(student.Status),

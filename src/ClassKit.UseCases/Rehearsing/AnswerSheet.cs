@@ -20,6 +20,8 @@ public sealed class AnswerSheet
     private const double SlipFactorStep = 0.11;
     private const double SlipOffset = 0.0137;
 
+    private const string Words = "Words of an invented student, for nobody to judge.";
+
     private readonly Exercise _exercise;
     private readonly IReadOnlyDictionary<string, decimal> _givens;
     private readonly IReadOnlyDictionary<string, double> _right;
@@ -49,6 +51,7 @@ public sealed class AnswerSheet
     public RehearsedAnswer Answer(Part part, AnswerWay way, int pick = 0)
     {
         ArgumentNullException.ThrowIfNull(part);
+        if (part.InWords is not null) return new(_exercise.Id, part.Id, way, way == AnswerWay.Blank ? null : Words, way == AnswerWay.Blank ? Outcome.Blank : Outcome.Unsupported, null);
         if (part.Choice is not null) return Choose(part, way, pick);
         return way switch
         {

@@ -3,6 +3,7 @@ using System.Globalization;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Texts;
+using ClassKit.Grading.Answers;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using ClassKit.Wording.Counts;
@@ -64,6 +65,9 @@ public static class FindingWords
         AnswerFinding.Impossible(var value) => $"But {ResultText.Of(part, value)} cannot be: whenever a result is impossible, something before it is wrong.",
         AnswerFinding.NoOption(var text, var options) =>
             $"“{Quoted.Short(text)}” is none of the letters A to {(char)('A' + options - 1)}. Choose one from the cell's list, or type it by itself.",
+        AnswerFinding.Wrote(var length) => length > TypedWords.Most
+            ? $"Your instructor reads this and gives the points; until then it counts neither for nor against you. Of its {length} characters the first {TypedWords.Most} are shown here, and the instructor has your workbook."
+            : "Your instructor reads this and gives the points; until then it counts neither for nor against you.",
         AnswerFinding.StoodAsText =>
             "The cell held the formula as text, so you saw no number; it was worked out here as though you had entered it. Set the cell's format to General before you type.",
         _ => throw new UnreachableException($"No words for {finding}."),

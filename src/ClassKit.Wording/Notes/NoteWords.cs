@@ -54,6 +54,9 @@ public static class NoteWords
         Note.Graded graded => Of(graded),
         Note.NotJudged(var file, var fault) => $"{Quoted.Of(file)} could not be judged, by a mistake of ours: look at it yourself, and please report “{fault}”. It counts neither for nor against anyone.",
         Note.Corrected(var answers) => $"{Counted.Of(answers, "answer has", "answers have")} the points of your corrections.",
+        Note.WrittenAnswers(var answers, var page) => answers == 1
+            ? $"One answer in own words waits for you, and counts neither for nor against until you type its points: read it in {page}."
+            : $"{answers} answers in own words wait for you, and count neither for nor against until you type their points: read them side by side in {page}.",
         Note.Unread(var gradebook) => GradebookWords.Of(gradebook),
         Note.Flagged(var students) => $"{Counted.Of(students, "student has", "students have")} something to look at; the class report lists it.",
         Note.TeachAgain(var part) => $"Teach again first: {part.Exercise.Title}, “{part.Part.Ask}” ({part.Understood} of {part.Judged} {(part.Part.Choice is null ? "show the method" : "chose rightly")}).",

@@ -23,7 +23,7 @@ public static class OutcomeText
         Outcome.Misconception => "Known wrong turn",
         Outcome.Incorrect => "Not right",
         Outcome.Blank => "No answer",
-        Outcome.Unreadable => "Not a number",
+        Outcome.Unreadable => "Not readable",
         Outcome.Unsupported => "For the instructor",
     };
 
@@ -47,6 +47,7 @@ public static class OutcomeText
         ArgumentNullException.ThrowIfNull(part);
         return (outcome, part.Choice) switch
         {
+            (Outcome.Unsupported, _) when part.InWords is not null => "Your instructor reads this",
             (Outcome.Unreadable, not null) => "Could not be read as one of the letters",
             (Outcome.FollowThrough, not null) => "Follows from your own earlier answer",
             _ => ToStudent(outcome, part.FormulaAsked),
@@ -62,8 +63,8 @@ public static class OutcomeText
         Outcome.Misconception => "Behaves like a wrong method that the exercise knows by name",
         Outcome.Incorrect => "A number or an error that nothing else explains",
         Outcome.Blank => "Nothing was entered",
-        Outcome.Unreadable => "A text that is no number",
-        Outcome.Unsupported => "A formula that ClassKit cannot evaluate: not counted, look at it yourself",
+        Outcome.Unreadable => "A text that is no number, or no letter of the list",
+        Outcome.Unsupported => "A formula that ClassKit cannot evaluate, or an answer in own words: not counted until you have looked at it",
     };
 
     /// <summary>The outcome as it is shown: where no formula was asked, a right number is simply right.</summary>

@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Layout;
+using ClassKit.Grading.Answers;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Dealing;
@@ -10,7 +11,8 @@ internal static class AnswerPrompt
     {
         var prompt = cell.SetDataValidation();
         prompt.IgnoreBlanks = true;
-        if (place.Part.Choice is { } choice) prompt.List($"\"{string.Join(',', Enumerable.Range(0, choice.From.Options.Count).Select(letter => (char)('A' + letter)))}\"", true);
+        if (place.Part.InWords is not null) prompt.TextLength.EqualOrLessThan(TypedWords.Most);
+        else if (place.Part.Choice is { } choice) prompt.List($"\"{string.Join(',', Enumerable.Range(0, choice.From.Options.Count).Select(letter => (char)('A' + letter)))}\"", true);
         else prompt.Custom($"=ISNUMBER({cell.Address.ToStringRelative()})");
         prompt.ShowInputMessage = true;
         prompt.InputTitle = place.Tag;

@@ -118,6 +118,11 @@ internal static class ExerciseSheet
         WriteHeading(sheet, layout, layout.AnswersHeadingRow, "Question", "Your answer", "Unit", "What counts");
         foreach (var place in layout.Answers)
         {
+            if (place.Part.InWords is not null)
+            {
+                WordsRow.Write(sheet, layout, place, LabelWidth);
+                continue;
+            }
             var row = place.Address.Row;
             var note = AnswerNote.Of(place.Part);
             sheet.Cell(row, layout.Columns.Tag).SetText(place.Tag).AsTag();

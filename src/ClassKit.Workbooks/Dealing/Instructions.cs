@@ -20,6 +20,8 @@ internal static class Instructions
         ];
         if (exercises.Any(exercise => exercise.Parts.Any(part => part.Choice is not null)))
             steps.Add("Where lettered answers stand to choose from, pick your letter from the answer cell's list or type it. No formula is asked there.");
+        if (exercises.Any(exercise => exercise.Parts.Any(part => part.InWords is not null)))
+            steps.Add("Where your own words are asked, write two or three sentences into the large cell. Your instructor reads them and gives the points.");
         if (marking.FollowThroughShare > 0)
             steps.Add("A later answer may use an earlier one of yours. " + FollowThrough(marking));
         steps.AddRange(

@@ -28,7 +28,7 @@ internal static class AnswersSheet
             {
                 sheet.Add(
                     student.Who.Shown, grid.TagOf(answer), OutcomeText.Brief(OutcomeText.Shown(answer.Outcome, answer.Part)), answer.IsUndecided ? PointsSheet.Undecided : answer.Points, answer.OutOf,
-                    Shown(answer), answer.Part.Choice is null ? answer.Expected : ResultText.Of(answer.Part, answer.Expected), answer.Formula, FindingWords.Of(answer), student.Who.Id);
+                    Shown(answer), answer.Part.IsNumber ? answer.Expected : ResultText.Of(answer.Part, answer.Expected), answer.Formula, FindingWords.Of(answer), student.Who.Id);
             }
         }
 

@@ -86,7 +86,9 @@ internal static class PartsSheet
             sheet.Cell(row, FirstOutcome + outcome).SetFormulaA1($"COUNTIF({students},\"{OutcomeText.Brief(Outcomes[outcome])}\")");
 
         var judged = Cell(Judged, row);
-        sheet.Cell(row, Judged).SetFormulaA1($"SUM({Cell(FirstOutcome, row)}:{Cell(Judged - 1, row)})-{Count(Outcome.Unsupported)}");
+        // Nobody judges words but the instructor.
+        if (part.Part.InWords is not null) sheet.Cell(row, Judged).SetNumber(0);
+        else sheet.Cell(row, Judged).SetFormulaA1($"SUM({Cell(FirstOutcome, row)}:{Cell(Judged - 1, row)})-{Count(Outcome.Unsupported)}");
         sheet.Cell(row, Right).SetFormulaA1($"IF({judged}=0,\"\",({Count(Outcome.Sound)}+{Count(Outcome.ValueOnly)})/{judged})");
         var typedCounts = part.Part.FormulaAsked ? "" : "+" + Count(Outcome.ValueOnly);
         sheet.Cell(row, Understood).SetFormulaA1($"IF({judged}=0,\"\",({Count(Outcome.Sound)}+{Count(Outcome.FollowThrough)}{typedCounts})/{judged})");

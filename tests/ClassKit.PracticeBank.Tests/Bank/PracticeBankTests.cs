@@ -38,7 +38,7 @@ public sealed partial class PracticeBankTests
 
         Assert.Contains(exercise.Skill, Skills);
         Assert.InRange(exercise.Parts.Count, 1, 5);
-        Assert.All(exercise.Parts, part => Assert.NotEmpty(part.Misconceptions));
+        Assert.All(exercise.Parts.Where(part => part.InWords is null), part => Assert.NotEmpty(part.Misconceptions));
         Assert.InRange(exercise.Parts.Sum(part => part.Misconceptions.Count), 3, 12);
         Assert.NotEmpty(exercise.Hints);
         // Open: the student plans the steps. Guided: they are asked one by one.
@@ -54,7 +54,7 @@ public sealed partial class PracticeBankTests
         var used = exercise.Parts.SelectMany(part => part.Key.Names.Concat(part.Misconceptions.SelectMany(misconception => misconception.Formula.Names))).ToHashSet(StringComparer.OrdinalIgnoreCase);
 
         // What only sets the scene of a choice gives each student another order of its options.
-        if (exercise.Parts.Any(part => part.Choice is null))
+        if (exercise.Parts.Any(part => part.IsNumber))
             Assert.All(exercise.Givens, given => Assert.Contains(given.Id, used));
         Assert.All(exercise.Givens, given => Assert.Contains($"{{{given.Id}}}", exercise.Problem.Written, StringComparison.Ordinal));
     }
@@ -66,7 +66,7 @@ public sealed partial class PracticeBankTests
     {
         var exercise = ShippedBank.Of(id);
         var drawn = exercise.Givens.Where(given => !given.IsConstant).Select(given => given.Id).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        foreach (var part in exercise.Parts.Where(part => part.Choice is null))
+        foreach (var part in exercise.Parts.Where(part => part.IsNumber))
         {
             Assert.True(part.Key.Names.Any(drawn.Contains), $"{id}/{part.Id} has the same answer for everybody.");
             drawn.Add(part.Id);
@@ -95,7 +95,7 @@ public sealed partial class PracticeBankTests
             var names = KeyValues.Names(variant.Givens, variant.Answers);
             foreach (var part in exercise.Parts)
             {
-                var values = part.Misconceptions.Select(misconception => KeyValues.Number(misconception.Formula, names)).Where(value => value is not null || part.Choice is null).Select(value => value!.Value).Prepend(variant.Answers[part.Id]).ToList();
+                var values = part.Misconceptions.Select(misconception => KeyValues.Number(misconception.Formula, names)).Where(value => value is not null || part.IsNumber).Select(value => value!.Value).Prepend(variant.Answers[part.Id]).ToList();
                 for (var one = 0; one < values.Count; one++)
                 {
                     for (var other = one + 1; other < values.Count; other++)

@@ -182,7 +182,7 @@ public sealed class FillingTests
     {
         var judged = ((int[])[0, 1, 2, 3]).SelectMany(place => Shipped.WholeClass.SelectMany(seat => seat.Grade((desk, part) =>
             "=" + (desk.Exercise.Parts.ElementAtOrDefault(place) == part ? string.Format(CultureInfo.InvariantCulture, rounding, desk.InOneGo(part)) : desk.Cells(part))))
-            .Where(grade => grade.Part.Choice is null && grade.Exercise.Parts.ElementAtOrDefault(place) == grade.Part && !Collapses(grade, rounding)));
+            .Where(grade => grade.Part.IsNumber && grade.Exercise.Parts.ElementAtOrDefault(place) == grade.Part && !Collapses(grade, rounding)));
         var unlike = judged.GroupBy(grade => $"{grade.Exercise.Id}.{grade.Part.Id}")
             .Where(part => part.Select(grade => (grade.Outcome, grade.Points, grade.Misconception?.Id)).Distinct().Count() > 1)
             .Select(part => $"{part.Key}: {string.Join(", ", part.Select(grade => $"{grade.Value} for {grade.Expected} {grade.Outcome} {grade.Points}"))}").ToList();
@@ -233,7 +233,7 @@ public sealed class FillingTests
 
     private static void Hold(string way, Func<Seat, IReadOnlyList<AnswerGrade>> fill, Func<AnswerGrade, bool> isAsMade)
     {
-        var misjudged = Shipped.Seats.SelectMany(seat => fill(seat).Where(grade => grade.Part.Choice is null && !isAsMade(grade))
+        var misjudged = Shipped.Seats.SelectMany(seat => fill(seat).Where(grade => grade.Part.IsNumber && !isAsMade(grade))
             .Select(grade => $"{grade.Exercise.Id}.{grade.Part.Id}: {grade.Formula ?? grade.Value.ToString()} = {grade.Value} for {grade.Expected} is {grade.Outcome} {grade.Misconception?.Id} with {grade.Points} of {grade.Part.Points}: {string.Join(", ", grade.Findings)}")).ToList();
         Assert.True(misjudged.Count == 0, $"{way}: {misjudged.Count} misjudged\n{string.Join('\n', misjudged.Take(12))}");
     }

@@ -25,7 +25,7 @@ public sealed class BakingAgreesTests
         {
             VariantPromises.AssertKept(exercise, variant, band);
             var known = BankOracles.All[id](new(variant));
-            Assert.Equal(exercise.Parts.Select(part => part.Id), known.Select(answer => answer.Part));
+            Assert.Equal(exercise.Parts.Where(part => part.InWords is null).Select(part => part.Id), known.Select(answer => answer.Part));
             foreach (var answer in known)
             {
                 var key = variant.Answers[answer.Part];

@@ -71,7 +71,7 @@ public sealed partial class TradeTruthTests
     public void No_wrong_turn_puts_a_number_of_its_own_beside_the_constant_that_is_given(string id)
     {
         var exercise = Of(id);
-        foreach (var part in exercise.Parts.Where(part => part.Choice is null))
+        foreach (var part in exercise.Parts.Where(part => part.IsNumber))
             foreach (var misconception in part.Misconceptions)
                 foreach (Match typed in Number().Matches(misconception.Formula.Text))
                     foreach (var given in exercise.Givens.Where(given => given.IsConstant && given.From != 0 && part.Key.Names.Contains(given.Id)))

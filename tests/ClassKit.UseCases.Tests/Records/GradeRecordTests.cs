@@ -117,7 +117,7 @@ public sealed class GradeRecordTests
                 // A cell that a spreadsheet would take for a formula has an apostrophe before it.
                 Assert.Equal(student.File ?? "", csv["file"]!.TrimStart('\''));
                 foreach (var answer in student.Answers)
-                    Assert.Equal(Math.Round(answer.Points, 2, MidpointRounding.AwayFromZero), csv.GetField<decimal>($"{answer.Exercise.Id}.{answer.Part.Id}"));
+                    Assert.Equal(answer.IsUndecided ? null : Math.Round(answer.Points, 2, MidpointRounding.AwayFromZero), csv.GetField<decimal?>($"{answer.Exercise.Id}.{answer.Part.Id}"));
             }
             Assert.False(csv.Read());
         }
@@ -234,7 +234,7 @@ public sealed class GradeRecordTests
     {
         Assert.Equal(
             "right right-typed right-in-text not-following follows-through waits wrong-turn other-unit off-by-tens rounds-answer rounds-earlier typed-rounded typed-from-rounded near-miss not-right "
-            + "error-value empty no-workbook not-evaluated broken-formula names-no-cell lacks-equals-sign no-number no-option makes-text hundredfold-percent impossible stood-as-text",
+            + "error-value empty no-workbook not-evaluated broken-formula names-no-cell lacks-equals-sign no-number no-option wrote makes-text hundredfold-percent impossible stood-as-text",
             string.Join(' ', FindingShapes.All.Words));
         Assert.Equal(
             "given-overwritten file-name-differs owner-inferred other-sheet late several-files other-deal deal-doubtful formula-to-look-at fits-another-variant shared-mistakes shared-author unreadable-file",

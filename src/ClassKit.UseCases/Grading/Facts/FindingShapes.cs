@@ -64,6 +64,7 @@ internal static class FindingShapes
             "no-option",
             (fact, to) => (to["text"], to["options"]) = (fact.Text.Text, fact.Options),
             from => new(from.Quote("text"), from.Int("options"))),
+        Shape.Of<AnswerFinding.Wrote>("wrote", (fact, to) => to["length"] = fact.Length, from => new(from.Int("length"))),
         Shape.Of<AnswerFinding.MakesText>("makes-text", (fact, to) => to["text"] = fact.Text.Text, from => new(from.Quote("text"))),
         Shape.Of<AnswerFinding.HundredfoldPercent>("hundredfold-percent", (fact, to) => to["held"] = fact.Held, from => new(from.Number("held"))),
         Shape.Of<AnswerFinding.Impossible>("impossible", (fact, to) => to["value"] = fact.Value, from => new(from.Number("value"))),
