@@ -58,11 +58,12 @@ internal static class PartReader
         var points = ReadPoints(entries, problems);
         entries.Finish();
         var key = written is null ? null : names.WorkedIn(written);
+        var drawing = written is null ? null : DrawingReader.Read(sections, choice!.From, written, problems);
         var misconceptions = key is null ? Unread(sections) : MisconceptionReader.Read(id, sections, names, key, problems);
         var asWritten = written is null ? null : names.AsWritten(written);
         names.Offer(null);
         names.AddUncomputed(new(id, line), "with a letter", problems);
-        return key is null || points is null ? null : new(id, ask, key, "", Tolerance.Absolute(0), points.Value, false, misconceptions) { Written = asWritten, Choice = choice };
+        return key is null || points is null ? null : new(id, ask, key, "", Tolerance.Absolute(0), points.Value, false, misconceptions) { Written = asWritten, Choice = choice! with { Drawing = drawing } };
     }
 
     /// <summary>Nothing can be held against it, so that it has no key, no unit and no misconceptions.</summary>

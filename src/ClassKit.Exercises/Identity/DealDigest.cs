@@ -68,5 +68,8 @@ internal sealed class DealDigest
         if (part.Choice is not { From: var list, Why: var why }) return;
         Add(list.Id, list.Kind, why, list.Options.Count);
         foreach (var option in list.Options) Add(option.Id, option.Words);
+        if (part.Choice.Drawing is not { } drawing) return;
+        Add(drawing.Thing, drawing.States.Count);
+        foreach (var state in drawing.States) Add(state.Id, state.Words);
     }
 }

@@ -23,11 +23,12 @@ internal static partial class ItemBody
     /// <param name="exercise">The exercise.</param>
     /// <param name="value">What to show for a given's number: a text or an element.</param>
     /// <param name="order">The options of a list in the order in which they stand.</param>
-    public static XElement Write(Exercise exercise, Func<Given, object> value, Func<OptionList, IReadOnlyList<ChoiceOption>> order) => Qti.Of(
+    /// <param name="seen">What is looked at before choosing, in words; null for nothing.</param>
+    public static XElement Write(Exercise exercise, Func<Given, object> value, Func<OptionList, IReadOnlyList<ChoiceOption>> order, Func<Part, string?> seen) => Qti.Of(
         "item-body",
         Problem(exercise, value),
         Givens(exercise, value),
-        exercise.Parts.Select(part => part.InWords is not null ? InWords(part) : part.Choice is { From: var list } ? Choice(part, order(list)) : Question(part)));
+        exercise.Parts.Select(part => part.InWords is not null ? InWords(part) : part.Choice is { From: var list } ? Choice(part, order(list), seen(part)) : Question(part)));
 
     private static XElement Problem(Exercise exercise, Func<Given, object> value)
     {
@@ -48,10 +49,10 @@ internal static partial class ItemBody
             "tr", Qti.Html("th", Qti.With("scope", "row"), given.Label), Qti.Html("td", value(given), given.Unit.Length == 0 ? null : "\u00A0" + given.Unit)))));
 
     /// <summary>Every part has its options with it, also where several share them: the standard's choices stand each by itself.</summary>
-    private static XElement Choice(Part part, IReadOnlyList<ChoiceOption> options) => Qti.Of(
+    private static XElement Choice(Part part, IReadOnlyList<ChoiceOption> options, string? seen) => Qti.Of(
         "choice-interaction",
         Qti.With("response-identifier", Identifiers.Response(part)), Qti.With("shuffle", "true"), Qti.With("max-choices", "1"),
-        Qti.Of("prompt", part.Ask),
+        Qti.Of("prompt", seen is null ? part.Ask : $"{part.Ask} {seen}"),
         options.Select(option => Qti.Of("simple-choice", Qti.With("identifier", Identifiers.Option(option)), option.Words)));
 
     /// <summary>Read by people; what they look for is for them alone.</summary>

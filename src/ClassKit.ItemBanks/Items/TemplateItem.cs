@@ -53,7 +53,7 @@ internal static class TemplateItem
             ],
             ItemBody.Write(exercise, given => Qti.Of(
                 "printed-variable", Qti.With("identifier", Identifiers.Shown(given)),
-                Qti.With("format", string.Create(CultureInfo.InvariantCulture, $"%.{GivenText.Decimals(given)}f"))), list => list.Options));
+                Qti.With("format", string.Create(CultureInfo.InvariantCulture, $"%.{GivenText.Decimals(given)}f"))), list => list.Options, _ => null));
     }
 
     private static XElement Declare(string identifier) => Qti.Of(

@@ -25,7 +25,7 @@ internal static class VariantItem
             identifier, exercise,
             exercise.Parts.Select(part => Item.Response(part, variant.Answers[part.Id] * AnswerScale.Of(part))),
             marking, [],
-            ItemBody.Write(exercise, given => GivenText.Number(given, variant.Givens[given.Id]), list => LetteredOptions.Of(exercise, list, variant.Givens).InOrder));
+            ItemBody.Write(exercise, given => GivenText.Number(given, variant.Givens[given.Id]), list => LetteredOptions.Of(exercise, list, variant.Givens).InOrder, part => SeenText.Of(part, variant.Answers[part.Id])));
     }
 
     private static XElement Expected(Part part, double wrong) => part.Choice is { From: var list }

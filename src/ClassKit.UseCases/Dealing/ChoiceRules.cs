@@ -19,6 +19,8 @@ internal static class ChoiceRules
             || list.Options.Select(option => OptionWords.Folded(option.Words)).Distinct().Count() != list.Options.Count) yield return "has two options that are one";
         if (list.Options.Select(option => option.Words).Append(why).Any(text => string.IsNullOrWhiteSpace(text) || text.Length > MostLetters)) yield return "has words that are missing or too long";
         if (part.FormulaAsked || part.Unit.Length > 0 || part.Tolerance != Tolerance.Absolute(0)) yield return "asks for a formula, a unit or a tolerance where a letter is asked";
+        if (part.Choice.Drawing is { } drawing && drawing.States.Any(state => list.NumberOf(state.Id) is null || !DrawnThings.States(drawing.Thing).Contains(state.Id) || string.IsNullOrWhiteSpace(state.Words) || state.Words.Length > MostLetters))
+            yield return "draws what is no option, or cannot be drawn";
         if (exercise.Parts.Select(other => other.Choice?.From).OfType<OptionList>().Any(other => other.Id == list.Id && !(other.Kind == list.Kind && other.Options.SequenceEqual(list.Options))))
             yield return "shares a list of which there are two";
     }

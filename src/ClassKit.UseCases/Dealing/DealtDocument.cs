@@ -126,7 +126,16 @@ internal sealed record DealtDocument
     /// <param name="List">The list's name, which parts that share it have in common.</param>
     /// <param name="Options">As their author wrote them; their order before a student follows from what was dealt.</param>
     /// <param name="Why">Why the right one is right.</param>
-    internal sealed record ChoiceEntry(string Kind, string List, IReadOnlyList<OptionEntry> Options, string Why);
+    internal sealed record ChoiceEntry(string Kind, string List, IReadOnlyList<OptionEntry> Options, string Why)
+    {
+        /// <summary>Absent where nothing is drawn.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public DrawingEntry? Drawing { get; init; }
+    }
+
+    /// <param name="Thing">cut dough or cut muffin.</param>
+    /// <param name="States">What is seen in each state.</param>
+    internal sealed record DrawingEntry(string Thing, IReadOnlyList<OptionEntry> States);
 
     internal sealed record OptionEntry(string Id, string Words);
 

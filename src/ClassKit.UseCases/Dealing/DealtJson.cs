@@ -99,8 +99,8 @@ public static class DealtJson
     {
         Written = part.Written?.Text,
         InWords = part.InWords is { } words ? new(InWords, words.LookFor) : null,
-        Choice = part.Choice is { From: var list, Why: var why }
-            ? new(Word(list.Kind), list.Id, [.. list.Options.Select(option => new DealtDocument.OptionEntry(option.Id, option.Words))], why)
+        Choice = part.Choice is { From: var list, Why: var why, Drawing: var drawing }
+            ? new(Word(list.Kind), list.Id, Entries(list.Options), why) { Drawing = drawing is null ? null : new(DrawnThings.Name(drawing.Thing), Entries(drawing.States)) }
             : null,
     };
 
@@ -189,9 +189,16 @@ public static class DealtJson
         Written = Formula(entry.Written),
         InWords = entry.InWords is { } words ? new(words.Kind == InWords ? words.LookFor : throw new FormatException($"“{words.Kind}” is no way to answer in words; expected {InWords}")) : null,
         Choice = entry.Choice is { } choice
-            ? new(new(choice.List, Kind(choice.Kind), [.. choice.Options.Select(option => new ChoiceOption(option.Id, option.Words))]), choice.Why)
+            ? new(new(choice.List, Kind(choice.Kind), Options(choice.Options)), choice.Why) { Drawing = choice.Drawing is { } drawing ? new(Thing(drawing.Thing), Options(drawing.States)) : null }
             : null,
     };
+
+    private static List<DealtDocument.OptionEntry> Entries(IReadOnlyList<ChoiceOption> options) => [.. options.Select(option => new DealtDocument.OptionEntry(option.Id, option.Words))];
+
+    private static List<ChoiceOption> Options(IReadOnlyList<DealtDocument.OptionEntry> entries) => [.. entries.Select(entry => new ChoiceOption(entry.Id, entry.Words))];
+
+    private static DrawnThing Thing(string name) =>
+        DrawnThings.Find(name) ?? throw new FormatException($"“{name}” is nothing that can be drawn; expected {string.Join(" or ", DrawnThings.All.Select(DrawnThings.Name))}");
 
     private const string InWords = "written";
 

@@ -102,6 +102,7 @@ internal static class DealtRules
         if (student.Variants.Count == 0) yield return "nothing was dealt";
         foreach (var (part, answer) in student.Variants.SelectMany(variant => variant.Exercise.Parts.Where(part => variant.Answers.ContainsKey(part.Id)).Select(part => (part, variant.Answers[part.Id]))))
         {
+            if (part.Choice is { Drawing: { } drawing, From: var from } && drawing.Seen(from, answer) is null) yield return $"{Shown(part.Id)} has {answer} for its answer, of which nothing is drawn";
             if (part.Choice is { } choice && choice.From.Find(answer) is null) yield return $"{Shown(part.Id)} has {answer} for its answer, which is no option's number";
         }
     }

@@ -3,6 +3,7 @@ using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
+using ClassKit.Exercises.Texts;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
@@ -35,7 +36,7 @@ internal static class ExerciseSheet
             WriteTop(sheet, dealt, student, layout);
             WayRow.Write(sheet, all, layout);
             WriteGivens(sheet, student, layout);
-            WriteAnswers(sheet, layout);
+            WriteAnswers(sheet, student, layout);
             WriteOptions(sheet, student, layout);
             WriteScratch(sheet, layout);
         }
@@ -113,7 +114,7 @@ internal static class ExerciseSheet
         }
     }
 
-    private static void WriteAnswers(IXLWorksheet sheet, ExerciseLayout layout)
+    private static void WriteAnswers(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {
         WriteHeading(sheet, layout, layout.AnswersHeadingRow, "Question", "Your answer", "Unit", "What counts");
         foreach (var place in layout.Answers)
@@ -125,15 +126,17 @@ internal static class ExerciseSheet
             }
             var row = place.Address.Row;
             var note = AnswerNote.Of(place.Part);
+            // The writer of workbooks has no pictures to give (ClosedXML 0.95 measures them with GDI+, which only Windows has), so that what is drawn elsewhere is told here.
+            var ask = SeenText.Of(place.Part, student.AnswersOf(layout.Exercise.Id)[place.Part.Id]) is { } seen ? $"{place.Part.Ask}\nWhat you see: {seen}" : place.Part.Ask;
             sheet.Cell(row, layout.Columns.Tag).SetText(place.Tag).AsTag();
-            sheet.Cell(row, layout.Columns.Label).SetText(place.Part.Ask).Wrapped();
+            sheet.Cell(row, layout.Columns.Label).SetText(ask).Wrapped();
             var cell = CellAt(sheet, place.Address);
             cell.AsAnswer();
             AnswerPrompt.Put(cell, place);
             if (NumberFormats.Of(place.Part) is { } format) cell.Style.NumberFormat.Format = format;
             WriteUnit(sheet, layout, row, AnswerNote.Unit(place.Part));
             sheet.Cell(row, layout.Columns.Note).SetText(note).Wrapped().AsQuiet();
-            sheet.Row(row).Height = Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(place.Part.Ask, LabelWidth), TextHeight.Of(note, NoteWidth)));
+            sheet.Row(row).Height = Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(ask, LabelWidth), TextHeight.Of(note, NoteWidth)));
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
     }

@@ -1,4 +1,5 @@
 using ClassKit.Grading.FollowUps;
+using ClassKit.Grading.Summaries;
 using ClassKit.Terms.Outlooks;
 
 namespace ClassKit.Pages.Tests.Samples;
@@ -24,6 +25,13 @@ internal static class SamplePages
             new(SampleExercises.Hydration, 1.5m, true, SampleExercises.Hydration.Parts[0].Misconceptions),
             new(SampleExercises.Scaling, 2, false, []),
         ]));
+        pages["written-answers.html"] = HtmlPages.WrittenAnswers(SampleWords.Grades);
+        pages["class-report-words.html"] = HtmlPages.ClassReport(SampleWords.Grades, ClassSummarizer.Summarize(SampleWords.Grades));
+        foreach (var grade in SampleWords.Grades.Students.Take(5))
+            pages[$"feedback-words-{grade.Who.Id}.html"] = HtmlPages.Feedback(grade, SampleWords.Grades.Dealt);
+        pages["sheet-words.html"] = HtmlPages.Sheet(SampleWords.Grades.Dealt, SampleWords.Grades.Dealt.Students[0]);
+        pages["self-check-words.html"] = HtmlPages.SelfCheck(SampleWords.Grades.Dealt, SampleWords.Grades.Dealt.Students[0]);
+        pages["answer-key-words.html"] = string.Concat(HtmlPages.AnswerKey(SampleWords.Grades.Dealt));
         pages["term-report.html"] = HtmlPages.TermReport(SampleTerm.Term, SampleTerm.Grades);
         foreach (var grade in SampleTerm.Grades)
             pages[$"term-{grade.Student.Id}.html"] = HtmlPages.TermStudent(SampleTerm.Term, grade, Outlook.Of(SampleTerm.Term, grade));

@@ -20,6 +20,19 @@ internal static class ChoiceOracle
             var points = 100 * (given["now"] - given["start"]) / given["start"] - given.Percent("goal");
             return Named(given, ("reading", points < -10 ? "young" : points > 10 ? "old" : "ready"), ("next", points < -10 ? "wait" : points > 10 ? "hurry" : "divide"));
         },
+        // Nothing is told of the state but by the drawing, which state a tub is in has no reason: its numbers stand for chance.
+        ["tub_cut_open"] = given => ((int)Math.Round(given["tub"] + given["tubs"] + given["minutes"] / 5) % 3) switch
+        {
+            0 => Named(given, ("stage", "under_proofed"), ("next", "wait")),
+            1 => Named(given, ("stage", "just_proofed"), ("next", "bake")),
+            _ => Named(given, ("stage", "over_proofed"), ("next", "knock_back")),
+        },
+        ["muffin_cut_open"] = given => ((int)Math.Round(given["tray"] + given["trays"] + given["place"]) % 3) switch
+        {
+            0 => Named(given, ("cause", "well_mixed"), ("next", "as_today")),
+            1 => Named(given, ("cause", "overmixed"), ("next", "stir_less")),
+            _ => Named(given, ("cause", "stood_long"), ("next", "sooner")),
+        },
         ["which_butter"] = given =>
         {
             (string Id, double Mass, double Price)[] offers = [("by_case", given["case_mass"], given["case_price"]), ("by_block", given["block_mass"], given["block_price"]), ("by_pack", given["pack_mass"], given["pack_price"])];
