@@ -7,7 +7,7 @@ namespace ClassKit.Baking.Tests;
 /// <summary>Formulas in print, and the three of the leavening lesson.</summary>
 internal static class Doughs
 {
-    /// <summary>100/67/2/1: college worksheet "Baker's Percentage Worksheet", scribd.com/doc/79999339.</summary>
+    /// <summary>100/67/2/1: college worksheet "Baker's Percentage Worksheet", author and year not known.</summary>
     public static BakersFormula Worksheet { get; } = Of("worksheet", Leavening.Yeast, ("bread_flour", 100), ("water", 67), ("salt", 2), ("instant_yeast", 1));
 
     /// <summary>50/20/30 of three flours, 70, 1.5, 2: wildyeastblog.com/bp-exercises-3-answers.</summary>

@@ -11,7 +11,7 @@ public class WorkedExampleTests
     public void A_recipe_in_ounces_becomes_percentages() =>
         Assert.Equal(43.75, Work("percentages", ("recipe", "bread flour 64 oz; 28 oz whole egg")).Percent("Whole egg"), 1e-9);
 
-    /// <summary>College worksheet "Baker's Percentage Worksheet", scribd.com/doc/79999339: 28,470 g at 170 % hold 16,747.06 g of flour.</summary>
+    /// <summary>College worksheet "Baker's Percentage Worksheet", author and year not known: 28,470 g at 170 % hold 16,747.06 g of flour.</summary>
     [Fact]
     public void A_mass_of_dough_becomes_its_flour() =>
         Assert.Equal(16_747.06, Work("batch", ("formula", "bread flour 100, water 66, salt 2, sugar 2"), ("dough", "28.47 kg")).Grams("Bread flour"), 0.5);

@@ -44,7 +44,7 @@ public sealed class OutcomeTests
     public void A_slip_costs_once_when_the_rest_follows_from_it()
     {
         // The learner adds 148 instead of 138: 77 °F follows, and the ice for 77 °F after it
-        // (error carried forward, as in the mark-scheme glossaries quoted in scribd.com/document/593101722).
+        // (error carried forward, as mark-scheme glossaries have it, common practice, no source).
         var grades = Grade(Book.Answer("sum", 148).Answer("temperature", "=3*want-sum").Answer("ice", "=water*(tap-temperature)/(tap+112)")).Answers;
 
         Assert.Equal([Outcome.Incorrect, Outcome.FollowThrough, Outcome.FollowThrough, Outcome.Blank], grades.Select(grade => grade.Outcome));

@@ -29,7 +29,7 @@ public static class Scaling
     /// <param name="scales">What the weighed masses are multiples of.</param>
     /// <remarks>
     /// Flour = dough × 100 / total %. Check value: 28,470 g at 170 % hold 16,747.06 g of flour
-    /// (college worksheet "Baker's Percentage Worksheet", scribd.com/doc/79999339).
+    /// (college worksheet "Baker's Percentage Worksheet", author and year not known).
     /// </remarks>
     public static Computed<Batch> FromDough(BakersFormula formula, Mass dough, Scales scales)
     {

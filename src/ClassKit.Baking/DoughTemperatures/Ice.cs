@@ -27,7 +27,7 @@ public static class Ice
     /// <param name="ice">How cold the ice is: -40 °C to 0 °C. Ice that has begun to melt is at 0 °C, and so it is assumed if nothing is said; from a freezer it is at -18 °C.</param>
     /// <remarks>
     /// W water, t tap, w wanted, in °C, and L = 80 plus what colder ice takes up before it melts. Replacing: W (t - w) / (t + L), which reproduces the bakery
-    /// supplier's table at koerner-co.com (there W (t - w) / (t + 112) in °F). Melt only: W (t - w) / L, elforodelpan.com, message 101358. Added: W (t - w) / (L + w).
+    /// supplier's table at koerner-co.com (there W (t - w) / (t + 112) in °F). Melt only: W (t - w) / L, a baker's worked sum, common practice, no source. Added: W (t - w) / (L + w).
     /// </remarks>
     public static Computed<IcedWater> For(Mass water, Temperature tap, Temperature wanted, IceModel model = IceModel.Replacing, Temperature ice = default)
     {

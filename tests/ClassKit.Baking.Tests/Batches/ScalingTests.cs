@@ -14,7 +14,7 @@ public sealed class ScalingTests
     [Fact]
     public void Seventy_three_loaves_of_390_g_scale_as_on_the_college_worksheet()
     {
-        // "Baker's Percentage Worksheet", scribd.com/doc/79999339
+        // "Baker's Percentage Worksheet", author and year not known
         var batch = Scaling.FromPieces(Doughs.Worksheet, 73, Mass.FromGrams(390), DoughLoss.None, Fine).Value;
 
         Assert.Equal([16747.06, 11220.53, 334.94, 167.47], batch.Lines.Select(line => Math.Round(line.Exact.Grams, 2, MidpointRounding.AwayFromZero)));

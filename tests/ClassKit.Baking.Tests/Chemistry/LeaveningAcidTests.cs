@@ -6,7 +6,7 @@ namespace ClassKit.Baking.Tests.Chemistry;
 public sealed class LeaveningAcidTests
 {
     [Theory]
-    // By the definition of AACC 02-32, acid = 100 × soda / value; values as at bakerpedia.com/ingredients/leavening-acids
+    // By the definition of AACC 02-32, acid = 100 × soda / value; values as at E. J. Pyler and L. A. Gorton, "Baking Science and Technology", 4th edition, 2008, from memory
     [InlineData("mcp", 1.250)]
     [InlineData("sapp", 1.389)]
     [InlineData("salp", 1.000)]

@@ -30,7 +30,7 @@ public sealed class IceTests
     [Fact]
     public void Counting_the_melting_only_asks_for_more()
     {
-        // elforodelpan.com, message 101358: 30 L from 18 °C to 13 °C, 1.875 kg of ice and 28.125 L of water; the closed balance gives 1.531 kg
+        // a baker's worked sum, common practice, no source: 30 L from 18 °C to 13 °C, 1.875 kg of ice and 28.125 L of water; the closed balance gives 1.531 kg
         var melt = Ice.For(Mass.FromKilograms(30), Temperature.FromCelsius(18), Temperature.FromCelsius(13), IceModel.ReplacingMeltOnly).Value;
         Assert.Equal(1.875, melt.Ice.Kilograms, 1e-9);
         Assert.Equal(28.125, melt.Liquid.Kilograms, 1e-9);

@@ -44,7 +44,7 @@ public sealed class SettingsTests
     [Fact]
     public void Ice_is_counted_in_three_ways()
     {
-        // 30 kg from 18 °C to 13 °C: closed balance 30 × 5 / 98, melting only 30 × 5 / 80 (elforodelpan.com), added 30 × 5 / 93
+        // 30 kg from 18 °C to 13 °C: closed balance 30 × 5 / 98, melting only 30 × 5 / 80 (common practice, no source), added 30 × 5 / 93
         var ice = Enum.GetValues<IceModel>().Select(model => Math.Round(Ice.For(Mass.FromKilograms(30), Temperature.FromCelsius(18), Temperature.FromCelsius(13), model).Value.Ice.Kilograms, 3, MidpointRounding.AwayFromZero));
         Assert.Equal([1.531, 1.875, 1.613], ice);
         Assert.Equal(default, IceModel.Replacing);
@@ -85,7 +85,7 @@ public sealed class SettingsTests
     [Fact]
     public void Powder_acts_once_or_twice()
     {
-        // bakerpedia.com: double-acting waits for the oven with most of its gas, single-acting does not
+        // common practice, no source: double-acting waits for the oven with most of its gas, single-acting does not
         var bench = PowderRelease.All.Select(release => release.ShareAt(Temperature.FromCelsius(24)).Value.Typical).ToList();
         Assert.True(bench[0] < 0.5 && bench[1] > 0.5);
         Assert.All(PowderRelease.All, release => Assert.Equal(1, release.ShareAt(Temperature.FromCelsius(80)).Value.Low, 1e-12));

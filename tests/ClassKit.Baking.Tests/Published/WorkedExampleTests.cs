@@ -27,7 +27,7 @@ public sealed class WorkedExampleTests
     [InlineData(15, 4.25, 28.33)]
     // guatda.com, slideshare "Baker's math": 3 lb 8 oz of water on 5 lb 4 oz of flour
     [InlineData(84, 56, 66.67)]
-    // scribd.com/presentation/537134650: 1 kg of sugar on 5 kg of flour is 20 % (in any unit)
+    // college slides on costing, author and year not known: 1 kg of sugar on 5 kg of flour is 20 % (in any unit)
     [InlineData(5, 1, 20)]
     public void Weights_become_percentages(double flour, double other, double percent)
     {
@@ -87,7 +87,7 @@ public sealed class WorkedExampleTests
     }
 
     [Theory]
-    // bakerpedia.com/ingredients/leavening-acids: every neutralising value of the list
+    // E. J. Pyler and L. A. Gorton, "Baking Science and Technology", 4th edition, 2008, from memory: every neutralising value of the list
     [InlineData("dcpd", 33)]
     [InlineData("gdl", 45)]
     [InlineData("cream_of_tartar", 45)]
@@ -257,7 +257,7 @@ public sealed class WorkedExampleTests
         Assert.Equal(pounds, Math.Round(Mass.FromOunces(ounces).Pounds, 2, MidpointRounding.AwayFromZero), 1e-9);
 
     [Theory]
-    // Armed Forces Recipe Service, A-1: 348 portions of 100; 102 lb on hand of 30 lb; scribd.com/presentation/537134650: 18 of 8; slideshare 11241294: 156 of 85 oz
+    // Armed Forces Recipe Service, A-1: 348 portions of 100; 102 lb on hand of 30 lb; college slides on costing, author and year not known: 18 of 8; college slides on yields, author and year not known: 156 of 85 oz
     [InlineData(100, 348, 3.48)]
     [InlineData(30, 102, 3.40)]
     [InlineData(8, 18, 2.25)]
@@ -266,7 +266,7 @@ public sealed class WorkedExampleTests
         Assert.Equal(factor, PortionFactor.Of(portions, Mass.FromPounds(1), wanted, Mass.FromPounds(1)).Value, 0.0005);
 
     [Theory]
-    // BC Cook Articulation Committee, "Yield Testing", example 12: salmon 7.75 kg with 2.75 kg of waste, tuna 750 with 300 drained (waste from memory); slideplayer.com/slide/230236: 22 of 24
+    // BC Cook Articulation Committee, "Yield Testing", example 12: salmon 7.75 kg with 2.75 kg of waste, tuna 750 with 300 drained (waste from memory); college slides on yields, author and year not known: 22 of 24
     [InlineData(7.75, 5.00, 64.5)]
     [InlineData(0.750, 0.450, 60)]
     [InlineData(24, 22, 91.7)]
@@ -274,14 +274,14 @@ public sealed class WorkedExampleTests
         Assert.Equal(percent, YieldTest.Of(Mass.FromKilograms(bought), Mass.FromKilograms(used)).Value.Share * 100, 0.05);
 
     [Theory]
-    // slideplayer.com/slide/230236: 3 lb at .917 need 3.27 lb; scribd.com/presentation/537134650: 10 lb at 75 % need 13.33 lb
+    // college slides on yields, author and year not known: 3 lb at .917 need 3.27 lb; college slides on costing, author and year not known: 10 lb at 75 % need 13.33 lb
     [InlineData(91.7, 3, 3.27)]
     [InlineData(75, 10, 13.33)]
     public void What_to_buy(double yield, double pounds, double buy) =>
         Assert.Equal(buy, YieldTest.Of(Mass.FromGrams(100), Mass.FromGrams(yield)).Value.ToBuy(Mass.FromPounds(pounds)).Value.Pounds, 0.005);
 
     [Theory]
-    // scribd.com/presentation/537134650: 15 lb of mangoes for 25.00, a 45-kg sack for 20.00 (per kg); info.5y1.org, Recipe costing: 20 lb of flour for 10.50
+    // college slides on costing, author and year not known: 15 lb of mangoes for 25.00, a 45-kg sack for 20.00 (per kg); college slides on recipe costing, author and year not known: 20 lb of flour for 10.50
     [InlineData(15, 25.00, 1.67)]
     [InlineData(20, 10.50, 0.53)]
     public void Price_of_a_pound(double pounds, double price, double perPound) =>
@@ -290,7 +290,7 @@ public sealed class WorkedExampleTests
     [Fact]
     public void Apples_at_75_percent_cost_7_47_where_the_course_carries_a_rounded_factor()
     {
-        // info.5y1.org, Recipe costing: 10 lb for $5.60 at 75 %, × 1.333 = $7.465; unrounded 7.4667
+        // college slides on recipe costing, author and year not known: 10 lb for $5.60 at 75 %, × 1.333 = $7.465; unrounded 7.4667
         var price = YieldTest.Of(Mass.FromPounds(100), Mass.FromPounds(75)).Value.EdiblePortionPrice(new(5.60m)).Value;
         Assert.Equal(7.47m, price.Rounded.Amount);
         Assert.Equal(7.465m, 5.60m * 1.333m, 3);

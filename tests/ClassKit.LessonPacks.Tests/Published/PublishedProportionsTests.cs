@@ -172,7 +172,7 @@ public sealed class PublishedProportionsTests
 
     /// <summary>
     /// Shortened cakes: no more sugar than flour, as much egg as fat; at least as much egg and milk as sugar. Source: “Cake balancing guidelines”
-    /// (scribd.com/doc/29344241), the last as it has it for cakes with as much sugar as flour or more.
+    /// (author and year not known), the last as it has it for cakes with as much sugar as flour or more.
     /// </summary>
     [Fact]
     public void The_butter_cakes_are_balanced()

@@ -45,7 +45,7 @@ public sealed class BakersPercentageExamples
     [Fact]
     public void Flour_weighed_by_the_worksheet_gives_its_water_salt_and_yeast()
     {
-        // College worksheet "Baker's Percentage Worksheet", scribd.com/doc/79999339: the sheet rounds to 16747 g of flour first; 67, 2 and 1 %.
+        // College worksheet "Baker's Percentage Worksheet", author and year not known: the sheet rounds to 16747 g of flour first; 67, 2 and 1 %.
         var answers = ShippedBank.Work("pan_loaf", ("flour", 16747), ("water_percent", 0.67), ("salt_percent", 0.02), ("yeast_percent", 0.01));
 
         Assert.Equal(11220.49, answers["water"], 0.01);

@@ -6,7 +6,7 @@ namespace ClassKit.PracticeBank.Tests.Examples;
 public sealed class ChemicalLeaveningExamples
 {
     [Theory]
-    // AACC Approved Method 02-32 defines the value: soda used up by 100 parts of acid. Values of acids from bakerpedia.com, "Leavening acids".
+    // AACC Approved Method 02-32 defines the value: soda used up by 100 parts of acid. Values of acids as E. J. Pyler and L. A. Gorton, "Baking Science and Technology", 4th edition, 2008, have them, from memory.
     [InlineData(80, 1.250)]
     [InlineData(72, 1.389)]
     [InlineData(100, 1.000)]

@@ -8,7 +8,7 @@ public sealed class ScalingExamples
     [Fact]
     public void Seventy_three_pieces_take_the_flour_and_water_of_the_worksheet()
     {
-        // College worksheet "Baker's Percentage Worksheet", scribd.com/doc/79999339: 73 × 390 g at 100/67/2/1.
+        // College worksheet "Baker's Percentage Worksheet", author and year not known: 73 × 390 g at 100/67/2/1.
         var answers = ShippedBank.Work("tray_of_rolls", ("pieces", 73), ("piece", 390), ("milk_percent", 0.67), ("salt_percent", 0.02), ("yeast_percent", 0.01));
 
         Assert.Equal(28_470, answers["dough"], 1e-9);
