@@ -42,24 +42,28 @@ internal sealed partial class StepArithmetic
     private readonly List<string> _tokens;
     private int _at;
 
-    private StepArithmetic(string text) => _tokens = [.. Token().Matches(text).Select(match => match.Value.Trim()).Where(token => token.Length > 0)];
+    private readonly bool _isOfThreeDigits;
+
+    private StepArithmetic(string text, bool ofThreeDigits) => (_isOfThreeDigits, _tokens) = (ofThreeDigits, [.. Token().Matches(text).Select(match => match.Value.Trim()).Where(token => token.Length > 0)]);
 
     /// <summary>What the text comes to.</summary>
-    public static Interval Of(string text)
+    /// <param name="text">The text.</param>
+    /// <param name="ofThreeDigits">True where numbers are printed to three digits, whole ones too.</param>
+    public static Interval Of(string text, bool ofThreeDigits = false)
     {
         var known = Token().Replace(text, "").Trim();
         Assert.True(known.Length == 0, $"'{known}' in '{text}' is neither number, unit nor sign");
-        StepArithmetic arithmetic = new(text);
+        StepArithmetic arithmetic = new(text, ofThreeDigits);
         var result = arithmetic.Sum();
         Assert.True(arithmetic._at == arithmetic._tokens.Count, $"left over: {string.Join(' ', arithmetic._tokens.Skip(arithmetic._at))}");
         return result;
     }
 
     /// <summary>A printed result: its number with its unit, without what stands in brackets behind it.</summary>
-    public static Interval Result(string text)
+    public static Interval Result(string text, bool ofThreeDigits = false)
     {
         var bare = InBrackets().Replace(text, "");
-        var result = Of(bare);
+        var result = Of(bare, ofThreeDigits);
         return bare.Contains('.', StringComparison.Ordinal) ? result : Widened(bare, result);
     }
 
@@ -117,7 +121,9 @@ internal sealed partial class StepArithmetic
         var digits = token.Replace(",", "", StringComparison.Ordinal);
         var value = double.Parse(digits, CultureInfo.InvariantCulture);
         var decimals = digits.Contains('.', StringComparison.Ordinal) ? digits.Length - digits.IndexOf('.', StringComparison.Ordinal) - 1 : 0;
-        var half = decimals == 0 ? 0 : 0.5 * Math.Pow(10, -Math.Max(decimals, LeastDecimals));
+        var half = _isOfThreeDigits && value != 0 && digits.Replace(".", "", StringComparison.Ordinal).TrimStart('0').Length <= 3
+            ? 0.5 * Math.Min(1, Math.Pow(10, Math.Floor(Math.Log10(value)) - 2))
+            : decimals == 0 ? 0 : 0.5 * Math.Pow(10, -Math.Max(decimals, LeastDecimals));
         Interval number = new(value - half, value + half);
         return Peek() is { } unit && Units.TryGetValue(unit, out var factor) && Next() == unit ? number * new Interval(factor, factor) : number;
     }
