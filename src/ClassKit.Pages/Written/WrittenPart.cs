@@ -2,7 +2,6 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Texts;
 using ClassKit.Grading.Results;
-using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Written;
 

@@ -33,6 +33,16 @@ public sealed class SteamExamples
         Assert.Equal(1670, answers["fillings"], 1.0);
     }
 
+    [Fact]
+    public void Steam_takes_a_quarter_more_room_under_eight_hundred_hectopascals()
+    {
+        // Saturated steam, Y. A. Çengel and M. A. Boles, "Thermodynamics", table A-5, from memory: 2.0871 m³/kg at 80 kPa, 1.6720 at 101.325 kPa (IAPWS-IF97 1.673).
+        var answers = ShippedBank.Work("steam_up_high", ("pieces", 1), ("hollow", 2087.1), ("gone", 1000), ("sea_space", 1.673), ("high_space", 2.087));
+
+        Assert.Equal(1, answers["hills"], 0.001);
+        Assert.Equal(415, answers["more"], 2.0);
+    }
+
     [Theory]
     // US Standard Atmosphere 1976, geopotential altitude: 1000 m 89,875 Pa, 1500 m 84,556 Pa, 2000 m 79,495 Pa; 101,325 Pa at sea level; IAPWS-IF97: 38.595 kPa at 75 °C. The quotients by hand.
     [InlineData(89.875, 1.2233)]

@@ -29,6 +29,16 @@ internal static class SteamOracle
             // The problem's text rounds 1.6733 L/g to 1.673.
             return [new("water", water.Grams), new("steam", steam.Litres, 3e-4), new("hollows", hollows.Litres), new("fillings", steam / hollows, 3e-4)];
         },
+        ["steam_up_high"] = given =>
+        {
+            // The problem's text rounds 1.6733 and 2.0872 L/g to four digits.
+            const double rounding = 3e-4;
+            var (sea, hills) = (Pressure.Standard, Pressure.FromPascals(80_000));
+            double Room(Pressure pressure) => SteamPocket.SteamFrom(Mass.FromGrams(1), pressure).Value.Litres;
+            var hollows = (Volume.FromMillilitres(given["hollow"]) * given["pieces"]).Litres;
+            var more = SteamPocket.SteamFrom(given.Grams("gone"), hills).Value.Litres - SteamPocket.SteamFrom(given.Grams("gone"), sea).Value.Litres;
+            return [new("sea", hollows / Room(sea), rounding), new("hills", hollows / Room(hills), rounding), new("more", more, 3e-3)];
+        },
         ["siphon_sponge"] = given =>
         {
             var (inside, outside) = (Kilopascals(given["gauge"] + given["outside"]), Kilopascals(given["outside"]));

@@ -12,6 +12,6 @@ internal sealed record SheetQuantity(string Id, string Unit, bool IsShare)
     public static IReadOnlyList<SheetQuantity> Before(Exercise exercise, Part part) =>
     [
         .. exercise.Givens.Select(given => new SheetQuantity(given.Id, given.Unit, AnswerUnit.IsPercent(given.Unit) || (given.Unit.Length == 0 && given.To < 1))),
-        .. exercise.Parts.TakeWhile(other => other != part).Where(other => other.Choice is null).Select(other => new SheetQuantity(other.Id, other.Unit, AnswerUnit.IsPercent(other.Unit))),
+        .. exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber).Select(other => new SheetQuantity(other.Id, other.Unit, AnswerUnit.IsPercent(other.Unit))),
     ];
 }
