@@ -127,7 +127,7 @@ internal static class ExerciseSheet
             var row = place.Address.Row;
             var note = AnswerNote.Of(place.Part);
             // The writer of workbooks has no pictures to give (ClosedXML 0.95 measures them with GDI+, which only Windows has), so that what is drawn elsewhere is told here.
-            var ask = SeenText.Of(place.Part, student.AnswersOf(layout.Exercise.Id)[place.Part.Id]) is { } seen ? $"{place.Part.Ask}\nWhat you see: {seen}" : place.Part.Ask;
+            var ask = place.Part.Choice?.Drawing is null ? place.Part.Ask : $"{place.Part.Ask}\nWhat you see: {SeenText.Of(place.Part, student.AnswersOf(layout.Exercise.Id)[place.Part.Id])}";
             sheet.Cell(row, layout.Columns.Tag).SetText(place.Tag).AsTag();
             sheet.Cell(row, layout.Columns.Label).SetText(ask).Wrapped();
             var cell = CellAt(sheet, place.Address);
