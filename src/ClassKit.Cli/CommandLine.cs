@@ -61,6 +61,7 @@ public static class CommandLine
         InspectCommand.Create(report),
         ReckonCommand.Create(report),
         RehearseCommand.Create(report),
+        LearnCommand.Create(report),
         ItemBankCommand.Create(report),
     };
 }

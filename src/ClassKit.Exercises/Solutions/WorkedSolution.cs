@@ -74,6 +74,9 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
         return MathMl.Write(part.Written ?? part.Key, name => Words(exercise, name), MathMlOperand.Words(PartName.Of(part.Id)));
     }
 
+    /// <summary>MathML: any formula over the exercise's names, in the same words as the method.</summary>
+    public static string MethodOf(Exercise exercise, CellFormula formula) => MathMl.Write(formula, name => Words(exercise, name));
+
     /// <summary>MathML: what a misconception computes, in the same words as the method.</summary>
     public static string WrongMethodOf(Exercise exercise, Misconception misconception)
     {

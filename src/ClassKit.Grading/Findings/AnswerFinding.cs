@@ -80,7 +80,11 @@ public abstract record AnswerFinding
     public sealed record NearMiss(IReadOnlyList<KeyEdit> Edits, string Formula, IReadOnlyDictionary<string, string> Cells, bool IsShown) : AnswerFinding;
 
     /// <summary>A number that nothing else explains.</summary>
-    public sealed record NotRight : AnswerFinding;
+    public sealed record NotRight : AnswerFinding
+    {
+        /// <summary>The student's formula over the exercise's names, with its <c>=</c>; null for a typed number, and for a formula that cannot be written like this.</summary>
+        public string? Formula { get; init; }
+    }
 
     /// <summary>An error value.</summary>
     /// <param name="Error">Which.</param>

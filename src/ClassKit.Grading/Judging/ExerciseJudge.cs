@@ -232,7 +232,7 @@ internal sealed class ExerciseJudge
         var reading = evidence[0].Reading;
         var slip = evidence.Select(one => SlipIn(answer, one)).FirstOrDefault(found => found is not null)
             ?? evidence.Select(one => NearMissIn(answer, earlier, one.Reading)).FirstOrDefault(found => found is not null);
-        return slip is null ? new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight()) : OfSlip(reading, slip, answer.IsFormula);
+        return slip is null ? new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight { Formula = InNames(answer) }) : OfSlip(reading, slip, answer.IsFormula);
     }
 
     private Slip? NearMissIn(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
@@ -243,6 +243,11 @@ internal sealed class ExerciseJudge
             ? new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part)).Find(answer.Part, reading.Dealt, earlier.AreTelling)
             : null;
     }
+
+    /// <summary>What a formula that nothing explains does, so that the class's can be held against each other.</summary>
+    private string? InNames(TriedAnswer answer) => _neighbours is not null && answer.IsFormula
+        ? new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part)).InNames(answer)?.ToString()
+        : null;
 
     private Slip? SlipIn(TriedAnswer answer, Evidence evidence)
     {

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
@@ -64,6 +65,10 @@ internal sealed class ReturnedExercise
             inputs[_answers[other]] = CellValue.FromNumber(value);
         return _evaluator.Evaluate(_answers[part.Id], inputs);
     }
+
+    /// <summary>The formula of an answer cell over the names of the exercise; null where it cannot be written like this.</summary>
+    public CellFormula? InNames(Part part) => new FormulaInNames(
+        _workbook, _givens.Concat(_answers.Where(answer => answer.Key != part.Id)).DistinctBy(place => place.Value).ToDictionary(place => place.Value, place => place.Key)).Of(_answers[part.Id]);
 
     private Dictionary<CellAddress, CellValue> Inputs(Trial trial)
     {

@@ -8,7 +8,9 @@ namespace ClassKit.Grading.Summaries;
 public static class ClassSummarizer
 {
     /// <summary>Counts outcomes and misconceptions per part and ranks what to teach again.</summary>
-    public static ClassSummary Summarize(ClassGrades grades)
+    /// <param name="grades">Of the class.</param>
+    /// <param name="fewestAlike">How many students make a group that used one wrong method.</param>
+    public static ClassSummary Summarize(ClassGrades grades, int fewestAlike = WrongMethods.Fewest)
     {
         ArgumentNullException.ThrowIfNull(grades);
         var answers = grades.Students.Where(student => student.Status == GradeStatus.Graded).SelectMany(student => student.Answers).ToLookup(answer => (answer.Exercise.Id, answer.Part.Id));
@@ -22,7 +24,11 @@ public static class ClassSummarizer
                 .OrderBy(part => part.UnderstoodShare),
         ],
         SkillSummarizer.Summarize(grades, parts),
-        TestStatistics.Of(grades));
+        TestStatistics.Of(grades))
+        {
+            WrongMethods = WrongMethods.In(grades, fewestAlike),
+            FewestAlike = fewestAlike,
+        };
     }
 
     private static PartSummary Summarize(Exercise exercise, Part part, IReadOnlyList<AnswerGrade> answers) => new(

@@ -19,6 +19,9 @@ public static class GradeFiles
     /// <summary>Every student's feedback in one file.</summary>
     public const string FeedbackToPrint = "feedback-to-print.html";
 
+    /// <summary>The wrong turns that nobody had listed, ready to be listed.</summary>
+    public const string Proposals = "proposed-misconceptions.md";
+
     /// <summary>Each made when it is written.</summary>
     public static IReadOnlyList<OutputFile> Of(GradeResult graded)
     {
@@ -32,6 +35,7 @@ public static class GradeFiles
             new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
             OutputFile.OfText(ClassReport, () => HtmlPages.ClassReport(grades, summary)),
             .. WrittenAnswer.In(grades).Any() ? [OutputFile.OfText(WrittenAnswers, () => HtmlPages.WrittenAnswers(grades))] : (IEnumerable<OutputFile>)[],
+            OutputFile.OfText(Proposals, () => ProposalsText.Write(summary.WrongMethods)),
             OutputFile.OfPieces(FeedbackToPrint, () => HtmlPages.FeedbackToPrint(grades, student => another?.For(student))),
             .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, another?.For(student)))),
         ];

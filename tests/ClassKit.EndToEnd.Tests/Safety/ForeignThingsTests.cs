@@ -47,6 +47,15 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     public void Rehearse() => Twice(["rehearse", Lesson, "--students", "4", "--out", Out], ["rehearse", Lesson, "--students", "3", "--out", Out, "--seed", "2"]);
 
     [Fact]
+    public void Learn()
+    {
+        var proposals = _folder.Of("proposals.md");
+        File.WriteAllText(proposals, "## hydration: milk\n### Misconception: added\n\n`=flour+milk_percent`\n\nYou added. Multiply.\n");
+        string[] command = ["learn", proposals, Path.Combine(Lesson, "exercises", "hydration.md"), "--out", Out];
+        Twice(command, command);
+    }
+
+    [Fact]
     public void Item_bank() => Twice(["item-bank", Lesson, "--variants", "2", "--out", Out], ["item-bank", Lesson, "--variants", "3", "--out", Out]);
 
     [Fact]

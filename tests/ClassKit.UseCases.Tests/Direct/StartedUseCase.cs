@@ -15,6 +15,7 @@ using ClassKit.UseCases.Exporting;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Inspecting;
 using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Learning;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Packs;
 using ClassKit.UseCases.Practising;
@@ -57,6 +58,7 @@ internal static class StartedUseCase
         [nameof(GradeClass)] = run => GradeFiles.Of(GradeClass.Run(new(SmallClass.Dealt, Returned), run)),
         [nameof(RegradeClass)] = run => GradeFiles.Of(RegradeClass.Run(new(new(SmallClass.Dealt, Returned), Graded.Value), run).Now),
         [nameof(RehearseLesson)] = run => RehearsalFiles.Of(RehearseLesson.Run(new(Set, 3, Wish), run).Model!),
+        [nameof(LearnMisconceptions)] = run => LearnMisconceptions.Write(LearnMisconceptions.Run(new(Learning.LearnMisconceptionsTests.Proposals(), [Learning.LearnMisconceptionsTests.Exercise]), run).Model!).Files,
         [nameof(TakeTour)] = run => TakeTour.Write(TakeTour.Run(new(Pack, Roster, 5, Returned, Memory.At("corrections.csv")), run).Model!).Files,
         [nameof(CheckContent)] = run => Text(CheckContent.Run(new(Memory, ["roster.csv"]), run).Items),
         [nameof(InspectWorkbook)] = run => Text(InspectionJson.Write(InspectWorkbook.Run(new(Of("ada.xlsx", SmallClass.Filled(SmallClass.Ada))), run).Model!)),

@@ -42,7 +42,10 @@ internal static class FindingShapes
             "near-miss",
             (fact, to) => (to["edits"], to["formula"], to["cells"], to["shown"]) = (EditShapes.Of(fact.Edits), fact.Formula, FactFields.Of(fact.Cells), fact.IsShown),
             from => new(EditShapes.In(from), from.Formula("formula"), from.ByName("cells"), from.Bool("shown"))),
-        Shape.Of<AnswerFinding.NotRight>("not-right"),
+        Shape.Of<AnswerFinding.NotRight>(
+            "not-right",
+            (fact, to) => { if (fact.Formula is not null) to["formula"] = fact.Formula; },
+            from => new() { Formula = from.TextOrNull("formula") is null ? null : from.Formula("formula") }),
         Shape.Of<AnswerFinding.ErrorValue>("error-value", (fact, to) => to["error"] = CellErrorText.Of(fact.Error), from => new(Error(from.Text("error")))),
         Shape.Of<AnswerFinding.Empty>("empty", (fact, to) => to["cell"] = fact.Cell, from => new(from.Text("cell"))),
         Shape.Of<AnswerFinding.NoWorkbook>("no-workbook"),

@@ -1,0 +1,77 @@
+using System.Globalization;
+using System.Text;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Grading.Findings.Edits;
+using ClassKit.Grading.Summaries;
+using ClassKit.Wording.Answers;
+
+namespace ClassKit.UseCases.Grading;
+
+/// <summary>proposed-misconceptions.md: every wrong turn that a class met and no exercise lists, ready to be put into its exercise.</summary>
+internal static class ProposalsText
+{
+    private const int LongestId = 40;
+
+    /// <summary>The file's text.</summary>
+    public static string Write(IReadOnlyList<WrongMethod> methods)
+    {
+        var text = new StringBuilder("""
+            # Wrong turns to list
+
+            Several students did each of these alike, and no exercise lists it. Take out those that are not worth a word to the next class, and say the others in
+            your own words: two sentences to a student, what it looks like and what sets it right. What stands above a heading is a remark to you. The handbook of
+            lessons says how they come into their exercises.
+
+            """.ReplaceLineEndings("\n"));
+        foreach (var part in methods.GroupBy(method => (Exercise: method.Exercise.Id, Part: method.Part.Id)))
+        {
+            text.Append(CultureInfo.InvariantCulture, $"\n## {part.Key.Exercise}: {part.Key.Part}\n");
+            var taken = part.First().Part.Misconceptions.Select(listed => listed.Id).ToHashSet(StringComparer.Ordinal);
+            foreach (var method in part) text.Append(Piece(method, Free(IdOf(method), taken)));
+        }
+        return text.ToString();
+    }
+
+    private static string Piece(WrongMethod method, string id) => string.Create(CultureInfo.InvariantCulture, $"""
+
+        {"Met by " + method.Students.Count} of {method.Asked}. {WrongMethodWords.Asking(method)}
+
+        ### Misconception: {id}
+
+        `{method.Formula}`
+
+        {WrongMethodWords.ToStudents(method)}
+
+        """).ReplaceLineEndings("\n");
+
+    private static string Free(string id, HashSet<string> taken)
+    {
+        var free = id;
+        for (var number = 2; !taken.Add(free); number++) free = string.Create(CultureInfo.InvariantCulture, $"{id}_{number}");
+        return free;
+    }
+
+    private static string IdOf(WrongMethod method)
+    {
+        var id = method.Edits is not [var first, ..] ? "another_way" : first switch
+        {
+            KeyEdit.OtherCell => $"{first.Written}_for_{first.Right}",
+            KeyEdit.LeftOut { Term: var term } => $"without_{Names(term, "it")}",
+            KeyEdit.CountedTwice { Term: var term } => $"{Names(term, "it")}_twice",
+            KeyEdit.TakenIn { Term: var term } => $"{Names(term, "number")}_as_well",
+            KeyEdit.OtherOperation { Used: var used } => used.ToString().ToLowerInvariant() + "_instead",
+            KeyEdit.TurnedRound => "turned_round",
+            KeyEdit.OtherBrackets => "other_brackets",
+            KeyEdit.ShareForRest => "share_for_rest",
+            KeyEdit.ShareOfOtherEnd => "share_of_other_end",
+            KeyEdit.Inverse => "upside_down",
+            KeyEdit.OtherUnit => $"{first.Right}_in_other_unit",
+            KeyEdit.OtherConstant => "other_constant",
+            KeyEdit.OtherSign => "other_sign",
+            _ => "other_rounding",
+        };
+        return id.Length <= LongestId ? id : id[..LongestId].TrimEnd('_');
+    }
+
+    private static string Names(string term, string otherwise) => string.Join('_', CellFormula.Of("=" + term).Names) is { Length: > 0 } names ? names.ToLowerInvariant() : otherwise;
+}
