@@ -78,7 +78,7 @@ public sealed class SlipTests
         var grade = Grade(Solved().Answer("temperature", "=870+(room-65)"), "temperature");
 
         Assert.Equal(Outcome.Incorrect, grade.Outcome);
-        Assert.Equal([new AnswerFinding.NotRight()], grade.Findings);
+        Assert.IsType<AnswerFinding.NotRight>(Assert.Single(grade.Findings));
     }
 
     [Theory]
