@@ -200,10 +200,15 @@ internal sealed class ExerciseJudge
     private Judgement? AsMisconception(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {
         if (!answer.IsFormula && (reading.Dealt == 0 || IsFilledIn(answer.Part, reading.Written(reading.Dealt)))) return null;
-        return answer.Part.Misconceptions.FirstOrDefault(misconception => Meets(answer, earlier, reading, misconception)) is { } met
-            ? new(Outcome.Misconception, reading, answer.IsFormula, new AnswerFinding.WrongTurn(met))
-            : null;
+        if (answer.Part.Misconceptions.FirstOrDefault(misconception => Meets(answer, earlier, reading, misconception)) is not { } met) return null;
+        // A typed number that is only near what the wrong method gives, and to all of its digits what one formula near the key gives, comes of that one.
+        return !answer.IsFormula && !IsWritten(answer.Part, met, reading) && NearMissIn(answer, earlier, reading) is { } nearer
+            ? OfSlip(reading, nearer, isFormula: false)
+            : new(Outcome.Misconception, reading, answer.IsFormula, new AnswerFinding.WrongTurn(met));
     }
+
+    private bool IsWritten(Part part, Misconception misconception, Reading reading) =>
+        new[] { Dealt.Right.Answers, Dealt.HeldBefore(part), Dealt.MeantBefore(part) }.Any(earlier => Dealt.Number(misconception.Formula, earlier) is { } given && SameNumber.IsWritten(reading.Dealt, given));
 
     /// <summary>True if the same wrong number is typed elsewhere in the exercise as well: filled in, and not the result of any method.</summary>
     private bool IsFilledIn(Part part, double number) => _exercise.Parts.Where(other => other != part && other.IsNumber).Any(other =>

@@ -26,7 +26,7 @@ internal sealed class SecondEdits
     {
         Input = input;
         var values = new NamedValues(names);
-        foreach (var neighbour in first.Where(one => one.Family <= EditFamily.Doubled).Take(MostFirst)
+        foreach (var neighbour in first.Where(one => one.Family < EditFamily.Doubled).Take(MostFirst)
             .SelectMany(one => Neighbours.Of(one.Root, sheet).Where(other => other.Family <= EditFamily.Doubled).Select(other => After(one, other))).Take(MostSecond))
         {
             if (values.Number(neighbour.Root) is not { } value || value == 0) continue;

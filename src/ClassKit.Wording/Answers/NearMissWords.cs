@@ -15,7 +15,7 @@ public static class NearMissWords
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(part);
         var sheet = new SheetTerms(exercise, miss.Cells);
-        return $"{(miss.IsShown ? "" : "Your number is what one gets like this. ")}It looks as if {Observation(miss, part, sheet)}.{Place(miss.Edits[0], exercise, sheet)}";
+        return $"{(miss.IsShown ? "It" : "Going by the number alone, it")} looks as if {Observation(miss, part, sheet)}.{Place(miss.Edits[0], exercise, sheet)}";
     }
 
     /// <summary>The observation alone, for a group of answers: no cells, what their sheets call them.</summary>
@@ -40,7 +40,7 @@ public static class NearMissWords
     {
         if (exercise.Steps.LastOrDefault(step => CellFormula.OfTree(step.Key.Shape).ToString().Contains(edit.Right, StringComparison.OrdinalIgnoreCase)) is { } step)
             return $" In the worked solution, see “{step.What}”.";
-        var label = CellFormula.Of("=" + edit.Right).Names.Select(sheet.Label).LastOrDefault(name => name is not null);
-        return label is null ? " Hold it against the worked solution." : $" In the worked solution, look where the {label} comes in.";
+        var name = CellFormula.Of("=" + edit.Right).Names.Select(sheet.InSolution).LastOrDefault(name => name is not null);
+        return name is null ? " Hold it against the worked solution." : $" In the worked solution, look for “{name}”.";
     }
 }

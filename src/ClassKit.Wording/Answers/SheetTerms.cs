@@ -19,14 +19,17 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     public string Legend(params IEnumerable<string> expressions)
     {
         var told = expressions.SelectMany(expression => CellFormula.Of("=" + expression).Names).Distinct(StringComparer.OrdinalIgnoreCase)
-            .Where(name => Cell(name) is not null && Label(name) is not null).Select(name => $"{Cell(name)} is the {Label(name)}").ToList();
-        return told.Count == 0 ? "" : $" ({string.Join(", ", told)})";
+            .Where(name => Cell(name) is not null && Label(name) is not null).Select(name => $"{Cell(name)}: {Label(name)}").ToList();
+        return told.Count == 0 ? "" : $" ({string.Join("; ", told)})";
     }
 
     /// <summary>What a name is called on the sheet, to stand within a sentence; null for none of its names.</summary>
     public string? Label(string name) =>
         exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name)) is { } given ? InSentence(given.Label)
-        : exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name)) is { } part ? $"answer “{PartName.Of(part.Id)}”" : null;
+        : exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name)) is { } part ? $"your answer “{PartName.Of(part.Id)}”" : null;
+
+    /// <summary>What the worked solution calls a name; null for none of its names.</summary>
+    public string? InSolution(string name) => exercise.Parts.Any(part => IsSame(part.Id, name)) ? PartName.Of(name) : Label(name);
 
     private string? Cell(string name) => cells.FirstOrDefault(cell => IsSame(cell.Key, name)).Value;
 
