@@ -44,7 +44,7 @@ public static class WrongMethods
 
     private static IEnumerable<WrongMethod> In(List<Given> part)
     {
-        var wrong = part.Where(given => given.Answer.Outcome == Outcome.Incorrect && given.Answer.Part.Choice is null).ToList();
+        var wrong = part.Where(given => given.Answer.Outcome == Outcome.Incorrect && given.Answer.Part.IsNumber).ToList();
         if (wrong.Count < Fewest) return [];
         List<NamedValues> tried = [.. part.Take(MostTried).Select(given => new NamedValues(given.Names()))];
         var groups = new List<Group>();

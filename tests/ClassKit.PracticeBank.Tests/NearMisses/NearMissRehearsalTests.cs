@@ -44,7 +44,7 @@ public sealed class NearMissRehearsalTests(ITestOutputHelper output)
     /// <summary>One part of every exercise has a slip, another one each time and with every student; what stands before it is right.</summary>
     private static List<Tried> Rehearse(Func<Exercise, Part, IEnumerable<SlipOfThePen>> make, string purpose, bool isTyped)
     {
-        var slips = Shipped.Exercises.SelectMany(exercise => exercise.Parts.Where(part => part.Choice is null).Select(part => (exercise, part)))
+        var slips = Shipped.Exercises.SelectMany(exercise => exercise.Parts.Where(part => part.IsNumber).Select(part => (exercise, part)))
             .ToDictionary(at => (at.exercise.Id, at.part.Id), at => TriedSlip.Of(at.exercise, at.part, make(at.exercise, at.part)));
         var random = SeededDraws.For(20, purpose);
         var tried = new List<Tried>();
@@ -55,7 +55,7 @@ public sealed class NearMissRehearsalTests(ITestOutputHelper output)
                 var made = new Dictionary<(string, string), TriedSlip>();
                 foreach (var exercise in Shipped.Exercises)
                 {
-                    var parts = exercise.Parts.Where(part => part.Choice is null && slips[(exercise.Id, part.Id)].Count > 0).ToList();
+                    var parts = exercise.Parts.Where(part => part.IsNumber && slips[(exercise.Id, part.Id)].Count > 0).ToList();
                     if (parts.Count == 0) continue;
                     var of = slips[(exercise.Id, parts[random.Below(parts.Count)].Id)];
                     var slip = of[random.Below(of.Count)];
@@ -63,7 +63,7 @@ public sealed class NearMissRehearsalTests(ITestOutputHelper output)
                 }
                 var grades = seat.Grade((desk, part) => made.TryGetValue((desk.Exercise.Id, part.Id), out var slip)
                     ? isTyped ? Typed(slip.Value(desk.Givens, desk.Right)!.Value) : "=" + desk.Cells(slip.Formula)
-                    : part.Choice is null ? "=" + desk.Cells(part) : null);
+                    : part.IsNumber ? "=" + desk.Cells(part) : null);
                 tried.AddRange(grades.Where(grade => made.ContainsKey((grade.Exercise.Id, grade.Part.Id)))
                     // What happens to be right for the numbers dealt is no slip there.
                     .Where(grade => !grade.Value.IsNumber || !grade.Part.Tolerance.Accepts(grade.Expected, grade.Value.Number))

@@ -41,7 +41,7 @@ internal sealed partial record SlipOfThePen(string Kind, string Formula)
     public static IEnumerable<SlipOfThePen> Of(Exercise exercise, Part part)
     {
         var key = part.Key.ToString()[1..];
-        var sheet = exercise.Givens.Select(given => (given.Id, given.Unit)).Concat(exercise.Parts.TakeWhile(other => other != part).Where(other => other.Choice is null).Select(other => (other.Id, other.Unit))).ToList();
+        var sheet = exercise.Givens.Select(given => (given.Id, given.Unit)).Concat(exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber).Select(other => (other.Id, other.Unit))).ToList();
         return new[]
         {
             Each(key, Operator(), "another operation", at => "+-*/".Where(other => other != at.Value[0]).Select(other => other.ToString())),
