@@ -10,4 +10,7 @@ public sealed record StepHeat(string What, Temperature To, int StandsMinutes)
 {
     /// <summary>True where its bowl stands in warm water, so that it takes no burner.</summary>
     public bool InWarmWater { get; init; }
+
+    /// <summary>True for water, which comes from the tap as warm as it is wanted.</summary>
+    public bool IsDrawn { get; init; }
 }

@@ -22,7 +22,7 @@ internal sealed record KeyMeaning(string Key, string Means, string Example)
         new("pieces", "what several are called; the one with an s if left out", "rolls"),
         new("piece mass", "what one weighs before it is baked", "60 g"),
         new("loss", "what stays in bowls and on hands and is weighed out besides, as a share of the dough", "3 %"),
-        new("mix temperature", "how warm the dough or batter should be when it is mixed; left out, it is taken as it comes", "26 °C"),
+        new("mix temperature", "how warm the dough or batter should be when it is mixed; left out, it is taken as it comes. Water is drawn as warm as that asks for, unless a step warms something", "26 °C"),
         new("best within", "how long it is at its best after baking", "60 min"),
         new("shape", "free-standing for what bakes without a tin", "free-standing"),
         new("structure", "what the gas blows up, where that is not plain: crumb, hollow shell, pocket, layers or foam", "pocket"),

@@ -9,8 +9,6 @@ namespace ClassKit.Content.Lessons;
 /// <summary>Holds the mix temperature that a card asks against what its method can give: see <see cref="MixBalance"/>.</summary>
 internal static class MixHeats
 {
-    private const string Advice = "Write what is done about it into a step's brackets, such as `warms whole milk`: cards then say how warm. Or leave `mix temperature` out: then the mix is taken as it comes, and cards say how that is.";
-
     /// <param name="asked">The line of the mix temperature; null where the file has none.</param>
     /// <param name="method">Where the steps stand.</param>
     /// <param name="formula">What was read.</param>
@@ -28,6 +26,13 @@ internal static class MixHeats
         if (asked is null && heats.Exists(heat => heat.Kind == HeatKind.Warmed))
             problems.Add(method?.Line, "A step's brackets warm something, and nothing says how warm the mix should be", "Add `mix temperature: 24 °C` above, or take `warms` out.");
         if (problems.Count == before && MixBalance.Of(formula, MixSettings.UsualKitchen).TryGet(out var mix, out _) && mix.OutOfReach is { } why)
-            problems.Add(asked, FormattableString.Invariant($"In a kitchen of {MixSettings.UsualKitchen.Celsius:0} °C its method cannot give the mix temperature: {why.Message}"), mix.Warmed.Count == 0 ? Advice : "Ask for a temperature within reach, or warm more of what goes in.");
+            problems.Add(asked, FormattableString.Invariant($"In a kitchen of {MixSettings.UsualKitchen.Celsius:0} °C its method cannot give the mix temperature: {why.Message.TrimEnd('.')}"), mix.Warmed.Count == 0 ? Advice(formula) : "Ask for a temperature within reach, or warm more of what goes in.");
+    }
+
+    private static string Advice(LessonFormula formula)
+    {
+        var liquid = formula.Formula.Lines.Where(line => line.Ingredient.Role is IngredientRole.Liquid or IngredientRole.Egg).MaxBy(line => line.Percent)?.Ingredient.Name.ToLowerInvariant();
+        return (liquid is null ? "" : $"Write into the brackets of the step that brings it to temperature: `warms {liquid}`; cards then say how warm. ")
+            + "Leave `mix temperature` out, and the mix is taken as it comes: cards say how that is.";
     }
 }

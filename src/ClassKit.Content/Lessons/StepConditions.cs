@@ -53,8 +53,6 @@ internal sealed partial class StepConditions
 
     public Temperature? Temperature { get; private set; }
 
-    public bool InOven { get; private set; }
-
     public StepWork Work { get; private set; } = StepWork.Usual;
 
     private void Read(string condition)
@@ -107,7 +105,7 @@ internal sealed partial class StepConditions
     {
         if (Way is not null)
             _problems.Add(_line, $"The brackets hold `{condition}` as well", "A step is cooked in one thing: split it where the bread changes over.");
-        (Way, InOven) = (place.Way, place.Way == CookingWay.Oven);
+        Way = place.Way;
         if (heat is not null)
             Temperature = Degrees(heat);
         if (heat is not null && !place.HasHeat)

@@ -10,11 +10,11 @@ namespace ClassKit.Lessons.Authored;
 /// <param name="MinMinutes">The shortest it takes; 0 or more.</param>
 /// <param name="MaxMinutes">The longest; at least <paramref name="MinMinutes"/>.</param>
 /// <param name="Temperature">At which it happens, if that matters: of the oven, the place or the mix.</param>
-/// <param name="InOven">True if it happens in the oven and <paramref name="Temperature"/> is what the dial says.</param>
-public sealed record MethodStep(string Name, TextTemplate Text, int MinMinutes, int MaxMinutes, Temperature? Temperature, bool InOven = false)
+/// <param name="Way">What it is cooked in or over; null on the bench.</param>
+public sealed record MethodStep(string Name, TextTemplate Text, int MinMinutes, int MaxMinutes, Temperature? Temperature, CookingWay? Way = null)
 {
-    /// <summary>What it is cooked in or over; null on the bench.</summary>
-    public CookingWay? Way { get; init; } = InOven ? CookingWay.Oven : null;
+    /// <summary>True if it happens in the oven and <see cref="Temperature"/> is what the dial says.</summary>
+    public bool InOven => Way == CookingWay.Oven;
 
     /// <summary>True in an oven, a steamer, hot fat, or wherever else it is cooked.</summary>
     public bool IsCooking => Way is not null;

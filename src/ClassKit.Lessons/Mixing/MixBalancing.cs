@@ -19,6 +19,8 @@ internal sealed class MixBalancing
     {
         (_formula, _kitchen, _settings) = (formula, kitchen, settings);
         _kinds = formula.Steps.SelectMany(step => step.Work.Heats).DistinctBy(heat => heat.Ingredient.Id).ToDictionary(heat => heat.Ingredient.Id, heat => heat.Kind);
+        if (!TapWater.IsDrawnFor(formula)) return;
+        foreach (var line in formula.Formula.Lines.Where(line => TapWater.Is(line.Ingredient))) _kinds[line.Ingredient.Id] = HeatKind.Warmed;
     }
 
     public Computed<MixBalance> Balance()

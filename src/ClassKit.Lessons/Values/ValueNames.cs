@@ -1,4 +1,5 @@
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Lessons.Values;
 
@@ -33,5 +34,5 @@ public static class ValueNames
         [.. OfClass, .. formulas.SelectMany(formula => Of(formula).Select(name => $"{formula.Formula.Id}.{name}"))];
 
     /// <summary>True where something is warmed so that the mix comes to its temperature.</summary>
-    private static bool WarmsSomething(LessonFormula formula) => formula.Steps.SelectMany(step => step.Work.Heats).Any(heat => heat.Kind == HeatKind.Warmed);
+    private static bool WarmsSomething(LessonFormula formula) => TapWater.IsDrawnFor(formula) || formula.Steps.SelectMany(step => step.Work.Heats).Any(heat => heat.Kind == HeatKind.Warmed);
 }

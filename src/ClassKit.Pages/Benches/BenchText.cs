@@ -47,5 +47,5 @@ internal static class BenchText
     /// <summary>What a step warms, and how warm: "whole milk to 33 °C (91 °F)".</summary>
     public static IEnumerable<string> Warms(BenchStep step, UnitSystem units) =>
         step.Heats.Where(heat => heat.StandsMinutes == 0).OrderBy(heat => heat.InWarmWater)
-            .Select(heat => $"{heat.What}{(heat.InWarmWater ? " in warm water" : "")} to {KitchenText.Temperature(heat.To, units)}");
+            .Select(heat => $"{heat.What}{(heat.IsDrawn ? " drawn at" : heat.InWarmWater ? " in warm water to" : " to")} {KitchenText.Temperature(heat.To, units)}");
 }

@@ -1,3 +1,5 @@
+using ClassKit.Baking.Cooking;
+using ClassKit.Baking.Formulas;
 using ClassKit.Baking.HeatBalances;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
@@ -36,11 +38,41 @@ public sealed class MixBalanceTests
         Assert.InRange(mix.Warmed[0].Temperature.Celsius, 16, 20);
     }
 
+    private static readonly LessonFormula Dough = SampleLesson.Bread(
+        "dough", Leavening.Yeast, "roll", 3, 26, 220, 220, [SampleLesson.Step("Mix", 4, 6), SampleLesson.Step("Bake", 15, 18, 220)], ("ap_flour", 100.0), ("water", 65), ("salt", 2), ("instant_yeast", 1));
+
+    /// <summary>
+    /// The rule of three for hand mixing without friction, water = 2 × dough − flour, takes half a dough's heat capacity for water's; water holds more than half
+    /// (65 × 4.18 against 100 × 1.8), so that the balance asks for less extreme water, but on the same side. Common practice, no source.
+    /// </summary>
+    [Theory]
+    [InlineData(16)]
+    [InlineData(20)]
+    [InlineData(24)]
+    [InlineData(30)]
+    public void Water_is_drawn_as_warm_as_a_dough_asks_for_without_a_word_in_its_steps(double kitchen)
+    {
+        var mix = MixBalance.Of(Dough, Temperature.FromCelsius(kitchen)).Value;
+        var (asked, water) = (Dough.MixTemperature!.Value.Celsius, Assert.Single(mix.Warmed).Temperature.Celsius);
+        var byRule = (2 * asked) - kitchen;
+        Assert.Null(mix.OutOfReach);
+        Assert.InRange(water, Math.Min(asked, byRule) - 1, Math.Max(asked, byRule) + 1);
+        Assert.Equal(Math.Sign(asked - kitchen), Math.Sign(water - kitchen));
+    }
+
+    [Fact]
+    public void Water_stays_at_the_kitchens_temperature_where_a_step_warms_something_else_or_nothing_is_asked()
+    {
+        var warmed = Dough with { Steps = [SampleLesson.Step("Mix", 4, 6) with { Work = SampleLesson.Warms("ap_flour") }] };
+        Assert.Equal(["ap_flour"], MixBalance.Of(warmed, Kitchen).Value.Warmed.Select(part => part.Ingredient.Id));
+        Assert.Empty(MixBalance.Of(Dough with { MixTemperature = null }, Kitchen).Value.Warmed);
+    }
+
     /// <summary>In any kitchen the card either promises what is asked or says that it cannot; what it promises is within the band of its own parts, mixed by hand.</summary>
     [Fact]
     public void A_promise_is_kept_or_taken_back()
     {
-        foreach (var formula in new[] { SampleLesson.Buns, SampleLesson.Popovers, SampleLesson.Muffins, ColdMuffins })
+        foreach (var formula in new[] { SampleLesson.Buns, SampleLesson.Popovers, SampleLesson.Muffins, ColdMuffins, Dough })
         {
             for (var celsius = -5; celsius <= 45; celsius += 5)
             {
@@ -76,6 +108,6 @@ public sealed class MixBalanceTests
         Assert.Equal(180, bench.Breads[1].Steps[1].BakedWithinMinutes);
         Assert.Equal(60, Assert.Single(bench.Breads[1].Steps[1].Heats).StandsMinutes);
 
-        static LessonFormula InOven(LessonFormula formula) => formula with { Steps = [.. formula.Steps.Select(step => step with { InOven = step.Temperature is { Celsius: > 100 } })] };
+        static LessonFormula InOven(LessonFormula formula) => formula with { Steps = [.. formula.Steps.Select(step => step with { Way = step.Temperature is { Celsius: > 100 } ? CookingWay.Oven : null })] };
     }
 }
