@@ -49,6 +49,8 @@ public static class CommandLine
     {
         TourCommand.Create(report),
         BeginCommand.Create(report),
+        HandOverCommand.Create(report),
+        ReceiveCommand.Create(report),
         PackCommand.Create(report),
         DealCommand.Create(report),
         PracticeCommand.Create(report),

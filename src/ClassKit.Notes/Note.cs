@@ -38,6 +38,17 @@ public abstract record Note
     /// <param name="Spread">The sets.</param>
     public sealed record SpreadOut(Spread Spread) : Note;
 
+    /// <summary>A lesson was made one file of, with all that it leads to.</summary>
+    /// <param name="Bundle">The file.</param>
+    /// <param name="Taken">What is in it.</param>
+    /// <param name="LeftOut">What lies beside that and is not in it.</param>
+    public sealed record HandedOver(string Bundle, IReadOnlyList<string> Taken, IReadOnlyList<string> LeftOut) : Note;
+
+    /// <summary>A lesson that was handed over was opened.</summary>
+    /// <param name="Files">What came.</param>
+    /// <param name="NotBrought">What stayed in the bundle.</param>
+    public sealed record Received(IReadOnlyList<string> Files, IReadOnlyList<string> NotBrought) : Note;
+
     /// <summary>A class was dealt its workbooks.</summary>
     /// <param name="Workbooks">How many.</param>
     /// <param name="Exercises">How many exercises each has.</param>

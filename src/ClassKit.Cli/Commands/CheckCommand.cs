@@ -1,10 +1,8 @@
 using System.CommandLine;
 using ClassKit.Cli.Reporting;
-using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Recognition;
 using ClassKit.Content.Sources;
 using ClassKit.UseCases.Checking;
-using ClassKit.Wording.Counts;
 
 namespace ClassKit.Cli.Commands;
 
@@ -29,11 +27,7 @@ internal static class CheckCommand
         // Who checks a rule alone wants to see what it makes of students.
         if (fine || check.Items.All(item => item.Kind == ContentKind.GradeRule))
             foreach (var proof in check.Rules) RuleLines.Write(report.Output, proof);
-        var exit = check.Problems.Count > 0 ? report.Problems(check.Problems) : ExitCode.Done;
-        Say(report, "Most likely not meant:", check.Doubts);
-        Say(report, "Good to know:", check.Notes);
-        report.Output.WriteLine($"{check.Items.Count} checked, {(check.Problems.Count > 0 ? Counted.Of(check.Problems.Count, "problem") : "no problem")} found{(check.Doubts.Count > 0 ? $", {check.Doubts.Count} most likely not meant" : "")}.");
-        return exit;
+        return CheckLines.Write(report, check);
     }
 
     private static void Fine(Report report, ContentProof check)
@@ -41,12 +35,5 @@ internal static class CheckCommand
         // A lesson's problems are in its files.
         foreach (var item in check.Items.Where(item => !check.Problems.Concat(check.Doubts).Any(one => one.File == item.Path || one.File.StartsWith(item.Path + "/", StringComparison.Ordinal))))
             report.Output.WriteLine($"{DisplayPath.Of(item.Path)}: fine");
-    }
-
-    private static void Say(Report report, string heading, IReadOnlyList<Diagnostic> told)
-    {
-        if (told.Count == 0) return;
-        report.Output.WriteLine(heading);
-        foreach (var one in told) report.Output.WriteLine($"  {RemedyWords.Of(one)}");
     }
 }

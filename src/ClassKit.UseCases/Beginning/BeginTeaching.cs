@@ -1,4 +1,3 @@
-using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
@@ -36,12 +35,8 @@ public static class BeginTeaching
     public static Produced Write(IReadOnlyList<OutputFile> files)
     {
         ArgumentNullException.ThrowIfNull(files);
-        return new(files, [], []) { Open = files.Count > 0 ? [files[0].Path] : [], Objection = Taken };
+        return new(files, [], []) { Open = files.Count > 0 ? [files[0].Path] : [], Objection = NewFolder.Objection };
     }
-
-    private static Diagnostic? Taken(string folder) => Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any(entry => Path.GetFileName(entry)[0] != '.')
-        ? new(folder, null, "There is something in this folder already", "Name a new one: nothing that you have written is ever replaced here.")
-        : null;
 
     private static IEnumerable<OutputFile> Below(string folder, string path)
     {

@@ -31,6 +31,8 @@ public static class NoteWords
             $"{Answers(points.Count)} typed into the gradebook {Counted.Noun(points.Count, "waits", "wait")} to be taken over, and the grades go without:", .. points.Select(Line),
         ],
         Note.Changed(var change) => ChangeWords.Of(change),
+        Note.HandedOver(var bundle, var taken, var left) => BundleWords.HandedOver(bundle, taken, left),
+        Note.Received(var files, var left) => BundleWords.Received(files, left),
         _ => [Sentence(note)],
     };
 

@@ -47,6 +47,19 @@ public sealed class BeginTests : IDisposable
     }
 
     [Fact]
+    public void A_lesson_is_handed_over_and_received_elsewhere_and_nothing_there_is_replaced()
+    {
+        ClassKitRun.Of("begin", "--out", Mine).Done();
+
+        var over = ClassKitRun.Of("hand-over", Path.Combine(Mine, "lessons", "milk-scones"), "--out", _folder.Of("over")).Done();
+        Assert.Contains("roster.csv", over.Output[over.Output.IndexOf("Not in it", StringComparison.Ordinal)..], StringComparison.Ordinal);
+        var received = ClassKitRun.Of("receive", _folder.Of("over/milk-scones.zip"), "--out", _folder.Of("theirs")).Done();
+        Assert.EndsWith("no problem found.", received.Output.Trim(), StringComparison.Ordinal);
+        Assert.Equal(File.ReadAllText(Path.Combine(Mine, "lessons", "milk-scones", "lesson.md")), File.ReadAllText(_folder.Of("theirs/lessons/milk-scones/lesson.md")));
+        Assert.Contains("There is something in this folder already", ClassKitRun.Of("receive", _folder.Of("over/milk-scones.zip"), "--out", _folder.Of("theirs")).Problems, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_somebody_has_written_is_never_replaced()
     {
         ClassKitRun.Of("begin", "--out", Mine).Done();

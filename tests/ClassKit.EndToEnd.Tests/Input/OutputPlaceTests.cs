@@ -25,6 +25,7 @@ public sealed class OutputPlaceTests : IDisposable
         (string[] Command, string[] Inputs)[] cases =
         [
             (["pack", lesson, "--class", profile, "--out"], [lesson, _folder.Of("rubrics")]),
+            (["hand-over", lesson, "--out"], [lesson, _folder.Of("rubrics")]),
             (["deal", lesson, "--roster", roster, "--out"], [lesson, _folder.Of("rubrics")]),
             (["practice", lesson, "--roster", roster, "--apart-from", dealt, "--out"], [lesson, dealt]),
             (["rehearse", lesson, "--students", "3", "--out"], [lesson]),

@@ -35,6 +35,9 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     }
 
     [Fact]
+    public void Hand_over() => Twice(["hand-over", Lesson, "--out", Out], ["hand-over", Lesson, "--out", Out, "--prices", Path.Combine(Checkout.Demo.Root, "demo-cohort", "prices.md")]);
+
+    [Fact]
     public void Pack() => Twice(["pack", Lesson, "--out", Out], ["pack", Lesson, "--out", Out, "--class", Checkout.Demo.Class]);
 
     [Fact]

@@ -13,6 +13,7 @@ using ClassKit.UseCases.Checking;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Exporting;
 using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Handing;
 using ClassKit.UseCases.Inspecting;
 using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Learning;
@@ -23,6 +24,7 @@ using ClassKit.UseCases.Reckoning;
 using ClassKit.UseCases.Rehearsing;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Terms;
+using ClassKit.UseCases.Tests.Checking.FirstDay;
 using ClassKit.UseCases.Tests.Samples;
 using ClassKit.UseCases.Touring;
 
@@ -45,12 +47,16 @@ internal static class StartedUseCase
 
     private static readonly Lazy<ClassGrades> Graded = new(() => GradesJson.Read("grades.json", GradesJson.Write(GradeClass.Run(new(SmallClass.Dealt, Returned), Run.Unwatched).Grades), SmallClass.Dealt).Model!);
 
+    private static readonly Lazy<byte[]> Bundle = new(() => HandOverLesson.Run(new(new TeachingFolder().Library.At("lessons/milk-scones")), Run.Unwatched).Model!.Bytes);
+
     private static readonly Library Memory = new(ListedTree.InMemory([new("corrections.csv", "student,part,points,reason\n"u8.ToArray()), new("roster.csv", "id,name\nada,Ada Berg\n"u8.ToArray())]));
 
     /// <summary>By the name of the use case: from a run to its files.</summary>
     public static IReadOnlyDictionary<string, Func<Run, IReadOnlyList<OutputFile>>> All { get; } = new Dictionary<string, Func<Run, IReadOnlyList<OutputFile>>>
     {
         [nameof(BeginTeaching)] = run => BeginTeaching.Run(new(BeginPart.Folder), run),
+        [nameof(HandOverLesson)] = run => HandOverLesson.Write(HandOverLesson.Run(new(new TeachingFolder().Library.At("lessons/milk-scones")), run).Model!).Files,
+        [nameof(ReceiveLesson)] = run => ReceiveLesson.Write(ReceiveLesson.Run(new(Of("scones.zip", Bundle.Value)), run).Model!).Files,
         [nameof(BuildPack)] = run => PackFiles.Of(BuildPack.Run(Pack, run).Model!),
         [nameof(DealPractice)] = run => DealFiles.Of(DealPractice.Run(new(Set, Roster, Wish), run).Model!),
         [nameof(MakePractice)] = run => PracticeFiles.Of(MakePractice.Run(new(Set, 5), run).Model!),
