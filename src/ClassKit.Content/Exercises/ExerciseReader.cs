@@ -78,6 +78,7 @@ public static class ExerciseReader
         var parts = partSections.Select(part => (Part: PartReader.Read(part.Name, part.Section, names, lists, problems)!, part.Section.Line)).ToList();
         List<CellFormula> rules = [.. Lists.Entries(constraints, problems).Select(entry => ReadConstraint(entry.Text, names, problems)).OfType<CellFormula>()];
         lists.Finish(problems);
+        SharedLists.CheckPlaces([.. parts.Select(part => ((Part?)part.Part, part.Line))], problems);
         if (problems.IsEmpty)
             StepReader.FindIdle(stepSections, steps, [.. parts.Select(part => part.Part)], problems);
         if (problems.IsEmpty)

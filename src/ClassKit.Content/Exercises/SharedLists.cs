@@ -43,6 +43,19 @@ internal sealed class SharedLists
         return null;
     }
 
+    /// <summary>Notes two parts of an order that come to the same step: each step has one place.</summary>
+    public static void CheckPlaces(IReadOnlyList<(Part? Part, int Line)> parts, ProblemList problems)
+    {
+        var taken = new Dictionary<(string List, string Step), int>();
+        foreach (var (part, line) in parts)
+        {
+            // A key that is one name comes to that step for everybody.
+            if (part is not { Choice.From: { Kind: ChoiceKind.Order } list, Written: { Names: [var step] } written } || written.Text != $"={step}") continue;
+            if (!taken.TryAdd((list.Id, step), line))
+                problems.Add(line, $"The key is `{step}`, as in line {taken[(list.Id, step)]}", $"Every step of the order `{list.Id}` has one place: name the step that comes here.");
+        }
+    }
+
     /// <summary>Notes lists that nothing is chosen from, and orders without a part for each place.</summary>
     public void Finish(ProblemList problems)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
+using ClassKit.Wording.Answers;
 using ClassKit.Wording.Outcomes;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
@@ -97,7 +98,7 @@ internal static class PartsSheet
         sheet.Range(row, Right, row, Understood).Style.NumberFormat.Format = "0 %";
 
         var met = string.Join("; ", part.Misconceptions.Select(one =>
-            string.Create(CultureInfo.InvariantCulture, $"{one.Misconception.Id.Replace('_', ' ')} ({one.Students})")));
+            string.Create(CultureInfo.InvariantCulture, $"{WrongTurnName.Of(one.Misconception)} ({one.Students})")));
         sheet.Cell(row, Misconceptions).SetText(met).Wrapped();
         sheet.Range(row, 1, row, Misconceptions).AsTableRow();
         sheet.Row(row).Height = Math.Max(20, Math.Max(TextHeight.Of(part.Part.Ask, AskWidth), TextHeight.Of(met, MisconceptionsWidth)));

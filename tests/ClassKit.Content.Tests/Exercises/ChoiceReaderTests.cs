@@ -103,6 +103,20 @@ public sealed class ChoiceReaderTests : IDisposable
         Assert.All(problems, problem => Assert.True(problem.Line > 0 || problem.Found.StartsWith("There is no section", StringComparison.Ordinal), problem.Found));
     }
 
+    [Theory]
+    [InlineData("wet", true)]
+    [InlineData("dry", false)]
+    public void Every_step_of_an_order_has_one_place(string second, bool isTaken)
+    {
+        static string Part(string name, string step) => $"\n## Part: {name}\n\nWhich?\n\n- Options: steps\n- Key: `={step}`\n- Points: 1\n\n### Why\n\nSo it is.\n";
+        const string Order = "\n## Order: steps\n\n- **wet.** Wet it.\n- **dry.** Dry it.\n";
+        var text = Text.ReplaceLineEndings("\n");
+
+        var problems = Read(text[..text.IndexOf("## Part: kind", StringComparison.Ordinal)] + Order + Part("first", "wet") + Part("last", second)).Problems;
+
+        Assert.Equal(isTaken, problems.Any(problem => problem.Found.Contains("The key is `wet`, as in line", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void No_formula_can_use_what_is_answered_with_a_letter()
     {

@@ -69,6 +69,32 @@ public sealed partial class SelfCheckTests : IDisposable
         Assert.Equal("Right.", await TypeAsync(page, "1b", Text(water * (tap - need))));
     }
 
+    /// <summary>Letters are chosen from a list, words are written beside it and checked by nobody. The dough's order is that of any bread book.</summary>
+    [Fact]
+    public async Task A_letter_is_chosen_and_words_are_written_and_not_checked()
+    {
+        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        var page = await OpenAsync(chromium, null, "order_of_a_loaf", "jar_beside_the_dough");
+        async Task<string> ChooseAsync(string part, string? words)
+        {
+            var letter = words is null ? "–" : (await page.Locator("ul.options").First.Locator("li").Filter(new() { HasText = words }).Locator("b").InnerTextAsync()).Trim();
+            await page.GetByLabel($"Your answer to {part}").SelectOptionAsync(new SelectOptionValue { Label = letter });
+            await page.GetByRole(AriaRole.Button, new() { Name = $"Check {part}" }).ClickAsync();
+            return await page.Locator($"section:has(> h3:text-matches('^{part} ')) > .reply").InnerTextAsync();
+        }
+
+        Assert.Equal("Choose a letter first.", await ChooseAsync("1a", null));
+        Assert.StartsWith("Not yet. Pieces that are scaled straight from the mixer", await ChooseAsync("1a", "Scale the pieces"), StringComparison.Ordinal);
+        Assert.Equal("Right.", await ChooseAsync("1a", "ferment in its tub"));
+        Assert.Equal("1 of 7 parts right", await page.Locator("#progress").InnerTextAsync());
+
+        var words = page.GetByLabel("Your answer to 2c");
+        await words.FillAsync("The jar shows growth.");
+        Assert.Equal("textarea", await words.EvaluateAsync<string>("element => element.localName"));
+        Assert.Equal(0, await page.GetByRole(AriaRole.Button, new() { Name = "Check 2c" }).CountAsync());
+        Assert.True(await page.GetByText("What a good answer to 2c says").IsVisibleAsync());
+    }
+
     [Fact]
     public async Task The_page_reads_typed_numbers_as_the_grader_reads_them()
     {

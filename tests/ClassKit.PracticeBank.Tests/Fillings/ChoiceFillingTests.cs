@@ -1,6 +1,7 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Lettering;
+using ClassKit.Grading.Corrections;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 
@@ -67,6 +68,21 @@ public sealed class ChoiceFillingTests
             Assert.Equal((Outcome.Blank, 0m), (grade.Outcome, grade.Points));
         foreach (var grade in Shipped.Seats.SelectMany(seat => seat.Grade((_, part) => part.Choice is null ? null : "=1/0")).Where(grade => grade.Part.Choice is not null))
             Assert.Equal((Outcome.Incorrect, 0m), (grade.Outcome, grade.Points));
+    }
+
+    /// <summary>The instructor's word stands over a letter as over a number; what was chosen stays on record.</summary>
+    [Fact]
+    public void Points_that_an_instructor_gives_for_a_wrong_letter_stand()
+    {
+        var seat = Shipped.Seats[0];
+        var answers = seat.Grade((desk, part) => part.Choice is { From: var list } ? Dressed("{0}", desk, list, ((int)desk.Right[part.Id] % list.Options.Count) + 1) : null);
+        var wrong = answers.First(answer => answer is { Part.Choice: not null, Points: 0, Chosen: not null });
+        var grades = new ClassGrades(seat.Dealt, [new(seat.Student.Who, GradeStatus.Graded, "s.xlsx", answers, [])], []);
+
+        var after = Corrector.Apply(grades, [new(seat.Student.Who.Id, wrong.Exercise.Id, wrong.Part.Id, 0.5m, "Argued for.")]).Students[0].Answers.Single(answer => answer.Exercise == wrong.Exercise && answer.Part == wrong.Part);
+
+        Assert.Equal((0.5m, wrong.Part.Points, wrong.Outcome, wrong.Chosen), (after.Points, after.OutOf, after.Outcome, after.Chosen));
+        Assert.Equal(new AppliedCorrection(0, "Argued for."), after.Correction);
     }
 
     /// <summary>A neighbour's letter says nothing where the options stand in another order.</summary>
