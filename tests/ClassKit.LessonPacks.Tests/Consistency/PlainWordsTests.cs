@@ -1,5 +1,5 @@
-using AngleSharp.Dom;
 using System.Text.RegularExpressions;
+using AngleSharp.Dom;
 using ClassKit.Content.Lessons;
 using ClassKit.Exercises.Solutions;
 using ClassKit.LessonPacks.Tests.Samples;
