@@ -6,6 +6,7 @@ using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Sources;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.Content.Classes;
 
@@ -51,7 +52,7 @@ public static class PriceListReader
         var unit = new PurchaseUnit($"{pack.Value.Text} of {holds.Value.Text}", mass, new(price.Value));
         if (unit.PricePerKilogram.Why is { } why)
             problems.Add(row.Line, why.Message.TrimEnd('.'), why.Remedy);
-        else if (price == 0)
+        else if (price == 0 && !TapWater.Is(ingredient))
             problems.Doubt(row.Line, $"A pack of {ingredient.Name} costs nothing", "Write what it costs, or keep the 0 if it is given to you.");
         if (unit.PricePerKilogram.Why is null && !packs.TryAdd(ingredient.Id, unit))
             problems.Add(row.Line, $"`{ingredient.Name}` is listed a second time", "Keep the pack that you buy.");

@@ -1,3 +1,4 @@
+using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.UseCases.Checking;
 using ClassKit.UseCases.Dealing;
@@ -23,6 +24,7 @@ public class ReadOnceTests
         var proof = CheckContent.Run(new(new(tree), Shipped.Select(folder => Path.Combine(Demo.Root, folder))), new(_watcher));
 
         Assert.Empty(proof.Problems);
+        Assert.DoesNotContain(proof.Doubts, doubt => doubt.Weight == Weight.Doubtful);
         Assert.True(tree.Opened.Count > 60, $"{tree.Opened.Count} files");
         Assert.DoesNotContain(tree.Opened, file => file.Value != 1);
         Assert.Equal(new(RunStep.ProvingExercises, proof.Exercises.Count, proof.Exercises.Count), _watcher.Seen[^1]);
