@@ -21,13 +21,14 @@ internal sealed class NeighbourTable
     /// <param name="exercise">The exercise.</param>
     /// <param name="part">One of its parts that asks for a number.</param>
     /// <param name="inputs">What tells behaviours apart: inputs of the exercise, of which there is at least one.</param>
-    public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs)
+    /// <param name="keepsHidden">True to keep those that stay within the part's tolerance throughout, of which no answer can be judged wrong.</param>
+    public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, bool keepsHidden = false)
     {
         _part = part;
         _inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
         var sheet = SheetQuantity.Before(exercise, part);
         var behaviours = new BehaviourSet(inputs);
-        behaviours.Leave([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], part.Tolerance);
+        behaviours.Leave([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
         foreach (var misconception in part.Misconceptions) behaviours.Leave([.. _inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
         One = [.. behaviours.Distinct(Neighbours.Of(part.Key.Shape, sheet).Take(Most), _inputs)];
         _two = new(() => new(One, sheet, inputs[0], _inputs[0]));

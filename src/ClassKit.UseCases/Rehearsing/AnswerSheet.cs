@@ -5,6 +5,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Layout;
+using ClassKit.Grading.Foresight;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.UseCases.Rehearsing;
@@ -26,17 +27,20 @@ public sealed class AnswerSheet
     private readonly IReadOnlyDictionary<string, decimal> _givens;
     private readonly IReadOnlyDictionary<string, double> _right;
     private readonly Dictionary<string, string> _cells;
+    private readonly IReadOnlyList<ForeseenTurn> _unlisted;
     private readonly Dictionary<string, double> _own = [];
     private readonly Dictionary<string, bool> _isRight = [];
 
     /// <summary>An empty sheet of one exercise for one student.</summary>
     /// <param name="layout">Where the exercise stands.</param>
     /// <param name="student">Who was dealt it.</param>
-    public AnswerSheet(ExerciseLayout layout, DealtStudent student)
+    /// <param name="unlisted">The wrong turns that the exercise does not list; none if left out.</param>
+    public AnswerSheet(ExerciseLayout layout, DealtStudent student, IReadOnlyList<ForeseenTurn>? unlisted = null)
     {
         ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(student);
         _exercise = layout.Exercise;
+        _unlisted = unlisted ?? [];
         _givens = student.GivensOf(_exercise.Id);
         _right = student.AnswersOf(_exercise.Id);
         _cells = layout.Givens.Select(place => (place.Given.Id, place.Address.Cell))
@@ -62,6 +66,7 @@ public sealed class AnswerSheet
             AnswerWay.TypedWithComma => Write(part, way, WithComma(part), Outcome.ValueOnly, Rounded(part), readable: false),
             AnswerWay.PartlyTyped => PartlyTyped(part, pick),
             AnswerWay.WrongTurn or AnswerWay.WrongTurnTyped => WrongTurn(part, way, pick),
+            AnswerWay.UnlistedTurn => UnlistedTurn(part, pick),
             AnswerWay.Slip => Slip(part),
             AnswerWay.Blank => Write(part, way, null, Outcome.Blank, null),
             AnswerWay.DivisionByZero => Write(part, way, $"={_cells[_exercise.Givens[0].Id]}/0", Outcome.Incorrect, null),
@@ -101,6 +106,15 @@ public sealed class AnswerSheet
         if (CarriesOn(part.Key) || CarriesOn(misconception.Formula) || KeyValues.Number(misconception.Formula, OwnNames()) is not { } number) return Cells(part);
         object content = way == AnswerWay.WrongTurn ? OverCells(misconception.Formula) : number;
         return Write(part, way, content, Outcome.Misconception, number, misconception.Id);
+    }
+
+    private RehearsedAnswer UnlistedTurn(Part part, int pick)
+    {
+        var turns = _unlisted.Where(turn => turn.Part.Id == part.Id && !turn.IsHidden).ToList();
+        if (turns.Count == 0) return Cells(part);
+        var turn = turns[pick % turns.Count].Formula;
+        if (CarriesOn(part.Key) || CarriesOn(turn) || KeyValues.Number(turn, OwnNames()) is not { } number || HasMeaning(part, number)) return Cells(part);
+        return Write(part, AnswerWay.UnlistedTurn, OverCells(turn), Outcome.Incorrect, number);
     }
 
     private RehearsedAnswer Slip(Part part)

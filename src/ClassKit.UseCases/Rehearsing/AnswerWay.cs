@@ -27,6 +27,9 @@ public enum AnswerWay
     /// <summary>What a known wrong method gives, typed.</summary>
     WrongTurnTyped,
 
+    /// <summary>A wrong method that the exercise does not list, as a formula.</summary>
+    UnlistedTurn,
+
     /// <summary>A wrong number, typed.</summary>
     Slip,
 

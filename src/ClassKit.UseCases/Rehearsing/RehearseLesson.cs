@@ -4,6 +4,7 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
 using ClassKit.Exercises.Layout;
 using ClassKit.Exercises.Randomness;
+using ClassKit.Grading.Foresight;
 using ClassKit.Grading.Rehearsals;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Dealing;
@@ -39,7 +40,8 @@ public static class RehearseLesson
 
         var dealt = dealing.Model.Dealt;
         var layout = dealt.LayOut();
-        var answers = invented.Zip(dealt.Students, (student, seat) => Answer(layout, student, seat, seed)).ToList();
+        var unlisted = dealt.Exercises.ToDictionary(exercise => exercise.Id, ForeseenTurns.Of);
+        var answers = invented.Zip(dealt.Students, (student, seat) => Answer(layout, student, seat, unlisted, seed)).ToList();
         var writer = new DealtWorkbookWriter(dealt);
         List<byte[]> returned = [.. run.Each(RunStep.FillingIn, dealt.Students).Zip(answers, (seat, filled) => WorkbookFiller.Fill(writer.Write(seat), Returning.Edits(layout, filled)))];
         var graded = GradeClass.Run(new(dealt, ReturnedFiles.Of([.. dealt.Students.Zip(returned, Handed)])), run);
@@ -48,14 +50,14 @@ public static class RehearseLesson
 
     private static Upload Handed(DealtStudent seat, byte[] workbook) => new($"{seat.Who.Id}.xlsx", () => new MemoryStream(workbook, writable: false));
 
-    private static List<RehearsedAnswer> Answer(PracticeLayout layout, InventedStudent student, DealtStudent seat, ulong seed)
+    private static List<RehearsedAnswer> Answer(PracticeLayout layout, InventedStudent student, DealtStudent seat, Dictionary<string, IReadOnlyList<ForeseenTurn>> unlisted, ulong seed)
     {
         var random = SeededDraws.For(seed, "answers", student.Student.Id);
         return
         [
             .. layout.Of(seat).Exercises.SelectMany(exercise =>
             {
-                var sheet = new AnswerSheet(exercise, seat);
+                var sheet = new AnswerSheet(exercise, seat, unlisted[exercise.Exercise.Id]);
                 return exercise.Exercise.Parts.Select(part => sheet.Answer(part, student.Choose(random), random.Below(1000))).ToList();
             }),
         ];

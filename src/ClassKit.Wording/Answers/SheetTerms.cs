@@ -13,7 +13,7 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     public string Cells(string expression) => CellFormula.Of("=" + expression).ReplaceNames(Cell).ToString()[1..];
 
     /// <summary>One cell or a longer term; a cell with what it holds.</summary>
-    public string Term(string expression) => Label(expression) is { } label ? $"{Cell(expression) ?? expression} ({label})" : Cells(expression);
+    public string Term(string expression) => Label(expression) is not { } label ? Cells(expression) : Cell(expression) is { } cell ? $"{cell} ({label})" : $"“{InSolution(expression)}”";
 
     /// <summary>What the cells in some expressions hold, in brackets and with a space before it; nothing for none.</summary>
     public string Legend(params IEnumerable<string> expressions)
