@@ -1,0 +1,58 @@
+using ClassKit.Baking.GasBudgets;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Lessons;
+using ClassKit.Lessons.Authored;
+
+namespace ClassKit.Content.Tests.Lessons;
+
+/// <summary>A starter with its build, and what a batter's gas blows up, as the handbook writes them.</summary>
+public sealed class StarterAndFoamTests : IDisposable
+{
+    private readonly ContentFolder _folder = new();
+
+    /// <summary>The shipped batter buns with a starter for their yeast: 40 of a starter at 100 % hold 20 of flour, so that the other flour is 80.</summary>
+    private readonly string _bread = File.ReadAllText(Path.Combine(Repository.Lesson, "formulas/batter_buns.md")).ReplaceLineEndings("\n")
+        .Replace("| Bread flour | 100 |", "| Bread flour | 80 |", StringComparison.Ordinal)
+        .Replace("| Instant yeast | 2 |", "| Sourdough starter, 100 % | 40 |", StringComparison.Ordinal)
+        .Replace("salt and yeast", "salt", StringComparison.OrdinalIgnoreCase).Replace(", for the yeast's sake", "", StringComparison.Ordinal)
+        .Replace("leavening: yeast\n", "leavening: yeast\nstarter build: 1:4:4 at 24 °C for 10 h\n", StringComparison.Ordinal);
+
+    public void Dispose() => _folder.Dispose();
+
+    private Reading<LessonFormula> Read(string text) => LessonFormulaReader.Read(_folder.Write("batter_buns.md", text));
+
+    /// <summary>By hand: 400 g of starter and a twentieth more are 420 g, in nine parts 46.67 g of ripe starter and 186.67 g each of flour and water.</summary>
+    [Fact]
+    public void A_build_is_read_and_mixed_to_the_full_gram_above()
+    {
+        var reading = Read(_bread);
+        Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
+        var build = reading.Model!.StarterBuild!;
+        var starter = reading.Model.Formula.Lines.Single(line => line.Ingredient.StarterOf is not null).Ingredient;
+
+        Assert.Equal((24, 10), (build.Temperature.Celsius, build.Hours));
+        Assert.Equal([47, 187, 187], build.For(starter, Baking.Quantities.Mass.FromGrams(400), Baking.Ingredients.IngredientCatalog.Get("water")).Select(part => part.Mass.Grams));
+    }
+
+    [Theory]
+    [InlineData("1:4:4 at 24 °C for 10 h", "1:4", "`starter build` is `1:4`", "`starter build: 1:4:4 at 24 °C for 10 h`")]
+    [InlineData("1:4:4 at 24 °C for 10 h", "1:4:2 at 24 °C for 10 h", "The build is 50 % water on its flour, and the formula has Sourdough starter, 100 %", "Make both the same")]
+    [InlineData("leavening: yeast\n", "leavening: yeast\nstructure: puffs\n", "`structure` is `puffs`", "pocket")]
+    [InlineData("leavening: yeast\n", "leavening: yeast\nspecific gravity: 85\n", "`specific gravity` is 85", "from 0.2 to 1.4")]
+    [InlineData("| Bread flour | 80 |", "| Bread flour | 100 |", "The flour adds up to 120 %", "20 % of it is in the starter")]
+    public void What_does_not_fit_is_said(string find, string put, string found, string remedy)
+    {
+        var problem = Assert.Single(Read(Complaint.Break(_bread, find, put)).Problems);
+
+        Assert.Contains(found, problem.Found, StringComparison.Ordinal);
+        Assert.Contains(remedy, problem.Expected, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_foam_and_its_specific_gravity_are_read()
+    {
+        var bread = Read(Complaint.Break(_bread, "leavening: yeast\n", "leavening: yeast\nstructure: foam\nspecific gravity: 0.48\n")).Model!;
+
+        Assert.Equal((CrumbStructure.Foam, 0.48), (bread.Structure, bread.SpecificGravity));
+    }
+}
