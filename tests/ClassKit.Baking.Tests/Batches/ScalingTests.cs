@@ -50,6 +50,19 @@ public sealed class ScalingTests
         Assert.Equal(500, batch.Flour.Grams, 9);
     }
 
+    /// <summary>What is 100 % is 100 %: 92.46 g of flour and as much sugar are not 93 g and 92 g, whatever remainder the total leaves.</summary>
+    [Fact]
+    public void Lines_of_one_percentage_are_weighed_alike()
+    {
+        var formula = Doughs.Of("cake", Leavening.Chemical, ("bread_flour", 100), ("sugar", 100), ("unsalted_butter", 50), ("whole_egg", 50), ("whole_milk", 70));
+        for (var grams = 100; grams < 400; grams++)
+        {
+            var batch = Scaling.FromDough(formula, Mass.FromGrams(grams), Scales.One(Mass.FromGrams(1))).Value;
+            Assert.All(batch.Lines.GroupBy(line => line.Percent), alike => Assert.Single(alike.Select(line => line.Weighed).Distinct()));
+            Assert.Equal(batch.Exact.Grams, batch.Weighed.Grams, 2.6);
+        }
+    }
+
     [Fact]
     public void Weighed_masses_are_what_the_scales_can_show_and_sum_to_the_dough()
     {
