@@ -30,7 +30,6 @@ public sealed class OutputPlaceTests : IDisposable
             (["practice", lesson, "--roster", roster, "--apart-from", dealt, "--out"], [lesson, dealt]),
             (["rehearse", lesson, "--students", "3", "--out"], [lesson]),
             (["item-bank", lesson, "--out"], [lesson]),
-            (["learn", Path.Combine(lesson, "lesson.md"), Path.Combine(lesson, "exercises", "hydration.md"), "--out"], [Path.Combine(lesson, "exercises")]),
             (["grade", dealt, "--returned", returned, "--out"], [dealt, returned]),
             (["grade", dealt, "--returned", returned, "--pseudonymous", "--out"], [dealt, returned]),
             (["follow-up", dealt, "--graded", graded, "--from", lesson, "--out"], [dealt, graded, lesson]),
