@@ -19,7 +19,7 @@ public static class GradeFiles
     /// <summary>Every student's feedback in one file.</summary>
     public const string FeedbackToPrint = "feedback-to-print.html";
 
-    /// <summary>The wrong turns that nobody had listed, ready to be listed.</summary>
+    /// <summary>The wrong turns that nobody had listed, ready to be listed; there only where there are some.</summary>
     public const string Proposals = "proposed-misconceptions.md";
 
     /// <summary>Each made when it is written.</summary>
@@ -35,7 +35,7 @@ public static class GradeFiles
             new(GradesJson.FileName, stream => GradesJson.Write(stream, grades)),
             OutputFile.OfText(ClassReport, () => HtmlPages.ClassReport(grades, summary)),
             .. WrittenAnswer.In(grades).Any() ? [OutputFile.OfText(WrittenAnswers, () => HtmlPages.WrittenAnswers(grades))] : (IEnumerable<OutputFile>)[],
-            OutputFile.OfText(Proposals, () => ProposalsText.Write(summary.WrongMethods)),
+            .. summary.WrongMethods.Count > 0 ? [OutputFile.OfText(Proposals, () => ProposalsText.Write(summary.WrongMethods))] : (IEnumerable<OutputFile>)[],
             OutputFile.OfPieces(FeedbackToPrint, () => HtmlPages.FeedbackToPrint(grades, student => another?.For(student))),
             .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, another?.For(student)))),
         ];
