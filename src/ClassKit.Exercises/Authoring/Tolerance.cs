@@ -24,6 +24,9 @@ public readonly record struct Tolerance(double Amount, bool IsRelative)
     /// <summary>Right to the nearest multiple of a step above 0.</summary>
     public static Tolerance Rounding(double step) => new(step, false) { IsRounding = true };
 
+    /// <summary>A share of the amount, above 0; a tolerance that is a fraction of the value stays as it is.</summary>
+    public Tolerance Shrunk(double share) => IsRelative ? this : this with { Amount = Amount * share };
+
     /// <summary>The multiple of a rounding's step that a value rounds to.</summary>
     public double Nearest(double value) => Math.Round(value / Amount, MidpointRounding.AwayFromZero) * Amount;
 

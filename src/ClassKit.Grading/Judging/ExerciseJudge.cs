@@ -48,6 +48,9 @@ internal sealed class ExerciseJudge
 
     private Trial Dealt => _trials[0];
 
+    /// <summary>True if what follows from own answers is held to a tolerance in proportion: so it is since near misses are looked for, and records of before are judged as they were.</summary>
+    private bool InProportion => _neighbours is not null;
+
     /// <summary>Judges every part.</summary>
     public IReadOnlyList<AnswerGrade> Judge() => [.. _exercise.Parts.Select(JudgePart)];
 
@@ -56,7 +59,7 @@ internal sealed class ExerciseJudge
         var earlier = new EarlierAnswers(part, _exercise, _judged);
         if (part.InWords is not null) return CollectWords(part);
         if (part.Choice is not null) return JudgeChoice(part, earlier);
-        var answer = _returned.Content(part) is { } content ? new TriedAnswer(part, content, _returned, _trials, earlier) : null;
+        var answer = _returned.Content(part) is { } content ? new TriedAnswer(part, content, _returned, _trials, earlier, InProportion) : null;
         var judgement = answer is null ? Blank(part) : Judge(answer, earlier);
         Remember(part, answer, judgement, earlier);
         return new AnswerGrade(
@@ -122,10 +125,14 @@ internal sealed class ExerciseJudge
         var meant = Dealt.Number(answer.Part.Key, Dealt.MeantBefore(answer.Part));
         var isRight = Accepts(answer.Part, Dealt.Right.Answers[answer.Part.Id], reading.Dealt) || (earlier.AreRight && Accepts(answer.Part, meant, reading.Dealt));
         var followsOwn = !isRight && earlier.Wrong.Count > 0
-            && (Accepts(answer.Part, Dealt.Number(answer.Part.Key, Dealt.HeldBefore(answer.Part)), reading.Dealt) || Accepts(answer.Part, meant, reading.Dealt));
+            && (FollowsFrom(answer, Dealt.Number(answer.Part.Key, Dealt.HeldBefore(answer.Part)), reading.Dealt) || FollowsFrom(answer, meant, reading.Dealt));
         var method = Method(answer, reading);
         return new(reading, isRight, followsOwn, method, () => RoundingIn(answer, reading, method));
     }
+
+    private bool FollowsFrom(TriedAnswer answer, double? own, double value) => InProportion
+        ? OwnAllowance.Accepts(answer.Part.Tolerance, own, Dealt.Right.Answers[answer.Part.Id], value, !answer.IsFormula)
+        : Accepts(answer.Part, own, value);
 
     /// <summary>The first ground on which the answer does what the key does under all trials. A constant does not, nor does a formula that hides a typed given in the tolerance.</summary>
     private Behaviour? Method(TriedAnswer answer, Reading reading) => !answer.IsFormula || answer.IsTextOfFormula

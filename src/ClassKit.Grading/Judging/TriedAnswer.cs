@@ -13,12 +13,13 @@ internal sealed class TriedAnswer
     private readonly IReadOnlyList<Trial> _trials;
     private readonly EarlierAnswers _earlier;
     private readonly bool _usesEarlier;
+    private readonly bool _inProportion;
     private readonly Dictionary<Ground, IReadOnlyList<CellValue>> _values = new(ReferenceEqualityComparer.Instance);
     private readonly Lazy<IReadOnlyList<Ground>> _others;
 
-    public TriedAnswer(Part part, CellContent content, ReturnedExercise returned, IReadOnlyList<Trial> trials, EarlierAnswers earlier)
+    public TriedAnswer(Part part, CellContent content, ReturnedExercise returned, IReadOnlyList<Trial> trials, EarlierAnswers earlier, bool inProportion)
     {
-        (Part, Content, _returned, _trials, _earlier) = (part, content, returned, trials, earlier);
+        (Part, Content, _returned, _trials, _earlier, _inProportion) = (part, content, returned, trials, earlier, inProportion);
         Dealt = returned.Evaluate(part, trials[0]);
         IsFormula = content.Formula is not null && returned.DependsOnSheet(Dealt);
         _usesEarlier = IsFormula && earlier.Parts.Any(before => Dealt.Dependencies.Contains(returned.Cell(before)));
@@ -81,7 +82,7 @@ internal sealed class TriedAnswer
     private IEnumerable<Ground> MakeOthers()
     {
         if (!IsFormula || _earlier.Parts.Count == 0) yield break;
-        yield return Ground.Own(Part, _trials, _earlier.Unreached);
+        yield return Ground.Own(Part, _trials, _earlier.Unreached, _inProportion);
         if (!_usesEarlier) yield break;
         yield return Ground.Right(Part, _trials, _earlier.Parts.ToDictionary(before => before, _ => (Reading?)null));
         if (_earlier.Readings.Values.Any(reading => reading is { IsScaled: true })) yield return Ground.Right(Part, _trials, _earlier.Readings);

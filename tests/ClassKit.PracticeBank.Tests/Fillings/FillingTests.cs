@@ -62,6 +62,7 @@ public sealed class FillingTests
         ["breaks on others"] = (desk, part) => $"=IF({desk.FirstGiven}={desk.Givens[desk.Exercise.Givens[0].Id].ToString(CultureInfo.InvariantCulture)},{desk.Cells(part)},1/0)",
         ["hard-coded"] = (desk, part) => $"={desk.FirstGiven}*0+{desk.Right[part.Id].ToString("R", CultureInfo.InvariantCulture)}",
         ["a formula too large"] = (desk, part) => $"=({desk.Cells(part)})*1.23+{desk.FirstGiven}*0.017",
+        ["a formula too small"] = (desk, part) => $"=({desk.Cells(part)})/5000",
         ["zero"] = (_, _) => 0.0,
         ["negative"] = (desk, part) => $"=-({desk.Cells(part)})-{desk.FirstGiven}",
     };
@@ -230,6 +231,26 @@ public sealed class FillingTests
         || (AnswerUnit.IsPercent(grade.Part.Unit) && grade.Part.Tolerance.Accepts(grade.Expected, grade.Value.Number / 100));
 
     private static bool IsCopy(Misconception misconception) => misconception.Formula.Names.Count == 1;
+
+    /// <summary>Over an earlier answer that a slip made tiny, the tolerance of a right one would take anything for the method.</summary>
+    [Theory]
+    [InlineData("({0})*2")]
+    [InlineData("({0})*1.3")]
+    [InlineData("({0})/3")]
+    public void A_wrong_formula_over_a_tiny_earlier_answer_shows_no_method(string wrong)
+    {
+        foreach (var place in (int[])[0, 1])
+        {
+            Hold($"{wrong} behind part {place}", seat => seat.Grade((desk, part) =>
+            {
+                var spoilt = desk.Exercise.Parts.ElementAtOrDefault(place);
+                if (part == spoilt) return $"=({desk.Cells(part)})/5000";
+                return "=" + (Uses(part, spoilt) ? string.Format(CultureInfo.InvariantCulture, wrong, desk.Cells(part)) : desk.Cells(part));
+            }), grade => !Uses(grade.Part, grade.Exercise.Parts.ElementAtOrDefault(place)) || grade.Outcome is not (Outcome.Sound or Outcome.FollowThrough));
+        }
+    }
+
+    private static bool Uses(Part part, Part? earlier) => earlier is not null && earlier != part && part.Key.Names.Contains(earlier.Id);
 
     private static void Hold(string way, Func<Seat, IReadOnlyList<AnswerGrade>> fill, Func<AnswerGrade, bool> isAsMade)
     {

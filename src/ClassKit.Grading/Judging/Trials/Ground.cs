@@ -11,6 +11,9 @@ internal sealed record Ground(
     IReadOnlyList<IReadOnlyDictionary<string, double>> Earlier,
     IReadOnlyList<double?> Expected)
 {
+    /// <summary>For each trial, the share of the part's tolerance that is allowed; see <see cref="OwnAllowance"/>. Null for all of it.</summary>
+    public IReadOnlyList<double>? Allowance { get; init; }
+
     private static readonly IReadOnlyDictionary<string, double> Nothing = new Dictionary<string, double>();
 
     /// <summary>The workbook as it stands, held against the right answers.</summary>
@@ -23,7 +26,8 @@ internal sealed record Ground(
     /// <param name="part">The part.</param>
     /// <param name="trials">The trials.</param>
     /// <param name="unreached">The earlier parts that fresh inputs do not reach, with how their cells are read.</param>
-    public static Ground Own(Part part, IReadOnlyList<Trial> trials, IReadOnlyDictionary<Part, Reading?> unreached)
+    /// <param name="inProportion">True if the tolerance shrinks with answers.</param>
+    public static Ground Own(Part part, IReadOnlyList<Trial> trials, IReadOnlyDictionary<Part, Reading?> unreached, bool inProportion)
     {
         List<Dictionary<string, double>> earlier = [.. trials.Select(trial =>
         {
@@ -31,10 +35,11 @@ internal sealed record Ground(
             foreach (var other in unreached.Keys) before[other.Id] = trial.Right.Answers[other.Id];
             return before;
         })];
-        return new(
-            [.. trials.Select(trial => Written(trial, unreached))],
-            earlier,
-            [.. trials.Zip(earlier, (trial, before) => trial.Number(part.Key, before))]);
+        List<double?> expected = [.. trials.Zip(earlier, (trial, before) => trial.Number(part.Key, before))];
+        return new([.. trials.Select(trial => Written(trial, unreached))], earlier, expected)
+        {
+            Allowance = inProportion ? [.. trials.Zip(expected, (trial, own) => OwnAllowance.Share(part.Tolerance, own, trial.Right.Answers[part.Id]))] : null,
+        };
     }
 
     /// <summary>Right earlier answers in all cells.</summary>
