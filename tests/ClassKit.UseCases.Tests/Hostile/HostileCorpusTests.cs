@@ -57,7 +57,7 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
     public void Files_are_inspected_or_refused_within_bounds()
     {
         var seconds = new List<(double Seconds, string Name)>();
-        foreach (var file in Corpus.Files.Where((file, at) => at % 10 == 0 || file.Name.StartsWith("the costliest", StringComparison.Ordinal)))
+        foreach (var file in Corpus.Files.Where((file, at) => at % 10 == 0 || file.Name == "the costliest, six times 0"))
         {
             var bytes = file.Make();
             var before = GC.GetAllocatedBytesForCurrentThread();
