@@ -34,6 +34,8 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
         ClassKitRun.Of("rehearse", Checkout.Demo.Lesson, "--students", "12", "--seed", "3", "--out", _folder.Of("rehearsed")).Done();
         ClassKitRun.Of(
             "follow-up", _folder.Of("rehearsed", "dealt"), "--graded", _folder.Of("rehearsed", "graded"), "--from", Path.Combine(lessons, "practice"), "--out", _folder.Of("follow-up")).Done();
+        ClassKitRun.Of("pack", Path.Combine(lessons, "no-oven-in-the-house"), "--class", Path.Combine(Checkout.Demo.Root, "demo-cohort", "no-oven-class.md"), "--out", _folder.Of("no-oven")).Done();
+        ClassKitRun.Of("rehearse", Path.Combine(lessons, "practice"), "--exercise", "tub_cut_open", "--exercise", "muffins_that_failed", "--students", "3", "--seed", "5", "--out", _folder.Of("drawn")).Done();
         ClassKitRun.Of("weigh", Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "--out", _folder.Of("weighed")).Done();
 
         // The rehearsed class's own pages are of the kinds that the tour makes; follow-up pages differ in their exercises, so a few of them speak for all.
@@ -45,6 +47,9 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
             .. Directory.EnumerateFiles(_folder.Of("weighed"), "*.html"),
             _folder.Of("weighed", "students", "amara-osei.html"),
             _folder.Of("weighed", "students", "selin-aydin.html"),
+            .. new[] { "comparison", "bench-plan", "formula-cards" }.Select(page => _folder.Of("no-oven", page + ".html")),
+            _folder.Of("drawn", "graded", "written-answers.html"),
+            Directory.EnumerateFiles(_folder.Of("drawn", "dealt", "sheets"), "*.html").Order(StringComparer.Ordinal).First(),
             .. Directory.EnumerateFiles(_folder.Of("follow-up", "pages"), "*.html").Order(StringComparer.Ordinal).Take(3),
         ];
 
