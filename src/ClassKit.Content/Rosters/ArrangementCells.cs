@@ -10,9 +10,6 @@ namespace ClassKit.Content.Rosters;
 /// <summary>Reads what a roster's line says of a student's arrangement: columns <c>large print</c>, <c>extra time</c> and <c>due</c>, each of which may be missing or empty.</summary>
 internal static class ArrangementCells
 {
-    /// <summary>As much again and half of it is the most that schools are known to grant; common practice, no source. More is a slip.</summary>
-    private const decimal MostExtra = 3;
-
     private static readonly string[] Yes = ["yes", "y", "x", "1", "true", "✓", "✔"];
 
     private static readonly string[] No = ["", "no", "n", "0", "false", "-"];
@@ -34,7 +31,7 @@ internal static class ArrangementCells
         // A workbook holds 25 % as 0.25; whoever types 25 means the same.
         var isPercent = cell.EndsWith('%');
         if (decimal.TryParse(cell.TrimEnd('%', ' ').Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
-            && (isPercent || number > MostExtra ? AnswerUnit.Held(AnswerUnit.Percent, number) : number) is > 0 and <= MostExtra and var share)
+            && (isPercent || number > Arrangement.MostExtraTime ? AnswerUnit.Held(AnswerUnit.Percent, number) : number) is > 0 and <= Arrangement.MostExtraTime and var share)
             return share;
         problems.Add(line, $"Under `extra time` stands `{cell}`", "Write how much more time the student has than the others, as a share of theirs: `25 %`.");
         return 0;

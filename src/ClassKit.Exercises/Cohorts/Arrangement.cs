@@ -8,6 +8,9 @@ namespace ClassKit.Exercises.Cohorts;
 /// <param name="Due">When this student's work is due; null for when the class's is.</param>
 public sealed record Arrangement(bool LargePrint, decimal ExtraTime, DueWish? Due)
 {
+    /// <summary>The largest share of more time that is taken for meant: four times the others' time. A judgement call; more is a slip.</summary>
+    public const decimal MostExtraTime = 3;
+
     /// <summary>As everybody.</summary>
     public static Arrangement None { get; } = new(false, 0, null);
 }

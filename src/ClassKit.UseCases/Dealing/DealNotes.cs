@@ -19,7 +19,7 @@ public static class DealNotes
             .. deal.Spread is { } spread ? [new Note.SpreadOut(spread)] : request.Wish.Set.IsNone ? (IEnumerable<Note>)[] : [new Note.SetChosen(request.Set.Exercises)],
             new Note.Dealt(dealt.Students.Count, dealt.ExercisesOf(dealt.Students[0]).Count, request.Wish.Seed, DealtJson.FileName),
             .. dealt.Due is { } due && request.Wish.Due is not null ? [new Note.DueAsNamed(due)] : (IEnumerable<Note>)[],
-            .. dealt.Students.Where(student => student is not { LargePrint: false, ExtraTime: 0, Due: null }).ToList() is { Count: > 0 } arranged ? [new Note.Arranged(arranged)] : (IEnumerable<Note>)[],
+            .. dealt.Students.Where(student => student.HasArrangement).ToList() is { Count: > 0 } arranged ? [new Note.Arranged(arranged)] : (IEnumerable<Note>)[],
             .. deal.Shared.Select(variants => new Note.VariantsShared(variants)),
             .. Idle(dealt),
         ];

@@ -18,7 +18,7 @@ internal static class DealtLists
         [.. layout.AnswersOf(student).Select(answer => new DealtDocument.AnswerPlaceEntry(
             answer.Exercise, answer.Part, answer.DefinedName, answer.Address.Sheet, answer.Address.Cell, answer.Tag, answer.Expected))])
     {
-        Arrangement = student is { LargePrint: false, ExtraTime: 0, Due: null } ? null : new(student.LargePrint, student.ExtraTime) { Due = DueEntry.Of(student.Due) },
+        Arrangement = student.HasArrangement ? new(student.LargePrint, student.ExtraTime) { Due = DueEntry.Of(student.Due) } : null,
     };
 
     /// <summary>The variants that stand in the file, before the lists are held against any rule.</summary>

@@ -13,9 +13,6 @@ internal static class DealtRules
     /// <summary>As many as a cell of a workbook can hold.</summary>
     private const int MostLetters = 32_767;
 
-    /// <summary>As in rosters.</summary>
-    private const decimal MostExtraTime = 3;
-
     /// <summary>Everything that does not hold, each with its place.</summary>
     /// <param name="document">What stands in the file.</param>
     /// <param name="dealt">The deal that it was read as.</param>
@@ -98,7 +95,7 @@ internal static class DealtRules
         if (StudentId.Fault(student.Who.Id) is { } fault) yield return $"the id is no student's. {StudentIdWords.Of(fault)}";
         if (!IsName(student.Who.Name)) yield return "the name is empty or too long";
         if (student.Workbook != Dealer.WorkbookOf(student.Who)) yield return $"the workbook is {Shown(student.Workbook)}; expected {Shown(Dealer.WorkbookOf(student.Who))}";
-        if (student.ExtraTime is not (>= 0 and <= MostExtraTime)) yield return $"the extra time is {student.ExtraTime} of the others' time";
+        if (student.ExtraTime is not (>= 0 and <= Arrangement.MostExtraTime)) yield return $"the extra time is {student.ExtraTime} of the others' time";
         if (student.Variants.Count == 0) yield return "nothing was dealt";
         foreach (var (part, answer) in student.Variants.SelectMany(variant => variant.Exercise.Parts.Where(part => variant.Answers.ContainsKey(part.Id)).Select(part => (part, variant.Answers[part.Id]))))
         {

@@ -37,7 +37,7 @@ internal sealed class WorkbookTemplate
     public static bool Suits(PracticeLayout layout, DealtStudent student) =>
         !CellText.LooksLikeFormula(student.Who.Shown) && !CellText.LooksLikeFormula(student.Who.Id)
         && student.Who.Shown.Length > 0
-        && student is { LargePrint: false, ExtraTime: 0, Due: null }
+        && !student.HasArrangement
         // The order of options is a student's own.
         && !layout.Exercises.Any(exercise => exercise.Options.Count > 0)
         && !layout.Exercises.Any(exercise => CellText.LooksLikeFormula(ExerciseSheet.ProblemOf(exercise, student)));
