@@ -55,6 +55,7 @@ public static class CommandLine
         DealCommand.Create(report),
         PracticeCommand.Create(report),
         FollowUpCommand.Create(report),
+        PaperCommand.Create(report),
         GradeCommand.Create(report),
         RegradeCommand.Create(report),
         GradeExchangeCommand.Create(report),

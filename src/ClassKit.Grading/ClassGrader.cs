@@ -6,6 +6,7 @@ using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Intake;
 using ClassKit.Grading.Integrity;
 using ClassKit.Grading.Judging;
+using ClassKit.Grading.OnPaper;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading;
@@ -73,6 +74,14 @@ public sealed class ClassGrader
 
     /// <summary>A file that nobody is asked about: left behind by a program, or one that even its name cannot be read of.</summary>
     public static JudgedFile OfNobody(ReturnedFile file) => new(file, null, null);
+
+    /// <summary>Judges what a student answered on paper.</summary>
+    public JudgedFile Judge(PaperWork work)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        var grade = new StudentGrade(work.Student.Who, GradeStatus.Graded, work.Place, _grader.Grade(work), []) { Rule = _dealt.Marking.Total };
+        return new(new ReturnedFile(work.Place, null, null) { Digest = work.Digest }, work.Student, grade) { IsPaper = true };
+    }
 
     private JudgedFile As(ReturnedFile file, DealtStudent? named) => Named(Judge(file, named), named);
 

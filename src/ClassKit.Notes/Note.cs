@@ -118,6 +118,14 @@ public abstract record Note
     /// <param name="Leftovers">How many files programs left there.</param>
     public sealed record Graded(int Students, int WithGrade, int Missing, int Unreadable, int OtherFiles, int Leftovers) : Note;
 
+    /// <summary>Students were graded by what they wrote on paper.</summary>
+    /// <param name="Students">How many.</param>
+    public sealed record OnPaper(int Students) : Note;
+
+    /// <summary>Something typed from paper was not taken over.</summary>
+    /// <param name="What">What, and why not.</param>
+    public sealed record PaperFault(ClassKit.Grading.OnPaper.PaperFault What) : Note;
+
     /// <summary>A file could not be judged, by a mistake of ours.</summary>
     /// <param name="File">Which.</param>
     /// <param name="Fault">What went wrong, for those who mend it.</param>

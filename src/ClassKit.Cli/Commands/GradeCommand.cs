@@ -14,6 +14,7 @@ internal static class GradeCommand
     {
         var dealt = GradingOptions.Dealt();
         var returned = GradingOptions.Returned();
+        var paper = GradingOptions.Paper();
         var corrections = GradingOptions.Corrections();
         var due = GradingOptions.Due();
         var profile = GradingOptions.Class();
@@ -21,15 +22,17 @@ internal static class GradeCommand
         var takeOver = GradingOptions.TakeOver();
         var to = CommonOptions.Out("grades, feedback and class report");
         var pseudonymous = new Option<bool>("--pseudonymous") { Description = "Write reports without names; the key to them goes to a folder of its own beside DIR, called DIR-key." };
-        var command = new Command(GradeClass.Kind, "Grade returned workbooks: gradebook, feedback a student, class report.") { dealt, returned, to, corrections, due, profile, earlier, takeOver, pseudonymous };
+        var command = new Command(GradeClass.Kind, "Grade returned workbooks: gradebook, feedback a student, class report.") { dealt, returned, paper, to, corrections, due, profile, earlier, takeOver, pseudonymous };
+        GradingOptions.RequireWork(command, returned, paper);
         command.Validators.Add(result =>
         {
             if (result.GetValue(takeOver) && result.GetValue(pseudonymous)) result.AddError("--take-over goes with grades under names, not with --pseudonymous.");
         });
         command.SetAction(parsed => Run(
             report,
-            new(parsed.GetRequiredValue(dealt), parsed.GetRequiredValue(returned))
+            new(parsed.GetRequiredValue(dealt), parsed.GetValue(returned))
             {
+                Paper = parsed.GetValue(paper),
                 Corrections = parsed.GetValue(corrections),
                 Due = parsed.GetValue(due),
                 ClassFile = parsed.GetValue(profile),
@@ -58,6 +61,6 @@ internal static class GradeCommand
             return produced with { Notes = [.. written.Notes, new Note.KeyApart(DisplayPath.Of(keyFolder)), .. produced.Notes] };
         }));
 
-        OutputTarget Target(string folder, string ofKind, params IEnumerable<string> others) => new(folder, ofKind, [paths.Dealt, paths.Returned, paths.ClassFile, paths.Earlier, .. others]);
+        OutputTarget Target(string folder, string ofKind, params IEnumerable<string> others) => new(folder, ofKind, [paths.Dealt, paths.Returned, paths.Paper, paths.ClassFile, paths.Earlier, .. others]);
     }
 }

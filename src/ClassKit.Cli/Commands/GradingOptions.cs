@@ -9,7 +9,15 @@ internal static class GradingOptions
 {
     public static Argument<string> Dealt() => new("DEALT") { Description = "The folder that `classkit deal` made." };
 
-    public static Option<string> Returned() => new("--returned") { Description = "The folder or zip with what came back.", HelpName = "DIR-or-ZIP", Required = true };
+    public static Option<string?> Returned() => new("--returned") { Description = "The folder or zip with what came back; needed unless all answered on paper.", HelpName = "DIR-or-ZIP" };
+
+    public static Option<string?> Paper() => new("--paper") { Description = "The workbook of `classkit paper` with the answers typed in that students wrote on paper.", HelpName = "FILE" };
+
+    /// <summary>There must be something to grade.</summary>
+    public static void RequireWork(Command command, Option<string?> returned, Option<string?> paper) => command.Validators.Add(result =>
+    {
+        if (result.GetValue(returned) is null && result.GetValue(paper) is null) result.AddError("Name what came back with --returned, or answers on paper with --paper.");
+    });
 
     public static Option<DueWish?> Due() => new("--due")
     {

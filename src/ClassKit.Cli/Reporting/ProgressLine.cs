@@ -70,6 +70,7 @@ internal sealed class ProgressLine : IProgress<RunProgress>, IDisposable
             RunStep.Weighing => "Weighing marks",
             RunStep.FillingIn => "Filling in workbooks",
             RunStep.Judging => "Judging what came back",
+            RunStep.LayingOut => "Laying out what to mark on",
             RunStep.MakingFiles => "Making files",
         };
         return progress.Total is { } total ? string.Create(CultureInfo.InvariantCulture, $"{what}: {progress.Done} of {total}") : what;

@@ -124,6 +124,19 @@ public abstract record Flag
         internal override Flag Under(IDisguise disguise) => new FormulaToLookAt(Place.Under(disguise), Formula.Under(disguise));
     }
 
+    /// <summary>A student returned a file and answered on paper as well; the one of more points counts.</summary>
+    /// <param name="Student">Who.</param>
+    /// <param name="File">The file, or the one that counts among several.</param>
+    /// <param name="Paper">Where the answers on paper stand.</param>
+    /// <param name="PaperCounts">True if the paper counts.</param>
+    public sealed record PaperBeside(Student Student, ReturnedName File, ReturnedName Paper, bool PaperCounts) : Flag
+    {
+        /// <inheritdoc/>
+        public override string Code => FlagCodes.PaperBeside;
+
+        internal override Flag Under(IDisguise disguise) => this with { Student = disguise.OfStudent(Student), File = File.Under(disguise), Paper = Paper.Under(disguise) };
+    }
+
     /// <summary>Wrong numbers that are right for what another student was dealt.</summary>
     /// <param name="Student">Whose numbers they are.</param>
     /// <param name="Other">For whom they are right.</param>

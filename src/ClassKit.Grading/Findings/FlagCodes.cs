@@ -21,6 +21,9 @@ public static class FlagCodes
     /// <summary>A student returned more than one file.</summary>
     public const string SeveralFiles = "several-files";
 
+    /// <summary>A student returned a file and answered on paper as well.</summary>
+    public const string PaperBeside = "paper-beside-file";
+
     /// <summary>A student returned a workbook of another deal, which was not graded.</summary>
     public const string OtherDeal = "other-deal";
 

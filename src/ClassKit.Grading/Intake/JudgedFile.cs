@@ -14,6 +14,9 @@ public sealed class JudgedFile
     internal JudgedFile(ReturnedFile file, DealtStudent? student, StudentGrade? grade) =>
         (_file, Student, Grade, Points, OutOf) = (file with { Workbook = null }, student, grade, grade?.Points, grade?.OutOf);
 
+    /// <summary>True for what was answered on paper.</summary>
+    internal bool IsPaper { get; init; }
+
     /// <summary>The path of the file.</summary>
     public string Path => _file.Path;
 

@@ -8,7 +8,7 @@ public sealed class JudgedFiles
 {
     private readonly VersionChooser _order;
     private readonly List<JudgedFile> _files = [];
-    private readonly Dictionary<string, JudgedFile> _counting = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Student, bool IsPaper), JudgedFile> _counting = [];
     private readonly Lock _lock = new();
 
     internal JudgedFiles(DealtClass dealt) => _order = new(dealt);
@@ -24,14 +24,14 @@ public sealed class JudgedFiles
         {
             _files.Add(file);
             if (file is not { IsGraded: true, Student.Who.Id: var id }) return;
-            if (!_counting.TryGetValue(id, out var counting))
+            if (!_counting.TryGetValue((id, file.IsPaper), out var counting))
             {
-                _counting[id] = file;
+                _counting[(id, file.IsPaper)] = file;
                 return;
             }
 
             var isBetter = _order.Compare(file, counting) < 0;
-            if (isBetter) _counting[id] = file;
+            if (isBetter) _counting[(id, file.IsPaper)] = file;
             (isBetter ? counting : file).ForgetAnswers();
         }
     }

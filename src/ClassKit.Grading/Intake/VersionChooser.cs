@@ -18,7 +18,8 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     /// <param name="files">At least none; leftovers are not among them.</param>
     public (StudentGrade Grade, IReadOnlyList<AccountedFile> Files) Choose(DealtStudent student, IReadOnlyList<JudgedFile> files)
     {
-        var versions = files.Where(file => file.IsGraded).Order(this).ToList();
+        var versions = files.Where(file => file.IsGraded && !file.IsPaper).Order(this).ToList();
+        var paper = files.FirstOrDefault(file => file.IsPaper);
         var refused = files.Where(file => !file.IsGraded && file.Other is null).ToList();
         List<AccountedFile> others =
         [
@@ -26,15 +27,17 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
             .. files.Where(file => file.Other is not null).Select(file => file.As(FileFate.OtherDeal, new Uncounted.OfOtherDeal(file.Other!, dealt.LessonTitle, dealt.Identity?.Code))),
         ];
         var strays = OfOtherDeals(others);
-        if (versions.Count == 0) return (Ungraded(student, refused, strays), others);
+        if (versions.Count == 0 && paper is null) return (Ungraded(student, refused, strays), others);
 
-        var counts = versions[0];
+        // Paper bears no time of its own, so that whatever versions are chosen by, it stands against the chosen one by points alone.
+        var counts = paper is not null && (versions.Count == 0 || paper.Points > versions[0].Points) ? paper : versions[0];
         var grade = counts.Grade!;
-        var several = versions.Count + refused.Count > 1 ? [Several(student, counts, [.. versions, .. refused])] : (IEnumerable<Flag>)[];
-        return (grade with { Flags = [.. grade.Flags, .. several, .. strays] },
+        var beside = paper is not null && versions.Concat(refused).FirstOrDefault() is { } file ? [new Flag.PaperBeside(student.Who, file.Name, paper.Name, counts == paper)] : (IEnumerable<Flag>)[];
+        var several = versions.Count + refused.Count > 1 && counts != paper ? [Several(student, counts, [.. versions, .. refused])] : (IEnumerable<Flag>)[];
+        return (grade with { Flags = [.. grade.Flags, .. several, .. beside, .. strays] },
         [
-            counts.As(FileFate.Graded),
-            .. versions.Skip(1).Select(version => version.As(FileFate.OtherVersion, Why(student, version, counts))),
+            counts.As(counts == paper ? FileFate.Paper : FileFate.Graded),
+            .. versions.Append(paper).OfType<JudgedFile>().Where(version => version != counts).Select(version => version.As(FileFate.OtherVersion, Why(student, version, version.IsPaper || version == versions[0] ? counts : versions[0]))),
             .. others,
         ]);
     }
@@ -67,10 +70,11 @@ internal sealed class VersionChooser(DealtClass dealt) : IComparer<JudgedFile>
     private Uncounted Why(DealtStudent student, JudgedFile version, JudgedFile counts)
     {
         if (version.Digest is not null && version.Digest == counts.Digest) return new Uncounted.Copy(counts.Name);
-        WhyThatVersion because = (_marking.Versions, version.Changed, counts.Changed) switch
+        var byTime = _marking.Versions == VersionChoice.Newest && !version.IsPaper && !counts.IsPaper;
+        WhyThatVersion because = (byTime, version.Changed, counts.Changed) switch
         {
-            (VersionChoice.Newest, { } changed, { } last) when changed != last => new WhyThatVersion.Newer(last, changed),
-            (VersionChoice.Newest, null, _) or (VersionChoice.Newest, _, null) => new WhyThatVersion.SaysWhen(),
+            (true, { } changed, { } last) when changed != last => new WhyThatVersion.Newer(last, changed),
+            (true, null, _) or (true, _, null) => new WhyThatVersion.SaysWhen(),
             _ when version.Points == counts.Points => new WhyThatVersion.EarnsAsMuch(),
             _ => new WhyThatVersion.EarnsMost(),
         };

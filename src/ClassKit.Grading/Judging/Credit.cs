@@ -10,10 +10,17 @@ internal static class Credit
 {
     /// <summary>What the answer earned, to a hundredth of a point, ties away from zero.</summary>
     public static decimal Points(MarkingScheme marking, Part part, Judgement judgement) =>
-        Math.Round(part.Points * Share(marking, part, judgement), 2, MidpointRounding.AwayFromZero);
+        Math.Round(part.Points * Earned(marking, part, judgement), 2, MidpointRounding.AwayFromZero);
 
     /// <summary>What the answer could earn: nothing where we could not judge, so that it never counts against the student.</summary>
     public static decimal OutOf(Part part, Judgement judgement) => judgement.Outcome == Outcome.Unsupported ? 0 : part.Points;
+
+    /// <summary>Working that shows the method has the method's share at least, whatever number came of it.</summary>
+    private static decimal Earned(MarkingScheme marking, Part part, Judgement judgement)
+    {
+        var share = Share(marking, part, judgement);
+        return judgement.WorkingSeen && part.FormulaAsked ? Math.Max(share, 1 - marking.AccuracyShare) : share;
+    }
 
     private static decimal Share(MarkingScheme marking, Part part, Judgement judgement)
     {

@@ -9,6 +9,7 @@ using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.OnPaper;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
@@ -46,6 +47,9 @@ internal sealed class ExerciseJudge
         _neighbours = neighbours;
     }
 
+    /// <summary>What the student answered on paper; null for a workbook.</summary>
+    public PaperWork? Paper { get; init; }
+
     private Trial Dealt => _trials[0];
 
     /// <summary>True if what follows from own answers is held to a tolerance in proportion: so it is since near misses are looked for, and records of before are judged as they were.</summary>
@@ -60,14 +64,34 @@ internal sealed class ExerciseJudge
         if (part.InWords is not null) return CollectWords(part);
         if (part.Choice is not null) return JudgeChoice(part, earlier);
         var answer = _returned.Content(part) is { } content ? new TriedAnswer(part, content, _returned, _trials, earlier, InProportion) : null;
-        var judgement = answer is null ? Blank(part) : Judge(answer, earlier);
+        var judgement = OnPaper(part, answer is null ? Blank(part) : Judge(answer, earlier));
         Remember(part, answer, judgement, earlier);
         return new AnswerGrade(
             _exercise, part, judgement.Outcome,
             Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
             answer?.Dealt.Value ?? CellValue.Blank, Dealt.Right.Answers[part.Id],
             answer?.Content.Formula is { } formula ? "=" + formula : null,
-            judgement.Findings, earlier.Wrong.ToDictionary(before => before.Id, OwnNumber));
+            judgement.Findings, earlier.Wrong.ToDictionary(before => before.Id, OwnNumber))
+        {
+            Paper = WorkingFor(part),
+        };
+    }
+
+    private PaperWorking? WorkingFor(Part part) => Paper?.Working(_exercise.Id, part.Id);
+
+    /// <summary>The same for an answer on paper: no cell waits for a percentage, and working that the instructor saw shows the method as a formula would.</summary>
+    private Judgement OnPaper(Part part, Judgement judgement)
+    {
+        if (WorkingFor(part) is not { } working) return judgement;
+        judgement = judgement with { Beside = [.. judgement.Beside.Where(finding => finding is not AnswerFinding.HundredfoldPercent)] };
+        if (working == PaperWorking.NotSeen) return judgement;
+        judgement = judgement with { MethodShown = true, WorkingSeen = true };
+        return judgement switch
+        {
+            { Outcome: Outcome.ValueOnly } => judgement with { Outcome = Outcome.Sound, Finding = new AnswerFinding.Right() },
+            { Finding: AnswerFinding.FollowsThrough follows } => judgement with { Finding = follows with { MethodShown = true } },
+            _ => judgement,
+        };
     }
 
     private AnswerGrade JudgeChoice(Part part, EarlierAnswers earlier)
@@ -84,6 +108,7 @@ internal sealed class ExerciseJudge
             judgement.Findings, earlier.Wrong.ToDictionary(before => before.Id, OwnNumber))
         {
             Chosen = chosen,
+            Paper = WorkingFor(part),
         };
     }
 
@@ -96,7 +121,10 @@ internal sealed class ExerciseJudge
         return new(
             _exercise, part, judgement.Outcome,
             Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
-            words is null ? CellValue.Blank : CellValue.FromText(words.Text), Dealt.Right.Answers[part.Id], null, judgement.Findings, new Dictionary<string, double>());
+            words is null ? CellValue.Blank : CellValue.FromText(words.Text), Dealt.Right.Answers[part.Id], null, judgement.Findings, new Dictionary<string, double>())
+        {
+            Paper = WorkingFor(part),
+        };
     }
 
     private double OwnNumber(Part part) => Dealt.Held.TryGetValue(part.Id, out var held) ? held : Dealt.Meant[part.Id];

@@ -21,6 +21,9 @@ internal sealed record Judgement(Outcome Outcome, Reading? Reading, bool MethodS
     /// <summary>The one small thing that makes an incorrect answer wrong, where it is known.</summary>
     public SlipKind? Slip { get; init; }
 
+    /// <summary>True if the instructor saw working on paper that shows the method, whatever came of it.</summary>
+    public bool WorkingSeen { get; init; }
+
     /// <summary>True if the number is right, so that later parts built on it are right as well.</summary>
     public bool IsRightNumber => Outcome is Outcome.Sound or Outcome.ValueOnly;
 }

@@ -10,6 +10,7 @@ using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Quoting;
 using ClassKit.Grading.Intake;
 using ClassKit.Grading.NearMisses;
+using ClassKit.Grading.OnPaper;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
@@ -31,8 +32,11 @@ internal sealed class WorkbookGrader
         if (fresh.Version >= JudgeRecord.FirstWithNearMisses) _neighbours = new(fresh.ToTellApart);
     }
 
+    /// <summary>Judges what was answered on paper as the same numbers typed into the workbook, and with it the working that the instructor saw.</summary>
+    public IReadOnlyList<AnswerGrade> Grade(PaperWork work) => Grade(work.Student, PaperSnapshot.Of(work, _layout), [], work);
+
     /// <summary>Judges every answer; flags gathers what the instructor should see.</summary>
-    public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, ICollection<Flag> flags)
+    public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, ICollection<Flag> flags, PaperWork? paper = null)
     {
         var texts = new TextFormulas(returned);
         var workbook = texts.Revived();
@@ -40,13 +44,13 @@ internal sealed class WorkbookGrader
         var finder = new CellFinder(workbook, _dealt.Plan);
         return
         [
-            .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags))
+            .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags, paper))
                 .Select(found => found.Grade.Part.InWords is null && returned.Find(found.Cell) is { } content && texts.IsOne(content) ? found.Grade with { Findings = [.. found.Grade.Findings, new AnswerFinding.StoodAsText()] } : found.Grade),
         ];
     }
 
     private IEnumerable<(CellAddress Cell, AnswerGrade Grade)> Grade(
-        DealtStudent student, Exercise exercise, WorkbookSnapshot workbook, WorkbookEvaluator evaluator, CellFinder finder, ICollection<Flag> flags)
+        DealtStudent student, Exercise exercise, WorkbookSnapshot workbook, WorkbookEvaluator evaluator, CellFinder finder, ICollection<Flag> flags, PaperWork? paper)
     {
         var found = finder.Find(_layout.Of(exercise.Id));
         var (givens, answers) = (found.Givens, found.Answers);
@@ -55,7 +59,7 @@ internal sealed class WorkbookGrader
         var dealt = student.Of(exercise.Id);
         FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
-        var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise), _neighbours).Judge();
+        var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise), _neighbours) { Paper = paper }.Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported && grade.Part.InWords is null))
             flags.Add(new Flag.FormulaToLookAt(Place(answers[grade.Part.Id], student), new(grade.Formula!)));
         return grades.Select(grade => (answers[grade.Part.Id], grade));

@@ -33,6 +33,9 @@ public sealed record AnswerGrade(
     /// <summary>The option that was chosen; null where none could be told, and where a number was asked.</summary>
     public ChoiceOption? Chosen { get; init; }
 
+    /// <summary>What was seen of the working, for an answer on paper; null for one in a workbook.</summary>
+    public PaperWorking? Paper { get; init; }
+
     /// <summary>The instructor's correction that the points follow; null where they are the grader's.</summary>
     public AppliedCorrection? Correction { get; init; }
 

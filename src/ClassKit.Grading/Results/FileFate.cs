@@ -6,6 +6,9 @@ public enum FileFate
     /// <summary>It was graded, and counts.</summary>
     Graded,
 
+    /// <summary>It is what a student answered on paper, was graded, and counts.</summary>
+    Paper,
+
     /// <summary>It was graded, and another file of the same student counts.</summary>
     OtherVersion,
 

@@ -28,6 +28,17 @@ public static class OutcomeWords
     /// <exception cref="InvalidOperationException">The word stands for nothing of the kind; <paramref name="word"/> comes from a record that was checked.</exception>
     public static FileFate FindFate(string word) => Enum.GetValues<FileFate>().First(fate => Of(fate) == word);
 
+    /// <summary>The word for what was seen of working on paper.</summary>
+    public static string Of(PaperWorking working) => working switch
+    {
+        PaperWorking.NotSeen => "number-alone",
+        PaperWorking.ShowsMethod => "working-shows-method",
+    };
+
+    /// <summary>What was seen of working that a word is said of.</summary>
+    /// <exception cref="InvalidOperationException">The word stands for nothing of the kind; <paramref name="word"/> comes from a record that was checked.</exception>
+    public static PaperWorking FindWorking(string word) => Enum.GetValues<PaperWorking>().First(working => Of(working) == word);
+
     /// <summary>The word for a status.</summary>
     public static string Of(GradeStatus status) => status switch
     {
@@ -40,6 +51,7 @@ public static class OutcomeWords
     public static string Of(FileFate fate) => fate switch
     {
         FileFate.Graded => "graded",
+        FileFate.Paper => "paper",
         FileFate.OtherVersion => "other-version",
         FileFate.Refused => "refused",
         FileFate.OurError => "our-error",

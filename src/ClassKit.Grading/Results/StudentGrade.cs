@@ -21,6 +21,9 @@ public sealed record StudentGrade(
     /// <summary>True if there are points to show, by grading or by the instructor's hand.</summary>
     public bool HasPoints => Answers.Count > 0;
 
+    /// <summary>True if it was answered on paper, and the instructor typed it.</summary>
+    public bool IsFromPaper => Answers.Any(answer => answer.Paper is not null);
+
     /// <summary>That the work came late; null if it did not, or if nobody asked.</summary>
     public Late? Late { get; init; }
 

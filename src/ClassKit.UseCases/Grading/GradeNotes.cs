@@ -14,6 +14,9 @@ public static class GradeNotes
         ArgumentNullException.ThrowIfNull(graded);
         var (grades, summary) = (graded.Grades, graded.Summary);
         List<Note> notes = [.. Note.OtherDeals.In(grades) is { } others ? [others] : (IEnumerable<Note>)[], Counts(grades)];
+        var onPaper = grades.Students.Count(student => student.IsFromPaper);
+        if (onPaper > 0) notes.Add(new Note.OnPaper(onPaper));
+        notes.AddRange(graded.PaperFaults.Select(fault => new Note.PaperFault(fault)));
         notes.AddRange(grades.Files.Where(file => file.Fault is not null).Select(file => new Note.NotJudged(new(file.File), file.Fault!)));
         var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);
         if (corrected > 0) notes.Add(new Note.Corrected(corrected));

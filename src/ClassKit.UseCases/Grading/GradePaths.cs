@@ -2,19 +2,24 @@ using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.OnPaper;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Papers;
 using ClassKit.Wording.Gradebooks;
 
 namespace ClassKit.UseCases.Grading;
 
 /// <summary>Where what grading takes lies on disk.</summary>
 /// <param name="Dealt">A folder that dealing made.</param>
-/// <param name="Returned">A folder or a zip.</param>
-public sealed record GradePaths(string Dealt, string Returned)
+/// <param name="Returned">A folder or a zip; null where nothing came back but paper.</param>
+public sealed record GradePaths(string Dealt, string? Returned)
 {
+    /// <summary>A workbook of answers on paper; null for none.</summary>
+    public string? Paper { get; init; }
+
     /// <summary>The instructor's table of corrections; null for the one that lies in <see cref="Graded"/>, if there is one.</summary>
     public string? Corrections { get; init; }
 
@@ -68,11 +73,14 @@ public sealed record GradePaths(string Dealt, string Returned)
         if (!deadline.Succeeded) return new(null, deadline.Problems);
         var corrections = Table is { } table ? CorrectionsReader.Read(table, dealt) : new([], []);
         if (!corrections.Succeeded) return new(null, corrections.Problems);
-        var returned = ReturnedFiles.At(Returned);
+        var returned = Returned is null ? new(ReturnedFiles.Of(), []) : ReturnedFiles.At(Returned);
         if (!returned.Succeeded) return new(null, returned.Problems);
+        var paper = Paper is null ? new(PaperReading.Nothing, []) : PaperFile.Read(Paper, dealt);
+        if (!paper.Succeeded) return new(null, paper.Problems);
         return new(
             new(dealt, returned.Model)
             {
+                Paper = paper.Model,
                 Corrections = corrections.Model,
                 Deadline = deadline.Model,
                 Typed = ReadsGradebook && Graded is not null ? TypedIntoGradebook.Read(Graded, dealt, corrections.Model) : TypedIntoGradebook.Nothing,

@@ -1,6 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Marking;
+using ClassKit.Grading.OnPaper;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Intake;
 
@@ -11,6 +12,9 @@ namespace ClassKit.UseCases.Grading;
 /// <param name="Returned">What came back.</param>
 public sealed record GradeRequest(DealtClass Dealt, ReturnedFiles Returned)
 {
+    /// <summary>What was answered on paper.</summary>
+    public PaperReading Paper { get; init; } = PaperReading.Nothing;
+
     /// <summary>What the instructor decided on answers.</summary>
     public IReadOnlyList<Correction> Corrections { get; init; } = [];
 

@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Grading.OnPaper;
 using ClassKit.Grading.Pseudonyms;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
@@ -17,11 +18,14 @@ public sealed record GradeResult(ClassGrades Grades, ClassSummary Summary, Settl
     /// <summary>Why an earlier grading that there is could not be read; empty if it could.</summary>
     public IReadOnlyList<Diagnostic> Unread { get; init; } = [];
 
+    /// <summary>What was typed from paper and is not taken over.</summary>
+    public IReadOnlyList<PaperFault> PaperFaults { get; init; } = [];
+
     /// <summary>The same without names, and apart from it the key that says who is who.</summary>
     public (GradeResult Reports, PseudonymKey Key) UnderPseudonyms()
     {
         var key = new PseudonymKey(Grades.Dealt);
         var grades = Pseudonymizer.Apply(Grades, key);
-        return (this with { Grades = grades, Summary = ClassSummarizer.Summarize(grades, WrongMethods.FewestWithoutNames) }, key);
+        return (this with { PaperFaults = [], Grades = grades, Summary = ClassSummarizer.Summarize(grades, WrongMethods.FewestWithoutNames) }, key);
     }
 }

@@ -131,6 +131,10 @@ internal sealed record GradesDocument(
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public CorrectionEntry? Correction { get; init; }
 
+        /// <summary>What was seen of the working, for an answer on paper: number-alone or working-shows-method. Absent for one in a workbook.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public string? Paper { get; init; }
+
         /// <summary>True where <see cref="Value"/> is the text of an error value; absent where it is what it is.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
         public bool IsError { get; init; }
@@ -160,7 +164,7 @@ internal sealed record GradesDocument(
     /// <param name="File">Its path within what was returned.</param>
     /// <param name="Sha256">The digest of what was read; null for a file that was not.</param>
     /// <param name="Modified">When it was saved last, by what stands inside it; null if it does not say.</param>
-    /// <param name="Fate">graded, other-version, refused, our-error, not-of-this-class, other-deal or leftover.</param>
+    /// <param name="Fate">graded, paper, other-version, refused, our-error, not-of-this-class, other-deal or leftover.</param>
     /// <param name="Student">The id of the student whose it is, or by its name seems to be; else null.</param>
     /// <param name="Reason">Why it does not count; empty for one that does.</param>
     internal sealed record FileEntry(string File, string? Sha256, DateTime? Modified, string Fate, string? Student, string Reason)

@@ -98,6 +98,7 @@ public static class GradesJson
     {
         Correction = answer.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null,
         Chosen = answer.Chosen?.Id,
+        Paper = answer.Paper is { } working ? OutcomeWords.Of(working) : null,
         IsError = answer.Value.IsError,
         Findings = [.. answer.Findings.Select(FindingShapes.All.Entry)],
         OwnEarlier = answer.OwnEarlierAnswers.Count > 0 ? answer.OwnEarlierAnswers : null,

@@ -74,6 +74,7 @@ internal static class GradesModel
             entry.OwnEarlier ?? new Dictionary<string, double>())
         {
             Chosen = entry.Chosen is { } chosen ? Chosen(part, chosen) : null,
+            Paper = entry.Paper is { } working ? OutcomeWords.FindWorking(working) : null,
             Correction = entry.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null,
         };
     }

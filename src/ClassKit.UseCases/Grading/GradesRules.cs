@@ -11,6 +11,8 @@ internal static class GradesRules
     private static readonly HashSet<string> Statuses = [.. Enum.GetValues<GradeStatus>().Select(OutcomeWords.Of)];
     private static readonly HashSet<string> Outcomes = [.. Enum.GetValues<Outcome>().Select(OutcomeWords.Of)];
 
+    private static readonly HashSet<string> Workings = [.. Enum.GetValues<PaperWorking>().Select(OutcomeWords.Of)];
+
     private static readonly HashSet<string> Fates = [.. Enum.GetValues<FileFate>().Select(OutcomeWords.Of)];
 
     private const decimal MostPoints = 1_000_000_000;
@@ -34,6 +36,7 @@ internal static class GradesRules
             if (!ArePoints(student.Points) || !ArePoints(student.OutOf) || student.Late is { Days: < 1 } or { Off: < 0 or > 1 } or { Minutes: < 0 or > 100_000_000 }) yield return $"student “{student.Id}”: points or lateness are out of range";
             if (student.Answers.GroupBy(answer => (answer.Exercise, answer.Part)).Any(same => same.Count() > 1)) yield return $"student “{student.Id}”: an answer stands twice";
             if (student.Answers.FirstOrDefault(answer => !Outcomes.Contains(answer.Outcome)) is { } strange) yield return $"student “{student.Id}”: “{strange.Outcome}” is no outcome; expected {string.Join(", ", Outcomes)}";
+            if (student.Answers.FirstOrDefault(answer => answer.Paper is { } paper && !Workings.Contains(paper)) is { } unseen) yield return $"student “{student.Id}”: “{unseen.Paper}” says nothing of working on paper; expected {string.Join(" or ", Workings)}";
             if (student.Answers.Any(answer => !ArePoints(answer.Points) || !ArePoints(answer.OutOf))) yield return $"student “{student.Id}”: an answer's points are out of range";
         }
     }

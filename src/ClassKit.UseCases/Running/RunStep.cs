@@ -33,6 +33,9 @@ public enum RunStep
     /// <summary>Reads and judges what came back; counts files.</summary>
     Judging,
 
+    /// <summary>Lays out what an instructor marks on; counts nothing.</summary>
+    LayingOut,
+
     /// <summary>Makes the files of a result; counts files.</summary>
     MakingFiles,
 }

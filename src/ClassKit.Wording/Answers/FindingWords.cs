@@ -22,8 +22,12 @@ public static class FindingWords
     public static string Of(AnswerGrade answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        return string.Join(' ', answer.Findings.Select(finding => finding is AnswerFinding.NearMiss miss ? NearMissWords.Of(miss, answer.Exercise, answer.Part) : Of(finding, answer.Part)));
+        return string.Join(' ', answer.Findings.Select(finding => Of(finding, answer)).Concat(PaperWords.Beside(answer)));
     }
+
+    private static string Of(AnswerFinding finding, AnswerGrade answer) => finding is AnswerFinding.NearMiss miss
+        ? NearMissWords.Of(miss, answer.Exercise, answer.Part)
+        : (answer.Paper is null ? null : PaperWords.Of(finding, answer.Part)) ?? Of(finding, answer.Part);
 
     private static string Of(AnswerFinding finding, Part part) => finding switch
     {
@@ -94,6 +98,6 @@ public static class FindingWords
         _ => $"Your formula comes to {CellErrorText.Of(error)}, which is not a number.",
     };
 
-    private static string Parts(IReadOnlyList<Part> parts) =>
+    internal static string Parts(IReadOnlyList<Part> parts) =>
         Counted.Noun(parts.Count, "part") + " " + string.Join(" and ", parts.Select(part => $"“{part.Ask.TrimEnd('.', '?')}”"));
 }

@@ -26,6 +26,8 @@ public static class FlagWords
         Flag.OtherSheet(var exercise, var sheet) => $"{exercise} was answered on the sheet “{Quoted.Of(sheet)}”, and that one was graded. A sheet is easily copied or renamed.",
         Flag.SavedLate late => Late(late),
         Flag.SeveralFiles several => Several(several),
+        Flag.PaperBeside(var student, var file, var paper, var paperCounts) =>
+            $"{student.Shown} returned {Quoted.Of(file)} and answered on paper as well ({Quoted.Of(paper)}). {(paperCounts ? "The paper counts: the file earns less, or cannot be read" : "The file counts, which earns as much or more")}.",
         Flag.OfOtherDeal(var file, var why) => $"{Quoted.Of(file)}: {UncountedWords.Of(why)}",
         Flag.DealDoubtful { Others.Count: > 0 } doubt =>
             $"{Quoted.Of(doubt.File)}: sheets of several deals were put together in it ({string.Join(", ", doubt.Others)} besides {doubt.Own}). Its numbers are those dealt here, so it was graded. Please look at it.",

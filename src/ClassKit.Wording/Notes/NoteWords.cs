@@ -11,6 +11,7 @@ using ClassKit.Wording.Counts;
 using ClassKit.Wording.Files;
 using ClassKit.Wording.Gradebooks;
 using ClassKit.Wording.Items;
+using ClassKit.Wording.Papers;
 using ClassKit.Wording.Quoting;
 using ClassKit.Wording.Regrading;
 
@@ -54,6 +55,8 @@ public static class NoteWords
         Note.NothingGraded(var students) => $"Nothing is known of {Names(students)}, of whom nothing was graded.",
         Note.OtherDeals others => OtherDealWords.Mostly(others),
         Note.Graded graded => Of(graded),
+        Note.OnPaper(var students) => $"{Counted.Of(students, "student is", "students are")} graded from paper.",
+        Note.PaperFault(var what) => $"On paper, {PaperFaultWords.Of(what)}",
         Note.NotJudged(var file, var fault) => $"{Quoted.Of(file)} could not be judged, by a mistake of ours: look at it yourself, and please report “{fault}”. It counts neither for nor against anyone.",
         Note.Corrected(var answers) => $"{Counted.Of(answers, "answer has", "answers have")} the points of your corrections.",
         Note.WrittenAnswers(var answers, var page) => answers == 1

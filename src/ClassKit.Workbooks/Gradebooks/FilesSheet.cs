@@ -34,7 +34,7 @@ internal static class FilesSheet
         foreach (var file in unmatched[false])
             yield return [file.File, file.Student is { } student ? $"nobody (from {student.Shown})" : "nobody", UncountedWords.Of(file)];
         foreach (var student in grades.Students.Where(student => student.File is not null))
-            yield return [student.File, student.Who.Shown, student.Status == GradeStatus.Unreadable ? "unreadable, see the flags" : ""];
+            yield return [student.File, student.Who.Shown, student.Status == GradeStatus.Unreadable ? "unreadable, see the flags" : student.IsFromPaper ? "typed from paper" : ""];
         foreach (var file in unmatched[true]) yield return [file.File, "nobody: left behind", UncountedWords.Of(file)];
     }
 }

@@ -6,6 +6,7 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Results;
 using ClassKit.Workbooks.Returned;
 using ClassKit.Workbooks.Returned.Packages;
+using ClassKit.Workbooks.Tables;
 
 namespace ClassKit.Workbooks.Gradebooks;
 

@@ -82,7 +82,7 @@ internal static class GridHead
         {
             sheet.Cell(row, GradebookGrid.NameColumn).SetText(student.Who.Shown).Wrapped();
             sheet.Cell(row, GradebookGrid.IdColumn).SetText(student.Who.Id).Wrapped().AsQuiet();
-            var status = sheet.Cell(row, GradebookGrid.StatusColumn).SetText(OutcomeWords.Of(student.Status));
+            var status = sheet.Cell(row, GradebookGrid.StatusColumn).SetText(student.IsFromPaper ? "on paper" : OutcomeWords.Of(student.Status));
             if (student.Status != GradeStatus.Graded) status.AsAttention();
             sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Who.Shown, NameWidth), TextHeight.Of(student.Who.Id, IdWidth)));
             row++;

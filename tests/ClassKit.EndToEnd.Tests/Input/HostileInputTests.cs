@@ -28,6 +28,8 @@ public sealed class HostileInputTests(SmallDeal deal) : IClassFixture<SmallDeal>
         $"grade {Hostile} --returned {Good}/workbooks --out",
         $"grade {Good} --returned {Hostile} --out",
         $"grade {Good} --returned {Good}/workbooks --corrections {Hostile} --out",
+        $"paper {Hostile} --out",
+        $"grade {Good} --paper {Hostile} --out",
         $"regrade {Good} --returned {Hostile} --graded {Good}",
         $"regrade {Good} --returned {Good}/workbooks --graded {Hostile}",
         $"regrade {Good} --returned {Good}/workbooks --graded {Hostile} --keys {Hostile} --marking {Hostile}",

@@ -69,6 +69,13 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     }
 
     [Fact]
+    public void Paper()
+    {
+        CopyOfTour();
+        Twice(["paper", Dealt, "--out", Out], ["paper", Dealt, "--out", Out]);
+    }
+
+    [Fact]
     public void Grade_and_regrade()
     {
         CopyOfTour();

@@ -19,6 +19,7 @@ using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Learning;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Packs;
+using ClassKit.UseCases.Papers;
 using ClassKit.UseCases.Practising;
 using ClassKit.UseCases.Reckoning;
 using ClassKit.UseCases.Rehearsing;
@@ -62,6 +63,7 @@ internal static class StartedUseCase
         [nameof(MakePractice)] = run => PracticeFiles.Of(MakePractice.Run(new(Set, 5), run).Model!),
         [nameof(MakeFollowUp)] = run => FollowUpFiles.Of(MakeFollowUp.Run(new(SmallClass.Dealt, Graded.Value, new([], 30, 3)), run).Model!),
         [nameof(GradeClass)] = run => GradeFiles.Of(GradeClass.Run(new(SmallClass.Dealt, Returned), run)),
+        [nameof(MakePaperSheet)] = run => MakePaperSheet.Write(MakePaperSheet.Run(new(SmallClass.Dealt), run)).Files,
         [nameof(RegradeClass)] = run => GradeFiles.Of(RegradeClass.Run(new(new(SmallClass.Dealt, Returned), Graded.Value), run).Now),
         [nameof(RehearseLesson)] = run => RehearsalFiles.Of(RehearseLesson.Run(new(Set, 3, Wish), run).Model!),
         [nameof(LearnMisconceptions)] = run => LearnMisconceptions.Write(LearnMisconceptions.Run(new(Learning.LearnMisconceptionsTests.Proposals(), [Learning.LearnMisconceptionsTests.Exercise]), run).Model!).Files,

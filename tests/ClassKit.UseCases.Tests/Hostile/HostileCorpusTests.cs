@@ -96,7 +96,7 @@ public sealed class HostileCorpusTests(ITestOutputHelper output)
 
     private static bool IsClear(AccountedFile file, bool mustBeRefused) => file.Fate switch
     {
-        FileFate.Graded or FileFate.OtherVersion => !mustBeRefused,
+        FileFate.Graded or FileFate.Paper or FileFate.OtherVersion => !mustBeRefused,
         FileFate.Refused => UncountedWords.Of(file).Contains("and it in", StringComparison.Ordinal) || UncountedWords.Of(file).Contains("and in the workbook", StringComparison.Ordinal) || UncountedWords.Of(file).Contains("and that", StringComparison.Ordinal),
         FileFate.NotOfThisClass => file.Why is Uncounted.OfNobody,
         FileFate.OtherDeal => file.Why is Uncounted.OfOtherDeal,

@@ -33,6 +33,10 @@ internal static class FlagShapes
             FlagCodes.SeveralFiles,
             (fact, to) => (to["student"], to["files"], to["graded"]) = (fact.Student.Id, FactFields.Of(fact.Files), fact.Graded.Path),
             from => new(from.Student("student"), from.Files("files"), from.File("graded"))),
+        Shape.Of<Flag.PaperBeside>(
+            FlagCodes.PaperBeside,
+            (fact, to) => (to["student"], to["file"], to["paper"], to["paperCounts"]) = (fact.Student.Id, fact.File.Path, fact.Paper.Path, fact.PaperCounts),
+            from => new(from.Student("student"), from.File("file"), from.File("paper"), from.Bool("paperCounts"))),
         Shape.Of<Flag.OfOtherDeal>(
             FlagCodes.OtherDeal,
             (fact, to) => (to["file"], to["why"]) = (fact.File.Path, UncountedShapes.All.Entry(fact.Why)),

@@ -1,7 +1,7 @@
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 
-namespace ClassKit.Workbooks.Gradebooks;
+namespace ClassKit.Workbooks.Tables;
 
 /// <summary>A table on a sheet that somebody may have sorted or moved: columns by the words of the head.</summary>
 internal sealed class FoundTable

@@ -1,0 +1,44 @@
+using ClassKit.Exercises.Dealing;
+using ClassKit.Wording.Cohorts;
+using ClassKit.Workbooks.Look;
+using ClassKit.Workbooks.Packages;
+using ClosedXML.Excel;
+
+namespace ClassKit.Workbooks.OnPaper;
+
+/// <summary>Makes the workbook that an instructor types answers into that students wrote on paper.</summary>
+public static class PaperWriter
+{
+    private const string Explanation = "Type what is written, as it is written: numbers, letters, words. Tick ✓ where the working shows the method. Leave the row of whoever did not work on paper empty.";
+
+    /// <summary>How many characters side by side on a page still read well.</summary>
+    private const double ReadableWidth = 130;
+
+    /// <summary>The workbook as the bytes of an .xlsx file; the same for the same arguments, always and everywhere.</summary>
+    public static byte[] Write(DealtClass dealt)
+    {
+        ArgumentNullException.ThrowIfNull(dealt);
+        using var workbook = new XLWorkbook();
+        workbook.Properties.Title = $"Answers on paper: {dealt.LessonTitle}{ClassName.Behind(dealt.Cohort)}";
+        var sheet = workbook.AddWorksheet(PaperGrid.Sheet);
+        var grid = new PaperGrid(dealt);
+        sheet.AsPage();
+        sheet.Range(1, 1, 1, grid.LastColumn).AsTitle();
+        sheet.Cell(1, PaperGrid.NameColumn).SetText(" On paper");
+        sheet.Cell(1, PaperGrid.IdColumn).SetText(dealt.LessonTitle);
+        sheet.Cell(2, PaperGrid.IdColumn).SetText(Explanation).AsQuiet();
+        sheet.Cell(PaperGrid.DealRow, PaperGrid.IdColumn).SetText(DealText.Footer(dealt)).AsQuiet();
+        PaperHead.Write(sheet, grid);
+        var row = PaperGrid.FirstStudentRow;
+        var rows = new PaperRows(sheet, grid);
+        foreach (var student in dealt.Students) rows.Write(student, row++);
+        sheet.SheetView.Freeze(PaperGrid.TagRow, PaperGrid.IdColumn);
+        sheet.SetUpPage(sheet.Range(1, 1, row - 1, grid.LastColumn), XLPageOrientation.Landscape, dealt.Paper, dealt.Cohort, dealt.LessonTitle, DealText.Footer(dealt));
+        // Typed into at a screen, and only now and then printed: as many pages side by side as keep it readable.
+        sheet.PageSetup.PagesWide = 1 + (int)(Enumerable.Range(1, grid.LastColumn).Sum(column => sheet.Column(column).Width) / ReadableWidth);
+        sheet.PageSetup.SetRowsToRepeatAtTop(PaperGrid.ExerciseRow, PaperGrid.TagRow);
+        sheet.PageSetup.SetColumnsToRepeatAtLeft(PaperGrid.NameColumn, PaperGrid.IdColumn);
+        sheet.ProtectFromSlips();
+        return workbook.ToBytes();
+    }
+}
