@@ -266,6 +266,21 @@ public abstract record Note
     /// <param name="Students">How many.</param>
     public sealed record HeldBack(int Students) : Note;
 
+    /// <summary>Grades went on record.</summary>
+    /// <param name="Class">What the class is called.</param>
+    /// <param name="Students">How many students they are of.</param>
+    /// <param name="Deal">The deal's code.</param>
+    /// <param name="Number">1 for the first grading of the deal, 2 for the one that stands over it, and so on.</param>
+    public sealed record Entered(string Class, int Students, string Deal, int Number) : Note;
+
+    /// <summary>Just these grades were on record already.</summary>
+    /// <param name="Deal">The deal's code.</param>
+    public sealed record EnteredBefore(string Deal) : Note;
+
+    /// <summary>The record was copied.</summary>
+    /// <param name="File">The copy.</param>
+    public sealed record CopyMade(string File) : Note;
+
     /// <summary>An earlier run was cut off while it put its files in place, and they are all there now.</summary>
     /// <param name="Kind">What kind of run.</param>
     public sealed record Finished(string Kind) : Note;

@@ -67,6 +67,7 @@ internal sealed class ProgressLine : IProgress<RunProgress>, IDisposable
             RunStep.Reckoning => "Working it out",
             RunStep.Recomputing => "Computing formulas anew",
             RunStep.Tabulating => "Putting grades into tables",
+            RunStep.Recording => "Writing in the record",
             RunStep.Weighing => "Weighing marks",
             RunStep.FillingIn => "Filling in workbooks",
             RunStep.Judging => "Judging what came back",

@@ -40,6 +40,15 @@ internal sealed class Report
         return ExitCode.Done;
     }
 
+    /// <summary>Says what was done where no files of ours are made.</summary>
+    public int Done(Func<Run, Produced> work)
+    {
+        var done = Watch(work);
+        if (!done.Succeeded) return Problems(done.Problems);
+        foreach (var line in done.Notes.SelectMany(NoteWords.Of)) Output.WriteLine(line);
+        return ExitCode.Done;
+    }
+
     /// <summary>Says what would be written, and how to have it.</summary>
     public int Only(Func<Run, Produced> make, string how)
     {

@@ -41,6 +41,16 @@ public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<Not
         where TRequest : class
         where TResult : class => Of(request, asked => Of(work(asked), make));
 
+    /// <summary>What is made with something that is closed afterwards, or why it could not be opened.</summary>
+    public static Produced Within<T>(Reading<T> opened, Func<T, Produced> make)
+        where T : class, IDisposable
+    {
+        ArgumentNullException.ThrowIfNull(opened);
+        ArgumentNullException.ThrowIfNull(make);
+        using var open = opened.Model;
+        return open is null ? Nothing(opened.Problems) : make(open);
+    }
+
     /// <summary>Nothing, and why.</summary>
     public static Produced Nothing(params IReadOnlyList<Diagnostic> problems) => new([], [], problems);
 }

@@ -27,6 +27,9 @@ public enum RunStep
     /// <summary>Weighs the marks of a term into grades; counts students.</summary>
     Weighing,
 
+    /// <summary>Writes in the record; counts what is written at once.</summary>
+    Recording,
+
     /// <summary>Fills in an invented class's workbooks; counts students.</summary>
     FillingIn,
 

@@ -89,6 +89,11 @@ public static class NoteWords
         Note.Weighed(var graded, var students) => $"{graded} of {Counted.Of(students, "student")} {Counted.Noun(graded, "has", "have")} a grade.",
         Note.Provisional(var students) => $"{students} may still change: marks are to come. Each student's page says what is needed.",
         Note.HeldBack(var students) => $"{students} held back by something that must be passed.",
+        Note.Entered(var named, var students, var deal, 1) => $"{named}: the grades of {Counted.Of(students, "student")} in deal {deal} are on record.",
+        Note.Entered(var named, var students, var deal, var number) =>
+            $"{named}: the grades of {Counted.Of(students, "student")} in deal {deal} are on record as grading {number}, which stands from now on. The earlier ones stay on record.",
+        Note.EnteredBefore(var deal) => $"Just these grades of deal {deal} were on record already; nothing was changed.",
+        Note.CopyMade(var file) => $"The record is whole, and so is its copy: {file}. Keep a copy on another disk as well.",
         Note.Finished(var kind) => $"An earlier run of `{kind}` was cut off while it put its files in place: they are all there now.",
         Note.KeptAside(var file, var name) => $"You had changed {file}: your version is kept as {name}.",
         Note.RosterUnderstood(var origin) => RosterWords.Of(origin),

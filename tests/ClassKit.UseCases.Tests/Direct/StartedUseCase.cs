@@ -6,6 +6,7 @@ using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Results;
 using ClassKit.Lessons.Authored;
+using ClassKit.Records.Storage;
 using ClassKit.Terms.Rules;
 using ClassKit.Terms.Trials;
 using ClassKit.UseCases.Beginning;
@@ -22,6 +23,7 @@ using ClassKit.UseCases.Packs;
 using ClassKit.UseCases.Papers;
 using ClassKit.UseCases.Practising;
 using ClassKit.UseCases.Reckoning;
+using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Rehearsing;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Terms;
@@ -74,7 +76,31 @@ internal static class StartedUseCase
         [nameof(ExportItems)] = run => ExportItems.Write(Items, ExportItems.Run(Items, run)).Files,
         [nameof(ExportGrades)] = run => ExportGrades.Write(ExportGrades.Run(new(Graded.Value, new("c", "s", "t", "k", new(2026, 11, 1), new(2026, 11, 20), new(2026, 11, 21))), run).Model!).Files,
         [nameof(WeighTerm)] = run => WeighTerm.Write(WeighTerm.Run(new(RuleTrial.Of(Rule), [], []), run)).Files,
+        [nameof(EnterGrades)] = run => InRecord(record => Text(EnterGrades.Run(new(record, Kim, null, Graded.Value), run).Model!)),
+        [nameof(ShowStudent)] = run => InRecord(record => ShowStudent.Write(ShowStudent.Run(new(Entered(record), "ada-berg"), run).Model!).Files),
+        [nameof(BackUpRecord)] = run => InFolder(record => Text(BackUpRecord.Run(new(record, Kim.Now), run).Model!)),
     };
+
+    private static Author Kim => new(new(2026, 11, 29, 12, 0, 0, TimeSpan.Zero), "Kim", "");
+
+    private static IReadOnlyList<OutputFile> InRecord(Func<TeachingRecord, IReadOnlyList<OutputFile>> work)
+    {
+        using var record = TeachingRecord.InMemory();
+        return work(record);
+    }
+
+    private static IReadOnlyList<OutputFile> InFolder(Func<TeachingRecord, IReadOnlyList<OutputFile>> work)
+    {
+        using var folder = new TemporaryFolder();
+        using var record = RecordPlace.Open(folder.Path, Kim.Now, mayBegin: true).Model!;
+        return work(record);
+    }
+
+    private static TeachingRecord Entered(TeachingRecord record)
+    {
+        EnterGrades.Run(new(record, Kim, null, Graded.Value), Run.Unwatched);
+        return record;
+    }
 
     private static ItemBankRequest Items => new(Lesson, 2, AsTemplates: false, 1);
 

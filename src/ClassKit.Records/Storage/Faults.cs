@@ -1,0 +1,43 @@
+using Microsoft.Data.Sqlite;
+
+namespace ClassKit.Records.Storage;
+
+/// <summary>What an error of the database or the system comes to. Numbers: SQLite, Result and Error Codes.</summary>
+internal static class Faults
+{
+    private const int Perm = 3, Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CanNotOpen = 14, NotADatabase = 26;
+
+    /// <summary>Works, and tells in facts what went wrong with the file.</summary>
+    /// <exception cref="RecordException">Something did.</exception>
+    public static T Told<T>(string path, Func<T> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (SqliteException failure) when (Of(path, failure) is { } trouble)
+        {
+            throw new RecordException(path, trouble, failure);
+        }
+        catch (IOException failure) when (IsFull(failure))
+        {
+            throw new RecordException(path, new RecordTrouble.Full(), failure);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new RecordException(path, new RecordTrouble.Unreachable(failure.Message), failure);
+        }
+    }
+
+    private static RecordTrouble? Of(string path, SqliteException failure) => failure.SqliteErrorCode switch
+    {
+        Busy or Locked => new RecordTrouble.Busy(WriterWord.Read(path)),
+        Full => new RecordTrouble.Full(),
+        Corrupt or NotADatabase => new RecordTrouble.Damaged(failure.Message),
+        Perm or ReadOnly or InputOutput or CanNotOpen => new RecordTrouble.Unreachable(failure.Message),
+        _ => null,
+    };
+
+    /// <summary>ENOSPC, and ERROR_DISK_FULL on Windows.</summary>
+    private static bool IsFull(IOException failure) => (failure.HResult & 0xFFFF) is 28 or 112;
+}

@@ -1,0 +1,89 @@
+using Microsoft.Data.Sqlite;
+
+namespace ClassKit.Records.Storage;
+
+/// <summary>The record of an instructor's teaching: one SQLite file, or one in memory.</summary>
+/// <remarks>Every method that touches the file throws a <see cref="RecordException"/> that says in facts what is wrong with it.</remarks>
+public sealed class TeachingRecord : IDisposable
+{
+    /// <summary>What the file is called in a teaching folder.</summary>
+    public const string FileName = "record.sqlite";
+
+    private readonly SqliteConnection _connection;
+    private bool _hasWritten;
+
+    private TeachingRecord(string path, SqliteConnection connection) => (Path, _connection) = (path, connection);
+
+    /// <summary>Where it lies; empty for one in memory.</summary>
+    public string Path { get; }
+
+    /// <summary>A new one in memory.</summary>
+    public static TeachingRecord InMemory()
+    {
+        var record = new TeachingRecord("", Opening.Connect(":memory:"));
+        Opening.Migrate(record._connection, _ => { });
+        return record;
+    }
+
+    /// <summary>Opens a record, checks it, and brings its tables to this version after a backup.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="now">When, for the name of a backup.</param>
+    /// <param name="mayBegin">True if a new one begins where there is none.</param>
+    public static TeachingRecord Open(string path, DateTimeOffset now, bool mayBegin)
+    {
+        if (!File.Exists(path) && !mayBegin) throw new RecordException(path, new RecordTrouble.Missing());
+        return Faults.Told(path, () => new TeachingRecord(path, Opening.Open(path, now)));
+    }
+
+    /// <summary>Reads what is there at one moment.</summary>
+    public T Read<T>(Func<RecordSession, T> read) => Faults.Told(Path, () =>
+    {
+        using var session = new RecordSession(_connection, _connection.BeginTransaction(deferred: true));
+        return read(session);
+    });
+
+    /// <summary>Writes in one transaction, all or nothing.</summary>
+    /// <exception cref="RecordException">Also when somebody else has been writing for some seconds.</exception>
+    public T Write<T>(Change change, Func<WritingSession, T> write) => Faults.Told(Path, () =>
+    {
+        using var transaction = _connection.BeginTransaction(deferred: false);
+        if (Path.Length > 0) WriterWord.Leave(Path, change);
+        try
+        {
+            using var session = new WritingSession(_connection, transaction, change);
+            var result = write(session);
+            if (session.IsAbandoned) return result;
+            transaction.Commit();
+            _hasWritten = true;
+            return result;
+        }
+        finally
+        {
+            if (Path.Length > 0) WriterWord.TakeBack(Path);
+        }
+    });
+
+    /// <summary>Makes a copy beside the record, by the database itself, and checks it.</summary>
+    /// <param name="now">When, for its name.</param>
+    /// <returns>Its path.</returns>
+    public string BackUp(DateTimeOffset now) => Faults.Told(Path, () => Backups.Make(_connection, Path, now));
+
+    /// <summary>Reads through all of it.</summary>
+    /// <exception cref="RecordException">Something is wrong.</exception>
+    public void Verify() => Faults.Told(Path, () => Opening.Check(_connection, Path, "integrity_check"));
+
+    /// <summary>Takes what was deleted out of the file, so that nothing of it can be found there.</summary>
+    public void Scour() => Faults.Told(Path, () =>
+    {
+        Opening.Run(_connection, "VACUUM");
+        Opening.Run(_connection, "PRAGMA wal_checkpoint(TRUNCATE)");
+        return _hasWritten = true;
+    });
+
+    /// <summary>Closes the file.</summary>
+    public void Dispose()
+    {
+        _connection.Dispose();
+        if (_hasWritten && Path.Length > 0) CheckStamp.Set(Path);
+    }
+}

@@ -1,0 +1,12 @@
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Records.Changes;
+using ClassKit.Records.Classes;
+
+namespace ClassKit.UseCases.Recording;
+
+/// <summary>All that the record holds of one student.</summary>
+/// <param name="Student">Who.</param>
+/// <param name="Enrolments">Which classes, from when to when.</param>
+/// <param name="Works">What was dealt to them and what came of it, in the order in which it went on record.</param>
+/// <param name="Changes">What was changed of theirs, by whom, when and why.</param>
+public sealed record StudentFile(Student Student, IReadOnlyList<Enrolment> Enrolments, IReadOnlyList<StudentWork> Works, IReadOnlyList<LoggedChange> Changes);
