@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Functions.Formats;
 using ClassKit.CellFormulas.Obstacles;
@@ -35,22 +36,37 @@ internal static class NumberTexts
         if (point.Length == 0 || (group.Length == 0 && !call.IsMissing(2))) return CellError.Value;
         var (pointSign, groupSign) = (point[0], group[0]);
         if (pointSign == groupSign) return CellError.Value;
-        text = new([.. text.Where(c => !char.IsWhiteSpace(c))]);
-        if (text.Length == 0) return 0;
-        var percents = 0;
-        while (text.EndsWith('%'))
-        {
-            percents++;
-            text = text[..^1];
-        }
-
-        var at = text.IndexOf(pointSign, StringComparison.Ordinal);
-        if (at >= 0 && text.IndexOf(groupSign, at) >= 0) return CellError.Value;
-        var plain = new string([.. text.Where(c => c != groupSign).Select(c => c == pointSign ? '.' : c == '.' || c == ',' ? 'x' : c)]);
+        if (string.IsNullOrWhiteSpace(text)) return 0;
+        if (Plain(text, pointSign, groupSign, out var percents) is not { } plain) return CellError.Value;
         if (!double.TryParse(plain, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out var number))
             return CellError.Value;
         for (; percents > 0; percents--) number /= 100;
         return number;
+    }
+
+    /// <summary>The text as programs write numbers: without blanks, groups and percent signs at its end. Null where groups follow the point.</summary>
+    /// <remarks>In one pass: the text may be long, and a step pays for several of its characters.</remarks>
+    private static string? Plain(string text, char point, char group, out int percents)
+    {
+        percents = 0;
+        var end = text.Length;
+        for (; end > 0 && (text[end - 1] == '%' || char.IsWhiteSpace(text[end - 1])); end--)
+        {
+            if (text[end - 1] == '%') percents++;
+        }
+
+        var pointSeen = false;
+        var plain = new StringBuilder(end);
+        foreach (var c in text.AsSpan(0, end))
+        {
+            if (char.IsWhiteSpace(c)) continue;
+            if (c == group && pointSeen) return null;
+            if (c == group) continue;
+            pointSeen |= c == point;
+            plain.Append(c == point ? '.' : c is '.' or ',' ? 'x' : c);
+        }
+
+        return plain.ToString();
     }
 
     private static FormulaValue Text(Call call)
