@@ -47,6 +47,7 @@ public static class CommandLine
 
     private static RootCommand Root(Report report) => new("Teach how breads rise: prepare the lesson, deal practice, grade what comes back.")
     {
+        DeskCommand.Create(report),
         TourCommand.Create(report),
         BeginCommand.Create(report),
         HandOverCommand.Create(report),

@@ -27,6 +27,12 @@ internal sealed class Report
     /// <summary>Where results for programs go, character by character.</summary>
     public TextWriter Data { get; }
 
+    /// <summary>Where problems go.</summary>
+    public TextWriter Errors => _problems;
+
+    /// <summary>Asks to stop.</summary>
+    public CancellationToken Stopping => _watching.Cancellation;
+
     /// <summary>Makes a use case's files and writes them into a folder, all or none, and says so.</summary>
     public int Write(OutputTarget target, Func<Run, Produced> make)
     {

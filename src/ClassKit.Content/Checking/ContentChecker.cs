@@ -52,8 +52,12 @@ public static class ContentChecker
     }
 
     /// <summary>What is recognised at or below a folder, in the order of names.</summary>
-    internal static IEnumerable<CheckedItem> Recognised(Source folder)
+    /// <param name="folder">The folder.</param>
+    /// <param name="without">Names of folders directly in it that are left aside, since what lies there was not authored.</param>
+    public static IEnumerable<CheckedItem> Recognised(Source folder, params IReadOnlyCollection<string> without)
     {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(without);
         if (folder.In(LessonReader.FileName).IsFile)
             return [new(folder.Path, ContentKind.Lesson), .. IngredientsReader.FileNames.Select(folder.In).Where(file => file.IsFile).Select(file => new CheckedItem(file.Path, ContentKind.Ingredients))];
         var tree = folder.Library.Tree;
@@ -63,8 +67,8 @@ public static class ContentChecker
             .Select(file => (file.Path, Kind: ContentRecognition.Of(file)))
             .Where(file => file.Kind is not null)
             .Select(file => new CheckedItem(file.Path, file.Kind!.Value));
-        var folders = tree.Folders(folder.Path).Where(name => name is not ("bin" or "obj")).Select(folder.In);
-        return files.Concat(folders.SelectMany(Recognised));
+        var folders = tree.Folders(folder.Path).Where(name => name is not ("bin" or "obj") && !without.Contains(name)).Select(folder.In);
+        return files.Concat(folders.SelectMany(inside => Recognised(inside)));
     }
 
     private static IReadOnlyList<CheckedItem> Named(Source file, List<Diagnostic> problems)

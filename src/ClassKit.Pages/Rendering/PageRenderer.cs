@@ -8,7 +8,7 @@ using Microsoft.Extensions.Logging.Abstractions;
 namespace ClassKit.Pages.Rendering;
 
 /// <summary>Renders one component to HTML. Safe in parallel: every call has a renderer of its own.</summary>
-internal static class PageRenderer
+public static class PageRenderer
 {
     /// <summary>Without this encoder every accented letter of a name would become a numeric entity.</summary>
     private static readonly ServiceProvider Services =
@@ -21,6 +21,7 @@ internal static class PageRenderer
     public static string Render<TComponent>(params IEnumerable<(string Name, object? Value)> parameters)
         where TComponent : IComponent
     {
+        ArgumentNullException.ThrowIfNull(parameters);
         var view = ParameterView.FromDictionary(parameters.ToDictionary(parameter => parameter.Name, parameter => parameter.Value));
         using var renderer = new HtmlRenderer(Services, NullLoggerFactory.Instance);
         // No component of ours waits for anything, so the task is complete when it comes back.

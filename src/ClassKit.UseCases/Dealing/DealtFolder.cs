@@ -5,11 +5,12 @@ using ClassKit.UseCases.Output.Writing;
 namespace ClassKit.UseCases.Dealing;
 
 /// <summary>A folder that dealing made.</summary>
-internal static class DealtFolder
+public static class DealtFolder
 {
     /// <summary>What was dealt, from the folder's dealt.json.</summary>
     public static Reading<DealtClass> Read(string folder)
     {
+        ArgumentNullException.ThrowIfNull(folder);
         var path = Path.Combine(folder, DealtJson.FileName);
         if (OutputFolder.Settle(folder) is { } unsettled) return new(null, [unsettled]);
         return File.Exists(path)

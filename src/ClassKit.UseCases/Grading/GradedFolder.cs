@@ -6,7 +6,7 @@ using ClassKit.UseCases.Output.Writing;
 namespace ClassKit.UseCases.Grading;
 
 /// <summary>A folder that grading made.</summary>
-internal static class GradedFolder
+public static class GradedFolder
 {
     /// <summary>True if a folder holds a record of grades, readable or not.</summary>
     public static bool HasRecord(string graded) => File.Exists(Path.Combine(graded, GradesJson.FileName));
@@ -16,6 +16,7 @@ internal static class GradedFolder
     /// <param name="dealt">What was dealt to whom: grades of another deal are refused. Null where any deal's will do.</param>
     public static Reading<ClassGrades> Read(string graded, DealtClass? dealt)
     {
+        ArgumentNullException.ThrowIfNull(graded);
         var path = Path.Combine(graded, GradesJson.FileName);
         if (OutputFolder.Settle(graded) is { } unsettled) return new(null, [unsettled]);
         if (!File.Exists(path)) return new(null, [new(path, null, "There is no such file", "Name the folder that grading made.") { Remedy = Remedy.NameGradedFolder }]);

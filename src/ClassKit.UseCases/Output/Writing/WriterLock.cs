@@ -5,8 +5,9 @@ namespace ClassKit.UseCases.Output.Writing;
 /// The file stays when the lock is given back: one that is deleted can be locked by two, who each opened another file of its name. Where a file
 /// system has no locks, nothing is refused.
 /// </remarks>
-internal sealed class WriterLock : IDisposable
+public sealed class WriterLock : IDisposable
 {
+    /// <summary>The file that is locked by who writes.</summary>
     public const string FileName = ".classkit-lock";
 
     /// <summary>ERROR_SHARING_VIOLATION, ERROR_LOCK_VIOLATION, and EWOULDBLOCK on Linux and on macOS.</summary>
@@ -17,9 +18,13 @@ internal sealed class WriterLock : IDisposable
     private WriterLock(FileStream file) => _file = file;
 
     /// <summary>Takes the lock of a folder; null if somebody has it.</summary>
-    public static WriterLock? TryTake(string root)
+    /// <param name="root">The folder, which is there.</param>
+    /// <param name="name">The file that is locked: one for each right that is to be had.</param>
+    /// <exception cref="IOException">Something else stands in the file's place, or it cannot be made.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be made.</exception>
+    public static WriterLock? TryTake(string root, string name = FileName)
     {
-        var path = Path.Combine(root, FileName);
+        var path = Path.Combine(root, name);
         if (Place.At(path) is Standing.Folder or Standing.Link) throw new IOException($"{path} is not the file that ClassKit keeps there");
         try
         {
@@ -38,5 +43,6 @@ internal sealed class WriterLock : IDisposable
         }
     }
 
+    /// <inheritdoc/>
     public void Dispose() => _file.Dispose();
 }

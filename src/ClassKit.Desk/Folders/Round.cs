@@ -1,0 +1,30 @@
+using System.Globalization;
+
+namespace ClassKit.Desk.Folders;
+
+/// <summary>One set of practice on its way: handed out, come back, judged, followed up. Each stage is a folder of its own, made by the use case of that stage.</summary>
+/// <param name="Class">The key of the class.</param>
+/// <param name="Folder">Where it lies.</param>
+public sealed record Round(string Class, string Folder)
+{
+    /// <summary>How addresses call it.</summary>
+    public string Name => Path.GetFileName(Folder);
+
+    /// <summary>Its place among the class's rounds, from 1; 0 for a folder that is no round.</summary>
+    public int Number => int.TryParse(Name.Split('-')[0], NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;
+
+    /// <summary>What students get and what they must not see.</summary>
+    public string Dealt => Path.Combine(Folder, "dealt");
+
+    /// <summary>What students handed in.</summary>
+    public string Returned => Path.Combine(Folder, "returned");
+
+    /// <summary>Grades and feedback.</summary>
+    public string Graded => Path.Combine(Folder, "graded");
+
+    /// <summary>Practice aimed at what each student missed.</summary>
+    public string FollowUp => Path.Combine(Folder, "follow-up");
+
+    /// <summary>The name of a round's folder.</summary>
+    public static string NameOf(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"{number:00}-{PlainKey.Of(what)}");
+}

@@ -1,0 +1,47 @@
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+
+namespace ClassKit.Desk.Folders;
+
+/// <summary>How far a round is, as its folders say.</summary>
+/// <param name="Round">Which.</param>
+/// <param name="Dealt">What was dealt.</param>
+/// <param name="Grades">How it was graded; null if it was not.</param>
+/// <param name="HasFiles">True if anything came back.</param>
+public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grades, bool HasFiles)
+{
+    /// <summary>Those from whom nothing came that could be read; null as long as nothing was judged.</summary>
+    public IReadOnlyList<StudentGrade>? Out => Grades?.Students.Where(student => student.Status != GradeStatus.Graded).ToList();
+
+    /// <summary>How many students' work was judged.</summary>
+    public int In => Grades?.Students.Count(student => student.Status == GradeStatus.Graded) ?? 0;
+
+    /// <summary>Answers that wait for the instructor, with whose they are.</summary>
+    public IReadOnlyList<(Student Who, AnswerGrade Answer)> Undecided => [.. (Grades?.Students ?? []).SelectMany(student => student.Answers.Where(answer => answer.IsUndecided).Select(answer => (student.Who, answer)))];
+
+    /// <summary>Files that stand beside nobody's name, but for what programs left behind.</summary>
+    public IReadOnlyList<AccountedFile> Unclear => [.. (Grades?.Unmatched ?? []).Where(file => file.Fate is not (FileFate.Leftover or FileFate.OtherVersion))];
+
+    /// <summary>How many things wait for a decision.</summary>
+    public int Waiting => Undecided.Count + Unclear.Count + (Grades?.Waiting.Count ?? 0);
+
+    /// <summary>What to teach again, weakest first.</summary>
+    public IReadOnlyList<PartSummary> TeachAgain { get; } = Grades is null ? [] : ClassSummarizer.Summarize(Grades).TeachAgain;
+
+    /// <summary>True if practice after grading was made.</summary>
+    public bool IsFollowedUp => Directory.Exists(Round.FollowUp);
+
+    /// <summary>Looks at a round's folders; null if nothing readable was dealt there.</summary>
+    public static RoundState? Of(Round round)
+    {
+        ArgumentNullException.ThrowIfNull(round);
+        var dealt = DealtFolder.Read(round.Dealt);
+        if (!dealt.Succeeded) return null;
+        var grades = GradedFolder.HasRecord(round.Graded) ? GradedFolder.Read(round.Graded, dealt.Model).Model : null;
+        return new(round, dealt.Model, grades, Directory.Exists(round.Returned) && Directory.EnumerateFiles(round.Returned, "*", SearchOption.AllDirectories).Any());
+    }
+}

@@ -1,0 +1,87 @@
+using ClassKit.UseCases.Running;
+
+namespace ClassKit.Desk.Jobs;
+
+/// <summary>A piece of long work: it goes on while nobody looks, and can be looked at and stopped from any page.</summary>
+public sealed class Job : IProgress<RunProgress>, IDisposable
+{
+    private readonly CancellationTokenSource _stop = new();
+    private readonly Lock _changing = new();
+    private RunProgress? _progress;
+    private JobEnd? _end;
+    private JobState _state;
+
+    internal Job(int id, JobOrder order) => (Id, Order) = (id, order);
+
+    /// <summary>How addresses call it.</summary>
+    public int Id { get; }
+
+    /// <summary>What is to be done.</summary>
+    public JobOrder Order { get; }
+
+    /// <summary>How far it is.</summary>
+    public JobState State
+    {
+        get
+        {
+            lock (_changing) return _state;
+        }
+    }
+
+    /// <summary>What it is at; null before it says.</summary>
+    public RunProgress? Progress
+    {
+        get
+        {
+            lock (_changing) return _progress;
+        }
+    }
+
+    /// <summary>What came of it; null as long as nothing has, and where it was stopped.</summary>
+    public JobEnd? End
+    {
+        get
+        {
+            lock (_changing) return _end;
+        }
+    }
+
+    /// <summary>True as long as something may still come of it.</summary>
+    public bool IsOpen => State is JobState.Waiting or JobState.Running;
+
+    /// <inheritdoc/>
+    public void Report(RunProgress value)
+    {
+        lock (_changing) _progress = value;
+    }
+
+    /// <summary>Stops it; what was there before stays as it was.</summary>
+    public void Stop() => _stop.Cancel();
+
+    /// <inheritdoc/>
+    public void Dispose() => _stop.Dispose();
+
+    /// <summary>Does the work, whatever comes of it.</summary>
+    internal void Work(Action<Exception> ours)
+    {
+        var (state, end) = (JobState.Stopped, (JobEnd?)null);
+        try
+        {
+            lock (_changing) _state = JobState.Running;
+            end = Order.Work(new(this, _stop.Token));
+            state = JobState.Done;
+        }
+        catch (OperationCanceledException) when (_stop.IsCancellationRequested)
+        {
+            // Nothing came of it, as was asked.
+        }
+#pragma warning disable CA1031 // One piece of work must not take the desk down: it is said, and the desk stays open.
+        catch (Exception bug)
+#pragma warning restore CA1031
+        {
+            ours(bug);
+            state = JobState.Broken;
+        }
+        lock (_changing) (_state, _end) = (state, end);
+    }
+}

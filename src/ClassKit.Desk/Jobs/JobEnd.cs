@@ -1,0 +1,24 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Output.Writing;
+using ClassKit.Wording.Notes;
+
+namespace ClassKit.Desk.Jobs;
+
+/// <summary>What came of a job.</summary>
+/// <param name="Lines">What the instructor should know.</param>
+/// <param name="Problems">Why nothing came of it; empty if something did.</param>
+public sealed record JobEnd(IReadOnlyList<string> Lines, IReadOnlyList<Diagnostic> Problems)
+{
+    /// <summary>All went well, and the next page says the rest.</summary>
+    public static JobEnd Well { get; } = new([], []);
+
+    /// <summary>What came of writing a folder.</summary>
+    public static JobEnd Of(Written written)
+    {
+        ArgumentNullException.ThrowIfNull(written);
+        return new([.. written.Notes.SelectMany(NoteWords.Of)], [.. written.Problems.Distinct()]);
+    }
+
+    /// <summary>Nothing, and why.</summary>
+    public static JobEnd Nothing(IReadOnlyList<Diagnostic> problems) => new([], [.. problems.Distinct()]);
+}

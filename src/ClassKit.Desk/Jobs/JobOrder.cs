@@ -1,0 +1,14 @@
+using ClassKit.UseCases.Running;
+
+namespace ClassKit.Desk.Jobs;
+
+/// <summary>What a job is to do.</summary>
+/// <param name="Title">What the instructor asked for, as a heading.</param>
+/// <param name="Next">The page to go on with, below the desk's room.</param>
+/// <param name="NextTitle">What that page is called.</param>
+/// <param name="Work">Does it.</param>
+public sealed record JobOrder(string Title, string Next, string NextTitle, Func<Run, JobEnd> Work)
+{
+    /// <summary>True to go on by itself where all went well: the next page shows what came of it.</summary>
+    public bool GoesOn { get; init; }
+}

@@ -1,0 +1,51 @@
+// The desk works without this file. It adds: how far long work is, without a new page; that a form is sent once; files dropped onto a page.
+"use strict";
+
+const job = document.querySelector("#job[data-now]");
+if (job) {
+  const title = document.title.split(" · ").slice(1).join(" · ");
+  const look = async () => {
+    try {
+      const now = await (await fetch(job.dataset.now)).json();
+      document.title = `${now.tab} · ${title}`;
+      document.querySelector("#job-words").textContent = now.words;
+      const bar = document.querySelector("#job-progress");
+      if (now.total) { bar.max = now.total; bar.value = now.done; } else bar.removeAttribute("value");
+      if (!now.isOpen) { location.reload(); return; }
+    } catch {
+      document.querySelector("#job-words").textContent = "The desk does not answer. If it was closed, open it again: nothing is lost.";
+    }
+    setTimeout(look, 400);
+  };
+  setTimeout(look, 200);
+}
+
+document.addEventListener("submit", event => {
+  const form = event.target;
+  if (form.dataset.sent) { event.preventDefault(); return; }
+  form.dataset.sent = "yes";
+  setTimeout(() => delete form.dataset.sent, 4000);
+});
+
+for (const place of document.querySelectorAll(".drop")) {
+  const input = place.querySelector("input[type=file]");
+  for (const kind of ["dragover", "dragleave", "drop"]) place.addEventListener(kind, event => {
+    event.preventDefault();
+    place.classList.toggle("over", kind === "dragover");
+    if (kind === "drop" && event.dataTransfer.files.length > 0) { input.files = event.dataTransfer.files; input.form.requestSubmit(); }
+  });
+}
+
+for (const button of document.querySelectorAll("[data-print]")) {
+  button.hidden = false;
+  button.addEventListener("click", () => document.getElementById(button.dataset.print).contentWindow.print());
+}
+
+for (const box of document.querySelectorAll("[data-filter]")) {
+  const rows = [...document.querySelectorAll(`#${box.dataset.filter} > *`)];
+  box.closest("[hidden]")?.removeAttribute("hidden");
+  box.addEventListener("input", () => {
+    const sought = box.value.trim().toLowerCase();
+    for (const row of rows) row.hidden = !row.textContent.toLowerCase().includes(sought);
+  });
+}

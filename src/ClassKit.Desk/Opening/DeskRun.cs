@@ -1,0 +1,40 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Desk.Folders;
+
+namespace ClassKit.Desk.Opening;
+
+/// <summary>Opens a desk and keeps it open until somebody closes it.</summary>
+public static class DeskRun
+{
+    /// <summary>Opens the desk on a folder, and in the browser.</summary>
+    /// <param name="folder">The teaching folder; null to let the first page ask.</param>
+    /// <param name="opensBrowser">False only to say the address.</param>
+    /// <param name="output">Where it is said where the desk is.</param>
+    /// <param name="ours">Where mistakes of ours go.</param>
+    /// <param name="cancellation">Closes the desk.</param>
+    /// <returns>Why it could not be opened; null where it was, and is closed now.</returns>
+    public static async Task<Diagnostic?> OpenAsync(string? folder, bool opensBrowser, TextWriter output, TextWriter ours, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(ours);
+        var folders = new FolderHolder();
+        if (folder is not null && Opened(folders, folder) is { } refused)
+        {
+            folders.Dispose();
+            return refused;
+        }
+        await using var desk = await OpenDesk.StartAsync(folders, new(), bug => ours.WriteLine($"A mistake of ours, sorry; the desk stays open. Please report this:\n{bug}"));
+        using var doorway = opensBrowser ? Doorway.Open(desk.Entrance, folders.Current?.Root) : null;
+        await output.WriteLineAsync(doorway is null ? "The desk is open. Its address works once, in one browser of this machine:" : "The desk opens in your browser. If it does not, this address works once, in one browser of this machine:");
+        await output.WriteLineAsync(desk.Entrance);
+        await output.WriteLineAsync("Ctrl+C closes the desk; so does the last line of every page.");
+        await output.FlushAsync(CancellationToken.None);
+        await Task.WhenAny(desk.Closing, Task.Delay(Timeout.Infinite, cancellation));
+        await output.WriteLineAsync("The desk is closed. What was handed out, judged and decided lies in the folder.");
+        return null;
+    }
+
+    private static Diagnostic? Opened(FolderHolder folders, string folder) => Directory.Exists(folder)
+        ? folders.Open(new(Path.GetFullPath(folder)))
+        : new(folder, null, "There is no such folder", "Name your teaching folder, or none, and the first page offers a new one.");
+}

@@ -1,0 +1,28 @@
+using ClassKit.Desk.Safety;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+
+namespace ClassKit.Desk.Serving;
+
+/// <summary>Where pages are told to the server. There are three ways to ask, and every one that changes something has its token looked at before its page is.</summary>
+/// <param name="routes">The server's.</param>
+/// <param name="desk">What the desk has at hand.</param>
+internal sealed class DeskRoutes(IEndpointRouteBuilder routes, DeskState desk)
+{
+    /// <summary>A page that is looked at.</summary>
+    public void Look(string path, Func<Visit, Task> answer) => routes.MapMethods(path, [HttpMethods.Get, HttpMethods.Head], context => answer(new(context, desk)));
+
+    /// <summary>A page that needs a folder.</summary>
+    public void LookInside(string path, Func<Visit, Task> answer) => Look(path, visit => desk.Folders.Current is null ? visit.GoTo("") : answer(visit));
+
+    /// <summary>A form that was sent.</summary>
+    public void Take(string path, Func<Visit, Task> answer) => routes.MapPost(path, async context =>
+    {
+        if (await TokenForm.ReadAsync(context.Request, desk.Keys, desk.Limits) is { } form) await answer(new(context, desk, form));
+        else context.Response.StatusCode = StatusCodes.Status403Forbidden;
+    });
+
+    /// <summary>A form that needs a folder.</summary>
+    public void TakeInside(string path, Func<Visit, Task> answer) => Take(path, visit => desk.Folders.Current is null ? visit.GoTo("") : answer(visit));
+}

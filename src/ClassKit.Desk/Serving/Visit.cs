@@ -1,0 +1,95 @@
+using System.Text;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Frame;
+using ClassKit.Desk.Jobs;
+using ClassKit.Pages.Rendering;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+
+namespace ClassKit.Desk.Serving;
+
+/// <summary>One request of the desk's browser, and the ways to answer it.</summary>
+/// <param name="context">The request.</param>
+/// <param name="desk">What the desk has at hand.</param>
+/// <param name="form">What was typed; null for a page that is only looked at.</param>
+internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection? form = null)
+{
+    /// <summary>What the desk has at hand.</summary>
+    public DeskState Desk => desk;
+
+    /// <summary>The request.</summary>
+    public HttpContext Context => context;
+
+    /// <summary>The folder; pages that need one are not shown before there is one.</summary>
+    public TeachingFolder Folder => desk.Folders.Current ?? throw new InvalidOperationException("A page that needs a folder was shown without one.");
+
+    /// <summary>What every page of this visit knows of its place.</summary>
+    public Place Place => new(context.Request.PathBase + "/", desk.Keys.FormToken, context.Request.Path.Value!.TrimStart('/') + context.Request.QueryString, desk.Folders.Current, desk.Jobs.Open);
+
+    /// <summary>How far a round is; null if nothing readable was dealt there.</summary>
+    public RoundState? Look(Round round) => desk.Kept.Get<RoundState>(round.Folder, StampOf(round)) ?? Looked(round);
+
+    /// <summary>A step of the address, as the browser sent it: to be looked up, never to be opened.</summary>
+    public string? Step(string name) => context.GetRouteValue(name) as string;
+
+    /// <summary>What stands behind a name of the address's query, or was typed into a field; empty if nothing.</summary>
+    public string Typed(string name) => (form is null ? context.Request.Query[name] : form[name]) is [{ } text, ..] ? text.Trim() : "";
+
+    /// <summary>What was typed as it is, line ends as files have them.</summary>
+    public string Text(string name) => form?[name] is [{ } text, ..] ? text.ReplaceLineEndings("\n") : "";
+
+    /// <summary>Everything behind a name.</summary>
+    public IReadOnlyList<string> All(string name) => [.. ((form is null ? context.Request.Query[name] : form[name]).ToArray() ?? []).OfType<string>()];
+
+    /// <summary>True if a box was ticked.</summary>
+    public bool Ticked(string name) => Typed(name).Length > 0;
+
+    private RoundState? Looked(Round round)
+    {
+        var stamp = StampOf(round);
+        return RoundState.Of(round) is { } state ? desk.Kept.Put(round.Folder, stamp, state) : null;
+    }
+
+    private static string StampOf(Round round) => Kept.StampOf(Path.Combine(round.Dealt, "dealt.json"), Path.Combine(round.Graded, "grades.json"), round.Returned, Path.Combine(round.FollowUp, "dealt.json"));
+
+    /// <summary>Shows a page.</summary>
+    public Task Show<TPage>(params IEnumerable<(string Name, object? Value)> parameters)
+        where TPage : IComponent => Html(PageRenderer.Render<TPage>([("Place", Place), .. parameters]));
+
+    /// <summary>Says that there is nothing of that name.</summary>
+    public Task Nothing()
+    {
+        context.Response.StatusCode = StatusCodes.Status404NotFound;
+        return Show<WordPage>((nameof(WordPage.Title), "There is nothing of that name"), (nameof(WordPage.Words), "It may have been renamed or moved. Go back to the pass, and look for it from there."));
+    }
+
+    /// <summary>Goes on with a page, below the room.</summary>
+    public Task GoTo(string page)
+    {
+        context.Response.StatusCode = StatusCodes.Status303SeeOther;
+        context.Response.Headers.Location = context.Request.PathBase + "/" + page;
+        return Task.CompletedTask;
+    }
+
+    /// <summary>Begins long work and shows how far it is.</summary>
+    public Task Begin(JobOrder order) => GoTo($"jobs/{desk.Jobs.Add(order).Id}");
+
+    /// <summary>Answers with a page's text.</summary>
+    public Task Html(string html) => Write("text/html; charset=utf-8", Encoding.UTF8.GetBytes(html));
+
+    /// <summary>Answers with a file to keep.</summary>
+    public Task Download(string name, string kind, byte[] content)
+    {
+        context.Response.Headers.ContentDisposition = $"attachment; filename*=UTF-8''{Uri.EscapeDataString(name)}";
+        return Write(kind, content);
+    }
+
+    /// <summary>Answers with bytes.</summary>
+    public Task Write(string kind, byte[] content)
+    {
+        context.Response.ContentType = kind;
+        context.Response.ContentLength = content.Length;
+        return HttpMethods.IsHead(context.Request.Method) ? Task.CompletedTask : context.Response.Body.WriteAsync(content).AsTask();
+    }
+}

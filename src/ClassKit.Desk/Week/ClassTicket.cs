@@ -1,0 +1,21 @@
+using ClassKit.Desk.Folders;
+
+namespace ClassKit.Desk.Week;
+
+/// <summary>What hangs on the pass for one class: its latest rounds, and what is next.</summary>
+/// <param name="Class">The class.</param>
+/// <param name="Rounds">The latest first.</param>
+/// <param name="Next">What to do next.</param>
+public sealed record ClassTicket(ClassEntry Class, IReadOnlyList<RoundState> Rounds, NextStep Next)
+{
+    /// <summary>So many rounds of a class hang there; older ones are in its list.</summary>
+    public const int MostRounds = 3;
+
+    /// <summary>The ticket of a class.</summary>
+    public static ClassTicket Of(ClassEntry known, IReadOnlyList<RoundState> rounds)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        ArgumentNullException.ThrowIfNull(rounds);
+        return new(known, rounds, NextStep.Of(known, rounds));
+    }
+}

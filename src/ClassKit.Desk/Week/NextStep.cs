@@ -1,0 +1,30 @@
+using ClassKit.Desk.Folders;
+using ClassKit.Wording.Counts;
+
+namespace ClassKit.Desk.Week;
+
+/// <summary>What an instructor does next for a class.</summary>
+/// <param name="Words">In a few words.</param>
+/// <param name="Page">Where it is done.</param>
+public sealed record NextStep(string Words, string Page)
+{
+    /// <summary>What follows from how far the class's rounds are: the latest one decides, and what waits comes before what is new.</summary>
+    public static NextStep Of(ClassEntry known, IReadOnlyList<RoundState> rounds)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        ArgumentNullException.ThrowIfNull(rounds);
+        if (!known.Profile.Succeeded) return new("Put the class’s page right", $"class/{known.Key}");
+        if (known.Roster is null) return new("Say who is in the class", $"class/{known.Key}");
+        if (rounds is not [var last, ..]) return new("Prepare a lesson", $"lessons/{known.Key}");
+        var page = $"rounds/{known.Key}/{last.Round.Name}";
+        return last switch
+        {
+            { Grades: null, HasFiles: true } => new("Judge what came back", page + "/returns"),
+            { Grades: null } => new("Hand in what comes back", page + "/returns"),
+            { Waiting: > 0 and var waiting } => new($"Decide on {Counted.Of(waiting, "thing")}", page + "/decisions"),
+            { Out.Count: > 0 and var missing } => new($"Ask {Counted.Of(missing, "student")} for their work", page + "/returns"),
+            { TeachAgain.Count: > 0, IsFollowedUp: false } => new("Teach again what was missed", page + "/again"),
+            _ => new("Prepare the next lesson", $"lessons/{known.Key}"),
+        };
+    }
+}

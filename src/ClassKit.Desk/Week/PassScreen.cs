@@ -1,0 +1,46 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Serving;
+using ClassKit.UseCases.Beginning;
+using ClassKit.UseCases.Output.Writing;
+using ClassKit.UseCases.Running;
+
+namespace ClassKit.Desk.Week;
+
+/// <summary>The pass, where a kitchen sees what goes out next and what has come back: the first page. Before there is a folder it offers one.</summary>
+internal static class PassScreen
+{
+    public static void AddTo(DeskRoutes routes)
+    {
+        routes.Look("", visit => visit.Desk.Folders.Current is { } folder ? Pass(visit, folder) : First(visit, []));
+        routes.Take("begin", Begin);
+        routes.Take("look-round", visit => Opened(visit, LookRound.Make()));
+        routes.Take("close", async visit =>
+        {
+            await visit.Show<ClosedPage>();
+            visit.Desk.Close();
+        });
+    }
+
+    private static Task Pass(Visit visit, TeachingFolder folder)
+    {
+        var classes = folder.Classes();
+        IReadOnlyList<ClassTicket> tickets = [.. classes.Select(known => ClassTicket.Of(known, [.. folder.Rounds(known).Take(ClassTicket.MostRounds).Select(visit.Look).OfType<RoundState>()]))];
+        return visit.Show<PassPage>((nameof(PassPage.Tickets), tickets));
+    }
+
+    private static Task Begin(Visit visit)
+    {
+        var place = BeginPlace.All.FirstOrDefault(known => known.Key == visit.Typed("place")) ?? BeginPlace.All[0];
+        var name = visit.Typed("name");
+        if (name.Length is 0 or > 80 || name is "." or ".." || name.AsSpan().IndexOfAny(Path.GetInvalidFileNameChars()) >= 0 || name.Contains('\\', StringComparison.Ordinal))
+            return First(visit, [new("name", null, $"`{name}` cannot be the name of a folder", "Take letters, digits, spaces and dashes.")]);
+        var folder = Path.Combine(place.Folder, name);
+        var written = OutputFolder.Write(new(folder, BeginTeaching.Kind), () => BeginTeaching.Write(BeginTeaching.Run(new(BeginPart.Folder), Run.Unwatched)));
+        return written.Succeeded ? Opened(visit, new(folder)) : First(visit, written.Problems);
+    }
+
+    private static Task Opened(Visit visit, TeachingFolder folder) => visit.Desk.Folders.Open(folder) is { } refused ? First(visit, [refused]) : visit.GoTo("");
+
+    private static Task First(Visit visit, IReadOnlyList<Diagnostic> problems) => visit.Show<FirstPage>((nameof(FirstPage.Problems), problems));
+}
