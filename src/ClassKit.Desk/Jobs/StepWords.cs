@@ -19,6 +19,7 @@ internal static class StepWords
         RunStep.Weighing => "Weighing marks",
         RunStep.FillingIn => "Filling in workbooks",
         RunStep.Judging => "Judging what came back",
+        RunStep.Recording => "Writing in the record",
         RunStep.LayingOut => "Laying out what to mark on",
         RunStep.MakingFiles => "Making the files",
     };
