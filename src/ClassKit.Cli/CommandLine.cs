@@ -60,6 +60,7 @@ public static class CommandLine
         GradeCommand.Create(report),
         RegradeCommand.Create(report),
         GradeExchangeCommand.Create(report),
+        BenchCommand.Create(report),
         WeighCommand.Create(report),
         EnterCommand.Create(report),
         ShowCommand.Create(report),

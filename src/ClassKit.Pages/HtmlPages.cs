@@ -9,6 +9,7 @@ using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Benches;
 using ClassKit.Pages.ClassPrints;
 using ClassKit.Pages.Feedback;
+using ClassKit.Pages.Forms;
 using ClassKit.Pages.Keys;
 using ClassKit.Pages.Observations;
 using ClassKit.Pages.Packs;
@@ -22,6 +23,7 @@ using ClassKit.Pages.Stations;
 using ClassKit.Pages.Terms;
 using ClassKit.Pages.Written;
 using ClassKit.Terms.Agreement;
+using ClassKit.Terms.Bench;
 using ClassKit.Terms.Grades;
 using ClassKit.Terms.Outlooks;
 using ClassKit.Terms.Work;
@@ -110,6 +112,9 @@ public static class HtmlPages
     /// <remarks>It links to <c>students/&lt;student-id&gt;.html</c> beside it.</remarks>
     public static string TermReport(SchoolTerm term, IReadOnlyList<TermGrade> grades) =>
         PageRenderer.Render<TermReportPage>((nameof(TermReportPage.Term), term), (nameof(TermReportPage.Grades), grades));
+
+    /// <summary>Bench marks on a phone or tablet without a network; for the instructor.</summary>
+    public static string BenchForm(BenchForm form) => PageRenderer.Render<BenchFormPage>((nameof(BenchFormPage.Form), form));
 
     /// <summary>How far the markers of works that two have marked agree; for the instructor.</summary>
     /// <param name="term">The term.</param>

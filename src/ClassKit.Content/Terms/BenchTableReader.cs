@@ -21,14 +21,16 @@ internal static class BenchTableReader
         if (SourceFile.Read(source, problems) is not { } text) return problems.Fail<BenchSheet>();
         string[] columns = [Student, .. rubric.Criteria.Select(criterion => criterion.Name.ToLowerInvariant()), Comment];
         var places = new Dictionary<string, IReadOnlyList<int>>(StringComparer.Ordinal);
+        var comments = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var row in CsvTable.Read(text, columns, columns.Length - 1, problems).Rows)
         {
             if (NamedStudent.Find(row, students, problems) is not { } student || rubric.Criteria.All(criterion => Cell(row, criterion).Length == 0)) continue;
+            if (row[Comment] is { Length: > 0 } comment) comments[student] = comment;
             List<int?> levels = [.. rubric.Criteria.Select(criterion => Level(row, criterion, rubric, problems))];
             if (levels.TrueForAll(level => level is not null) && !places.TryAdd(student, [.. levels.OfType<int>()]))
                 problems.Add(row.Line, $"`{student}` is marked in a line above already", "Keep one line for each student.");
         }
-        return problems.Finish(() => new BenchSheet(Path.GetFileNameWithoutExtension(source.Path), places));
+        return problems.Finish(() => new BenchSheet(Path.GetFileNameWithoutExtension(source.Path), places) { Comments = comments });
     }
 
     private static string Cell(CsvRow row, RubricCriterion criterion) => row[criterion.Name.ToLowerInvariant()];

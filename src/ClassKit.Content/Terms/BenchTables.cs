@@ -13,6 +13,12 @@ namespace ClassKit.Content.Terms;
 /// <param name="Paths">Follows the paths.</param>
 internal sealed record BenchTables(IReadOnlyList<Student> Students, NamedPaths Paths)
 {
+    /// <summary>What the class is called, as forms of bench marks have it.</summary>
+    public string Cohort { get; init; } = "";
+
+    /// <summary>How many teams the class has.</summary>
+    public int Teams { get; init; } = 1;
+
     public PlannedWork Read(PlannedWork work, Located outOf, Located marks, Located resit, Located second, GradeRule rule, ProblemList problems)
     {
         if (outOf.Text.Length == 0)
@@ -26,8 +32,10 @@ internal sealed record BenchTables(IReadOnlyList<Student> Students, NamedPaths P
         foreach (var line in rule.Lines.Where(line => line.Category == work.Category && line.Criterion is not null && rubric.Criteria.All(criterion => criterion.Name != line.Criterion)))
             problems.Add(outOf.Line, $"The rule asks for `{line.Category}: {line.Criterion}`, and the rubric of `{work.Title}` has no such criterion", NearestWord.Advice(line.Criterion!, [.. rubric.Criteria.Select(criterion => criterion.Name)]));
 
-        var scale = new BenchScale([.. rubric.Criteria.Select(criterion => (criterion.Name, criterion.Weight))], [.. rubric.Levels.Select(level => level.Points)], [.. rubric.Levels.Select(level => level.Name)]);
-        BenchSheet? Sheet(Located file) => Paths.Read(file, source => BenchTableReader.Read(source, rubric, Students));
+        var scale = BenchForms.ScaleOf(rubric);
+        BenchSheet? Sheet(Located file) => Paths.Read(file, source => BenchFormReader.IsForm(source)
+            ? BenchFormReader.Read(source, BenchForms.Of(rubric, Cohort, Students, Teams))
+            : BenchTableReader.Read(source, rubric, Students));
         return work with
         {
             OutOf = scale.OutOf,

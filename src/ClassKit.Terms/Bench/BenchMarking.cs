@@ -14,7 +14,10 @@ public sealed record BenchMarking(BenchScale Scale, BenchSheet First, BenchSheet
     {
         var sheets = Second is null || rule == MarkerRule.First ? [First] : new[] { First, Second };
         foreach (var student in sheets.SelectMany(sheet => sheet.Places.Keys).Distinct())
-            yield return (student, Of([.. sheets.Where(sheet => sheet.Places.ContainsKey(student)).Select(sheet => sheet.Places[student])]));
+            yield return (student, Of([.. sheets.Where(sheet => sheet.Places.ContainsKey(student)).Select(sheet => sheet.Places[student])]) with
+            {
+                Comment = string.Join(" ", sheets.Select(sheet => sheet.Comments.GetValueOrDefault(student, "")).Where(comment => comment.Length > 0)),
+            });
     }
 
     private Mark Of(IReadOnlyList<IReadOnlyList<int>> seen) => Mark.Of(seen.Sum(Scale.Points) / seen.Count, Scale.OutOf) with

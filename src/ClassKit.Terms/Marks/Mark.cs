@@ -29,6 +29,9 @@ public sealed record Mark
     /// <summary>What single criteria earned, for bench work; else empty.</summary>
     public IReadOnlyList<CriterionMark> Criteria { get; init; } = [];
 
+    /// <summary>What the markers wrote of it; empty for nothing.</summary>
+    public string Comment { get; init; } = "";
+
     /// <summary>Points for marked work.</summary>
     /// <param name="points">From 0 to what is possible.</param>
     /// <param name="outOf">Above 0.</param>

@@ -37,6 +37,7 @@ public sealed class OutputPlaceTests : IDisposable
             (["grade-exchange", dealt, "--graded", graded, "--class", "a", "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10", "--out"], [dealt, graded]),
         ];
         var term = Copy(Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "term", "term.md");
+        Refused(null, "bench", Copy(Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "bench", "bench-work.md"), "--class", profile, "--roster", roster, "--out", _folder.Of("bench"));
         Refused(null, "weigh", term, "--out", _folder.Of("term"));
         foreach (var (command, inputs) in cases)
         {

@@ -69,6 +69,13 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     }
 
     [Fact]
+    public void Bench()
+    {
+        string[] bench = ["bench", Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "--class", Checkout.Demo.Class, "--roster", Roster, "--out", Out];
+        Twice(bench, bench);
+    }
+
+    [Fact]
     public void Paper()
     {
         CopyOfTour();

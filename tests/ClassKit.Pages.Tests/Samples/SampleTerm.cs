@@ -16,6 +16,9 @@ internal static class SampleTerm
 
     private static BenchScale Scale { get; } = new([("Safety", 2), ("Mixing", 1)], [0, 1, 2, 3], ["Not yet", "Developing", "Secure", "Excellent"]);
 
+    /// <summary>Two criteria for a class of two teams.</summary>
+    public static BenchForm Form { get; } = new("Bench work", new([("Weighing", 2), ("Mixing", 1)], [0, 1, 2], ["Not yet", "Secure", "Excellent"]), [["By eye", "To the gram", "Checked"], ["Lumps", "Smooth", "Smooth & told why"]], "Invented class", [.. SampleClass.Grades.Students.Select(student => student.Who)], 2);
+
     /// <summary>Six students, of whom the second marker sees two otherwise; then a work that each marker saw alone.</summary>
     public static IReadOnlyList<MarkerAgreement> Agreement { get; } =
     [

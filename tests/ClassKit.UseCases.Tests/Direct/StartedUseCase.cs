@@ -10,6 +10,7 @@ using ClassKit.Records.Storage;
 using ClassKit.Terms.Rules;
 using ClassKit.Terms.Trials;
 using ClassKit.UseCases.Beginning;
+using ClassKit.UseCases.BenchMarks;
 using ClassKit.UseCases.Checking;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Exporting;
@@ -66,6 +67,7 @@ internal static class StartedUseCase
         [nameof(MakeFollowUp)] = run => FollowUpFiles.Of(MakeFollowUp.Run(new(SmallClass.Dealt, Graded.Value, new([], 30, 3)), run).Model!),
         [nameof(GradeClass)] = run => GradeFiles.Of(GradeClass.Run(new(SmallClass.Dealt, Returned), run)),
         [nameof(MakePaperSheet)] = run => MakePaperSheet.Write(MakePaperSheet.Run(new(SmallClass.Dealt), run)).Files,
+        [nameof(MakeBenchForm)] = run => MakeBenchForm.Write(MakeBenchForm.Run(new(SmallClass.Lesson.BenchRubric, "Invented class", Roster.Students, 2), run)).Files,
         [nameof(RegradeClass)] = run => GradeFiles.Of(RegradeClass.Run(new(new(SmallClass.Dealt, Returned), Graded.Value), run).Now),
         [nameof(RehearseLesson)] = run => RehearsalFiles.Of(RehearseLesson.Run(new(Set, 3, Wish), run).Model!),
         [nameof(LearnMisconceptions)] = run => LearnMisconceptions.Write(LearnMisconceptions.Run(new(Learning.LearnMisconceptionsTests.Proposals(), [Learning.LearnMisconceptionsTests.Exercise]), run).Model!).Files,

@@ -1,0 +1,66 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+
+namespace ClassKit.Content.Forms;
+
+/// <summary>Reads the file that a form's page saves: what was filled in as a text, and that text's digest.</summary>
+/// <remarks>The digest finds what happens to files by accident; whoever forges one on purpose can work it out as the page does.</remarks>
+public static class FormFileReader
+{
+    private const string Kind = "classkit-form";
+    private const int Version = 1;
+    private const int MostFields = 20_000;
+    private const int MostLetters = 4_000;
+    private static readonly JsonDocumentOptions Strict = new() { MaxDepth = 4 };
+
+    /// <summary>What was filled in, or why the file cannot be used.</summary>
+    /// <param name="source">The file.</param>
+    /// <param name="identity">The form that it must be of.</param>
+    /// <param name="form">What that form is called.</param>
+    public static Reading<FormFile> Read(Source source, string identity, string form)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        var problems = new ProblemList(source.Shown);
+        if (SourceFile.Read(source, problems) is not { } text) return problems.Fail<FormFile>();
+        try
+        {
+            using var outer = JsonDocument.Parse(text, Strict);
+            var (kind, version, digest, content) = (Text(outer, "kind"), Text(outer, "version"), Text(outer, "digest"), Text(outer, "content"));
+            if (kind != Kind || content is null) problems.Add(null, "This is no file that the page of a form saved", $"Bring the file back that the page of {form} saved.");
+            else if (version != Version.ToString(System.Globalization.CultureInfo.InvariantCulture)) problems.Add(null, $"It is of version {version} of such files, and version {Version} is known here", "Use the program that made the page.");
+            else if (digest != Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content)))) problems.Add(null, "It is not as the page saved it: its digest does not fit what stands in it", "Save it from the page once more, and do not open it in between. The digest finds accidents, not forgers.");
+            else return Content(content, identity, form, problems);
+        }
+        catch (JsonException)
+        {
+            problems.Add(null, "It is cut off, or no file of a form", "Save it from the page once more.");
+        }
+        return problems.Fail<FormFile>();
+    }
+
+    private static Reading<FormFile> Content(string content, string identity, string form, ProblemList problems)
+    {
+        using var inner = JsonDocument.Parse(content, Strict);
+        if (inner.RootElement.ValueKind != JsonValueKind.Object) throw new JsonException();
+        var of = Text(inner, "identity") ?? "";
+        if (of != identity)
+        {
+            problems.Add(null, $"It is of another form: {Text(inner, "form") ?? "one without a name"}", $"Here {form} is read: the same class list, the same number of teams and the same sheet that the page was made for. If they were changed since, put them back as they were to read this file.");
+            return problems.Fail<FormFile>();
+        }
+        var fields = new Dictionary<string, string>(StringComparer.Ordinal);
+        if (inner.RootElement.TryGetProperty("fields", out var all) && all.ValueKind == JsonValueKind.Object)
+        {
+            foreach (var field in all.EnumerateObject().Take(MostFields).Where(field => field.Value.ValueKind == JsonValueKind.String && field.Value.GetString()!.Length <= MostLetters))
+                fields[field.Name] = field.Value.GetString()!;
+        }
+        return new(new(of, fields), []);
+    }
+
+    private static string? Text(JsonDocument document, string name) => document.RootElement.ValueKind == JsonValueKind.Object && document.RootElement.TryGetProperty(name, out var value)
+        ? value.ValueKind switch { JsonValueKind.String => value.GetString(), JsonValueKind.Number => value.GetRawText(), _ => null }
+        : null;
+}

@@ -1,0 +1,56 @@
+using System.Globalization;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Identity;
+
+namespace ClassKit.Terms.Bench;
+
+/// <summary>What a marker fills in for one class and one practical rubric: a level for each team and criterion, and what is otherwise with single students.</summary>
+/// <param name="Rubric">What the rubric is called.</param>
+/// <param name="Scale">What it measures with.</param>
+/// <param name="Descriptors">What is seen at each level, by criterion and level as in the scale.</param>
+/// <param name="Cohort">What the class is called.</param>
+/// <param name="Students">The class, in the order of its roster.</param>
+/// <param name="Teams">How many teams work at the bench; at least 1.</param>
+public sealed record BenchForm(string Rubric, BenchScale Scale, IReadOnlyList<IReadOnlyList<string>> Descriptors, string Cohort, IReadOnlyList<Student> Students, int Teams)
+{
+    /// <summary>The field with the marker's name.</summary>
+    public const string Marker = "marker";
+
+    /// <summary>What a team's number is called where a student was with none.</summary>
+    public const string Away = "away";
+
+    /// <summary>Who of the class and which rubric it is for; see <see cref="FormIdentity"/>.</summary>
+    public string Identity { get; } = FormIdentity.Of(
+        "bench marks",
+        [
+            Rubric, Cohort, Teams.ToString(CultureInfo.InvariantCulture),
+            .. Scale.Criteria.Select(criterion => $"{criterion.Name} {criterion.Weight.ToString(CultureInfo.InvariantCulture)}"),
+            .. Scale.LevelNames.Zip(Scale.Levels, (name, points) => $"{name} {points.ToString(CultureInfo.InvariantCulture)}"),
+            .. Students.Select(student => student.Id),
+        ]);
+
+    /// <summary>The team that a student is put in until the marker says otherwise: as many in each as there can be, in the order of the roster.</summary>
+    /// <param name="student">The student's place on the roster.</param>
+    public int TeamOf(int student) => 1 + (int)((long)student * Teams / Math.Max(Students.Count, 1));
+
+    /// <summary>Where a team's level for a criterion stands; both counted as in the form.</summary>
+    public static string OfTeam(int team, int criterion) => string.Create(CultureInfo.InvariantCulture, $"team.{team}.{criterion}");
+
+    /// <summary>Where what was said of a team stands.</summary>
+    public static string CommentOfTeam(int team) => string.Create(CultureInfo.InvariantCulture, $"team.{team}.comment");
+
+    /// <summary>Where a student's own level for a criterion stands.</summary>
+    public static string OfStudent(Student student, int criterion) => string.Create(CultureInfo.InvariantCulture, $"student.{IdOf(student)}.{criterion}");
+
+    /// <summary>Where what was said of a student stands.</summary>
+    public static string CommentOfStudent(Student student) => $"student.{IdOf(student)}.comment";
+
+    /// <summary>Where the number of a student's team stands.</summary>
+    public static string TeamOfStudent(Student student) => $"student.{IdOf(student)}.team";
+
+    private static string IdOf(Student student)
+    {
+        ArgumentNullException.ThrowIfNull(student);
+        return student.Id;
+    }
+}
