@@ -75,6 +75,10 @@ public abstract record Note
     /// <param name="Seed">What decided the draws.</param>
     public sealed record PracticeMade(int? Pages, ulong Seed) : Note;
 
+    /// <summary>An exercise is not practised, because it is still to be handed in.</summary>
+    /// <param name="What">Which, and why.</param>
+    public sealed record LeftOutOfPractice(NotPractised What) : Note;
+
     /// <summary>Practice after grading was made.</summary>
     /// <param name="Students">How many practise.</param>
     /// <param name="Minutes">The most time that it takes each.</param>

@@ -36,4 +36,16 @@ public sealed record Exercise(
 
     /// <summary>A picture of the problem, for sheets and pages; null for none. A dealt record has none: workbooks show none.</summary>
     public Picture? Picture { get; init; }
+
+    /// <summary>True if no answer depends on what is drawn, as where causes are matched to faults: other numbers then make no other problem.</summary>
+    public bool HasOneAnswer()
+    {
+        var varying = Givens.Where(given => !given.IsConstant).Select(given => given.Id).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        foreach (var part in Parts.Where(part => part.InWords is null))
+        {
+            if (part.Key.Names.Any(varying.Contains)) return false;
+        }
+
+        return true;
+    }
 }

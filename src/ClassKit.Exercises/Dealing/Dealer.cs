@@ -50,7 +50,7 @@ public static class Dealer
                 variants[student].Add(variant);
                 watcher?.Report(new(++done, total));
             }
-            if (hand.Shared > 0)
+            if (hand.Shared > 0 && !hand.Exercise.HasOneAnswer())
                 shared.Add(new(hand.Exercise, hand.Shared, hand.Different));
         }
 

@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Variants;
 
@@ -37,9 +38,16 @@ public sealed class NumbersToAvoid
         return new(before, false);
     }
 
-    /// <summary>True if a variant is not for this student.</summary>
+    /// <summary>True if practice on an exercise gives away what is still to be handed in, whatever its numbers.</summary>
+    public bool GivesAway(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        return _anyones && exercise.HasOneAnswer() && _dealt.Any(dealt => dealt.Exercise == exercise.Id);
+    }
+
+    /// <summary>True if a variant is not for this student. Where every variant has the same answers, none is better than another.</summary>
     internal bool Has(Student student, Variant variant) =>
-        _dealt.Count > 0 && _dealt.Contains((Of(student), variant.Exercise.Id, VariantKey.Of(variant.Exercise, variant.Givens)));
+        _dealt.Count > 0 && !variant.Exercise.HasOneAnswer() && _dealt.Contains((Of(student), variant.Exercise.Id, VariantKey.Of(variant.Exercise, variant.Givens)));
 
     private string Of(Student student) => _anyones ? "" : student.Id;
 }

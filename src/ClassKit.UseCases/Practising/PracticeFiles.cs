@@ -24,9 +24,10 @@ public static class PracticeFiles
         ArgumentNullException.ThrowIfNull(practice);
         return
         [
-            new Note.SetChosen(practice.Request.Set.Exercises),
+            new Note.SetChosen(practice.Dealt.Exercises),
             new Note.PracticeMade(practice.Request.Roster is null ? null : practice.Dealt.Students.Count, practice.Request.Seed),
             .. practice.Shared.Select(variants => new Note.VariantsShared(variants)),
+            .. practice.LeftOut.Select(one => new Note.LeftOutOfPractice(one)),
         ];
     }
 }

@@ -6,4 +6,5 @@ namespace ClassKit.UseCases.Practising;
 /// <param name="Request">What was asked.</param>
 /// <param name="Dealt">Whose numbers are which.</param>
 /// <param name="Shared">Exercises with too few variants for all.</param>
-public sealed record PracticeMade(PracticeRequest Request, DealtClass Dealt, IReadOnlyList<SharedVariants> Shared);
+/// <param name="LeftOut">Exercises of the set that are not practised.</param>
+public sealed record PracticeMade(PracticeRequest Request, DealtClass Dealt, IReadOnlyList<SharedVariants> Shared, IReadOnlyList<NotPractised> LeftOut);

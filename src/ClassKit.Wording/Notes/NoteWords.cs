@@ -49,6 +49,9 @@ public static class NoteWords
         Note.AllExercisesCount(var best, var exercises) => Invariant($"The marking scheme counts the {best} best exercises, and a student has {exercises}: all of them count."),
         Note.AllPointsCount(var most, var points) => Invariant($"The marking scheme counts at most {most} points, and a student can earn {points:0.##}: all of them count."),
         Note.PracticeMade(var pages, var seed) => $"{(pages is { } many ? Counted.Of(many, "page") : "One page")} to practise with, seed {seed}. The answers are in the page: it is for practice, not for work that is handed in.",
+        Note.LeftOutOfPractice(var what) => what.GivesAway
+            ? $"Exercise {what.Exercise.Id} is left out: its answers are the same for everybody, and it is still to be handed in."
+            : $"Exercise {what.Exercise.Id} is left out: every variant of it was dealt, and it is still to be handed in. Widen a given's range to practise it.",
         Note.FollowingUp(var students, var minutes, var seed) =>
             $"{Counted.Of(students, "student practises", "students practise")} what they missed, up to {minutes} minutes each, seed {seed}. Every page has a workbook with the same numbers, which can be graded like any other.",
         Note.NothingMissed(var students) => $"Nothing was missed by {Names(students)}.",
