@@ -16,7 +16,7 @@ internal sealed record WrittenPart(string Label, Exercise Exercise, Part Part, I
     /// <summary>What its heading is called.</summary>
     public string Anchor => $"words-{Exercise.Id}-{Part.Id}";
 
-    /// <summary>What the student was dealt in this exercise, without which nobody can judge an answer that speaks of it; nothing where it is not at hand.</summary>
+    /// <summary>What the student was dealt in this exercise, without which nobody can judge an answer that speaks of it; nothing where the numbers change no answer.</summary>
     public string NumbersOf(Student who) => Numbers.GetValueOrDefault(who.Id, "");
 
     /// <summary>The numbers dealt as text, by student id.</summary>
@@ -33,7 +33,7 @@ internal sealed record WrittenPart(string Label, Exercise Exercise, Part Part, I
                 .Select(part => new WrittenPart(
                     $"{exercise.Index + 1}{Phrases.Letter(part.Index)}", exercise.Item, part.Item, [.. answers[(exercise.Item.Id, part.Item.Id)]], Blank(grades, exercise.Item, part.Item))
                 {
-                    Numbers = NumbersOf(grades, exercise.Item),
+                    Numbers = exercise.Item.HasOneAnswer() ? new Dictionary<string, string>() : NumbersOf(grades, exercise.Item),
                 })),
         ];
     }
