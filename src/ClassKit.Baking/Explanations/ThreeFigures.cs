@@ -35,6 +35,12 @@ internal static class ThreeFigures
     /// <summary>An amount of substance in millimoles with its unit.</summary>
     public static string Millimoles(AmountOfSubstance amount) => $"{Show(amount.Millimoles)} mmol";
 
+    /// <summary>A temperature in degrees Celsius with its unit.</summary>
+    public static string Celsius(Temperature temperature) => $"{Show(temperature.Celsius)} °C";
+
+    /// <summary>A pressure of the air in hectopascals with its unit; weather moves it by more than the digits left out.</summary>
+    public static string Hectopascals(Pressure pressure) => $"{Show(pressure.Hectopascals)} hPa";
+
     /// <summary>A temperature in kelvin with its unit.</summary>
     public static string Kelvin(Temperature temperature) => $"{Show(temperature.Kelvin)} K";
 

@@ -116,10 +116,10 @@ internal sealed class GasBudgeting(DoughBake bake)
         return new(_boiling, water, perPercent, rise, needed, needed / water, new(
             "Steam",
             [
-                ExplainedStep.Given("boiling point", $"saturation temperature under {Figures.Show(bake.Pressure.Hectopascals)} hPa, IAPWS-IF97", Figures.Celsius(_boiling)),
+                ExplainedStep.Given("boiling point", $"saturation temperature under {ThreeFigures.Hectopascals(bake.Pressure)}, IAPWS-IF97", ThreeFigures.Celsius(_boiling)),
                 new("all the water", "dough × its moisture", $"{ThreeFigures.Grams(bake.Dough)} × {ThreeFigures.Percent(water / bake.Dough)}", ThreeFigures.Grams(water)),
                 new("the rise", "gas-free dough × (times - 1)", $"{ThreeFigures.Millilitres(bake.GasFree)} × ({ThreeFigures.Show(bake.Settings.Rise)} - 1)", ThreeFigures.Millilitres(rise)),
-                new("water to fill it", $"rise / volume of a gram of steam, at {Figures.Celsius(_boiling)} and {Figures.Show(bake.Pressure.Hectopascals)} hPa", $"{ThreeFigures.Millilitres(rise)} / {ThreeFigures.Show(perGram)} L/g", ThreeFigures.Grams(needed)),
+                new("water to fill it", $"rise / volume of a gram of steam, at {ThreeFigures.Celsius(_boiling)} and {ThreeFigures.Hectopascals(bake.Pressure)}", $"{ThreeFigures.Millilitres(rise)} / {ThreeFigures.Show(perGram)} L/g", ThreeFigures.Grams(needed)),
                 new("share of all the water", "water to fill it / all the water", $"{ThreeFigures.Grams(needed)} / {ThreeFigures.Grams(water)}", ThreeFigures.Percent(needed / water)),
             ],
             $"Steam at the boiling point by IAPWS-IF97; the rise to {ThreeFigures.Show(bake.Settings.Rise)} times the gas-free volume is a yardstick, not a forecast."));

@@ -22,7 +22,7 @@ public sealed record SteamFate(Band<Mass> WaterLost, Band<Volume> Made, Band<Vol
             "Steam made, held and lost",
             [
                 new("water that leaves in the oven", "dough × loss in the oven", $"{ThreeFigures.Grams(dough)} × {ThreeFigures.Percent(water.Typical / dough)}", ThreeFigures.Grams(water.Typical)),
-                new("steam lost", $"water × volume of a gram of steam, at {Figures.Celsius(Saturation.BoilingPoint(pressure))} and {Figures.Show(pressure.Hectopascals)} hPa", $"{ThreeFigures.Grams(water.Typical)} × {ThreeFigures.Show(Saturation.VapourLitresPerGram(Saturation.BoilingPoint(pressure)))} L/g", ThreeFigures.Litres(lost.Typical)),
+                new("steam lost", $"water × volume of a gram of steam, at {ThreeFigures.Celsius(Saturation.BoilingPoint(pressure))} and {ThreeFigures.Hectopascals(pressure)}", $"{ThreeFigures.Grams(water.Typical)} × {ThreeFigures.Show(Saturation.VapourLitresPerGram(Saturation.BoilingPoint(pressure)))} L/g", ThreeFigures.Litres(lost.Typical)),
                 ExplainedStep.Given("steam held", "in the hollow when the walls set, as far as the skin stretches", ThreeFigures.Millilitres(end.Steam.Typical)),
                 new("steam made", "lost + held", $"{ThreeFigures.Litres(lost.Typical)} + {ThreeFigures.Millilitres(end.Steam.Typical)}", ThreeFigures.Litres(made.Typical)),
             ],

@@ -86,7 +86,7 @@ public static class SteamPocket
     private static double LitresPerGram(Pressure pressure) => Saturation.VapourLitresPerGram(Saturation.BoilingPoint(pressure));
 
     private static ExplainedStep Boiling(Pressure pressure) =>
-        ExplainedStep.Given("boiling point", $"of water under {Figures.Show(pressure.Hectopascals)} hPa, IAPWS-IF97", Figures.Celsius(Saturation.BoilingPoint(pressure)));
+        ExplainedStep.Given("boiling point", $"of water under {ThreeFigures.Hectopascals(pressure)}, IAPWS-IF97", ThreeFigures.Celsius(Saturation.BoilingPoint(pressure)));
 
     private static ExplainedStep PerGram(Pressure pressure) =>
         ExplainedStep.Given("room of a gram of steam", "saturated, at that point, IAPWS-IF97", $"{Figures.Show(LitresPerGram(pressure), 4)} L/g");

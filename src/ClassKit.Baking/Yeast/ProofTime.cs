@@ -58,7 +58,7 @@ public static class ProofTime
             "Proof time, for 100 g of dough",
             [
                 new("room for gas", "gas-free dough × (rise - 1)", $"{Figures.Millilitres(gasFree)} × ({Figures.Show(rise)} - 1)", Figures.Millilitres(room)),
-                ExplainedStep.Given("room of a mole", $"of gas with its vapour at {Figures.Celsius(temperature)} under {Figures.Show(pressure.Hectopascals)} hPa", $"{Figures.Show(perMole.Litres, 4)} L/mol"),
+                ExplainedStep.Given("room of a mole", $"of gas with its vapour at {Figures.Celsius(temperature)} under {ThreeFigures.Hectopascals(pressure)}", $"{Figures.Show(perMole.Litres, 4)} L/mol"),
                 new("gas in bubbles", "room for gas / room of a mole", $"{Figures.Millilitres(room)} / {Figures.Show(perMole.Litres, 4)} L/mol", Millimoles(bubbles)),
                 ExplainedStep.Given("gas in the water", "the dough's water full of carbon dioxide, CRC Handbook", Millimoles(dissolved)),
                 new("gas to make", "(bubbles + water) / share held", $"({Millimoles(bubbles)} + {Millimoles(dissolved)}) / {Figures.Percent(heldShare)}", Millimoles(needed)),
