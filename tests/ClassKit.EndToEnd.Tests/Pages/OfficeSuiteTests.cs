@@ -23,7 +23,7 @@ public sealed class OfficeSuiteTests(TourRun tour)
             Assert.DoesNotContain("#NAME?", text, StringComparison.Ordinal);
             Assert.DoesNotContain("###", text, StringComparison.Ordinal);
             // A page for the start, then one an exercise: nothing spills over.
-            if (workbook.Contains("workbooks", StringComparison.Ordinal)) Assert.Equal(8, text.Count(character => character == '\f'));
+            if (workbook.Contains("workbooks", StringComparison.Ordinal)) Assert.Equal(1 + 8, text.Count(character => character == '\f'));
         }
     }
 }
