@@ -60,6 +60,8 @@ public static class CommandLine
         GradeCommand.Create(report),
         RegradeCommand.Create(report),
         GradeExchangeCommand.Create(report),
+        ObserveCommand.Create(report),
+        ObserveCommand.Back(report),
         BenchCommand.Create(report),
         WeighCommand.Create(report),
         EnterCommand.Create(report),

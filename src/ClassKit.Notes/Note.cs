@@ -130,6 +130,14 @@ public abstract record Note
     /// <param name="What">What, and why not.</param>
     public sealed record PaperFault(ClassKit.Grading.OnPaper.PaperFault What) : Note;
 
+    /// <summary>Measurements came back.</summary>
+    /// <param name="Teams">From how many teams.</param>
+    public sealed record Measured(int Teams) : Note;
+
+    /// <summary>Some of what came back could not be used.</summary>
+    /// <param name="Reasons">What, and why not.</param>
+    public sealed record NotMeasured(IReadOnlyList<string> Reasons) : Note;
+
     /// <summary>A file could not be judged, by a mistake of ours.</summary>
     /// <param name="File">Which.</param>
     /// <param name="Fault">What went wrong, for those who mend it.</param>

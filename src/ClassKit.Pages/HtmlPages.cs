@@ -5,6 +5,7 @@ using ClassKit.Grading.FollowUps;
 using ClassKit.Grading.Rehearsals;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
+using ClassKit.Lessons.Measured;
 using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Benches;
 using ClassKit.Pages.ClassPrints;
@@ -12,6 +13,7 @@ using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Forms;
 using ClassKit.Pages.Keys;
 using ClassKit.Pages.Observations;
+using ClassKit.Pages.Observed;
 using ClassKit.Pages.Packs;
 using ClassKit.Pages.Practice;
 using ClassKit.Pages.Projector;
@@ -115,6 +117,16 @@ public static class HtmlPages
 
     /// <summary>Bench marks on a phone or tablet without a network; for the instructor.</summary>
     public static string BenchForm(BenchForm form) => PageRenderer.Render<BenchFormPage>((nameof(BenchFormPage.Form), form));
+
+    /// <summary>The page that a team types its measurements into, at the bench and without a network.</summary>
+    public static string ObservationForm(ObservationForm form) => PageRenderer.Render<ObservationFormPage>((nameof(ObservationFormPage.Form), form));
+
+    /// <summary>What a class measured, on what was predicted.</summary>
+    /// <param name="pack">The lesson and the class.</param>
+    /// <param name="measured">What was measured.</param>
+    /// <param name="unread">What came back and could not be used, in words.</param>
+    public static string ObservedClass(LessonPack pack, MeasuredClass measured, IReadOnlyList<string> unread) =>
+        PageRenderer.Render<ObservedClassPage>((nameof(ObservedClassPage.Pack), pack), (nameof(ObservedClassPage.Measured), measured), (nameof(ObservedClassPage.Unread), unread));
 
     /// <summary>How far the markers of works that two have marked agree; for the instructor.</summary>
     /// <param name="term">The term.</param>

@@ -24,7 +24,18 @@ public static class FormFileReader
     {
         ArgumentNullException.ThrowIfNull(source);
         var problems = new ProblemList(source.Shown);
-        if (SourceFile.Read(source, problems) is not { } text) return problems.Fail<FormFile>();
+        return SourceFile.Read(source, problems) is { } text ? Read(text, identity, form, problems) : problems.Fail<FormFile>();
+    }
+
+    /// <summary>The same of bytes, which may be anything.</summary>
+    /// <param name="file">How messages name the file.</param>
+    /// <param name="bytes">What is in it.</param>
+    /// <param name="identity">The form that it must be of.</param>
+    /// <param name="form">What that form is called.</param>
+    public static Reading<FormFile> Read(string file, byte[] bytes, string identity, string form) => Read(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), identity, form, new(file));
+
+    private static Reading<FormFile> Read(string text, string identity, string form, ProblemList problems)
+    {
         try
         {
             using var outer = JsonDocument.Parse(text, Strict);

@@ -31,6 +31,7 @@ public static class NoteWords
         [
             $"{Answers(points.Count)} typed into the gradebook {Counted.Noun(points.Count, "waits", "wait")} to be taken over, and the grades go without:", .. points.Select(Line),
         ],
+        Note.NotMeasured(var reasons) => reasons,
         Note.Changed(var change) => ChangeWords.Of(change),
         Note.HandedOver(var bundle, var taken, var left) => BundleWords.HandedOver(bundle, taken, left),
         Note.Received(var files, var left) => BundleWords.Received(files, left),
@@ -58,6 +59,7 @@ public static class NoteWords
         Note.NothingGraded(var students) => $"Nothing is known of {Names(students)}, of whom nothing was graded.",
         Note.OtherDeals others => OtherDealWords.Mostly(others),
         Note.Graded graded => Of(graded),
+        Note.Measured(var teams) => $"Measurements of {Counted.Of(teams, "team")}.",
         Note.OnPaper(var students) => $"{Counted.Of(students, "student is", "students are")} graded from paper.",
         Note.PaperFault(var what) => $"On paper, {PaperFaultWords.Of(what)}",
         Note.NotJudged(var file, var fault) => $"{Quoted.Of(file)} could not be judged, by a mistake of ours: look at it yourself, and please report “{fault}”. It counts neither for nor against anyone.",

@@ -3,6 +3,7 @@ using ClassKit.Baking.Steam;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Measured;
 using ClassKit.Lessons.Mixing;
 using ClassKit.Lessons.Observations;
 using ClassKit.Lessons.Packs;
@@ -41,9 +42,11 @@ internal sealed class ObservationSheet
         sheet.Range(1, 1, 1, LastColumn).AsTitle();
         sheet.Cell(1, 1).SetText($" Observations: {pack.Lesson.Title}");
         sheet.Cell(2, 1).SetText("Type your guess first: what is expected appears then. Then what you measure, into the framed cells. A mean between low and high is as expected; outside, a question appears.").AsQuiet();
-        sheet.Cell(4, 1).SetText("Team");
+        sheet.Cell(4, 1).SetText(ObservedWords.Team);
         sheet.Range(4, 2, 4, 4).Merge();
         sheet.Cell(4, 2).AsEntry();
+        sheet.Cell(4, 9).SetText(ObservedWords.Form).AsQuiet();
+        sheet.Cell(4, 10).SetText(new ObservationForm(pack).Identity).AsQuiet();
         foreach (var (index, width) in new[] { 25, 6, 8, 8, 8, 8, 8, 9, 11, 13, QuestionWidth }.Index())
             sheet.Column(index + 1).Width = width;
     }
@@ -61,7 +64,7 @@ internal sealed class ObservationSheet
         WriteMeasures(title, compared.Bread.Observations, compared, seaLevel, Pieces, questions);
         if (_pack.ControlOf(compared.Bread) is { } control)
         {
-            WriteHeads($"Control: {title.ToLowerInvariant()} without {string.Join(" and ", control.LeftOut.Select(left => left.Name.Split(',')[0].ToLowerInvariant()))}", "The control");
+            WriteHeads($"{ObservedWords.Control}{title.ToLowerInvariant()} without {string.Join(" and ", control.LeftOut.Select(left => left.Name.Split(',')[0].ToLowerInvariant()))}", "The control");
             WriteMeasures("Control", [.. compared.Bread.Observations.Select(OfControl)], control.Compared, null, 1, questions);
         }
     }
@@ -76,7 +79,7 @@ internal sealed class ObservationSheet
         _sheet.Cell(_row, 1).SetText(title);
         _sheet.Range(_row, 1, _row, LastColumn).AsHeading();
         _row++;
-        string[] heads = [one, "in", "Low", "Typical", "High", "First", "Second", "Third", "Mean", "Difference", "It asks"];
+        string[] heads = [one, "in", "Low", "Typical", "High", .. ObservedWords.Pieces, "Mean", "Difference", "It asks"];
         foreach (var (index, head) in heads.Index())
         {
             var cell = _sheet.Cell(_row, index + 1).SetText(head);
@@ -92,7 +95,7 @@ internal sealed class ObservationSheet
         _row++;
         _guess = _row;
         var unit = ObservedUnit.For(Measure.Height, _pack.Class.Units);
-        WriteHead("My guess of the height", unit);
+        WriteHead(ObservedWords.Guess, unit);
         WriteEntry(3, unit);
         _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
         _sheet.Row(_row).Height = 20;
@@ -106,7 +109,7 @@ internal sealed class ObservationSheet
             _row++;
             if (observed.Measure == Measure.MassBefore) before = _row;
             if (observed.Measure == Measure.MassAfter) after = _row;
-            WriteMeasure(observed, compared, questions.Add(title, Words(observed.Measure, compared.Bread.IsOvenBread), observed.IfLess, observed.IfMore), before, after, pieces);
+            WriteMeasure(observed, compared, questions.Add(title, ObservedWords.Of(observed.Measure, compared.Bread.IsOvenBread), observed.IfLess, observed.IfMore), before, after, pieces);
             if (seaLevel is not null)
                 WriteSeaLevel(observed.Measure, compared, seaLevel);
         }
@@ -130,7 +133,7 @@ internal sealed class ObservationSheet
     {
         var unit = ObservedUnit.For(observed.Measure, _pack.Class.Units);
         var format = FormatOf(unit);
-        WriteHead(Words(observed.Measure, compared.Bread.IsOvenBread), unit);
+        WriteHead(ObservedWords.Of(observed.Measure, compared.Bread.IsOvenBread), unit);
         var prediction = Prediction.Of(observed.Measure, compared, _pack.BoilingPoint);
         if (prediction is not null && observed.Measure == Measure.MassAfter && before > 0)
             WriteWhatIsLeft(prediction.Value.Map(unit.Of), Prediction.BakeLoss(compared), before, unit);
@@ -222,16 +225,4 @@ internal sealed class ObservationSheet
     }
 
     private void Formula(int column, string formula, string format) => _sheet.Cell(_row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
-
-    private static string Words(Measure measure, bool isOvenBread) => measure switch
-    {
-        Measure.BakeLoss when !isOvenBread => "Loss in cooking",
-        Measure.InternalTemperature when !isOvenBread => "Middle, just cooked",
-        Measure.MassBefore => "Mass before",
-        Measure.MassAfter => "Mass after",
-        Measure.BakeLoss => "Bake loss",
-        Measure.Height => "Height",
-        Measure.Diameter => "Width at its widest",
-        Measure.InternalTemperature => "Middle, out of the oven",
-    };
 }

@@ -13,7 +13,7 @@ public static class ObservationWriter
         ArgumentNullException.ThrowIfNull(pack);
         using var workbook = new XLWorkbook();
         workbook.Properties.Title = $"Observations: {pack.Lesson.Title} – {pack.Class.Name}";
-        var sheet = new ObservationSheet(workbook.AddWorksheet("Observations"), pack);
+        var sheet = new ObservationSheet(workbook.AddWorksheet(ObservedWords.Sheet), pack);
         var questions = new QuestionSheet(workbook.AddWorksheet("Questions"), pack);
         for (var bread = 0; bread < pack.Comparison.Count; bread++)
             sheet.Write(bread, questions);

@@ -25,6 +25,8 @@ public sealed class OutputPlaceTests : IDisposable
         (string[] Command, string[] Inputs)[] cases =
         [
             (["pack", lesson, "--class", profile, "--out"], [lesson, _folder.Of("rubrics")]),
+            (["observe", lesson, "--out"], [lesson, _folder.Of("rubrics")]),
+            (["observed", lesson, "--returned", returned, "--out"], [lesson, returned]),
             (["hand-over", lesson, "--out"], [lesson, _folder.Of("rubrics")]),
             (["deal", lesson, "--roster", roster, "--out"], [lesson, _folder.Of("rubrics")]),
             (["practice", lesson, "--roster", roster, "--apart-from", dealt, "--out"], [lesson, dealt]),

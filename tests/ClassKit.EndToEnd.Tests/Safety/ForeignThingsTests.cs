@@ -69,6 +69,16 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     }
 
     [Fact]
+    public void Observe() => Twice(["observe", Lesson, "--out", Out], ["observe", Lesson, "--out", Out, "--class", Checkout.Demo.Class]);
+
+    [Fact]
+    public void Observed()
+    {
+        var returned = Directory.CreateDirectory(_folder.Of("returned")).FullName;
+        Twice(["observed", Lesson, "--returned", returned, "--out", Out], ["observed", Lesson, "--returned", returned, "--out", Out]);
+    }
+
+    [Fact]
     public void Bench()
     {
         string[] bench = ["bench", Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "--class", Checkout.Demo.Class, "--roster", Roster, "--out", Out];

@@ -35,6 +35,8 @@ internal static class SamplePages
         pages["term-report.html"] = HtmlPages.TermReport(SampleTerm.Term, SampleTerm.Grades);
         foreach (var grade in SampleTerm.Grades)
             pages[$"term-{grade.Student.Id}.html"] = HtmlPages.TermStudent(SampleTerm.Term, grade, Outlook.Of(SampleTerm.Term, grade));
+        pages["observation-form.html"] = HtmlPages.ObservationForm(new(SamplePack.Pack));
+        pages["what-we-measured.html"] = HtmlPages.ObservedClass(SamplePack.Pack, SampleMeasurements.Of(SamplePack.Pack), ["Team 9.txt: <nothing> was measured."]);
         pages["bench-form.html"] = HtmlPages.BenchForm(SampleTerm.Form);
         pages["marking-agreement.html"] = HtmlPages.Agreement(SampleTerm.Term, SampleTerm.Agreement);
         pages["answer-key.html"] = string.Concat(HtmlPages.AnswerKey(SampleClass.Dealt));

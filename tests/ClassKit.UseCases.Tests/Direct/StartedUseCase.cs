@@ -19,6 +19,7 @@ using ClassKit.UseCases.Handing;
 using ClassKit.UseCases.Inspecting;
 using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Learning;
+using ClassKit.UseCases.Observing;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Packs;
 using ClassKit.UseCases.Papers;
@@ -68,6 +69,8 @@ internal static class StartedUseCase
         [nameof(GradeClass)] = run => GradeFiles.Of(GradeClass.Run(new(SmallClass.Dealt, Returned), run)),
         [nameof(MakePaperSheet)] = run => MakePaperSheet.Write(MakePaperSheet.Run(new(SmallClass.Dealt), run)).Files,
         [nameof(MakeBenchForm)] = run => MakeBenchForm.Write(MakeBenchForm.Run(new(SmallClass.Lesson.BenchRubric, "Invented class", Roster.Students, 2), run)).Files,
+        [nameof(MakeObservationForm)] = run => MakeObservationForm.Write(MakeObservationForm.Run(new(Pack), run).Model!).Files,
+        [nameof(DrawObservations)] = run => DrawObservations.Write(DrawObservations.Run(new(Pack, Returned), run).Model!).Files,
         [nameof(RegradeClass)] = run => GradeFiles.Of(RegradeClass.Run(new(new(SmallClass.Dealt, Returned), Graded.Value), run).Now),
         [nameof(RehearseLesson)] = run => RehearsalFiles.Of(RehearseLesson.Run(new(Set, 3, Wish), run).Model!),
         [nameof(LearnMisconceptions)] = run => LearnMisconceptions.Write(LearnMisconceptions.Run(new(Learning.LearnMisconceptionsTests.Proposals(), [Learning.LearnMisconceptionsTests.Exercise]), run).Model!).Files,

@@ -1,0 +1,80 @@
+using System.Globalization;
+using ClassKit.Exercises.Identity;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Packs;
+
+namespace ClassKit.Lessons.Measured;
+
+/// <summary>What a team fills in at the bench: a guess and three pieces of every bread, in the class's units.</summary>
+public sealed record ObservationForm
+{
+    /// <summary>How many pieces of a bread are measured.</summary>
+    public const int Pieces = 3;
+
+    /// <summary>The field with the team's name or number.</summary>
+    public const string Team = "team";
+
+    /// <summary>The form of a lesson and a class.</summary>
+    public ObservationForm(ComputedPack pack)
+    {
+        ArgumentNullException.ThrowIfNull(pack);
+        (Lesson, Cohort, Units, Teams) = (pack.Lesson.Title, pack.Class.Name, pack.Class.Units, pack.Class.Teams);
+        Breads = [.. pack.Comparison.Select(compared => compared.Bread)];
+        Identity = FormIdentity.Of(
+            "observations",
+            [pack.Lesson.Id, pack.Class.Name, Units.ToString(), .. Breads.Select(bread => $"{bread.Formula.Id}: {string.Join(' ', Typed(bread))}")]);
+    }
+
+    /// <summary>The lesson's title.</summary>
+    public string Lesson { get; }
+
+    /// <summary>What the class is called.</summary>
+    public string Cohort { get; }
+
+    /// <summary>What is measured in.</summary>
+    public UnitSystem Units { get; }
+
+    /// <summary>How many teams there are.</summary>
+    public int Teams { get; }
+
+    /// <summary>The breads, in the lesson's order.</summary>
+    public IReadOnlyList<LessonFormula> Breads { get; }
+
+    /// <summary>Which lesson and class it is for; see <see cref="FormIdentity"/>.</summary>
+    public string Identity { get; }
+
+    /// <summary>What is measured of a bread and typed; the loss is worked out.</summary>
+    public static IEnumerable<Measure> Typed(LessonFormula bread)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        return bread.Observations.Select(observed => observed.Measure).Where(measure => measure != Measure.BakeLoss);
+    }
+
+    /// <summary>Where a measurement stands.</summary>
+    /// <param name="bread">The bread.</param>
+    /// <param name="measure">What.</param>
+    /// <param name="piece">Of which piece, from 1.</param>
+    public static string Field(LessonFormula bread, Measure measure, int piece)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        return string.Create(CultureInfo.InvariantCulture, $"{bread.Formula.Id}.{NameOf(measure)}.{piece}");
+    }
+
+    /// <summary>Where the guess of a bread's height stands.</summary>
+    public static string Guess(LessonFormula bread)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        return $"{bread.Formula.Id}.guess";
+    }
+
+    private static string NameOf(Measure measure) => measure switch
+    {
+        Measure.MassBefore => "mass-before",
+        Measure.MassAfter => "mass-after",
+        Measure.BakeLoss => "loss",
+        Measure.Height => "height",
+        Measure.Diameter => "width",
+        Measure.InternalTemperature => "middle",
+    };
+}
