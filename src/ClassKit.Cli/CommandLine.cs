@@ -63,6 +63,7 @@ public static class CommandLine
         ObserveCommand.Create(report),
         ObserveCommand.Back(report),
         BenchCommand.Create(report),
+        CompareCommand.Create(report),
         WeighCommand.Create(report),
         EnterCommand.Create(report),
         ShowCommand.Create(report),

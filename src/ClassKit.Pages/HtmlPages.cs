@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
 using ClassKit.Exercises.Variants;
@@ -129,10 +130,11 @@ public static class HtmlPages
         PageRenderer.Render<ObservedClassPage>((nameof(ObservedClassPage.Pack), pack), (nameof(ObservedClassPage.Measured), measured), (nameof(ObservedClassPage.Unread), unread));
 
     /// <summary>How far the markers of works that two have marked agree; for the instructor.</summary>
-    /// <param name="term">The term.</param>
+    /// <param name="about">What is compared: a term, or one piece of work.</param>
+    /// <param name="students">The class.</param>
     /// <param name="works">At least one.</param>
-    public static string Agreement(SchoolTerm term, IReadOnlyList<MarkerAgreement> works) =>
-        PageRenderer.Render<AgreementPage>((nameof(AgreementPage.Term), term), (nameof(AgreementPage.Works), works));
+    public static string Agreement(string about, Roster students, IReadOnlyList<MarkerAgreement> works) =>
+        PageRenderer.Render<AgreementPage>((nameof(AgreementPage.About), about), (nameof(AgreementPage.Class), students), (nameof(AgreementPage.Works), works));
 
     /// <summary>One student's grade with its working, and what is needed in what is still to come.</summary>
     public static string TermStudent(SchoolTerm term, TermGrade grade, Outlook? outlook) =>

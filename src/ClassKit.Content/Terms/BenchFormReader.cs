@@ -1,6 +1,7 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Forms;
 using ClassKit.Content.Sources;
+using ClassKit.Lessons.Rubrics;
 using ClassKit.Terms.Bench;
 using ClassKit.Wording.Files;
 using ClassKit.Workbooks.Bench;
@@ -11,10 +12,20 @@ namespace ClassKit.Content.Terms;
 public static class BenchFormReader
 {
     /// <summary>True for a file that is read as a form, and not as a table.</summary>
-    public static bool IsForm(Source source)
+    private static bool IsForm(Source source)
     {
         ArgumentNullException.ThrowIfNull(source);
         return IsPageFile(source) || source.Path.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase) || source.Path.EndsWith(".ods", StringComparison.OrdinalIgnoreCase);
+    }
+
+    /// <summary>The marks of a form that was filled in or of a table, or everything that is wrong with them.</summary>
+    /// <param name="source">The file.</param>
+    /// <param name="rubric">What was marked with.</param>
+    /// <param name="form">The form that it must be of, if it is one.</param>
+    public static Reading<BenchSheet> ReadAny(Source source, PracticalRubric rubric, BenchForm form)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        return IsForm(source) ? Read(source, form) : BenchTableReader.Read(source, rubric, form.Students);
     }
 
     /// <summary>The marks, or everything that is wrong with them.</summary>

@@ -33,9 +33,7 @@ internal sealed record BenchTables(IReadOnlyList<Student> Students, NamedPaths P
             problems.Add(outOf.Line, $"The rule asks for `{line.Category}: {line.Criterion}`, and the rubric of `{work.Title}` has no such criterion", NearestWord.Advice(line.Criterion!, [.. rubric.Criteria.Select(criterion => criterion.Name)]));
 
         var scale = BenchForms.ScaleOf(rubric);
-        BenchSheet? Sheet(Located file) => Paths.Read(file, source => BenchFormReader.IsForm(source)
-            ? BenchFormReader.Read(source, BenchForms.Of(rubric, Cohort, Students, Teams))
-            : BenchTableReader.Read(source, rubric, Students));
+        BenchSheet? Sheet(Located file) => Paths.Read(file, source => BenchFormReader.ReadAny(source, rubric, BenchForms.Of(rubric, Cohort, Students, Teams)));
         return work with
         {
             OutOf = scale.OutOf,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Lessons.Measured;
@@ -46,5 +47,5 @@ public sealed record TeamMeasurements(string Team, IReadOnlyList<Measurement> Va
     private static IEnumerable<Measurement> Losses(IReadOnlyList<Measurement> values) =>
         from before in values.Where(value => value.Measure == Measure.MassBefore)
         join after in values.Where(value => value.Measure == Measure.MassAfter) on (before.Bread, before.Piece) equals (after.Bread, after.Piece)
-        select new Measurement(before.Bread, Measure.BakeLoss, before.Piece, 100 * (before.Value - after.Value) / before.Value);
+        select new Measurement(before.Bread, Measure.BakeLoss, before.Piece, PerHundred.Of((before.Value - after.Value) / before.Value));
 }

@@ -50,7 +50,7 @@ public static class WeighTerm
             [
                 OutputFile.OfText(Report, () => HtmlPages.TermReport(term, grades)),
                 new("term.xlsx", stream => stream.Write(TermWorkbookWriter.Write(term, grades))),
-                .. agreement.Count == 0 ? [] : new[] { OutputFile.OfText(Comparison, () => HtmlPages.Agreement(term, agreement)) },
+                .. agreement.Count == 0 ? [] : new[] { OutputFile.OfText(Comparison, () => HtmlPages.Agreement(term.Title, term.Class, agreement)) },
                 .. grades.Select(grade => OutputFile.OfText($"students/{grade.Student.Id}.html", () => HtmlPages.TermStudent(term, grade, Outlook.Of(term, grade)))),
             ],
             [.. weighed.Request.Notes, .. agreement.Select(work => new Note.MarkedTwice(work.Work, Comparison)), .. Counts(grades)],

@@ -86,6 +86,19 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     }
 
     [Fact]
+    public void Compare()
+    {
+        var term = Path.Combine(Checkout.Demo.Root, "demo-cohort", "term");
+        string[] compare =
+        [
+            "compare", Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "--class", Checkout.Demo.Class, "--roster", Roster,
+            "--first", Path.Combine(term, "bench-day-one.csv"), "--second", Path.Combine(term, "bench-day-one-second.csv"), "--out", Out,
+        ];
+        Twice(compare, compare);
+        Assert.Contains("First: bench-day-one. Second: bench-day-one-second.", File.ReadAllText(Path.Combine(Out, "marking-agreement.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Paper()
     {
         CopyOfTour();

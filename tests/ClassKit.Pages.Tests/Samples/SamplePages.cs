@@ -38,7 +38,7 @@ internal static class SamplePages
         pages["observation-form.html"] = HtmlPages.ObservationForm(new(SamplePack.Pack));
         pages["what-we-measured.html"] = HtmlPages.ObservedClass(SamplePack.Pack, SampleMeasurements.Of(SamplePack.Pack), ["Team 9.txt: <nothing> was measured."]);
         pages["bench-form.html"] = HtmlPages.BenchForm(SampleTerm.Form);
-        pages["marking-agreement.html"] = HtmlPages.Agreement(SampleTerm.Term, SampleTerm.Agreement);
+        pages["marking-agreement.html"] = HtmlPages.Agreement(SampleTerm.Term.Title, SampleTerm.Term.Class, SampleTerm.Agreement);
         pages["answer-key.html"] = string.Concat(HtmlPages.AnswerKey(SampleClass.Dealt));
         foreach (var page in HtmlPages.Pack(SamplePack.Pack))
             pages[page.FileName] = page.Html;

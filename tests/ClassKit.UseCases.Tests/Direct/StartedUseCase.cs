@@ -71,6 +71,7 @@ internal static class StartedUseCase
         [nameof(MakeBenchForm)] = run => MakeBenchForm.Write(MakeBenchForm.Run(new(SmallClass.Lesson.BenchRubric, "Invented class", Roster.Students, 2), run)).Files,
         [nameof(MakeObservationForm)] = run => MakeObservationForm.Write(MakeObservationForm.Run(new(Pack), run).Model!).Files,
         [nameof(DrawObservations)] = run => DrawObservations.Write(DrawObservations.Run(new(Pack, Returned), run).Model!).Files,
+        [nameof(CompareMarkers)] = run => CompareMarkers.Write(CompareMarkers.Run(Markers, run)).Files,
         [nameof(RegradeClass)] = run => GradeFiles.Of(RegradeClass.Run(new(new(SmallClass.Dealt, Returned), Graded.Value), run).Now),
         [nameof(RehearseLesson)] = run => RehearsalFiles.Of(RehearseLesson.Run(new(Set, 3, Wish), run).Model!),
         [nameof(LearnMisconceptions)] = run => LearnMisconceptions.Write(LearnMisconceptions.Run(new(Learning.LearnMisconceptionsTests.Proposals(), [Learning.LearnMisconceptionsTests.Exercise]), run).Model!).Files,
@@ -106,6 +107,9 @@ internal static class StartedUseCase
         EnterGrades.Run(new(record, Kim, null, Graded.Value), Run.Unwatched);
         return record;
     }
+
+    private static MarkersRequest Markers => new(
+        "Bench", Roster, new(new([("Mixing", 1)], [0, 1], ["Not yet", "Secure"]), new("First", Roster.Students.ToDictionary(student => student.Id, _ => (IReadOnlyList<int>)[1])), new("Second", Roster.Students.ToDictionary(student => student.Id, _ => (IReadOnlyList<int>)[0]))));
 
     private static ItemBankRequest Items => new(Lesson, 2, AsTemplates: false, 1);
 

@@ -1,0 +1,62 @@
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Rosters;
+using ClassKit.Content.Rubrics;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Terms;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Notes;
+using ClassKit.Pages;
+using ClassKit.Terms.Agreement;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Running;
+
+namespace ClassKit.UseCases.BenchMarks;
+
+/// <summary>Compares what two markers saw of the same work, before any mark counts.</summary>
+public static class CompareMarkers
+{
+    /// <summary>The kind of folder that its file goes into.</summary>
+    public const string Kind = "compare";
+
+    private const string Page = "marking-agreement.html";
+
+    /// <summary>The request for a rubric, a class and two files of bench marks, or everything that is wrong with them.</summary>
+    /// <param name="rubricFile">The practical rubric.</param>
+    /// <param name="classFile">The class profile.</param>
+    /// <param name="rosterFile">The students.</param>
+    /// <param name="first">What the first marker saw: the file that the page saved, the workbook, or a table.</param>
+    /// <param name="second">What the second saw.</param>
+    public static Reading<MarkersRequest> Read(string rubricFile, string classFile, string rosterFile, string first, string second)
+    {
+        var library = Library.OfPaths();
+        var rubric = PracticalRubricReader.Read(library.At(rubricFile));
+        var profile = ClassProfileReader.Read(library.At(classFile));
+        var roster = RosterReader.Read(library.At(rosterFile), profile.Model?.Name);
+        if (!rubric.Succeeded || !profile.Succeeded || !roster.Succeeded) return new(null, [.. rubric.Problems, .. profile.Problems, .. roster.Problems]);
+        var students = Namesakes.ToldApart(roster.Model.Students);
+        var form = BenchForms.Of(rubric.Model, profile.Model.Name, students, profile.Model.Teams);
+        var (one, other) = (BenchFormReader.ReadAny(library.At(first), rubric.Model, form), BenchFormReader.ReadAny(library.At(second), rubric.Model, form));
+        return one.Succeeded && other.Succeeded
+            ? new(new(rubric.Model.Title, roster.Model with { Students = students, Paper = profile.Model.Paper }, new(form.Scale, one.Model, other.Model)), [])
+            : new(null, [.. one.Problems, .. other.Problems]);
+    }
+
+    /// <summary>Compares them.</summary>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static MarkersCompared Run(MarkersRequest request, Run run)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(run);
+        run.Begin(RunStep.Weighing);
+        return new(request.Class, MarkerAgreement.Of(request.Work, request.Marking));
+    }
+
+    /// <summary>The page, made when it is written.</summary>
+    public static Produced Write(MarkersCompared compared)
+    {
+        ArgumentNullException.ThrowIfNull(compared);
+        var agreement = compared.Agreement;
+        return new([OutputFile.OfText(Page, () => HtmlPages.Agreement(agreement.Work, compared.Class, [agreement]))], [new Note.MarkedTwice(agreement.Work, Page)], []) { Open = [Page] };
+    }
+}
