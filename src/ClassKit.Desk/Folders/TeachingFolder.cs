@@ -15,6 +15,8 @@ public sealed record TeachingFolder(string Root)
     /// <summary>Below it lie lesson packs that were kept.</summary>
     public const string PacksName = "packs";
 
+    private static readonly EnumerationOptions WithoutLinks = new() { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint };
+
     /// <summary>True for the invented class, in a folder that goes away with the desk.</summary>
     public bool IsLookRound { get; init; }
 
@@ -66,6 +68,31 @@ public sealed record TeachingFolder(string Root)
         ArgumentNullException.ThrowIfNull(known);
         ArgumentNullException.ThrowIfNull(lesson);
         return Path.Combine(Root, PacksName, known.Key, lesson.Key);
+    }
+
+    /// <summary>Every plain file that an instructor may change: what was authored, and tables.</summary>
+    public IReadOnlyList<TextEntry> Texts()
+    {
+        var lessons = Lessons().Where(lesson => !lesson.IsShipped).Select(lesson => lesson.Path).ToList();
+        return
+        [
+            .. Authored().Where(file => file.Extension.ToLowerInvariant() is ".md" or ".csv" or ".tsv").Select(file => new TextEntry(
+                PlainKey.OfFile(Path.GetRelativePath(Root, file.FullName)), file.FullName, Path.GetRelativePath(Root, file.FullName).Replace('\\', '/'),
+                lessons.Find(lesson => file.FullName.StartsWith(lesson + Path.DirectorySeparatorChar, StringComparison.Ordinal)))),
+        ];
+    }
+
+    /// <summary>The plain file at a path; null if it is none that can be changed here.</summary>
+    public TextEntry? TextAt(string? path) => path is null ? null : Texts().FirstOrDefault(entry => entry.Path == Path.GetFullPath(path));
+
+    /// <summary>A text that changes when anything changes that lessons, classes, prices or rubrics may be made of.</summary>
+    public string Stamp() => string.Join('|', Authored().Select(file => $"{file.FullName} {file.Length} {file.LastWriteTimeUtc.Ticks}"));
+
+    private IEnumerable<FileInfo> Authored()
+    {
+        var root = new DirectoryInfo(Root);
+        return root.EnumerateFiles().Concat(root.EnumerateDirectories().Where(folder => folder.Name is not (RoundsName or PacksName) && folder.Name[0] != '.').SelectMany(folder => folder.EnumerateFiles("*", WithoutLinks)))
+            .Where(file => file.Name[0] != '.' && file.LinkTarget is null).OrderBy(file => file.FullName, StringComparer.Ordinal);
     }
 
     private string RoundsOf(ClassEntry known) => Path.Combine(Root, RoundsName, known.Key);

@@ -1,7 +1,16 @@
+using ClassKit.Desk.Again;
+using ClassKit.Desk.Decisions;
+using ClassKit.Desk.HandOut;
+using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Look;
+using ClassKit.Desk.People;
+using ClassKit.Desk.Prep;
 using ClassKit.Desk.Progress;
+using ClassKit.Desk.Returns;
+using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Sums;
+using ClassKit.Desk.Texts;
 using ClassKit.Desk.Week;
 
 namespace ClassKit.Desk.Opening;
@@ -15,6 +24,15 @@ internal static class Screens
         LookFiles.AddTo(routes);
         PassScreen.AddTo(routes);
         ProgressScreen.AddTo(routes);
+        PrepScreen.AddTo(routes);
+        HandOutScreen.AddTo(routes);
+        RoundScreen.AddTo(routes);
+        ReturnsScreen.AddTo(routes);
+        DecisionsScreen.AddTo(routes);
+        AgainScreen.AddTo(routes);
+        PeopleScreen.AddTo(routes);
+        KitchenScreen.AddTo(routes);
+        TextScreen.AddTo(routes);
         SumsScreen.AddTo(routes);
     }
 }

@@ -23,6 +23,14 @@ internal sealed class DeskRoutes(IEndpointRouteBuilder routes, DeskState desk)
         else context.Response.StatusCode = StatusCodes.Status403Forbidden;
     });
 
+    /// <summary>Files that were sent.</summary>
+    public void Receive(string path, Func<Visit, SentFiles, Task> answer) => routes.MapPost(path, async context =>
+    {
+        if (await SentFiles.OpenAsync(context, desk.Keys, desk.Limits) is not { } files) context.Response.StatusCode = StatusCodes.Status403Forbidden;
+        else if (desk.Folders.Current is null) await new Visit(context, desk).GoTo("");
+        else await answer(new(context, desk), files);
+    });
+
     /// <summary>A form that needs a folder.</summary>
     public void TakeInside(string path, Func<Visit, Task> answer) => Take(path, visit => desk.Folders.Current is null ? visit.GoTo("") : answer(visit));
 }

@@ -33,6 +33,6 @@ internal sealed class Kept
 
     private static IEnumerable<FileInfo> Files(string path) =>
         File.Exists(path) ? [new FileInfo(path)]
-        : Directory.Exists(path) ? new DirectoryInfo(path).EnumerateFiles("*", SearchOption.AllDirectories).OrderBy(file => file.FullName, StringComparer.Ordinal)
+        : Directory.Exists(path) ? new DirectoryInfo(path).EnumerateFiles("*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint }).OrderBy(file => file.FullName, StringComparer.Ordinal)
         : [];
 }

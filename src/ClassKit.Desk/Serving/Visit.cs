@@ -2,6 +2,7 @@ using System.Text;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Frame;
 using ClassKit.Desk.Jobs;
+using ClassKit.Desk.Safety;
 using ClassKit.Pages.Rendering;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
@@ -62,6 +63,22 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     {
         context.Response.StatusCode = StatusCodes.Status404NotFound;
         return Show<WordPage>((nameof(WordPage.Title), "There is nothing of that name"), (nameof(WordPage.Words), "It may have been renamed or moved. Go back to the pass, and look for it from there."));
+    }
+
+    /// <summary>Answers for the class that the address names.</summary>
+    public Task InClass(Func<ClassEntry, Task> answer) => Folder.Class(Step("class")) is { } known ? answer(known) : Nothing();
+
+    /// <summary>Answers for the class and the lesson that the address names.</summary>
+    public Task InLesson(Func<ClassEntry, LessonEntry, Task> answer) => InClass(known => Folder.Lesson(Step("lesson")) is { } lesson ? answer(known, lesson) : Nothing());
+
+    /// <summary>Answers for the round that the address names.</summary>
+    public Task InRound(Func<ClassEntry, RoundState, Task> answer) => InClass(known => Folder.Round(known, Step("round")) is { } round && Look(round) is { } state ? answer(known, state) : Nothing());
+
+    /// <summary>Shows a page that was made to stand alone.</summary>
+    public Task Sheet(string html)
+    {
+        SafeHeaders.OfSheet(context.Response, SheetScript.Of(html));
+        return Html(html);
     }
 
     /// <summary>Goes on with a page, below the room.</summary>

@@ -6,10 +6,16 @@ using ClassKit.Grading.Results;
 namespace ClassKit.Pages.Outcomes;
 
 /// <summary>What a student's answer cell comes to, as words and numbers.</summary>
-internal static class StudentAnswer
+public static class StudentAnswer
 {
     /// <summary>The value with the part's unit; a text in quotes; an error by its name.</summary>
-    public static string Of(AnswerGrade answer) => answer.Chosen is { } chosen ? Of(answer, chosen) : answer.Value.Kind switch
+    public static string Of(AnswerGrade answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return answer.Chosen is { } chosen ? Of(answer, chosen) : Entered(answer);
+    }
+
+    private static string Entered(AnswerGrade answer) => answer.Value.Kind switch
     {
         CellValueKind.Text when answer.Part.InWords is not null => answer.Value.Text,
         CellValueKind.Blank when answer.Part.InWords is not null => "in own words, left out here",

@@ -1,0 +1,71 @@
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Jobs;
+using ClassKit.Desk.Serving;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Pages;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Output.Writing;
+using ClassKit.Wording.Notes;
+
+namespace ClassKit.Desk.HandOut;
+
+/// <summary>A set of practice: chosen, looked at as a student will see it, handed out.</summary>
+internal static class HandOutScreen
+{
+    public static void AddTo(DeskRoutes routes)
+    {
+        routes.LookInside("rounds/{class}/new", visit => visit.InClass(known => Choose(visit, known)));
+        routes.TakeInside("rounds/{class}/try", visit => visit.InClass(known => Try(visit, known)));
+        routes.LookInside("rounds/{class}/tried", visit => visit.InClass(known => Kept(visit, known) is { } tried
+            ? visit.Show<TriedPage>((nameof(TriedPage.Class), known), (nameof(TriedPage.Tried), tried), (nameof(TriedPage.Student), visit.Typed("student")))
+            : visit.GoTo($"rounds/{known.Key}/new")));
+        routes.LookInside("rounds/{class}/tried/sheet/{student}", visit => visit.InClass(known => Kept(visit, known) is { } tried && tried.Made.Dealt.Students.FirstOrDefault(seat => seat.Who.Id == visit.Step("student")) is { } seat
+            ? visit.Sheet(HtmlPages.Sheet(tried.Made.Dealt, seat))
+            : visit.Nothing()));
+        routes.LookInside("rounds/{class}/tried/key", visit => visit.InClass(known => Kept(visit, known) is { } tried ? visit.Sheet(string.Concat(HtmlPages.AnswerKey(tried.Made.Dealt))) : visit.Nothing()));
+        routes.TakeInside("rounds/{class}/deal", visit => visit.InClass(known => Kept(visit, known) is { } tried ? Deal(visit, known, tried) : visit.GoTo($"rounds/{known.Key}/new")));
+    }
+
+    private static Task Choose(Visit visit, ClassEntry known)
+    {
+        IReadOnlyList<LessonEntry> lessons = [.. visit.Folder.Lessons(), LessonEntry.Bank];
+        var lesson = lessons.FirstOrDefault(one => one.Key == visit.Typed("lesson")) ?? lessons[0];
+        var set = PracticeSet.Read(lesson.Path, SetWish.None, DealPractice.DefaultSeed);
+        return visit.Show<ChoosePage>((nameof(ChoosePage.Class), known), (nameof(ChoosePage.Lessons), lessons), (nameof(ChoosePage.Lesson), lesson), (nameof(ChoosePage.Set), set), (nameof(ChoosePage.Seed), SetForm.UsualSeed(visit.Folder, known)));
+    }
+
+    private static Task Try(Visit visit, ClassEntry known)
+    {
+        var lesson = visit.Folder.Lessons().Append(LessonEntry.Bank).FirstOrDefault(one => one.Key == visit.Typed("lesson"));
+        if (lesson is null || known.Roster is null) return visit.GoTo($"rounds/{known.Key}/new");
+        var wish = SetForm.Read(visit, out var problems);
+        var paths = new DealPaths(lesson.Path, known.Roster, wish) { ClassFile = known.File };
+        var kept = visit.Desk.Kept;
+        return visit.Begin(new($"Draw practice from {lesson.Title} for {known.Name}", $"rounds/{known.Key}/tried", "See what a student gets", run =>
+        {
+            if (problems.Count > 0) return JobEnd.Nothing(problems);
+            var request = paths.Read();
+            if (!request.Succeeded) return JobEnd.Nothing(request.Problems);
+            var made = DealPractice.Run(request.Model, run);
+            if (!made.Succeeded) return JobEnd.Nothing(made.Problems);
+            kept.Put(NameOf(known), "", new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteWords.Of)]));
+            return JobEnd.Well;
+        })
+        { GoesOn = true });
+    }
+
+    /// <summary>Deals what was looked at; the use case is asked anew, so that what changed on disk meanwhile counts.</summary>
+    private static Task Deal(Visit visit, ClassEntry known, TriedSet tried)
+    {
+        var round = visit.Folder.NewRound(known, tried.Lesson.Key);
+        var paths = tried.Paths with { Into = round.Dealt };
+        var target = new OutputTarget(round.Dealt, DealPractice.Kind, [.. LessonInputs.Of(tried.Lesson.Path), paths.Roster, paths.ClassFile]);
+        return visit.Begin(new($"Hand out {tried.Made.Dealt.LessonTitle}", $"rounds/{known.Key}/{round.Name}", "Who gets what", run =>
+            JobEnd.Of(OutputFolder.Write(target, () => Produced.Of(paths.Read(), request => DealPractice.Run(request, run), DealPaths.Write), run))));
+    }
+
+    private static TriedSet? Kept(Visit visit, ClassEntry known) => visit.Desk.Kept.Get<TriedSet>(NameOf(known), "");
+
+    private static string NameOf(ClassEntry known) => $"tried {known.File}";
+}

@@ -1,0 +1,48 @@
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Rosters;
+using ClassKit.Content.Sources;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Serving;
+using ClassKit.Desk.Texts;
+
+namespace ClassKit.Desk.Kitchen;
+
+/// <summary>A class and its kitchen, in a form: written back into the same lines of the same file.</summary>
+internal static class KitchenScreen
+{
+    public static void AddTo(DeskRoutes routes)
+    {
+        routes.LookInside("class/{class}", visit => visit.InClass(known => Show(visit, known, known.Profile.Problems)));
+        routes.TakeInside("class/{class}", visit => visit.InClass(known => Keep(visit, known)));
+    }
+
+    private static Task Keep(Visit visit, ClassEntry known)
+    {
+        if (OwnText.Read(known.File) is not { } file) return visit.Nothing();
+        var text = file.Text;
+        foreach (var field in ProfileField.Topics.SelectMany(topic => topic.Fields).Where(field => !FrontLines.IsLong(text, field.Key)))
+        {
+            // Control characters would begin a line of their own.
+            var typed = new string([.. visit.Typed(field.Name).Where(letter => !char.IsControl(letter))]);
+            if (typed != (FrontLines.Value(text, field.Key) ?? "")) text = FrontLines.With(text, field.Key, typed);
+        }
+        var content = file.With(text);
+        var read = ClassProfileReader.Read(new Library(new ChangedTree(PathTree.Instance.Full(known.File), content)).At(known.File));
+        if (!read.Succeeded) return Show(visit, known, read.Problems, text);
+        return file.Write(visit.Typed("stamp"), content) is { } refused ? Show(visit, known, [refused], text) : visit.GoTo($"class/{known.Key}?kept=yes");
+    }
+
+    /// <param name="visit">The request.</param>
+    /// <param name="known">The class.</param>
+    /// <param name="problems">What is wrong.</param>
+    /// <param name="typed">The file as it would be; null for as it is.</param>
+    private static Task Show(Visit visit, ClassEntry known, IReadOnlyList<Diagnostic> problems, string? typed = null)
+    {
+        var file = OwnText.Read(known.File);
+        var roster = known.Roster is { } list ? RosterReader.Read(list) : null;
+        return visit.Show<KitchenPage>(
+            (nameof(KitchenPage.Class), known), (nameof(KitchenPage.Text), typed ?? file?.Text ?? ""), (nameof(KitchenPage.Stamp), file?.Stamp ?? ""), (nameof(KitchenPage.Problems), problems), (nameof(KitchenPage.Roster), roster),
+            (nameof(KitchenPage.ProfileText), visit.Folder.TextAt(known.File)), (nameof(KitchenPage.RosterText), visit.Folder.TextAt(known.Roster)), (nameof(KitchenPage.HasRounds), visit.Folder.Rounds(known).Count > 0), (nameof(KitchenPage.IsKept), visit.Typed("kept").Length > 0 && typed is null));
+    }
+}

@@ -1,0 +1,72 @@
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Jobs;
+using ClassKit.Desk.Serving;
+using ClassKit.UseCases.Checking;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Output.Writing;
+using ClassKit.UseCases.Packs;
+using ClassKit.Content.Sources;
+
+namespace ClassKit.Desk.Prep;
+
+/// <summary>Lessons to prepare for a class: choose, read, look over, print.</summary>
+internal static class PrepScreen
+{
+    public static void AddTo(DeskRoutes routes)
+    {
+        routes.LookInside("lessons/{class}", visit => visit.InClass(known => visit.Show<LessonsPage>((nameof(LessonsPage.Class), known), (nameof(LessonsPage.Lessons), visit.Folder.Lessons()))));
+        routes.LookInside("lessons/{class}/{lesson}", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack
+            ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Pack), pack), (nameof(TrayPage.Shown), visit.Typed("page")))
+            : Prepare(visit, known, lesson)));
+        routes.LookInside("lessons/{class}/{lesson}/page/{file}", visit => visit.InLesson((known, lesson) => File(visit, Kept(visit, known, lesson), visit.Step("file"))));
+        routes.TakeInside("lessons/{class}/{lesson}/tray", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? Tray(visit, lesson, pack) : Prepare(visit, known, lesson)));
+        routes.TakeInside("lessons/{class}/{lesson}/keep", visit => visit.InLesson((known, lesson) => Keep(visit, known, lesson)));
+        routes.TakeInside("lessons/{class}/{lesson}/check", visit => visit.InLesson((known, lesson) => visit.Begin(new($"Look over {lesson.Title}", PageOf(known, lesson), lesson.Title, run =>
+        {
+            var proof = CheckContent.Run(new(Library.OfPaths(), [lesson.Path, known.File]), run);
+            return new([.. proof.Doubts.Concat(proof.Notes).Select(doubt => doubt.ToString()), .. proof.Problems.Count == 0 ? ["Nothing stands in the way."] : (IEnumerable<string>)[]], proof.Problems);
+        }))));
+    }
+
+    /// <summary>The pack as it was computed, if nothing that it was computed from has changed.</summary>
+    private static IReadOnlyList<PreparedFile>? Kept(Visit visit, ClassEntry known, LessonEntry lesson) => visit.Desk.Kept.Get<IReadOnlyList<PreparedFile>>(NameOf(known, lesson), visit.Folder.Stamp());
+
+    private static Task Prepare(Visit visit, ClassEntry known, LessonEntry lesson)
+    {
+        var (kept, stamp) = (visit.Desk.Kept, visit.Folder.Stamp());
+        return visit.Begin(new($"Prepare {lesson.Title} for {known.Name}", PageOf(known, lesson), lesson.Title, run =>
+        {
+            var request = BuildPack.Read(lesson.Path, known.File);
+            if (!request.Succeeded) return JobEnd.Nothing(request.Problems);
+            var pack = BuildPack.Run(request.Model, run);
+            if (!pack.Succeeded) return JobEnd.Nothing(pack.Problems);
+            kept.Put(NameOf(known, lesson), stamp, PreparedFile.Of(pack.Model));
+            return JobEnd.Well;
+        })
+        { GoesOn = true });
+    }
+
+    private static Task File(Visit visit, IReadOnlyList<PreparedFile>? pack, string? asked)
+    {
+        if (pack?.FirstOrDefault(one => one.Entry.FileName == asked) is not { } file) return visit.Nothing();
+        return file.IsPage ? visit.Sheet(System.Text.Encoding.UTF8.GetString(file.Content)) : visit.Download(file.Entry.FileName, "application/octet-stream", file.Content);
+    }
+
+    private static Task Tray(Visit visit, LessonEntry lesson, IReadOnlyList<PreparedFile> pack)
+    {
+        var ticked = visit.All("file");
+        var chosen = pack.Where(file => ticked.Contains(file.Entry.FileName)).ToList();
+        return chosen.Count == 0 ? visit.GoTo($"{visit.Place.Here[..^"/tray".Length]}") : ZipAnswer.Of(visit, $"{lesson.Key}.zip", chosen.Select(file => (file.Entry.FileName, (Func<byte[]>)(() => file.Content))));
+    }
+
+    private static Task Keep(Visit visit, ClassEntry known, LessonEntry lesson)
+    {
+        var target = new OutputTarget(visit.Folder.PackOf(known, lesson), BuildPack.Kind, [.. LessonInputs.Of(lesson.Path), known.File]);
+        return visit.Begin(new($"Keep {lesson.Title} in the folder", PageOf(known, lesson), lesson.Title, run => JobEnd.Of(OutputFolder.Write(
+            target, () => Produced.Of(BuildPack.Read(lesson.Path, known.File), request => BuildPack.Run(request, run), PackFiles.Write), run))));
+    }
+
+    private static string PageOf(ClassEntry known, LessonEntry lesson) => $"lessons/{known.Key}/{lesson.Key}";
+
+    private static string NameOf(ClassEntry known, LessonEntry lesson) => $"pack {known.Key} {lesson.Key}";
+}

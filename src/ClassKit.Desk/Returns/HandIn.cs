@@ -1,0 +1,70 @@
+using System.Security.Cryptography;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Safety;
+
+namespace ClassKit.Desk.Returns;
+
+/// <summary>Keeps what was handed in, in the folder of the round. Nothing that lies there is ever replaced: another file of the same name lies beside it.</summary>
+internal static class HandIn
+{
+    /// <summary>Of one step of a name, beside those of others that differ.</summary>
+    private const int MostAlike = 1_000;
+
+    /// <summary>Takes files in as they come.</summary>
+    /// <returns>How many are new; null if the last one broke off, of which nothing is kept then.</returns>
+    public static async Task<int?> TakeAsync(Round round, SentFiles files, CancellationToken cancellation)
+    {
+        var work = Path.Combine(round.Folder, ".incoming");
+        Directory.CreateDirectory(work);
+        Directory.CreateDirectory(round.Returned);
+        var part = Path.Combine(work, "part");
+        var count = 0;
+        try
+        {
+            await foreach (var (name, content) in files.Each(cancellation))
+            {
+                await using (var file = File.Create(part)) await content.CopyToAsync(file, cancellation);
+                if (Keep(part, round.Returned, HandedInName.Of(name))) count++;
+            }
+            return count;
+        }
+        catch (Exception failure) when (failure is IOException or InvalidDataException or OperationCanceledException)
+        {
+            return null;
+        }
+        finally
+        {
+            File.Delete(part);
+            Directory.Delete(work);
+        }
+    }
+
+    /// <summary>Keeps a file that is whole.</summary>
+    /// <returns>False if the very same lies there already.</returns>
+    public static bool Keep(string file, string folder, string name)
+    {
+        for (var number = 1; number <= MostAlike; number++)
+        {
+            var to = Path.Combine(folder, number == 1 ? name : $"{Path.ChangeExtension(name, null)} ({number}){Path.GetExtension(name)}");
+            if (File.Exists(to))
+            {
+                if (IsSame(file, to)) return false;
+            }
+            else if (!Directory.Exists(to))
+            {
+                Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+                File.Move(file, to, overwrite: false);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static bool IsSame(string one, string other)
+    {
+        if (new FileInfo(one).Length != new FileInfo(other).Length) return false;
+        using var first = File.OpenRead(one);
+        using var second = File.OpenRead(other);
+        return SHA256.HashData(first).AsSpan().SequenceEqual(SHA256.HashData(second));
+    }
+}

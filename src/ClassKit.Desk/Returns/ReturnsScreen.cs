@@ -1,0 +1,50 @@
+using ClassKit.Content.Sources;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Frame;
+using ClassKit.Desk.Rounds;
+using ClassKit.Desk.Safety;
+using ClassKit.Desk.Serving;
+using ClassKit.UseCases.Touring;
+
+namespace ClassKit.Desk.Returns;
+
+/// <summary>What came back: handed in, judged, and from whom nothing has come.</summary>
+internal static class ReturnsScreen
+{
+    private const string Page = "rounds/{class}/{round}/returns";
+
+    public static void AddTo(DeskRoutes routes)
+    {
+        routes.LookInside(Page, visit => visit.InRound((known, state) => visit.Show<ReturnsPage>(
+            (nameof(ReturnsPage.Class), known), (nameof(ReturnsPage.Round), state), (nameof(ReturnsPage.Files), FolderFiles.In(state.Round.Returned).Count), (nameof(ReturnsPage.HasInvented), HasInvented(visit, state)))));
+        routes.Receive(Page, (visit, files) => visit.InRound((_, state) => Take(visit, state, files)));
+        routes.TakeInside(Page + "/judge", visit => visit.InRound((_, state) => visit.Begin(RoundGrading.Judge(state))));
+        routes.TakeInside(Page + "/invented", visit => visit.InRound((_, state) =>
+        {
+            if (HasInvented(visit, state)) TakeInvented(state.Round);
+            return visit.Begin(RoundGrading.Judge(state));
+        }));
+    }
+
+    private static async Task Take(Visit visit, RoundState state, SentFiles files)
+    {
+        if (await HandIn.TakeAsync(state.Round, files, visit.Context.RequestAborted) is not null) await visit.Begin(RoundGrading.Judge(state));
+        else await visit.Show<WordPage>((nameof(WordPage.Title), "Not all of it came through"), (nameof(WordPage.Words), "What came whole is kept, and nothing else. Hand the rest in again, in smaller lots if it was more than a gigabyte."));
+    }
+
+    private static bool HasInvented(Visit visit, RoundState state) => visit.Folder.IsLookRound && state.Dealt.Seed == DemoMaterial.Seed && state.Dealt.Lesson == Path.GetFileName(DemoMaterial.Shipped.Lesson);
+
+    /// <summary>The work of the invented class, as if it had been handed in.</summary>
+    private static void TakeInvented(Round round)
+    {
+        Directory.CreateDirectory(round.Returned);
+        foreach (var name in PathTree.Instance.Files(DemoMaterial.Shipped.Returned))
+        {
+            var to = Path.Combine(round.Returned, name);
+            if (File.Exists(to)) continue;
+            using var shipped = PathTree.Instance.Open(Path.Combine(DemoMaterial.Shipped.Returned, name));
+            using var file = File.Create(to);
+            shipped.CopyTo(file);
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using System.Security.Cryptography;
+using System.Text;
+using ClassKit.Content.Diagnostics;
+
+namespace ClassKit.Desk.Texts;
+
+/// <summary>A file of the instructor's own, as it was when a page showed it: it is written only over the very same, so that what somebody typed into it meanwhile is never lost.</summary>
+/// <param name="Path">Where it is.</param>
+/// <param name="Bytes">What is in it.</param>
+public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
+{
+    /// <summary>More than this is no text that somebody edits on a page.</summary>
+    private const int MostBytes = 1 << 20;
+
+    private static readonly byte[] Mark = [0xEF, 0xBB, 0xBF];
+
+    /// <summary>Its text, with line feeds alone.</summary>
+    public string Text => Encoding.UTF8.GetString(Bytes.Span[(HasMark ? Mark.Length : 0)..]).ReplaceLineEndings("\n");
+
+    /// <summary>What tells this state of the file from any other.</summary>
+    public string Stamp => Convert.ToHexString(SHA256.HashData(Bytes.Span));
+
+    private bool HasMark => Bytes.Span.StartsWith(Mark);
+
+    private bool HasReturns => Bytes.Span.IndexOf("\r\n"u8) >= 0;
+
+    /// <summary>The file as it is now; null if it is no text, or too large.</summary>
+    public static OwnText? Read(string path)
+    {
+        var file = new FileInfo(path);
+        if (!file.Exists || file.LinkTarget is not null || file.Length > MostBytes) return null;
+        var bytes = File.ReadAllBytes(path);
+        return bytes.Contains((byte)0) ? null : new(path, bytes);
+    }
+
+    /// <summary>The bytes of another text in the file's own way: its mark and its line ends.</summary>
+    public byte[] With(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var plain = text.ReplaceLineEndings(HasReturns ? "\r\n" : "\n");
+        return [.. HasMark ? Mark : [], .. Encoding.UTF8.GetBytes(plain)];
+    }
+
+    /// <summary>Writes over the file, whole or not at all.</summary>
+    /// <param name="stamp">The file as the instructor saw it.</param>
+    /// <param name="content">What is to be in it.</param>
+    /// <returns>Why it was not written; null if it was.</returns>
+    public Diagnostic? Write(string stamp, byte[] content)
+    {
+        if (stamp != Stamp) return new(Path, null, "The file was changed meanwhile, here or in another program", "Nothing was written over it. Below stands what is in it now: bring yours together with it, and keep it again.");
+        try
+        {
+            var whole = System.IO.Path.Combine(System.IO.Path.GetDirectoryName(Path)!, $".{System.IO.Path.GetFileName(Path)}.new");
+            File.WriteAllBytes(whole, content);
+            if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(whole, File.GetUnixFileMode(Path));
+            File.Move(whole, Path, overwrite: true);
+            return null;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return new(Path, null, $"It could not be written: {failure.Message}", "Check that there is room, and that no other program has the file open. What was there is untouched.");
+        }
+    }
+}

@@ -1,0 +1,41 @@
+using ClassKit.Content.Checking;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Serving;
+
+namespace ClassKit.Desk.Texts;
+
+/// <summary>The plain files of the folder, to be changed on a page: every problem at its line, and nothing written over what changed meanwhile.</summary>
+internal static class TextScreen
+{
+    public static void AddTo(DeskRoutes routes)
+    {
+        routes.LookInside("texts", visit => visit.Show<TextsPage>((nameof(TextsPage.Files), visit.Folder.Texts())));
+        routes.LookInside("texts/{file}", visit => With(visit, (entry, text) => Show(visit, entry, text, text.Text, Told(entry, text.Bytes.ToArray()))));
+        routes.TakeInside("texts/{file}", visit => With(visit, (entry, text) => Keep(visit, entry, text)));
+    }
+
+    private static Task Keep(Visit visit, TextEntry entry, OwnText text)
+    {
+        var typed = visit.Text("text");
+        var content = text.With(typed);
+        var told = Told(entry, content);
+        if (!visit.Ticked("keep")) return Show(visit, entry, text, typed, told, visit.Typed("stamp"));
+        return text.Write(visit.Typed("stamp"), content) is { } refused ? Show(visit, entry, text, typed, [refused, .. told], text.Stamp, isOld: refused.Found.StartsWith("The file was", StringComparison.Ordinal)) : visit.GoTo($"texts/{entry.Key}");
+    }
+
+    private static Task Show(Visit visit, TextEntry entry, OwnText text, string typed, IReadOnlyList<Diagnostic> told, string? stamp = null, bool isOld = false) => visit.Show<TextPage>(
+        (nameof(TextPage.Entry), entry), (nameof(TextPage.Typed), typed), (nameof(TextPage.Stamp), stamp ?? text.Stamp), (nameof(TextPage.Problems), told), (nameof(TextPage.InTheFile), isOld ? text.Text : null));
+
+    /// <summary>What is said of the file, and of the lesson that it belongs to.</summary>
+    private static IReadOnlyList<Diagnostic> Told(TextEntry entry, byte[] content)
+    {
+        var library = new Library(new ChangedTree(PathTree.Instance.Full(entry.Path), content));
+        var check = ContentChecker.Check([entry.Lesson ?? entry.Path], library);
+        return [.. check.Problems.Concat(check.Doubts).Where(problem => problem.Weight != Weight.Noted)];
+    }
+
+    private static Task With(Visit visit, Func<TextEntry, OwnText, Task> answer) =>
+        visit.Folder.Texts().FirstOrDefault(entry => entry.Key == visit.Step("file")) is { } found && OwnText.Read(found.Path) is { } text ? answer(found, text) : visit.Nothing();
+}

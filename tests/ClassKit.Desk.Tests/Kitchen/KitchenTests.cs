@@ -1,0 +1,60 @@
+using System.Text.RegularExpressions;
+using ClassKit.Desk.Kitchen;
+using ClassKit.Desk.Tests.Tools;
+
+namespace ClassKit.Desk.Tests.Kitchen;
+
+/// <summary>A class's page is written back into the same lines of the same file, or not at all.</summary>
+public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<RunningDesk>
+{
+    [Fact]
+    public async Task One_value_changes_and_every_other_byte_stays()
+    {
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        Assert.Equal(303, await desk.StatusAsync(await Form(("ovens", "4"))));
+        Assert.Equal(before.Replace("ovens: 3\n", "ovens: 4\n", StringComparison.Ordinal), await File.ReadAllTextAsync(file));
+        await File.WriteAllTextAsync(file, before);
+    }
+
+    [Fact]
+    public async Task What_was_changed_by_hand_meanwhile_is_not_written_over()
+    {
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        var form = await Form(("teams", "5"));
+        var byHand = before.Replace("period: 150 min", "period: 140 min", StringComparison.Ordinal);
+        await File.WriteAllTextAsync(file, byHand);
+        using (var answer = await desk.Client.SendAsync(form)) Assert.Contains("changed meanwhile", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal(byHand, await File.ReadAllTextAsync(file));
+        await File.WriteAllTextAsync(file, before);
+    }
+
+    [Fact]
+    public async Task What_would_not_hold_is_said_and_not_written()
+    {
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        using (var answer = await desk.Client.SendAsync(await Form(("teams", "99")))) Assert.Contains("99 teams for 24 students", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal(before, await File.ReadAllTextAsync(file));
+    }
+
+    [Theory]
+    [InlineData("---\n# Why\nteams: 4  # four benches\nunits: us\n---\n# A\n", "---\n# Why\nteams: 5  # four benches\nunits: us\n---\n# A\n", "teams", "5")]
+    [InlineData("---\nteams: 4\n---\nteams: stay\n", "---\n---\nteams: stay\n", "teams", "")]
+    [InlineData("---\nteams: 4\n---\n", "---\nteams: 4\npaper: A4\n---\n", "paper", "A4")]
+    [InlineData("no top\nteams: 4\n", "no top\nteams: 4\n", "teams", "5")]
+    [InlineData("---\nsmall scale: 1 g\nscale: 2 g\n---\n", "---\nsmall scale: 1 g\nscale: 5 g\n---\n", "scale", "5 g")]
+    public void A_line_at_the_top_changes_alone(string text, string expected, string key, string value) => Assert.Equal(expected, FrontLines.With(text, key, value));
+
+    /// <summary>The form as the page shows it, with some fields typed anew.</summary>
+    private async Task<HttpRequestMessage> Form(params (string Name, string Value)[] typed)
+    {
+        var page = await desk.PageAsync("class/class");
+        var fields = Inputs().Matches(page).Select(match => (Name: match.Groups["name"].Value, Value: System.Net.WebUtility.HtmlDecode(match.Groups["value"].Value))).Where(field => field.Name != "token" && typed.All(one => one.Name != field.Name));
+        return desk.Request("class/class", [.. fields, .. typed]);
+    }
+
+    [GeneratedRegex("""<input [^>]*name="(?<name>[^"]*)"(?: value="(?<value>[^"]*)")?""")]
+    private static partial Regex Inputs();
+}
