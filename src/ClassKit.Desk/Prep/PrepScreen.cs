@@ -21,6 +21,7 @@ internal static class PrepScreen
         routes.LookInside("lessons/{class}/{lesson}/page/{file}", visit => visit.InLesson((known, lesson) => File(visit, Kept(visit, known, lesson), visit.Step("file"))));
         routes.TakeInside("lessons/{class}/{lesson}/tray", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? Tray(visit, lesson, pack) : Prepare(visit, known, lesson)));
         routes.TakeInside("lessons/{class}/{lesson}/keep", visit => visit.InLesson((known, lesson) => Keep(visit, known, lesson)));
+        routes.TakeInside("lessons/{class}/{lesson}/own", visit => visit.InLesson((known, lesson) => lesson.IsShipped ? MakeOwn(visit, lesson) : visit.GoTo(PageOf(known, lesson))));
         routes.TakeInside("lessons/{class}/{lesson}/check", visit => visit.InLesson((known, lesson) => visit.Begin(new($"Look over {lesson.Title}", PageOf(known, lesson), lesson.Title, run =>
         {
             var proof = CheckContent.Run(new(Library.OfPaths(), [lesson.Path, known.File]), run);
@@ -64,6 +65,12 @@ internal static class PrepScreen
         var target = new OutputTarget(visit.Folder.PackOf(known, lesson), BuildPack.Kind, [.. LessonInputs.Of(lesson.Path), known.File]);
         return visit.Begin(new($"Keep {lesson.Title} in the folder", PageOf(known, lesson), lesson.Title, run => JobEnd.Of(OutputFolder.Write(
             target, () => Produced.Of(BuildPack.Read(lesson.Path, known.File), request => BuildPack.Run(request, run), PackFiles.Write), run))));
+    }
+
+    private static Task MakeOwn(Visit visit, LessonEntry lesson)
+    {
+        var folder = visit.Folder;
+        return visit.Begin(new($"Put {lesson.Title} among your lessons", "texts", "Your files", _ => JobEnd.Nothing(OwnLesson.Make(folder, lesson))));
     }
 
     private static string PageOf(ClassEntry known, LessonEntry lesson) => $"lessons/{known.Key}/{lesson.Key}";

@@ -57,8 +57,8 @@ public sealed class WeekTests : IDisposable
         await Follow(page, "Beatriz Carvalho");
         await Look(page, "Beatriz Carvalho");
         await page.Locator("td a:has-text('Correct')").First.ClickAsync();
-        await page.GetByLabel("Points").FillAsync("0.5");
-        await page.GetByLabel("Reason").FillAsync("<script>alert(1)</script> “Shown at the bench”, she said; =1+1");
+        await page.GetByLabel("Points").First.FillAsync("0.5");
+        await page.GetByLabel("Reason").First.FillAsync("<script>alert(1)</script> “Shown at the bench”, she said; =1+1");
         await Look(page, "One Tin, Three Lifts");
         await Press(page, "Decide");
         await Follow(page, "What is left to decide");
@@ -99,7 +99,7 @@ public sealed class WeekTests : IDisposable
         Assert.Equal(FolderContent.Digests(_folder.Of("follow-up")), FolderContent.Digests(round.FollowUp));
     }
 
-    private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+    private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).First.ClickAsync();
 
     private static Task Follow(IPage page, string link) => page.Locator(".rail nav, main").GetByRole(AriaRole.Link, new() { NameRegex = new(System.Text.RegularExpressions.Regex.Escape(link)) }).First.ClickAsync();
 
