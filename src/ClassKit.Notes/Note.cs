@@ -56,6 +56,12 @@ public abstract record Note
     /// <param name="Record">The file that grading needs and nobody else should see.</param>
     public sealed record Dealt(int Workbooks, int Exercises, ulong Seed, string Record) : Note;
 
+    /// <summary>The class is too large for one workbook or page to hold what is said of everybody.</summary>
+    /// <param name="First">One of the files about the first students.</param>
+    /// <param name="Last">The same about the last ones.</param>
+    /// <param name="Parts">How many there are of each kind.</param>
+    public sealed record InParts(string First, string Last, int Parts) : Note;
+
     /// <summary>Students share variants of an exercise.</summary>
     /// <param name="Variants">Which, and how many.</param>
     public sealed record VariantsShared(SharedVariants Variants) : Note;

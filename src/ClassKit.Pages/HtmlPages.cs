@@ -54,12 +54,15 @@ public static class HtmlPages
     /// <summary>Every student's feedback in one file to print at once, in the order of the class, behind a list of who gets what.</summary>
     /// <param name="grades">The grades of the class.</param>
     /// <param name="another">Other numbers to try an exercise with, of a student; null for none.</param>
+    /// <param name="part">Which students; null for all.</param>
     /// <returns>The page in pieces, made one by one.</returns>
-    public static IEnumerable<string> FeedbackToPrint(ClassGrades grades, Func<StudentGrade, Variant?> another) => PrintPieces.Feedback(grades, another);
+    public static IEnumerable<string> FeedbackToPrint(ClassGrades grades, Func<StudentGrade, Variant?> another, ClassPart? part = null) => PrintPieces.Feedback(grades, another, part);
 
     /// <summary>Every student's sheet in one file to print at once, in the order of the class, behind a list of who gets what; no answer is in it.</summary>
+    /// <param name="dealt">What the class was dealt.</param>
+    /// <param name="part">Which students; null for all.</param>
     /// <returns>The page in pieces, made one by one.</returns>
-    public static IEnumerable<string> SheetsToPrint(DealtClass dealt) => PrintPieces.Sheets(dealt);
+    public static IEnumerable<string> SheetsToPrint(DealtClass dealt, ClassPart? part = null) => PrintPieces.Sheets(dealt, part);
 
     /// <summary>Practice that checks itself, with a small script and every answer in it: never for what is handed in.</summary>
     /// <param name="dealt">Dealt for <see cref="DealPurpose.Practice"/>.</param>
@@ -81,9 +84,13 @@ public static class HtmlPages
     }
 
     /// <summary>What the instructor reads about the whole class: what to teach again first, then everything behind it.</summary>
+    /// <param name="grades">The grades of the class.</param>
+    /// <param name="summary">What they say together.</param>
+    /// <param name="partReports">The reports beside it in which the single students of a large class stand; none where they stand in this one.</param>
+    /// <param name="written">The page beside it on which answers in own words stand side by side.</param>
     /// <remarks>It links to <c>feedback/&lt;student-id&gt;.html</c> beside it.</remarks>
-    public static string ClassReport(ClassGrades grades, ClassSummary summary) =>
-        PageRenderer.Render<ClassReportPage>((nameof(ClassReportPage.Grades), grades), (nameof(ClassReportPage.Summary), summary));
+    public static string ClassReport(ClassGrades grades, ClassSummary summary, IReadOnlyList<PartReport>? partReports = null, string written = "written-answers.html") => PageRenderer.Render<ClassReportPage>(
+        (nameof(ClassReportPage.Grades), grades), (nameof(ClassReportPage.Summary), summary), (nameof(ClassReportPage.PartReports), partReports ?? []), (nameof(ClassReportPage.WrittenPage), written));
 
     /// <summary>Every answer in own words, side by side by part, with what to look for and a place for points; for the instructor only.</summary>
     public static string WrittenAnswers(ClassGrades grades) => PageRenderer.Render<WrittenAnswersPage>((nameof(WrittenAnswersPage.Grades), grades));

@@ -60,7 +60,7 @@ public sealed record DealtClass(
     public DealtStudent SeatOf(Student student)
     {
         ArgumentNullException.ThrowIfNull(student);
-        return Students.First(seat => seat.Who.Id == student.Id);
+        return Seats.Find(Students, student.Id) ?? throw new InvalidOperationException($"'{student.Id}' is not of the class.");
     }
 
     /// <summary>The exercises that one student was dealt, in workbook order.</summary>
@@ -68,5 +68,12 @@ public sealed record DealtClass(
     {
         ArgumentNullException.ThrowIfNull(student);
         return [.. Exercises.Where(exercise => student.Has(exercise.Id))];
+    }
+
+    /// <summary>What some students were dealt who come one after another.</summary>
+    public DealtClass Of(ClassPart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.IsWhole ? this : this with { Students = part.Of(Students) };
     }
 }

@@ -14,24 +14,35 @@ internal static class FittingElsewhere
 {
     public static IEnumerable<(Student Student, Flag Flag)> In(ClassGrades grades)
     {
-        var others = grades.Dealt.Students.Count - 1;
-        var dealt = grades.Dealt.Students.SelectMany((seat, at) => seat.Variants.SelectMany(variant => variant.Answers.Select(answer => (At: at, Seat: seat, Exercise: variant.Exercise.Id, Part: answer.Key, Expected: answer.Value))))
-            .ToLookup(answer => (answer.Exercise, answer.Part));
+        var seats = grades.Dealt.Students;
+        var others = seats.Count - 1;
+        var places = seats.Index().ToDictionary(seat => seat.Item.Who.Id, seat => seat.Index);
+        var expecting = new Dictionary<(string, string), ExpectedNumbers>();
         foreach (var student in grades.Students)
         {
-            var fits = IntegrityFacts.Wrong(student).Where(answer => answer.Value.IsNumber && answer.Part.IsNumber).SelectMany(answer =>
-            {
-                var mates = dealt[(answer.Exercise.Id, answer.Part.Id)]
-                    .Where(mate => mate.Seat.Who.Id != student.Who.Id && answer.Part.Tolerance.Accepts(mate.Expected, answer.Value.Number)).ToList();
-                return mates.Select(mate => (mate.At, mate.Seat, Answer: answer, Chance: (double)mates.Count / others));
-            });
+            var self = places.GetValueOrDefault(student.Who.Id, -1);
+            var wrong = IntegrityFacts.Wrong(student).Where(answer => answer.Value.IsNumber && answer.Part.IsNumber)
+                .Select(answer => (Answer: answer, Numbers: Expecting(answer)))
+                .Select(one => (one.Answer, Fits: one.Numbers.Accepting(one.Answer.Value.Number)))
+                .Select(one => (one.Answer, one.Fits, Chance: (double)one.Fits.Count(at => at != self) / others))
+                .Where(one => one.Chance > 0).ToList();
+
+            // No mate can be rarer than if all numbers fitted.
+            if (wrong.Count < 2 || wrong.Aggregate(others * (double)grades.Students.Count, (product, one) => product * one.Chance) > IntegrityFacts.Line) continue;
+            var fits = wrong.SelectMany(one => one.Fits.Where(at => at != self).Select(at => (At: at, one.Answer, one.Chance)));
             foreach (var fitting in fits.GroupBy(fit => fit.At).OrderBy(mate => mate.Key).Select(mate => mate.ToList()))
             {
                 var expected = fitting.Aggregate((double)others * grades.Students.Count, (product, fit) => product * fit.Chance);
                 if (fitting.Count < 2 || expected > IntegrityFacts.Line) continue;
                 yield return (student.Who, new Flag.FitsAnotherVariant(
-                    student.Who, fitting[0].Seat.Who, [.. fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id))], expected));
+                    student.Who, seats[fitting[0].At].Who, [.. fitting.Select(fit => (fit.Answer.Exercise.Id, fit.Answer.Part.Id))], expected));
             }
+        }
+
+        ExpectedNumbers Expecting(AnswerGrade answer)
+        {
+            var key = (answer.Exercise.Id, answer.Part.Id);
+            return expecting.TryGetValue(key, out var numbers) ? numbers : expecting[key] = new(seats, answer.Exercise.Id, answer.Part);
         }
     }
 }

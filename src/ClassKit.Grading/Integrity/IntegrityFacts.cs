@@ -24,8 +24,4 @@ internal static class IntegrityFacts
     /// <summary>The answers that a wrong turn of the student's own made: neither right nor carried on from a slip.</summary>
     public static IEnumerable<AnswerGrade> Wrong(StudentGrade student) =>
         student.Answers.Where(answer => answer.Outcome is Outcome.Incorrect or Outcome.Misconception);
-
-    /// <summary>Every two students, each pair once.</summary>
-    public static IEnumerable<(StudentGrade One, StudentGrade Other)> Pairs(IReadOnlyList<StudentGrade> students) =>
-        students.SelectMany((one, at) => students.Skip(at + 1).Select(other => (one, other)));
 }

@@ -11,24 +11,27 @@ namespace ClassKit.Grading.Integrity;
 /// (half a student is added to each side of that count, after Jeffreys, since nobody having written it does not make it impossible). How many
 /// of them are alike by chance is then a sum of independent draws of unequal probability, whose tail is worked out exactly, and multiplied by
 /// the number of pairs in the class. Known wrong methods are left out: they are what a class shares by being taught together.
+/// Of a large class only those pairs are looked at whose alike answers could together be rare enough: that all of them are alike is never likelier
+/// than that as many are.
 /// </remarks>
 internal static class SharedMistakes
 {
     public static IEnumerable<(Student Student, Flag Flag)> In(ClassGrades grades)
     {
-        var students = grades.Students.Where(student => student.Status == GradeStatus.Graded).ToList();
-        var written = students.ToDictionary(student => student, Written);
-        foreach (var (one, other) in IntegrityFacts.Pairs(students))
+        var students = grades.Students.Where(student => student.Status == GradeStatus.Graded).Select(student => student.Who).ToList();
+        var written = grades.Students.Where(student => student.Status == GradeStatus.Graded).Select(Written).ToList();
+        var counts = new WrittenCounts(written);
+        var pairs = (double)students.Count * (students.Count - 1) / 2;
+        foreach (var (one, other) in new RarePairs(written, text => counts.Alike(text.Part, text.Text), IntegrityFacts.Line / pairs).All())
         {
             var both = written[one].Keys.Intersect(written[other].Keys).ToList();
             var alike = both.Where(part => written[one][part] == written[other][part]).ToList();
             if (alike.Count < 2) continue;
-            var rest = students.Where(student => student != one && student != other).Select(student => written[student]).ToList();
-            var chances = both.Select(part => Chance(part, written[one][part], rest)).ToList();
+            var chances = both.Select(part => alike.Contains(part) ? counts.Alike(part, written[one][part]) : counts.Apart(part, written[one][part])).ToList();
             var expected = Tail(chances, alike.Count) * students.Count * (students.Count - 1) / 2;
             if (expected > IntegrityFacts.Line) continue;
-            yield return (one.Who, new Flag.SharedMistakes(other.Who, alike, both.Count, expected));
-            yield return (other.Who, new Flag.SharedMistakes(one.Who, alike, both.Count, expected));
+            yield return (students[one], new Flag.SharedMistakes(students[other], alike, both.Count, expected));
+            yield return (students[other], new Flag.SharedMistakes(students[one], alike, both.Count, expected));
         }
     }
 
@@ -39,12 +42,6 @@ internal static class SharedMistakes
         .ToDictionary(answer => (answer.Exercise.Id, answer.Part.Id), answer => answer.Formula is { } formula ? Canonical(formula) : answer.Value.ToString());
 
     private static string Canonical(string formula) => CellFormula.Parse(formula) is { Formula: { } parsed } ? parsed.ToString() : formula;
-
-    private static double Chance((string, string) part, string text, IReadOnlyList<Dictionary<(string Exercise, string Part), string>> rest)
-    {
-        var wrong = rest.Where(other => other.ContainsKey(part)).ToList();
-        return (wrong.Count(other => other[part] == text) + 0.5) / (wrong.Count + 1);
-    }
 
     /// <summary>The probability that at least so many of independent events happen.</summary>
     private static double Tail(List<double> chances, int least)

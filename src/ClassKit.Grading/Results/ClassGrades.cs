@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Exercises.Dealing;
 
@@ -38,5 +39,21 @@ public sealed record ClassGrades(
             var beside = Students.Select(student => student.File).OfType<string>().ToHashSet(StringComparer.Ordinal);
             return [.. Files.Where(file => !beside.Contains(file.File))];
         }
+    }
+
+    /// <summary>The grades of some students who come one after another, with their files and what was typed for them. Files of nobody are in the first part's.</summary>
+    public ClassGrades Of(ClassPart part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        if (part.IsWhole) return this;
+        var students = part.Of(Students);
+        var ids = students.Select(student => student.Who.Id).ToHashSet(StringComparer.Ordinal);
+        return this with
+        {
+            Students = students,
+            Files = [.. Files.Where(file => file.Student is { } student ? ids.Contains(student.Id) : part.Number == 1)],
+            Waiting = [.. Waiting.Where(typed => ids.Contains(typed.Student.Id))],
+            TakenOver = [.. TakenOver.Where(typed => ids.Contains(typed.Student.Id))],
+        };
     }
 }

@@ -1,7 +1,9 @@
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Results;
 using ClassKit.Pages.Rendering;
+using ClassKit.Wording.Cohorts;
 
 namespace ClassKit.Pages.ClassPrints;
 
@@ -11,23 +13,28 @@ internal static class PrintPieces
     private const int FeedbackSides = 2;
 
     /// <summary>Everybody's feedback; who has handed nothing in gets none.</summary>
-    public static IEnumerable<string> Feedback(ClassGrades grades, Func<StudentGrade, Variant?> another)
+    public static IEnumerable<string> Feedback(ClassGrades grades, Func<StudentGrade, Variant?> another, ClassPart? part)
     {
+        var students = part?.Of(grades.Students) ?? grades.Students;
         var large = Large(grades.Dealt).ToHashSet(StringComparer.Ordinal);
-        var all = grades.Students.Where(student => student.Status != GradeStatus.Missing || student.HasPoints).ToList();
+        var all = students.Where(student => student.Status != GradeStatus.Missing || student.HasPoints).ToList();
         var told = all.Where(student => !large.Contains(student.Who.Shown)).ToList();
-        var missing = grades.Students.Except(all).Select(student => student.Who.Shown).ToList();
+        var missing = students.Except(all).Select(student => student.Who.Shown).ToList();
         return Of(
-            "Feedback to print", "feedback brief to-print", grades.Dealt, [.. told.Select(student => PrintedStudent.Of(student.Who, FeedbackSides))],
+            Title("Feedback to print", part), "feedback brief to-print", grades.Dealt, [.. told.Select(student => PrintedStudent.Of(student.Who, FeedbackSides))],
             string.Join(' ', [.. missing.Count == 0 ? [] : new[] { $"Nothing came back from {Phrases.List(missing)}: there is no sheet for them." }, .. Apart(all.Except(told).Select(student => student.Who.Shown), "feedback")]),
             told.Select(student => PageRenderer.Render<FeedbackSheet>((nameof(FeedbackSheet.Grade), student), (nameof(FeedbackSheet.Dealt), grades.Dealt), (nameof(FeedbackSheet.Another), another(student)))));
     }
 
     /// <summary>Everybody's exercises, each on a side of its own, to be worked on paper.</summary>
-    public static IEnumerable<string> Sheets(DealtClass dealt) => Of(
-        "Sheets to print", "sheet to-print", dealt, [.. Usual(dealt).Select(student => PrintedStudent.Of(student.Who, dealt.ExercisesOf(student).Count))],
+    public static IEnumerable<string> Sheets(DealtClass dealt, ClassPart? part) => part is null ? Sheets(dealt, "Sheets to print") : Sheets(dealt.Of(part), Title("Sheets to print", part));
+
+    private static IEnumerable<string> Sheets(DealtClass dealt, string title) => Of(
+        title, "sheet to-print", dealt, [.. Usual(dealt).Select(student => PrintedStudent.Of(student.Who, dealt.ExercisesOf(student).Count))],
         string.Concat(Apart(Large(dealt), "sheets")),
         Usual(dealt).Select(student => PageRenderer.Render<PracticeSheet>((nameof(PracticeSheet.Class), dealt), (nameof(PracticeSheet.Dealt), student))));
+
+    private static string Title(string title, ClassPart? part) => part is null ? title : ClassPartWords.Title(title, part);
 
     /// <summary>Large print takes as many sheets as it takes, so that it is printed from the student's own file.</summary>
     private static IEnumerable<DealtStudent> Usual(DealtClass dealt) => dealt.Students.Where(student => !student.LargePrint);

@@ -13,20 +13,39 @@ public sealed record MetMisconception(ReportPart Part, Misconception Misconcepti
     public string? Example { get; init; }
 
     /// <summary>All that were met, those with the most students first.</summary>
-    public static IReadOnlyList<MetMisconception> Of(IReadOnlyList<ReportPart> parts, ClassGrades grades) =>
-    [
-        .. parts
-            .SelectMany(part => part.Summary.Misconceptions.Select(met => new MetMisconception(part, met.Misconception, Who(grades, part, met.Misconception)) { Example = Formula(grades, part, met.Misconception) }))
-            .OrderByDescending(met => met.Students.Count),
-    ];
+    public static IReadOnlyList<MetMisconception> Of(IReadOnlyList<ReportPart> parts, ClassGrades grades)
+    {
+        var met = new Dictionary<(string, string, string), Met>();
+        foreach (var student in grades.Students)
+        {
+            foreach (var answer in student.Answers)
+            {
+                if (answer.Misconception is not { } misconception) continue;
+                var key = (answer.Exercise.Id, answer.Part.Id, misconception.Id);
+                if (!met.TryGetValue(key, out var known)) met[key] = known = new();
+                known.Take(student.Who.Shown, answer.Formula);
+            }
+        }
+        return
+        [
+            .. parts
+                .SelectMany(part => part.Summary.Misconceptions.Select(known => (Part: part, known.Misconception, Met: met[(part.Summary.Exercise.Id, part.Summary.Part.Id, known.Misconception.Id)])))
+                .Select(one => new MetMisconception(one.Part, one.Misconception, one.Met.Students) { Example = one.Met.Shortest })
+                .OrderByDescending(one => one.Students.Count),
+        ];
+    }
 
-    private static List<string> Who(ClassGrades grades, ReportPart part, Misconception misconception) =>
-        [.. grades.Students.Where(student => student.Answers.Any(answer => Took(answer, part, misconception))).Select(student => student.Who.Shown)];
+    private sealed class Met
+    {
+        public List<string> Students { get; } = [];
 
-    /// <summary>The shortest that was typed: what is wrong with it is seen soonest.</summary>
-    private static string? Formula(ClassGrades grades, ReportPart part, Misconception misconception) => grades.Students.SelectMany(student => student.Answers)
-        .Where(answer => Took(answer, part, misconception)).Select(answer => answer.Formula).OfType<string>().MinBy(formula => formula.Length);
+        /// <summary>The shortest that was typed: what is wrong with it is seen soonest.</summary>
+        public string? Shortest { get; private set; }
 
-    private static bool Took(AnswerGrade answer, ReportPart part, Misconception misconception) =>
-        answer.Exercise.Id == part.Summary.Exercise.Id && answer.Part.Id == part.Summary.Part.Id && answer.Misconception?.Id == misconception.Id;
+        public void Take(string student, string? formula)
+        {
+            Students.Add(student);
+            if (formula is not null && (Shortest is null || formula.Length < Shortest.Length)) Shortest = formula;
+        }
+    }
 }

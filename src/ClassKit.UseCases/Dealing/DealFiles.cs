@@ -1,6 +1,8 @@
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Pages;
 using ClassKit.UseCases.Output;
+using ClassKit.Wording.Cohorts;
 using ClassKit.Workbooks.Dealing;
 
 namespace ClassKit.UseCases.Dealing;
@@ -21,18 +23,22 @@ public static class DealFiles
         return deal.Request.Earlier.Keep(Of(deal.Dealt), deal.Dealt);
     }
 
+    /// <summary>The answer key, or that of the first students of a class too large for one.</summary>
+    internal static string FirstToOpen(DealtClass dealt) => ClassPart.Of(dealt.Students.Count)[0].Named(AnswerKey);
+
     /// <summary>Where a student's sheet goes.</summary>
     internal static string SheetOf(DealtStudent student) => $"sheets/{student.Who.Id}.html";
 
     internal static IReadOnlyList<OutputFile> Of(DealtClass dealt)
     {
         var writer = new DealtWorkbookWriter(dealt);
+        var parts = ClassPart.Of(dealt.Students.Count);
         return
         [
             .. dealt.Students.Select(student => new OutputFile(student.Workbook, stream => stream.Write(writer.Write(student)))),
             .. dealt.Students.Select(student => OutputFile.OfText(SheetOf(student), () => HtmlPages.Sheet(dealt, student))),
-            OutputFile.OfPieces(SheetsToPrint, () => HtmlPages.SheetsToPrint(dealt)),
-            OutputFile.OfPieces(AnswerKey, () => HtmlPages.AnswerKey(dealt)),
+            .. parts.Select(part => OutputFile.OfPieces(part.Named(SheetsToPrint), () => HtmlPages.SheetsToPrint(dealt, part))),
+            .. parts.Select(part => OutputFile.OfPieces(part.Named(AnswerKey), () => HtmlPages.AnswerKey(dealt.Of(part) with { Cohort = ClassPartWords.Cohort(dealt.Cohort, part) }))),
             new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),
         ];
     }

@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Choosing;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Notes;
 
@@ -20,6 +21,7 @@ public static class DealNotes
             new Note.Dealt(dealt.Students.Count, dealt.ExercisesOf(dealt.Students[0]).Count, request.Wish.Seed, DealtJson.FileName),
             .. dealt.Due is { } due && request.Wish.Due is not null ? [new Note.DueAsNamed(due)] : (IEnumerable<Note>)[],
             .. dealt.Students.Where(student => student.HasArrangement).ToList() is { Count: > 0 } arranged ? [new Note.Arranged(arranged)] : (IEnumerable<Note>)[],
+            .. ClassPart.Of(dealt.Students.Count) is { Count: > 1 } parts ? [new Note.InParts(parts[0].Named(DealFiles.AnswerKey), parts[^1].Named(DealFiles.AnswerKey), parts.Count)] : (IEnumerable<Note>)[],
             .. deal.Shared.Select(variants => new Note.VariantsShared(variants)),
             .. Idle(dealt),
         ];

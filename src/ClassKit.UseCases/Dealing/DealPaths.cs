@@ -30,5 +30,5 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
     }
 
     /// <summary>The files of the deal.</summary>
-    public static Produced Write(DealMade deal) => new(DealFiles.Of(deal), DealNotes.Of(deal), []) { Open = [DealFiles.AnswerKey], Remedies = deal.Request.Wish.Due is null ? [] : DueRemedies.Of(deal.Dealt.Due) };
+    public static Produced Write(DealMade deal) => new(DealFiles.Of(deal), DealNotes.Of(deal), []) { Open = [DealFiles.FirstToOpen(deal.Dealt)], Remedies = deal.Request.Wish.Due is null ? [] : DueRemedies.Of(deal.Dealt.Due) };
 }

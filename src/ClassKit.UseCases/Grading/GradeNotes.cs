@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Results;
 using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
@@ -13,6 +14,7 @@ public static class GradeNotes
     {
         ArgumentNullException.ThrowIfNull(graded);
         var (grades, summary) = (graded.Grades, graded.Summary);
+        var parts = ClassPart.Of(grades.Students.Count);
         List<Note> notes = [.. Note.OtherDeals.In(grades) is { } others ? [others] : (IEnumerable<Note>)[], Counts(grades)];
         var onPaper = grades.Students.Count(student => student.IsFromPaper);
         if (onPaper > 0) notes.Add(new Note.OnPaper(onPaper));
@@ -21,11 +23,12 @@ public static class GradeNotes
         var corrected = grades.Students.SelectMany(student => student.Answers).Count(answer => answer.Correction is not null);
         if (corrected > 0) notes.Add(new Note.Corrected(corrected));
         var written = WrittenAnswer.In(grades).Count(one => one.Answer.IsUndecided);
-        if (written > 0) notes.Add(new Note.WrittenAnswers(written, GradeFiles.WrittenAnswers));
+        if (written > 0) notes.Add(new Note.WrittenAnswers(written, parts[0].Named(GradeFiles.WrittenAnswers)));
         notes.AddRange(GradebookNotes.Of(grades));
         var flagged = grades.Students.Count(student => student.Flags.Count > 0);
         if (flagged > 0) notes.Add(new Note.Flagged(flagged));
         if (summary.TeachAgain is [var first, ..]) notes.Add(new Note.TeachAgain(first));
+        if (parts.Count > 1) notes.Add(new Note.InParts(parts[0].Named(TypedIntoGradebook.FileName), parts[^1].Named(TypedIntoGradebook.FileName), parts.Count));
         return [.. notes, .. DeadlineNotes.Of(graded.Deadline), .. JudgeNotes.Again(graded)];
     }
 

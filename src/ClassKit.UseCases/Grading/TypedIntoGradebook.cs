@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Results;
@@ -27,7 +28,8 @@ public sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IRead
         var standing = corrections.ToDictionary(correction => (correction.Student, correction.Exercise, correction.Part), correction => correction.Points);
         var typed = new Dictionary<(string, string, string), TypedPoints>();
         List<UnreadGradebook> unread = [];
-        foreach (var file in OutputFolder.Changed(folder, FileName))
+        HashSet<string> names = [FileName, .. ClassPart.Of(dealt.Students.Count).Select(part => part.Named(FileName))];
+        foreach (var file in OutputFolder.Changed(folder, names))
         {
             var reading = Read(Path.Combine(folder, file), dealt);
             if (reading.Fault is { } fault) unread.Add(new(file, fault));
@@ -35,7 +37,7 @@ public sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IRead
             {
                 var answer = (one.Student.Id, one.Exercise, one.Part);
                 if (!standing.TryGetValue(answer, out var points)) typed[answer] = one with { File = file };
-                else if (file == FileName && one.Points != points) typed[answer] = one with { File = file, Fault = new TypedPointsFault.OtherwiseCorrected() };
+                else if (names.Contains(file) && one.Points != points) typed[answer] = one with { File = file, Fault = new TypedPointsFault.OtherwiseCorrected() };
             }
         }
         return new([.. typed.Values.OrderBy(one => one.Student.Id, StringComparer.Ordinal)], unread);

@@ -46,6 +46,8 @@ public static class NoteWords
         Note.SpreadOut(var spread) => Of(spread),
         Note.Dealt(var workbooks, var exercises, var seed, var record) =>
             $"{Counted.Of(workbooks, "workbook")} of {Counted.Of(exercises, "exercise")}, seed {seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {record} and the key to yourself.",
+        Note.InParts(var first, var last, var parts) =>
+            Invariant($"The class is too large for one workbook or page of everybody: there are {parts} of each kind, {first} to {last} and so on, with up to {ClassPart.Most} students in the order of the class."),
         Note.VariantsShared(var variants) => Invariant($"Exercise {variants.Exercise.Id}: {variants.Students} students share a variant with someone else, because its givens allow only {variants.Variants}. Widen a given's range to tell them apart."),
         Note.AllExercisesCount(var best, var exercises) => Invariant($"The marking scheme counts the {best} best exercises, and a student has {exercises}: all of them count."),
         Note.AllPointsCount(var most, var points) => Invariant($"The marking scheme counts at most {most} points, and a student can earn {points:0.##}: all of them count."),

@@ -17,6 +17,23 @@ public static class Phrases
     /// <summary>Words as a sentence: a capital letter to begin with, a point to end.</summary>
     public static string Sentence(string words) => words.Length == 0 ? "" : $"{char.ToUpperInvariant(words[0])}{words[1..].TrimEnd('.')}.";
 
+    /// <summary>More names than these nobody reads in a sentence.</summary>
+    public const int MostNames = 60;
+
+    /// <summary>"a, b, c", and of many the first ones and how many more there are.</summary>
+    public static string Some(IReadOnlyList<string> names)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        return names.Count <= MostNames ? string.Join(", ", names) : $"{string.Join(", ", names.Take(MostNames))} and {NumberText.Exact(names.Count - MostNames, 0)} more";
+    }
+
+    /// <summary>"a", "a and b", "a, b and c", and of many the first ones and how many more there are.</summary>
+    public static string Names(IReadOnlyList<string> names)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        return names.Count <= MostNames ? List(names) : Some(names);
+    }
+
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch
     {

@@ -45,16 +45,20 @@ public static class OutputFolder
     /// <summary>Replaces what ClassKit wrote into a folder before by files that are at hand.</summary>
     public static Written Write(string folder, string kind, IReadOnlyList<OutputFile> files) => Write(new(folder, kind), () => new(files, [], []));
 
-    /// <summary>The versions of a file of ours that the instructor has changed: those set aside, and the present one if it no longer is as it was written.</summary>
+    /// <summary>The versions of files of ours that the instructor has changed: of each those set aside, and the present one if it no longer is as it was written.</summary>
     /// <param name="folder">The output folder, which may not be there.</param>
-    /// <param name="path">The file, within the folder.</param>
-    internal static IReadOnlyList<string> Changed(string folder, string path)
+    /// <param name="paths">The files, within the folder.</param>
+    internal static IReadOnlyList<string> Changed(string folder, IEnumerable<string> paths)
     {
         try
         {
             if (!Directory.Exists(folder)) return [];
             var own = new OwnFiles(folder, OutputManifest.Read(folder), ignoresCase: false);
-            return [.. SetAside.NamesOf(folder, path), .. own.Has(path) && own.At(path).IsChanged && Place.At(OwnPath.In(folder, path)) == Standing.File ? [path] : (IEnumerable<string>)[]];
+            return
+            [
+                .. paths.SelectMany(path => SetAside.NamesOf(folder, path)
+                    .Concat(own.Has(path) && own.At(path).IsChanged && Place.At(OwnPath.In(folder, path)) == Standing.File ? [path] : [])),
+            ];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or InvalidDataException)
         {
