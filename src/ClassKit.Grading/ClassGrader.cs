@@ -19,6 +19,7 @@ public sealed class ClassGrader
     private readonly OwnerFinder _owners;
     private readonly ClassInputs _fresh;
     private readonly WorkbookGrader _grader;
+    private readonly AnswerPool _answers = new();
     private readonly ConcurrentDictionary<(string Identity, string? Named), Lazy<JudgedContent>> _judged = new();
 
     /// <summary>Draws the fresh inputs that every workbook of the class will be tried with.</summary>
@@ -97,7 +98,7 @@ public sealed class ClassGrader
         file = file with { Workbook = null };
         if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null)) return new(file, owner, null, []) { Other = OtherDeals.In(_dealt, marks) };
         var found = new List<Flag>();
-        var answers = owner.Student is { } student ? _grader.Grade(student, workbook, found) : null;
+        var answers = owner.Student is { } student ? _answers.Pack(_grader.Grade(student, workbook, found)) : null;
         return new(file, owner, answers, found) { Doubtful = origin == DealOrigin.Doubtful ? marks : null };
     }
 

@@ -18,10 +18,11 @@ public static class Pseudonymizer
         ArgumentNullException.ThrowIfNull(grades);
         ArgumentNullException.ThrowIfNull(key);
         var disguise = new Disguise(key, Paths(grades, key));
+        var pool = new AnswerPool();
         var seats = grades.Dealt.Students.ToDictionary(seat => seat.Who.Id, seat => Seat(seat, disguise), StringComparer.Ordinal);
         return new(
             grades.Dealt with { Students = InOrder(seats.Values) },
-            [.. grades.Students.Select(student => Of(student, disguise)).OrderBy(student => student.Who.Id, StringComparer.Ordinal)],
+            [.. grades.Students.Select(student => Of(student, disguise, pool)).OrderBy(student => student.Who.Id, StringComparer.Ordinal)],
             [.. grades.Files.Select(file => Of(file, disguise)).OrderBy(file => file.File, StringComparer.Ordinal)])
         {
             Due = grades.Due,
@@ -34,11 +35,11 @@ public static class Pseudonymizer
     private static DealtStudent Seat(DealtStudent seat, Disguise disguise) =>
         seat with { Who = disguise.OfStudent(seat.Who), Workbook = $"workbooks/{disguise.OfStudent(seat.Who).Id}.xlsx" };
 
-    private static StudentGrade Of(StudentGrade student, Disguise disguise) => student with
+    private static StudentGrade Of(StudentGrade student, Disguise disguise, AnswerPool pool) => student with
     {
         Who = disguise.OfStudent(student.Who),
         File = student.File is { } file ? disguise.OfFile(file) : null,
-        Answers = [.. student.Answers.Select(answer => Of(answer, disguise))],
+        Answers = pool.Pack(student.Answers.Select(answer => Of(answer, disguise))),
         Flags = [.. student.Flags.Select(flag => flag.Under(disguise))],
     };
 

@@ -1,4 +1,3 @@
-using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Statistics;
 
@@ -13,10 +12,10 @@ public static class ClassSummarizer
     public static ClassSummary Summarize(ClassGrades grades, int fewestAlike = WrongMethods.Fewest)
     {
         ArgumentNullException.ThrowIfNull(grades);
-        var answers = grades.Students.Where(student => student.Status == GradeStatus.Graded).SelectMany(student => student.Answers).ToLookup(answer => (answer.Exercise.Id, answer.Part.Id));
+        var counts = OutcomeCounts.Of(grades.Students.Where(student => student.Status == GradeStatus.Graded));
         List<PartSummary> parts =
         [
-            .. grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => Summarize(exercise, part, [.. answers[(exercise.Id, part.Id)]]))),
+            .. grades.Dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => (counts.GetValueOrDefault((exercise.Id, part.Id)) ?? new()).Of(exercise, part))),
         ];
         return new(parts,
         [
@@ -30,15 +29,4 @@ public static class ClassSummarizer
             FewestAlike = fewestAlike,
         };
     }
-
-    private static PartSummary Summarize(Exercise exercise, Part part, IReadOnlyList<AnswerGrade> answers) => new(
-        exercise,
-        part,
-        Enum.GetValues<Outcome>().ToDictionary(outcome => outcome, outcome => answers.Count(answer => answer.Outcome == outcome)),
-        [
-            .. answers.Where(answer => answer.Misconception is not null)
-                .GroupBy(answer => answer.Misconception!.Id)
-                .Select(group => (group.First().Misconception!, group.Count()))
-                .OrderByDescending(met => met.Item2).ThenBy(met => met.Item1.Id, StringComparer.Ordinal),
-        ]);
 }

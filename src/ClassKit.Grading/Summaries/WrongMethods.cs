@@ -33,33 +33,46 @@ public static class WrongMethods
     {
         ArgumentNullException.ThrowIfNull(grades);
         var seats = grades.Dealt.Students.ToDictionary(seat => seat.Who.Id, StringComparer.Ordinal);
-        var answers = grades.Students.Where(student => student.Status == GradeStatus.Graded && seats.ContainsKey(student.Who.Id))
-            .SelectMany(student => student.Answers.Select(answer => new Given(student, seats[student.Who.Id], answer)))
-            .ToLookup(given => (given.Answer.Exercise.Id, given.Answer.Part.Id));
+        var parts = new OrderedDictionary<(string, string), Asked>();
+        foreach (var student in grades.Students.Where(student => student.Status == GradeStatus.Graded && seats.ContainsKey(student.Who.Id)))
+        {
+            foreach (var answer in student.Answers)
+            {
+                var key = (answer.Exercise.Id, answer.Part.Id);
+                if (!parts.TryGetValue(key, out var asked)) parts.Add(key, asked = new());
+                asked.Add(new(student, seats[student.Who.Id], answer));
+            }
+        }
         return
         [
-            .. answers.SelectMany(part => In([.. part])).Where(method => method.Students.Count >= fewest).OrderByDescending(method => method.Students.Count),
+            .. parts.Values.SelectMany(In).Where(method => method.Students.Count >= fewest).OrderByDescending(method => method.Students.Count),
         ];
     }
 
-    private static IEnumerable<WrongMethod> In(List<Given> part)
+    private static IEnumerable<WrongMethod> In(Asked part)
     {
-        var wrong = part.Where(given => given.Answer.Outcome == Outcome.Incorrect && given.Answer.Part.IsNumber).ToList();
+        var wrong = part.Wrong;
         if (wrong.Count < Fewest) return [];
-        List<NamedValues> tried = [.. part.Take(MostTried).Select(given => new NamedValues(given.Names()))];
+        List<NamedValues> tried = [.. part.First.Select(given => new NamedValues(given.Names()))];
         var groups = new List<Group>();
+        var known = new Dictionary<string, Group>(StringComparer.Ordinal);
         foreach (var (given, formula, edits) in wrong.Select(given => (given, Formula: Method(given.Answer, out var edits), edits)).Where(one => one.Formula is not null))
         {
-            List<double?> values = [.. tried.Select(names => names.Number(formula!.Root))];
-            var group = groups.Find(known => known.Values.Zip(values).All(pair => pair is { First: { } one, Second: { } other } ? SameNumber.Is(one, other) : pair.First is null && pair.Second is null));
-            if (group is null) groups.Add(group = new(formula!, values));
-            group.Take(given, formula!, edits);
+            // What two wrote alike does alike.
+            if (!known.TryGetValue(formula!.Text, out var group))
+            {
+                List<double?> values = [.. tried.Select(names => names.Number(formula.Root))];
+                group = groups.Find(other => other.Values.Zip(values).All(pair => pair is { First: { } one, Second: { } two } ? SameNumber.Is(one, two) : pair.First is null && pair.Second is null));
+                if (group is null) groups.Add(group = new(formula, values));
+                known[formula.Text] = group;
+            }
+            group.Take(given, formula, edits);
         }
         foreach (var typed in wrong.Where(given => given.Answer is { Formula: null, Value.IsNumber: true } && Method(given.Answer, out _) is null))
         {
             if (groups.Where(group => typed.Fits(group.Formula)).Take(2).ToList() is [var only]) only.Take(typed, only.Formula, []);
         }
-        return groups.Select(group => group.Of(part.Count(given => given.Answer.Outcome != Outcome.Blank)));
+        return groups.Select(group => group.Of(part.HandedIn));
     }
 
     /// <summary>What an answer does, over the exercise's names; null where it cannot be told.</summary>
@@ -72,6 +85,23 @@ public static class WrongMethods
             [AnswerFinding.NotRight { Formula: { } formula }, ..] => CellFormula.Of(formula),
             _ => null,
         };
+    }
+
+    /// <summary>What is needed of the answers to one part: the first ones' numbers, and those that are wrong.</summary>
+    private sealed class Asked
+    {
+        public List<Given> First { get; } = [];
+
+        public List<Given> Wrong { get; } = [];
+
+        public int HandedIn { get; private set; }
+
+        public void Add(Given given)
+        {
+            if (First.Count < MostTried) First.Add(given);
+            if (given.Answer.Outcome == Outcome.Incorrect && given.Answer.Part.IsNumber) Wrong.Add(given);
+            if (given.Answer.Outcome != Outcome.Blank) HandedIn++;
+        }
     }
 
     private sealed record Given(StudentGrade Student, DealtStudent Seat, AnswerGrade Answer)

@@ -41,7 +41,7 @@ internal sealed record DealtDocument
     public required ulong Seed { get; init; }
     public required MarkingEntry Marking { get; init; }
     public required IReadOnlyList<ExerciseEntry> Exercises { get; init; }
-    public required IReadOnlyList<StudentEntry> Students { get; init; }
+    public required StudentEntries Students { get; init; }
 
     /// <param name="Code">To read aloud.</param>
     /// <param name="Digest">The SHA-256 that it is the short form of.</param>

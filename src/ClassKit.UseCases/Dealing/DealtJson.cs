@@ -79,7 +79,7 @@ public static class DealtJson
                 PointsAtMost = dealt.Marking.Total.PointsAtMost,
             },
             Exercises = [.. dealt.Exercises.Select(Entry)],
-            Students = new Projected<DealtStudent, DealtDocument.StudentEntry>(dealt.Students, student => DealtLists.Entry(layout, student)),
+            Students = new(new Projected<DealtStudent, DealtDocument.StudentEntry>(dealt.Students, student => DealtLists.Entry(layout, student))),
         };
     }
 
@@ -111,7 +111,7 @@ public static class DealtJson
         var exercises = document.Exercises.Select(Model).ToList();
         return new(
             document.Lesson, document.LessonTitle, document.Cohort, document.Seed, Model(document.Marking), exercises,
-            [.. Namesakes.ToldApart([.. document.Students.Select(entry => new Student(entry.Id, entry.Name))]).Zip(document.Students, (who, entry) => DealtLists.Model(who, entry, exercises))])
+            [.. Namesakes.ToldApart([.. document.Students.Who()]).Zip(document.Students, (who, entry) => DealtLists.Model(who, entry, exercises))])
         {
             Identity = document.Identity is { } identity ? Identity(identity) : null,
             Purpose = Purpose(document.Purpose),

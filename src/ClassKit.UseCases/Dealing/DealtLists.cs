@@ -43,9 +43,9 @@ internal static class DealtLists
     }
 
     /// <summary>The plan with the names that the sheets have in the lists: ClassKit has not always named them as it does now.</summary>
-    public static PracticePlan Named(PracticePlan plan, IReadOnlyList<Exercise> exercises, IReadOnlyList<DealtDocument.StudentEntry> students)
+    public static PracticePlan Named(PracticePlan plan, IReadOnlyList<Exercise> exercises, StudentEntries students)
     {
-        var dealt = students.SelectMany(student => student.Answers).DistinctBy(answer => answer.Exercise).ToDictionary(answer => answer.Exercise, answer => answer.Sheet);
+        var dealt = students.Places.SelectMany(student => student.Answers).DistinctBy(answer => answer.Exercise).ToDictionary(answer => answer.Exercise, answer => answer.Sheet);
         if (plan.OneSheet || PracticeLayout.FirstNameClash(exercises) is not null) return plan;
         var isAsNow = PracticeLayout.For(exercises, plan).Exercises.All(exercise => dealt.GetValueOrDefault(exercise.Exercise.Id, exercise.Sheet) == exercise.Sheet);
         return isAsNow ? plan : plan with { SheetsAsDealt = dealt };

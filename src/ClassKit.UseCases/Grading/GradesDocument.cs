@@ -7,7 +7,7 @@ namespace ClassKit.UseCases.Grading;
 
 /// <summary>The shape of grades.json, as it stands in the file: words for people, and beside them the facts that they are made of, so that the record is read back as it was.</summary>
 internal sealed record GradesDocument(
-    IReadOnlyList<GradesDocument.GradedEntry> Students,
+    GradedEntries Students,
     IReadOnlyList<GradesDocument.UnmatchedEntry> Unmatched,
     IReadOnlyList<GradesDocument.FileEntry> Files)
 {

@@ -58,7 +58,7 @@ public static class GradesJson
         var used = JudgeEntries.Used(grades.Judging);
         List<GradesDocument.TypedEntry> typed = [.. grades.Waiting.Select(one => Entry(one, takenOver: false)), .. grades.TakenOver.Select(one => Entry(one, takenOver: true))];
         return new(
-            new Projected<StudentGrade, GradesDocument.GradedEntry>(grades.Students, grade => Entry(grade, grades.Due, [.. used[grade.Who.Id]])),
+            new(new Projected<StudentGrade, GradesDocument.GradedEntry>(grades.Students, grade => Entry(grade, grades.Due, [.. used[grade.Who.Id]]))),
             new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, UncountedWords.Of(file))),
             new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry))
         {

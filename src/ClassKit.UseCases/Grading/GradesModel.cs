@@ -26,10 +26,11 @@ internal static class GradesModel
         var deal = recorded is null ? dealt ?? NotRecorded : recorded with { Students = dealt?.Students ?? [] };
         var due = DueEntry.Model(document.Due);
         var names = new RecordNames(students.ToDictionary(student => student.Id), deal.Exercises.ToDictionary(exercise => exercise.Id), due);
+        var pool = new AnswerPool();
         var typed = (document.Typed ?? []).ToLookup(entry => entry.TakenOver, entry => Model(entry, names));
         return new(
             deal,
-            [.. students.Zip(document.Students, (student, entry) => Model(student, entry, deal.Marking.Total, names))],
+            [.. students.Zip(document.Students, (student, entry) => Model(student, entry, deal.Marking.Total, names, pool))],
             [.. document.Files.Select(file => Model(file, names))])
         {
             Judging = JudgeEntries.Model(document),
@@ -50,12 +51,12 @@ internal static class GradesModel
             Fault = entry.Problem is { } problem ? GradebookShapes.Points.Model(problem, names) : null,
         };
 
-    private static StudentGrade Model(Student student, GradesDocument.GradedEntry entry, TotalRule rule, RecordNames names)
+    private static StudentGrade Model(Student student, GradesDocument.GradedEntry entry, TotalRule rule, RecordNames names, AnswerPool pool)
     {
         var own = entry.Due is { } due ? names with { Due = DueEntry.Model(due) } : names;
         var grade = new StudentGrade(
             student, OutcomeWords.FindStatus(entry.Status), entry.File,
-            [.. entry.Answers.Select(answer => Model(answer, names))],
+            pool.Pack(entry.Answers.Select(answer => Model(answer, names))),
             [.. entry.Flags.Select(flag => flag.Fact is { } fact ? FlagShapes.All.Model(fact, own) : null).OfType<Flag>()])
         {
             Rule = rule,

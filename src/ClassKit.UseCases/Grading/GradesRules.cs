@@ -34,10 +34,12 @@ internal static class GradesRules
             if (StudentId.Fault(student.Id) is { } fault) yield return $"student “{student.Id}”: the id is no student's. {StudentIdWords.Of(fault)}";
             if (!Statuses.Contains(student.Status)) yield return $"student “{student.Id}”: “{student.Status}” is no status; expected {string.Join(", ", Statuses)}";
             if (!ArePoints(student.Points) || !ArePoints(student.OutOf) || student.Late is { Days: < 1 } or { Off: < 0 or > 1 } or { Minutes: < 0 or > 100_000_000 }) yield return $"student “{student.Id}”: points or lateness are out of range";
-            if (student.Answers.GroupBy(answer => (answer.Exercise, answer.Part)).Any(same => same.Count() > 1)) yield return $"student “{student.Id}”: an answer stands twice";
-            if (student.Answers.FirstOrDefault(answer => !Outcomes.Contains(answer.Outcome)) is { } strange) yield return $"student “{student.Id}”: “{strange.Outcome}” is no outcome; expected {string.Join(", ", Outcomes)}";
-            if (student.Answers.FirstOrDefault(answer => answer.Paper is { } paper && !Workings.Contains(paper)) is { } unseen) yield return $"student “{student.Id}”: “{unseen.Paper}” says nothing of working on paper; expected {string.Join(" or ", Workings)}";
-            if (student.Answers.Any(answer => !ArePoints(answer.Points) || !ArePoints(answer.OutOf))) yield return $"student “{student.Id}”: an answer's points are out of range";
+            // Gone through once: they are made for it.
+            List<GradesDocument.AnswerEntry> answers = [.. student.Answers];
+            if (answers.GroupBy(answer => (answer.Exercise, answer.Part)).Any(same => same.Count() > 1)) yield return $"student “{student.Id}”: an answer stands twice";
+            if (answers.FirstOrDefault(answer => !Outcomes.Contains(answer.Outcome)) is { } strange) yield return $"student “{student.Id}”: “{strange.Outcome}” is no outcome; expected {string.Join(", ", Outcomes)}";
+            if (answers.FirstOrDefault(answer => answer.Paper is { } paper && !Workings.Contains(paper)) is { } unseen) yield return $"student “{student.Id}”: “{unseen.Paper}” says nothing of working on paper; expected {string.Join(" or ", Workings)}";
+            if (answers.Any(answer => !ArePoints(answer.Points) || !ArePoints(answer.OutOf))) yield return $"student “{student.Id}”: an answer's points are out of range";
         }
     }
 
