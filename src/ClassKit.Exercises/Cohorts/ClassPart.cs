@@ -10,8 +10,8 @@ namespace ClassKit.Exercises.Cohorts;
 /// <param name="Students">How many students the class has.</param>
 public sealed record ClassPart(int Number, int Parts, int First, int Last, int Students)
 {
-    /// <summary>The most students in a part. Common practice, no source: ten printed pages of names, and workbooks that old machines still open at once.</summary>
-    public const int Most = 250;
+    /// <summary>The most students in a part. Common practice, no source: five pages of names, and a workbook of some four thousand answers.</summary>
+    public const int Most = 125;
 
     /// <summary>True if this is the whole class.</summary>
     public bool IsWhole => Parts == 1;

@@ -29,11 +29,9 @@ public sealed class AnswerPool : IEqualityComparer<AnswerGrade>
         return common;
     }
 
+    // Field by field, so that a new one is not forgotten; lists are compared by what is in them.
     bool IEqualityComparer<AnswerGrade>.Equals(AnswerGrade? x, AnswerGrade? y) =>
-        x is not null && y is not null
-        && ReferenceEquals(x.Exercise, y.Exercise) && ReferenceEquals(x.Part, y.Part) && ReferenceEquals(x.Chosen, y.Chosen)
-        && x.Outcome == y.Outcome && x.Points == y.Points && x.OutOf == y.OutOf && x.Formula == y.Formula && x.Correction == y.Correction
-        && x.Findings.SequenceEqual(y.Findings);
+        x is not null && y is not null && x.Findings.SequenceEqual(y.Findings) && x with { Findings = [] } == y with { Findings = [] };
 
     int IEqualityComparer<AnswerGrade>.GetHashCode(AnswerGrade obj) => HashCode.Combine(RuntimeHelpers.GetHashCode(obj.Part), obj.Outcome, obj.Points, obj.Formula);
 }
