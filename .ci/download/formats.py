@@ -47,7 +47,7 @@ def look(data):
 
 
 kind, machine = WANTED[runtime]
-wrong, program = 0, False
+wrong, program, kinds = 0, False, {}
 for path in sorted(os.path.join(at, name) for at, _, names in os.walk(folder) for name in names):
     with open(path, "rb") as file:
         found = look(file.read())
@@ -59,7 +59,10 @@ for path in sorted(os.path.join(at, name) for at, _, names in os.walk(folder) fo
     # Apple's processors run nothing that is not signed at all.
     fits &= runtime != "osx-arm64" or found[2] != "not signed"
     wrong += not fits
-    print(f"{'  ' if fits else 'WRONG '}{name}: {found[0]} for {', '.join(hex(one) for one in sorted(found[1]))}, {found[2]}")
+    says = f"{found[0]} for {', '.join(hex(one) for one in sorted(found[1]))}, {found[2]}{'' if fits else ': WRONG'}"
+    kinds.setdefault(says, []).append(name)
+for says, names in kinds.items():
+    print(f"  {says}: {', '.join(sorted(names, key=lambda name: (not name.startswith('classkit'), name))[:3])}{f' and {len(names) - 3} more' if len(names) > 3 else ''}")
 if not program:
     sys.exit(f"There is no program for {runtime} in {folder}.")
 if wrong:

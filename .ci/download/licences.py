@@ -43,7 +43,7 @@ for name in framework + held:
     nuspec = read(glob.glob(os.path.join(at, "*.nuspec"))[0])
     licence, address = field(nuspec, "license"), field(nuspec, "licenseUrl")
     where = field(nuspec, "projectUrl") or (re.findall(r'<repository[^>]*url="([^"]*)"', nuspec) or [""])[0]
-    says = licence if licence and not re.search(r"\.(txt|md)$", licence, re.I) else "its own text, below" if licence else address or "nothing"
+    says = "its own text, below" if '<license type="file"' in nuspec else licence or address or "nothing"
     print(f"{name}\n    licence: {says}\n    {field(nuspec, 'copyright') or 'by ' + field(nuspec, 'authors')}\n    {where}")
     for path in sorted(glob.glob(os.path.join(at, "*"))):
         if re.search(r"licen[sc]e|notice|copying", os.path.basename(path), re.I) and os.path.isfile(path) and not path.endswith((".nuspec", ".png")):

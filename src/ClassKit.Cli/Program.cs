@@ -10,4 +10,7 @@ using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, signal 
     signal.Cancel = true;
     stop.Cancel();
 });
+
+// A download that is double-clicked gets no arguments.
+if (args.Length == 0 && AppContext.TryGetSwitch("ClassKit.OpensDesk", out var opensDesk) && opensDesk) args = ["desk"];
 return CommandLine.Run(args, Console.Out, Console.Error, Console.IsErrorRedirected ? null : Console.Error, stop.Token);
