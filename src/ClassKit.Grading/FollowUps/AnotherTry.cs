@@ -7,7 +7,7 @@ using ClassKit.Grading.Results;
 namespace ClassKit.Grading.FollowUps;
 
 /// <summary>Other numbers for the exercise in which a student lost most, to work at once and on paper.</summary>
-/// <remarks>Made once for a class: of a large one the choices on record are many, and few inputs are drawn. It can be asked from several threads.</remarks>
+/// <remarks>Never one whose answers no number changes: the student has just been told them. Made once for a class: of a large one the choices on record are many, and few inputs are drawn. It can be asked from several threads.</remarks>
 public sealed class AnotherTry
 {
     private readonly Dictionary<string, IReadOnlyList<IReadOnlyDictionary<string, decimal>>> _drawn;
@@ -39,7 +39,7 @@ public sealed class AnotherTry
     private static Exercise? Weakest(StudentGrade student) => student.Answers
         .GroupBy(answer => answer.Exercise)
         .Select(answers => (answers.Key, Lost: answers.Sum(answer => answer.OutOf - answer.Points), OutOf: answers.Sum(answer => answer.OutOf)))
-        .Where(exercise => exercise.Lost > 0)
+        .Where(exercise => exercise.Lost > 0 && !exercise.Key.HasOneAnswer())
         .OrderByDescending(exercise => exercise.Lost / exercise.OutOf)
         .FirstOrDefault().Key;
 }

@@ -63,6 +63,10 @@ class Paper:
         return self.expected
 
     def answer(self, part):
+        if "choice" in part:
+            return self.choose(part)
+        if "inWords" in part:
+            return self.tell(part)
         key = part["key"]
         earlier = [other for other in self.own.keys() | self.fine.keys() if uses(key, other)]
         slipped = [other for other in earlier if other in self.own and not self.fine[other]]
@@ -76,6 +80,26 @@ class Paper:
             ways += ["follow typed"]
         way = self.chance.choice(ways)
         getattr(self, "do_" + way.replace(" ", "_"))(part, slipped, waiting)
+
+    def choose(self, part):
+        """Picks an option and writes its words: the letters stand in an order of the student's own."""
+        options = part["choice"]["options"]
+        right = round(compute(part["key"], self.with_own()))
+        way = self.chance.choice(["right", "right", "any", "blank", "words"])
+        if way == "blank":
+            return self.write(part, None, "blank")
+        if way == "words":
+            return self.write(part, "do not know", "unreadable")
+        chosen = right if way == "right" else self.chance.randint(1, len(options))
+        known = {round(compute(one["formula"], self.with_own())): one["id"] for one in part["misconceptions"]}
+        outcome = "value-only" if chosen == right else "misconception" if chosen in known else "incorrect"
+        self.write(part, options[chosen - 1]["words"], outcome, chosen, known.get(chosen) if outcome == "misconception" else None)
+
+    def tell(self, part):
+        """Nobody judges what is said in own words, but that something is said."""
+        if self.chance.random() < 0.3:
+            return self.write(part, None, "blank")
+        self.write(part, "I would look at the oven before the tray goes in.", "unsupported")
 
     def write(self, part, content, outcome, number=None, misconception=None):
         place = self.places[part["id"]]

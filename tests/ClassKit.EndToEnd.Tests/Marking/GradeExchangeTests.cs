@@ -21,7 +21,7 @@ public sealed class GradeExchangeTests(TourRun tour) : IDisposable
 
         var item = Assert.Single(Table("lineItems.csv"));
         var results = Table("results.csv");
-        Assert.Equal("40", item["resultValueMax"]);
+        Assert.Equal("45", item["resultValueMax"]);
         Assert.Equal(("2026-11-16", "2026-11-20"), (item["assignDate"], item["dueDate"]));
         Assert.Equal(24, results.Select(result => result["sourcedId"]).Distinct().Count());
         Assert.All(results, result => Assert.Equal(item["sourcedId"], result["lineItemSourcedId"]));
@@ -34,7 +34,10 @@ public sealed class GradeExchangeTests(TourRun tour) : IDisposable
         Exchange().Done();
 
         var points = Read(Path.Combine(tour.Folder, "graded", "grades.csv")).Where(row => row["status"] == "graded").ToDictionary(row => row["id"], row => row["points"]);
-        Assert.Equal(points, Table("results.csv").Where(row => row["scoreStatus"] == "fully graded").ToDictionary(row => row["studentSourcedId"], row => row["score"]));
+        var scored = Table("results.csv").Where(row => row["scoreStatus"] is "fully graded" or "partially graded").ToList();
+        Assert.Equal(points, scored.ToDictionary(row => row["studentSourcedId"], row => row["score"]));
+        // Two of the class left the question in own words blank; what all others wrote waits for the instructor, and their scores say so.
+        Assert.Equal(["ifeoma-eze", "katarzyna-zielinska"], scored.Where(row => row["scoreStatus"] == "fully graded").Select(row => row["studentSourcedId"]).Order(StringComparer.Ordinal));
     }
 
     [Fact]

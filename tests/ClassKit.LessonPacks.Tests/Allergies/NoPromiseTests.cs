@@ -17,6 +17,7 @@ public sealed partial class NoPromiseTests
         { "one-tin-three-lifts", "class.md" },
         { "thin-air-quick-breads", "mountain-class.md" },
         { "no-oven-in-the-house", "no-oven-class.md" },
+        { "one-dough-three-clocks", "long-morning-class.md" },
     };
 
     [Theory, MemberData(nameof(Lessons))]

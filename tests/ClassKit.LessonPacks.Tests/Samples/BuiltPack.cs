@@ -38,6 +38,9 @@ internal sealed class BuiltPack
     /// <summary>The third lesson, for a class without ovens.</summary>
     public static BuiltPack NoOven { get; } = Of("no-oven-in-the-house", "no-oven-class.md");
 
+    /// <summary>The fourth lesson, in which three breads are one dough.</summary>
+    public static BuiltPack LongMorning { get; } = Of("one-dough-three-clocks", "long-morning-class.md");
+
     public IReadOnlyDictionary<string, IDocument> Pages { get; }
 
     /// <summary>What the terminal says.</summary>
