@@ -295,6 +295,33 @@ public abstract record Note
     /// <param name="Deal">The deal's code.</param>
     public sealed record EnteredBefore(string Deal) : Note;
 
+    /// <summary>A term went on record.</summary>
+    /// <param name="Class">What the class is called.</param>
+    /// <param name="Title">What the term is called.</param>
+    /// <param name="Works">How many works it has.</param>
+    /// <param name="Marks">How many marks from the bench and from the table of marks.</param>
+    public sealed record TermEntered(string Class, string Title, int Works, int Marks) : Note;
+
+    /// <summary>The record was written out as tables.</summary>
+    /// <param name="Tables">How many.</param>
+    public sealed record WrittenOut(int Tables) : Note;
+
+    /// <summary>A record was filled from tables.</summary>
+    /// <param name="Rows">How many rows were read.</param>
+    public sealed record ReadBack(int Rows) : Note;
+
+    /// <summary>A student was erased from the record, or would be.</summary>
+    /// <param name="Student">The student's id.</param>
+    /// <param name="Removed">How many rows go.</param>
+    /// <param name="Kept">How many rows stay as part of the class's statistics, without the student.</param>
+    /// <param name="Mentions">How many entries of others lose a mention of the student.</param>
+    /// <param name="Backups">Copies that still hold the student.</param>
+    public sealed record ErasedStudent(string Student, int Removed, int Kept, int Mentions, IReadOnlyList<string> Backups) : Note;
+
+    /// <summary>The record is kept elsewhere now.</summary>
+    /// <param name="File">Where.</param>
+    public sealed record RecordMoved(string File) : Note;
+
     /// <summary>The record was copied.</summary>
     /// <param name="File">The copy.</param>
     public sealed record CopyMade(string File) : Note;

@@ -21,6 +21,13 @@ public static class Backups
         var moment = now.ToString("yyyy-MM-dd'T'HHmmss", CultureInfo.InvariantCulture);
         Directory.CreateDirectory(Beside(record));
         var path = Enumerable.Range(1, int.MaxValue).Select(number => Path.Combine(Beside(record), $"{Name(record)}-{moment}{(number == 1 ? "" : "-" + number)}.sqlite")).First(free => !File.Exists(free));
+        Copy(connection, path);
+        return path;
+    }
+
+    /// <summary>Copies a record, reads the copy through, and only then gives it its name.</summary>
+    internal static void Copy(SqliteConnection connection, string path)
+    {
         var unfinished = path + ".unfinished";
         File.Delete(unfinished);
         using (var copy = Opening.Connect(unfinished))
@@ -32,7 +39,6 @@ public static class Backups
         }
         using (var whole = new FileStream(unfinished, FileMode.Open, FileAccess.ReadWrite)) whole.Flush(flushToDisk: true);
         File.Move(unfinished, path);
-        return path;
     }
 
     private static string Beside(string record) => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(record))!, Folder);

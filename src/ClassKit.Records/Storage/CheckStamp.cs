@@ -23,6 +23,9 @@ internal static class CheckStamp
         else File.WriteAllText(Beside(path), Of(file));
     }
 
+    /// <summary>Takes the stamp of a file away that is no longer there.</summary>
+    public static void Remove(string path) => File.Delete(Beside(path));
+
     private static string Beside(string path) => path + "-whole";
 
     private static string Of(FileInfo file) => string.Create(CultureInfo.InvariantCulture, $"{file.Length} {file.LastWriteTimeUtc.Ticks}");

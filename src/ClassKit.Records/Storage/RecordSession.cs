@@ -25,6 +25,13 @@ public class RecordSession : IDisposable
         return found;
     }
 
+    /// <summary>Every row of an answer, one at a time: for answers that need not fit into memory. No other of the same words may be asked meanwhile.</summary>
+    internal IEnumerable<T> Stream<T>(string sql, Func<Row, T> make)
+    {
+        using var reader = Command(sql, []).ExecuteReader();
+        while (reader.Read()) yield return make(new(reader));
+    }
+
     /// <summary>The only row of an answer, or null.</summary>
     internal T? One<T>(string sql, Func<Row, T> make, params ReadOnlySpan<object?> values)
         where T : class => Query(sql, make, values) is [var one, ..] ? one : null;

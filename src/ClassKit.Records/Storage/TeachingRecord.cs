@@ -42,6 +42,22 @@ public sealed class TeachingRecord : IDisposable
         return read(session);
     });
 
+    /// <summary>A look that stays open: all that is read through it is of one moment.</summary>
+    public RecordSession Look() => Faults.Told(Path, () => new RecordSession(_connection, _connection.BeginTransaction(deferred: true)));
+
+    /// <summary>Fills an empty record with rows that bring their own changes with them; nothing is written where something is wrong.</summary>
+    internal T? Fill<T>(Func<RecordSession, T?> fill)
+        where T : class => Faults.Told(Path, () =>
+    {
+        using var transaction = _connection.BeginTransaction(deferred: false);
+        using var session = new RecordSession(_connection, transaction);
+        session.Command("PRAGMA defer_foreign_keys = ON", []).ExecuteNonQuery();
+        if (fill(session) is { } fault) return fault;
+        transaction.Commit();
+        _hasWritten = true;
+        return null;
+    });
+
     /// <summary>Writes in one transaction, all or nothing.</summary>
     /// <exception cref="RecordException">Also when somebody else has been writing for some seconds.</exception>
     public T Write<T>(Change change, Func<WritingSession, T> write) => Faults.Told(Path, () =>
@@ -68,9 +84,19 @@ public sealed class TeachingRecord : IDisposable
     /// <returns>Its path.</returns>
     public string BackUp(DateTimeOffset now) => Faults.Told(Path, () => Backups.Make(_connection, Path, now));
 
-    /// <summary>Reads through all of it.</summary>
-    /// <exception cref="RecordException">Something is wrong.</exception>
-    public void Verify() => Faults.Told(Path, () => Opening.Check(_connection, Path, "integrity_check"));
+    /// <summary>Moves it to another place, where a whole copy stands before the old file goes. The record is closed afterwards.</summary>
+    /// <param name="path">A file that does not exist yet.</param>
+    public void MoveTo(string path) => Faults.Told(Path, () =>
+    {
+        if (File.Exists(path)) throw new RecordException(path, new RecordTrouble.Occupied());
+        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
+        Opening.Run(_connection, "PRAGMA locking_mode = EXCLUSIVE");
+        Backups.Copy(_connection, path);
+        _connection.Dispose();
+        CheckStamp.Remove(Path);
+        File.Delete(Path);
+        return true;
+    });
 
     /// <summary>Takes what was deleted out of the file, so that nothing of it can be found there.</summary>
     public void Scour() => Faults.Told(Path, () =>

@@ -66,6 +66,6 @@ public static class EnterGrades
 
     private static Reading<EnteredGrades> Problem(string file, string found, string expected) => new(null, [new(file, null, found, expected)]);
 
-    private static Diagnostic Of(OtherOfThatId other) => new(
+    internal static Diagnostic Of(OtherOfThatId other) => new(
         other.Student.Id, null, $"{other.Student.Name} has the id of {other.OnRecord.Name}, who is on record in another class", "Give one of them another id on the roster: an id is one person's throughout the record.");
 }

@@ -100,6 +100,11 @@ public static class NoteWords
         Note.Entered(var named, var students, var deal, var number) =>
             $"{named}: the grades of {Counted.Of(students, "student")} in deal {deal} are on record as grading {number}, which stands from now on. The earlier ones stay on record.",
         Note.EnteredBefore(var deal) => $"Just these grades of deal {deal} were on record already; nothing was changed.",
+        Note.TermEntered(var named, var title, var works, var marks) => $"{named}: {title} is on record with {Counted.Of(works, "work")} and {Counted.Of(marks, "mark")} from the bench and the table of marks.",
+        Note.WrittenOut(var tables) => $"All of the record in {Counted.Of(tables, "table")}, names included: keep them as safe as the record itself.",
+        Note.ReadBack(var rows) => $"{Counted.Of(rows, "row")} read; the record is as it was when it was written out.",
+        Note.ErasedStudent erased => Of(erased),
+        Note.RecordMoved(var file) => $"The record is {file} from now on. Its backups stay where they are.",
         Note.CopyMade(var file) => $"The record is whole, and so is its copy: {file}. Keep a copy on another disk as well.",
         Note.Finished(var kind) => $"An earlier run of `{kind}` was cut off while it put its files in place: they are all there now.",
         Note.KeptAside(var file, var name) => $"You had changed {file}: your version is kept as {name}.",
@@ -118,6 +123,13 @@ public static class NoteWords
         return spread.Different == 1
             ? $"No second set of equal weight was found, so that everyone gets the same: {weight}. Ask for fewer minutes or points, so that there is something to choose from."
             : $"{spread.Different} different sets of {spread.Exercises.Count} exercises: {weight}.";
+    }
+
+    private static string Of(Note.ErasedStudent erased)
+    {
+        var mentions = erased.Mentions > 0 ? $" Mentions in {Counted.Of(erased.Mentions, "entry", "entries")} of others go as well." : "";
+        var backups = erased.Backups.Count > 0 ? $" These copies still hold the student; delete them when you no longer need them: {string.Join(", ", erased.Backups)}." : "";
+        return $"Of {erased.Student}, {Counted.Of(erased.Removed, "row")} with all that was dealt, typed and written about them {Counted.Noun(erased.Removed, "goes", "go")}. {Counted.Of(erased.Kept, "row")} of points and outcomes {Counted.Noun(erased.Kept, "stays", "stay")} in the class's statistics and {Counted.Noun(erased.Kept, "says", "say")} no longer whose {Counted.Noun(erased.Kept, "it was", "they were")}.{mentions} Rosters and folders of yours are as they were.{backups}";
     }
 
     private static string Of(Note.Graded graded)

@@ -84,6 +84,15 @@ internal static class StartedUseCase
         [nameof(WeighTerm)] = run => WeighTerm.Write(WeighTerm.Run(new(RuleTrial.Of(Rule), [], []), run)).Files,
         [nameof(EnterGrades)] = run => InRecord(record => Text(EnterGrades.Run(new(record, Kim, null, Graded.Value), run).Model!)),
         [nameof(ShowStudent)] = run => InRecord(record => ShowStudent.Write(ShowStudent.Run(new(Entered(record), "ada-berg"), run).Model!).Files),
+        [nameof(EnterTerm)] = run => InRecord(record => Text(EnterTerm.Run(EnterTerm.Read(DemoTerm, (plan, deals) => new(record, Kim, null, plan, deals)).Model!, run).Model!)),
+        [nameof(EraseStudent)] = run => InRecord(record => Text(EraseStudent.Run(new(Entered(record), Kim, "ada-berg", IsMeant: true), run).Model!)),
+        [nameof(WriteOutRecord)] = run => InRecord(record => Tables(record, run)),
+        [nameof(ReadBackRecord)] = run => InRecord(record => Tables(record, Run.Unwatched) is var tables ? Text(ReadBackRecord.Run(new(record, "tables", name => new MemoryStream(tables.Single(table => table.Path == name).Content)), run).Model!) : []),
+        [nameof(MoveRecord)] = run => InFolder(record =>
+        {
+            record.Dispose();
+            return Text(MoveRecord.Run(new(record.Path, Path.Combine(Path.GetDirectoryName(record.Path)!, "elsewhere"), Kim.Now), run).Model!);
+        }),
         [nameof(BackUpRecord)] = run => InFolder(record => Text(BackUpRecord.Run(new(record, Kim.Now), run).Model!)),
     };
 
@@ -100,6 +109,15 @@ internal static class StartedUseCase
         using var folder = new TemporaryFolder();
         using var record = RecordPlace.Open(folder.Path, Kim.Now, mayBegin: true).Model!;
         return work(record);
+    }
+
+    private static string DemoTerm => Path.Combine(DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "demo-cohort", "term", "term.md");
+
+    /// <summary>The tables in memory, so that the look into the record may close.</summary>
+    private static IReadOnlyList<OutputFile> Tables(TeachingRecord record, Run run)
+    {
+        using var look = record.Look();
+        return [.. WriteOutRecord.Write(WriteOutRecord.Run(new(look), run)).Files.Select(file => new OutputFile(file.Path, file.Content))];
     }
 
     private static TeachingRecord Entered(TeachingRecord record)

@@ -1,0 +1,93 @@
+using System.Globalization;
+using ClassKit.Records.Storage;
+using ClassKit.Records.Terms;
+using ClassKit.Terms.Bench;
+
+namespace ClassKit.Records.Marks;
+
+/// <summary>What markers saw at the bench.</summary>
+public static class BenchMarks
+{
+    private const char Between = ' ';
+
+    /// <summary>Puts on record what a work is marked with.</summary>
+    /// <returns>False if another scale is on record with which somebody has marked already: then nothing is written, for their levels would mean something else.</returns>
+    public static bool Measure(WritingSession session, RecordedWork work, BenchScale scale)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(work);
+        ArgumentNullException.ThrowIfNull(scale);
+        if (Scale(session, work) is { } known)
+        {
+            if (known.Criteria.SequenceEqual(scale.Criteria) && known.Levels.SequenceEqual(scale.Levels) && known.LevelNames.SequenceEqual(scale.LevelNames)) return true;
+            if (session.Number("SELECT count(*) FROM bench_sheet WHERE work = $1", work.Id) > 0) return false;
+            session.Run("DELETE FROM bench_criterion WHERE work = $1", work.Id);
+            session.Run("DELETE FROM bench_level WHERE work = $1", work.Id);
+        }
+        foreach (var (place, (name, weight)) in scale.Criteria.Index())
+            session.Run("INSERT INTO bench_criterion (work, place, name, weight) VALUES ($1, $2, $3, $4)", work.Id, place, name, weight);
+        foreach (var (place, (points, name)) in scale.Levels.Zip(scale.LevelNames).Index())
+            session.Run("INSERT INTO bench_level (work, place, name, points) VALUES ($1, $2, $3, $4)", work.Id, place, name, points);
+        return true;
+    }
+
+    /// <summary>Puts on record what a marker saw: students of the sheet in place of what is there of them, and leaves others as they are.</summary>
+    /// <param name="session">Writes.</param>
+    /// <param name="work">The work, whose scale is on record.</param>
+    /// <param name="sitting">1 for the first.</param>
+    /// <param name="marker">1 for the first marker, 2 for the second.</param>
+    /// <param name="sheet">What was seen.</param>
+    /// <param name="comments">What was written beside it, by the student's id.</param>
+    public static void Put(WritingSession session, RecordedWork work, int sitting, int marker, BenchSheet sheet, IReadOnlyDictionary<string, string>? comments = null)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(work);
+        ArgumentNullException.ThrowIfNull(sheet);
+        session.Run(
+            "INSERT INTO bench_sheet (work, sitting, place, marker, change) VALUES ($1, $2, $3, $4, $5) ON CONFLICT DO UPDATE SET marker = $4, change = $5", work.Id, sitting, marker, sheet.Marker, session.ChangeId);
+        var id = session.Number("SELECT id FROM bench_sheet WHERE work = $1 AND sitting = $2 AND place = $3", work.Id, sitting, marker);
+        foreach (var (student, levels) in sheet.Places)
+        {
+            session.Run(
+                """
+                INSERT INTO bench_mark (sheet, student, levels, comment, change) VALUES ($1, $2, $3, $4, $5)
+                ON CONFLICT DO UPDATE SET levels = $3, comment = coalesce($4, comment), change = $5 WHERE (levels, comment) IS NOT ($3, coalesce($4, comment))
+                """,
+                id, student, string.Join(Between, levels), Values.OrNull(comments?.GetValueOrDefault(student)), session.ChangeId);
+        }
+    }
+
+    /// <summary>What a work is marked with, or null.</summary>
+    public static BenchScale? Scale(RecordSession session, RecordedWork work)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(work);
+        var criteria = session.Query("SELECT name, weight FROM bench_criterion WHERE work = $1 ORDER BY place", row => (row.Text(0), row.Points(1)), work.Id);
+        var levels = session.Query("SELECT points, name FROM bench_level WHERE work = $1 ORDER BY place", row => (Points: row.Points(0), Name: row.Text(1)), work.Id);
+        return criteria.Count == 0 ? null : new(criteria, [.. levels.Select(level => level.Points)], [.. levels.Select(level => level.Name)]);
+    }
+
+    /// <summary>What was seen in a work, by sitting. Erased students are not among it.</summary>
+    public static IReadOnlyList<RecordedBench> Of(RecordSession session, RecordedWork work)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(work);
+        if (Scale(session, work) is not { } scale) return [];
+        var marks = session.Query(
+            "SELECT sitting, place, marker, student, levels, comment FROM bench_sheet JOIN bench_mark ON bench_mark.sheet = bench_sheet.id WHERE work = $1 AND student IS NOT NULL ORDER BY sitting, place, bench_mark.id",
+            row => (Sitting: row.Whole(0), Place: row.Whole(1), Marker: row.Text(2), Student: row.Text(3), Levels: Levels(row.Text(4)), Comment: row.TextOrNull(5)),
+            work.Id);
+        return
+        [
+            .. marks.GroupBy(mark => mark.Sitting).Select(sitting =>
+            {
+                BenchSheet[] sheets = [.. sitting.GroupBy(mark => (mark.Place, mark.Marker)).Select(sheet => new BenchSheet(sheet.Key.Marker, sheet.ToDictionary(mark => mark.Student, mark => mark.Levels)))];
+                return new RecordedBench(
+                    sitting.Key, new(scale, sheets[0], sheets.ElementAtOrDefault(1)),
+                    [.. sitting.Where(mark => mark.Comment is not null).Select(mark => new BenchComment(mark.Marker, mark.Student, mark.Comment!))]);
+            }),
+        ];
+    }
+
+    private static IReadOnlyList<int> Levels(string text) => [.. text.Split(Between).Select(level => int.Parse(level, CultureInfo.InvariantCulture))];
+}

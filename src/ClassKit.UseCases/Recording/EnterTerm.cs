@@ -1,0 +1,85 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Terms;
+using ClassKit.Notes;
+using ClassKit.Records.Classes;
+using ClassKit.Records.Marks;
+using ClassKit.Records.Storage;
+using ClassKit.Records.Terms;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Running;
+
+namespace ClassKit.UseCases.Recording;
+
+/// <summary>Puts a term on record: its works, which deals they were, what was seen at the bench, and the marks that were typed. What is on record and not in the files stays.</summary>
+public static class EnterTerm
+{
+    /// <summary>The term that a file describes, with the deals of its calculation sets.</summary>
+    /// <param name="path">The description of the term.</param>
+    /// <param name="make">Makes the request of both.</param>
+    public static Reading<EnterTermRequest> Read(string path, Func<TermPlan, IReadOnlyDictionary<string, SatDeals>, EnterTermRequest> make)
+    {
+        ArgumentNullException.ThrowIfNull(make);
+        var plan = TermReader.Read(path);
+        if (!plan.Succeeded) return new(null, plan.Problems);
+        var deals = TermDeals.Of(plan.Model);
+        return deals.Succeeded ? new(make(plan.Model, deals.Model), []) : new(null, deals.Problems);
+    }
+
+    /// <summary>Puts it on record.</summary>
+    /// <returns>What is on record now, or why nothing was written.</returns>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static Reading<EnteredTerm> Run(EnterTermRequest request, Run run)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(run);
+        var plan = request.Plan;
+        var called = request.Class ?? plan.Class.Cohort;
+        if (called.Length == 0) return new(null, [new(plan.Path, null, "Nobody has said what the class is called", "Name the class profile in the term's front matter, or name the class.")]);
+        return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(EnterGrades.Kind, $"{called}: {plan.Title}"), session =>
+        {
+            List<Diagnostic> problems = [];
+            var named = ClassRegister.Put(session, called);
+            problems.AddRange(ClassRegister.Enrol(session, named, plan.Class.Students, request.Author.Today).Select(EnterGrades.Of));
+            var term = problems.Count > 0 ? null : TermRegister.Put(session, named, plan.Title);
+            if (term is not null)
+            {
+                foreach (var (place, work) in run.Each(RunStep.Recording, plan.Works.Index().ToList())) Enter(session, term, place, work, request, problems);
+            }
+            if (problems.Count == 0) return new Reading<EnteredTerm>(new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks)), []);
+            session.Abandon();
+            return new(null, problems);
+        }));
+    }
+
+    /// <summary>What the instructor is told.</summary>
+    public static Produced Write(EnteredTerm entered)
+    {
+        ArgumentNullException.ThrowIfNull(entered);
+        return new([], [new Note.TermEntered(entered.Class, entered.Title, entered.Works, entered.Marks)], []);
+    }
+
+    private static void Enter(WritingSession session, RecordedTerm term, int place, PlannedWork planned, EnterTermRequest request, List<Diagnostic> problems)
+    {
+        var deals = request.Deals.GetValueOrDefault(planned.Title);
+        // What was never graded has no points yet; 1 stands for them until it is.
+        var work = TermRegister.PutWork(session, term, place, new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? (deals?.OutOf > 0 ? deals.OutOf : 1)));
+        foreach (var (sitting, deal) in (deals?.Digests ?? []).Index())
+        {
+            if (!TermRegister.Sit(session, work, sitting + 1, deal))
+                problems.Add(new(request.Plan.Path, planned.Line, $"The grades of `{planned.Graded[sitting]}` are not on record", "Enter that folder first, and then the term."));
+        }
+        foreach (var (sitting, marking) in planned.Bench.Index())
+        {
+            if (!BenchMarks.Measure(session, work, marking.Scale))
+            {
+                problems.Add(new(request.Plan.Path, planned.Line, $"`{planned.Title}` was marked by another rubric, whose marks are on record", "Put the rubric back as it was, or give the work another name."));
+                continue;
+            }
+            BenchMarks.Put(session, work, sitting + 1, 1, marking.First);
+            if (marking.Second is { } second) BenchMarks.Put(session, work, sitting + 1, 2, second);
+        }
+        foreach (var typed in planned.Typed) TypedMarks.Put(session, work, new(typed.Student, planned.Title, typed.Sitting, typed.Mark));
+    }
+
+    private static int Marks(PlannedWork work) => work.Typed.Count + work.Bench.Sum(marking => marking.First.Places.Count + (marking.Second?.Places.Count ?? 0));
+}

@@ -1,0 +1,8 @@
+namespace ClassKit.UseCases.Recording;
+
+/// <summary>A term that is on record now.</summary>
+/// <param name="Class">What the class is called.</param>
+/// <param name="Title">What the term is called.</param>
+/// <param name="Works">How many works it has.</param>
+/// <param name="Marks">How many marks from the bench and from the table of marks.</param>
+public sealed record EnteredTerm(string Class, string Title, int Works, int Marks);

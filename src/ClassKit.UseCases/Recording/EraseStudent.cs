@@ -1,0 +1,44 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Notes;
+using ClassKit.Records.Erasing;
+using ClassKit.Records.Storage;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Running;
+
+namespace ClassKit.UseCases.Recording;
+
+/// <summary>Takes a student out of the record: the class's statistics stay, and nobody can say whose they were.</summary>
+public static class EraseStudent
+{
+    /// <summary>What the change is called.</summary>
+    public const string Kind = "erase";
+
+    /// <summary>Erases, or says what it would come to.</summary>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static Reading<ErasedStudent> Run(EraseRequest request, Run run)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(run);
+        run.Begin(RunStep.Recording, 1).Next();
+        return RecordTroubles.Told(() =>
+        {
+            // The log says that somebody was erased and why, and not who.
+            var erased = request.Record.Write(request.Author.Of(Kind, ""), session =>
+            {
+                if (!request.IsMeant) session.Abandon();
+                return Erasure.Erase(session, request.Student, Mentions.Without);
+            });
+            if (erased is null) return new Reading<ErasedStudent>(null, [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")]);
+            if (request.IsMeant) request.Record.Scour();
+            return new(new(erased, request.Record.Path.Length == 0 ? [] : Backups.Of(request.Record.Path)), []);
+        });
+    }
+
+    /// <summary>What the instructor is told.</summary>
+    public static Produced Write(ErasedStudent done)
+    {
+        ArgumentNullException.ThrowIfNull(done);
+        var erased = done.Erased;
+        return new([], [new Note.ErasedStudent(erased.Student.Id, erased.Removed, erased.Kept, erased.Mentions, [.. done.Backups.Select(path => Path.GetFileName(path))])], []);
+    }
+}

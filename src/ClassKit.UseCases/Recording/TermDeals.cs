@@ -1,0 +1,31 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Terms;
+using ClassKit.UseCases.Grading;
+
+namespace ClassKit.UseCases.Recording;
+
+/// <summary>Which deals the graded folders of a term are of.</summary>
+internal static class TermDeals
+{
+    public static Reading<IReadOnlyDictionary<string, SatDeals>> Of(TermPlan plan)
+    {
+        List<Diagnostic> problems = [];
+        var found = new Dictionary<string, SatDeals>(StringComparer.Ordinal);
+        foreach (var work in plan.Works.Where(work => work.Graded.Count > 0))
+        {
+            var outOf = 0m;
+            List<string> digests = [];
+            foreach (var folder in work.Graded)
+            {
+                var grades = GradedFolder.Read(folder, dealt: null);
+                problems.AddRange(grades.Problems);
+                if (!grades.Succeeded) continue;
+                if (grades.Model.Dealt.Identity is { } identity) digests.Add(identity.Digest);
+                else problems.Add(new(folder, null, "It was dealt before deals had identities", "Deal and grade again with this program."));
+                outOf = grades.Model.Students.Select(student => student.OutOf).Append(outOf).Max();
+            }
+            found[work.Title] = new(outOf, digests);
+        }
+        return problems.Count > 0 ? new(null, problems) : new(found, []);
+    }
+}

@@ -1,0 +1,125 @@
+using ClassKit.Records.Changes;
+using ClassKit.Records.Classes;
+using ClassKit.Records.Marks;
+using ClassKit.Records.Observations;
+using ClassKit.Records.Storage;
+using ClassKit.Records.Terms;
+using ClassKit.Records.Tests.Samples;
+using ClassKit.Terms.Bench;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
+
+namespace ClassKit.Records.Tests.Marks;
+
+/// <summary>Marks and measurements come out of the record as they went in, and what was there before is in the log.</summary>
+public sealed class MarksTests : IDisposable
+{
+    private static readonly BenchScale Scale = new([("Shaping", 2), ("Baking", 1.5m)], [0, 1.25m, 4], ["not yet", "nearly", "fully"]);
+
+    private readonly TeachingRecord _record = TeachingRecord.InMemory();
+    private readonly RecordedClass _class;
+
+    public MarksTests() => _class = Sample.Enrol(_record, "Bakers 1", Sample.Ada, Sample.Ben);
+
+    public void Dispose() => _record.Dispose();
+
+    [Fact]
+    public void Every_state_of_a_typed_mark_comes_back()
+    {
+        var work = Work(WorkKind.TypedMarks);
+        Mark[] marks =
+        [
+            Mark.Absent, Mark.Excused, Mark.NotDue, Mark.Of(0, 12), Mark.Of(7.1m, 12) with { Lateness = Lateness.Late }, Mark.Of(12, 12) with { Lateness = Lateness.LateAndSettled },
+            Mark.Of(0.1234567890123456789012345678m, 12),
+        ];
+        Attempt[] attempts = [.. marks.Select((mark, at) => new Attempt(Sample.Ada.Id, "Loaf", at + 1, mark))];
+
+        _record.Write(Sample.Change(), session =>
+        {
+            foreach (var attempt in attempts) TypedMarks.Put(session, work, attempt);
+            return true;
+        });
+
+        var found = _record.Read(session => TypedMarks.Of(session, work));
+        Assert.Equal(attempts.Select(Fields), found.Select(Fields));
+    }
+
+    [Fact]
+    public void A_changed_mark_is_logged_with_what_it_was_and_an_unchanged_one_is_not()
+    {
+        var work = Work(WorkKind.TypedMarks);
+        void Type(decimal points, string why) => _record.Write(Sample.Change() with { Why = why }, session =>
+        {
+            TypedMarks.Put(session, work, new(Sample.Ada.Id, "Loaf", 1, Mark.Of(points, 12)));
+            return true;
+        });
+        Type(7.5m, "");
+        Type(7.50m, "typed again");
+        Type(8, "added up wrongly");
+
+        var log = _record.Read(session => ChangeLog.OfStudent(session, Sample.Ada.Id));
+
+        var logged = Assert.Single(log);
+        Assert.Equal("added up wrongly", logged.Change.Why);
+        Assert.Equal([new ChangedRow("typed_mark", Sample.Ada.Id, $"{work.Id} 1 Marked 7.5 InTime", $"{work.Id} 1 Marked 8 InTime")], logged.Rows);
+    }
+
+    [Fact]
+    public void What_two_markers_saw_comes_back_with_its_rubric_and_comments()
+    {
+        var work = Work(WorkKind.BenchWork);
+        BenchSheet first = new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1], [Sample.Ben.Id] = [0, 2] }), second = new("Lou", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [1, 1] });
+        _record.Write(Sample.Change(), session =>
+        {
+            Assert.True(BenchMarks.Measure(session, work, Scale));
+            BenchMarks.Put(session, work, 1, 1, first, new Dictionary<string, string> { [Sample.Ben.Id] = "apron" });
+            BenchMarks.Put(session, work, 1, 2, second);
+            return true;
+        });
+
+        var bench = Assert.Single(_record.Read(session => BenchMarks.Of(session, work)));
+
+        Assert.Equal(new BenchMarking(Scale, first, second).Marks(MarkerRule.Mean).Select(mark => (mark.Student, mark.Mark.Points, mark.Mark.OutOf)), bench.Marking.Marks(MarkerRule.Mean).Select(mark => (mark.Student, mark.Mark.Points, mark.Mark.OutOf)));
+        Assert.Equal(["Kim", "Lou"], new[] { bench.Marking.First.Marker, bench.Marking.Second!.Marker });
+        Assert.Equal([new BenchComment("Kim", Sample.Ben.Id, "apron")], bench.Comments);
+    }
+
+    [Fact]
+    public void A_rubric_stays_once_somebody_has_marked_with_it()
+    {
+        var work = Work(WorkKind.BenchWork);
+        var other = Scale with { Levels = [0, 2, 4] };
+        bool Measure(BenchScale scale) => _record.Write(Sample.Change(), session => BenchMarks.Measure(session, work, scale));
+
+        Assert.True(Measure(Scale));
+        Assert.True(Measure(other));
+        _record.Write(Sample.Change(), session =>
+        {
+            BenchMarks.Put(session, work, 1, 1, new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1] }));
+            return true;
+        });
+        Assert.False(Measure(Scale));
+        Assert.Equal(other.Levels, _record.Read(session => BenchMarks.Scale(session, work))!.Levels);
+    }
+
+    [Fact]
+    public void A_measurement_takes_the_place_of_the_one_before()
+    {
+        var given = _record.Write(Sample.Change(), session => LessonRegister.Put(session, _class, "one-tin-three-lifts", "One tin, three lifts", Sample.Day));
+        void Measure(decimal height) => _record.Write(Sample.Change(), session =>
+        {
+            LessonRegister.Put(session, given, new("Team 1", "Popovers", "height", height, "cm", null));
+            return true;
+        });
+        Measure(7.5m);
+        Measure(8.25m);
+
+        Assert.Equal([new Observation("Team 1", "Popovers", "height", 8.25m, "cm", null)], _record.Read(session => LessonRegister.Observations(session, given)));
+        Assert.Contains(_record.Read(ChangeLog.Read), change => change.Rows is [{ Before: "Team 1 Popovers height 7.5 cm", After: "Team 1 Popovers height 8.25 cm" }]);
+    }
+
+    private RecordedWork Work(WorkKind kind) => _record.Write(Sample.Change(), session => TermRegister.PutWork(session, TermRegister.Put(session, _class, "Autumn"), 0, new("Loaf", "Loaf", kind, "Bench", 12)));
+
+    private static (string, int, MarkState, decimal, decimal, Lateness) Fields(Attempt attempt) => (attempt.Student, attempt.Sitting, attempt.Mark.State, attempt.Mark.Points, attempt.Mark.OutOf, attempt.Mark.Lateness);
+}

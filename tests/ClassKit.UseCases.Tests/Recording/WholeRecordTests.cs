@@ -1,0 +1,172 @@
+using System.Text;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Records.Storage;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Recording;
+using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Tests.Records;
+using ClassKit.UseCases.Tests.Samples;
+using ClassKit.UseCases.Touring;
+using Microsoft.Data.Sqlite;
+
+namespace ClassKit.UseCases.Tests.Recording;
+
+/// <summary>A record with something in every table: written out and read back, with a student erased, and moved.</summary>
+public sealed class WholeRecordTests : IDisposable
+{
+    private static readonly Author Kim = new(new(2026, 11, 29, 12, 0, 0, TimeSpan.Zero), "Kim", "=why, “so”\r\n'and how'");
+
+    private static readonly DealtClass Small = DealtJson.Read("dealt.json", DealtJson.Write(SmallClass.Dealt)).Model!;
+
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void Tables_that_were_written_out_fill_an_empty_record_equal_row_for_row()
+    {
+        using (var record = Filled("one"))
+        {
+            var files = WriteOut(record);
+            using var other = Open("two");
+            var read = ReadBackRecord.Run(new(other, "tables", name => files.TryGetValue(name, out var bytes) ? new MemoryStream(bytes) : null), Run.Unwatched);
+
+            Assert.Empty(read.Problems);
+            Assert.Equal(files.ToDictionary(file => file.Key, file => Encoding.UTF8.GetString(file.Value)), WriteOut(other).ToDictionary(file => file.Key, file => Encoding.UTF8.GetString(file.Value)));
+            Assert.Equal(["changed_row", "lesson_given", "observation", "arrangement", "frozen_grade", "frozen_work", "bench_mark", "graded"], new[] { "changed_row", "lesson_given", "observation", "arrangement", "frozen_grade", "frozen_work", "bench_mark", "graded" }.Where(table => Rows(other, table) > 0));
+            Assert.Contains("holds something already", Assert.Single(ReadBackRecord.Run(new(other, "tables", name => new MemoryStream(files[name])), Run.Unwatched).Problems).Found, StringComparison.Ordinal);
+        }
+        using var database = new SqliteConnection($"Data Source={_folder.Of("one", TeachingRecord.FileName)};Pooling=False");
+        database.Open();
+        Ask(database, $"ATTACH '{_folder.Of("two", TeachingRecord.FileName)}' AS other");
+        foreach (var table in Names(database))
+        {
+            Assert.Equal(0, Ask(database, $"SELECT count(*) FROM (SELECT * FROM main.{table} EXCEPT SELECT * FROM other.{table})"));
+            Assert.Equal(0, Ask(database, $"SELECT count(*) FROM (SELECT * FROM other.{table} EXCEPT SELECT * FROM main.{table})"));
+        }
+    }
+
+    [Theory]
+    [InlineData("version.csv", "version\r\n99\r\n", "of version 99")]
+    [InlineData("student.csv", "id,name\r\n", "It is missing, or its columns are others")]
+    [InlineData("student.csv", "id,name,email\r\nada,\r\n", "The row does not fit in")]
+    [InlineData("enrolment.csv", "class,student,since,until\r\n1,nobody,2026-01-01,\r\n", "that is not there")]
+    [InlineData("enrolment.csv", "class,student,since,until\r\none,nobody,2026-01-01,\r\n", "The row does not fit in")]
+    public void Tables_that_were_tampered_with_are_refused_and_nothing_is_written(string file, string text, string said)
+    {
+        using var record = TeachingRecord.InMemory();
+        var files = WriteOut(record);
+        files[file] = Encoding.UTF8.GetBytes(text);
+
+        var read = ReadBackRecord.Run(new(record, "tables", name => new MemoryStream(files[name])), Run.Unwatched);
+
+        Assert.Contains(said, Assert.Single(read.Problems).Found, StringComparison.Ordinal);
+        Assert.Equal(0, Rows(record, "student") + Rows(record, "enrolment"));
+    }
+
+    [Fact]
+    public void Of_an_erased_student_nothing_is_left_but_points_that_are_nobodys()
+    {
+        string[] names = ["ada-berg", "Ada Berg"];
+        using (var record = Filled("one"))
+        {
+            var graded = Rows(record, "graded");
+            var answers = Rows(record, "answer");
+            record.BackUp(Kim.Now);
+
+            var seen = EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: false), Run.Unwatched).Model!;
+            Assert.Contains(names[1], Everything(record), StringComparison.Ordinal);
+            var done = EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true), Run.Unwatched).Model!;
+
+            Assert.Equal(seen.Erased with { Classes = done.Erased.Classes }, done.Erased);
+            Assert.Single(done.Backups);
+            Assert.True(done.Erased.Kept > 0);
+            Assert.Equal((graded, answers), (Rows(record, "graded"), Rows(record, "answer")));
+            Assert.All(names, name => Assert.DoesNotContain(name, Everything(record), StringComparison.OrdinalIgnoreCase));
+            Assert.Equal(["ben-okoye", "cleo-marin"], record.Read(session => RecordedGrades.Of(session, Small.Identity!.Digest))!.Students.Select(student => student.Who.Id));
+        }
+        Assert.All(
+            Directory.GetFiles(_folder.Of("one")).Select(File.ReadAllBytes),
+            bytes => Assert.All(names, name => Assert.True(bytes.AsSpan().IndexOf(Encoding.UTF8.GetBytes(name)) < 0)));
+    }
+
+    [Fact]
+    public void A_moved_record_is_found_from_the_teaching_folder()
+    {
+        using (Filled("one"))
+        {
+        }
+        var moved = MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe", "place"), Kim.Now), Run.Unwatched).Model!;
+
+        Assert.Equal(_folder.Of("safe", "place", TeachingRecord.FileName), moved.Path);
+        Assert.False(File.Exists(_folder.Of("one", TeachingRecord.FileName)));
+        using var record = Open("one");
+        Assert.Equal(moved.Path, record.Path);
+        Assert.True(Rows(record, "graded") > 0);
+        Assert.Contains("is a file here already", Assert.Single(MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe", "place"), Kim.Now), Run.Unwatched).Problems).Found, StringComparison.Ordinal);
+    }
+
+    /// <summary>A record that holds grades, a term with marks of the bench and of the table, and rows in the other tables.</summary>
+    private TeachingRecord Filled(string folder)
+    {
+        var record = Open(folder);
+        for (var seed = 0; seed < 5; seed++)
+        {
+            var any = AnyGrades.Of(Small, seed);
+            Assert.Empty(EnterGrades.Run(new(record, Kim, null, any with { Dealt = any.Dealt with { Identity = Small.Identity } }), Run.Unwatched).Problems);
+        }
+        var term = EnterTerm.Read(Path.Combine(DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "demo-cohort", "term", "term.md"), (plan, deals) => new(record, Kim, null, plan, deals)).Model!;
+        Assert.Empty(EnterTerm.Run(term, Run.Unwatched).Problems);
+        record.Write(new(Kim.Now, "Kim", "test", "", ""), session =>
+        {
+            foreach (var sql in Others) session.Run(sql, session.ChangeId);
+            return true;
+        });
+        return record;
+    }
+
+    private static readonly string[] Others =
+    [
+        "UPDATE student SET name = name || ' ' WHERE id = 'ben-okoye' AND $1 > 0",
+        "UPDATE student SET name = rtrim(name) WHERE id = 'ben-okoye' AND $1 > 0",
+        "INSERT INTO lesson_given (class, lesson, title, day) SELECT 1, 'tin', '=1+1', '2026-09-01' WHERE $1 > 0",
+        "INSERT INTO observation (lesson_given, team, bread, measured, unit, value, remark, change) VALUES (1, '', '@bread', '-height', 'cm', '7.5', NULL, $1)",
+        "INSERT INTO arrangement (class, student, since, what, change) VALUES (1, 'ada-berg', '2026-09-01', 'large print', $1)",
+        "INSERT INTO frozen_grade (term, number, student, grade, percent, rounded, provisional, change) VALUES (1, 1, 'ada-berg', NULL, NULL, NULL, 1, $1), (1, 1, 'ben-okoye', 'good', '81.5', '82', 0, $1)",
+        "INSERT INTO frozen_work (frozen, place, title, standing, share) SELECT 1, 0, 'Loaf', 'Counts', '0.5' WHERE $1 > 0",
+    ];
+
+    private TeachingRecord Open(string folder)
+    {
+        Directory.CreateDirectory(_folder.Of(folder));
+        return RecordPlace.Open(_folder.Of(folder), Kim.Now, mayBegin: true).Model!;
+    }
+
+    private static Dictionary<string, byte[]> WriteOut(TeachingRecord record)
+    {
+        using var look = record.Look();
+        return WriteOutRecord.Write(WriteOutRecord.Run(new(look), Run.Unwatched)).Files.ToDictionary(file => file.Path, file => file.Content);
+    }
+
+    /// <summary>Every table with its long texts unpacked.</summary>
+    private static string Everything(TeachingRecord record) => string.Join('\n', WriteOut(record).Values.Select(Encoding.UTF8.GetString));
+
+    private static long Rows(TeachingRecord record, string table) => record.Read(session => session.Number($"SELECT count(*) FROM {table}"))!.Value;
+
+    private static List<string> Names(SqliteConnection database)
+    {
+        using var command = database.CreateCommand();
+        command.CommandText = "SELECT name FROM sqlite_schema WHERE type = 'table'";
+        using var reader = command.ExecuteReader();
+        List<string> names = [];
+        while (reader.Read()) names.Add(reader.GetString(0));
+        return names;
+    }
+
+    private static long Ask(SqliteConnection database, string sql)
+    {
+        using var command = database.CreateCommand();
+        command.CommandText = sql;
+        return command.ExecuteScalar() as long? ?? 0;
+    }
+}
