@@ -295,6 +295,12 @@ public abstract record Note
     /// <param name="Deal">The deal's code.</param>
     public sealed record EnteredBefore(string Deal) : Note;
 
+    /// <summary>A lesson that was given went on record.</summary>
+    /// <param name="Class">What the class is called.</param>
+    /// <param name="Lesson">The lesson's title.</param>
+    /// <param name="Day">When it was given.</param>
+    public sealed record LessonEntered(string Class, string Lesson, DateOnly Day) : Note;
+
     /// <summary>A term went on record.</summary>
     /// <param name="Class">What the class is called.</param>
     /// <param name="Title">What the term is called.</param>

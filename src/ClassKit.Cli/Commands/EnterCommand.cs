@@ -1,32 +1,53 @@
 using System.CommandLine;
+using System.Globalization;
 using ClassKit.Cli.Reporting;
+using ClassKit.Content.Sources;
+using ClassKit.Records.Storage;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Recording;
+using ClassKit.UseCases.Running;
 
 namespace ClassKit.Cli.Commands;
 
 /// <summary><c>classkit enter</c></summary>
-internal static class EnterCommand
+internal sealed class EnterCommand
 {
-    public static Command Create(Report report)
+    private readonly Argument<string> _what = new("WHAT") { Description = "The folder that `classkit grade` made, the description of a term such as term.md, or the folder of a lesson that was given." };
+    private readonly Option<string?> _dealt = new("--dealt") { Description = "For grades: the folder that `classkit deal` made.", HelpName = "DIR" };
+    private readonly Option<string?> _class = new("--class") { Description = "What the class is called, where neither deal nor term says it.", HelpName = "NAME" };
+    private readonly Option<string?> _on = new("--on") { Description = "For a lesson: the day on which it was given; today if left out.", HelpName = "YYYY-MM-DD" };
+
+    public static Command Create(Report report) => new EnterCommand().Made(report);
+
+    private Command Made(Report report)
     {
-        var what = new Argument<string>("WHAT") { Description = "The folder that `classkit grade` made, or the description of a term, such as term.md." };
-        var dealt = new Option<string?>("--dealt") { Description = "The folder that `classkit deal` made, for a folder of grades.", HelpName = "DIR" };
-        var named = new Option<string?>("--class") { Description = "What the class is called, where neither deal nor term says it.", HelpName = "NAME" };
         var (path, by, why) = (RecordOptions.Record(), RecordOptions.By(), RecordOptions.Why());
-        var command = new Command(EnterGrades.Kind, "Put the grades of a class on record with what was dealt, or a term with its works and marks.") { what, dealt, path, named, by, why };
+        var command = new Command(EnterGrades.Kind, "Put on record the grades of a class with what was dealt, a term with its works and marks, or that a lesson was given.") { _what, _dealt, _class, _on, path, by, why };
         command.Validators.Add(result =>
         {
-            if (result.GetValue(what) is { } folder && Directory.Exists(folder) && result.GetValue(dealt) is null) result.AddError("Name what was dealt with --dealt, such as --dealt my-deal.");
+            if (result.GetValue(_on) is { } day && Day(day) is null) result.AddError("--on takes a day as YYYY-MM-DD, such as --on 2026-11-25.");
+            if (result.GetValue(_what) is not { } what || !Directory.Exists(what)) return;
+            if (IsLesson(what) && result.GetValue(_class) is null) result.AddError("Name the class that was given the lesson with --class, such as --class \"Bakers 1\".");
+            if (!IsLesson(what) && result.GetValue(_dealt) is null) result.AddError("Name what was dealt with --dealt, such as --dealt my-deal.");
         });
         command.SetAction(parsed => report.Done(run =>
         {
             var author = RecordOptions.Author(parsed, by, why);
-            var (entered, called) = (parsed.GetRequiredValue(what), parsed.GetValue(named));
-            return Produced.Within(RecordPlace.Open(parsed.GetRequiredValue(path), author.Now, mayBegin: true), record => parsed.GetValue(dealt) is { } deal
-                ? Produced.Of(EnterGrades.Read(entered, deal), grades => Produced.Of(EnterGrades.Run(new(record, author, called, grades), run), EnterGrades.Write))
-                : Produced.Of(EnterTerm.Read(entered, (plan, deals) => new(record, author, called, plan, deals)), request => Produced.Of(EnterTerm.Run(request, run), EnterTerm.Write)));
+            return Produced.Within(RecordPlace.Open(parsed.GetRequiredValue(path), author.Now, mayBegin: true), record => Enter(record, author, parsed, run));
         }));
         return command;
     }
+
+    private Produced Enter(TeachingRecord record, Author author, ParseResult parsed, Run run)
+    {
+        var (what, called) = (parsed.GetRequiredValue(_what), parsed.GetValue(_class));
+        if (IsLesson(what)) return Produced.Of(EnterLesson.Run(new(record, author, called!, Library.OfPaths().At(what), Day(parsed.GetValue(_on))), run), EnterLesson.Write);
+        return parsed.GetValue(_dealt) is { } deal
+            ? Produced.Of(EnterGrades.Read(what, deal), grades => Produced.Of(EnterGrades.Run(new(record, author, called, grades), run), EnterGrades.Write))
+            : Produced.Of(EnterTerm.Read(what, (plan, deals) => new(record, author, called, plan, deals)), request => Produced.Of(EnterTerm.Run(request, run), EnterTerm.Write));
+    }
+
+    private static bool IsLesson(string folder) => File.Exists(Path.Combine(folder, "lesson.md"));
+
+    private static DateOnly? Day(string? text) => DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 }

@@ -100,6 +100,7 @@ public static class NoteWords
         Note.Entered(var named, var students, var deal, var number) =>
             $"{named}: the grades of {Counted.Of(students, "student")} in deal {deal} are on record as grading {number}, which stands from now on. The earlier ones stay on record.",
         Note.EnteredBefore(var deal) => $"Just these grades of deal {deal} were on record already; nothing was changed.",
+        Note.LessonEntered(var named, var lesson, var day) => Invariant($"{named} was given {lesson} on {day:yyyy-MM-dd}; that is on record."),
         Note.TermEntered(var named, var title, var works, var marks) => $"{named}: {title} is on record with {Counted.Of(works, "work")} and {Counted.Of(marks, "mark")} from the bench and the table of marks.",
         Note.WrittenOut(var tables) => $"All of the record in {Counted.Of(tables, "table")}, names included: keep them as safe as the record itself.",
         Note.ReadBack(var rows) => $"{Counted.Of(rows, "row")} read; the record is as it was when it was written out.",

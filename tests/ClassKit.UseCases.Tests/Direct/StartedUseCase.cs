@@ -84,6 +84,7 @@ internal static class StartedUseCase
         [nameof(WeighTerm)] = run => WeighTerm.Write(WeighTerm.Run(new(RuleTrial.Of(Rule), [], []), run)).Files,
         [nameof(EnterGrades)] = run => InRecord(record => Text(EnterGrades.Run(new(record, Kim, null, Graded.Value), run).Model!)),
         [nameof(ShowStudent)] = run => InRecord(record => ShowStudent.Write(ShowStudent.Run(new(Entered(record), "ada-berg"), run).Model!).Files),
+        [nameof(EnterLesson)] = run => InRecord(record => Text(EnterLesson.Run(new(record, Kim, "Bakers 1", new TeachingFolder().Library.At("lessons/milk-scones"), null), run).Model!)),
         [nameof(EnterTerm)] = run => InRecord(record => Text(EnterTerm.Run(EnterTerm.Read(DemoTerm, (plan, deals) => new(record, Kim, null, plan, deals)).Model!, run).Model!)),
         [nameof(EraseStudent)] = run => InRecord(record => Text(EraseStudent.Run(new(Entered(record), Kim, "ada-berg", IsMeant: true), run).Model!)),
         [nameof(WriteOutRecord)] = run => InRecord(record => Tables(record, run)),
