@@ -70,13 +70,13 @@ public static class EnterTerm
         }
         foreach (var (sitting, marking) in planned.Bench.Index())
         {
-            if (!BenchMarks.Measure(session, work, marking.Scale))
+            if (!BenchRegister.Measure(session, work, marking.Scale))
             {
                 problems.Add(new(request.Plan.Path, planned.Line, $"`{planned.Title}` was marked by another rubric, whose marks are on record", "Put the rubric back as it was, or give the work another name."));
                 continue;
             }
-            BenchMarks.Put(session, work, sitting + 1, 1, marking.First);
-            if (marking.Second is { } second) BenchMarks.Put(session, work, sitting + 1, 2, second);
+            BenchRegister.Put(session, work, sitting + 1, 1, marking.First);
+            if (marking.Second is { } second) BenchRegister.Put(session, work, sitting + 1, 2, second);
         }
         foreach (var typed in planned.Typed) TypedMarks.Put(session, work, new(typed.Student, planned.Title, typed.Sitting, typed.Mark));
     }

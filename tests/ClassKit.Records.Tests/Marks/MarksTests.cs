@@ -69,20 +69,21 @@ public sealed class MarksTests : IDisposable
     public void What_two_markers_saw_comes_back_with_its_rubric_and_comments()
     {
         var work = Work(WorkKind.BenchWork);
-        BenchSheet first = new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1], [Sample.Ben.Id] = [0, 2] }), second = new("Lou", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [1, 1] });
+        BenchSheet first = new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1], [Sample.Ben.Id] = [0, 2] }) { Comments = new Dictionary<string, string> { [Sample.Ben.Id] = "apron" } }, second = new("Lou", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [1, 1] });
         _record.Write(Sample.Change(), session =>
         {
-            Assert.True(BenchMarks.Measure(session, work, Scale));
-            BenchMarks.Put(session, work, 1, 1, first, new Dictionary<string, string> { [Sample.Ben.Id] = "apron" });
-            BenchMarks.Put(session, work, 1, 2, second);
+            Assert.True(BenchRegister.Measure(session, work, Scale));
+            BenchRegister.Put(session, work, 1, 1, first);
+            BenchRegister.Put(session, work, 1, 2, second);
             return true;
         });
 
-        var bench = Assert.Single(_record.Read(session => BenchMarks.Of(session, work)));
+        var bench = Assert.Single(_record.Read(session => BenchRegister.Of(session, work)));
 
         Assert.Equal(new BenchMarking(Scale, first, second).Marks(MarkerRule.Mean).Select(mark => (mark.Student, mark.Mark.Points, mark.Mark.OutOf)), bench.Marking.Marks(MarkerRule.Mean).Select(mark => (mark.Student, mark.Mark.Points, mark.Mark.OutOf)));
         Assert.Equal(["Kim", "Lou"], new[] { bench.Marking.First.Marker, bench.Marking.Second!.Marker });
-        Assert.Equal([new BenchComment("Kim", Sample.Ben.Id, "apron")], bench.Comments);
+        Assert.Equal([KeyValuePair.Create(Sample.Ben.Id, "apron")], bench.Marking.First.Comments);
+        Assert.Empty(bench.Marking.Second.Comments);
     }
 
     [Fact]
@@ -90,17 +91,17 @@ public sealed class MarksTests : IDisposable
     {
         var work = Work(WorkKind.BenchWork);
         var other = Scale with { Levels = [0, 2, 4] };
-        bool Measure(BenchScale scale) => _record.Write(Sample.Change(), session => BenchMarks.Measure(session, work, scale));
+        bool Measure(BenchScale scale) => _record.Write(Sample.Change(), session => BenchRegister.Measure(session, work, scale));
 
         Assert.True(Measure(Scale));
         Assert.True(Measure(other));
         _record.Write(Sample.Change(), session =>
         {
-            BenchMarks.Put(session, work, 1, 1, new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1] }));
+            BenchRegister.Put(session, work, 1, 1, new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1] }));
             return true;
         });
         Assert.False(Measure(Scale));
-        Assert.Equal(other.Levels, _record.Read(session => BenchMarks.Scale(session, work))!.Levels);
+        Assert.Equal(other.Levels, _record.Read(session => BenchRegister.Scale(session, work))!.Levels);
     }
 
     [Fact]

@@ -6,7 +6,7 @@ using ClassKit.Terms.Bench;
 namespace ClassKit.Records.Marks;
 
 /// <summary>What markers saw at the bench.</summary>
-public static class BenchMarks
+public static class BenchRegister
 {
     private const char Between = ' ';
 
@@ -37,8 +37,7 @@ public static class BenchMarks
     /// <param name="sitting">1 for the first.</param>
     /// <param name="marker">1 for the first marker, 2 for the second.</param>
     /// <param name="sheet">What was seen.</param>
-    /// <param name="comments">What was written beside it, by the student's id.</param>
-    public static void Put(WritingSession session, RecordedWork work, int sitting, int marker, BenchSheet sheet, IReadOnlyDictionary<string, string>? comments = null)
+    public static void Put(WritingSession session, RecordedWork work, int sitting, int marker, BenchSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(work);
@@ -53,7 +52,7 @@ public static class BenchMarks
                 INSERT INTO bench_mark (sheet, student, levels, comment, change) VALUES ($1, $2, $3, $4, $5)
                 ON CONFLICT DO UPDATE SET levels = $3, comment = coalesce($4, comment), change = $5 WHERE (levels, comment) IS NOT ($3, coalesce($4, comment))
                 """,
-                id, student, string.Join(Between, levels), Values.OrNull(comments?.GetValueOrDefault(student)), session.ChangeId);
+                id, student, string.Join(Between, levels), Values.OrNull(sheet.Comments.GetValueOrDefault(student)), session.ChangeId);
         }
     }
 
@@ -81,10 +80,14 @@ public static class BenchMarks
         [
             .. marks.GroupBy(mark => mark.Sitting).Select(sitting =>
             {
-                BenchSheet[] sheets = [.. sitting.GroupBy(mark => (mark.Place, mark.Marker)).Select(sheet => new BenchSheet(sheet.Key.Marker, sheet.ToDictionary(mark => mark.Student, mark => mark.Levels)))];
-                return new RecordedBench(
-                    sitting.Key, new(scale, sheets[0], sheets.ElementAtOrDefault(1)),
-                    [.. sitting.Where(mark => mark.Comment is not null).Select(mark => new BenchComment(mark.Marker, mark.Student, mark.Comment!))]);
+                BenchSheet[] sheets =
+                [
+                    .. sitting.GroupBy(mark => (mark.Place, mark.Marker)).Select(sheet => new BenchSheet(sheet.Key.Marker, sheet.ToDictionary(mark => mark.Student, mark => mark.Levels))
+                    {
+                        Comments = sheet.Where(mark => mark.Comment is not null).ToDictionary(mark => mark.Student, mark => mark.Comment!),
+                    }),
+                ];
+                return new RecordedBench(sitting.Key, new(scale, sheets[0], sheets.ElementAtOrDefault(1)));
             }),
         ];
     }
