@@ -66,6 +66,7 @@ public static class CommandLine
         CompareCommand.Create(report),
         WeighCommand.Create(report),
         EnterCommand.Create(report),
+        FreezeCommand.Create(report),
         ShowCommand.Create(report),
         EraseCommand.Create(report),
         BackUpCommand.Create(report),

@@ -301,6 +301,13 @@ public abstract record Note
     /// <param name="Day">When it was given.</param>
     public sealed record LessonEntered(string Class, string Lesson, DateOnly Day) : Note;
 
+    /// <summary>Grades of a term are frozen as given out, or would be.</summary>
+    /// <param name="Term">What the term is called.</param>
+    /// <param name="Students">How many students they are of.</param>
+    /// <param name="Number">1 for the first time, 2 for a change, and so on; null where nothing changes.</param>
+    /// <param name="Differences">Who changes, and by which work.</param>
+    public sealed record Frozen(string Term, int Students, int? Number, IReadOnlyList<FrozenChange> Differences) : Note;
+
     /// <summary>A term went on record.</summary>
     /// <param name="Class">What the class is called.</param>
     /// <param name="Title">What the term is called.</param>

@@ -8,15 +8,16 @@ using ClassKit.UseCases.Grading;
 
 namespace ClassKit.UseCases.Terms;
 
-/// <summary>What graded folders say of a calculation set.</summary>
+/// <summary>What grades say of a calculation set.</summary>
 /// <param name="OutOf">The points possible.</param>
 /// <param name="Attempts">Every student's marked sittings.</param>
 internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)
 {
+    /// <summary>By the graded folders that the term names.</summary>
     public static GradedWork Read(PlannedWork work, TermPlan plan, List<Diagnostic> problems, List<Note> notes)
     {
-        List<ClassKit.Terms.Marks.Attempt> attempts = [];
-        var roster = plan.Class.Students.Select(student => student.Id).ToHashSet();
+        List<(int, ClassGrades)> sittings = [];
+        var roster = Roster(plan);
         foreach (var (index, folder) in work.Graded.Index())
         {
             var grades = GradedFolder.Read(folder, dealt: null);
@@ -24,16 +25,30 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
             if (!grades.Succeeded) continue;
             foreach (var stranger in grades.Model.Students.Where(student => !roster.Contains(student.Who.Id)))
                 problems.Add(new(plan.Path, work.Line, $"`{folder}` has a student `{stranger.Who.Id}`, who is not on the roster", "Name the folder of this class, or add the student to the roster."));
-            foreach (var student in grades.Model.Students.Where(student => roster.Contains(student.Who.Id) && student.OutOf > 0 && student.HasPoints))
-            {
-                if (student.Points > student.OutOf || student.Points < 0) problems.Add(new(Path.Combine(folder, GradesJson.FileName), null, $"`{student.Who.Id}` has {student.Points} of {student.OutOf} points", "Grade again: nobody earns more than is possible."));
-                else attempts.Add(new(student.Who.Id, work.Title, index + 1, Mark.Of(student.Points, student.OutOf) with { Lateness = Of(student.Late) }));
-            }
-            var undecided = grades.Model.Students.Sum(student => student.Answers.Count(answer => answer.IsUndecided));
+            problems.AddRange(grades.Model.Students.Where(student => student.HasPoints && (student.Points > student.OutOf || student.Points < 0)).Select(student =>
+                new Diagnostic(Path.Combine(folder, GradesJson.FileName), null, $"`{student.Who.Id}` has {student.Points} of {student.OutOf} points", "Grade again: nobody earns more than is possible.")));
+            sittings.Add((index + 1, grades.Model));
+        }
+        return Of(work, plan, sittings, notes);
+    }
+
+    /// <summary>By grades, each with the number of its sitting; students who are not on the roster are left out.</summary>
+    public static GradedWork Of(PlannedWork work, TermPlan plan, IReadOnlyList<(int Sitting, ClassGrades Grades)> sittings, List<Note> notes)
+    {
+        var roster = Roster(plan);
+        List<ClassKit.Terms.Marks.Attempt> attempts = [];
+        foreach (var (sitting, grades) in sittings)
+        {
+            attempts.AddRange(grades.Students
+                .Where(student => roster.Contains(student.Who.Id) && student.OutOf > 0 && student.HasPoints && student.Points >= 0 && student.Points <= student.OutOf)
+                .Select(student => new ClassKit.Terms.Marks.Attempt(student.Who.Id, work.Title, sitting, Mark.Of(student.Points, student.OutOf) with { Lateness = Of(student.Late) })));
+            var undecided = grades.Students.Sum(student => student.Answers.Count(answer => answer.IsUndecided));
             if (undecided > 0) notes.Add(new Note.Undecided(work.Title, undecided, CorrectionsReader.FileName));
         }
         return new(attempts.Select(attempt => attempt.Mark.OutOf).DefaultIfEmpty(1).Max(), attempts);
     }
+
+    private static HashSet<string> Roster(TermPlan plan) => [.. plan.Class.Students.Select(student => student.Id)];
 
     private static Lateness Of(Late? late) => late switch { null => Lateness.InTime, { Off: > 0 } => Lateness.LateAndSettled, _ => Lateness.Late };
 }

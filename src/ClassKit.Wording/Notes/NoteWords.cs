@@ -14,6 +14,7 @@ using ClassKit.Wording.Items;
 using ClassKit.Wording.Papers;
 using ClassKit.Wording.Quoting;
 using ClassKit.Wording.Regrading;
+using ClassKit.Wording.Terms;
 
 namespace ClassKit.Wording.Notes;
 
@@ -34,6 +35,7 @@ public static class NoteWords
         Note.NotMeasured(var reasons) => reasons,
         Note.Changed(var change) => ChangeWords.Of(change),
         Note.HandedOver(var bundle, var taken, var left) => BundleWords.HandedOver(bundle, taken, left),
+        Note.Frozen frozen => FrozenWords.Of(frozen),
         Note.Received(var files, var left) => BundleWords.Received(files, left),
         _ => [Sentence(note)],
     };

@@ -86,6 +86,12 @@ internal static class StartedUseCase
         [nameof(ShowStudent)] = run => InRecord(record => ShowStudent.Write(ShowStudent.Run(new(Entered(record), "ada-berg"), run).Model!).Files),
         [nameof(EnterLesson)] = run => InRecord(record => Text(EnterLesson.Run(new(record, Kim, "Bakers 1", new TeachingFolder().Library.At("lessons/milk-scones"), null), run).Model!)),
         [nameof(EnterTerm)] = run => InRecord(record => Text(EnterTerm.Run(EnterTerm.Read(DemoTerm, (plan, deals) => new(record, Kim, null, plan, deals)).Model!, run).Model!)),
+        [nameof(FreezeTerm)] = run => InRecord(record =>
+        {
+            var term = EnterTerm.Read(DemoTerm, (plan, deals) => new(record, Kim, null, plan, deals)).Model!;
+            EnterTerm.Run(term, Run.Unwatched);
+            return Text(FreezeTerm.Run(new(record, Kim, term.Plan.Class.Cohort, TermOnRecord.Read(DemoTerm, record, null).Model!.Term, IsMeant: true), run).Model!);
+        }),
         [nameof(EraseStudent)] = run => InRecord(record => Text(EraseStudent.Run(new(Entered(record), Kim, "ada-berg", IsMeant: true), run).Model!)),
         [nameof(WriteOutRecord)] = run => InRecord(record => Tables(record, run)),
         [nameof(ReadBackRecord)] = run => InRecord(record => Tables(record, Run.Unwatched) is var tables ? Text(ReadBackRecord.Run(new(record, "tables", name => new MemoryStream(tables.Single(table => table.Path == name).Content)), run).Model!) : []),

@@ -1,0 +1,42 @@
+using ClassKit.Records.Storage;
+using ClassKit.Records.Terms;
+
+namespace ClassKit.Records.Grades;
+
+/// <summary>Grades as they were given out. A later change adds a number; what was given out before stays on record.</summary>
+public static class FrozenGrades
+{
+    /// <summary>Puts grades on record as given out.</summary>
+    /// <returns>1 for the first time, 2 for a change, and so on.</returns>
+    public static int Put(WritingSession session, RecordedTerm term, IReadOnlyList<FrozenGrade> grades)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(term);
+        ArgumentNullException.ThrowIfNull(grades);
+        var number = Latest(session, term) + 1;
+        foreach (var grade in grades)
+        {
+            var id = session.Insert(
+                "INSERT INTO frozen_grade (term, number, student, grade, percent, rounded, provisional, change) VALUES ($1, $2, $3, $4, $5, $6, $7, $8)",
+                term.Id, number, grade.Student, Values.OrNull(grade.Grade), grade.Percent, grade.Rounded, grade.IsProvisional, session.ChangeId);
+            foreach (var (place, work) in grade.Works.Index())
+                session.Run("INSERT INTO frozen_work (frozen, place, title, standing, share) VALUES ($1, $2, $3, $4, $5)", id, place, work.Title, work.Standing, work.Share);
+        }
+        return number;
+    }
+
+    /// <summary>The grades that stand as given out; none where none were. Those of erased students are not among them.</summary>
+    public static IReadOnlyList<FrozenGrade> Of(RecordSession session, RecordedTerm term)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(term);
+        return session.Query(
+            "SELECT id, student, grade, percent, rounded, provisional FROM frozen_grade WHERE term = $1 AND number = $2 AND student IS NOT NULL ORDER BY id",
+            row => new FrozenGrade(
+                row.Text(1), row.TextOrNull(2), row.PointsOrNull(3), row.PointsOrNull(4), row.Number(5) == 1,
+                session.Query("SELECT title, standing, share FROM frozen_work WHERE frozen = $1 ORDER BY place", work => new FrozenWork(work.Text(0), work.Text(1), work.PointsOrNull(2)), row.Number(0))),
+            term.Id, Latest(session, term));
+    }
+
+    private static int Latest(RecordSession session, RecordedTerm term) => (int)(session.Number("SELECT max(number) FROM frozen_grade WHERE term = $1", term.Id) ?? 0);
+}

@@ -1,0 +1,31 @@
+using ClassKit.Notes;
+using ClassKit.Wording.Counts;
+
+namespace ClassKit.Wording.Terms;
+
+/// <summary>What freezing grades changes, student by student.</summary>
+public static class FrozenWords
+{
+    /// <summary>One line for the term, and one for each student who changes.</summary>
+    public static IEnumerable<string> Of(Note.Frozen frozen)
+    {
+        ArgumentNullException.ThrowIfNull(frozen);
+        yield return frozen switch
+        {
+            { Number: null } => $"{frozen.Term}: the grades given out are the grades of today.",
+            { Number: 1 } => $"{frozen.Term}: the grades of {Counted.Of(frozen.Students, "student")} are frozen as they are.",
+            _ => $"{frozen.Term}: {Counted.Of(frozen.Differences.Count, "student")} differ from what was given out. What was given out stays on record.",
+        };
+        foreach (var change in frozen.Differences) yield return "  " + Of(change);
+    }
+
+    private static string Of(FrozenChange change)
+    {
+        var works = change.Works.Count == 0 ? "" : ": " + string.Join(", ", change.Works.Select(work => $"{work.Work} {Share(work.Before)} → {Share(work.Now)}"));
+        return $"{change.Student}: {change.Before ?? "no grade"} ({Rounded(change.PercentBefore)}) → {change.Now ?? "no grade"} ({Rounded(change.PercentNow)}){works}";
+    }
+
+    private static string Share(decimal? share) => share is { } known ? Percent.Of(known) : "nothing";
+
+    private static string Rounded(decimal? percent) => percent is { } known ? Percent.Of(known / 100) : "nothing";
+}
