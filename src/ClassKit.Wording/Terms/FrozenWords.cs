@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Authoring;
 using ClassKit.Notes;
 using ClassKit.Wording.Counts;
 
@@ -27,5 +28,5 @@ public static class FrozenWords
 
     private static string Share(decimal? share) => share is { } known ? Percent.Of(known) : "nothing";
 
-    private static string Rounded(decimal? percent) => percent is { } known ? Percent.Of(known / 100) : "nothing";
+    private static string Rounded(decimal? percent) => percent is { } known ? Percent.Of(AnswerUnit.Held(AnswerUnit.Percent, known)) : "nothing";
 }
