@@ -64,6 +64,7 @@ public static class CommandLine
         ObserveCommand.Back(report),
         BenchCommand.Create(report),
         CompareCommand.Create(report),
+        SkillsCommand.Create(report),
         WeighCommand.Create(report),
         EnterCommand.Create(report),
         FreezeCommand.Create(report),

@@ -22,6 +22,7 @@ using ClassKit.Pages.Rehearsals;
 using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Report;
 using ClassKit.Pages.Sensory;
+using ClassKit.Pages.Skills;
 using ClassKit.Pages.Stations;
 using ClassKit.Pages.Terms;
 using ClassKit.Pages.Written;
@@ -29,6 +30,7 @@ using ClassKit.Terms.Agreement;
 using ClassKit.Terms.Bench;
 using ClassKit.Terms.Grades;
 using ClassKit.Terms.Outlooks;
+using ClassKit.Terms.Skills;
 using ClassKit.Terms.Work;
 
 namespace ClassKit.Pages;
@@ -135,6 +137,13 @@ public static class HtmlPages
     /// <param name="unread">What came back and could not be used, in words.</param>
     public static string ObservedClass(LessonPack pack, MeasuredClass measured, IReadOnlyList<string> unread) =>
         PageRenderer.Render<ObservedClassPage>((nameof(ObservedClassPage.Pack), pack), (nameof(ObservedClassPage.Measured), measured), (nameof(ObservedClassPage.Unread), unread));
+
+    /// <summary>What a class can do, skill by skill, by all its work; for the instructor.</summary>
+    public static string ClassSkills(ClassSkills skills) => PageRenderer.Render<ClassSkillsPage>((nameof(ClassSkillsPage.Skills), skills));
+
+    /// <summary>What one student can do, skill by skill.</summary>
+    public static string StudentSkills(ClassSkills skills, StudentSkills student) =>
+        PageRenderer.Render<StudentSkillsPage>((nameof(StudentSkillsPage.Skills), skills), (nameof(StudentSkillsPage.Student), student));
 
     /// <summary>How far the markers of works that two have marked agree; for the instructor.</summary>
     /// <param name="about">What is compared: a term, or one piece of work.</param>

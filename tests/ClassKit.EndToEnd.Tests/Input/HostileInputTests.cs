@@ -38,6 +38,7 @@ public sealed class HostileInputTests(SmallDeal deal) : IClassFixture<SmallDeal>
         $"grade-exchange {Good} --graded {Hostile} --class c --school s --session t --category k --assigned 2026-11-01 --due 2026-11-02 --scored 2026-11-03 --out",
         $"weigh {Hostile} --out",
         $"compare {Hostile} --class {Hostile} --roster {Hostile} --first {Hostile} --second {Hostile} --out",
+        $"skills {Hostile} --out",
         $"observed {Lesson} --returned {Hostile} --out",
         $"bench {Hostile} --class {Hostile} --roster {Hostile} --out",
         $"item-bank {Hostile} --out",

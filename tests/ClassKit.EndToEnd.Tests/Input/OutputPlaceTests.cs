@@ -34,6 +34,7 @@ public sealed class OutputPlaceTests : IDisposable
             (["item-bank", lesson, "--out"], [lesson]),
             (["grade", dealt, "--returned", returned, "--out"], [dealt, returned]),
             (["grade", dealt, "--returned", returned, "--pseudonymous", "--out"], [dealt, returned]),
+            (["skills", graded, "--out"], [graded]),
             (["paper", dealt, "--out"], [dealt]),
             (["follow-up", dealt, "--graded", graded, "--from", lesson, "--out"], [dealt, graded, lesson]),
             (["grade-exchange", dealt, "--graded", graded, "--class", "a", "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10", "--out"], [dealt, graded]),

@@ -99,6 +99,13 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     }
 
     [Fact]
+    public void Skills()
+    {
+        CopyOfTour();
+        Twice(["skills", Graded, "--out", Out], ["skills", Graded, "--wanted", "2027-06-01", "--out", Out]);
+    }
+
+    [Fact]
     public void Paper()
     {
         CopyOfTour();

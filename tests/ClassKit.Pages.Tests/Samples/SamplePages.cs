@@ -35,6 +35,9 @@ internal static class SamplePages
         pages["term-report.html"] = HtmlPages.TermReport(SampleTerm.Term, SampleTerm.Grades);
         foreach (var grade in SampleTerm.Grades)
             pages[$"term-{grade.Student.Id}.html"] = HtmlPages.TermStudent(SampleTerm.Term, grade, Outlook.Of(SampleTerm.Term, grade));
+        pages["skills.html"] = HtmlPages.ClassSkills(SampleSkills.Class);
+        pages["skills-student.html"] = HtmlPages.StudentSkills(SampleSkills.Class, SampleSkills.Class.Students[0]);
+        pages["skills-none.html"] = HtmlPages.StudentSkills(SampleSkills.Class, SampleSkills.Class.Students[^1]);
         pages["observation-form.html"] = HtmlPages.ObservationForm(new(SamplePack.Pack));
         pages["what-we-measured.html"] = HtmlPages.ObservedClass(SamplePack.Pack, SampleMeasurements.Of(SamplePack.Pack), ["Team 9.txt: <nothing> was measured."]);
         pages["bench-form.html"] = HtmlPages.BenchForm(SampleTerm.Form);

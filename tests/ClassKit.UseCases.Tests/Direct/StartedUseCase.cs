@@ -28,6 +28,7 @@ using ClassKit.UseCases.Reckoning;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Rehearsing;
 using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Skills;
 using ClassKit.UseCases.Terms;
 using ClassKit.UseCases.Tests.Checking.FirstDay;
 using ClassKit.UseCases.Tests.Samples;
@@ -72,6 +73,7 @@ internal static class StartedUseCase
         [nameof(MakeObservationForm)] = run => MakeObservationForm.Write(MakeObservationForm.Run(new(Pack), run).Model!).Files,
         [nameof(DrawObservations)] = run => DrawObservations.Write(DrawObservations.Run(new(Pack, Returned), run).Model!).Files,
         [nameof(CompareMarkers)] = run => CompareMarkers.Write(CompareMarkers.Run(Markers, run)).Files,
+        [nameof(FollowSkills)] = run => FollowSkills.Write(FollowSkills.Run(new([(Graded.Value, new(2026, 11, 2)), (Graded.Value, new(2026, 11, 20))], new(2026, 11, 29), new(2026, 12, 18)), run)).Files,
         [nameof(RegradeClass)] = run => GradeFiles.Of(RegradeClass.Run(new(new(SmallClass.Dealt, Returned), Graded.Value), run).Now),
         [nameof(RehearseLesson)] = run => RehearsalFiles.Of(RehearseLesson.Run(new(Set, 3, Wish), run).Model!),
         [nameof(LearnMisconceptions)] = run => LearnMisconceptions.Write(LearnMisconceptions.Run(new(Learning.LearnMisconceptionsTests.Proposals(), [Learning.LearnMisconceptionsTests.Exercise]), run).Model!).Files,

@@ -1,0 +1,79 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Grading.Results;
+using ClassKit.Pages;
+using ClassKit.Terms.Skills;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Running;
+using ClassKit.Wording.Outcomes;
+
+namespace ClassKit.UseCases.Skills;
+
+/// <summary>Follows what each student can do over several graded deals, recent work counting more.</summary>
+public static class FollowSkills
+{
+    /// <summary>The kind of folder that its files go into.</summary>
+    public const string Kind = "skills";
+
+    private const string Page = "skills.html";
+
+    /// <summary>The request for folders that grading made, or everything that is wrong with them.</summary>
+    /// <param name="folders">At least one.</param>
+    /// <param name="on">The day of looking; null for that of the last work.</param>
+    /// <param name="test">A day on which it is wanted; null for none.</param>
+    public static Reading<SkillsRequest> Read(IReadOnlyList<string> folders, DateOnly? on, DateOnly? test)
+    {
+        ArgumentNullException.ThrowIfNull(folders);
+        List<Diagnostic> problems = [];
+        List<(ClassGrades Grades, DateOnly On)> works = [];
+        foreach (var folder in folders)
+        {
+            var grades = GradedFolder.Read(folder, dealt: null);
+            problems.AddRange(grades.Problems);
+            if (!grades.Succeeded) continue;
+            if (DayOf(grades.Model) is { } day) works.Add((grades.Model, day));
+            else problems.Add(new(folder, null, "Nothing says when this work was done: it has no due moment, and no file of it says when it was saved", "Grade it again with the moment at which it was due."));
+        }
+        return problems.Count == 0 ? new(new(works, on ?? works.Max(work => work.On), test), []) : new(null, problems);
+    }
+
+    /// <summary>Puts all work together.</summary>
+    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
+    public static ClassSkills Run(SkillsRequest request, Run run)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(run);
+        var students = request.Works.SelectMany(work => work.Grades.Students.Select(student => student.Who)).DistinctBy(student => student.Id).ToList();
+        var shown = request.Works.SelectMany(work => work.Grades.Students.SelectMany(student => Shown(student, work.On))).ToLookup(one => one.Student, one => one.Shown);
+        return new(
+            request.Works.Select(work => work.Grades.Dealt.Cohort).FirstOrDefault(name => name.Length > 0) ?? "",
+            request.On, request.Test,
+            [.. run.Each(RunStep.Weighing, students).Select(student => new StudentSkills(student, SkillStanding.Of(shown[student.Id], request.On)))]);
+    }
+
+    /// <summary>The files, each made when it is written.</summary>
+    public static Produced Write(ClassSkills skills)
+    {
+        ArgumentNullException.ThrowIfNull(skills);
+        return new(
+            [
+                OutputFile.OfText(Page, () => HtmlPages.ClassSkills(skills)),
+                .. skills.Students.Select(student => OutputFile.OfText($"students/{student.Student.Id}.html", () => HtmlPages.StudentSkills(skills, student))),
+            ],
+            [], [])
+        {
+            Open = [Page],
+        };
+    }
+
+    /// <summary>When it was due, on the class's clocks; otherwise when the last of what came back was saved.</summary>
+    private static DateOnly? DayOf(ClassGrades grades) => grades.Due is { } due
+        ? DateOnly.FromDateTime(due.At.DateTime)
+        : grades.Files.Where(file => file.Fate == FileFate.Graded).Max(file => file.Modified) is { } saved ? DateOnly.FromDateTime(saved) : null;
+
+    /// <summary>What nobody could judge shows nothing either way.</summary>
+    private static IEnumerable<(string Student, ShownSkill Shown)> Shown(StudentGrade student, DateOnly on) => student.Answers
+        .Where(answer => answer.Outcome != Outcome.Unsupported)
+        .GroupBy(answer => answer.Exercise.Skill)
+        .Select(skill => (student.Who.Id, new ShownSkill(skill.Key, on, skill.Count(answer => OutcomeText.Shown(answer.Outcome, answer.Part) is Outcome.Sound or Outcome.FollowThrough), skill.Count())));
+}
