@@ -66,6 +66,7 @@ public static class CommandLine
         CompareCommand.Create(report),
         SkillsCommand.Create(report),
         WeighCommand.Create(report),
+        TermExchangeCommand.Create(report),
         EnterCommand.Create(report),
         FreezeCommand.Create(report),
         ShowCommand.Create(report),

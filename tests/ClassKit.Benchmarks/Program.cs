@@ -20,6 +20,11 @@ if (args is ["return", var dealt, var returned])
 
 // Run with `dotnet run -c Release --project tests/ClassKit.Benchmarks -- --filter '*'`. Each class holds one claim: its methods run
 // in one process, one after the other, and the Ratio column compares them with the baseline of the same run.
+if (args is ["record-over-years", ..])
+{
+    ClassKit.Benchmarks.RecordOverYears.Run(args.Length > 1 ? int.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 5);
+    return;
+}
 var config = DefaultConfig.Instance
     .AddJob(Job.ShortRun.WithIterationCount(7).WithToolchain(new InProcessNoEmitToolchain(TimeSpan.FromHours(1), logOutput: true)))
     .AddColumn(StatisticColumn.Median)

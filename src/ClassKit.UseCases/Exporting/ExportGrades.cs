@@ -23,7 +23,7 @@ public static class ExportGrades
         var (grades, exchange) = (request.Grades, request.Exchange);
         return DaysProblem(exchange) is { } problem
             ? new(null, [problem])
-            : new(new(OneRosterTables.Manifest(), OneRosterTables.LineItems(grades, exchange), OneRosterTables.Results(grades.Dealt, run.Each(RunStep.Tabulating, grades.Students), exchange), grades.Students.Count), []);
+            : new(new(OneRosterTables.Manifest("lineItems", "results"), OneRosterTables.LineItems(grades, exchange), OneRosterTables.Results(grades.Dealt, run.Each(RunStep.Tabulating, grades.Students), exchange), grades.Students.Count), []);
     }
 
     /// <summary>The request for folders, or everything that is wrong with what is in them.</summary>

@@ -8,8 +8,8 @@ namespace ClassKit.UseCases.Exporting;
 
 /// <summary>Grades as the tables of 1EdTech OneRoster 1.2, CSV binding: manifest, one line item for the set, a result for every student.</summary>
 /// <remarks>
-/// The names and order of columns and the words for states are those of the standard as quoted from memory and as validators on the public
-/// record list them; no schema of the tables is published in a registry. In a bulk exchange <c>status</c> and <c>dateLastModified</c> stay empty.
+/// The names and order of columns and the words for states are those of the standard as the open-source reader LongsightGroup/oneroster holds packages against them
+/// (src/one-roster-csv-gradebook-schema.ts: "spec-defined headers in exact order"). In a bulk exchange <c>status</c> and <c>dateLastModified</c> stay empty.
 /// </remarks>
 internal static class OneRosterTables
 {
@@ -21,12 +21,12 @@ internal static class OneRosterTables
         "resultScoreScales", "roles", "scoreScales", "userProfiles", "userResources", "users",
     ];
 
-    public static string Manifest() => CsvText.Of(
+    public static string Manifest(params IReadOnlyList<string> exchanged) => CsvText.Of(
     [
         ["propertyName", "value"],
         ["manifest.version", "1.0"],
         ["oneroster.version", "1.2"],
-        .. Tables.Select(table => new[] { "file." + table, table is "lineItems" or "results" ? "bulk" : "absent" }),
+        .. Tables.Select(table => new[] { "file." + table, exchanged.Contains(table) ? "bulk" : "absent" }),
         ["source.systemName", "ClassKit"],
         ["source.systemCode", "classkit"],
     ]);

@@ -2,6 +2,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Records.Changes;
 using ClassKit.Records.Classes;
 using ClassKit.Records.Deals;
+using ClassKit.Records.Gradings;
 using ClassKit.Records.Storage;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
@@ -25,6 +26,7 @@ public static class ShowStudent
                 new(
                     student, ClassRegister.OfStudent(session, student.Id),
                     [.. run.Each(RunStep.Tabulating, DealRegister.OfStudent(session, student.Id)).Select(deal => Work(session, deal, student.Id))],
+                    StandingGrades.OfStudent(session, student.Id),
                     ChangeLog.OfStudent(session, student.Id)),
                 [])
             : new(null, [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")])));

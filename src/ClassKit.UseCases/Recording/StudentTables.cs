@@ -20,8 +20,8 @@ internal static class StudentTables
         ]));
         yield return OutputFile.OfText(Summary, () => CsvText.Of(
         [
-            ["deal", "work", "status", "points", "out of", "file"],
-            .. file.Works.Select(work => new[] { work.Deal.Identity!.Code, work.Deal.LessonTitle, work.Grade is { } grade ? OutcomeWords.Of(grade.Status) : "", Points(work.Grade?.Points), Points(work.Grade?.OutOf), work.Grade?.File ?? "" }),
+            ["deal", "work", "status", "points", "out of"],
+            .. file.Standing.Select(standing => new[] { standing.Deal, standing.Title, standing.Status, Points(standing.Points), Points(standing.OutOf) }),
         ]));
         yield return OutputFile.OfText("answers.csv", () => CsvText.Of(
         [

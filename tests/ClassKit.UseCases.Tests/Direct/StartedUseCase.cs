@@ -83,6 +83,7 @@ internal static class StartedUseCase
         [nameof(WorkBenchSum)] = run => Text(WorkBenchSum.Run(new(BenchSumCatalogue.All[0], [.. BenchSumCatalogue.All[0].Inputs.Select(input => KeyValuePair.Create(input.Id, input.Example))]), run).Model!.Result.Lines),
         [nameof(ExportItems)] = run => ExportItems.Write(Items, ExportItems.Run(Items, run)).Files,
         [nameof(ExportGrades)] = run => ExportGrades.Write(ExportGrades.Run(new(Graded.Value, new("c", "s", "t", "k", new(2026, 11, 1), new(2026, 11, 20), new(2026, 11, 21))), run).Model!).Files,
+        [nameof(ExportTerm)] = run => ExportTerm.Write(ExportTerm.Run(new(RuleTrial.Of(Rule), new("s", "k", "c", "t", new(2026, 9, 1), new(2026, 12, 18))), run).Model!).Files,
         [nameof(WeighTerm)] = run => WeighTerm.Write(WeighTerm.Run(new(RuleTrial.Of(Rule), [], []), run)).Files,
         [nameof(EnterGrades)] = run => InRecord(record => Text(EnterGrades.Run(new(record, Kim, null, Graded.Value), run).Model!)),
         [nameof(ShowStudent)] = run => InRecord(record => ShowStudent.Write(ShowStudent.Run(new(Entered(record), "ada-berg"), run).Model!).Files),

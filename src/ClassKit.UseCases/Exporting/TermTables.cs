@@ -1,0 +1,6 @@
+namespace ClassKit.UseCases.Exporting;
+
+/// <summary>The tables of a term.</summary>
+/// <param name="Files">Each file's text by its name, the manifest first.</param>
+/// <param name="Results">How many results there are.</param>
+public sealed record TermTables(IReadOnlyList<(string Name, string Text)> Files, int Results);
