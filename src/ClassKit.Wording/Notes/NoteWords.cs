@@ -89,7 +89,7 @@ public static class NoteWords
             $"{students} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. Half of them are done after about {report.DoneAfter(0.5):0} minutes, nine in ten after {report.DoneAfter(0.9):0}."),
         Note.Learned(var file, var ids, var before, var after, var draws) => Invariant(
             $"{file} lists {string.Join(", ", ids)}: {after} of {draws} draws keep all its misconceptions apart from the key and from each other, {before} did without. Put it in the place of the old file."),
-        Note.Tabulated(var results) => $"{Counted.Of(results, "result")} in the tables of OneRoster 1.2 (1EdTech). Students go by the ids of the roster: they must be the school's own. Zip the three tables to hand them on.",
+        Note.Tabulated(var results) => $"{Counted.Of(results, "result")} in the tables of OneRoster 1.2 (1EdTech). Students go by the ids of the roster: they must be the school's own. Zip the tables to hand them on.",
         Note.Banked(var items, var exercises, var package) =>
             $"{Counted.Of(items, "item")} of {Counted.Of(exercises, "exercise")} in {package}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.",
         Note.OfBank(var bank) => BankNoteWords.Of(bank),
