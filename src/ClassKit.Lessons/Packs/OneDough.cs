@@ -7,8 +7,8 @@ namespace ClassKit.Lessons.Packs;
 /// <summary>Whether breads are one dough that only its leavening changes, so that a difference in height is due to it.</summary>
 public static class OneDough
 {
-    /// <summary>In percent of the flour: what a starter's own flour shifts the water by, and no more.</summary>
-    private const double Near = 0.5;
+    /// <summary>In percent of the flour: what the flour of a starter and the starch of a powder shift the water by, and hardly more.</summary>
+    private const double Near = 1;
 
     private static readonly IngredientRole[] Compared = [IngredientRole.Egg, IngredientRole.Fat, IngredientRole.Salt, IngredientRole.Sugar];
 
