@@ -89,6 +89,9 @@ internal static class ExerciseSheet
     public static string ProblemOf(ExerciseLayout layout, DealtStudent student) =>
         PlainText.From(ProblemText.Fill(layout.Exercise, student.GivensOf(layout.Exercise.Id)));
 
+    /// <summary>How wide an option may be, in characters.</summary>
+    public const double OptionWidth = LabelWidth + ValueWidth + UnitWidth + NoteWidth;
+
     /// <summary>The height of the problem's row, in points.</summary>
     public static double ProblemHeight(string text) => TextHeight.Of(text, TagWidth + LabelWidth + ValueWidth + UnitWidth + NoteWidth);
 
@@ -144,7 +147,7 @@ internal static class ExerciseSheet
     private static void WriteOptions(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {
         foreach (var place in layout.Options)
-            OptionRows.Write(sheet, layout, place, student.GivensOf(layout.Exercise.Id), LabelWidth + ValueWidth + UnitWidth + NoteWidth);
+            OptionRows.Write(sheet, layout, place, student.GivensOf(layout.Exercise.Id), OptionWidth);
     }
 
     private static void WriteScratch(IXLWorksheet sheet, ExerciseLayout layout)

@@ -18,16 +18,24 @@ internal static class OptionRows
     /// <param name="width">How wide the text may be, in characters.</param>
     public static void Write(IXLWorksheet sheet, ExerciseLayout layout, OptionPlace place, IReadOnlyDictionary<string, decimal> givens, double width)
     {
-        var options = LetteredOptions.Of(layout.Exercise, place.List, givens);
-        foreach (var (index, option) in options.InOrder.Index())
+        foreach (var (index, text) in Texts(layout, place, givens).Index())
         {
             var row = place.FirstRow + index;
-            var text = $"{options.LetterOf(option)}   {option.Words}";
             var line = sheet.Range(row, layout.Columns.Label, row, layout.Columns.Note);
             line.Merge();
             line.FirstCell().SetText(text).Wrapped();
             line.FirstCell().Style.Alignment.Indent = 1;
-            sheet.Row(row).Height = Math.Max(LeastHeight, TextHeight.Of(text, width));
+            sheet.Row(row).Height = Height(text, width);
         }
     }
+
+    /// <summary>What stands in the rows of a list, from its first row down.</summary>
+    public static IReadOnlyList<string> Texts(ExerciseLayout layout, OptionPlace place, IReadOnlyDictionary<string, decimal> givens)
+    {
+        var options = LetteredOptions.Of(layout.Exercise, place.List, givens);
+        return [.. options.InOrder.Select(option => $"{options.LetterOf(option)}   {option.Words}")];
+    }
+
+    /// <summary>How high the row of an option is, in points.</summary>
+    public static double Height(string text, double width) => Math.Max(LeastHeight, TextHeight.Of(text, width));
 }

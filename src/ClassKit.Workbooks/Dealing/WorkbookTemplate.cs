@@ -26,6 +26,7 @@ internal sealed class WorkbookTemplate
             new(StandIn.Id, student => XmlText.Escaped(student.Who.Id)),
             .. layout.Exercises.Select(exercise => new Blank(
                 XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, standIn)), student => XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, student)))),
+            .. layout.Exercises.SelectMany(exercise => exercise.Options.SelectMany(place => OptionTexts(exercise, place, standIn))),
         ];
         var parts = PackageParts.Read(workbook);
         var bySheet = layout.Exercises.GroupBy(exercise => sheets[exercise.Sheet]).ToDictionary(sheet => sheet.Key, sheet => sheet.SelectMany(exercise => OnSheet(exercise, standIn, parts[sheet.Key])).ToList());
@@ -33,13 +34,12 @@ internal sealed class WorkbookTemplate
             part.Key.StartsWith("xl/worksheets/", StringComparison.Ordinal) ? [Header, .. bySheet.GetValueOrDefault(part.Key) ?? []] : everywhere))]);
     }
 
-    /// <summary>False for a student whose name reads like a formula, which needs cells of another style, where options are in an order of the student's own, and where something was arranged.</summary>
+    /// <summary>False for a student whose name reads like a formula, which needs cells of another style, where two lists have an option alike behind one letter, which share one text in the file, and where something was arranged.</summary>
     public static bool Suits(PracticeLayout layout, DealtStudent student) =>
         !CellText.LooksLikeFormula(student.Who.Shown) && !CellText.LooksLikeFormula(student.Who.Id)
         && student.Who.Shown.Length > 0
         && !student.HasArrangement
-        // The order of options is a student's own.
-        && !layout.Exercises.Any(exercise => exercise.Options.Count > 0)
+        && !HaveOptionAlike(layout)
         && !layout.Exercises.Any(exercise => CellText.LooksLikeFormula(ExerciseSheet.ProblemOf(exercise, student)));
 
     /// <summary>The student's workbook.</summary>
@@ -55,16 +55,37 @@ internal sealed class WorkbookTemplate
     private static List<Blank> OnSheet(ExerciseLayout exercise, DealtStudent standIn, byte[] sheet)
     {
         var values = standIn.GivensOf(exercise.Exercise.Id);
-        var row = ProblemRow(exercise.ProblemRow).Match(Encoding.UTF8.GetString(sheet));
-        var before = row.Value[..^row.Groups["height"].Length];
+        var xml = Encoding.UTF8.GetString(sheet);
         return
         [
-            new(row.Value, student => string.Create(CultureInfo.InvariantCulture, $"{before}{ExerciseSheet.ProblemHeight(ExerciseSheet.ProblemOf(exercise, student))}")),
+            HeightOf(exercise.ProblemRow, xml, student => ExerciseSheet.ProblemHeight(ExerciseSheet.ProblemOf(exercise, student))),
+            .. exercise.Options.SelectMany(place => place.List.Options.Select((_, index) =>
+                HeightOf(place.FirstRow + index, xml, student => OptionRows.Height(OptionsOf(exercise, place, student)[index], ExerciseSheet.OptionWidth)))),
             .. exercise.Givens.Select(place => new Blank(
                 $">{values[place.Given.Id]}<", student => string.Create(CultureInfo.InvariantCulture, $">{(double)student.GivensOf(exercise.Exercise.Id)[place.Given.Id]}<"))),
         ];
     }
 
-    /// <summary>The start of the problem's row up to its height, which follows from how long the problem is.</summary>
-    private static Regex ProblemRow(int row) => new(string.Create(CultureInfo.InvariantCulture, $":row r=\"{row}\"[^>]*? ht=\"(?<height>[0-9.]+)"), RegexOptions.CultureInvariant);
+    /// <summary>The options of a list, each in its row, in an order of the student's own.</summary>
+    private static IEnumerable<Blank> OptionTexts(ExerciseLayout exercise, OptionPlace place, DealtStudent standIn) => OptionsOf(exercise, place, standIn)
+        .Select((text, index) => new Blank($">{XmlText.Escaped(text)}<", student => $">{XmlText.Escaped(OptionsOf(exercise, place, student)[index])}<"));
+
+    private static IReadOnlyList<string> OptionsOf(ExerciseLayout exercise, OptionPlace place, DealtStudent student) =>
+        OptionRows.Texts(exercise, place, student.GivensOf(exercise.Exercise.Id));
+
+    private static bool HaveOptionAlike(PracticeLayout layout)
+    {
+        var words = layout.Exercises.SelectMany(exercise => exercise.Options).SelectMany(place => place.List.Options).Select(option => option.Words).ToList();
+        return words.Count != words.Distinct(StringComparer.Ordinal).Count();
+    }
+
+    private static Blank HeightOf(int row, string sheet, Func<DealtStudent, double> height)
+    {
+        var start = RowStart(row).Match(sheet);
+        var before = start.Value[..^start.Groups["height"].Length];
+        return new(start.Value, student => string.Create(CultureInfo.InvariantCulture, $"{before}{height(student)}"));
+    }
+
+    /// <summary>The start of a row up to its height, which follows from how long its text is.</summary>
+    private static Regex RowStart(int row) => new(string.Create(CultureInfo.InvariantCulture, $":row r=\"{row}\"[^>]*? ht=\"(?<height>[0-9.]+)"), RegexOptions.CultureInvariant);
 }

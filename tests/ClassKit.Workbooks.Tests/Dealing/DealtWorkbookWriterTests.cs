@@ -1,4 +1,7 @@
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
 using ClassKit.Workbooks.Dealing;
@@ -35,6 +38,22 @@ public sealed class DealtWorkbookWriterTests : IDisposable
 
             Assert.Equal(writer.LayOut(student), writer.Write(student));
         }
+    }
+
+    /// <summary>Options stand in an order of the student's own, some on two lines, and two lists may share their words.</summary>
+    [Theory]
+    [InlineData("Cold")]
+    [InlineData("Wet & <heavy>, all through, from the crust to the middle, so that the pores of the crumb are shut and it sticks to the knife when it is cut cold")]
+    public void A_workbook_with_options_is_the_one_laid_out_by_itself_too(string words)
+    {
+        OptionList faults = new("faults", ChoiceKind.Match, [new("cold", "Cold"), new("old", "Old"), new("wet", "Wet & <heavy>, all through, from the crust to the middle, so that the pores are shut, as they are in a crumb that was cut too soon")]);
+        OptionList causes = new("causes", ChoiceKind.Match, [new("a_short", "A short one"), new("a_long", words), new("a_third", "A third")]);
+        Part Choosing(string id, OptionList from) => new(id, "Why?", CellFormula.Of("=2"), "", Tolerance.Absolute(0), 1, false, []) { Choice = new(from, "Because.") };
+        var exercise = new Exercise("choice", "Choice", "yeast", ExerciseLevel.Open, 5, "common practice, no source", "There are {trays} trays.", [new("trays", "Trays", "", 1, 90, 1)], [], [Choosing("fault", faults), Choosing("cause", causes)], []);
+        var dealt = Dealer.Deal("lesson", "Lesson", [exercise], SampleClass.Dealt.Marking, new("Class", [.. Enumerable.Range(1, 12).Select(number => new Student($"s-{number}", $"Student {number}"))]), 5).Class!;
+        var writer = new DealtWorkbookWriter(dealt);
+
+        Assert.All(dealt.Students, student => Assert.Equal(writer.LayOut(student), writer.Write(student)));
     }
 
     [Fact]
