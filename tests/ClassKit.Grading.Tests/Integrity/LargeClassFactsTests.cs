@@ -20,7 +20,7 @@ public class LargeClassFactsTests
         var random = new Random(seed);
         var written = Enumerable.Range(0, 60).Select(_ => Parts.Where(_ => random.Next(3) > 0).ToDictionary(part => part, _ => $"text {random.Next(1, 12) * random.Next(1, 12)}")).ToList();
         var counts = new WrittenCounts(written);
-        const double line = 1e-3;
+        const double line = 1e-2;
 
         var found = new RarePairs(written, text => counts.Alike(text.Part, text.Text), line).All().ToList();
 

@@ -163,10 +163,13 @@ public sealed class GradeRecordTests
     [Fact]
     public void Even_without_the_deal_it_says_who_earned_what_for_which_part()
     {
-        var grades = DemoGraded.Value.Graded.Grades;
-        var back = GradesJson.Read("grades.json", Earlier(grades), null).Model!;
+        // Records without the deal are older than parts that are answered by choosing or in words.
+        var all = DemoGraded.Value.Graded.Grades;
+        var grades = all with { Students = [.. all.Students.Select(student => student with { Answers = [.. student.Answers.Where(answer => answer.Part.IsNumber)] })] };
+        var read = GradesJson.Read("grades.json", Earlier(grades), null);
+        Assert.True(read.Succeeded, string.Join('\n', read.Problems));
 
-        Assert.Equal(Earned(grades), Earned(back));
+        Assert.Equal(Earned(grades), Earned(read.Model));
 
         static List<object> Earned(ClassGrades of) =>
         [

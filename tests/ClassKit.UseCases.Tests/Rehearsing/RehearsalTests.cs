@@ -19,7 +19,7 @@ public sealed class RehearsalTests
         var rehearsal = RehearseLesson.Run(new(PracticeSet.Of(SmallClass.Lesson), 40, new(SetWish.None, IsSpread: false, seed)), Run.Unwatched).Model!;
 
         var answers = rehearsal.Graded.Grades.Students.SelectMany(student => student.Answers).ToList();
-        Assert.Equal(40 * 27, answers.Count);
+        Assert.Equal(40 * (27 + 4), answers.Count);
         Assert.Equal((answers.Count, answers.Count), (rehearsal.Report.Answers, rehearsal.Report.GradedRight));
         Assert.Equal(new Note.Rehearsed(rehearsal.Returned.Count, rehearsal.Report), Assert.Single(RehearsalFiles.Notes(rehearsal)));
         Assert.Contains("No right answer was taken for one.", System.Text.Encoding.UTF8.GetString(RehearsalFiles.Of(rehearsal)[0].Content), StringComparison.Ordinal);
