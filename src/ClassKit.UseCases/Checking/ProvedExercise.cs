@@ -29,8 +29,8 @@ public sealed record ProvedExercise(string Path, ExerciseProof Proof, ExercisePl
         $"{(Proof.Profile.Kept == 0 ? "No variant can be dealt" : $"Only {Proof.Profile.Kept} of {Proof.Profile.Draws} draws can be dealt")}: {Reason(worst, reached)}",
         BreachWords.WhatToDo(worst.First));
 
-    /// <summary>What the author should know of an exercise that can be dealt; null if nothing.</summary>
-    public Diagnostic? Note => Problem is not null || !Proof.IsNarrow ? null : new(
+    /// <summary>What the author should know of an exercise that can be dealt; null if nothing. Where answers are the same for all, sharing numbers gives nothing away.</summary>
+    public Diagnostic? Note => Problem is not null || !Proof.IsNarrow || Proof.Exercise.HasOneAnswer() ? null : new(
         Path, null, $"There are only {Proof.Space.Count} variants, so that students of a class of {ExerciseProof.UsualClass} will share them",
         "Widen a given's range, or make its steps smaller.")
     {
