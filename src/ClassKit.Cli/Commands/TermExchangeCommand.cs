@@ -1,12 +1,11 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
-using System.Globalization;
 using ClassKit.Cli.Reporting;
 using ClassKit.UseCases.Exporting;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Terms;
+using static ClassKit.Cli.Commands.ExchangeOptions;
 
 namespace ClassKit.Cli.Commands;
 
@@ -20,7 +19,7 @@ internal static class TermExchangeCommand
         var named = new Option<string?>("--class-name") { Description = "With a record: what the class is called there, where the term does not say it.", HelpName = "NAME" };
         var to = CommonOptions.Out("the tables");
         var (school, course, ofClass, session) = (Id("--school", "school"), Id("--course", "course"), Id("--class", "class"), Id("--session", "term"));
-        var (begins, ends) = (Day("--begins", "first"), Day("--ends", "last"));
+        var (begins, ends) = (Day("--begins", "The first day of the term."), Day("--ends", "The last day of the term."));
         var command = new Command(ExportTerm.Kind, "Write a term's works, marks and grades as tables of the open standard 1EdTech OneRoster 1.2, for a school's records.")
             { term, path, named, to, school, course, ofClass, session, begins, ends };
         command.SetAction(parsed =>
@@ -36,21 +35,4 @@ internal static class TermExchangeCommand
     }
 
     private static Produced Export(WeighRequest request, TermExchange exchange, Run run) => Produced.Of(ExportTerm.Run(new(request.Term, exchange), run), ExportTerm.Write);
-
-    private static Option<string> Id(string name, string what) => new(name) { Description = $"The school's id (sourcedId) of the {what}.", HelpName = "ID", Required = true };
-
-    private static Option<DateOnly> Day(string name, string which) => new(name)
-    {
-        Description = $"The {which} day of the term.",
-        HelpName = "YYYY-MM-DD",
-        Required = true,
-        CustomParser = result => Parse(name, result),
-    };
-
-    private static DateOnly Parse(string name, ArgumentResult result)
-    {
-        if (result.Tokens is [{ Value: var text }] && DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
-        result.AddError($"{name} takes a day as YYYY-MM-DD, such as {name} 2026-11-25.");
-        return default;
-    }
 }

@@ -41,11 +41,6 @@ public sealed record Exercise(
     public bool HasOneAnswer()
     {
         var varying = Givens.Where(given => !given.IsConstant).Select(given => given.Id).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        foreach (var part in Parts.Where(part => part.InWords is null))
-        {
-            if (part.Key.Names.Any(varying.Contains)) return false;
-        }
-
-        return true;
+        return !Parts.Any(part => part.InWords is null && part.Key.Names.Any(varying.Contains));
     }
 }

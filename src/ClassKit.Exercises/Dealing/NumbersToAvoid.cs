@@ -47,7 +47,7 @@ public sealed class NumbersToAvoid
 
     /// <summary>True if a variant is not for this student. Where every variant has the same answers, none is better than another.</summary>
     internal bool Has(Student student, Variant variant) =>
-        _dealt.Count > 0 && !variant.Exercise.HasOneAnswer() && _dealt.Contains((Of(student), variant.Exercise.Id, VariantKey.Of(variant.Exercise, variant.Givens)));
+        _dealt.Count > 0 && _dealt.Contains((Of(student), variant.Exercise.Id, VariantKey.Of(variant.Exercise, variant.Givens))) && !variant.Exercise.HasOneAnswer();
 
     private string Of(Student student) => _anyones ? "" : student.Id;
 }
