@@ -129,8 +129,7 @@ internal static class ExerciseSheet
             }
             var row = place.Address.Row;
             var note = AnswerNote.Of(place.Part);
-            // The writer of workbooks has no pictures to give (ClosedXML 0.95 measures them with GDI+, which only Windows has), so that what is drawn elsewhere is told here.
-            var ask = place.Part.Choice?.Drawing is null ? place.Part.Ask : $"{place.Part.Ask}\nWhat you see: {SeenText.Of(place.Part, student.AnswersOf(layout.Exercise.Id)[place.Part.Id])}";
+            var ask = AskOf(layout, place, student);
             sheet.Cell(row, layout.Columns.Tag).SetText(place.Tag).AsTag();
             sheet.Cell(row, layout.Columns.Label).SetText(ask).Wrapped();
             var cell = CellAt(sheet, place.Address);
@@ -139,10 +138,19 @@ internal static class ExerciseSheet
             if (NumberFormats.Of(place.Part) is { } format) cell.Style.NumberFormat.Format = format;
             WriteUnit(sheet, layout, row, AnswerNote.Unit(place.Part));
             sheet.Cell(row, layout.Columns.Note).SetText(note).Wrapped().AsQuiet();
-            sheet.Row(row).Height = Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(ask, LabelWidth), TextHeight.Of(note, NoteWidth)));
+            sheet.Row(row).Height = AnswerHeight(ask, note);
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
         }
     }
+
+    /// <summary>What a part asks, and what a student sees drawn elsewhere.</summary>
+    /// <remarks>The writer of workbooks has no pictures to give (ClosedXML 0.95 measures them with GDI+, which only Windows has), so that a drawing is told here.</remarks>
+    public static string AskOf(ExerciseLayout layout, AnswerPlace place, DealtStudent student) => place.Part.Choice?.Drawing is null
+        ? place.Part.Ask
+        : $"{place.Part.Ask}\nWhat you see: {(student.Who.Id == StandIn.Id ? StandIn.Seen : SeenText.Of(place.Part, student.AnswersOf(layout.Exercise.Id)[place.Part.Id]))}";
+
+    /// <summary>The height of an answer's row, in points.</summary>
+    public static double AnswerHeight(string ask, string note) => Math.Max(AnswerRowHeight, Math.Max(TextHeight.Of(ask, LabelWidth), TextHeight.Of(note, NoteWidth)));
 
     private static void WriteOptions(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {

@@ -13,6 +13,9 @@ internal static class StandIn
     /// <inheritdoc cref="Name"/>
     public const string Id = "\uE0A3\uE0A4";
 
+    /// <summary>What the stand-in sees in every drawing: which one a student gets follows from the key, and the stand-in has none.</summary>
+    public const string Seen = "\uE0A5\uE0A6";
+
     /// <summary>A number that no exercise deals: nine digits, where a bench has four.</summary>
     private const decimal FirstValue = 987_650_001;
 

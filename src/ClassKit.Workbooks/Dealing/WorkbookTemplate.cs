@@ -27,6 +27,8 @@ internal sealed class WorkbookTemplate
             .. layout.Exercises.Select(exercise => new Blank(
                 XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, standIn)), student => XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, student)))),
             .. layout.Exercises.SelectMany(exercise => exercise.Options.SelectMany(place => OptionTexts(exercise, place, standIn))),
+            .. layout.Exercises.SelectMany(exercise => Drawn(exercise).Select(place => new Blank(
+                $">{XmlText.Escaped(ExerciseSheet.AskOf(exercise, place, standIn))}<", student => $">{XmlText.Escaped(ExerciseSheet.AskOf(exercise, place, student))}<"))),
         ];
         var parts = PackageParts.Read(workbook);
         var bySheet = layout.Exercises.GroupBy(exercise => sheets[exercise.Sheet]).ToDictionary(sheet => sheet.Key, sheet => sheet.SelectMany(exercise => OnSheet(exercise, standIn, parts[sheet.Key])).ToList());
@@ -34,12 +36,13 @@ internal sealed class WorkbookTemplate
             part.Key.StartsWith("xl/worksheets/", StringComparison.Ordinal) ? [Header, .. bySheet.GetValueOrDefault(part.Key) ?? []] : everywhere))]);
     }
 
-    /// <summary>False for a student whose name reads like a formula, which needs cells of another style, where two lists have an option alike behind one letter, which share one text in the file, and where something was arranged.</summary>
+    /// <summary>False for a student whose name reads like a formula, which needs cells of another style, where two lists have an option alike behind one letter or two drawings one question, which share one text in the file, and where something was arranged.</summary>
     public static bool Suits(PracticeLayout layout, DealtStudent student) =>
         !CellText.LooksLikeFormula(student.Who.Shown) && !CellText.LooksLikeFormula(student.Who.Id)
         && student.Who.Shown.Length > 0
         && !student.HasArrangement
         && !HaveOptionAlike(layout)
+        && !HaveDrawnQuestionAlike(layout)
         && !layout.Exercises.Any(exercise => CellText.LooksLikeFormula(ExerciseSheet.ProblemOf(exercise, student)));
 
     /// <summary>The student's workbook.</summary>
@@ -61,6 +64,8 @@ internal sealed class WorkbookTemplate
             HeightOf(exercise.ProblemRow, xml, student => ExerciseSheet.ProblemHeight(ExerciseSheet.ProblemOf(exercise, student))),
             .. exercise.Options.SelectMany(place => place.List.Options.Select((_, index) =>
                 HeightOf(place.FirstRow + index, xml, student => OptionRows.Height(OptionsOf(exercise, place, student)[index], ExerciseSheet.OptionWidth)))),
+            .. Drawn(exercise).Select(place =>
+                HeightOf(place.Address.Row, xml, student => ExerciseSheet.AnswerHeight(ExerciseSheet.AskOf(exercise, place, student), AnswerNote.Of(place.Part)))),
             .. exercise.Givens.Select(place => new Blank(
                 $">{values[place.Given.Id]}<", student => string.Create(CultureInfo.InvariantCulture, $">{(double)student.GivensOf(exercise.Exercise.Id)[place.Given.Id]}<"))),
         ];
@@ -72,6 +77,14 @@ internal sealed class WorkbookTemplate
 
     private static IReadOnlyList<string> OptionsOf(ExerciseLayout exercise, OptionPlace place, DealtStudent student) =>
         OptionRows.Texts(exercise, place, student.GivensOf(exercise.Exercise.Id));
+
+    private static IEnumerable<AnswerPlace> Drawn(ExerciseLayout exercise) => exercise.Answers.Where(place => place.Part.Choice?.Drawing is not null);
+
+    private static bool HaveDrawnQuestionAlike(PracticeLayout layout)
+    {
+        var asked = layout.Exercises.SelectMany(Drawn).Select(place => place.Part.Ask).ToList();
+        return asked.Count != asked.Distinct(StringComparer.Ordinal).Count();
+    }
 
     private static bool HaveOptionAlike(PracticeLayout layout)
     {

@@ -4,6 +4,7 @@ using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
+using ClassKit.Tests.Exercises;
 using ClassKit.Workbooks.Dealing;
 using ClassKit.Workbooks.Filling;
 using ClassKit.Workbooks.Returned;
@@ -55,6 +56,20 @@ public sealed class DealtWorkbookWriterTests : IDisposable
 
         Assert.All(dealt.Students, student => Assert.Equal(writer.LayOut(student), writer.Write(student)));
     }
+
+    /// <summary>Whatever an exercise brings, a choice, a drawing or an answer in words, its workbooks come from a template and are no other for it.</summary>
+    [Theory]
+    [MemberData(nameof(Shipped))]
+    public void A_workbook_of_an_exercise_that_ships_is_the_one_laid_out_by_itself(string id)
+    {
+        var exercise = ShippedExercises.All.First(exercise => exercise.Id == id);
+        var dealt = Dealer.Deal("lesson", "Lesson", [exercise], SampleClass.Dealt.Marking, new("Class", [.. Enumerable.Range(1, 2).Select(number => new Student($"s-{number}", $"Student {number}"))]), 5).Class!;
+        var writer = new DealtWorkbookWriter(dealt);
+
+        Assert.All(dealt.Students, student => Assert.Equal(writer.LayOut(student), writer.Write(student)));
+    }
+
+    public static TheoryData<string> Shipped => [.. ShippedExercises.All.Select(exercise => exercise.Id)];
 
     [Fact]
     public void Every_given_stands_where_it_was_dealt_under_its_name_and_is_locked()
