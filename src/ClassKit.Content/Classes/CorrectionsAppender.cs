@@ -16,17 +16,15 @@ public static class CorrectionsAppender
     {
         ArgumentNullException.ThrowIfNull(corrections);
         var text = Encoding.UTF8.GetString(table ?? []).TrimStart('\uFEFF');
-        var end = text.Contains('\n', StringComparison.Ordinal) && !text.Contains("\r\n", StringComparison.Ordinal) ? "\n"
-            : text.Contains('\r', StringComparison.Ordinal) && !text.Contains('\n', StringComparison.Ordinal) ? "\r" : "\r\n";
         var plain = text.ReplaceLineEndings("\n");
-        var separator = CsvReader.SeparatorOf(plain);
-        var head = CsvReader.Read(plain, separator, new ProblemList("")).FirstOrDefault(record => !record.IsBlank)?.Fields.Select(field => field.Trim().ToLowerInvariant()).ToList();
+        var shape = CsvShape.Of(text);
+        var head = CsvReader.Read(plain, shape.Separator, new ProblemList("")).FirstOrDefault(record => !record.IsBlank)?.Fields.Select(field => field.Trim().ToLowerInvariant()).ToList();
 
         var added = new StringBuilder();
-        if (plain.Length > 0 && !plain.EndsWith('\n')) added.Append(end);
-        if (head is null) added.AppendJoin(separator, CorrectionsReader.Columns).Append(end);
+        if (plain.Length > 0 && !plain.EndsWith('\n')) added.Append(shape.End);
+        if (head is null) added.Append(shape.Line(CorrectionsReader.Columns));
         foreach (var correction in corrections)
-            added.AppendJoin(separator, (head ?? [.. CorrectionsReader.Columns]).Select(column => Quoted(Field(correction, column, separator), separator))).Append(end);
+            added.Append(shape.Line((head ?? [.. CorrectionsReader.Columns]).Select(column => Field(correction, column, shape.Separator))));
         return Encoding.UTF8.GetBytes(added.ToString());
     }
 
@@ -40,7 +38,4 @@ public static class CorrectionsAppender
         "reason" => correction.Reason,
         _ => "",
     };
-
-    private static string Quoted(string field, char separator) =>
-        field.AsSpan().IndexOfAny(separator, '"', '\n') < 0 ? field : $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }
