@@ -34,7 +34,7 @@ internal static class ParallelJudging
                 item =>
                 {
                     judged.Add(ItemJudging.Judge(grader, item));
-                    count.Next();
+                    count.Next(item.Path);
                 });
         }
         catch (AggregateException several) when (several.InnerExceptions.All(one => one is OperationCanceledException))
