@@ -20,5 +20,5 @@ internal static class DeskCommand
     /// <summary>Apart, so that the server is loaded by this command only.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static int Open(Report report, string? folder, bool opensBrowser) =>
-        DeskRun.OpenAsync(folder, opensBrowser, report.Output, report.Errors, report.Stopping).GetAwaiter().GetResult() is { } refused ? report.Problems([refused]) : ExitCode.Done;
+        DeskRun.OpenAsync(folder, opensBrowser, report.Output, report.Errors, () => RecordOptions.Now, report.Stopping).GetAwaiter().GetResult() is { } refused ? report.Problems([refused]) : ExitCode.Done;
 }

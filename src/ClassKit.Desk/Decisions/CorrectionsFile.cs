@@ -11,17 +11,20 @@ internal static class CorrectionsFile
 {
     private static readonly Lock Changing = new();
 
-    /// <summary>Puts a correction at the end, in place of one of the same answer.</summary>
+    /// <summary>Puts corrections at the end, in place of those of the same answers.</summary>
     /// <returns>Why it could not be; null if it was.</returns>
-    public static Diagnostic? Put(Round round, DealtClass dealt, Correction correction) => Change(round, table =>
+    public static Diagnostic? Put(Round round, DealtClass dealt, IReadOnlyList<Correction> corrections) => Change(round, table =>
     {
-        var others = table is null ? null : CorrectionsEraser.Without(table, dealt, correction.Student, correction.Exercise, correction.Part) ?? table;
-        return [.. others ?? [], .. CorrectionsAppender.Lines(others, [correction])];
+        var others = corrections.Aggregate(table, (left, one) => left is null ? null : Without(left, dealt, one.Student, one.Exercise, one.Part));
+        return [.. others ?? [], .. CorrectionsAppender.Lines(others, corrections)];
     });
 
-    /// <summary>Takes the correction of an answer out.</summary>
-    /// <returns>Why it could not be; null if it was, or was not there.</returns>
-    public static Diagnostic? Remove(Round round, DealtClass dealt, string student, string exercise, string part) => Change(round, table => table is null ? null : CorrectionsEraser.Without(table, dealt, student, exercise, part));
+    /// <summary>Takes the corrections of answers out; those that are not there are passed over.</summary>
+    /// <returns>Why it could not be; null if it was.</returns>
+    public static Diagnostic? Remove(Round round, DealtClass dealt, IReadOnlyList<(string Student, string Exercise, string Part)> answers) =>
+        Change(round, table => table is null ? null : answers.Aggregate(table, (left, one) => Without(left, dealt, one.Student, one.Exercise, one.Part)));
+
+    private static byte[] Without(byte[] table, DealtClass dealt, string student, string exercise, string part) => CorrectionsEraser.Without(table, dealt, student, exercise, part) ?? table;
 
     private static Diagnostic? Change(Round round, Func<byte[]?, byte[]?> change)
     {

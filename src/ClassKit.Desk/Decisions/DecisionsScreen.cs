@@ -3,6 +3,9 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Serving;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Marking;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Desk.Decisions;
 
@@ -16,30 +19,60 @@ internal static class DecisionsScreen
         routes.LookInside(Page, visit => visit.InRound((known, state) => Show(visit, known, state, [])));
         routes.TakeInside(Page + "/decide", visit => visit.InRound((known, state) => Decide(visit, known, state)));
         routes.TakeInside(Page + "/undo", visit => visit.InRound((known, state) => Undo(visit, known, state)));
+        routes.TakeInside(Page + "/whose", visit => visit.InRound((known, state) => Whose(visit, known, state)));
         routes.TakeInside(Page + "/take-over", visit => visit.InRound((_, state) => visit.Begin(RoundGrading.Again(state, takesOver: true))));
     }
 
     private static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) => visit.Show<DecisionsPage>(
-        (nameof(DecisionsPage.Class), known), (nameof(DecisionsPage.Round), state), (nameof(DecisionsPage.Problems), problems), (nameof(DecisionsPage.Student), visit.Typed("student")), (nameof(DecisionsPage.Part), visit.Typed("part")));
+        (nameof(DecisionsPage.Class), known), (nameof(DecisionsPage.Round), state), (nameof(DecisionsPage.Problems), problems), (nameof(DecisionsPage.Student), visit.Typed("student")), (nameof(DecisionsPage.Part), visit.Typed("part")), (nameof(DecisionsPage.Again), (Func<string, string?>)visit.Sent));
 
+    /// <summary>Every answer to the part that got points, under its own reason or that of all.</summary>
     private static Task Decide(Visit visit, ClassEntry known, RoundState state)
     {
         var asked = visit.Typed("part").Split('.');
-        var answer = state.Grades?.Students.FirstOrDefault(student => student.Who.Id == visit.Typed("student"))?.Answers.FirstOrDefault(one => asked is [var exercise, var part] && one.Exercise.Id == exercise && one.Part.Id == part);
-        if (answer is null) return visit.Nothing();
+        List<(Student Who, AnswerGrade Answer)> answers =
+        [
+            .. (state.Grades?.Students ?? []).Where(student => visit.Typed("points." + student.Who.Id).Length > 0)
+                .SelectMany(student => student.Answers.Where(one => asked is [var exercise, var part] && one.Exercise.Id == exercise && one.Part.Id == part).Select(answer => (student.Who, answer))),
+        ];
+        if (answers.Count == 0) return Show(visit, known, state, [new("points", null, "No points were typed", "Type the points of at least one answer.")]);
         List<Diagnostic> problems = [];
-        if (!decimal.TryParse(visit.Typed("points").Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points) || points > answer.Part.Points)
-            problems.Add(new("points", null, $"The points are `{visit.Typed("points")}`", string.Create(CultureInfo.InvariantCulture, $"Type the points that the answer is to have, from 0 to {answer.Part.Points:0.##}.")));
-        if (visit.Typed("reason").Length == 0) problems.Add(new("reason", null, "There is no reason", "Write one: the student reads it in the feedback."));
+        List<Correction> corrections = [.. answers.Select(one => Read(visit, one.Who, one.Answer, problems)).OfType<Correction>()];
         if (problems.Count > 0) return Show(visit, known, state, problems);
-        var failure = CorrectionsFile.Put(state.Round, state.Dealt, new(visit.Typed("student"), answer.Exercise.Id, answer.Part.Id, points, visit.Typed("reason")));
+        var failure = CorrectionsFile.Put(state.Round, state.Dealt, corrections);
         return failure is null ? visit.Begin(RoundGrading.Again(state, takesOver: false)) : Show(visit, known, state, [failure]);
+    }
+
+    private static Correction? Read(Visit visit, Student who, AnswerGrade answer, List<Diagnostic> problems)
+    {
+        var (typed, reason) = (visit.Typed("points." + who.Id), visit.Typed("reason." + who.Id) is { Length: > 0 } own ? own : visit.Typed("reason"));
+        if (!decimal.TryParse(typed.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var points) || points > answer.Part.Points)
+            problems.Add(new("points", null, $"The points of {who.Shown} are `{typed}`", string.Create(CultureInfo.InvariantCulture, $"Type the points that the answer is to have, from 0 to {answer.Part.Points:0.##}.")));
+        else if (reason.Length == 0) problems.Add(new("reason", null, $"There is no reason for {who.Shown}", "Write one for all of them or for this student: it is read in the feedback."));
+        else return new(who.Id, answer.Exercise.Id, answer.Part.Id, points, reason);
+        return null;
     }
 
     private static Task Undo(Visit visit, ClassEntry known, RoundState state)
     {
-        if (visit.Typed("part").Split('.') is not [var exercise, var part]) return visit.Nothing();
-        var failure = CorrectionsFile.Remove(state.Round, state.Dealt, visit.Typed("student"), exercise, part);
+        List<(string, string, string)> back = [.. visit.All("back").Select(one => one.Split('.', 3)).Where(one => one.Length == 3).Select(one => (one[2], one[0], one[1]))];
+        if (back.Count == 0) return Show(visit, known, state, [new("back", null, "Nothing was ticked", "Tick what is to be taken back.")]);
+        var failure = CorrectionsFile.Remove(state.Round, state.Dealt, back);
         return failure is null ? visit.Begin(RoundGrading.Again(state, takesOver: false)) : Show(visit, known, state, [failure]);
+    }
+
+    /// <summary>From whom a file is that says so nowhere: its name says it from now on, and nothing else of it changes.</summary>
+    private static Task Whose(Visit visit, ClassEntry known, RoundState state)
+    {
+        var file = state.Unclear.FirstOrDefault(one => one.File == visit.Typed("file"));
+        var who = state.Dealt.Students.FirstOrDefault(seat => seat.Who.Id == visit.Typed("student"));
+        if (file is null) return visit.Nothing();
+        if (who is null) return Show(visit, known, state, []);
+        if (FolderFiles.In(state.Round.Returned).FirstOrDefault(path => path == file.File) is not { } found)
+            return Show(visit, known, state, [new(file.File, null, "It lies inside an archive", "Take it out of there, and hand it in by itself.")]);
+        var to = Path.Combine(state.Round.Returned, $"{who.Who.Id} {Path.GetFileName(found)}");
+        if (Path.Exists(to)) return Show(visit, known, state, [new(file.File, null, "A file of that student and name lies there already", "Nothing was changed.")]);
+        File.Move(Path.Combine(state.Round.Returned, found), to);
+        return visit.Begin(RoundGrading.Judge(state));
     }
 }

@@ -51,7 +51,19 @@ internal sealed class FolderHolder : IDisposable
         lock (_changing)
         {
             _lock?.Dispose();
-            foreach (var folder in _borrowed.Where(Directory.Exists)) Directory.Delete(folder, recursive: true);
+            foreach (var folder in _borrowed.Where(Directory.Exists)) GiveBack(folder);
+        }
+    }
+
+    private static void GiveBack(string folder)
+    {
+        try
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            // A program has a file of it open, or another desk takes it away at this moment; the next look round does it otherwise.
         }
     }
 }

@@ -19,6 +19,9 @@ public sealed record Round(string Class, string Folder)
     /// <summary>What students handed in.</summary>
     public string Returned => Path.Combine(Folder, "returned");
 
+    /// <summary>Answers on paper, typed into a workbook.</summary>
+    public string Paper => Path.Combine(Folder, "paper", "paper-answers.xlsx");
+
     /// <summary>Grades and feedback.</summary>
     public string Graded => Path.Combine(Folder, "graded");
 

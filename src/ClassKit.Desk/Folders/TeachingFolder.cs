@@ -15,6 +15,9 @@ public sealed record TeachingFolder(string Root)
     /// <summary>Below it lie lesson packs that were kept.</summary>
     public const string PacksName = "packs";
 
+    /// <summary>Below it lies what classes measured.</summary>
+    public const string MeasuredName = "measured";
+
     private static readonly EnumerationOptions WithoutLinks = new() { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint };
 
     /// <summary>True for the invented class, in a folder that goes away with the desk.</summary>
@@ -43,6 +46,9 @@ public sealed record TeachingFolder(string Root)
     /// <summary>The lesson of a key; null if there is none.</summary>
     public LessonEntry? Lesson(string? key) => Lessons().FirstOrDefault(entry => entry.Key == key);
 
+    /// <summary>Every authored file of a kind, whatever is wrong with it.</summary>
+    public IReadOnlyList<string> PathsOf(ContentKind kind) => [.. Found(Library.OfPaths()).Where(item => item.Kind == kind).Select(item => item.Path)];
+
     /// <summary>The rounds of a class, the latest first.</summary>
     public IReadOnlyList<Round> Rounds(ClassEntry known)
     {
@@ -70,6 +76,14 @@ public sealed record TeachingFolder(string Root)
         return Path.Combine(Root, PacksName, known.Key, lesson.Key);
     }
 
+    /// <summary>Where it lies what a class measured of a lesson.</summary>
+    public Measured MeasuredOf(ClassEntry known, LessonEntry lesson)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        ArgumentNullException.ThrowIfNull(lesson);
+        return new(Path.Combine(Root, MeasuredName, known.Key, lesson.Key));
+    }
+
     /// <summary>Every plain file that an instructor may change: what was authored, and tables.</summary>
     public IReadOnlyList<TextEntry> Texts()
     {
@@ -91,16 +105,16 @@ public sealed record TeachingFolder(string Root)
     private IEnumerable<FileInfo> Authored()
     {
         var root = new DirectoryInfo(Root);
-        return root.EnumerateFiles().Concat(root.EnumerateDirectories().Where(folder => folder.Name is not (RoundsName or PacksName) && folder.Name[0] != '.').SelectMany(folder => folder.EnumerateFiles("*", WithoutLinks)))
+        return root.EnumerateFiles().Concat(root.EnumerateDirectories().Where(folder => folder.Name is not (RoundsName or PacksName or MeasuredName) && folder.Name[0] != '.').SelectMany(folder => folder.EnumerateFiles("*", WithoutLinks)))
             .Where(file => file.Name[0] != '.' && file.LinkTarget is null).OrderBy(file => file.FullName, StringComparer.Ordinal);
     }
 
     private string RoundsOf(ClassEntry known) => Path.Combine(Root, RoundsName, known.Key);
 
-    private IEnumerable<CheckedItem> Found(Library library) => ContentChecker.Recognised(library.At(Root), RoundsName, PacksName);
+    private IEnumerable<CheckedItem> Found(Library library) => ContentChecker.Recognised(library.At(Root), RoundsName, PacksName, MeasuredName);
 
     /// <summary>The path below the folder, made one step of an address.</summary>
-    private string KeyOf(string path) => PlainKey.Of(Path.GetRelativePath(Root, path));
+    public string KeyOf(string path) => PlainKey.Of(Path.GetRelativePath(Root, path));
 
     /// <summary>The list that lies beside a profile.</summary>
     private static string? RosterBeside(Library library, string profile)

@@ -5,8 +5,12 @@ namespace ClassKit.Desk.Jobs;
 /// <summary>A piece of long work: it goes on while nobody looks, and can be looked at and stopped from any page.</summary>
 public sealed class Job : IProgress<RunProgress>, IDisposable
 {
+    /// <summary>As many lines as can be read while they pass.</summary>
+    private const int Shown = 10;
+
     private readonly CancellationTokenSource _stop = new();
     private readonly Lock _changing = new();
+    private readonly Queue<string> _lately = [];
     private RunProgress? _progress;
     private JobEnd? _end;
     private JobState _state;
@@ -37,6 +41,15 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
         }
     }
 
+    /// <summary>What was done lately, by name, the latest last; empty where nothing has a name.</summary>
+    public IReadOnlyList<string> Lately
+    {
+        get
+        {
+            lock (_changing) return [.. _lately];
+        }
+    }
+
     /// <summary>What came of it; null as long as nothing has, and where it was stopped.</summary>
     public JobEnd? End
     {
@@ -52,7 +65,13 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
     /// <inheritdoc/>
     public void Report(RunProgress value)
     {
-        lock (_changing) _progress = value;
+        lock (_changing)
+        {
+            _progress = value;
+            if (value.What is not { } what) return;
+            _lately.Enqueue(what);
+            if (_lately.Count > Shown) _lately.Dequeue();
+        }
     }
 
     /// <summary>Stops it; what was there before stays as it was.</summary>

@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Output.Writing;
 using ClassKit.Wording.Notes;
 
@@ -17,6 +18,13 @@ public sealed record JobEnd(IReadOnlyList<string> Lines, IReadOnlyList<Diagnosti
     {
         ArgumentNullException.ThrowIfNull(written);
         return new([.. written.Notes.SelectMany(NoteWords.Of)], [.. written.Problems.Distinct()]);
+    }
+
+    /// <summary>What came of work that wrote no folder.</summary>
+    public static JobEnd Of(Produced produced)
+    {
+        ArgumentNullException.ThrowIfNull(produced);
+        return new([.. produced.Notes.SelectMany(NoteWords.Of)], [.. produced.Problems.Distinct()]);
     }
 
     /// <summary>Nothing, and why.</summary>

@@ -43,6 +43,6 @@ internal static class KitchenScreen
         var roster = known.Roster is { } list ? RosterReader.Read(list) : null;
         return visit.Show<KitchenPage>(
             (nameof(KitchenPage.Class), known), (nameof(KitchenPage.Text), typed ?? file?.Text ?? ""), (nameof(KitchenPage.Stamp), file?.Stamp ?? ""), (nameof(KitchenPage.Problems), problems), (nameof(KitchenPage.Roster), roster),
-            (nameof(KitchenPage.ProfileText), visit.Folder.TextAt(known.File)), (nameof(KitchenPage.RosterText), visit.Folder.TextAt(known.Roster)), (nameof(KitchenPage.HasRounds), visit.Folder.Rounds(known).Count > 0), (nameof(KitchenPage.IsKept), visit.Typed("kept").Length > 0 && typed is null));
+            (nameof(KitchenPage.ProfileText), visit.Folder.TextAt(known.File)), (nameof(KitchenPage.RosterText), visit.Folder.TextAt(known.Roster)), (nameof(KitchenPage.IsKept), visit.Typed("kept").Length > 0 && typed is null));
     }
 }

@@ -11,6 +11,12 @@ if (job) {
       document.querySelector("#job-words").textContent = now.words;
       const bar = document.querySelector("#job-progress");
       if (now.total) { bar.max = now.total; bar.value = now.done; } else bar.removeAttribute("value");
+      document.querySelector("#job-lately").replaceChildren(...now.lately.map(line => {
+        const [item, text] = [document.createElement("li"), document.createElement("bdi")];
+        text.textContent = line;
+        item.append(text);
+        return item;
+      }));
       if (!now.isOpen) { location.reload(); return; }
     } catch {
       document.querySelector("#job-words").textContent = "The desk does not answer. If it was closed, open it again: nothing is lost.";

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
 
@@ -11,27 +12,39 @@ public static class DeskRun
     /// <param name="opensBrowser">False only to say the address.</param>
     /// <param name="output">Where it is said where the desk is.</param>
     /// <param name="ours">Where mistakes of ours go.</param>
+    /// <param name="now">The clock.</param>
     /// <param name="cancellation">Closes the desk.</param>
     /// <returns>Why it could not be opened; null where it was, and is closed now.</returns>
-    public static async Task<Diagnostic?> OpenAsync(string? folder, bool opensBrowser, TextWriter output, TextWriter ours, CancellationToken cancellation)
+    public static async Task<Diagnostic?> OpenAsync(string? folder, bool opensBrowser, TextWriter output, TextWriter ours, Func<DateTimeOffset> now, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(ours);
+        ArgumentNullException.ThrowIfNull(now);
         var folders = new FolderHolder();
         if (folder is not null && Opened(folders, folder) is { } refused)
         {
             folders.Dispose();
             return refused;
         }
-        await using var desk = await OpenDesk.StartAsync(folders, new(), bug => ours.WriteLine($"A mistake of ours, sorry; the desk stays open. Please report this:\n{bug}"));
+        await using var desk = await OpenDesk.StartAsync(folders, new(), bug => ours.WriteLine($"A mistake of ours, sorry; the desk stays open. Please report this:\n{bug}"), now);
         using var doorway = opensBrowser ? Doorway.Open(desk.Entrance, folders.Current?.Root) : null;
+        var ended = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        using var terminated = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
+        using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, End);
         await output.WriteLineAsync(doorway is null ? "The desk is open. Its address works once, in one browser of this machine:" : "The desk opens in your browser. If it does not, this address works once, in one browser of this machine:");
         await output.WriteLineAsync(desk.Entrance);
         await output.WriteLineAsync("Ctrl+C closes the desk; so does the last line of every page.");
         await output.FlushAsync(CancellationToken.None);
-        await Task.WhenAny(desk.Closing, Task.Delay(Timeout.Infinite, cancellation));
+        await Task.WhenAny(desk.Closing, ended.Task, Task.Delay(Timeout.Infinite, cancellation));
         await output.WriteLineAsync("The desk is closed. What was handed out, judged and decided lies in the folder.");
         return null;
+
+        // Whoever ends the program from outside ends it as Ctrl+C does: work is stopped whole, and what was borrowed is given back.
+        void End(PosixSignalContext signal)
+        {
+            signal.Cancel = true;
+            ended.TrySetResult();
+        }
     }
 
     private static Diagnostic? Opened(FolderHolder folders, string folder) => Directory.Exists(folder)

@@ -42,12 +42,13 @@ internal sealed class OpenDesk : IAsyncDisposable
     /// <param name="folders">The folder; given back when the desk closes.</param>
     /// <param name="limits">How much a browser may send.</param>
     /// <param name="ours">Told of mistakes of ours.</param>
-    public static async Task<OpenDesk> StartAsync(FolderHolder folders, UploadLimits limits, Action<Exception> ours)
+    /// <param name="now">The clock.</param>
+    public static async Task<OpenDesk> StartAsync(FolderHolder folders, UploadLimits limits, Action<Exception> ours, Func<DateTimeOffset> now)
     {
         ArgumentNullException.ThrowIfNull(folders);
         var jobs = new JobQueue(ours);
         var desk = new OpenDesk(Build(limits), folders, jobs);
-        desk.Route(limits, ours);
+        desk.Route(limits, ours, now);
         await desk._server.StartAsync();
         desk.Authority = new Uri(desk._server.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single()).Authority;
         return desk;
@@ -78,9 +79,9 @@ internal sealed class OpenDesk : IAsyncDisposable
         return builder.Build();
     }
 
-    private void Route(UploadLimits limits, Action<Exception> ours)
+    private void Route(UploadLimits limits, Action<Exception> ours, Func<DateTimeOffset> now)
     {
-        var desk = new DeskState(Keys, limits, _folders, _jobs, () => _closing.TrySetResult());
+        var desk = new DeskState(Keys, limits, _folders, _jobs, now, () => _closing.TrySetResult());
         var server = _server;
         server.UsePathBase("/" + Keys.Room);
         server.Use(next => context => Answer(context, next, ours));

@@ -3,6 +3,7 @@ using ClassKit.Desk.Decisions;
 using ClassKit.Desk.HandOut;
 using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Look;
+using ClassKit.Desk.Marks;
 using ClassKit.Desk.People;
 using ClassKit.Desk.Prep;
 using ClassKit.Desk.Progress;
@@ -25,13 +26,18 @@ internal static class Screens
         PassScreen.AddTo(routes);
         ProgressScreen.AddTo(routes);
         PrepScreen.AddTo(routes);
+        MeasuredScreen.AddTo(routes);
         HandOutScreen.AddTo(routes);
         RoundScreen.AddTo(routes);
         ReturnsScreen.AddTo(routes);
+        PaperScreen.AddTo(routes);
         DecisionsScreen.AddTo(routes);
         AgainScreen.AddTo(routes);
+        MarksScreen.AddTo(routes);
+        WorkScreen.AddTo(routes);
         PeopleScreen.AddTo(routes);
         KitchenScreen.AddTo(routes);
+        RosterScreen.AddTo(routes);
         TextScreen.AddTo(routes);
         SumsScreen.AddTo(routes);
     }

@@ -1,14 +1,57 @@
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Jobs;
+using ClassKit.Desk.Marks;
 using ClassKit.Desk.Serving;
+using ClassKit.Records.Storage;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Recording;
+using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Skills;
 
 namespace ClassKit.Desk.People;
 
-/// <summary>One student: what they were dealt, how it went, feedback, and every answer to correct.</summary>
+/// <summary>One student: what they were dealt, how it went, feedback, every answer to change, skills over time, and all that is on record, to be given out or erased.</summary>
 internal static class PeopleScreen
 {
-    public static void AddTo(DeskRoutes routes) => routes.LookInside("people/{class}/{student}", visit => visit.InClass(known =>
+    private const string Page = "people/{class}/{student}";
+
+    public static void AddTo(DeskRoutes routes)
     {
-        IReadOnlyList<RoundState> rounds = [.. visit.Folder.Rounds(known).Select(visit.Look).OfType<RoundState>().Where(state => state.Dealt.Students.Any(seat => seat.Who.Id == visit.Step("student")))];
-        return rounds.Count == 0 ? visit.Nothing() : visit.Show<StudentPage>((nameof(StudentPage.Class), known), (nameof(StudentPage.Rounds), rounds), (nameof(StudentPage.Id), visit.Step("student")));
-    }));
+        routes.LookInside(Page, visit => WithPerson(visit, person => visit.Show<StudentPage>(
+            (nameof(StudentPage.Class), person.Class), (nameof(StudentPage.Who), person.Who), (nameof(StudentPage.Rounds), person.Rounds), (nameof(StudentPage.Arranged), person.Arranged),
+            (nameof(StudentPage.Terms), TermEntry.Of(visit.Folder, person.Class).Where(term => term.Plan.Model?.Class.Students.Any(student => student.Id == person.Who.Id) == true).ToList()), (nameof(StudentPage.IsOnRecord), File.Exists(RecordPlace.Of(visit.Folder.Root))))));
+        routes.LookInside(Page + "/skills", visit => WithPerson(visit, person => MadeFiles.Answer(visit, Skills(person), $"students/{person.Who.Id}.html")));
+        routes.LookInside(Page + "/record", visit => WithPerson(visit, person => Record(visit, person)));
+        routes.LookInside(Page + "/erase", visit => WithPerson(visit, person => visit.Show<ErasePage>((nameof(ErasePage.Class), person.Class), (nameof(ErasePage.Who), person.Who))));
+        routes.TakeInside(Page + "/erase/look", visit => WithPerson(visit, person => visit.Begin(Erasing(visit, person, isMeant: false))));
+        routes.TakeInside(Page + "/erase", visit => WithPerson(visit, person => visit.Begin(Erasing(visit, person, isMeant: true))));
+    }
+
+    private static Task WithPerson(Visit visit, Func<Person, Task> answer) => visit.InClass(known => Person.Of(visit, known) is { } person ? answer(person) : visit.Nothing());
+
+    private static IReadOnlyList<OutputFile> Skills(Person person)
+    {
+        List<string> graded = [.. person.Rounds.Where(round => round.Grades is not null).Select(round => round.Round.Graded)];
+        if (graded.Count == 0) return [];
+        var request = FollowSkills.Read(graded, null, null);
+        return request.Succeeded ? FollowSkills.Write(FollowSkills.Run(request.Model, Run.Unwatched)).Files : [];
+    }
+
+    /// <summary>All that the record holds of them, as tables in a zip.</summary>
+    private static Task Record(Visit visit, Person person)
+    {
+        var shown = OnRecord(visit.Folder.Root, visit.Desk.Now, record => Produced.Of(ShowStudent.Run(new(record, person.Who.Id), Run.Unwatched), ShowStudent.Write));
+        return shown.Succeeded
+            ? ZipAnswer.Of(visit, $"{person.Who.Id}.zip", shown.Files.Select(file => (file.Path, (Func<byte[]>)(() => file.Content))))
+            : visit.Show<Frame.WordPage>((nameof(Frame.WordPage.Title), person.Who.Shown), (nameof(Frame.WordPage.Words), string.Join(" ", shown.Problems.Select(problem => $"{problem.Found}. {problem.Expected}"))));
+    }
+
+    private static JobOrder Erasing(Visit visit, Person person, bool isMeant)
+    {
+        var (folder, author, page) = (visit.Folder.Root, visit.Author(visit.Typed("why")), $"people/{person.Class.Key}/{person.Who.Id}");
+        return new(isMeant ? $"Erase {person.Who.Shown} from the record" : $"See what erasing {person.Who.Shown} comes to", isMeant ? page : page + "/erase", isMeant ? person.Who.Shown : "Erase, or not",
+            run => JobEnd.Of(OnRecord(folder, author.Now, record => Produced.Of(EraseStudent.Run(new(record, author, person.Who.Id, isMeant), run), EraseStudent.Write))));
+    }
+
+    private static Produced OnRecord(string folder, DateTimeOffset now, Func<TeachingRecord, Produced> work) => Produced.Within(RecordPlace.Open(folder, now, mayBegin: false), work);
 }

@@ -13,7 +13,7 @@ internal static class ProgressScreen
         routes.Look("jobs/{id}", visit => With(visit, job => job is { State: JobState.Done, Order.GoesOn: true, End: { Problems.Count: 0, Lines.Count: 0 } }
             ? visit.GoTo(job.Order.Next)
             : visit.Show<JobPage>((nameof(JobPage.Job), job))));
-        routes.Look("jobs/{id}/now", visit => With(visit, job => visit.Write("application/json", JsonSerializer.SerializeToUtf8Bytes(new { isOpen = job.IsOpen, words = JobWords.Of(job), done = job.Progress?.Done, total = job.Progress?.Total, tab = JobWords.Tab(job) }))));
+        routes.Look("jobs/{id}/now", visit => With(visit, job => visit.Write("application/json", JsonSerializer.SerializeToUtf8Bytes(new { isOpen = job.IsOpen, words = JobWords.Of(job), done = job.Progress?.Done, total = job.Progress?.Total, lately = job.Lately, tab = JobWords.Tab(job) }))));
         routes.Take("jobs/{id}/stop", visit => With(visit, job =>
         {
             job.Stop();

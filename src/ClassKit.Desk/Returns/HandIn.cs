@@ -11,12 +11,16 @@ internal static class HandIn
     private const int MostAlike = 1_000;
 
     /// <summary>Takes files in as they come.</summary>
+    /// <param name="folder">Where a file lies until it is whole.</param>
+    /// <param name="into">Where it lies then.</param>
+    /// <param name="files">What is sent.</param>
+    /// <param name="cancellation">Nobody waits any more.</param>
     /// <returns>How many are new; null if the last one broke off, of which nothing is kept then.</returns>
-    public static async Task<int?> TakeAsync(Round round, SentFiles files, CancellationToken cancellation)
+    public static async Task<int?> TakeAsync(string folder, string into, SentFiles files, CancellationToken cancellation)
     {
-        var work = Path.Combine(round.Folder, ".incoming");
+        var work = Path.Combine(folder, ".incoming");
         Directory.CreateDirectory(work);
-        Directory.CreateDirectory(round.Returned);
+        Directory.CreateDirectory(into);
         var part = Path.Combine(work, "part");
         var count = 0;
         try
@@ -24,7 +28,7 @@ internal static class HandIn
             await foreach (var (name, content) in files.Each(cancellation))
             {
                 await using (var file = File.Create(part)) await content.CopyToAsync(file, cancellation);
-                if (Keep(part, round.Returned, HandedInName.Of(name))) count++;
+                if (Keep(part, into, HandedInName.Of(name))) count++;
             }
             return count;
         }

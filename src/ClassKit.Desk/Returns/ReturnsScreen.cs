@@ -1,3 +1,4 @@
+using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Frame;
@@ -15,8 +16,7 @@ internal static class ReturnsScreen
 
     public static void AddTo(DeskRoutes routes)
     {
-        routes.LookInside(Page, visit => visit.InRound((known, state) => visit.Show<ReturnsPage>(
-            (nameof(ReturnsPage.Class), known), (nameof(ReturnsPage.Round), state), (nameof(ReturnsPage.Files), FolderFiles.In(state.Round.Returned).Count), (nameof(ReturnsPage.HasInvented), HasInvented(visit, state)))));
+        routes.LookInside(Page, visit => visit.InRound((known, state) => Show(visit, known, state, [])));
         routes.Receive(Page, (visit, files) => visit.InRound((_, state) => Take(visit, state, files)));
         routes.TakeInside(Page + "/judge", visit => visit.InRound((_, state) => visit.Begin(RoundGrading.Judge(state))));
         routes.TakeInside(Page + "/invented", visit => visit.InRound((_, state) =>
@@ -26,9 +26,13 @@ internal static class ReturnsScreen
         }));
     }
 
+    /// <summary>Shows what came back, with what is wrong.</summary>
+    public static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) => visit.Show<ReturnsPage>(
+        (nameof(ReturnsPage.Class), known), (nameof(ReturnsPage.Round), state), (nameof(ReturnsPage.Files), FolderFiles.In(state.Round.Returned).Count), (nameof(ReturnsPage.HasInvented), HasInvented(visit, state)), (nameof(ReturnsPage.Problems), problems));
+
     private static async Task Take(Visit visit, RoundState state, SentFiles files)
     {
-        if (await HandIn.TakeAsync(state.Round, files, visit.Context.RequestAborted) is not null) await visit.Begin(RoundGrading.Judge(state));
+        if (await HandIn.TakeAsync(state.Round.Folder, state.Round.Returned, files, visit.Context.RequestAborted) is not null) await visit.Begin(RoundGrading.Judge(state));
         else await visit.Show<WordPage>((nameof(WordPage.Title), "Not all of it came through"), (nameof(WordPage.Words), "What came whole is kept, and nothing else. Hand the rest in again, in smaller lots if it was more than a gigabyte."));
     }
 

@@ -25,11 +25,11 @@ internal static class RoundGrading
     private static JobOrder Order(RoundState state, string page, string title, string what, Func<GradePaths, UseCases.Running.Run, Produced> make)
     {
         var round = state.Round;
-        var target = new OutputTarget(round.Graded, GradeClass.Kind, round.Dealt, round.Returned);
+        var target = new OutputTarget(round.Graded, GradeClass.Kind, round.Dealt, round.Returned, round.Paper);
         return new(what, $"rounds/{round.Class}/{round.Name}/{page}", title, run =>
         {
             Directory.CreateDirectory(round.Returned);
-            var paths = new GradePaths(round.Dealt, WhatCameBack(round)) { Graded = round.Graded };
+            var paths = new GradePaths(round.Dealt, WhatCameBack(round)) { Graded = round.Graded, Paper = File.Exists(round.Paper) ? round.Paper : null };
             return JobEnd.Of(OutputFolder.Write(target, () => make(paths, run), run));
         });
     }

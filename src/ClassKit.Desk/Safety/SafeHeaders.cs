@@ -25,7 +25,7 @@ internal static class SafeHeaders
     /// <param name="script">How the policy names the page's one script, by its digest; null for a page without, which is nearly every one. A page with a script is cut off from the desk.</param>
     public static void OfSheet(HttpResponse response, string? script)
     {
-        var sandbox = script is null ? "allow-same-origin allow-popups allow-downloads allow-modals" : "allow-scripts allow-modals";
+        var sandbox = script is null ? "allow-same-origin allow-popups allow-downloads allow-modals" : "allow-scripts allow-modals allow-downloads";
         response.Headers.ContentSecurityPolicy =
             $"default-src 'none'; style-src 'unsafe-inline'; img-src data:; form-action 'none'; base-uri 'none'; frame-ancestors 'self'; sandbox {sandbox}{(script is null ? "" : $"; script-src {script}")}";
     }

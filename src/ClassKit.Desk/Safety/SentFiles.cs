@@ -45,6 +45,25 @@ internal sealed class SentFiles(MultipartReader reader, UploadLimits limits)
         }
     }
 
+    /// <summary>The first file, whole, and nothing else; null if there is none.</summary>
+    /// <param name="most">More bytes than this are not kept: the file has no content then.</param>
+    /// <param name="cancellation">Nobody waits any more.</param>
+    public async Task<(string Name, byte[]? Content)?> OnlyAsync(int most, CancellationToken cancellation)
+    {
+        await foreach (var (name, content) in Each(cancellation))
+        {
+            var bytes = new MemoryStream();
+            var part = new byte[1 << 16];
+            while (await content.ReadAsync(part, cancellation) is > 0 and var count)
+            {
+                if (bytes.Length + count > most) return (name, null);
+                bytes.Write(part, 0, count);
+            }
+            return (name, bytes.ToArray());
+        }
+        return null;
+    }
+
     /// <summary>A token's text, and never more of it than a token has.</summary>
     private static async Task<string> TextAsync(MultipartSection section, CancellationToken cancellation)
     {

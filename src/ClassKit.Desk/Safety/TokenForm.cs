@@ -9,7 +9,7 @@ internal static class TokenForm
     /// <summary>The field of every form that holds the token.</summary>
     public const string Field = "token";
 
-    private const int MostFields = 2_000;
+    private const int MostFields = 20_000;
 
     /// <summary>The form; null if it is none of ours, or larger than a form may be.</summary>
     public static async Task<IFormCollection?> ReadAsync(HttpRequest request, DeskKeys keys, UploadLimits limits)

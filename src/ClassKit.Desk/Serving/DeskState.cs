@@ -9,8 +9,9 @@ namespace ClassKit.Desk.Serving;
 /// <param name="limits">How much a browser may send.</param>
 /// <param name="folders">The folder that it is opened on.</param>
 /// <param name="jobs">Long work.</param>
+/// <param name="now">The clock.</param>
 /// <param name="close">Ends the desk.</param>
-internal sealed class DeskState(DeskKeys keys, UploadLimits limits, FolderHolder folders, JobQueue jobs, Action close)
+internal sealed class DeskState(DeskKeys keys, UploadLimits limits, FolderHolder folders, JobQueue jobs, Func<DateTimeOffset> now, Action close)
 {
     /// <summary>Its secrets.</summary>
     public DeskKeys Keys => keys;
@@ -23,6 +24,9 @@ internal sealed class DeskState(DeskKeys keys, UploadLimits limits, FolderHolder
 
     /// <summary>Long work.</summary>
     public JobQueue Jobs => jobs;
+
+    /// <summary>The time.</summary>
+    public DateTimeOffset Now => now();
 
     /// <summary>What was worked out and still holds.</summary>
     public Kept Kept { get; } = new();

@@ -4,6 +4,7 @@ using ClassKit.Desk.Frame;
 using ClassKit.Desk.Jobs;
 using ClassKit.Desk.Safety;
 using ClassKit.Pages.Rendering;
+using ClassKit.UseCases.Recording;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -37,6 +38,9 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     /// <summary>What stands behind a name of the address's query, or was typed into a field; empty if nothing.</summary>
     public string Typed(string name) => (form is null ? context.Request.Query[name] : form[name]) is [{ } text, ..] ? text.Trim() : "";
 
+    /// <summary>What was typed into a field of the form that was sent; null if it had none of that name.</summary>
+    public string? Sent(string name) => form is not null && form[name] is [{ } text, ..] ? text.Trim() : null;
+
     /// <summary>What was typed as it is, line ends as files have them.</summary>
     public string Text(string name) => form?[name] is [{ } text, ..] ? text.ReplaceLineEndings("\n") : "";
 
@@ -53,6 +57,9 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     }
 
     private static string StampOf(Round round) => Kept.StampOf(Path.Combine(round.Dealt, "dealt.json"), Path.Combine(round.Graded, "grades.json"), round.Returned, Path.Combine(round.FollowUp, "dealt.json"));
+
+    /// <summary>Who changes the record, now.</summary>
+    public Author Author(string why) => new(desk.Now, Environment.UserName, why);
 
     /// <summary>Shows a page.</summary>
     public Task Show<TPage>(params IEnumerable<(string Name, object? Value)> parameters)

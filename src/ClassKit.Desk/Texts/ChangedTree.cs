@@ -7,7 +7,7 @@ namespace ClassKit.Desk.Texts;
 /// <param name="content">What would be in it.</param>
 internal sealed class ChangedTree(string changed, byte[] content) : ISourceTree
 {
-    public SourceKind At(string path) => PathTree.Instance.At(path);
+    public SourceKind At(string path) => Full(path) == changed ? SourceKind.File : PathTree.Instance.At(path);
 
     public IReadOnlyList<string> Files(string folder) => PathTree.Instance.Files(folder);
 

@@ -14,6 +14,7 @@ internal static class PassScreen
     {
         routes.Look("", visit => visit.Desk.Folders.Current is { } folder ? Pass(visit, folder) : First(visit, []));
         routes.Take("begin", Begin);
+        routes.Take("open", visit => KnownFolder.All().FirstOrDefault(known => known.Key == visit.Typed("folder")) is { } found ? Opened(visit, new(found.Folder)) : visit.Nothing());
         routes.Take("look-round", visit => Opened(visit, LookRound.Make()));
         routes.Take("close", async visit =>
         {
@@ -42,5 +43,5 @@ internal static class PassScreen
 
     private static Task Opened(Visit visit, TeachingFolder folder) => visit.Desk.Folders.Open(folder) is { } refused ? First(visit, [refused]) : visit.GoTo("");
 
-    private static Task First(Visit visit, IReadOnlyList<Diagnostic> problems) => visit.Show<FirstPage>((nameof(FirstPage.Problems), problems));
+    private static Task First(Visit visit, IReadOnlyList<Diagnostic> problems) => visit.Show<FirstPage>((nameof(FirstPage.Problems), problems), (nameof(FirstPage.Known), KnownFolder.All()));
 }

@@ -1,18 +1,26 @@
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Wording.Counts;
 
 namespace ClassKit.Wording.Notes;
 
 /// <summary>What was arranged with a student.</summary>
-internal static class ArrangementWords
+public static class ArrangementWords
 {
     /// <summary>The name and what it is: <c>Ana Lima (large print, 25 % more time)</c>.</summary>
-    public static string Of(DealtStudent student) => $"{student.Who.Shown} ({string.Join(", ", Pieces(student))})";
+    internal static string Of(DealtStudent student) => $"{student.Who.Shown} ({string.Join(", ", Pieces(student.LargePrint, student.ExtraTime, student.Due?.Words))})";
 
-    private static IEnumerable<string> Pieces(DealtStudent student)
+    /// <summary>What the class's list says of a student: <c>large print, 25 % more time</c>.</summary>
+    public static string Of(Arrangement arranged)
     {
-        if (student.LargePrint) yield return "large print";
-        if (student.ExtraTime > 0) yield return $"{Percent.Of(student.ExtraTime)} more time";
-        if (student.Due is { } due) yield return $"due {due.Words}";
+        ArgumentNullException.ThrowIfNull(arranged);
+        return string.Join(", ", Pieces(arranged.LargePrint, arranged.ExtraTime, arranged.Due is null ? null : "on a day of their own"));
+    }
+
+    private static IEnumerable<string> Pieces(bool largePrint, decimal extraTime, string? due)
+    {
+        if (largePrint) yield return "large print";
+        if (extraTime > 0) yield return $"{Percent.Of(extraTime)} more time";
+        if (due is not null) yield return $"due {due}";
     }
 }

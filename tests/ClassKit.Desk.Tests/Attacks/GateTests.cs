@@ -106,7 +106,7 @@ public sealed class GateTests(RunningDesk desk) : IClassFixture<RunningDesk>
     [Fact]
     public async Task A_key_opens_once_and_gives_a_cookie_that_no_script_and_no_other_page_has()
     {
-        await using var other = await OpenDesk.StartAsync(new FolderHolder(), new(), bug => Assert.Fail(bug.ToString()));
+        await using var other = await OpenDesk.StartAsync(new FolderHolder(), new(), bug => Assert.Fail(bug.ToString()), () => RunningDesk.Now);
         foreach (var wrong in new[] { "", "?key=", "?key=" + WebEncoders.Base64UrlEncode(new byte[32]), $"?key={other.Keys.Key}&key={other.Keys.Key}" })
             Assert.Equal(403, await desk.StatusAsync(new(HttpMethod.Get, other.Address + "enter" + wrong)));
         var entrance = other.Entrance;

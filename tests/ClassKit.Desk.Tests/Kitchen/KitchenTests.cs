@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
-using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Tests.Tools;
+using ClassKit.Desk.Texts;
 
 namespace ClassKit.Desk.Tests.Kitchen;
 

@@ -15,6 +15,9 @@ public sealed class RunningDesk : IAsyncLifetime
     /// <summary>So small that a test exceeds them at once.</summary>
     private static readonly UploadLimits Small = new() { Form = 64 << 10, HandIn = 8 << 20, Files = 60, SlowestPerSecond = 20_000, Grace = TimeSpan.FromSeconds(1.1) };
 
+    /// <summary>The day on which all this happens.</summary>
+    public static DateTimeOffset Now { get; } = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
+
     private readonly ConcurrentQueue<Exception> _ours = new();
     private readonly FolderHolder _folders = new();
     private OpenDesk? _desk;
@@ -39,7 +42,7 @@ public sealed class RunningDesk : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         Assert.Null(_folders.Open(LookRound.Make()));
-        _desk = await OpenDesk.StartAsync(_folders, Small, _ours.Enqueue);
+        _desk = await OpenDesk.StartAsync(_folders, Small, _ours.Enqueue, () => Now);
     }
 
     public async ValueTask DisposeAsync()
@@ -67,6 +70,16 @@ public sealed class RunningDesk : IAsyncLifetime
     {
         using var answer = await Client.SendAsync(Request(path, null));
         return await answer.Content.ReadAsStringAsync();
+    }
+
+    /// <summary>What the page of a piece of work says once it is over.</summary>
+    public async Task<string> DoneAsync(string path, params (string Name, string Value)[] fields)
+    {
+        using var answer = await Client.SendAsync(Request(path, fields));
+        var job = answer.Headers.Location!.ToString();
+        job = job[job.IndexOf("jobs/", StringComparison.Ordinal)..];
+        while ((await PageAsync(job + "/now")).Contains("\"isOpen\":true", StringComparison.Ordinal)) await Task.Delay(20);
+        return await PageAsync(job);
     }
 
     /// <summary>The status that a request is answered with.</summary>

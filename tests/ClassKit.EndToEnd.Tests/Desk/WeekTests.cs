@@ -17,7 +17,7 @@ public sealed class WeekTests : IDisposable
     public async Task From_the_first_start_to_what_is_taught_again()
     {
         var folders = new FolderHolder();
-        await using var desk = await OpenDesk.StartAsync(folders, new(), bug => _failures.Add(bug.ToString()));
+        await using var desk = await OpenDesk.StartAsync(folders, new(), bug => _failures.Add(bug.ToString()), () => new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero));
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         await using var context = await chromium.Browser.NewContextAsync();
         var page = await context.NewPageAsync();
@@ -56,13 +56,13 @@ public sealed class WeekTests : IDisposable
         await Look(page, "One Tin, Three Lifts");
         await Follow(page, "Beatriz Carvalho");
         await Look(page, "Beatriz Carvalho");
-        await page.Locator("td a:has-text('Correct')").First.ClickAsync();
+        await page.Locator("td a:has-text('Change it')").First.ClickAsync();
         await page.GetByLabel("Points").First.FillAsync("0.5");
         await page.GetByLabel("Reason").First.FillAsync("<script>alert(1)</script> “Shown at the bench”, she said; =1+1");
         await Look(page, "One Tin, Three Lifts");
         await Press(page, "Decide");
         await Follow(page, "What is left to decide");
-        Assert.Contains("<script>alert(1)</script>", await page.Locator("#decided + table").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains("<script>alert(1)</script>", await page.Locator("#decided + form table").InnerTextAsync(), StringComparison.Ordinal);
         await Look(page, "One Tin, Three Lifts");
 
         // The week after: what to teach again, and practice for it.
@@ -73,6 +73,31 @@ public sealed class WeekTests : IDisposable
         await page.Locator("text=Who practises what").WaitForAsync();
         await Follow(page, "The pass");
         await Look(page, "On the pass this week");
+
+        // The end of the term: a mark is typed, a marker's levels are typed, and the grades are frozen.
+        await Follow(page, "Marks");
+        await Look(page, "How breads rise, autumn");
+        await Follow(page, "Mark it: How steam lifts");
+        await page.GetByLabel("Rosa Whitehorse", new() { Exact = true }).FillAsync("13,5 late");
+        await Look(page, "How steam lifts");
+        await Press(page, "Keep them");
+        await page.Locator("text=Kept.").WaitForAsync();
+        await Follow(page, "All of the term");
+        await Follow(page, "Mark it: Bench day one");
+        await Look(page, "Bench day one");
+        await page.GetByLabel("Amara Osei, Explaining").SelectOptionAsync("Secure");
+        await Press(page, "Keep the marks");
+        await page.Locator("text=Kept.").WaitForAsync();
+        await Follow(page, "All of the term");
+        await Press(page, "Freeze the grades to give them out");
+        await Follow(page, "Freeze the grades");
+        await Look(page, "Freeze the grades");
+        await page.GetByLabel("Why now").FillAsync("End of the term");
+        await Press(page, "Freeze them");
+        await page.Locator("text=are frozen as they are").WaitForAsync();
+        await Follow(page, "How breads rise, autumn");
+        await Look(page, "How breads rise, autumn");
+        await Follow(page, "The pass");
         await Follow(page, "Bench sums");
         await Follow(page, "How much of the water goes in as ice?");
         await Look(page, "How much of the water goes in as ice?");
@@ -91,6 +116,12 @@ public sealed class WeekTests : IDisposable
         File.Copy(Path.Combine(round.Graded, "corrections.csv"), _folder.Of("graded", "corrections.csv"));
         ClassKitRun.Of("regrade", _folder.Of("dealt"), "--returned", demo.Returned, "--graded", _folder.Of("graded"), "--write").Done();
         ClassKitRun.Of("follow-up", _folder.Of("dealt"), "--graded", _folder.Of("graded"), "--from", "shipped:/lessons/practice", "--seed", "2026", "--out", _folder.Of("follow-up")).Done();
+
+        var term = Path.Combine(folder.Root, "term", "term.md");
+        ClassKitRun.Of("weigh", term, "--out", _folder.Of("weighed")).Done();
+        ClassKitRun.Of("weigh", term, "--record", folder.Root, "--out", _folder.Of("weighed-on-record")).Done();
+        Assert.Equal(FolderContent.Digests(_folder.Of("weighed")), FolderContent.Digests(_folder.Of("weighed-on-record")));
+        Assert.Contains("the grades given out are the grades of today", ClassKitRun.Of("freeze", term, "--record", folder.Root).Done().Output, StringComparison.Ordinal);
 
         Assert.Equal(FolderContent.Digests(_folder.Of("pack")), FolderContent.Digests(folder.PackOf(folder.Class("class")!, folder.Lesson("one-tin-three-lifts")!)));
         Assert.Equal(FolderContent.Digests(_folder.Of("dealt")), FolderContent.Digests(round.Dealt));

@@ -1,4 +1,4 @@
-namespace ClassKit.Desk.Kitchen;
+namespace ClassKit.Desk.Texts;
 
 /// <summary>Values of the lines at the top of a Markdown file, changed one by one: order, remarks and everything else stay.</summary>
 internal static class FrontLines

@@ -1,0 +1,81 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Recognition;
+using ClassKit.Content.Rosters;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Terms;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Texts;
+using ClassKit.Exercises.Cohorts;
+
+namespace ClassKit.Desk.Kitchen;
+
+/// <summary>A list of students that is to take the place of a class's: read and held against what is there, before anything is written.</summary>
+/// <param name="File">Where it would lie.</param>
+/// <param name="Content">Its bytes.</param>
+/// <param name="Read">The students, or what is wrong with the list.</param>
+/// <param name="Before">Those of the list as it is; empty if there is none.</param>
+/// <param name="Breaks">What no longer holds with it.</param>
+public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Reading<Roster> Read, IReadOnlyList<Student> Before, IReadOnlyList<Diagnostic> Breaks)
+{
+    private static readonly string[] Endings = [".csv", ".tsv", ".xlsx", ".ods"];
+
+    /// <summary>Those who are not on the list as it is.</summary>
+    public IReadOnlyList<Student> New => [.. (Read.Model?.Students ?? []).Where(student => Before.All(other => other.Id != student.Id))];
+
+    /// <summary>Those who are no longer on it.</summary>
+    public IReadOnlyList<Student> Gone => [.. Before.Where(student => (Read.Model?.Students ?? []).All(other => other.Id != student.Id))];
+
+    /// <summary>Reads one.</summary>
+    /// <param name="folder">The teaching folder.</param>
+    /// <param name="known">The class.</param>
+    /// <param name="name">What the file was called: its ending says what it is.</param>
+    /// <param name="content">Its bytes.</param>
+    public static NewRoster Of(TeachingFolder folder, ClassEntry known, string name, byte[] content)
+    {
+        var ending = Endings.FirstOrDefault(one => name.EndsWith(one, StringComparison.OrdinalIgnoreCase));
+        var file = known.Roster is { } old && Path.GetExtension(old).Equals(ending, StringComparison.OrdinalIgnoreCase) ? old : Path.Combine(Path.GetDirectoryName(known.File)!, "roster" + ending);
+        var before = known.Roster is { } list ? RosterReader.Read(list).Model?.Students ?? [] : [];
+        if (ending is null) return new(file, content, new(null, [new(name, null, "It is no list of students that can be read here", $"Choose a file that ends in {string.Join(", ", Endings)}.")]), before, []);
+        var changed = new Library(new ChangedTree(PathTree.Instance.Full(file), content));
+        var read = RosterReader.Read(changed.At(file), known.Profile.Model?.Name);
+        return new(file, content, read, before, read.Succeeded ? [.. Broken(folder, file, known, changed)] : []);
+    }
+
+    /// <summary>Puts it there; the list before stays beside it under another name.</summary>
+    /// <returns>Why it was not written; null if it was.</returns>
+    public Diagnostic? Write(ClassEntry known)
+    {
+        try
+        {
+            var whole = Path.Combine(Path.GetDirectoryName(File)!, "." + Path.GetFileName(File) + ".new");
+            System.IO.File.WriteAllBytes(whole, Content.Span);
+            if (known.Roster is { } old) System.IO.File.Move(old, Free(old));
+            System.IO.File.Move(whole, File, overwrite: false);
+            return null;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return new(File, null, $"It could not be written: {failure.Message}", "Check that there is room, and that no other program has the list open.");
+        }
+    }
+
+    private static string Free(string old)
+    {
+        var number = 1;
+        string Named() => Path.Combine(Path.GetDirectoryName(old)!, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"previous-{Path.GetFileNameWithoutExtension(old)}-{number}{Path.GetExtension(old)}"));
+        while (Path.Exists(Named())) number++;
+        return Named();
+    }
+
+    /// <summary>Terms that hold now and would not then. A list of another name is not the one that they name, and breaks nothing of theirs.</summary>
+    private static IEnumerable<Diagnostic> Broken(TeachingFolder folder, string file, ClassEntry known, Library changed)
+    {
+        foreach (var term in folder.PathsOf(ContentKind.Term))
+        {
+            if (!TermReader.Read(Library.OfPaths().At(term)).Succeeded) continue;
+            if (known.Roster is { } old && old != file && TermReader.Read(Library.OfPaths().At(term)).Model!.Inputs.Contains(old))
+                yield return new(term, null, $"The term names `{Path.GetFileName(old)}` as its list", $"Write `{Path.GetFileName(file)}` there instead.");
+            foreach (var problem in TermReader.Read(changed.At(term)).Problems) yield return problem;
+        }
+    }
+}

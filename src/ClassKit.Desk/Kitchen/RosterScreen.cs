@@ -1,0 +1,56 @@
+using System.Text;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Serving;
+
+namespace ClassKit.Desk.Kitchen;
+
+/// <summary>A class's list of students, pasted or brought as a file: what it changes is said first.</summary>
+internal static class RosterScreen
+{
+    private const string Page = "class/{class}/roster";
+
+    /// <summary>More than any list has, in bytes.</summary>
+    private const int MostBytes = 10 << 20;
+
+    public static void AddTo(DeskRoutes routes)
+    {
+        routes.TakeInside(Page + "/paste", visit => visit.InClass(known => Paste(visit, known, visit.Text("names").Trim())));
+        routes.Receive(Page + "/file", (visit, files) => visit.InClass(async known =>
+        {
+            var sent = await files.OnlyAsync(MostBytes, visit.Context.RequestAborted);
+            await Look(visit, known, sent?.Name ?? "nothing", sent?.Content ?? []);
+        }));
+        routes.TakeInside(Page + "/take", visit => visit.InClass(known => Take(visit, known)));
+    }
+
+    /// <summary>A table as it was copied from somewhere; or nothing but names, a line each.</summary>
+    private static Task Paste(Visit visit, ClassEntry known, string text)
+    {
+        var table = Encoding.UTF8.GetBytes(text + "\n");
+        if (NewRoster.Of(visit.Folder, known, "pasted.csv", table).Read.Succeeded) return Look(visit, known, "pasted.csv", table);
+        var names = text.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0).Select(line => $"\"{line.Replace("\"", "\"\"", StringComparison.Ordinal)}\"\n");
+        return Look(visit, known, "pasted.csv", Encoding.UTF8.GetBytes("name\n" + string.Concat(names)));
+    }
+
+    private static Task Look(Visit visit, ClassEntry known, string name, byte[] content)
+    {
+        var roster = NewRoster.Of(visit.Folder, known, name, content);
+        if (roster.Read.Succeeded) visit.Desk.Kept.Put(NameOf(known), Stamp(known), roster);
+        return Show(visit, known, roster, roster.Read.Problems);
+    }
+
+    private static Task Take(Visit visit, ClassEntry known)
+    {
+        if (visit.Desk.Kept.Get<NewRoster>(NameOf(known), Stamp(known)) is not { } roster)
+            return visit.Show<Frame.WordPage>((nameof(Frame.WordPage.Title), "The list was changed meanwhile"), (nameof(Frame.WordPage.Words), "Nothing was written over it. Bring yours again from the class’s page."));
+        return roster.Write(known) is { } refused ? Show(visit, known, roster, [refused]) : visit.GoTo($"class/{known.Key}?kept=yes");
+    }
+
+    private static Task Show(Visit visit, ClassEntry known, NewRoster roster, IReadOnlyList<Diagnostic> problems) => visit.Show<RosterPage>(
+        (nameof(RosterPage.Class), known), (nameof(RosterPage.New), roster), (nameof(RosterPage.Problems), problems), (nameof(RosterPage.Rounds), visit.Folder.Rounds(known).Count));
+
+    private static string NameOf(ClassEntry known) => $"roster {known.File}";
+
+    private static string Stamp(ClassEntry known) => known.Roster is { } list ? Kept.StampOf(list) : "";
+}

@@ -1,0 +1,29 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Recognition;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Terms;
+using ClassKit.Desk.Folders;
+
+namespace ClassKit.Desk.Marks;
+
+/// <summary>A term of a class: a file of the folder that says which work counts, and by which rule.</summary>
+/// <param name="Key">How addresses call it.</param>
+/// <param name="File">Where it is.</param>
+/// <param name="Plan">What stands there, or what is wrong with it.</param>
+public sealed record TermEntry(string Key, string File, Reading<TermPlan> Plan)
+{
+    /// <summary>What pages call it.</summary>
+    public string Title => Plan.Model?.Title ?? Path.GetFileName(File);
+
+    /// <summary>The terms whose class is this one.</summary>
+    public static IReadOnlyList<TermEntry> Of(TeachingFolder folder, ClassEntry known)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(known);
+        return [.. folder.PathsOf(ContentKind.Term).Where(file => IsOf(file, known)).Select(file => new TermEntry(folder.KeyOf(file), file, TermReader.Read(Library.OfPaths().At(file))))];
+    }
+
+    /// <summary>A term with a mistake in it is a term of its class all the same, so that its page can say what it is.</summary>
+    private static bool IsOf(string file, ClassEntry known) =>
+        Texts.OwnText.Read(file) is { } text && Texts.FrontLines.Value(text.Text, "class") is { Length: > 0 } named && Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, named.Trim('"', '\''))) == Path.GetFullPath(known.File);
+}

@@ -1,0 +1,51 @@
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Jobs;
+using ClassKit.Desk.Serving;
+using ClassKit.Records.Storage;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output;
+using ClassKit.UseCases.Recording;
+using ClassKit.UseCases.Running;
+
+namespace ClassKit.Desk.Marks;
+
+/// <summary>A term in the record of the folder: entered with the grades that its works are made of, and frozen as it was given out.</summary>
+internal static class TermRecord
+{
+    /// <summary>Puts the term on record as it stands in its files.</summary>
+    public static JobOrder Enter(Visit visit, ClassEntry known, TermEntry term) => new($"Put {term.Title} on record", PageOf(known, term), term.Title, Work(visit, (record, author, run) => Entered(record, author, term, run)));
+
+    /// <summary>Puts it on record and says what freezing it would come to.</summary>
+    public static JobOrder Look(Visit visit, ClassEntry known, TermEntry term) => new($"See what freezing {term.Title} comes to", PageOf(known, term) + "/freeze", "Freeze the grades", Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: false)));
+
+    /// <summary>Keeps its grades as they are given out.</summary>
+    public static JobOrder Freeze(Visit visit, ClassEntry known, TermEntry term) => new($"Freeze the grades of {term.Title}", PageOf(known, term), term.Title, Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: true)));
+
+    private static Func<Run, JobEnd> Work(Visit visit, Func<TeachingRecord, Author, Run, Produced> work)
+    {
+        var (folder, author) = (visit.Folder.Root, visit.Author(visit.Typed("why")));
+        return run => JobEnd.Of(Produced.Within(RecordPlace.Open(folder, author.Now, mayBegin: true), record => work(record, author, run)));
+    }
+
+    private static Produced Entered(TeachingRecord record, Author author, TermEntry term, Run run)
+    {
+        List<Produced> done = [];
+        foreach (var graded in (term.Plan.Model?.Works ?? []).SelectMany(work => work.Graded).Distinct())
+        {
+            done.Add(Produced.Of(GradedFolder.Read(graded, dealt: null), grades => Produced.Of(EnterGrades.Run(new(record, author, null, grades), run), EnterGrades.Write)));
+            if (!done[^1].Succeeded) return done[^1];
+        }
+        var entered = Produced.Of(EnterTerm.Read(term.File, (plan, deals) => new(record, author, null, plan, deals)), request => Produced.Of(EnterTerm.Run(request, run), EnterTerm.Write));
+        return entered with { Notes = [.. done.SelectMany(one => one.Notes), .. entered.Notes] };
+    }
+
+    private static Produced Frozen(TeachingRecord record, Author author, TermEntry term, Run run, bool isMeant)
+    {
+        var entered = Entered(record, author, term, run);
+        return entered.Succeeded
+            ? Produced.Of(TermOnRecord.Read(term.File, record, null), request => Produced.Of(FreezeTerm.Run(new(record, author, request.Term.Class.Cohort, request.Term, isMeant), run), FreezeTerm.Write))
+            : entered;
+    }
+
+    private static string PageOf(ClassEntry known, TermEntry term) => $"marks/{known.Key}/{term.Key}";
+}

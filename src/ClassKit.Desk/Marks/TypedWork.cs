@@ -1,0 +1,52 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Terms;
+using ClassKit.Desk.Texts;
+using ClassKit.Exercises.Cohorts;
+
+namespace ClassKit.Desk.Marks;
+
+/// <summary>The column of a work in the table of marks, and that of its resit.</summary>
+/// <param name="term">The term.</param>
+/// <param name="work">The work.</param>
+public sealed class TypedWork(TermEntry term, PlannedWork work)
+{
+    private const string Key = "marks";
+
+    private string? File { get; } = OwnText.Read(term.File) is { } text && FrontLines.Value(text.Text, Key) is { Length: > 0 } named ? Path.GetFullPath(named.Trim('"', '\''), Path.GetDirectoryName(term.File)!) : null;
+
+    private IReadOnlyList<Student> Students => term.Plan.Model?.Class.Students ?? [];
+
+    /// <summary>The table as it is; empty where the term names none.</summary>
+    public string Stamp => Table?.Stamp ?? "";
+
+    /// <summary>True where the term names a table.</summary>
+    public bool HasTable => File is not null;
+
+    private OwnText? Table => File is { } file ? OwnText.Read(file) : null;
+
+    /// <summary>What a field of the form is called.</summary>
+    public static string Field(string student, int sitting) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"m{sitting}.{student}");
+
+    /// <summary>What stands in the table, by students' ids.</summary>
+    public IReadOnlyDictionary<string, string> Cells(int sitting) => Table is { } table ? StudentTable.Column(table.Bytes.ToArray(), Students, Column(sitting)) : new Dictionary<string, string>();
+
+    /// <summary>Keeps what was typed.</summary>
+    /// <param name="stamp">The table as the instructor saw it.</param>
+    /// <param name="typed">What was typed for a student and a sitting.</param>
+    /// <returns>Why it was not kept; empty if it was.</returns>
+    public IReadOnlyList<Diagnostic> Keep(string stamp, Func<string, int, string> typed)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        if (File is not { } file || Table is not { } table) return [new(term.File, null, "The term names no table of marks", "Write `marks: marks.csv` at the top of its file, and put an empty table of that name beside it.")];
+        var had = Cells(2).Count > 0 || Students.Any(student => typed(student.Id, 2).Length > 0);
+        var content = StudentTable.With(table.Bytes.ToArray(), Students, had ? [Column(1), Column(2)] : [Column(1)], (student, column) => Number(typed(student.Id, column == Column(1) ? 1 : 2)));
+        var read = TermReader.Read(new Library(new ChangedTree(PathTree.Instance.Full(file), content)).At(term.File));
+        return !read.Succeeded ? read.Problems : table.Write(stamp, content) is { } refused ? [refused] : [];
+    }
+
+    private string Column(int sitting) => sitting == 1 ? work.Title : work.Title + " resit";
+
+    /// <summary>Whoever types a comma for the decimal sign means it.</summary>
+    private static string Number(string typed) => typed.Replace(',', '.');
+}

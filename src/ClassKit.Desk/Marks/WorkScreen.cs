@@ -1,0 +1,75 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Terms;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Safety;
+using ClassKit.Desk.Serving;
+using ClassKit.Terms.Work;
+using ClassKit.UseCases.BenchMarks;
+using ClassKit.UseCases.Running;
+
+namespace ClassKit.Desk.Marks;
+
+/// <summary>One work of a term: its marks typed, or what a page or a workbook of the kitchen saved brought back.</summary>
+internal static class WorkScreen
+{
+    private const string Page = "marks/{class}/{term}/work/{place}";
+
+    /// <summary>More than any page of a form or workbook of marks has, in bytes.</summary>
+    private const int MostBytes = 20 << 20;
+
+    public static void AddTo(DeskRoutes routes)
+    {
+        routes.LookInside(Page, visit => InWork(visit, (known, term, work) => Show(visit, known, term, work, [])));
+        routes.TakeInside(Page + "/typed", visit => InWork(visit, (known, term, work) => KeepTyped(visit, known, term, work)));
+        routes.TakeInside(Page + "/bench/{whose}", visit => InBench(visit, (known, files) => KeepBench(visit, known, files)));
+        routes.Receive(Page + "/back/{whose}", (visit, sent) => InBench(visit, (known, files) => Bring(visit, known, files, sent)));
+        routes.LookInside(Page + "/form/{file}", visit => InWork(visit, (known, term, work) => new BenchFiles(term, work, Sitting.First).Form(known).Model is { } form && MakeBenchForm.Write(form).Files.FirstOrDefault(file => file.Path == visit.Step("file")) is { } found ? MadeFiles.Keep(visit, found) : visit.Nothing()));
+        routes.LookInside(Page + "/agreement", visit => InWork(visit, (known, term, work) => Agreement(visit, known, term, work)));
+    }
+
+    private static Task InWork(Visit visit, Func<ClassEntry, TermEntry, PlannedWork, Task> answer) => MarksScreen.InTerm(visit, (known, term) =>
+        int.TryParse(visit.Step("place"), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var place) && term.Plan.Model?.Works.ElementAtOrDefault(place - 1) is { } work ? answer(known, term, work) : visit.Nothing());
+
+    private static Task InBench(Visit visit, Func<ClassEntry, BenchFiles, Task> answer) => InWork(visit, (known, term, work) =>
+        work.Kind == WorkKind.BenchWork && Sitting.All.FirstOrDefault(one => one.Key == visit.Step("whose")) is { } whose ? answer(known, new(term, work, whose)) : visit.Nothing());
+
+    private static Task Show(Visit visit, ClassEntry known, TermEntry term, PlannedWork work, IReadOnlyList<Diagnostic> problems, Sitting? asked = null)
+    {
+        var whose = asked ?? Sitting.All.FirstOrDefault(one => one.Key == visit.Typed("as")) ?? Sitting.First;
+        var form = work.Kind == WorkKind.BenchWork ? new BenchFiles(term, work, whose).Form(known) : null;
+        return visit.Show<WorkPage>(
+            (nameof(WorkPage.Class), known), (nameof(WorkPage.Term), term), (nameof(WorkPage.Work), work), (nameof(WorkPage.Whose), whose), (nameof(WorkPage.Form), form?.Model),
+            (nameof(WorkPage.Typed), new TypedWork(term, work)), (nameof(WorkPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form?.Problems ?? []]), (nameof(WorkPage.IsKept), visit.Ticked("kept") && problems.Count == 0), (nameof(WorkPage.Again), (Func<string, string?>)visit.Sent));
+    }
+
+    private static Task KeepTyped(Visit visit, ClassEntry known, TermEntry term, PlannedWork work) =>
+        Kept(visit, known, term, work, new TypedWork(term, work).Keep(visit.Typed("stamp"), (student, sitting) => visit.Typed(TypedWork.Field(student, sitting))));
+
+    private static Task KeepBench(Visit visit, ClassEntry known, BenchFiles files)
+    {
+        var form = files.Form(known);
+        var problems = form.Succeeded ? files.Type(form.Model, (student, column) => visit.Typed(WorkPage.Field(form.Model, student, column))) : form.Problems;
+        return Kept(visit, known, files.Term, files.Work, problems, files.Whose);
+    }
+
+    private static async Task Bring(Visit visit, ClassEntry known, BenchFiles files, SentFiles sent)
+    {
+        var form = files.Form(known);
+        IReadOnlyList<Diagnostic> problems = form.Succeeded ? [new("file", null, "No file was chosen", "Choose the one that the page saved, or the workbook.")] : form.Problems;
+        if (form.Succeeded && await sent.OnlyAsync(MostBytes, visit.Context.RequestAborted) is { } file)
+            problems = file.Content is { } content ? files.Bring(form.Model, file.Name, content) : [new(file.Name, null, "It is too large to hold marks", "Bring back the file that the page saved, or the workbook.")];
+        await Kept(visit, known, files.Term, files.Work, problems, files.Whose);
+    }
+
+    private static Task Kept(Visit visit, ClassEntry known, TermEntry term, PlannedWork work, IReadOnlyList<Diagnostic> problems, Sitting? whose = null) => problems.Count > 0
+        ? Show(visit, known, term, work, problems, whose)
+        : visit.GoTo($"marks/{known.Key}/{term.Key}/work/{visit.Step("place")}?kept=yes{(whose is null ? "" : "&as=" + whose.Key)}");
+
+    private static Task Agreement(Visit visit, ClassEntry known, TermEntry term, PlannedWork work)
+    {
+        var (first, second) = (new BenchFiles(term, work, Sitting.First), new BenchFiles(term, work, Sitting.All[1]));
+        if (work.Kind != WorkKind.BenchWork || first.Named is not { } one || second.Named is not { } other) return visit.Nothing();
+        var request = CompareMarkers.Read(first.Rubric, known.File, known.Roster ?? "", one, other);
+        return request.Succeeded ? MadeFiles.Answer(visit, CompareMarkers.Write(CompareMarkers.Run(request.Model, Run.Unwatched)).Files, "marking-agreement.html") : Show(visit, known, term, work, request.Problems);
+    }
+}

@@ -1,0 +1,25 @@
+using ClassKit.Desk.Folders;
+
+namespace ClassKit.Desk.Week;
+
+/// <summary>A teaching folder that is there already, in a place where one may be begun: the desk was open on it before, or a class lies in it.</summary>
+/// <param name="Key">How the form calls it.</param>
+/// <param name="Folder">Where it is.</param>
+public sealed record KnownFolder(string Key, string Folder)
+{
+    private const string Profile = "class.md";
+
+    /// <summary>So many are looked through in a place, and so many offered.</summary>
+    private const int Most = 200;
+
+    private static readonly EnumerationOptions Plain = new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint };
+
+    /// <summary>Those that can be found, each once.</summary>
+    public static IReadOnlyList<KnownFolder> All() =>
+    [
+        .. BeginPlace.All.SelectMany(place => Directory.EnumerateDirectories(place.Folder, "*", Plain).Order(StringComparer.Ordinal).Take(Most).Prepend(place.Folder).Where(IsOne).Select(folder => new KnownFolder($"{place.Key}/{Path.GetFileName(folder)}", folder)))
+            .DistinctBy(known => Path.GetFullPath(known.Folder)).Take(Most),
+    ];
+
+    private static bool IsOne(string folder) => File.Exists(Path.Combine(folder, FolderHolder.LockName)) || File.Exists(Path.Combine(folder, Profile));
+}

@@ -1,0 +1,54 @@
+using System.Net;
+using ClassKit.Content.Rosters;
+using ClassKit.Desk.Tests.Tools;
+
+namespace ClassKit.Desk.Tests.Kitchen;
+
+/// <summary>A class's list, pasted or brought as a file: what it changes is said before it takes the old one's place, which stays beside it.</summary>
+public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
+{
+    [Fact]
+    public async Task Pasted_names_take_the_place_of_the_list_after_it_was_said_what_breaks()
+    {
+        var file = Path.Combine(desk.Folder.Root, "roster.csv");
+        var before = await File.ReadAllBytesAsync(file);
+        var page = await Answer(desk.Request("class/class/roster/paste", ("names", "Osei, Amara\nBo \"Bob\" Cole\n")));
+        Assert.Contains("2 students; the class’s page says 24", page, StringComparison.Ordinal);
+        Assert.Contains("Rosa Whitehorse", page, StringComparison.Ordinal);
+        Assert.Contains("Nobody on the roster is called `anders-lindqvist`", page, StringComparison.Ordinal);
+        Assert.Equal(before, await File.ReadAllBytesAsync(file));
+
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+        Assert.Equal(["Osei, Amara", "Bo \"Bob\" Cole"], RosterReader.Read(file).Model!.Students.Select(student => student.Name));
+        var kept = Path.Combine(desk.Folder.Root, "previous-roster-1.csv");
+        Assert.Equal(before, await File.ReadAllBytesAsync(kept));
+        File.Move(kept, file, overwrite: true);
+    }
+
+    [Fact]
+    public async Task A_table_that_was_copied_keeps_its_columns()
+    {
+        var page = await Answer(desk.Request("class/class/roster/paste", ("names", "First name\tLast name\tE-mail\nAda\tBerg\tada.berg@example.org")));
+        Assert.Contains("<li>Ada Berg</li>", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("list.pdf", "It is no list of students")]
+    [InlineData("list.xlsx", "cannot be")]
+    public async Task A_file_that_is_no_list_is_said_and_nothing_is_kept(string name, string said)
+    {
+        var request = desk.Request("class/class/roster/file", []);
+        var part = new ByteArrayContent("no workbook"u8.ToArray());
+        part.Headers.ContentDisposition = new("form-data") { Name = "list", FileNameStar = name };
+        request.Content = new MultipartFormDataContent { { new StringContent(desk.Desk.Keys.FormToken), "token" }, part };
+        var before = Directory.EnumerateFiles(desk.Folder.Root).ToList();
+        Assert.Contains(said, await Answer(request), StringComparison.Ordinal);
+        Assert.Equal(before, Directory.EnumerateFiles(desk.Folder.Root));
+    }
+
+    private async Task<string> Answer(HttpRequestMessage request)
+    {
+        using var answer = await desk.Client.SendAsync(request);
+        return WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+    }
+}

@@ -1,0 +1,179 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using ClassKit.Content.Sources;
+using ClassKit.Content.Terms;
+using ClassKit.Desk.Tests.Tools;
+using ClassKit.Terms.Bench;
+using ClassKit.UseCases.BenchMarks;
+using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Terms;
+
+namespace ClassKit.Desk.Tests.Marks;
+
+/// <summary>Marks of the invented class's term, typed and brought back: each goes into its own cell of a plain file, or nowhere; what is shown is what the use cases make of those files.</summary>
+public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<RunningDesk>
+{
+    private const string Term = "marks/class/term.term";
+
+    [Fact]
+    public async Task A_typed_mark_changes_its_own_cell()
+    {
+        using var table = new Kept(In("term", "marks.csv"));
+        Assert.Equal(303, await desk.StatusAsync(await Form(Work("How steam lifts"), "/typed", ("m1.rosa-whitehorse", "13,5 late"))));
+        var (before, after) = (table.Lines, await File.ReadAllLinesAsync(table.Path));
+        Assert.Equal(before.Where(line => !line.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)), after.Where(line => !line.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)));
+        var column = before[0].Split(',').IndexOf("How steam lifts");
+        Assert.Equal("13.5 late", after.Single(line => line.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)).Split(',')[column]);
+        Assert.Equal(13.5m, TermReader.Read(Library.OfPaths().At(In("term", "term.md"))).Model!.Works.First(work => work.Title == "How steam lifts").Typed.First(mark => mark.Student == "rosa-whitehorse").Mark.Points);
+    }
+
+    [Theory]
+    [InlineData("Percentages", "m1.amara-osei", "25", "it is out of 24")]
+    [InlineData("Percentages", "m1.amara-osei", "abesnt", "Did you mean `absent`?")]
+    [InlineData("Bench day one", "m1.amara-osei", "3", "its marks come from the bench")]
+    public async Task A_mark_that_cannot_be_is_said_and_not_written(string work, string field, string typed, string said)
+    {
+        using var table = new Kept(In("term", "marks.csv"));
+        using var answer = await desk.Client.SendAsync(await Form(Work(work), "/typed", (field, typed)));
+        var page = System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+        Assert.Contains(said, page, StringComparison.Ordinal);
+        Assert.Contains($"value=\"{typed}\"", page, StringComparison.Ordinal);
+        Assert.Equal(table.Bytes, await File.ReadAllBytesAsync(table.Path));
+    }
+
+    [Fact]
+    public async Task A_table_that_was_changed_meanwhile_is_not_written_over()
+    {
+        using var table = new Kept(In("term", "marks.csv"));
+        var form = await Form(Work("Percentages"), "/typed", ("m1.amara-osei", "1"));
+        await File.AppendAllTextAsync(table.Path, "\n");
+        using var answer = await desk.Client.SendAsync(form);
+        Assert.Contains("changed meanwhile", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal(table.Bytes.Length + 1, (await File.ReadAllBytesAsync(table.Path)).Length);
+    }
+
+    [Fact]
+    public async Task A_level_typed_at_the_desk_stands_in_the_markers_table_and_a_gap_is_said()
+    {
+        using var table = new Kept(In("term", "bench-day-one.csv"));
+        Assert.Equal(303, await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("b0.amara-osei", "Told, \"well\"; shown"))));
+        var line = (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal));
+        Assert.Equal("amara-osei,Developing,Developing,Secure,Developing,Not yet,Secure,Secure,Excellent,\"Told, \"\"well\"\"; shown\"", line);
+
+        using var answer = await desk.Client.SendAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b2.amara-osei", "")));
+        Assert.Contains("has no level in `Weighing`", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    /// <summary>The file is put together as the page's script does: a text, and that text's SHA-256 (FIPS 180-4) in hexadecimal.</summary>
+    [Fact]
+    public async Task What_the_kitchens_page_saved_is_taken_in_once_as_it_is_and_compared_with_the_other_marker()
+    {
+        using var term = new Kept(In("term", "term.md"));
+        var form = MakeBenchForm.Run(MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!, Run.Unwatched);
+        var fields = Enumerable.Range(1, form.Teams).SelectMany(team => form.Scale.Criteria.Select((_, at) => KeyValuePair.Create(BenchForm.OfTeam(team, at), form.Scale.LevelNames[(team + at) % 4]))).ToDictionary();
+        var content = JsonSerializer.Serialize(new { identity = form.Identity, form = "x", fields });
+        var file = JsonSerializer.SerializeToUtf8Bytes(new { kind = "classkit-form", version = 1, digest = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content))), content });
+
+        var work = Work("Bench day two");
+        Assert.Contains("digest does not fit", await Brought(work + "/back/second", "marks.json", Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(file).Replace("Secure", "Excellent", StringComparison.Ordinal))), StringComparison.Ordinal);
+        Assert.Contains("nor a workbook", await Brought(work + "/back/second", "../../marks.exe", file), StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(term.Bytes, await File.ReadAllBytesAsync(term.Path));
+
+        Assert.Equal("", await Brought(work + "/back/second", "marks.json", file));
+        Assert.Equal(file, await File.ReadAllBytesAsync(In("term", "bench-day-two-second.json")));
+        var page = await desk.PageAsync(work + "/agreement");
+        Assert.Equal(CompareMarkers.Write(CompareMarkers.Run(CompareMarkers.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv"), In("term", "bench-day-two.csv"), In("term", "bench-day-two-second.json")).Model!, Run.Unwatched)).Files[0].Content, Encoding.UTF8.GetBytes(page));
+        File.Delete(In("term", "bench-day-two-second.json"));
+    }
+
+    [Fact]
+    public async Task The_report_and_the_working_are_those_of_the_command()
+    {
+        var weighed = WeighTerm.Write(WeighTerm.Run(WeighTerm.Read(In("term", "term.md")).Model!, Run.Unwatched));
+        foreach (var file in new[] { "term-report.html", "students/bao-nguyen.html" })
+            Assert.Equal(Encoding.UTF8.GetString(weighed.Files.First(one => one.Path == file).Content), await desk.PageAsync($"{Term}/sheets/{file}"));
+    }
+
+    [Fact]
+    public async Task A_term_begun_at_the_desk_holds_and_takes_another_work()
+    {
+        var folder = desk.Folder.Root;
+        using var begun = await desk.Client.SendAsync(desk.Request("marks/class/new", ("title", "Spring | <b>term</b>"), ("bench", "yes"), ("written", "yes")));
+        Assert.Equal(303, (int)begun.StatusCode);
+        var file = Assert.Single(Directory.EnumerateFiles(Path.Combine(folder, "terms", "class"), "*.md"));
+        try
+        {
+            var key = desk.Folder.KeyOf(file);
+            Assert.Equal(["Bench work 1", "Written questions"], TermReader.Read(Library.OfPaths().At(file)).Model!.Works.Select(work => work.Title));
+            var before = await File.ReadAllTextAsync(file);
+            Assert.Equal(303, await desk.StatusAsync(desk.Request($"marks/class/{key}/works", ("work", "Quiz"), ("kind", "typed marks"), ("category", "Calculations"), ("out-of", "12.5"))));
+            Assert.Equal(before + "| Quiz | typed marks | Calculations | 12.5 | | | |\n", await File.ReadAllTextAsync(file));
+            using var refused = await desk.Client.SendAsync(desk.Request($"marks/class/{key}/works", ("work", "quiz"), ("kind", "typed marks"), ("category", "Calculations"), ("out-of", "1")));
+            Assert.Contains("a second time", await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+            Assert.DoesNotContain("<b>term", await desk.PageAsync($"marks/class/{key}"), StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(Path.Combine(folder, "terms"), recursive: true);
+        }
+    }
+
+    [Fact]
+    public async Task Freezing_says_first_what_it_comes_to_and_keeps_what_was_given_out()
+    {
+        using var table = new Kept(In("term", "marks.csv"));
+        Assert.Contains("24 students", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
+        Assert.Contains("are frozen as they are", await desk.DoneAsync(Term + "/freeze", ("why", "End of the term")), StringComparison.Ordinal);
+        Assert.Equal(303, await desk.StatusAsync(await Form(Work("Percentages"), "/typed", ("m1.bao-nguyen", "24"))));
+        Assert.Contains("1 student differ", (await desk.DoneAsync(Term + "/look")).Replace("differs", "differ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("1 student differ", (await desk.DoneAsync(Term + "/look")).Replace("differs", "differ", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    private string In(params string[] steps) => Path.Combine([desk.Folder.Root, .. steps]);
+
+    private static string Work(string title) => $"{Term}/work/{Array.IndexOf(["Percentages", "Dough temperature", "Leavening sums", "Bench day one", "Bench day two", "How steam lifts", "Safety questions"], title) + 1}";
+
+    /// <summary>The page's form as it is shown, with some fields typed anew.</summary>
+    private async Task<HttpRequestMessage> Form(string page, string action, params (string Name, string Value)[] typed)
+    {
+        var shown = await desk.PageAsync(page);
+        var form = shown[shown.IndexOf($"{page.Split('?')[0]}{action}\"", StringComparison.Ordinal)..];
+        form = form[..form.IndexOf("</form>", StringComparison.Ordinal)];
+        var fields = Inputs().Matches(form).Select(match => (Name: match.Groups["name"].Value, Value: System.Net.WebUtility.HtmlDecode(match.Groups["value"].Value)))
+            .Concat(Selects().Matches(form).Select(match => (Name: match.Groups["name"].Value, Value: Chosen().Match(match.Value).Groups["value"].Value)));
+        return desk.Request(page.Split('?')[0] + action, [.. fields.Where(field => field.Name is not ("token" or "") && typed.All(one => one.Name != field.Name)), .. typed]);
+    }
+
+    private async Task<string> Brought(string address, string name, byte[] content)
+    {
+        var request = desk.Request(address, []);
+        var part = new ByteArrayContent(content);
+        part.Headers.ContentDisposition = new("form-data") { Name = "file", FileNameStar = name };
+        request.Content = new MultipartFormDataContent { { new StringContent(desk.Desk.Keys.FormToken), "token" }, part };
+        using var answer = await desk.Client.SendAsync(request);
+        return (int)answer.StatusCode == 303 ? "" : System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+    }
+
+    [GeneratedRegex("""<input [^>]*name="(?<name>[^"]*)"(?: value="(?<value>[^"]*)")?""")]
+    private static partial Regex Inputs();
+
+    [GeneratedRegex("""<select name="(?<name>[^"]*)".*?</select>""", RegexOptions.Singleline)]
+    private static partial Regex Selects();
+
+    [GeneratedRegex("<option selected[^>]*>(?<value>[^<]*)<")]
+    private static partial Regex Chosen();
+
+    /// <summary>A file that is as it was afterwards.</summary>
+    private sealed class Kept(string path) : IDisposable
+    {
+        public string Path => path;
+
+        public byte[] Bytes { get; } = File.ReadAllBytes(path);
+
+        public string[] Lines => Encoding.UTF8.GetString(Bytes).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
+        public void Dispose() => File.WriteAllBytes(path, Bytes);
+    }
+}

@@ -1,0 +1,38 @@
+using System.IO.Compression;
+using ClassKit.Desk.Tests.Tools;
+
+namespace ClassKit.Desk.Tests.People;
+
+/// <summary>A student's page: from the list alone, with what is on record to take along, and erased only after it was said what that comes to.</summary>
+public sealed class PeopleTests(RunningDesk desk) : IClassFixture<RunningDesk>
+{
+    private const string Rosa = "people/class/rosa-whitehorse";
+
+    [Fact]
+    public async Task Everybody_on_the_list_has_a_page_and_nobody_else()
+    {
+        Assert.Contains("Nothing was handed out to them yet", await desk.PageAsync(Rosa), StringComparison.Ordinal);
+        Assert.Equal(404, await desk.StatusAsync(desk.Request("people/class/nobody", null)));
+    }
+
+    [Fact]
+    public async Task All_that_is_on_record_is_given_out_and_erased_once_that_is_meant()
+    {
+        await desk.DoneAsync("marks/class/term.term/record");
+        Assert.Contains("Rosa Whitehorse", await OnRecord(), StringComparison.Ordinal);
+
+        await desk.DoneAsync(Rosa + "/erase/look");
+        Assert.Contains("Rosa Whitehorse", await OnRecord(), StringComparison.Ordinal);
+
+        await desk.DoneAsync(Rosa + "/erase", ("why", "Asked for it"));
+        Assert.Contains("The record knows nobody of that id", await desk.PageAsync(Rosa + "/record"), StringComparison.Ordinal);
+    }
+
+    private async Task<string> OnRecord()
+    {
+        using var answer = await desk.Client.SendAsync(desk.Request(Rosa + "/record", null));
+        await using var zip = new ZipArchive(await answer.Content.ReadAsStreamAsync());
+        using var table = new StreamReader(await zip.GetEntry("student.csv")!.OpenAsync());
+        return await table.ReadToEndAsync();
+    }
+}
