@@ -1,4 +1,3 @@
-using ClassKit.Desk.Folders;
 using ClassKit.Desk.Jobs;
 using ClassKit.Desk.Marks;
 using ClassKit.Desk.Serving;

@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using ClassKit.Desk.Folders;
 using ClassKit.Desk.Safety;
 
 namespace ClassKit.Desk.Returns;
