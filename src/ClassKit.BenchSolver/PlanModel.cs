@@ -48,13 +48,15 @@ internal sealed class PlanModel
 
     private bool Drops(RuleKind kind) => _question.Without.Contains(new(kind));
 
-    /// <summary>Hands at work, and eyes on the instructor. Teams of one shift do the same, so one of them stands for all.</summary>
+    /// <summary>Hands at work, and eyes on the instructor. Of teams that do the same in the same minute one stands for all.</summary>
     private void LimitPeople()
     {
-        foreach (var maker in _times.Loads.Select(load => load.Shift.Makers[0]).Append(Maker.Instructor).Distinct())
+        foreach (var (maker, loads) in _times.Loads.SelectMany(load => load.Shift.Makers).Append(Maker.Instructor).Distinct()
+            .Select(maker => (Maker: maker, Loads: _times.Loads.Where(load => load.Shift.Makers.Contains(maker)).ToArray()))
+            .DistinctBy(each => (each.Maker.IsInstructor, string.Join(' ', each.Loads.Select(load => load.ToString())))))
         {
             var there = maker.IsInstructor ? 1 : _bench.PeoplePerTeam;
-            var works = _times.Loads.Where(load => load.Shift.Makers[0] == maker)
+            var works = loads
                 .SelectMany(load => load.Bread.Steps.Select((step, at) => (Interval: load.Intervals[at], People: Math.Min(step.People, there))))
                 .Where(work => work.People > 0).ToArray();
             // However many hands there are, none of them works while something is shown.

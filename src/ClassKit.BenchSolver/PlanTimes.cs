@@ -23,7 +23,7 @@ internal sealed class PlanTimes
         Loads =
         [
             .. _bench.Breads.SelectMany((bread, at) => (bread.LeftToInstructor ? [new([Maker.Instructor])] : Shifts)
-                .Select(shift => new LoadTimes(model, shift, at, bread, _bench.Time.WorkFrom, Horizon, IsOpen(at)))),
+                .Select(shift => shift.Making(bread)).OfType<Shift>().Select(shift => new LoadTimes(model, shift, at, bread, _bench.Time.WorkFrom, Horizon, IsOpen(at)))),
         ];
         if (!question.Without.Contains(new(RuleKind.Demonstrations)))
             Demonstrations = [.. _bench.Demonstrations.Select((_, at) => model.NewIntVar(_bench.Time.WorkFrom, Horizon, $"demonstration {at}"))];
@@ -63,7 +63,7 @@ internal sealed class PlanTimes
             if (_bench.Demonstrations[at].Before is not { } before)
                 continue;
             // The wait is over when the first shift does what was shown.
-            var shown = Loads.Where(load => load.At == before.Bread).Select(load => load.Starts[before.Step]).ToArray();
+            var shown = Loads.Select(load => (Load: load, Like: _bench.StepLike(load.At, before))).Where(each => each.Like is not null).Select(each => each.Load.Starts[each.Like!.Value]).ToArray();
             var wait = _model.NewIntVar(0, Horizon, $"wait after demonstration {at}");
             _model.AddMinEquality(end + wait, shown);
             _demonstrationWaits.Add(wait);
@@ -83,9 +83,10 @@ internal sealed class PlanTimes
         _model.Add(shown >= first);
     }
 
-    /// <summary>Shifts of one size are alike: they are numbered in the order in which they begin the longest bread.</summary>
+    /// <summary>Shifts of one size are alike: they are numbered in the order in which they begin the longest bread. Where teams share a series out, no two shifts are alike.</summary>
     private void BreakSymmetry()
     {
+        if (_bench.Breads.Any(bread => bread.Teams is not null)) return;
         var starts = Loads.Where(load => !load.Shift.IsInstructor).GroupBy(load => load.At).MaxBy(loads => loads.First().Bread.ShortestMinutes)?.ToArray() ?? [];
         foreach (var (earlier, later) in starts.Zip(starts.Skip(1)).Where(pair => pair.First.Shift.Makers.Count == pair.Second.Shift.Makers.Count))
             _model.Add(earlier.Starts[0] <= later.Starts[0]);

@@ -9,6 +9,12 @@ public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep>
     /// <summary>True if the instructor makes one load for all, and the teams none.</summary>
     public bool LeftToInstructor { get; init; }
 
+    /// <summary>The teams that make it, by their numbers from 1; null where every team does. Above none: what no team makes is left to the instructor.</summary>
+    public IReadOnlyList<int>? Teams { get; init; }
+
+    /// <summary>The bread whose series it belongs to, by its id: what is shown before a step of that one is shown before its own. Null for a bread of its own.</summary>
+    public string? VariantOf { get; init; }
+
     /// <summary>True if it is made for a demonstration to show: how long it stands before the tasting matters to nobody.</summary>
     public bool IsForShow { get; init; }
 

@@ -2,7 +2,7 @@ namespace ClassKit.BenchPlans.Classes;
 
 /// <summary>Everything that a bench plan has to respect: one class, its kitchen, and what it bakes.</summary>
 /// <param name="Time">The period and what is set aside in it.</param>
-/// <param name="Teams">How many teams make every bread; at least 1. All are alike.</param>
+/// <param name="Teams">How many teams there are; at least 1. All are alike, but for the breads of a series, which they share out.</param>
 /// <param name="PeoplePerTeam">How many people each team can count on; at least 1.</param>
 /// <param name="Equipment">What the teams share besides ovens. A kind that is not listed is not counted: there is always one free.</param>
 /// <param name="Ovens">The ovens, all alike.</param>
@@ -17,13 +17,29 @@ public sealed record BenchClass(
     IReadOnlyList<BenchBread> Breads,
     IReadOnlyList<Demonstration> Demonstrations)
 {
-    /// <summary>Who makes what: every team each bread of the teams, the instructor each bread left to the demonstration.</summary>
+    /// <summary>Who makes what: every team each bread of the teams, or those to whom it fell; the instructor each bread left to the demonstration.</summary>
     public IReadOnlyList<BenchLoad> Loads =>
     [
         .. Breads.SelectMany((bread, at) => bread.LeftToInstructor
             ? [new BenchLoad(Maker.Instructor, at)]
-            : Enumerable.Range(1, Teams).Select(team => new BenchLoad(Maker.OfTeam(team), at))),
+            : TeamsOf(bread).Select(team => new BenchLoad(Maker.OfTeam(team), at))),
     ];
+
+    /// <summary>The teams that make a bread, where it is not left to the instructor.</summary>
+    public IReadOnlyList<int> TeamsOf(BenchBread bread)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        return bread.Teams ?? [.. Enumerable.Range(1, Teams)];
+    }
+
+    /// <summary>The step of a bread that goes for one of another: itself, or the step of the same name where both are of one series. Null if there is none.</summary>
+    public int? StepLike(int bread, StepOfBread of)
+    {
+        if (bread == of.Bread) return of.Step;
+        if (Breads[bread].VariantOf is not { } series || series != Breads[of.Bread].Id) return null;
+        var name = Breads[of.Bread].Steps[of.Step].Name;
+        return Enumerable.Range(0, Breads[bread].Steps.Count).Where(at => Breads[bread].Steps[at].Name == name).Select(at => (int?)at).FirstOrDefault();
+    }
 
     /// <summary>How many pieces of a kind of equipment there are; null where they are not counted.</summary>
     public int? CountOf(EquipmentKind kind) => Equipment.FirstOrDefault(count => count.Kind == kind)?.Count;

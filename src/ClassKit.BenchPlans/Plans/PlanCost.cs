@@ -33,5 +33,5 @@ public sealed record PlanCost(int StandingMinutes, int WaitingMinutes, int Hurri
     }
 
     private static int FirstStart(BenchPlan plan, StepOfBread which) =>
-        plan.Steps.Where(step => step.Load.Bread == which.Bread && step.Step == which.Step).Min(step => step.Start);
+        plan.Steps.Where(step => plan.Class.StepLike(step.Load.Bread, which) == step.Step).Min(step => step.Start);
 }

@@ -43,7 +43,7 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         foreach (var at in Enumerable.Range(0, bench.Breads.Count).Where(at => !bench.Breads[at].IsForShow).OrderByDescending(at => bench.Breads[at].ShortestMinutes))
         {
             // The last shift is planned first, and so ends last.
-            var makers = bench.Breads[at].LeftToInstructor ? [new([Maker.Instructor])] : shifts.Reverse().ToArray();
+            Shift[] makers = [.. (bench.Breads[at].LeftToInstructor ? [new([Maker.Instructor])] : shifts.Reverse()).Select(shift => shift.Making(bench.Breads[at])).OfType<Shift>()];
             foreach (var (turn, shift) in makers.Index())
             {
                 if (!PlaceLatest(at, shift, isFirst: turn == makers.Length - 1))
@@ -63,7 +63,7 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         for (var start = bench.Time.ReadyBy - length; start >= earliest; start--)
         {
             PlannedStep[][] chains = [.. shift.Makers.Select(maker => Chain(bread, new(maker, at), start, pauses))];
-            if (!IsSeen(at, chains[0]) || !pauses.All(pause => _ledger.IsFreeFor(bench.Demonstrations[pause.Value], chains[0][pause.Key].End)) || _ledger.TakeAll(chains) is not { } taken)
+            if (!IsSeen(at, chains[0]) || !pauses.All(pause => IsInTime(bench.Demonstrations[pause.Value], chains[0][pause.Key].End)) || _ledger.TakeAll(chains) is not { } taken)
                 continue;
             foreach (var steps in taken)
                 _planned[steps[0].Load] = steps;
@@ -73,6 +73,10 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         }
         return false;
     }
+
+    /// <summary>True if all are free to watch, and nobody who is planned already has begun what is shown.</summary>
+    private bool IsInTime(Demonstration shown, int start) =>
+        _ledger.IsFreeFor(shown, start) && StepsLike(shown.Before!.Value).All(step => step.Start >= start + shown.Minutes);
 
     /// <summary>Demonstrations between two steps of one bread, by the step that they come after.</summary>
     private Dictionary<int, int> Pauses(int bread)
@@ -102,7 +106,7 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
     }
 
     private bool IsSeen(int bread, PlannedStep[] chain) => _shown.All(shown =>
-        bench.Demonstrations[shown.Key] is not { Before: { } before } each || before.Bread != bread || shown.Value + each.Minutes <= chain[before.Step].Start);
+        bench.Demonstrations[shown.Key] is not { Before: { } before } each || bench.StepLike(bread, before) is not { } like || shown.Value + each.Minutes <= chain[like].Start);
 
     /// <summary>Each thing that has no place yet, as late as all are free to watch before they need it.</summary>
     private bool ShowTheRest()
@@ -144,11 +148,15 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
 
     /// <summary>The last minute at which a demonstration can begin and be over in time.</summary>
     private int Latest(int at) => bench.Demonstrations[at] is { Before: { } before } shown
-        ? StepsOf(before).Min(step => step.Start) - shown.Minutes
+        ? StepsLike(before).Min(step => step.Start) - shown.Minutes
         : bench.Time.ReadyBy - bench.Demonstrations[at].Minutes;
 
     private IEnumerable<PlannedStep> StepsOf(StepOfBread which) =>
         _planned.Where(load => load.Key.Bread == which.Bread).Select(load => load.Value[which.Step]);
+
+    /// <summary>The same step in every bread of a series.</summary>
+    private IEnumerable<PlannedStep> StepsLike(StepOfBread which) =>
+        _planned.Select(load => (Steps: load.Value, Like: bench.StepLike(load.Key.Bread, which))).Where(each => each.Like is not null).Select(each => each.Steps[each.Like!.Value]);
 
     /// <summary>Moves each demonstration, the last first, as near to what it shows as the teams are free to watch.</summary>
     private void MoveCloser()

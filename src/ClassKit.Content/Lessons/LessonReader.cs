@@ -88,6 +88,7 @@ public static class LessonReader
         var points = TalkingPoints.Read(sections.Required("Talking points"), texts, formulas, allRead, problems);
         var shown = sections.Optional("Demonstrations");
         var demonstrations = DemonstrationList.Read(shown, texts, formulas, allRead, problems);
+        var series = SeriesList.Read(sections.Optional("Series"), texts, formulas, allRead, problems);
         var questions = Questions.Read(sections.Required("Questions"), texts, problems);
         var failures = Tables.Rows(sections.Required("Failures"), FailureColumns, problems).Select(row => new Failure(
             Cell(row, "Sign"), Cell(row, "Cause"), Cell(row, "Cure"))).ToList();
@@ -105,6 +106,7 @@ public static class LessonReader
             formulas, exercises, marking!, rubric!, handout, guide)
         {
             Demonstrations = demonstrations,
+            Series = series,
             SetAside = aside,
             Pictures = pictures,
         });

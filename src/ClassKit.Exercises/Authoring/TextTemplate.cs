@@ -56,6 +56,14 @@ public sealed partial class TextTemplate : IEquatable<TextTemplate>
         return _between[0] + string.Concat(Placeholders.Zip(_between.Skip(1), (place, after) => (value(place) ?? place.Written) + after));
     }
 
+    /// <summary>The same text, its places standing for other values.</summary>
+    /// <param name="name">What a place stands for now, of what it stood for.</param>
+    public TextTemplate Renamed(Func<string, string> name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return new(Written, _between, [.. Placeholders.Select(place => place with { Name = name(place.Name) })]);
+    }
+
     /// <summary>A text without places, or one whose names stand for themselves.</summary>
     public static implicit operator TextTemplate(string text) => Parse(text);
 

@@ -46,6 +46,9 @@ public sealed record Lesson(
     /// <summary>What the instructor shows to all teams at once, in order.</summary>
     public IReadOnlyList<LessonDemonstration> Demonstrations { get; init; } = [];
 
+    /// <summary>Breads of the lesson with something changed on purpose, which the teams of a class share out, in order.</summary>
+    public IReadOnlyList<SeriesMember> Series { get; init; } = [];
+
     /// <summary>What the period keeps for other things than baking.</summary>
     public SetAside SetAside { get; init; } = SetAside.Usual;
 

@@ -48,6 +48,17 @@ public sealed record LessonFormula(
     /// <summary>How its starter is built before the class; null for a bread without one, or where it comes ripe from elsewhere.</summary>
     public StarterBuild? StarterBuild { get; init; }
 
+    /// <summary>Its place in a series that the teams share out; null for a bread that every team makes.</summary>
+    public SeriesPlace? Place { get; init; }
+
+    /// <summary>What is left of the strength of a leavening that is old, by its ingredient's id: above 0 and below 1. What is not named has all of it.</summary>
+    public IReadOnlyDictionary<string, double> Strengths { get; init; } = new Dictionary<string, double>();
+
+    /// <summary>The formula as far as it works: of an old leavening only what still makes gas.</summary>
+    public BakersFormula Working => Strengths.Count == 0
+        ? Formula
+        : Formula with { Lines = [.. Formula.Lines.Select(line => line with { Percent = line.Percent * Strengths.GetValueOrDefault(line.Ingredient.Id, 1) })] };
+
     /// <summary>The steps in which it is cooked, in order.</summary>
     public IReadOnlyList<MethodStep> Cooking => [.. Steps.Where(step => step.IsCooking)];
 

@@ -27,8 +27,14 @@ public sealed record FormulaCard(
     MixBalance Mix,
     IReadOnlyList<Advice> Advice)
 {
-    /// <summary>How many make it: every team, or the instructor alone.</summary>
-    public required int Loads { get; init; }
+    /// <summary>The teams that make it, by their numbers from 1; none where the instructor does.</summary>
+    public required IReadOnlyList<int> Teams { get; init; }
+
+    /// <summary>True if the instructor alone makes it, once for all.</summary>
+    public bool IsInstructors => Teams.Count == 0;
+
+    /// <summary>How often it is made: by each of its teams, or by the instructor.</summary>
+    public int Loads => Math.Max(1, Teams.Count);
 
     /// <summary>What the team takes for tins, boards and tops.</summary>
     public IReadOnlyList<SurfaceLine> Surfaces => [.. Bread.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Bread, Pieces)))];
@@ -69,7 +75,7 @@ public sealed record FormulaCard(
                 mix,
                 [.. Below(batch), .. OfMix(mix)])
             {
-                Loads = profile.Teams,
+                Teams = formula.Place?.Teams ?? [.. Enumerable.Range(1, profile.Teams)],
             }));
 
     /// <summary>The batch with what touches it: it is paid for too.</summary>

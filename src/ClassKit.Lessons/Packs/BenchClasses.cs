@@ -85,6 +85,8 @@ public static class BenchClasses
         return new(formula.Formula.Id, formula.Formula.Title, [.. formula.Steps.Select((step, at) => Step(step, Heat(formula, at), formula, hasYeast) with { Uses = Uses(step, lesson, profile) } with { Heats = heats[at], BakedWithinMinutes = OutOfTheCold.MinutesLeft(formula, at, heats, profile, longest) })])
         {
             KeepsMinutes = formula.BestWithinMinutes,
+            Teams = formula.Place?.Teams,
+            VariantOf = formula.Place is { IsAsWritten: false } place ? place.OfId : null,
         };
     }
 

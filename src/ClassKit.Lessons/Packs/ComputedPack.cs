@@ -11,6 +11,7 @@ using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Purchasing;
 using ClassKit.Lessons.Sensory;
+using ClassKit.Lessons.Series;
 
 namespace ClassKit.Lessons.Packs;
 
@@ -40,7 +41,7 @@ public record ComputedPack(
     /// <summary>What the class tastes behind numbers: the same numbers for the same lesson and class.</summary>
     public Tasting Tasting => Tasting.For(Lesson.Formulas, Class.Students, SeededDraws.For(0, "tasting", Lesson.Id, Class.Name));
 
-    /// <summary>The lesson before anything was changed for the class.</summary>
+    /// <summary>The lesson before anything was changed for the class, its series shared out.</summary>
     public required Lesson AsWritten { get; init; }
 
     /// <summary>What is other for this class than it was written.</summary>
@@ -80,6 +81,7 @@ public record ComputedPack(
         if (!StandardAtmosphere.PressureAt(profile.AltitudeMetres).TryGet(out var pressure, out var why))
             return why;
 
+        asWritten = SharedOut.Among(asWritten, profile.Teams);
         var (lesson, adjusted) = AltitudeAdapting.Of(asWritten, profile);
         List<LessonDemonstration> shown = [];
         foreach (var demonstration in lesson.Demonstrations)
@@ -132,7 +134,7 @@ public record ComputedPack(
     public ComputedPack LeftToInstructor(IReadOnlyCollection<string> formulaIds)
     {
         ArgumentNullException.ThrowIfNull(formulaIds);
-        var cards = Cards.Select(card => card with { Loads = formulaIds.Contains(card.Bread.Formula.Id) ? 1 : Class.Teams }).ToList();
+        var cards = Cards.Select(card => formulaIds.Contains(card.Bread.Formula.Id) ? card with { Teams = [] } : card).ToList();
         return this with { Cards = cards, Requisition = RequisitionLine.Priced(RequisitionLine.For(cards, Lesson.Demonstrations), Class.Prices).Value };
     }
 

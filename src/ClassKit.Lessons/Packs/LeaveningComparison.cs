@@ -36,7 +36,8 @@ public sealed record LeaveningComparison(
     {
         var assumed = Assumed(formula, settings);
         var stages = BakeStages.Of(formula, mixed, Saturation.BoilingPoint(pressure));
-        return Budget(Mass.FromGrams(formula.Formula.TotalPercent)).Then(flour => Budget(formula.PieceMass).Then<LeaveningComparison>(piece => new LeaveningComparison(
+        var working = formula.Working;
+        return Budget(Mass.FromGrams(working.TotalPercent)).Then(flour => Budget(Mass.FromGrams(formula.PieceMass.Grams * working.TotalPercent / formula.Formula.TotalPercent)).Then<LeaveningComparison>(piece => new LeaveningComparison(
             formula,
             piece,
             flour,
@@ -44,7 +45,7 @@ public sealed record LeaveningComparison(
             Minutes(inOven: true),
             DoughWater.AllWaterPercent(formula.Formula))));
 
-        Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(formula.Formula, dough, stages, mixed, pressure, assumed);
+        Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(working, dough, stages, mixed, pressure, assumed);
 
         Band<double> Minutes(bool inOven) => stages.Where(stage => stage.InOven == inOven)
             .Aggregate(default(Band<double>), (sum, stage) => sum.With(stage.Minutes, (left, right) => left + right));

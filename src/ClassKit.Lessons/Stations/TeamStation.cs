@@ -32,8 +32,9 @@ public static class TeamStation
     /// <summary>The most that are needed in any one minute, over all teams' plans.</summary>
     private static int AtOnce(IReadOnlyList<(LessonFormula Formula, int Count)> needs, BenchPlan? plan)
     {
+        // Without a plan every bread may be under way at once; of a series a team has one.
         if (plan is null)
-            return needs.Sum(need => need.Count);
+            return needs.GroupBy(need => need.Formula.Place?.OfId ?? need.Formula.Formula.Id).Sum(of => of.Max(need => need.Count));
         return Enumerable.Range(1, plan.Class.Teams).Max(team =>
         {
             var spans = needs.Select(need => (need.Count, Span: SpanOf(need.Formula, team, plan))).Where(need => need.Span is not null).ToList();

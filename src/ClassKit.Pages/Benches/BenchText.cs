@@ -24,6 +24,9 @@ internal static class BenchText
         return $"Shift {plan.Shifts.ToList().IndexOf(shift) + 1}: {Teams(shift.Makers)}";
     }
 
+    /// <summary>A bread as some teams make it: those who do are named where not every team does.</summary>
+    public static string Made(BenchBread bread, Shift making) => bread.Teams is null || making.IsInstructor ? bread.Name : $"{bread.Name}, {Teams(making.Makers)}";
+
     /// <summary>"team 1", "teams 1, 2 and 3".</summary>
     public static string Teams(IReadOnlyList<Maker> makers) => makers[0].IsInstructor
         ? "instructor"

@@ -103,7 +103,7 @@ internal static class RunSheets
 
     private static RunEntry Begin(BenchPlan plan, Shift shift, int at)
     {
-        var first = plan.Steps.Where(step => step.Load.Maker == shift.Makers[0]).MinBy(step => step.Start)!;
+        var first = plan.Steps.Where(step => shift.Makers.Contains(step.Load.Maker)).MinBy(step => step.Start)!;
         var who = plan.Shifts.Count == 1 ? "All teams begin" : $"Shift {at + 1} begins";
         return new(first.Start, who, plan.Class.Breads[first.Load.Bread].Name, null, BenchText.Teams(shift.Makers), true);
     }

@@ -26,9 +26,9 @@ internal static class Timeline
             for (var at = 0; at < plan.Class.Breads.Count; at++)
             {
                 var bread = plan.Class.Breads[at];
-                if (bread.LeftToInstructor != shift.IsInstructor)
+                if (shift.Making(bread) is not { } making)
                     continue;
-                yield return new(heading, bread.Name, [.. plan.StepsOf(new(shift.Makers[0], at)).Select(step => Bar(step, bread))]);
+                yield return new(heading, BenchText.Made(bread, making), [.. plan.StepsOf(new(making.Makers[0], at)).Select(step => Bar(step, bread))]);
                 heading = "";
             }
         }

@@ -62,6 +62,8 @@ internal static class ValueText
         }
         if (card.Mix.Warmed is [var warmed, ..])
             yield return ("liquid_temperature", KitchenText.Temperature(warmed.Temperature, units));
+        foreach (var left in formula.Place?.Changes.OfType<SeriesChange.LeftOut>() ?? [])
+            yield return (left.Ingredient.Id, KitchenText.Weighed(default, card.Batch.Scales.Large, units));
         foreach (var lines in card.Lines.GroupBy(line => line.Line.Ingredient.Id))
             yield return (lines.Key, KitchenText.Weighed(Sum(lines), lines.First().Line.Resolution, units));
     }

@@ -34,7 +34,8 @@ public static class RuleWords
 
     private static string People(BenchClass bench)
     {
-        var work = bench.Breads.Where(bread => !bread.LeftToInstructor).SelectMany(bread => bread.Steps).Sum(step => step.MinMinutes * Math.Min(step.People, bench.PeoplePerTeam));
+        var work = Enumerable.Range(1, bench.Teams).Max(team => bench.Breads.Where(bread => !bread.LeftToInstructor && bench.TeamsOf(bread).Contains(team))
+            .SelectMany(bread => bread.Steps).Sum(step => step.MinMinutes * Math.Min(step.People, bench.PeoplePerTeam)));
         return FormattableString.Invariant($"People: a team has {bench.PeoplePerTeam} pairs of hands, for at least {work} min of hands-on work on all its breads.");
     }
 
@@ -61,7 +62,7 @@ public static class RuleWords
         {
             var oven = bread.Steps.First(step => step.Oven is not null).Oven!;
             var minutes = bread.Steps.Where(step => step.Oven is not null).Sum(step => step.MinMinutes);
-            var loads = bread.LeftToInstructor ? 1 : bench.Teams;
+            var loads = bread.LeftToInstructor ? 1 : bench.TeamsOf(bread).Count;
             return FormattableString.Invariant($"{bread.Name} {loads} × {Counted.Of(oven.Places, "place")}, {minutes} min from {oven.Temperature.Celsius:0} °C{(bread.BakesTogether ? " with the door shut" : "")}");
         });
         return FormattableString.Invariant($"{Counted.Of(bench.Ovens.Count, "oven")} with {Counted.Of(bench.Ovens.Places, "place")}{(bench.Ovens.Count == 1 ? "" : " each")}, at one temperature at a time: {string.Join("; ", bakes)}.");

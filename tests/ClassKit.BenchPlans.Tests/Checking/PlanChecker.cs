@@ -45,7 +45,7 @@ internal sealed class PlanChecker
     {
         for (var bread = 0; bread < _bench.Breads.Count; bread++)
         {
-            var makers = _bench.Breads[bread].LeftToInstructor ? [0] : Enumerable.Range(1, _bench.Teams).ToArray();
+            var makers = _bench.Breads[bread].LeftToInstructor ? [0] : (_bench.Breads[bread].Teams ?? Enumerable.Range(1, _bench.Teams)).ToArray();
             foreach (var maker in makers)
             {
                 var steps = Of(maker, bread);
@@ -102,7 +102,7 @@ internal sealed class PlanChecker
             var end = shown.Start + shown.Demonstration.Minutes;
             if (shown.Start < _bench.Time.SetupMinutes || end > tasting)
                 Fault($"{shown.Demonstration.Name} is shown outside the working time");
-            if (shown.Demonstration.Before is { } before && _plan.Steps.Any(step => step.Load.Bread == before.Bread && step.Step == before.Step && step.Start < end))
+            if (shown.Demonstration.Before is { } before && _plan.Steps.Any(step => IsShownFor(step, before) && step.Start < end))
                 Fault($"{shown.Demonstration.Name} is shown after somebody has begun");
             if (shown.Demonstration.After is { } after && !_plan.Steps.Any(step => step.Load.Bread == after.Bread && step.Step == after.Step && step.End <= shown.Start))
                 Fault($"{shown.Demonstration.Name} opens an oven or a bowl before anything in it is ready");
@@ -113,6 +113,13 @@ internal sealed class PlanChecker
             if (shown.Demonstration.Load is { } own && Of(0, own)[0].Start != shown.Start)
                 Fault($"{shown.Demonstration.Name} does not bake what it shows");
         }
+    }
+
+    /// <summary>The step itself, or the one called the same in a bread of its series.</summary>
+    private bool IsShownFor(PlannedStep step, StepOfBread before)
+    {
+        var (bread, shown) = (_bench.Breads[step.Load.Bread], _bench.Breads[before.Bread]);
+        return step.Load.Bread == before.Bread ? step.Step == before.Step : bread.VariantOf == shown.Id && bread.Steps[step.Step].Name == shown.Steps[before.Step].Name;
     }
 
     /// <summary>What a step needs less cold than it is kept has stood out long enough as it begins, and no longer than a demonstration makes necessary.</summary>

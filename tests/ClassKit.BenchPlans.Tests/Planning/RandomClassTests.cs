@@ -59,6 +59,39 @@ public sealed class RandomClassTests
         Assert.True(planned > 200, $"Only {planned} plans were made.");
     }
 
+    /// <summary>The first bread in two ways, one of them for half of the teams and with a stand that the other has not.</summary>
+    [Fact]
+    public void A_series_that_teams_share_out_keeps_every_rule()
+    {
+        var (planned, ruled) = (0, 0);
+        for (var seed = 0; seed < 60; seed++)
+        {
+            var drawn = RandomClass.Of(seed);
+            if (drawn.Teams < 2) continue;
+            var bench = Shared(drawn);
+            if (Planners.Brief.Plan(bench).Plan is { } plan)
+            {
+                planned++;
+                Sound(bench, plan, seed);
+            }
+            foreach (var shifts in Enumerable.Range(1, bench.Teams).Where(shifts => seed < 30 || shifts == 1))
+            {
+                if (GreedyPlanner.Plan(bench, shifts) is not { } simple) continue;
+                ruled++;
+                Sound(bench, simple, seed);
+            }
+        }
+        Assert.True(planned > 20 && ruled > 20, $"Only {planned} and {ruled} plans were made.");
+    }
+
+    private static BenchClass Shared(BenchClass drawn)
+    {
+        var bread = drawn.Breads[0];
+        int[] teams = [.. Enumerable.Range(1, drawn.Teams)];
+        var other = bread with { Id = "other", Name = "Other", VariantOf = bread.Id, Teams = [.. teams.Where(team => team % 2 == 0)], Steps = [Bakery.Alone("Stand", 5, 5), .. bread.Steps] };
+        return drawn with { Breads = [bread with { Teams = [.. teams.Where(team => team % 2 == 1)] }, .. drawn.Breads.Skip(1), other] };
+    }
+
     private static void Sound(BenchClass bench, BenchPlan plan, int seed)
     {
         if (PlanChecker.Faults(bench, plan) is { Count: > 0 } faults) Assert.Fail($"seed {seed}: {string.Join("; ", faults)}");

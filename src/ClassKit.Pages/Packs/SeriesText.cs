@@ -1,0 +1,35 @@
+using ClassKit.Baking.Quantities;
+using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cards;
+using ClassKit.Lessons.Packs;
+using ClassKit.Pages.Numbers;
+using ClassKit.Wording.Counts;
+
+namespace ClassKit.Pages.Packs;
+
+/// <summary>A series in words: in what its breads differ, and who makes which.</summary>
+internal static class SeriesText
+{
+    /// <summary>"without baking powder", "proof 20 min": nothing for the bread as it is written.</summary>
+    public static string Differs(SeriesPlace place) => place.IsAsWritten ? "as written" : Phrases.List([.. place.Changes.Select(Of)]);
+
+    /// <summary>"teams 2 and 5".</summary>
+    public static string Teams(FormulaCard card) => $"{Counted.Noun(card.Teams.Count, "team")} {Phrases.List([.. card.Teams.Select(team => $"{team}")])}";
+
+    /// <summary>"Teams 2 and 5 make 6 powder rolls: held 20 min."</summary>
+    public static string Sentence(FormulaCard card) =>
+        Phrases.Sentence($"{Teams(card)} {(card.Teams.Count == 1 ? "makes" : "make")} {card.Pieces} {card.Bread.Formula.Title.ToLowerInvariant()}");
+
+    /// <summary>The bread that it is held against, as it stands in a sentence.</summary>
+    public static string Base(ComputedPack pack, SeriesPlace place) => pack.Lesson.Formulas.First(bread => bread.Formula.Id == place.OfId).Formula.Title.ToLowerInvariant();
+
+    private static string Of(SeriesChange change) => change switch
+    {
+        SeriesChange.LeftOut left => $"without {left.Ingredient.Name.ToLowerInvariant()}",
+        SeriesChange.Share share => $"{NumberText.WithUnit(NumberText.AtMost(share.Percent, 2), "%")} {share.Ingredient.Name.ToLowerInvariant()}",
+        SeriesChange.Weakened weak => $"{weak.Ingredient.Name.ToLowerInvariant()} with {NumberText.WithUnit(NumberText.AtMost(PerHundred.Of(weak.Strength), 0), "%")} of its strength left",
+        SeriesChange.Timed timed => $"{timed.StepName.ToLowerInvariant()} {KitchenText.Minutes(timed.MinMinutes, timed.MaxMinutes)}",
+        SeriesChange.Held held => $"held {KitchenText.Minutes(held.Minutes, held.Minutes)} after {held.AfterStep.ToLowerInvariant()}",
+        _ => throw new ArgumentOutOfRangeException(nameof(change), change, "A change of a series that has no words."),
+    };
+}
