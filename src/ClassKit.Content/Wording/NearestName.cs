@@ -8,7 +8,10 @@ internal static class NearestName
     {
         var words = Words(typed);
         if (words.Count is 0 or > 8) return [];
-        var near = known.Distinct().Select(name => (Name: name, Slips: Slips(words, Words(name)))).Where(name => name.Slips is not null).ToList();
+        IReadOnlyList<string> names = [.. known.Distinct()];
+        var near = names.Select(name => (Name: name, Slips: Slips(words, Words(name)))).Where(name => name.Slips is not null).ToList();
+        // A name of several words that all were typed, with others between them: instant dry yeast, of instant yeast.
+        if (near.Count == 0) return [.. names.Where(name => Words(name) is { Count: > 1 } all && all.TrueForAll(words.Contains)).Take(most)];
         var fewest = near.Min(name => name.Slips);
         return [.. near.Where(name => name.Slips == fewest).Select(name => name.Name).Take(most)];
     }

@@ -71,7 +71,8 @@ public sealed class SharedOutTests
         double Kept(string id) => gas[id].PerPiece.Held.Baked.Typical.Millilitres;
 
         Assert.True(Kept("muffins_no_leavening") < Kept("muffins_old_powder") && Kept("muffins_old_powder") < Kept("muffins"), "old powder");
-        Assert.True(Kept("muffins_held_40_min") < Kept("muffins"), "held");
+        // Nobody has published how fast a batter with soda and powder loses its gas.
+        Assert.Equal([false, true], [gas["muffins_held_40_min"].IsRisePredicted, gas["muffins"].IsRisePredicted]);
         Assert.True(Made("buns_under_proofed") < Made("buns"), "under-proofed");
         // A dough of old powder holds a little less of everything else.
         Assert.Equal(1, Made("muffins_old_powder") / Made("muffins_half_the_powder"), 0.02);
