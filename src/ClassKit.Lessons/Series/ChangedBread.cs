@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using ClassKit.Baking.Formulas;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Lessons.Authored;
@@ -31,7 +32,7 @@ public static class ChangedBread
         SeriesChange.Weakened weak => bread with { Strengths = new Dictionary<string, double>(bread.Strengths) { [weak.Ingredient.Id] = weak.Strength } },
         SeriesChange.Timed timed => bread with { Steps = [.. bread.Steps.Select(step => step.Name == timed.StepName ? step with { MinMinutes = timed.MinMinutes, MaxMinutes = timed.MaxMinutes } : step)] },
         SeriesChange.Held held => bread with { Steps = [.. bread.Steps.SelectMany(step => step.Name == held.AfterStep ? [step, Stand(held, why)] : new[] { step })] },
-        _ => throw new ArgumentOutOfRangeException(nameof(change), change, "A bread of a series is changed in a way that nobody knows."),
+        _ => throw new UnreachableException(change.GetType().Name),
     };
 
     private static IReadOnlyList<FormulaLine> Shared(IReadOnlyList<FormulaLine> lines, SeriesChange.Share share) => lines.Any(line => line.Ingredient.Id == share.Ingredient.Id)
