@@ -19,6 +19,11 @@ internal static class LessonMistakes
         new("a value was misspelt", folder => folder.Change(Lesson, "Teams measure how high they rise.", "They rise to {milk_scones.heigth}."), Lesson, 16, "`{milk_scones.heigth}` stands for no computed value", "`milk_scones.height`"),
         new("a word without its bold", folder => folder.Change(Lesson, "- **Rubbing in.** Working", "- Rubbing in: Working"), Lesson, 49, "This item reads `Rubbing in", "a name in bold"),
         new("a row of the table lacks a cell", folder => folder.Change(Lesson, "| Low and tough | Worked too long | Stop while it still looks rough |", "| Low and tough | Stop while it still looks rough |"), Lesson, 91, "The cell in the column `Cure` is empty", "Fill it in"),
+        new("a bread of a series without its bread", folder => Series(folder, "**No powder** (without Baking powder, double-acting). Nothing in it."), Lesson, 79, "This bread of a series reads `**No powder**", "- **Milk scones: No powder**"),
+        new("a series after a step that the bread has not", folder => Series(folder, "**Milk scones: Held 20 min** (held 20 min after Kneading). What it loses."), Lesson, 79, "Milk scones has no step `Kneading`", "Weigh, Rub in, Mix"),
+        new("a series in which nothing is other", folder => Series(folder, "**Milk scones: Powder** (Baking powder, double-acting 5 %). As it is."), Lesson, 79, "is what Milk scones has as written", "in what this bread differs"),
         new("a lesson shorter than what is set aside", folder => folder.Change(Lesson, "period: 120 min", "period: 30 min"), Lesson, 3, "take 35 min, and the lesson 30 min", "more time") { As = Weight.Doubtful },
     ];
+
+    private static TeachingFolder Series(TeachingFolder folder, string item) => folder.Change(Lesson, "## Questions", $"## Series\n\n- {item}\n\n## Questions");
 }
