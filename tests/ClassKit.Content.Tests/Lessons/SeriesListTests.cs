@@ -49,7 +49,7 @@ public sealed class SeriesListTests : IDisposable
     [InlineData("- **Muffins: Old** (held 20 min after Mix). Text.", "`Muffins` is not a bread of this lesson", "Buttermilk muffins")]
     [InlineData("- **Buttermilk muffins: Old** (held 20 min after Kneading). Text.", "has no step `Kneading`", "Mix")]
     [InlineData("- **Buttermilk muffins: Old** (held 0 min after Mix). Text.", "holds the bread for no time", "Leave it out")]
-    [InlineData("- **Buttermilk muffins: Old** (without Instant dry yeast). Text.", "Buttermilk muffins has no instant dry yeast", "Buttermilk")]
+    [InlineData("- **Buttermilk muffins: Old** (without Instant dry yeast). Text.", "Buttermilk muffins has no instant yeast", "Buttermilk")]
     [InlineData("- **Buttermilk muffins: Old** (without Baking sodda). Text.", "`Baking sodda` is not an ingredient", "Baking soda")]
     [InlineData("- **Buttermilk muffins: Old** (Baking soda at 150 % strength). Text.", "The strength is 150", "99")]
     [InlineData("- **Buttermilk muffins: Old** (All-purpose flour 90 %). Text.", "The flour of `Old` adds up to 90 %", "All flour together is 100 %")]
