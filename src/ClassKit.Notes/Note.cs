@@ -191,6 +191,20 @@ public abstract record Note
     /// <param name="Due">When, and how that was read.</param>
     public sealed record DueAsNamed(DueMoment Due) : Note;
 
+    /// <summary>Students need not do the work, and so were dealt nothing.</summary>
+    /// <param name="Students">Who.</param>
+    public sealed record ExcusedFrom(IReadOnlyList<Student> Students) : Note;
+
+    /// <summary>Exercises that a student is to leave out are none of the deal.</summary>
+    /// <param name="Student">Who.</param>
+    /// <param name="Ids">The exercises as they were written down.</param>
+    public sealed record LeavesOutNothing(Student Student, IReadOnlyList<string> Ids) : Note;
+
+    /// <summary>Work is sat again with other numbers.</summary>
+    /// <param name="Replaced">The code of the deal that it is sat again for.</param>
+    /// <param name="Students">How many sit again.</param>
+    public sealed record Resit(string Replaced, int Students) : Note;
+
     /// <summary>Something was arranged with students.</summary>
     /// <param name="Students">With whom; each has large print, more time or a due moment of their own.</param>
     public sealed record Arranged(IReadOnlyList<DealtStudent> Students) : Note;
@@ -300,6 +314,13 @@ public abstract record Note
     /// <param name="Lesson">The lesson's title.</param>
     /// <param name="Day">When it was given.</param>
     public sealed record LessonEntered(string Class, string Lesson, DateOnly Day) : Note;
+
+    /// <summary>What a class measured is on record.</summary>
+    /// <param name="Class">What the class is called.</param>
+    /// <param name="Lesson">The lesson's title.</param>
+    /// <param name="Day">When it was given.</param>
+    /// <param name="Values">How many measurements came back.</param>
+    public sealed record MeasurementsEntered(string Class, string Lesson, DateOnly Day, int Values) : Note;
 
     /// <summary>Grades of a term are frozen as given out, or would be.</summary>
     /// <param name="Term">What the term is called.</param>

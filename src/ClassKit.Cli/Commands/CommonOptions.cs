@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Globalization;
 
 namespace ClassKit.Cli.Commands;
 
@@ -23,9 +24,22 @@ internal static class CommonOptions
     /// <summary>A whole number above 0.</summary>
     public static Option<int?> Amount(string name, string description) => new(name) { Description = description, HelpName = "N", CustomParser = ParseAmount };
 
+    /// <summary>A day of the calendar.</summary>
+    public static Option<DateOnly?> Day(string name, string description) => new(name)
+    {
+        Description = description,
+        HelpName = "YYYY-MM-DD",
+        CustomParser = result =>
+        {
+            if (DateOnly.TryParseExact(result.Tokens[0].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)) return day;
+            result.AddError($"{name} takes a day such as 2026-11-20.");
+            return null;
+        },
+    };
+
     private static ulong ParseSeed(ArgumentResult result)
     {
-        if (result.Tokens is [{ Value: var text }] && ulong.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var seed))
+        if (result.Tokens is [{ Value: var text }] && ulong.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var seed))
             return seed;
         result.AddError($"--seed takes a whole number from 0 to {ulong.MaxValue}, such as --seed 42.");
         return 0;
@@ -33,7 +47,7 @@ internal static class CommonOptions
 
     private static int? ParseAmount(ArgumentResult result)
     {
-        if (result.Tokens is [{ Value: var text }] && int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var amount) && amount is > 0 and <= 10_000)
+        if (result.Tokens is [{ Value: var text }] && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var amount) && amount is > 0 and <= 10_000)
             return amount;
         var option = ((OptionResult)result.Parent!).Option.Name;
         result.AddError($"{option} takes a whole number from 1 to 10000, such as {option} 45.");

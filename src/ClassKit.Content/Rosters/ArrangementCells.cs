@@ -7,7 +7,7 @@ using ClassKit.Exercises.Deadlines;
 
 namespace ClassKit.Content.Rosters;
 
-/// <summary>Reads what a roster's line says of a student's arrangement: columns <c>large print</c>, <c>extra time</c> and <c>due</c>, each of which may be missing or empty.</summary>
+/// <summary>Reads what a roster's line says of a student's arrangement: columns <c>large print</c>, <c>extra time</c>, <c>due</c>, <c>leaves out</c> and <c>excused from</c>, each of which may be missing or empty.</summary>
 internal static class ArrangementCells
 {
     private static readonly string[] Yes = ["yes", "y", "x", "1", "true", "✓", "✔"];
@@ -15,7 +15,19 @@ internal static class ArrangementCells
     private static readonly string[] No = ["", "no", "n", "0", "false", "-"];
 
     public static Arrangement Of(RosterHead head, CsvRecord line, ProblemList problems) =>
-        new(LargePrint(head.Field(line, RosterField.LargePrint), line.Line, problems), ExtraTime(head.Field(line, RosterField.ExtraTime), line.Line, problems), Due(head.Field(line, RosterField.Due), line.Line, problems));
+        new(LargePrint(head.Field(line, RosterField.LargePrint), line.Line, problems), ExtraTime(head.Field(line, RosterField.ExtraTime), line.Line, problems), Due(head.Field(line, RosterField.Due), line.Line, problems))
+        {
+            LeavesOut = LeavesOut(head.Field(line, RosterField.LeavesOut), line.Line, problems),
+            ExcusedFrom = [.. head.Field(line, RosterField.ExcusedFrom).Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Distinct(StringComparer.Ordinal)],
+        };
+
+    private static List<string> LeavesOut(string cell, int line, ProblemList problems)
+    {
+        List<string> ids = [.. cell.Split([';', ',', ' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Distinct(StringComparer.Ordinal)];
+        foreach (var id in ids.Where(id => !Naming.IsValid(id)))
+            problems.Add(line, $"Under `leaves out` stands `{id}`, which is no exercise’s name", "Write the names of the exercises that are not this student's, as in `leaves out` of `three_trays; dose_baking_powder`; nothing for all of them.");
+        return ids;
+    }
 
     private static bool LargePrint(string cell, int line, ProblemList problems)
     {

@@ -27,7 +27,7 @@ internal static class RosterStudents
             else if (!seen.TryAdd(id, (line.Line, id)))
                 problems.Add(line.Line, Twice(id, seen[id], ids), ids == RosterIds.Column ? "Give every student an id of their own." : "Add a column `id` that tells them apart, or take out the line that is there twice.");
             students.Add(new(id, name, email.Length > 0 ? email : null));
-            if (ArrangementCells.Of(head, line, problems) is var arrangement && arrangement != Arrangement.None) arrangements.TryAdd(id, arrangement);
+            if (ArrangementCells.Of(head, line, problems) is var arrangement && !arrangement.IsNone) arrangements.TryAdd(id, arrangement);
         }
         NoteSame(head, lines, students, problems);
         return (students, arrangements, ids);

@@ -21,6 +21,8 @@ internal static class RosterTitles
         [RosterField.LargePrint] = ["largeprint", "largetype", "18pt", "enlarged"],
         [RosterField.ExtraTime] = ["extratime", "additionaltime", "moretime"],
         [RosterField.Due] = ["due", "duemoment", "ownduedate", "duedate", "extension", "extendedto"],
+        [RosterField.LeavesOut] = ["leavesout", "leaveout", "without", "reducedset"],
+        [RosterField.ExcusedFrom] = ["excusedfrom", "excused"],
     };
 
     /// <summary>What a title means, and how sure that is: 0 is surest; null for a title that means nothing here.</summary>

@@ -32,7 +32,7 @@ internal static class PeopleScreen
     {
         List<string> graded = [.. person.Rounds.Where(round => round.Grades is not null).Select(round => round.Round.Graded)];
         if (graded.Count == 0) return [];
-        var request = FollowSkills.Read(graded, null, null);
+        var request = FollowSkills.Read(graded, [], null, null);
         return request.Succeeded ? FollowSkills.Write(FollowSkills.Run(request.Model, Run.Unwatched)).Files : [];
     }
 

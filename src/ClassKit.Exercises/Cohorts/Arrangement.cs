@@ -11,6 +11,15 @@ public sealed record Arrangement(bool LargePrint, decimal ExtraTime, DueWish? Du
     /// <summary>The largest share of more time that is taken for meant: four times the others' time. A judgement call; more is a slip.</summary>
     public const decimal MostExtraTime = 3;
 
+    /// <summary>The ids of exercises that are not this student's: their set is smaller, and its total with it.</summary>
+    public IReadOnlyList<string> LeavesOut { get; init; } = [];
+
+    /// <summary>What this student need not do: ids of lessons, or titles of works of a term.</summary>
+    public IReadOnlyList<string> ExcusedFrom { get; init; } = [];
+
+    /// <summary>True if everything is as everybody has it.</summary>
+    public bool IsNone => !LargePrint && ExtraTime == 0 && Due is null && LeavesOut.Count == 0 && ExcusedFrom.Count == 0;
+
     /// <summary>As everybody.</summary>
     public static Arrangement None { get; } = new(false, 0, null);
 }

@@ -13,6 +13,10 @@ public sealed record Roster(string Cohort, IReadOnlyList<Student> Students)
     /// <summary>What single students were promised, by their ids; those who have everything as the class has it are not among them.</summary>
     public IReadOnlyDictionary<string, Arrangement> Arrangements { get; init; } = new Dictionary<string, Arrangement>();
 
+    /// <summary>What one student was promised.</summary>
+    /// <param name="student">The student's id.</param>
+    public Arrangement ArrangementOf(string student) => Arrangements.GetValueOrDefault(student, Arrangement.None);
+
     /// <summary>Where the class's clocks are set to; null if nobody has said.</summary>
     public ClassTimeZone? TimeZone { get; init; }
 

@@ -26,4 +26,10 @@ public enum RosterField
 
     /// <summary>When this student's work is due.</summary>
     Due,
+
+    /// <summary>Which exercises are not the student's.</summary>
+    LeavesOut,
+
+    /// <summary>Which work the student need not do.</summary>
+    ExcusedFrom,
 }

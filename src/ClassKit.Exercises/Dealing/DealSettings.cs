@@ -13,6 +13,9 @@ public sealed record DealSettings(DealPurpose Purpose, NumbersToAvoid Avoid)
     /// <summary>Graded work, the first of its kind.</summary>
     public static DealSettings Usual { get; } = new(DealPurpose.Graded, NumbersToAvoid.None);
 
+    /// <summary>The deal that this one is sat again for, with other numbers; null for a first sitting.</summary>
+    public DealIdentity? Replaces { get; init; }
+
     /// <summary>How sets were chosen where students have different ones; empty where everyone gets the same. Part of the deal's identity.</summary>
     public string Choice { get; init; } = "";
 
@@ -25,6 +28,11 @@ public sealed record DealSettings(DealPurpose Purpose, NumbersToAvoid Avoid)
     /// <summary>The ids of each student's exercises, by student id; null where everyone gets all.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>>? Sets { get; init; }
 
-    /// <summary>True if a student gets an exercise.</summary>
-    internal bool Gives(Student student, Exercise exercise) => Sets is null || Sets[student.Id].Contains(exercise.Id);
+    /// <summary>True if an exercise is of a student's set, whether or not it is left out for the student.</summary>
+    public bool Gives(Student student, Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(student);
+        ArgumentNullException.ThrowIfNull(exercise);
+        return Sets is null || Sets[student.Id].Contains(exercise.Id);
+    }
 }

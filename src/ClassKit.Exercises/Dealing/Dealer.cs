@@ -41,13 +41,14 @@ public static class Dealer
             {
                 var who = roster.Students[student];
                 if (!Draws(who, hand.Exercise)) continue;
-                var random = SeededDraws.For(seed, StreamOf(settings.Purpose), hand.Exercise.Id, who.Id);
+                var random = SeededDraws.For(seed, StreamOf(settings), hand.Exercise.Id, who.Id);
                 if (hand.Next(random, variant => settings.Avoid.Has(who, variant), out var problem) is not { } variant)
                 {
                     problems.Add(problem!);
                     break;
                 }
-                variants[student].Add(variant);
+                // Drawn even for who leaves it out, so that nobody else's numbers hang on what is arranged with one.
+                if (!roster.ArrangementOf(who.Id).LeavesOut.Contains(hand.Exercise.Id)) variants[student].Add(variant);
                 watcher?.Report(new(++done, total));
             }
             if (hand.Shared > 0 && !hand.Exercise.HasOneAnswer())
@@ -56,10 +57,11 @@ public static class Dealer
 
         return problems.Count > 0
             ? new(null, problems, shared)
-            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(roster, variants, before))
+            : new(new(lesson, lessonTitle, roster.Cohort, seed, marking, exercises, Seat(roster, exercises, variants, before))
             {
                 Identity = DealIdentity.Of(lesson, lessonTitle, roster.Cohort, seed, settings.Purpose, settings.Choice, exercises),
                 Purpose = settings.Purpose,
+                Replaces = settings.Replaces,
                 TimeZone = roster.TimeZone,
                 Plan = settings.Plan,
                 Paper = roster.Paper,
@@ -73,21 +75,29 @@ public static class Dealer
         return $"workbooks/{student.Id}.xlsx";
     }
 
-    private static string StreamOf(DealPurpose purpose) => purpose switch
+    private static string StreamOf(DealSettings settings) => settings.Purpose switch
     {
+        DealPurpose.Graded when settings.Replaces is { } replaced => $"resit of {replaced.Digest}",
         DealPurpose.Graded or DealPurpose.Rehearsal => "variant",
         DealPurpose.Practice => "practice",
         DealPurpose.FollowUp => "follow-up",
     };
 
-    private static List<DealtStudent> Seat(Roster roster, List<Variant>[] variants, Dictionary<string, DealtStudent> before) =>
+    private static List<DealtStudent> Seat(Roster roster, IReadOnlyList<Exercise> exercises, List<Variant>[] variants, Dictionary<string, DealtStudent> before) =>
     [
-        .. Namesakes.ToldApart(roster.Students).Select((student, index) => Arranged(before.GetValueOrDefault(student.Id) ?? new DealtStudent(student, WorkbookOf(student), variants[index]), roster)),
+        .. Namesakes.ToldApart(roster.Students).Select((student, index) => Arranged(before.GetValueOrDefault(student.Id) ?? new DealtStudent(student, WorkbookOf(student), variants[index]), roster, exercises)),
     ];
 
-    private static DealtStudent Arranged(DealtStudent seat, Roster roster)
+    private static DealtStudent Arranged(DealtStudent seat, Roster roster, IReadOnlyList<Exercise> exercises)
     {
-        var arrangement = roster.Arrangements.GetValueOrDefault(seat.Who.Id, Arrangement.None);
-        return seat with { LargePrint = arrangement.LargePrint, ExtraTime = arrangement.ExtraTime, Due = arrangement.Due?.In(roster.TimeZone) };
+        var arrangement = roster.ArrangementOf(seat.Who.Id);
+        return seat with
+        {
+            LargePrint = arrangement.LargePrint,
+            ExtraTime = arrangement.ExtraTime,
+            Due = arrangement.Due?.In(roster.TimeZone),
+            // Who holds a workbook keeps the exercises that are in it.
+            LeavesOut = [.. exercises.Select(exercise => exercise.Id).Where(id => arrangement.LeavesOut.Contains(id) && !seat.Has(id))],
+        };
     }
 }

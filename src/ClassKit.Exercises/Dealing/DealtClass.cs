@@ -27,6 +27,9 @@ public sealed record DealtClass(
     /// <summary>Which deal this is; null for one made before deals had identities.</summary>
     public DealIdentity? Identity { get; init; }
 
+    /// <summary>The deal that this one is sat again for; null for a first sitting.</summary>
+    public DealIdentity? Replaces { get; init; }
+
     /// <summary>What it is for.</summary>
     public DealPurpose Purpose { get; init; }
 

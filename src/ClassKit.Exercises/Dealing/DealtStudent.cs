@@ -20,8 +20,11 @@ public sealed record DealtStudent(Student Who, string Workbook, IReadOnlyList<Va
     /// <summary>When this student's work is due; null for when the class's is.</summary>
     public DueMoment? Due { get; init; }
 
+    /// <summary>The ids of exercises that the others were dealt and this student was not, as arranged.</summary>
+    public IReadOnlyList<string> LeavesOut { get; init; } = [];
+
     /// <summary>True if something was arranged with this student, so that not everything is as the class has it.</summary>
-    public bool HasArrangement => LargePrint || ExtraTime > 0 || Due is not null;
+    public bool HasArrangement => LargePrint || ExtraTime > 0 || Due is not null || LeavesOut.Count > 0;
 
     /// <summary>The minutes that an exercise may take this student.</summary>
     public int MinutesFor(Exercise exercise)

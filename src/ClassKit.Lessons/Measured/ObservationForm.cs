@@ -68,7 +68,8 @@ public sealed record ObservationForm
         return $"{bread.Formula.Id}.guess";
     }
 
-    private static string NameOf(Measure measure) => measure switch
+    /// <summary>What a measure is called in names of fields and in tables.</summary>
+    public static string NameOf(Measure measure) => measure switch
     {
         Measure.MassBefore => "mass-before",
         Measure.MassAfter => "mass-after",

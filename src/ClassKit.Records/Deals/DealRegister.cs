@@ -28,11 +28,14 @@ public static class DealRegister
     {
         ArgumentNullException.ThrowIfNull(session);
         return session.One(
-            "SELECT code, lesson, title, frozen, id FROM deal WHERE digest = $1",
+            "SELECT code, lesson, title, frozen, id, replaces FROM deal WHERE digest = $1",
             row => new RecordedDeal(
                 digest, row.Text(0), row.Text(1), row.Text(2), row.Unpacked(3),
                 session.Query("SELECT exercise, part, skill FROM deal_part WHERE deal = $1 ORDER BY place", part => new DealPart(part.Text(0), part.Text(1), part.Text(2)), row.Number(4)),
-                session.Query("SELECT student, entry FROM deal_seat WHERE deal = $1 ORDER BY place", seat => new DealSeat(seat.Text(0), seat.Unpacked(1)), row.Number(4))),
+                session.Query("SELECT student, entry FROM deal_seat WHERE deal = $1 ORDER BY place", seat => new DealSeat(seat.Text(0), seat.Unpacked(1)), row.Number(4)))
+            {
+                Replaces = row.TextOrNull(5),
+            },
             digest);
     }
 
@@ -46,8 +49,8 @@ public static class DealRegister
     private static long Begin(WritingSession session, RecordedClass named, RecordedDeal deal)
     {
         var id = session.Insert(
-            "INSERT INTO deal (digest, code, class, lesson, title, frozen, change) VALUES ($1, $2, $3, $4, $5, $6, $7)",
-            deal.Digest, deal.Code, named.Id, deal.Lesson, deal.Title, Packed.Of(deal.Frozen), session.ChangeId);
+            "INSERT INTO deal (digest, code, class, lesson, title, frozen, change, replaces) VALUES ($1, $2, $3, $4, $5, $6, $7, $8)",
+            deal.Digest, deal.Code, named.Id, deal.Lesson, deal.Title, Packed.Of(deal.Frozen), session.ChangeId, deal.Replaces);
         foreach (var (place, part) in deal.Parts.Index())
             session.Run("INSERT INTO deal_part (deal, place, exercise, part, skill) VALUES ($1, $2, $3, $4, $5)", id, place, part.Exercise, part.Part, part.Skill);
         return id;

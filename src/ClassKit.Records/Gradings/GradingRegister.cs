@@ -21,6 +21,7 @@ public static class GradingRegister
             "INSERT INTO grading (deal, number, digest, judge_version, program, frame, change) VALUES ($1, $2, $3, $4, $5, $6, $7)",
             deal, number, grading.Digest, grading.JudgeVersion, grading.Program, Packed.Of(grading.Frame), session.ChangeId);
         foreach (var (place, student) in grading.Students.Index()) Put(session, id, place, student);
+        session.Run("INSERT INTO class_page (grading, students) SELECT $1, group_concat(concat(student, '|', status, '|', points, '|', out_of), ';' ORDER BY place) FROM graded WHERE grading = $1 HAVING count(*) > 0", id);
         foreach (var (place, file) in grading.Files.Index())
             session.Run("INSERT INTO returned_file (grading, place, student, sha256, entry) VALUES ($1, $2, $3, $4, $5)", id, place, file.Student, Values.OrNull(file.Sha256), Packed.Of(file.Entry));
         foreach (var (place, typed) in grading.Typed.Index())

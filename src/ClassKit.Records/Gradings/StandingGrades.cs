@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClassKit.Records.Classes;
 using ClassKit.Records.Storage;
 
@@ -12,6 +13,14 @@ public static class StandingGrades
         WHERE number = (SELECT max(number) FROM grading AS later WHERE later.deal = deal.id) AND
         """;
 
+    /// <summary>A row a deal.</summary>
+    private const string OfDeals =
+        """
+        SELECT code, title, students FROM deal JOIN grading ON grading.deal = deal.id JOIN class_page ON class_page.grading = grading.id
+        WHERE class = $1 AND number = (SELECT max(number) FROM grading AS later WHERE later.deal = deal.id)
+        ORDER BY deal.id
+        """;
+
     /// <summary>Everything of one student, in the order in which it went on record.</summary>
     public static IReadOnlyList<StandingGrade> OfStudent(RecordSession session, string student)
     {
@@ -24,8 +33,20 @@ public static class StandingGrades
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(named);
-        return session.Query(Standing + " class = $1 ORDER BY deal.id, place", Made, named.Id);
+        return [.. session.Query(OfDeals, row => Deal(row.Text(0), row.Text(1), row.Text(2)), named.Id).SelectMany(deal => deal)];
     }
+
+    /// <summary>The students of one deal, who stand in one text; see the migration that made it.</summary>
+    private static IEnumerable<StandingGrade> Deal(string code, string title, string students)
+    {
+        foreach (var student in students.Split(';'))
+        {
+            var fields = student.Split('|');
+            yield return new(code, title, fields[0].Length > 0 ? fields[0] : null, fields[1], Points(fields[2]), Points(fields[3]));
+        }
+    }
+
+    private static decimal? Points(string text) => text.Length > 0 ? decimal.Parse(text, CultureInfo.InvariantCulture) : null;
 
     private static StandingGrade Made(Row row) => new(row.Text(0), row.Text(1), row.TextOrNull(2), row.Text(3), row.PointsOrNull(4), row.PointsOrNull(5));
 }

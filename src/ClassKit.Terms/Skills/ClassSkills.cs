@@ -7,6 +7,9 @@ namespace ClassKit.Terms.Skills;
 /// <param name="Students">In the order of the class.</param>
 public sealed record ClassSkills(string Cohort, DateOnly On, DateOnly? Test, IReadOnlyList<StudentSkills> Students)
 {
+    /// <summary>Exercises that a class of an earlier year was asked too; empty where none was named.</summary>
+    public IReadOnlyList<YearBeside> Years { get; init; } = [];
+
     /// <summary>Every skill that anyone was asked, by name.</summary>
     public IReadOnlyList<string> Names => [.. Students.SelectMany(student => student.Skills).Select(skill => skill.Skill).Distinct().Order(StringComparer.Ordinal)];
 

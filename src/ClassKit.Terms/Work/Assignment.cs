@@ -6,4 +6,8 @@ namespace ClassKit.Terms.Work;
 /// <param name="Kind">What it is.</param>
 /// <param name="Category">The category of the rule that it counts in.</param>
 /// <param name="OutOf">The points possible, above 0: its weight where works count by points.</param>
-public sealed record Assignment(string Id, string Title, WorkKind Kind, string Category, decimal OutOf);
+public sealed record Assignment(string Id, string Title, WorkKind Kind, string Category, decimal OutOf)
+{
+    /// <summary>The day on which the first sitting was due; null where nobody has said.</summary>
+    public DateOnly? Due { get; init; }
+}

@@ -20,11 +20,22 @@ public static class DealNotes
             .. deal.Spread is { } spread ? [new Note.SpreadOut(spread)] : request.Wish.Set.IsNone ? (IEnumerable<Note>)[] : [new Note.SetChosen(request.Set.Exercises)],
             new Note.Dealt(dealt.Students.Count, dealt.ExercisesOf(dealt.Students[0]).Count, request.Wish.Seed, DealtJson.FileName),
             .. dealt.Due is { } due && request.Wish.Due is not null ? [new Note.DueAsNamed(due)] : (IEnumerable<Note>)[],
+            .. dealt.Replaces is { } replaced ? [new Note.Resit(replaced.Code, dealt.Students.Count)] : (IEnumerable<Note>)[],
+            .. Sitting.Excused(request) is { Count: > 0 } excused ? [new Note.ExcusedFrom(excused)] : (IEnumerable<Note>)[],
+            .. Astray(request, dealt),
             .. dealt.Students.Where(student => student.HasArrangement).ToList() is { Count: > 0 } arranged ? [new Note.Arranged(arranged)] : (IEnumerable<Note>)[],
             .. ClassPart.Of(dealt.Students.Count) is { Count: > 1 } parts ? [new Note.InParts(parts[0].Named(DealFiles.AnswerKey), parts[^1].Named(DealFiles.AnswerKey), parts.Count)] : (IEnumerable<Note>)[],
             .. deal.Shared.Select(variants => new Note.VariantsShared(variants)),
             .. Idle(dealt),
         ];
+    }
+
+    /// <summary>A misspelt name would leave nothing out, and nobody would see it.</summary>
+    private static IEnumerable<Note> Astray(DealRequest request, DealtClass dealt)
+    {
+        var known = request.Set.Pool.Concat(dealt.Exercises).Select(exercise => exercise.Id).ToHashSet();
+        return dealt.Students.Select(student => (student.Who, Ids: request.Roster.ArrangementOf(student.Who.Id).LeavesOut.Where(id => !known.Contains(id)).ToList()))
+            .Where(one => one.Ids.Count > 0).Select(one => new Note.LeavesOutNothing(one.Who, one.Ids));
     }
 
     /// <summary>What the marking scheme's rule for totals has nothing to do.</summary>

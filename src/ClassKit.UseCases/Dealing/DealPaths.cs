@@ -16,6 +16,12 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
     /// <summary>The output folder: a deal that it holds is added to and never replaced. Null for a new one.</summary>
     public string? Into { get; init; }
 
+    /// <summary>The folder of the deal that this one is sat again for; null for a first sitting.</summary>
+    public string? ResitOf { get; init; }
+
+    /// <summary>The ids of those of the roster who are dealt to; empty for everybody.</summary>
+    public IReadOnlyList<string> Only { get; init; } = [];
+
     /// <summary>All that dealing takes, or everything that is wrong with it.</summary>
     public Reading<DealRequest> Read()
     {
@@ -24,10 +30,14 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
         var library = Library.OfPaths();
         var roster = ClassList.Read(library.At(Roster), ClassFile is null ? null : library.At(ClassFile));
         var set = PracticeSet.Read(library.At(Folder), Wish.Set, Wish.Seed);
-        return set.Succeeded && roster.Succeeded
-            ? new(new(set.Model, roster.Model, Wish) { Earlier = before.Model }, [])
-            : new(null, [.. set.Problems, .. roster.Problems]);
+        var replaced = ResitOf is null ? null : DealtFolder.Read(ResitOf);
+        if (!set.Succeeded || !roster.Succeeded || replaced is { Succeeded: false }) return new(null, [.. set.Problems, .. roster.Problems, .. replaced?.Problems ?? []]);
+        if (Strangers(roster.Model) is { Count: > 0 } strangers) return new(null, strangers);
+        return new(new(set.Model, Only.Count == 0 ? roster.Model : roster.Model with { Students = [.. roster.Model.Students.Where(student => Only.Contains(student.Id))] }, Wish) { Earlier = before.Model, Replaces = replaced?.Model }, []);
     }
+
+    private List<Diagnostic> Strangers(ClassKit.Exercises.Cohorts.Roster roster) =>
+        [.. Only.Except(roster.Students.Select(student => student.Id)).Select(id => new Diagnostic(Roster, null, $"There is no student `{id}` on the roster", "Name a student by the id that the roster has."))];
 
     /// <summary>The files of the deal.</summary>
     public static Produced Write(DealMade deal) => new(DealFiles.Of(deal), DealNotes.Of(deal), []) { Open = [DealFiles.FirstToOpen(deal.Dealt)], Remedies = deal.Request.Wish.Due is null ? [] : DueRemedies.Of(deal.Dealt.Due) };

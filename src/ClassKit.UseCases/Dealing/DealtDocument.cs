@@ -18,6 +18,10 @@ internal sealed record DealtDocument
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public IdentityEntry? Identity { get; init; }
 
+    /// <summary>The deal that this one is sat again for; absent for a first sitting.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IdentityEntry? Replaces { get; init; }
+
     /// <summary>practice, follow-up or rehearsal; absent for work that is graded.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? Purpose { get; init; }
@@ -168,6 +172,10 @@ internal sealed record DealtDocument
         /// <summary>Absent where the work is due when the class's is.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public DueEntry? Due { get; init; }
+
+        /// <summary>Exercises that the others were dealt; absent where the student was dealt what the others were.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public IReadOnlyList<string>? LeavesOut { get; init; }
     }
 
     internal sealed record GivenPlaceEntry(

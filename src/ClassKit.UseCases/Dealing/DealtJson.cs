@@ -63,6 +63,7 @@ public static class DealtJson
             LessonTitle = dealt.LessonTitle,
             Cohort = dealt.Cohort,
             Identity = dealt.Identity is { } identity ? new(identity.Code, identity.Digest) : null,
+            Replaces = dealt.Replaces is { } replaced ? new(replaced.Code, replaced.Digest) : null,
             Purpose = Word(dealt.Purpose),
             TimeZone = dealt.TimeZone?.Id,
             Paper = dealt.Paper is { } paper ? Word(paper) : null,
@@ -114,6 +115,7 @@ public static class DealtJson
             [.. Namesakes.ToldApart([.. document.Students.Who()]).Zip(document.Students, (who, entry) => DealtLists.Model(who, entry, exercises))])
         {
             Identity = document.Identity is { } identity ? Identity(identity) : null,
+            Replaces = document.Replaces is { } replaced ? Identity(replaced) : null,
             Purpose = Purpose(document.Purpose),
             TimeZone = document.TimeZone is { } zone ? Zone(zone) : null,
             Paper = document.Paper is { } paper ? PaperOf(paper) : null,

@@ -18,7 +18,7 @@ internal static class DealtLists
         [.. layout.AnswersOf(student).Select(answer => new DealtDocument.AnswerPlaceEntry(
             answer.Exercise, answer.Part, answer.DefinedName, answer.Address.Sheet, answer.Address.Cell, answer.Tag, answer.Expected))])
     {
-        Arrangement = student.HasArrangement ? new(student.LargePrint, student.ExtraTime) { Due = DueEntry.Of(student.Due) } : null,
+        Arrangement = student.HasArrangement ? new(student.LargePrint, student.ExtraTime) { Due = DueEntry.Of(student.Due), LeavesOut = student.LeavesOut.Count > 0 ? student.LeavesOut : null } : null,
     };
 
     /// <summary>The variants that stand in the file, before the lists are held against any rule.</summary>
@@ -39,6 +39,7 @@ internal static class DealtLists
             LargePrint = entry.Arrangement?.LargePrint ?? false,
             ExtraTime = entry.Arrangement?.ExtraTime ?? 0,
             Due = DueEntry.Model(entry.Arrangement?.Due),
+            LeavesOut = entry.Arrangement?.LeavesOut ?? [],
         };
     }
 

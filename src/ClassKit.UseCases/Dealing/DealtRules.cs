@@ -96,6 +96,7 @@ internal static class DealtRules
         if (!IsName(student.Who.Name)) yield return "the name is empty or too long";
         if (student.Workbook != Dealer.WorkbookOf(student.Who)) yield return $"the workbook is {Shown(student.Workbook)}; expected {Shown(Dealer.WorkbookOf(student.Who))}";
         if (student.ExtraTime is not (>= 0 and <= Arrangement.MostExtraTime)) yield return $"the extra time is {student.ExtraTime} of the others' time";
+        foreach (var id in student.LeavesOut.Where(id => !Naming.IsValid(id) || student.Has(id))) yield return $"{Shown(id)} is left out, and is dealt or no name of an exercise";
         if (student.Variants.Count == 0) yield return "nothing was dealt";
         foreach (var (part, answer) in student.Variants.SelectMany(variant => variant.Exercise.Parts.Where(part => variant.Answers.ContainsKey(part.Id)).Select(part => (part, variant.Answers[part.Id]))))
         {

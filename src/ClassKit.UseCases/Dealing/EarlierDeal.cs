@@ -56,7 +56,7 @@ public sealed record EarlierDeal(string? Folder, DealtClass? Dealt)
         return added.Count == 0 ? [new Note.SameDeal(now.Identity!.Code)] : [new Note.AddedToDeal(now.Identity!.Code, added)];
     }
 
-    private static bool HasSameArrangement(DealtStudent one, DealtStudent other) => (one.LargePrint, one.ExtraTime, one.Due) == (other.LargePrint, other.ExtraTime, other.Due);
+    private static bool HasSameArrangement(DealtStudent one, DealtStudent other) => (one.LargePrint, one.ExtraTime, one.Due) == (other.LargePrint, other.ExtraTime, other.Due) && one.LeavesOut.SequenceEqual(other.LeavesOut);
 
     private Diagnostic Refused(string differences) => new(
         Folder!, null, $"This folder holds deal {Dealt!.Identity?.Code ?? "without a code"}, which students may have, and this would be another one: {differences}",

@@ -37,8 +37,8 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
     public string LineItems() => CsvText.Of(
     [
         [.. Common, "title", "description", "assignDate", "dueDate", "classSourcedId", "categorySourcedId", "academicSessionSourcedId", "resultValueMin", "resultValueMax", "schoolSourcedId"],
-        .. term.Assignments.Select((work, at) => LineItem(WorkId(at), work.Title, CategoryId(CategoryOf(work)), work.OutOf)),
-        LineItem(Grade, term.Title, CategoryId(term.Rule.Categories.Count), 100),
+        .. term.Assignments.Select((work, at) => LineItem(WorkId(at), work.Title, CategoryId(CategoryOf(work)), work.OutOf, work.Due)),
+        LineItem(Grade, term.Title, CategoryId(term.Rule.Categories.Count), 100, null),
     ]);
 
     public string Scale() => CsvText.Of(
@@ -71,8 +71,9 @@ internal sealed class OneRosterTerm(SchoolTerm term, TermExchange exchange)
         $"{lineItem}-{grade.Student.Id}", "", "", lineItem, grade.Student.Id, state, score, Day(exchange.Ends), "", text, exchange.ClassId, "false", Word(incomplete), Word(late), Word(missing),
     ];
 
-    private string[] LineItem(string id, string title, string category, decimal outOf) =>
-        [id, "", "", title, "", Day(exchange.Begins), Day(exchange.Ends), exchange.ClassId, category, exchange.SessionId, "0", CsvText.Points(outOf), exchange.SchoolId];
+    /// <summary>What nobody said a day of was set when the term began and is due when it ends; nothing is due before it was set.</summary>
+    private string[] LineItem(string id, string title, string category, decimal outOf, DateOnly? due) =>
+        [id, "", "", title, "", Day(due < exchange.Begins ? due.Value : exchange.Begins), Day(due ?? exchange.Ends), exchange.ClassId, category, exchange.SessionId, "0", CsvText.Points(outOf), exchange.SchoolId];
 
     /// <summary>A step of the scale up to where the next begins, in the standard's own form; signs of that form are taken out of grades.</summary>
     private string Step(ScaleStep step, int at)

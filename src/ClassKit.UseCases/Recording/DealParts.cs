@@ -16,7 +16,10 @@ internal static class DealParts
         return new(
             dealt.Identity!.Digest, dealt.Identity.Code, dealt.Lesson, dealt.LessonTitle, PlainJson.Write(document),
             [.. dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part => new DealPart(exercise.Id, part.Id, exercise.Skill)))],
-            [.. dealt.Students.Zip(seats, (seat, entry) => new DealSeat(seat.Who.Id, PlainJson.Write(entry)))]);
+            [.. dealt.Students.Zip(seats, (seat, entry) => new DealSeat(seat.Who.Id, PlainJson.Write(entry)))])
+        {
+            Replaces = dealt.Replaces?.Digest,
+        };
     }
 
     /// <summary>What was dealt to all who are still on record.</summary>

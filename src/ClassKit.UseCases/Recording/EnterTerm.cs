@@ -1,12 +1,14 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
 using ClassKit.Notes;
+using ClassKit.Records.Arrangements;
 using ClassKit.Records.Classes;
 using ClassKit.Records.Marks;
 using ClassKit.Records.Storage;
 using ClassKit.Records.Terms;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
+using ClassKit.Wording.Notes;
 
 namespace ClassKit.UseCases.Recording;
 
@@ -40,6 +42,7 @@ public static class EnterTerm
             List<Diagnostic> problems = [];
             var named = ClassRegister.Put(session, called);
             problems.AddRange(ClassRegister.Enrol(session, named, plan.Class.Students, request.Author.Today).Select(EnterGrades.Of));
+            if (problems.Count == 0) ArrangementRegister.Put(session, named, [.. plan.Class.Students.SelectMany(student => ArrangementWords.Each(plan.Class.ArrangementOf(student.Id), plan.Class.TimeZone).Select(what => (student.Id, what)))], request.Author.Today);
             var term = problems.Count > 0 ? null : TermRegister.Put(session, named, plan.Title);
             if (term is not null)
             {
@@ -62,7 +65,7 @@ public static class EnterTerm
     {
         var deals = request.Deals.GetValueOrDefault(planned.Title);
         // What was never graded has no points yet; 1 stands for them until it is.
-        var work = TermRegister.PutWork(session, term, place, new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? (deals?.OutOf > 0 ? deals.OutOf : 1)));
+        var work = TermRegister.PutWork(session, term, place, new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? (deals?.OutOf > 0 ? deals.OutOf : 1)), due: deals?.Due);
         foreach (var (sitting, deal) in (deals?.Digests ?? []).Index())
         {
             if (!TermRegister.Sit(session, work, sitting + 1, deal))

@@ -14,4 +14,8 @@ public sealed record EnterTermRequest(TeachingRecord Record, Author Author, stri
 /// <summary>The deals of a calculation set.</summary>
 /// <param name="OutOf">The points possible.</param>
 /// <param name="Digests">Their identities, one a sitting.</param>
-public sealed record SatDeals(decimal OutOf, IReadOnlyList<string> Digests);
+public sealed record SatDeals(decimal OutOf, IReadOnlyList<string> Digests)
+{
+    /// <summary>The day on which the first was due; null where nobody has said.</summary>
+    public DateOnly? Due { get; init; }
+}

@@ -1,4 +1,5 @@
 using ClassKit.Content.Diagnostics;
+using ClassKit.Records.Arrangements;
 using ClassKit.Records.Changes;
 using ClassKit.Records.Classes;
 using ClassKit.Records.Deals;
@@ -27,7 +28,10 @@ public static class ShowStudent
                     student, ClassRegister.OfStudent(session, student.Id),
                     [.. run.Each(RunStep.Tabulating, DealRegister.OfStudent(session, student.Id)).Select(deal => Work(session, deal, student.Id))],
                     StandingGrades.OfStudent(session, student.Id),
-                    ChangeLog.OfStudent(session, student.Id)),
+                    ChangeLog.OfStudent(session, student.Id))
+                {
+                    Arrangements = ArrangementRegister.OfStudent(session, student.Id),
+                },
                 [])
             : new(null, [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")])));
     }

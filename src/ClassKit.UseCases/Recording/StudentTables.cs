@@ -28,6 +28,11 @@ internal static class StudentTables
             ["deal", "exercise", "part", "outcome", "points", "out of", "value", "formula", "said"],
             .. file.Works.SelectMany(work => (work.Grade?.Answers ?? []).Select(answer => Answer(work.Deal.Identity!.Code, answer))),
         ]));
+        yield return OutputFile.OfText("arrangements.csv", () => CsvText.Of(
+        [
+            ["class", "what", "since", "until"],
+            .. file.Arrangements.Select(one => new[] { one.Class.Name, one.What, Day(one.Since), one.Until is { } until ? Day(until) : "" }),
+        ]));
         yield return OutputFile.OfText("changes.csv", () => CsvText.Of(
         [
             ["at", "who", "what", "about", "why", "before", "after"],

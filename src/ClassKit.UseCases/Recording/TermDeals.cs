@@ -1,6 +1,8 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
+using ClassKit.Exercises.Dealing;
 using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Terms;
 
 namespace ClassKit.UseCases.Recording;
 
@@ -14,7 +16,9 @@ internal static class TermDeals
         foreach (var work in plan.Works.Where(work => work.Graded.Count > 0))
         {
             var outOf = 0m;
+            DateOnly? due = null;
             List<string> digests = [];
+            List<(string, DealtClass)> sat = [];
             foreach (var folder in work.Graded)
             {
                 var grades = GradedFolder.Read(folder, dealt: null);
@@ -22,9 +26,12 @@ internal static class TermDeals
                 if (!grades.Succeeded) continue;
                 if (grades.Model.Dealt.Identity is { } identity) digests.Add(identity.Digest);
                 else problems.Add(new(folder, null, "It was dealt before deals had identities", "Deal and grade again with this program."));
+                if (sat.Count == 0) due = GradedWork.DueOf(grades.Model);
+                sat.Add((folder, grades.Model.Dealt));
                 outOf = grades.Model.Students.Select(student => student.OutOf).Append(outOf).Max();
             }
-            found[work.Title] = new(outOf, digests);
+            problems.AddRange(SittingOrder.Faults(plan, work, sat));
+            found[work.Title] = new(outOf, digests) { Due = due };
         }
         return problems.Count > 0 ? new(null, problems) : new(found, []);
     }

@@ -40,12 +40,14 @@ public static class TermOnRecord
         foreach (var planned in plan.Works)
         {
             var work = recorded.GetValueOrDefault(planned.Title);
-            var graded = work is null ? [] : GradedWork.Of(planned, plan, Sittings(session, work), notes).Attempts;
+            var sat = GradedWork.Of(planned, plan, work is null ? [] : Sittings(session, work), notes);
+            var graded = sat.Attempts;
             var bench = work is null ? [] : BenchRegister.Of(session, work);
-            twice.AddRange(bench.Where(sat => sat.Marking.Second is not null).Select(sat => (planned.Title, sat.Marking)));
-            List<Attempt> found = [.. graded, .. bench.SelectMany(sat => sat.Marking.Marks(plan.Rule.SecondMarker).Select(marked => new Attempt(marked.Student, planned.Title, sat.Sitting, marked.Mark)))];
+            twice.AddRange(bench.Where(marked => marked.Marking.Second is not null).Select(marked => (planned.Title, marked.Marking)));
+            List<Attempt> found = [.. graded, .. bench.SelectMany(marked => marked.Marking.Marks(plan.Rule.SecondMarker).Select(mark => new Attempt(mark.Student, planned.Title, marked.Sitting, mark.Mark)))];
             if (work is not null) Type(found, TypedMarks.Of(session, work));
-            works.Add((new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? graded.Select(attempt => attempt.Mark.OutOf).Append(work?.Assignment.OutOf ?? 1).Max()), found));
+            found = Excusals.With(plan, planned, sat.Lessons, found);
+            works.Add((new(planned.Title, planned.Title, planned.Kind, planned.Category, planned.OutOf ?? graded.Select(attempt => attempt.Mark.OutOf).Append(work?.Assignment.OutOf ?? 1).Max()) { Due = sat.Due ?? work?.Due }, found));
         }
         var students = plan.Class.Students.Select(student => student.Id).ToHashSet();
         return new(new(

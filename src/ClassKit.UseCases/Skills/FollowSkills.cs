@@ -19,11 +19,13 @@ public static class FollowSkills
 
     /// <summary>The request for folders that grading made, or everything that is wrong with them.</summary>
     /// <param name="folders">At least one.</param>
+    /// <param name="lastYear">Folders of an earlier year's class.</param>
     /// <param name="on">The day of looking; null for that of the last work.</param>
     /// <param name="test">A day on which it is wanted; null for none.</param>
-    public static Reading<SkillsRequest> Read(IReadOnlyList<string> folders, DateOnly? on, DateOnly? test)
+    public static Reading<SkillsRequest> Read(IReadOnlyList<string> folders, IReadOnlyList<string> lastYear, DateOnly? on, DateOnly? test)
     {
         ArgumentNullException.ThrowIfNull(folders);
+        ArgumentNullException.ThrowIfNull(lastYear);
         List<Diagnostic> problems = [];
         List<(ClassGrades Grades, DateOnly On)> works = [];
         foreach (var folder in folders)
@@ -34,7 +36,9 @@ public static class FollowSkills
             if (DayOf(grades.Model) is { } day) works.Add((grades.Model, day));
             else problems.Add(new(folder, null, "Nothing says when this work was done: it has no due moment, and no file of it says when it was saved", "Grade it again with the moment at which it was due."));
         }
-        return problems.Count == 0 ? new(new(works, on ?? works.Max(work => work.On), test), []) : new(null, problems);
+        List<Reading<ClassGrades>> before = [.. lastYear.Select(folder => GradedFolder.Read(folder, dealt: null))];
+        problems.AddRange(before.SelectMany(grades => grades.Problems));
+        return problems.Count == 0 ? new(new(works, on ?? works.Max(work => work.On), test) { LastYear = [.. before.Select(grades => grades.Model!)] }, []) : new(null, problems);
     }
 
     /// <summary>Puts all work together.</summary>
@@ -48,7 +52,10 @@ public static class FollowSkills
         return new(
             request.Works.Select(work => work.Grades.Dealt.Cohort).FirstOrDefault(name => name.Length > 0) ?? "",
             request.On, request.Test,
-            [.. run.Each(RunStep.Weighing, students).Select(student => new StudentSkills(student, SkillStanding.Of(shown[student.Id], request.On)))]);
+            [.. run.Each(RunStep.Weighing, students).Select(student => new StudentSkills(student, SkillStanding.Of(shown[student.Id], request.On)))])
+        {
+            Years = YearBeside.Of(request.LastYear.SelectMany(grades => Asked(grades, request.On)), request.Works.SelectMany(work => Asked(work.Grades, work.On))),
+        };
     }
 
     /// <summary>The files, each made when it is written.</summary>
@@ -71,9 +78,15 @@ public static class FollowSkills
         ? DateOnly.FromDateTime(due.At.DateTime)
         : grades.Files.Where(file => file.Fate == FileFate.Graded).Max(file => file.Modified) is { } saved ? DateOnly.FromDateTime(saved) : null;
 
+    private static IEnumerable<(string Exercise, string Title, ShownSkill Shown)> Asked(ClassGrades grades, DateOnly on) =>
+        grades.Students.SelectMany(student => Judged(student).GroupBy(answer => answer.Exercise).Select(exercise => (exercise.Key.Id, exercise.Key.Title, Of(exercise.Key.Skill, on, [.. exercise]))));
+
+    private static IEnumerable<(string Student, ShownSkill Shown)> Shown(StudentGrade student, DateOnly on) =>
+        Judged(student).GroupBy(answer => answer.Exercise.Skill).Select(skill => (student.Who.Id, Of(skill.Key, on, [.. skill])));
+
     /// <summary>What nobody could judge shows nothing either way.</summary>
-    private static IEnumerable<(string Student, ShownSkill Shown)> Shown(StudentGrade student, DateOnly on) => student.Answers
-        .Where(answer => answer.Outcome != Outcome.Unsupported)
-        .GroupBy(answer => answer.Exercise.Skill)
-        .Select(skill => (student.Who.Id, new ShownSkill(skill.Key, on, skill.Count(answer => OutcomeText.Shown(answer.Outcome, answer.Part) is Outcome.Sound or Outcome.FollowThrough), skill.Count())));
+    private static IEnumerable<AnswerGrade> Judged(StudentGrade student) => student.Answers.Where(answer => answer.Outcome != Outcome.Unsupported);
+
+    private static ShownSkill Of(string skill, DateOnly on, IReadOnlyList<AnswerGrade> answers) =>
+        new(skill, on, answers.Count(answer => OutcomeText.Shown(answer.Outcome, answer.Part) is Outcome.Sound or Outcome.FollowThrough), answers.Count);
 }

@@ -11,8 +11,12 @@ namespace ClassKit.UseCases.Terms;
 /// <summary>What grades say of a calculation set.</summary>
 /// <param name="OutOf">The points possible.</param>
 /// <param name="Attempts">Every student's marked sittings.</param>
-internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)
+/// <param name="Lessons">The ids of the lessons that were dealt.</param>
+internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts, IReadOnlyCollection<string> Lessons)
 {
+    /// <summary>The day on which the first sitting was due, on the class's clocks; null where nobody has said.</summary>
+    public DateOnly? Due { get; init; }
+
     /// <summary>By the graded folders that the term names.</summary>
     public static GradedWork Read(PlannedWork work, TermPlan plan, List<Diagnostic> problems, List<Note> notes)
     {
@@ -29,6 +33,7 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
                 new Diagnostic(Path.Combine(folder, GradesJson.FileName), null, $"`{student.Who.Id}` has {student.Points} of {student.OutOf} points", "Grade again: nobody earns more than is possible.")));
             sittings.Add((index + 1, grades.Model));
         }
+        problems.AddRange(SittingOrder.Faults(plan, work, [.. sittings.Select(sat => (work.Graded[sat.Item1 - 1], sat.Item2.Dealt))]));
         return Of(work, plan, sittings, notes);
     }
 
@@ -45,8 +50,11 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
             var undecided = grades.Students.Sum(student => student.Answers.Count(answer => answer.IsUndecided));
             if (undecided > 0) notes.Add(new Note.Undecided(work.Title, undecided, CorrectionsReader.FileName));
         }
-        return new(attempts.Select(attempt => attempt.Mark.OutOf).DefaultIfEmpty(1).Max(), attempts);
+        return new(attempts.Select(attempt => attempt.Mark.OutOf).DefaultIfEmpty(1).Max(), attempts, [.. sittings.Select(sat => sat.Grades.Dealt.Lesson).Distinct()]) { Due = DueOf(sittings.OrderBy(sat => sat.Sitting).Select(sat => sat.Grades).FirstOrDefault()) };
     }
+
+    /// <summary>The day on which graded work was due.</summary>
+    public static DateOnly? DueOf(ClassGrades? grades) => grades?.Due is { } due ? DateOnly.FromDateTime(due.At.DateTime) : null;
 
     private static HashSet<string> Roster(TermPlan plan) => [.. plan.Class.Students.Select(student => student.Id)];
 

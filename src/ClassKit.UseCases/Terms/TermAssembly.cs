@@ -17,7 +17,7 @@ internal static class TermAssembly
         {
             var graded = GradedWork.Read(work, plan, problems, notes);
             List<ClassKit.Terms.Marks.Attempt> found = [.. graded.Attempts, .. work.Bench.Index().SelectMany(sat => sat.Item.Marks(plan.Rule.SecondMarker).Select(marked => new ClassKit.Terms.Marks.Attempt(marked.Student, work.Title, sat.Index + 1, marked.Mark)))];
-            works.Add((new(work.Title, work.Title, work.Kind, work.Category, work.OutOf ?? graded.OutOf), WithTyped(found, work, problems)));
+            works.Add((new(work.Title, work.Title, work.Kind, work.Category, work.OutOf ?? graded.OutOf) { Due = graded.Due }, Excusals.With(plan, work, graded.Lessons, WithTyped(found, work, problems))));
         }
         return problems.Count > 0
             ? new(null, problems)

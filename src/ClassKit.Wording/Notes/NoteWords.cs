@@ -77,6 +77,9 @@ public static class NoteWords
         Note.NotGoneBy(var problems) => $"The earlier grades are not gone by, so that answers are judged anew and nothing is known from them of when work was due: {string.Join(' ', problems)}",
         Note.DueAsBefore(var due, var asDealt) => $"Due {due}, {(asDealt ? "as dealt" : "as on record")}.",
         Note.DueAsNamed(var due) => Of(due),
+        Note.ExcusedFrom(var students) => $"Excused, so that nothing was dealt to {string.Join(", ", students.Select(student => student.Shown))}: it does not count against them.",
+        Note.LeavesOutNothing(var student, var ids) => $"{student.Shown} is to leave out {string.Join(" and ", ids)}, which nobody was dealt here: look whether the name is right.",
+        Note.Resit(var replaced, var students) => $"A resit of deal {replaced} with numbers of its own for {Counted.Of(students, "student", "students")}. Name the two graded folders one behind the other in the term, the first sitting first.",
         Note.Arranged(var students) => $"Arranged: {string.Join("; ", students.Select(ArrangementWords.Of))}. Their workbooks, sheets and feedback follow.",
         Note.DueChanged(var before, var now, var asDealt) => $"{(asDealt ? "As dealt" : "On record")} it was due {before}; from now on {(now is null ? "it may come at any time" : $"it is due {now}")}.",
         Note.JudgingNotKnown => "The grades on record do not say how they were judged, so answers are judged as they are today, on fresh inputs of the deal's seed.",
@@ -102,6 +105,7 @@ public static class NoteWords
         Note.Entered(var named, var students, var deal, var number) =>
             $"{named}: the grades of {Counted.Of(students, "student")} in deal {deal} are on record as grading {number}, which stands from now on. The earlier ones stay on record.",
         Note.EnteredBefore(var deal) => $"Just these grades of deal {deal} were on record already; nothing was changed.",
+        Note.MeasurementsEntered(var named, var lesson, var day, var values) => Invariant($"{Counted.Of(values, "measurement", "measurements")} of {named}, {lesson} on {day:yyyy-MM-dd}, are on record."),
         Note.LessonEntered(var named, var lesson, var day) => Invariant($"{named} was given {lesson} on {day:yyyy-MM-dd}; that is on record."),
         Note.TermEntered(var named, var title, var works, var marks) => $"{named}: {title} is on record with {Counted.Of(works, "work")} and {Counted.Of(marks, "mark")} from the bench and the table of marks.",
         Note.WrittenOut(var tables) => $"All of the record in {Counted.Of(tables, "table")}, names included: keep them as safe as the record itself.",

@@ -31,6 +31,8 @@ internal static class RosterWords
         RosterField.LargePrint => "large print",
         RosterField.ExtraTime => "extra time",
         RosterField.Due => "when a student’s own work is due",
+        RosterField.LeavesOut => "exercises that are not a student’s",
+        RosterField.ExcusedFrom => "work that a student need not do",
     };
 
     private static string Listed(IEnumerable<string> parts) => parts.ToList() is [.. { Count: > 0 } first, var last] ? $"{string.Join(", ", first)} and {last}" : string.Concat(parts);

@@ -43,6 +43,28 @@ public sealed class ArrangementCellsTests : IDisposable
         Assert.Contains(example, problem.Expected, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("three_trays", "", "three_trays", "")]
+    [InlineData("three_trays; dose", "muffins; Bench day one", "three_trays|dose", "muffins|Bench day one")]
+    [InlineData("\"three_trays, dose dose\"", " muffins ", "three_trays|dose", "muffins")]
+    public void A_smaller_set_and_excused_work_are_lists(string without, string excused, string ids, string works)
+    {
+        var reading = RosterReader.Read(_folder.Write("class.csv", $"id,name,Leaves out,Excused from\nana,Ana Lima,{without},{excused}\n"));
+
+        Assert.Empty(reading.Problems);
+        var arrangement = reading.Model!.ArrangementOf("ana");
+        Assert.Equal((ids, works), (string.Join('|', arrangement.LeavesOut), string.Join('|', arrangement.ExcusedFrom)));
+    }
+
+    [Fact]
+    public void What_is_no_name_of_an_exercise_is_said()
+    {
+        var problem = Assert.Single(RosterReader.Read(_folder.Write("class.csv", "id,name,leaves out\nana,Ana Lima,3rd one\n")).Problems, one => one.Found.Contains("`3rd`", StringComparison.Ordinal));
+
+        Assert.Equal(2, problem.Line);
+        Assert.Contains("`three_trays; dose_baking_powder`", problem.Expected, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_roster_without_such_columns_arranges_nothing() =>
         Assert.Empty(RosterReader.Read(_folder.Write("class.csv", "id,name\nana,Ana Lima\n")).Model!.Arrangements);

@@ -8,6 +8,8 @@ public sealed class OutputPlaceTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
 
+    private readonly HashSet<string> _tried = [];
+
     public void Dispose() => _folder.Dispose();
 
     [Fact]
@@ -39,9 +41,23 @@ public sealed class OutputPlaceTests : IDisposable
             (["follow-up", dealt, "--graded", graded, "--from", lesson, "--out"], [dealt, graded, lesson]),
             (["grade-exchange", dealt, "--graded", graded, "--class", "a", "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10", "--out"], [dealt, graded]),
         ];
+        var record = Directory.CreateDirectory(_folder.Of("teaching")).FullName;
+        ClassKitRun.Of("enter", graded, "--dealt", dealt, "--class", "a", "--record", record, "--by", "Kim").Done();
+        cases =
+        [
+            .. cases,
+            (["show", "amara-osei", "--record", record, "--out"], [record]),
+            (["write-out", "--record", record, "--out"], [record]),
+            (["observed", lesson, "--returned", returned, "--record", record, "--out"], [record]),
+            (["learn", Copy(Proposals(), "proposed", "misconceptions.md"), Path.Combine(lesson, "exercises", "hydration.md"), "--out"], [_folder.Of("proposed"), lesson]),
+        ];
         var term = Copy(Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "term", "term.md");
         Refused(null, "bench", Copy(Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "bench", "bench-work.md"), "--class", profile, "--roster", roster, "--out", _folder.Of("bench"));
         Refused(null, "weigh", term, "--out", _folder.Of("term"));
+        Refused(null, "term-exchange", term, "--school", "s", "--course", "k", "--class", "c", "--session", "t", "--begins", "2026-09-01", "--ends", "2026-12-18", "--out", _folder.Of("term"));
+        Refused(null, "compare", _folder.Of("bench", "bench-work.md"), "--class", profile, "--roster", roster, "--first", term, "--second", term, "--out", _folder.Of("bench"));
+        // The tour and begin read what ships; a bundle is received only into a folder in which nothing is.
+        Assert.Equal(["begin", "receive", "tour"], CommandNames.Writing.Except(_tried).Order(StringComparer.Ordinal));
         foreach (var (command, inputs) in cases)
         {
             foreach (var input in inputs)
@@ -104,8 +120,16 @@ public sealed class OutputPlaceTests : IDisposable
         Assert.Equal(before, Snapshot());
     }
 
+    private string Proposals()
+    {
+        var file = _folder.Of("proposals.md");
+        File.WriteAllText(file, "## hydration: milk\n### Misconception: added\n\n`=flour+milk_percent`\n\nYou added. Multiply.\n");
+        return file;
+    }
+
     private void Refused(string? words, params string[] arguments)
     {
+        _tried.Add(arguments[0]);
         var before = Snapshot();
 
         var run = ClassKitRun.Of(arguments);

@@ -24,6 +24,15 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     }
 
     [Fact]
+    public void Every_command_that_writes_a_folder_is_tried_here()
+    {
+        var tried = typeof(ForeignThingsTests).GetMethods().Where(method => method.IsDefined(typeof(FactAttribute), inherit: false)).Select(method => method.Name).ToHashSet();
+        // Receive writes only into a folder in which nothing is, and grading is tried with what follows it.
+        Assert.Empty(CommandNames.Writing.Except(["receive", "grade"]).Where(name => !tried.Contains(char.ToUpperInvariant(name[0]) + name[1..].Replace('-', '_'))));
+        Assert.Contains(nameof(Grade_and_regrade), tried);
+    }
+
+    [Fact]
     public void Tour() => Twice(["tour", "--out", Out], ["tour", "--out", Out]);
 
     [Fact]
@@ -145,6 +154,39 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
         CopyOfTour();
         string[] exchange = ["grade-exchange", Dealt, "--graded", Graded, "--out", Out, "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10"];
         Twice([.. exchange, "--class", "a"], [.. exchange, "--class", "b"]);
+    }
+
+    [Fact]
+    public void Term_exchange()
+    {
+        string[] exchange = ["term-exchange", Term, "--school", "s", "--course", "k", "--class", "c", "--session", "t", "--begins", "2026-09-01", "--out", Out];
+        Twice([.. exchange, "--ends", "2026-12-18"], [.. exchange, "--ends", "2026-12-17"]);
+    }
+
+    [Fact]
+    public void Show()
+    {
+        Entered();
+        string[] show = ["show", "amara-osei", "--record", Record, "--out", Out];
+        Twice(show, show);
+    }
+
+    [Fact]
+    public void Write_out()
+    {
+        Entered();
+        string[] write = ["write-out", "--record", Record, "--out", Out];
+        Twice(write, write);
+    }
+
+    private static string Term => Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md");
+
+    private string Record => _folder.Of("teaching");
+
+    private void Entered()
+    {
+        Directory.CreateDirectory(Record);
+        ClassKitRun.Of("enter", Term, "--record", Record, "--by", "Kim").Done();
     }
 
     private void CopyOfTour()

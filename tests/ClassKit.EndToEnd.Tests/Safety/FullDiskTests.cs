@@ -1,19 +1,16 @@
-using System.Diagnostics;
 using ClassKit.EndToEnd.Tests.Tools;
 
 namespace ClassKit.EndToEnd.Tests.Safety;
 
-/// <summary>Grading onto a disk without room: the grades there were stay, the message says why, and with room the next run succeeds.</summary>
+/// <summary>Work onto a disk without room: what was there stays, the message says why, and with room the next run succeeds.</summary>
 public sealed class FullDiskTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
-    private bool _isMounted;
-
-    private string Disk => _folder.Of("disk");
+    private readonly SmallDisk _disk = SmallDisk.OrSkip();
 
     public void Dispose()
     {
-        if (_isMounted) Run("umount", Disk);
+        _disk.Dispose();
         _folder.Dispose();
     }
 
@@ -23,12 +20,11 @@ public sealed class FullDiskTests : IDisposable
     [InlineData(400)]
     public void Old_grades_stay_where_there_is_no_room_for_new_ones(int roomInKilobytes)
     {
-        Mount();
-        var (dealt, graded) = (_folder.Of("dealt"), Path.Combine(Disk, "graded"));
+        var (dealt, graded) = (_folder.Of("dealt"), Path.Combine(_disk.Path, "graded"));
         ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", "2026", "--class", Checkout.Demo.Class).Done();
         ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded).Done();
         var before = FolderContent.Digests(graded);
-        Fill(roomInKilobytes);
+        _disk.Fill(roomInKilobytes);
 
         var run = ClassKitRun.Of("grade", dealt, "--returned", Checkout.Demo.Returned, "--out", graded);
 
@@ -36,48 +32,37 @@ public sealed class FullDiskTests : IDisposable
         Assert.Contains("Check that there is room", run.Problems, StringComparison.Ordinal);
         Assert.Equal(before, FolderContent.Digests(graded));
 
-        File.Delete(Path.Combine(Disk, "filler"));
+        _disk.Empty();
         ClassKitRun.Of("grade", dealt, "--returned", Checkout.Demo.Returned, "--out", graded).Done();
         Assert.NotEqual(before, FolderContent.Digests(graded));
     }
 
-    private void Mount()
+    [Theory]
+    [InlineData(0)]
+    [InlineData(16)]
+    [InlineData(200)]
+    public void What_is_on_record_stays_where_there_is_no_room_for_more(int roomInKilobytes)
     {
-        Directory.CreateDirectory(Disk);
-        _isMounted = OperatingSystem.IsLinux() && Run("mount", "-t", "tmpfs", "-o", "size=12m", "tmpfs", Disk);
-        if (!_isMounted) Assert.Skip("Only root can make a small disk to fill.");
-    }
+        var (dealt, graded, teaching) = (_folder.Of("dealt"), _folder.Of("graded"), Directory.CreateDirectory(Path.Combine(_disk.Path, "teaching")).FullName);
+        ClassKitRun.Of("enter", Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "--record", teaching, "--by", "Kim").Done();
+        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", "2026", "--class", Checkout.Demo.Class).Done();
+        ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded).Done();
+        var before = Tables("before");
+        _disk.Fill(roomInKilobytes);
 
-    /// <summary>Leaves so much room and no more.</summary>
-    private void Fill(int kilobytes)
-    {
-        using var filler = File.Create(Path.Combine(Disk, "filler"));
-        var block = new byte[4096];
-        try
-        {
-            while (true)
-            {
-                filler.Write(block);
-                filler.Flush(flushToDisk: true);
-            }
-        }
-        catch (IOException)
-        {
-            filler.SetLength(Math.Max(0, filler.Length - (kilobytes * 1024)));
-        }
-    }
+        var run = ClassKitRun.Of("enter", graded, "--dealt", dealt, "--record", teaching, "--by", "Kim");
 
-    private static bool Run(string program, params IReadOnlyList<string> arguments)
-    {
-        try
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("There is no room left on the disk", run.Problems, StringComparison.Ordinal);
+        _disk.Empty();
+        Assert.Equal(before, Tables("after"));
+        ClassKitRun.Of("enter", graded, "--dealt", dealt, "--record", teaching, "--by", "Kim").Done();
+        Assert.NotEqual(before, Tables("again"));
+
+        IEnumerable<(string, string)> Tables(string name)
         {
-            using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true, RedirectStandardOutput = true })!;
-            process.WaitForExit();
-            return process.ExitCode == 0;
-        }
-        catch (System.ComponentModel.Win32Exception)
-        {
-            return false;
+            ClassKitRun.Of("write-out", "--record", teaching, "--out", _folder.Of(name)).Done();
+            return [.. Directory.EnumerateFiles(_folder.Of(name), "*.csv").Order(StringComparer.Ordinal).Select(file => (Path.GetFileName(file), File.ReadAllText(file)))];
         }
     }
 }

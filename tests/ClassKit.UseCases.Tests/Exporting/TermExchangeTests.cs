@@ -58,6 +58,19 @@ public class TermExchangeTests
         Assert.Contains("exempt", Column("results.csv", "scoreStatus"));
     }
 
+    [Theory]
+    [InlineData("2026-10-02", "2026-09-01", "2026-10-02")]
+    [InlineData("2026-08-28", "2026-08-28", "2026-08-28")]
+    [InlineData(null, "2026-09-01", "2026-12-18")]
+    public void A_work_has_its_own_due_day_where_it_is_known(string? due, string assigned, string said)
+    {
+        var works = Term.Term.Assignments.Select((work, at) => at == 0 ? work with { Due = due is null ? null : DateOnly.Parse(due, System.Globalization.CultureInfo.InvariantCulture) } : work);
+        var changed = Term.Term with { Assignments = [.. works], Attempts = [] };
+        var row = ExportTerm.Run(new(changed, Exchange), Run.Unwatched).Model!.Files.Single(file => file.Name == "lineItems.csv").Text.Split("\r\n")[1].Split(',');
+
+        Assert.Equal([assigned, said], row[5..7]);
+    }
+
     [Fact]
     public void A_term_that_ends_before_it_begins_is_asked_about() =>
         Assert.Contains("before the term begins", Assert.Single(ExportTerm.Run(new(Term.Term, Exchange with { Ends = new(2026, 8, 1) }), Run.Unwatched).Problems).Found, StringComparison.Ordinal);

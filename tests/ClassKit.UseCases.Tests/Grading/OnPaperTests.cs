@@ -3,8 +3,11 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.OnPaper;
 using ClassKit.Grading.Results;
 using ClassKit.Notes;
+using ClassKit.Records.Storage;
+using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
 using ClassKit.Workbooks.OnPaper;
@@ -63,6 +66,21 @@ public sealed class OnPaperTests
     }
 
     [Fact]
+    public void On_record_it_stays_known_which_answers_were_on_paper_and_what_was_seen_of_their_working()
+    {
+        using var record = TeachingRecord.InMemory();
+        var dealt = DealtJson.Read("dealt.json", DealtJson.Write(SmallClass.Dealt)).Model!;
+        var read = GradesJson.Read("grades.json", GradesJson.Write(Graded.Grades), dealt).Model!;
+        Assert.Empty(EnterGrades.Run(new(record, new(new(2026, 11, 29, 12, 0, 0, TimeSpan.Zero), "Kim", ""), null, read), Run.Unwatched).Problems);
+
+        var kept = record.Read(session => RecordedGrades.Of(session, dealt.Identity!.Digest))!;
+
+        Assert.Equal(GradesJson.Write(read), GradesJson.Write(kept));
+        Assert.Equal([false, true], kept.Students.Take(2).Select(student => student.IsFromPaper));
+        Assert.Equal(Ben.Answers.Select(answer => answer.Paper), kept.Students[1].Answers.Select(answer => answer.Paper));
+    }
+
+    [Fact]
     public void Feedback_gradebook_and_report_say_that_it_was_on_paper_and_speak_of_no_cell()
     {
         var feedback = Text("feedback/ben-okoye.html");
@@ -70,6 +88,10 @@ public sealed class OnPaperTests
         Assert.Contains("From paper: your instructor typed what you wrote.", feedback, StringComparison.Ordinal);
         Assert.Contains("Right, and your working shows the method.", feedback, StringComparison.Ordinal);
         Assert.DoesNotContain("your formula", feedback, StringComparison.OrdinalIgnoreCase);
+        var table = Text("grades.csv").Split("\r\n");
+        Assert.EndsWith(",on paper", table[0], StringComparison.Ordinal);
+        Assert.EndsWith(",", table[1], StringComparison.Ordinal);
+        Assert.EndsWith(",yes", table[2], StringComparison.Ordinal);
         Assert.Contains("Ben Okoye</a> (on paper)", Text("class-report.html"), StringComparison.Ordinal);
         var book = ReturnedWorkbookReader.Read(File("gradebook.xlsx")).Workbook!;
         Assert.Contains(book.Sheets.SelectMany(sheet => sheet.Cells), cell => cell.Value.Stored.ToString() == "on paper");

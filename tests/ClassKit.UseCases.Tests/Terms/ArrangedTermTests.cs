@@ -1,0 +1,82 @@
+using ClassKit.Content.Rubrics;
+using ClassKit.Content.Terms;
+using ClassKit.Exercises.Cohorts;
+using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Identity;
+using ClassKit.Records.Arrangements;
+using ClassKit.Records.Storage;
+using ClassKit.Terms.Marks;
+using ClassKit.Terms.Rules;
+using ClassKit.Terms.Work;
+using ClassKit.UseCases.Recording;
+using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Terms;
+using ClassKit.UseCases.Tests.Samples;
+using ClassKit.UseCases.Touring;
+
+namespace ClassKit.UseCases.Tests.Terms;
+
+/// <summary>A term follows what is arranged with students, keeps it on record from when to when, and knows in which order a work was sat.</summary>
+public sealed class ArrangedTermTests
+{
+    private static readonly GradeRule Rule = GradeRuleReader.Read(Path.Combine(DemoMaterial.Find(AppContext.BaseDirectory)!.Root, "rubrics", "term-grade.md")).Model!;
+
+    private static readonly PlannedWork Questions = new("Safety questions", WorkKind.TypedMarks, "Written work", 12, 7) { Typed = [new("ada", 1, Mark.Of(6, 12), "marks.csv", 2)] };
+
+    private static TermPlan Plan(Arrangement adas, Arrangement bens, params PlannedWork[] works) => new(
+        "term.md", "Autumn", new("Bakers 1", [new("ada", "Ada Berg"), new("ben", "Ben Okoye")]) { Arrangements = new Dictionary<string, Arrangement> { ["ada"] = adas, ["ben"] = bens } }, Rule, works, []);
+
+    [Fact]
+    public void Who_is_excused_from_a_work_has_that_word_and_who_sat_it_nevertheless_has_the_mark()
+    {
+        var excused = Arrangement.None with { ExcusedFrom = ["Safety questions"] };
+        var term = TermAssembly.Of(Plan(excused, excused, Questions)).Model!.Term;
+
+        Assert.Equal([("ada", MarkState.Marked), ("ben", MarkState.Excused)], term.Attempts.Select(attempt => (attempt.Student, attempt.Mark.State)));
+    }
+
+    [Fact]
+    public void Who_is_excused_from_a_lesson_is_excused_from_the_work_that_was_dealt_from_it()
+    {
+        var attempts = Excusals.With(Plan(Arrangement.None with { ExcusedFrom = ["muffins"] }, Arrangement.None), Questions, ["muffins"], []);
+
+        Assert.Equal([("ada", "Safety questions", 1, Mark.Excused)], attempts.Select(attempt => (attempt.Student, attempt.Assignment, attempt.Sitting, attempt.Mark)));
+    }
+
+    [Fact]
+    public void A_resit_stands_behind_the_deal_that_it_replaces()
+    {
+        var work = new PlannedWork("Sums", WorkKind.CalculationSet, "Calculations", null, 9);
+        var first = SmallClass.Dealt;
+        var again = first with { Identity = DealIdentity.Read(new string('a', 64)), Replaces = first.Identity };
+        List<(string, DealtClass)> right = [("graded", first), ("resit", again)], swapped = [("resit", again), ("graded", first)];
+
+        Assert.Empty(SittingOrder.Faults(Plan(Arrangement.None, Arrangement.None), work, right));
+        var fault = Assert.Single(SittingOrder.Faults(Plan(Arrangement.None, Arrangement.None), work, swapped));
+        Assert.Equal(("term.md", 9), (fault.File, fault.Line));
+        Assert.Contains($"resit of deal {first.Identity!.Code}", fault.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_record_knows_what_was_arranged_from_when_to_when_and_says_it_of_the_student()
+    {
+        using var record = TeachingRecord.InMemory();
+        Enter(record, new(2026, 9, 7), Arrangement.None with { LeavesOut = ["three_trays"], ExcusedFrom = ["muffins"] });
+        Enter(record, new(2026, 10, 5), new(LargePrint: true, 0.25m, null) { ExcusedFrom = ["muffins"] });
+        Enter(record, new(2026, 10, 6), new(LargePrint: true, 0.25m, null) { ExcusedFrom = ["muffins"] });
+
+        var arranged = record.Read(session => ArrangementRegister.OfStudent(session, "ada"));
+        Assert.Equal(
+            [
+                ("without three_trays", new(2026, 9, 7), new DateOnly(2026, 10, 5)), ("excused from muffins", new(2026, 9, 7), null),
+                ("large print", new(2026, 10, 5), null), ("25 % more time", new(2026, 10, 5), (DateOnly?)null),
+            ],
+            arranged.Select(one => (one.What.Replace('\u00A0', ' '), one.Since, one.Until)));
+        var shown = ShowStudent.Write(ShowStudent.Run(new(record, "ada"), Run.Unwatched).Model!).Files.Single(file => file.Path == "arrangements.csv");
+        Assert.Contains("Bakers 1,without three_trays,2026-09-07,2026-10-05", System.Text.Encoding.UTF8.GetString(shown.Content), StringComparison.Ordinal);
+        Assert.Empty(record.Read(session => ArrangementRegister.OfStudent(session, "ben")));
+    }
+
+    private static void Enter(TeachingRecord record, DateOnly on, Arrangement adas) =>
+        Assert.Empty(EnterTerm.Run(new(record, new(new(on, new(12, 0), TimeSpan.Zero), "Kim", ""), null, Plan(adas, Arrangement.None, Questions), new Dictionary<string, SatDeals>()), Run.Unwatched).Problems);
+}
