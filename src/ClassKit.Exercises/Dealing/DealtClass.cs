@@ -58,6 +58,9 @@ public sealed record DealtClass(
     /// <summary>True if every student was dealt every exercise.</summary>
     public bool IsSameForAll => Students.All(student => ExercisesOf(student).Count == Exercises.Count);
 
+    /// <summary>True if there is one set for all, of which single students may leave something out, as arranged with them: nobody else's files say so.</summary>
+    public bool HasOneSet => Students.All(student => Exercises.All(exercise => student.Has(exercise.Id) || student.LeavesOut.Contains(exercise.Id)));
+
     /// <summary>What one of the class was dealt.</summary>
     /// <exception cref="InvalidOperationException">The student is not of the class.</exception>
     public DealtStudent SeatOf(Student student)

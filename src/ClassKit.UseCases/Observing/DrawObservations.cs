@@ -1,5 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Lessons.Measured;
+using ClassKit.Lessons.Packs;
 using ClassKit.Notes;
 using ClassKit.Pages;
 using ClassKit.UseCases.Intake;
@@ -36,10 +37,16 @@ public static class DrawObservations
         ArgumentNullException.ThrowIfNull(run);
         var pack = BuildPack.Run(request.Pack, run);
         if (!pack.Succeeded) return new(null, pack.Problems);
-        var form = new ObservationForm(pack.Model);
+        return new(Of(pack.Model, request.Returned, run), []);
+    }
+
+    /// <summary>The same of a pack that is at hand.</summary>
+    internal static ObservedMade Of(LessonPack pack, ReturnedFiles returned, Run run)
+    {
+        var form = new ObservationForm(pack);
         var teams = new Dictionary<string, (TeamMeasurements Team, string File)>(StringComparer.OrdinalIgnoreCase);
         List<string> unread = [];
-        var listing = request.Returned.List();
+        var listing = returned.List();
         var count = run.Begin(RunStep.Judging, listing.Count);
         foreach (var item in listing.Items)
         {
@@ -48,7 +55,7 @@ public static class DrawObservations
             if (team is not null && !teams.TryAdd(team.Team, (team, item.Path))) unread.Add($"{item.Path}: {team.Team} has brought {teams[team.Team].File} already, and that one counts. Give the other team a name of its own.");
             count.Next();
         }
-        return new(new(pack.Model, MeasuredClass.Of(pack.Model, [.. teams.Values.Select(team => team.Team).OrderBy(team => team.Team, NaturalOrder.Instance)]), unread), []);
+        return new(pack, MeasuredClass.Of(pack, [.. teams.Values.Select(team => team.Team).OrderBy(team => team.Team, NaturalOrder.Instance)]), unread);
     }
 
     /// <summary>The page, made when it is written.</summary>

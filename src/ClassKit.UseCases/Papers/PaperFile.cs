@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.OnPaper;
 using ClassKit.UseCases.Intake;
@@ -28,6 +29,13 @@ public static class PaperFile
         {
             return new(null, [new(path, null, $"It cannot be read: {failure.Message.TrimEnd('.')}", Remedy)]);
         }
+    }
+
+    /// <summary>The same of a file of a library.</summary>
+    internal static Reading<PaperReading> Read(Source source, DealtClass dealt)
+    {
+        using var file = source.Library.Tree.Open(source.Path);
+        return BoundedBytes.Read(file, IntakeLimits.FileBytes) is { } bytes ? Read(source.Path, bytes, dealt) : new(null, [new(source.Path, null, "It is too large to be such a workbook", Remedy)]);
     }
 
     private static Reading<PaperReading> Read(string path, byte[] bytes, DealtClass dealt)

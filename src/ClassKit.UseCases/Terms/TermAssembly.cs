@@ -9,15 +9,18 @@ namespace ClassKit.UseCases.Terms;
 /// <summary>Puts a term together from its description and from what lies in graded folders.</summary>
 internal static class TermAssembly
 {
-    public static Reading<WeighRequest> Of(TermPlan plan)
+    public static Reading<WeighRequest> Of(TermPlan plan) => Of(plan, (work, problems, notes) => GradedWork.Read(work, plan, problems, notes));
+
+    /// <summary>The same with grades that are at hand.</summary>
+    public static Reading<WeighRequest> Of(TermPlan plan, Func<PlannedWork, List<Diagnostic>, List<Note>, GradedWork> graded)
     {
         var (problems, notes) = (new List<Diagnostic>(), new List<Note>());
         List<(Assignment Assignment, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)> works = [];
         foreach (var work in plan.Works)
         {
-            var graded = GradedWork.Read(work, plan, problems, notes);
-            List<ClassKit.Terms.Marks.Attempt> found = [.. graded.Attempts, .. work.Bench.Index().SelectMany(sat => sat.Item.Marks(plan.Rule.SecondMarker).Select(marked => new ClassKit.Terms.Marks.Attempt(marked.Student, work.Title, sat.Index + 1, marked.Mark)))];
-            works.Add((new(work.Title, work.Title, work.Kind, work.Category, work.OutOf ?? graded.OutOf) { Due = graded.Due }, Excusals.With(plan, work, graded.Lessons, WithTyped(found, work, problems))));
+            var sets = graded(work, problems, notes);
+            List<ClassKit.Terms.Marks.Attempt> found = [.. sets.Attempts, .. work.Bench.Index().SelectMany(sat => sat.Item.Marks(plan.Rule.SecondMarker).Select(marked => new ClassKit.Terms.Marks.Attempt(marked.Student, work.Title, sat.Index + 1, marked.Mark)))];
+            works.Add((new(work.Title, work.Title, work.Kind, work.Category, work.OutOf ?? sets.OutOf) { Due = sets.Due }, Excusals.With(plan, work, sets.Lessons, WithTyped(found, work, problems))));
         }
         return problems.Count > 0
             ? new(null, problems)

@@ -2,6 +2,8 @@ using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Lessons;
 using ClassKit.Content.Sources;
+using ClassKit.Content.Terms;
+using ClassKit.Exercises.Choosing;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Intake;
 
@@ -32,6 +34,18 @@ public sealed record DemoMaterial(string Root)
     /// <summary>What the instructor corrected.</summary>
     public string Corrections => Path.Combine(Root, "demo-cohort", CorrectionsReader.FileName);
 
+    /// <summary>The folder of the class's term.</summary>
+    public string TermFolder => Path.Combine(Root, "demo-cohort", "term");
+
+    /// <summary>The description of the class's term.</summary>
+    public string Term => Path.Combine(TermFolder, "term.md");
+
+    /// <summary>The exercises of the term's second calculation set, of the bank.</summary>
+    private static SetWish Second { get; } = SetWish.None with { Exercises = ["water_for_the_dough", "four_factors"] };
+
+    /// <summary>Who sits the second set again: one who did badly, and one who was away.</summary>
+    private static readonly string[] Again = ["bao-nguyen", "rosa-whitehorse"];
+
     /// <summary>All that the tour takes, or everything that is wrong with it.</summary>
     public Reading<TourRequest> Read()
     {
@@ -40,9 +54,21 @@ public sealed record DemoMaterial(string Root)
         var profile = ClassProfileReader.Read(library.At(Class));
         var roster = ClassList.Of(library.At(Roster), profile);
         var returned = this == Shipped ? new(ReturnedFiles.Below(library.At(Returned)), []) : ReturnedFiles.At(Returned);
-        return lesson.Succeeded && profile.Succeeded && roster.Succeeded && returned.Succeeded
-            ? new(new(new(lesson.Model, profile.Model, Class), roster.Model, Seed, returned.Model, library.At(Corrections)), [])
-            : new(null, [.. lesson.Problems, .. roster.Problems, .. returned.Problems]);
+        var term = ReadTerm(library);
+        return lesson.Succeeded && profile.Succeeded && roster.Succeeded && returned.Succeeded && term.Succeeded
+            ? new(new(new(lesson.Model, profile.Model, Class), roster.Model, Seed, returned.Model, library.At(Corrections)) { Term = term.Model }, [])
+            : new(null, [.. lesson.Problems, .. roster.Problems, .. returned.Problems, .. term.Problems]);
+    }
+
+    private Reading<TourTermRequest> ReadTerm(Library library)
+    {
+        var plan = TermReader.Read(library.At(Term));
+        var second = PracticeSet.Read(library.At(Path.Combine(Root, "lessons", "practice", "dough-temperature")), Second, Seed);
+        return plan.Succeeded && second.Succeeded
+            ? new(new(plan.Model, second.Model, Files("returned"), library.At(Path.Combine(TermFolder, "paper-answers.xlsx")), Again, Files("returned-resit"), Files("observed")), [])
+            : new(null, [.. plan.Problems, .. second.Problems]);
+
+        ReturnedFiles Files(string folder) => ReturnedFiles.Below(library.At(Path.Combine(TermFolder, folder)));
     }
 
     /// <summary>Finds the checkout at or above one of the folders; null if none is in one.</summary>

@@ -11,7 +11,7 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.UseCases.Touring;
 
-/// <summary>The whole job on the demo class: pack, practice, deal, grade.</summary>
+/// <summary>The whole job on the demo class: pack, practice, deal, grade, and its term.</summary>
 public static class TakeTour
 {
     /// <summary>The kind of folder that its files go into.</summary>
@@ -41,24 +41,27 @@ public static class TakeTour
         var practice = MakePractice.Run(new(set, request.Seed) { Avoid = NumbersToAvoid.OfAnyone(dealt) }, run);
         if (!practice.Succeeded) return new(null, practice.Problems);
         var corrections = CorrectionsReader.Read(request.Corrections, dealt);
-        return corrections.Succeeded
-            ? new(new(pack.Model, practice.Model, deal.Model, GradeClass.Run(new(dealt, request.Returned) { Corrections = corrections.Model }, run)), [])
-            : new(null, corrections.Problems);
+        if (!corrections.Succeeded) return new(null, corrections.Problems);
+        var graded = GradeClass.Run(new(dealt, request.Returned) { Corrections = corrections.Model }, run);
+        var term = request.Term is { } asked ? TourTerm.Run(asked, request, pack.Model, graded.Grades, run) : null;
+        return term is { Succeeded: false } ? new(null, term.Problems) : new(new(pack.Model, practice.Model, deal.Model, graded) { Term = term?.Model }, []);
     }
 
-    /// <summary>The files, in four folders.</summary>
+    /// <summary>The files, a folder for each step of the work.</summary>
     public static Produced Write(TourMade tour)
     {
         ArgumentNullException.ThrowIfNull(tour);
         var (pack, practice, deal) = (PackFiles.Write(tour.Pack), PracticePaths.Write(tour.Practice), DealPaths.Write(tour.Deal));
+        var term = tour.Term is { } made ? TourTerm.Write(made) : Produced.Nothing();
         return new(
             [
                 .. pack.Files.Select(file => file.Below("pack")),
                 .. practice.Files.Select(file => file.Below("practice")),
                 .. deal.Files.Select(file => file.Below("dealt")),
                 .. GradeFiles.Of(tour.Graded).Select(file => file.Below("graded")),
+                .. term.Files,
             ],
-            [.. pack.Notes, .. practice.Notes, .. deal.Notes, .. GradeNotes.Of(tour.Graded)],
+            [.. pack.Notes, .. practice.Notes, .. deal.Notes, .. GradeNotes.Of(tour.Graded), .. term.Notes],
             [])
         {
             Open = [.. OpenFirst.Select(one => one.File)],

@@ -10,4 +10,8 @@ namespace ClassKit.UseCases.Touring;
 /// <param name="Practice">Practice for anyone.</param>
 /// <param name="Deal">What the class was dealt.</param>
 /// <param name="Graded">How what it returned was graded.</param>
-public sealed record TourMade(LessonPack Pack, PracticeMade Practice, DealMade Deal, GradeResult Graded);
+public sealed record TourMade(LessonPack Pack, PracticeMade Practice, DealMade Deal, GradeResult Graded)
+{
+    /// <summary>The class's term; null where the lesson alone was asked.</summary>
+    public TourTermMade? Term { get; init; }
+}

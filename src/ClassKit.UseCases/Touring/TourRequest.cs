@@ -11,4 +11,8 @@ namespace ClassKit.UseCases.Touring;
 /// <param name="Seed">Decides every draw; returned work fits one only.</param>
 /// <param name="Returned">What came back.</param>
 /// <param name="Corrections">The instructor's table of corrections, which can be read only by what was dealt.</param>
-public sealed record TourRequest(PackRequest Pack, Roster Roster, ulong Seed, ReturnedFiles Returned, Source Corrections);
+public sealed record TourRequest(PackRequest Pack, Roster Roster, ulong Seed, ReturnedFiles Returned, Source Corrections)
+{
+    /// <summary>The class's whole term; null for the lesson alone.</summary>
+    public TourTermRequest? Term { get; init; }
+}

@@ -52,7 +52,7 @@ internal sealed class StartSheet
         WriteWhose(dealt, student);
         var row = WriteSteps(Instructions.For(dealt.Marking, layout.Exercises[0].Answers[0].Tag, dealt.Exercises, dealt.Plan.OneSheet), (dealt.DueFor(student) is null ? _plan.DealCode : _plan.Due).Row + 2);
         row = WriteLegend(row + 1);
-        return (WriteContents(layout, student, dealt.IsSameForAll, row + 1), Points);
+        return (WriteContents(layout, student, dealt.HasOneSet, row + 1), Points);
     }
 
     private void SetColumns()

@@ -24,7 +24,7 @@ internal static class PointsSheet
         var (outOf, percent, late, file, flags) = (total + 1, total + 2, total + 3, total + 4, total + 5);
         GridHead.Write(sheet, grades, grid, new(
             "Gradebook",
-            $"{(grades.Dealt.Cohort.Length == 0 ? "Marking scheme" : $"{grades.Dealt.Cohort} · marking scheme")}: {grades.Dealt.Marking.Title} · {Undecided} marks what is left to you, a formula that could not be evaluated or an answer in own words: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.{Said(grades.Dealt.Marking.Total)}{(grades.Dealt.IsSameForAll ? "" : " Students had different sets of equal weight: an empty cell was not asked.")}",
+            $"{(grades.Dealt.Cohort.Length == 0 ? "Marking scheme" : $"{grades.Dealt.Cohort} · marking scheme")}: {grades.Dealt.Marking.Title} · {Undecided} marks what is left to you, a formula that could not be evaluated or an answer in own words: look at it and type its points. Until then that part counts neither for nor against. Points in a frame are your corrections.{Said(grades.Dealt.Marking.Total)}{(grades.Dealt.IsSameForAll ? "" : grades.Dealt.HasOneSet ? " An empty cell was not asked." : " Students had different sets of equal weight: an empty cell was not asked.")}",
             PartWidth,
             XLAlignmentHorizontalValues.Center,
             flags));
