@@ -7,6 +7,9 @@ internal static class Faults
 {
     private const int Perm = 3, Busy = 5, Locked = 6, ReadOnly = 8, InputOutput = 10, Corrupt = 11, Full = 13, CanNotOpen = 14, NotADatabase = 26;
 
+    /// <summary>SQLITE_IOERR_SHMSIZE: the file beside the record that writers share cannot grow, which "may indicate that the underlying filesystem volume is out of space".</summary>
+    private const int CanNotShare = 4874;
+
     /// <summary>Works, and tells in facts what went wrong with the file.</summary>
     /// <exception cref="RecordException">Something did.</exception>
     public static T Told<T>(string path, Func<T> work)
@@ -33,6 +36,7 @@ internal static class Faults
     {
         Busy or Locked => new RecordTrouble.Busy(WriterWord.Read(path)),
         Full => new RecordTrouble.Full(),
+        InputOutput when failure.SqliteExtendedErrorCode == CanNotShare => new RecordTrouble.Full(),
         Corrupt or NotADatabase => new RecordTrouble.Damaged(failure.Message),
         Perm or ReadOnly or InputOutput or CanNotOpen => new RecordTrouble.Unreachable(failure.Message),
         _ => null,

@@ -41,10 +41,18 @@ internal static class Opening
     public static SqliteConnection Connect(string path)
     {
         var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false, ForeignKeys = true, DefaultTimeout = Patience }.ConnectionString);
-        connection.Open();
-        // Nothing committed is lost when the power goes; nothing erased stays in free pages; a scribbled page or schema is not trusted.
-        Run(connection, "PRAGMA synchronous = FULL; PRAGMA secure_delete = ON; PRAGMA cell_size_check = ON; PRAGMA trusted_schema = OFF");
-        return connection;
+        try
+        {
+            connection.Open();
+            // Nothing committed is lost when the power goes; nothing erased stays in free pages; a scribbled page or schema is not trusted.
+            Run(connection, "PRAGMA synchronous = FULL; PRAGMA secure_delete = ON; PRAGMA cell_size_check = ON; PRAGMA trusted_schema = OFF");
+            return connection;
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
     }
 
     /// <summary>Brings the tables to this version, each step in a transaction.</summary>

@@ -47,7 +47,7 @@ public sealed class OutputPlaceTests : IDisposable
         [
             .. cases,
             (["show", "amara-osei", "--record", record, "--out"], [record]),
-            (["write-out", "--record", record, "--out"], [record]),
+            (["write-out", record, "--out"], [record]),
             (["observed", lesson, "--returned", returned, "--record", record, "--out"], [record]),
             (["learn", Copy(Proposals(), "proposed", "misconceptions.md"), Path.Combine(lesson, "exercises", "hydration.md"), "--out"], [_folder.Of("proposed"), lesson]),
         ];
@@ -56,8 +56,6 @@ public sealed class OutputPlaceTests : IDisposable
         Refused(null, "weigh", term, "--out", _folder.Of("term"));
         Refused(null, "term-exchange", term, "--school", "s", "--course", "k", "--class", "c", "--session", "t", "--begins", "2026-09-01", "--ends", "2026-12-18", "--out", _folder.Of("term"));
         Refused(null, "compare", _folder.Of("bench", "bench-work.md"), "--class", profile, "--roster", roster, "--first", term, "--second", term, "--out", _folder.Of("bench"));
-        // The tour and begin read what ships; a bundle is received only into a folder in which nothing is.
-        Assert.Equal(["begin", "receive", "tour"], CommandNames.Writing.Except(_tried).Order(StringComparer.Ordinal));
         foreach (var (command, inputs) in cases)
         {
             foreach (var input in inputs)
@@ -70,6 +68,9 @@ public sealed class OutputPlaceTests : IDisposable
         Refused(null, "pack", lesson, "--class", profile, "--out", _folder.Of("class"));
         Refused("lies in it", "regrade", dealt, "--returned", Copy(Directory.EnumerateFiles(returned).First(), "graded", "returned", "a.xlsx"), "--graded", graded, "--write");
         Refused("lies in it", "regrade", dealt, "--returned", returned, "--graded", graded, "--marking", Copy(marks, "graded", "marks.md"), "--write");
+
+        // The tour and begin read what ships; a bundle is received only into a folder in which nothing is.
+        Assert.Equal(["begin", "receive", "tour"], CommandNames.Writing.Except(_tried).Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -175,7 +175,7 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     public void Write_out()
     {
         Entered();
-        string[] write = ["write-out", "--record", Record, "--out", Out];
+        string[] write = ["write-out", Record, "--out", Out];
         Twice(write, write);
     }
 

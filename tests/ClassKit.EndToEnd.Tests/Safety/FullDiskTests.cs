@@ -61,7 +61,7 @@ public sealed class FullDiskTests : IDisposable
 
         IEnumerable<(string, string)> Tables(string name)
         {
-            ClassKitRun.Of("write-out", "--record", teaching, "--out", _folder.Of(name)).Done();
+            ClassKitRun.Of("write-out", teaching, "--out", _folder.Of(name)).Done();
             return [.. Directory.EnumerateFiles(_folder.Of(name), "*.csv").Order(StringComparer.Ordinal).Select(file => (Path.GetFileName(file), File.ReadAllText(file)))];
         }
     }
