@@ -10,7 +10,7 @@ namespace ClassKit.DemoCohort;
 /// <summary>Makes what the demo class brought back in its term: the second set in workbooks and on paper, a resit, and what its teams measured.</summary>
 public static class TermFiles
 {
-    private const string Paper = "paper-answers.xlsx";
+    private const string Paper = "on-paper/paper-answers.xlsx";
 
     /// <summary>Who worked on paper, for want of a computer on that day.</summary>
     private static readonly string[] OnPaper = ["hana-sato", "noor-rahman"];
@@ -22,7 +22,7 @@ public static class TermFiles
     public static void Remake(DemoMaterial demo)
     {
         ArgumentNullException.ThrowIfNull(demo);
-        foreach (var folder in new[] { "returned", "returned-resit", "observed" })
+        foreach (var folder in new[] { "returned", "returned-resit", "observed", "on-paper" })
         {
             var path = Path.Combine(demo.TermFolder, folder);
             if (Directory.Exists(path)) Directory.Delete(path, recursive: true);

@@ -65,7 +65,7 @@ public sealed record DemoMaterial(string Root)
         var plan = TermReader.Read(library.At(Term));
         var second = PracticeSet.Read(library.At(Path.Combine(Root, "lessons", "practice", "dough-temperature")), Second, Seed);
         return plan.Succeeded && second.Succeeded
-            ? new(new(plan.Model, second.Model, Files("returned"), library.At(Path.Combine(TermFolder, "paper-answers.xlsx")), Again, Files("returned-resit"), Files("observed")), [])
+            ? new(new(plan.Model, second.Model, Files("returned"), library.At(Path.Combine(TermFolder, "on-paper", "paper-answers.xlsx")), Again, Files("returned-resit"), Files("observed")), [])
             : new(null, [.. plan.Problems, .. second.Problems]);
 
         ReturnedFiles Files(string folder) => ReturnedFiles.Below(library.At(Path.Combine(TermFolder, folder)));

@@ -49,7 +49,7 @@ public sealed class TermOfTheTourTests(TourRun tour)
     {
         var made = TermFiles.Of(Checkout.Demo);
         var folder = Checkout.Demo.TermFolder;
-        Assert.Equal(made.Keys.Order(StringComparer.Ordinal), new[] { "returned", "returned-resit", "observed" }.SelectMany(name => Directory.EnumerateFiles(Path.Combine(folder, name))).Append(Path.Combine(folder, "paper-answers.xlsx")).Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/')).Order(StringComparer.Ordinal));
+        Assert.Equal(made.Keys.Order(StringComparer.Ordinal), new[] { "returned", "returned-resit", "observed", "on-paper" }.SelectMany(name => Directory.EnumerateFiles(Path.Combine(folder, name))).Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/')).Order(StringComparer.Ordinal));
         Assert.All(made, file => Assert.True(file.Value.AsSpan().SequenceEqual(File.ReadAllBytes(Path.Combine(folder, file.Key))), $"{file.Key}: remake it with `dotnet run --project tests/ClassKit.DemoCohort -- term`"));
     }
 }
