@@ -10,7 +10,7 @@ internal static class Doughs
     /// <summary>100/67/2/1: college worksheet "Baker's Percentage Worksheet", author and year not known.</summary>
     public static BakersFormula Worksheet { get; } = Of("worksheet", Leavening.Yeast, ("bread_flour", 100), ("water", 67), ("salt", 2), ("instant_yeast", 1));
 
-    /// <summary>50/20/30 of three flours, 70, 1.5, 2: wildyeastblog.com/bp-exercises-3-answers.</summary>
+    /// <summary>50/20/30 of three flours, 70, 1.5, 2: a tutorial's sum, common practice.</summary>
     public static BakersFormula ThreeFlours { get; } =
         Of("three_flours", Leavening.Yeast, ("bread_flour", 50), ("whole_wheat_flour", 20), ("ap_flour", 30), ("water", 70), ("instant_yeast", 1.5), ("salt", 2));
 

@@ -16,12 +16,12 @@ public class WorkedExampleTests
     public void A_mass_of_dough_becomes_its_flour() =>
         Assert.Equal(16_747.06, Work("batch", ("formula", "bread flour 100, water 66, salt 2, sugar 2"), ("dough", "28.47 kg")).Grams("Bread flour"), 0.5);
 
-    /// <summary>wildyeastblog.com/bp-exercises-3-answers: 50 g of milk at 10 % of a formula of 163 % make 815 g of dough.</summary>
+    /// <summary>a tutorial's sum, common practice: 50 g of milk at 10 % of a formula of 163 % make 815 g of dough.</summary>
     [Fact]
     public void What_is_short_says_how_far_it_goes() => Assert.Equal(
         815, Work("batch-from-what-is-short", ("formula", "bread flour 100, water 50, whole milk 10, salt 3"), ("ingredient", "whole milk"), ("on-hand", "50 g")).Grams("dough"), 0.5);
 
-    /// <summary>guides.kendall.edu/recipeconversions: 5 portions of 8 oz to 10 of 4 oz is a factor of 1.</summary>
+    /// <summary>Kendall College, "Recipe conversions": 5 portions of 8 oz to 10 of 4 oz is a factor of 1.</summary>
     [Fact]
     public void Portions_count_by_their_size() => Assert.Equal(
         new SumQuantity.OfTimes(1), Work("portion-factor", ("portions", "5"), ("size", "8 oz"), ("wanted-portions", "10"), ("wanted-size", "4 oz")).Of("factor"));
@@ -39,7 +39,7 @@ public class WorkedExampleTests
     public void Food_off_temperature_goes_by_the_clock(string start, string warmest, double minutes) =>
         Assert.Equal(new SumQuantity.OfMinutes(minutes), Work("standing-time", ("start", start), ("warmest", warmest)).Of("discard after"));
 
-    /// <summary>koerner-co.com's rule in Fahrenheit, water × (tap - wanted) / (tap + 112): 100 lb from 70 °F to 40 °F take 16.5 lb of ice.</summary>
+    /// <summary>a bakery supplier's rule in Fahrenheit, water × (tap - wanted) / (tap + 112): 100 lb from 70 °F to 40 °F take 16.5 lb of ice.</summary>
     [Fact]
     public void Ice_takes_the_place_of_water() => Assert.Equal(
         100 * 30 / 182.0, Work("ice", ("amount", "100 lb"), ("tap", "70 F"), ("wanted", "40 F")).Grams("ice") / 453.59237, 0.01);

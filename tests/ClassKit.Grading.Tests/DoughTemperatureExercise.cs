@@ -6,8 +6,8 @@ namespace ClassKit.Grading.Tests;
 
 /// <summary>An exercise around a published worked example, small enough to read and deep enough for follow-through.</summary>
 /// <remarks>
-/// Water temperature by the three-factor method: teaching material of a baking institute quoted at
-/// farine-mc.blogspot.com (label Dough Temperature): desired 75 °F, flour 65, room 65, friction 8 gives 225 - 138 = 87 °F.
+/// Water temperature by the three-factor method: teaching material of a baking institute, common
+/// practice: desired 75 °F, flour 65, room 65, friction 8 gives 225 - 138 = 87 °F.
 /// Ice by heat balance in °F: ice = water × (tap - wanted) / (tap + 112), Koerner Co. ice table.
 /// </remarks>
 internal static class DoughTemperatureExercise

@@ -87,7 +87,7 @@ public sealed record AltitudeFormula(
         if (formula.Leavening == Leavening.Steam)
             yield return new(
                 "boils-cooler",
-                $"Water boils at {Figures.Show(Saturation.BoilingPoint(pressure).Celsius, 1)} °C, so a shell is dry and firm later than at sea level: bake longer.",
+                $"Water boils at {Figures.Celsius(Saturation.BoilingPoint(pressure))}, so a shell is dry and firm later than at sea level: bake longer.",
                 "boiling point: IAPWS-IF97 and US Standard Atmosphere 1976; baking longer: common practice, no source");
         if (formula.Leavening == Leavening.Chemical && HasLittleSugar(formula))
             yield return new(
@@ -100,15 +100,15 @@ public sealed record AltitudeFormula(
 
     private static Explanation Explain(
         BakersFormula formula, double metres, List<AdjustedLine> lines, double flour, AltitudeAdjustment? row, AltitudeTable table, BakersFormula adjusted) => new(
-        $"{formula.Title} at {Figures.Show(metres)} m",
+        $"{formula.Title} at {Figures.Exact(metres)} m",
         row is null
             ? [ExplainedStep.Given("change", formula.Leavening == Leavening.Chemical ? HasLittleSugar(formula) ? "the table is for cakes, and this has next to no sugar" : "the table begins higher up" : "the table is for cakes and quick breads", "none")]
             :
             [
                 .. lines.Select(line => new ExplainedStep(
-                    line.Ingredient.Name, $"before × (1 + change), of {Figures.Show(line.Range.Low)} % to {Figures.Show(line.Range.High)} %",
-                    $"{Figures.Show(line.Before, 4)} % × (1 + {Figures.Show(line.Chosen / line.Before - 1, 6)})", $"{Figures.Show(line.Chosen, 4)} %")),
-                new("total", "all lines / all flour", $"{Figures.Show(adjusted.TotalPercent * flour / formula.FlourPercent, 4)} % / {Figures.Show(PerHundred.Of(flour, formula.FlourPercent), 4)} %", Figures.Percent(PerHundred.Share(adjusted.TotalPercent))),
+                    line.Ingredient.Name, $"before × (1 + change), of {Figures.PerHundredOf(line.Range.Low)} to {Figures.PerHundredOf(line.Range.High)}",
+                    $"{Figures.PerHundredOf(line.Before)} × (1 + {Figures.Show(line.Chosen / line.Before - 1)})", Figures.PerHundredOf(line.Chosen))),
+                new("total", "all lines / all flour", $"{Figures.PerHundredOf(adjusted.TotalPercent * flour / formula.FlourPercent)} / {Figures.PerHundredOf(PerHundred.Of(flour, formula.FlourPercent))}", Figures.Percent(PerHundred.Share(adjusted.TotalPercent))),
             ],
-        $"{(row is null ? "No change by" : $"For {Figures.Show(row.FromFeet, 0)} ft, in proportion between the rows of")} the table of the {table.Name}: {table.Source}.");
+        $"{(row is null ? "No change by" : $"For {Figures.Exact(row.FromFeet, 0)} ft, in proportion between the rows of")} the table of the {table.Name}: {table.Source}.");
 }

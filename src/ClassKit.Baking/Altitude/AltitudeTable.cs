@@ -16,7 +16,7 @@ public sealed record AltitudeTable(string Name, IReadOnlyList<AltitudeAdjustment
     private static readonly PublishedRange Oven = new(15, 25);
 
     /// <summary>The table of an extension service, rows for 3000, 5000 and 7000 ft: the default.</summary>
-    /// <remarks>Read at pastryscoop.com and publicrelations.colostate.edu. The oven's 25 °F are that table's; the university's release of 2002-12-12 says 15 °F to 20 °F. Another reprint has sugar 0 to 2 tbsp at 5000 ft.</remarks>
+    /// <remarks>The oven's 25 °F are that table's; the university's release of 2002-12-12 says 15 °F to 20 °F. Another reprint has sugar 0 to 2 tbsp at 5000 ft.</remarks>
     public static AltitudeTable Extension { get; } = new(
         "extension service",
         [
@@ -27,7 +27,7 @@ public sealed record AltitudeTable(string Name, IReadOnlyList<AltitudeAdjustment
         "Colorado State University Extension and US Department of Agriculture, table for cakes, as reprinted; Colorado State University, news release of 12 December 2002");
 
     /// <summary>A cook book's table, with more flour and a row for 10 000 ft.</summary>
-    /// <remarks>Read at craftybaking.com, High altitude. The oven is not in it; the same 15 °F to 25 °F are taken. Less fat at 10 000 ft, "may not be necessary", is left out.</remarks>
+    /// <remarks>A table in circulation among bakers, common practice, no source. The oven is not in it; the same 15 °F to 25 °F are taken. Less fat at 10 000 ft, "may not be necessary", is left out.</remarks>
     public static AltitudeTable CookBook { get; } = new(
         "cook book",
         [

@@ -20,7 +20,7 @@ public static class BoilingWater
                 "Boiling point at an altitude",
                 [
                     .. air.Explanation!.Steps,
-                    ExplainedStep.Given("boiling point", $"of water under {ThreeFigures.Hectopascals(pressure)}, IAPWS-IF97", $"{Figures.Celsius(boiling)} ({Figures.Show(boiling.Fahrenheit, 1)} °F)"),
+                    ExplainedStep.Given("boiling point", $"of water under {Figures.Hectopascals(pressure)}, IAPWS-IF97", $"{Figures.Celsius(boiling)} ({Figures.Show(boiling.Fahrenheit)} °F)"),
                 ],
                 air.Explanation.Model).For(boiling);
         });

@@ -7,7 +7,7 @@ namespace ClassKit.Baking.Batches;
 /// <param name="Percents">The single losses in order; each 0 to less than 100.</param>
 /// <param name="Rule">How they combine.</param>
 /// <remarks>
-/// The default is to add, as "Bread formula construction", thebakerynetwork.wordpress.com, 2011-02-26, does:
+/// The default is to add, as bakery schools do (common practice, no source):
 /// 500 lb of bread at 2 % and 11 % ask for 500/0.87 = 574.71 lb of dough. Compounded it is 500/(0.98 × 0.89) = 573.26 lb.
 /// </remarks>
 public sealed record DoughLoss(IReadOnlyList<double> Percents, LossRule Rule = LossRule.Added)
@@ -36,9 +36,9 @@ public sealed record DoughLoss(IReadOnlyList<double> Percents, LossRule Rule = L
     {
         foreach (var percent in Percents)
             if (!double.IsFinite(percent) || percent < 0 || percent >= 100)
-                return new Impossibility("loss-out-of-range", $"A loss of {Figures.Show(percent)} % was found; a loss is 0 % or more and less than 100 %.", "Give the share of the mixed dough that does not become pieces.");
+                return new Impossibility("loss-out-of-range", $"A loss of {Figures.Exact(percent)} % was found; a loss is 0 % or more and less than 100 %.", "Give the share of the mixed dough that does not become pieces.");
         if (TotalPercent >= 100)
-            return new Impossibility("loss-out-of-range", $"The losses add up to {Figures.Show(TotalPercent)} % of the dough, so nothing would be left.", "Together they must be less than 100 %.");
+            return new Impossibility("loss-out-of-range", $"The losses add up to {Figures.Exact(TotalPercent)} % of the dough, so nothing would be left.", "Together they must be less than 100 %.");
         if (Sanity.Mass(wanted, "dough in the pieces", "nothing-wanted") is { } nothing)
             return nothing;
         var dough = wanted / (1 - PerHundred.Share(TotalPercent));
@@ -46,8 +46,8 @@ public sealed record DoughLoss(IReadOnlyList<double> Percents, LossRule Rule = L
             return tooMuch;
         var left = Rule switch
         {
-            LossRule.Added => $"(1 - {string.Join(" - ", Percents.DefaultIfEmpty(0).Select(percent => $"{Figures.Show(percent)} %"))})",
-            LossRule.Compounded => $"({string.Join(" × ", Percents.DefaultIfEmpty(0).Select(percent => $"(1 - {Figures.Show(percent)} %)"))})",
+            LossRule.Added => $"(1 - {string.Join(" - ", Percents.DefaultIfEmpty(0).Select(percent => $"{Figures.Exact(percent)} %"))})",
+            LossRule.Compounded => $"({string.Join(" × ", Percents.DefaultIfEmpty(0).Select(percent => $"(1 - {Figures.Exact(percent)} %)"))})",
         };
         return Explanation.Of(
             "Dough to mix", "dough to mix", Rule == LossRule.Added ? "dough in the pieces / (1 - losses)" : "dough in the pieces / what each loss leaves",

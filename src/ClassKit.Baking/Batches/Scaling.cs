@@ -58,7 +58,7 @@ public static class Scaling
         {
             var steps = new List<ExplainedStep> { new("dough in the pieces", "pieces × mass of a piece", $"{pieces} × {Figures.Grams(pieceMass)}", Figures.Grams(wanted)) };
             if (loss.TotalPercent > 0)
-                steps.Add(new("dough to mix", "dough in the pieces / (1 - loss)", $"{Figures.Grams(wanted)} / (1 - {Figures.Show(loss.TotalPercent)} %)", Figures.Grams(dough)));
+                steps.Add(new("dough to mix", "dough in the pieces / (1 - loss)", $"{Figures.Grams(wanted)} / (1 - {Figures.Exact(loss.TotalPercent)} %)", Figures.Grams(dough)));
             return FromDough(formula, dough, scales, steps);
         });
     }
@@ -70,7 +70,7 @@ public static class Scaling
     /// <param name="scales">What the weighed masses are multiples of.</param>
     /// <remarks>
     /// Flour = on hand × 100 / the ingredient's %. Check value: 50 g of milk at 10 % of a formula that totals 163 % make 815 g of dough
-    /// (wildyeastblog.com/bp-exercises-3-answers).
+    /// (common practice, no source).
     /// </remarks>
     public static Computed<Batch> FromIngredient(BakersFormula formula, Ingredient ingredient, Mass onHand, Scales scales)
     {
@@ -84,7 +84,7 @@ public static class Scaling
             return nothing;
 
         var flour = BakersPercent.FlourBeside(onHand, percent);
-        ExplainedStep step = new("flour", "mass on hand × 100 / its %", $"{Figures.Grams(onHand)} × 100 / {Figures.Show(percent)}", Figures.Grams(flour));
+        ExplainedStep step = new("flour", "mass on hand × 100 / its %", $"{Figures.Grams(onHand)} × 100 / {Figures.Exact(percent)}", Figures.Grams(flour));
         return BatchOf(formula, flour, ingredient.Name, scales, [step]);
     }
 
@@ -98,7 +98,7 @@ public static class Scaling
         if (Sanity.Mass(dough, "dough", "nothing-to-scale-from") is { } noDough)
             return noDough;
         var flour = BakersPercent.FlourBeside(dough, total);
-        ExplainedStep step = new("flour", "dough × 100 / total %", $"{Figures.Grams(dough)} × 100 / {Figures.Show(total)}", Figures.Grams(flour));
+        ExplainedStep step = new("flour", "dough × 100 / total %", $"{Figures.Grams(dough)} × 100 / {Figures.Exact(total)}", Figures.Grams(flour));
         return BatchOf(formula, flour, "dough", scales, [.. before, step]);
     }
 
@@ -111,15 +111,15 @@ public static class Scaling
             return nothing;
         var dough = BakersPercent.Beside(flour, formula.TotalPercent);
         if (dough > Sanity.Heaviest)
-            return new Impossibility("batch-too-large", $"The batch would be {Figures.Show(dough.Kilograms, 0)} kg.", $"ClassKit scales up to {Figures.Show(Sanity.Heaviest.Kilograms, 0)} kg; look at the units of what was asked for.");
+            return new Impossibility("batch-too-large", $"The batch would be {Figures.Exact(dough.Kilograms, 0)} kg.", $"ClassKit scales up to {Figures.Exact(Sanity.Heaviest.Kilograms, 0)} kg; look at the units of what was asked for.");
         if (scales.Small < FinestScale || scales.Large > CoarsestScale || scales.Small > scales.Large)
-            return new Impossibility("bad-scales", $"Scales with divisions of {Figures.Grams(scales.Large, 3)} and {Figures.Grams(scales.Small, 3)} were given.", "Divisions lie between 0.0001 g and 100 kg, and the scale for small amounts must be the finer or the same.");
+            return new Impossibility("bad-scales", $"Scales with divisions of {Figures.Grams(scales.Large)} and {Figures.Grams(scales.Small)} were given.", "Divisions lie between 0.0001 g and 100 kg, and the scale for small amounts must be the finer or the same.");
         if (dough < scales.Large / 2)
             return new Impossibility("scale-too-coarse", $"A batch of {Figures.Grams(dough)} was to be weighed on a scale that shows {Figures.Grams(scales.Large)}.", "Make a larger batch or use a finer scale.");
 
         var exact = formula.Lines.Select(line => (Line: line, Exact: BakersPercent.Beside(flour, line.Percent))).ToList();
         var each = exact.Select(item => new ExplainedStep(
-            item.Line.Ingredient.Name, "flour × its % / 100", $"{Figures.Grams(flour)} × {Figures.Show(item.Line.Percent)} / 100", Figures.Grams(item.Exact)));
+            item.Line.Ingredient.Name, "flour × its % / 100", $"{Figures.Grams(flour)} × {Figures.Exact(item.Line.Percent)} / 100", Figures.Grams(item.Exact)));
         return new Batch(formula, BatchRounding.Round(exact, scales), scales, new($"{formula.Title}: the batch", [.. steps, .. each], "Baker's percentages: all flour together is 100 %."));
     }
 }

@@ -7,7 +7,7 @@ namespace ClassKit.Baking.Chemistry;
 public static class BakingPowder
 {
     /// <summary>What is assumed where the tin says nothing: the least that the US trade names, 12 % of the powder's mass.</summary>
-    /// <remarks>bakingbusiness.com, Bakers Dictionary, "Baking powder": "at least 12 % available CO2".</remarks>
+    /// <remarks>Sosland Publishing, Bakers Dictionary, "Baking powder": "at least 12 % available CO2".</remarks>
     public const double UnitedStatesMinimumShare = 0.12;
 
     /// <summary>The least that Canada allows, 10 %.</summary>
@@ -15,7 +15,7 @@ public static class BakingPowder
     public const double CanadianMinimumShare = 0.10;
 
     /// <summary>What a tin can be expected to have: from the US minimum to the 14 % that powders are proportioned for. Powders for bakeries are made up to 17 %.</summary>
-    /// <remarks>B. Lowe, Experimental Cookery, "Batters and Doughs", after Chittick; chestofbooks.com.</remarks>
+    /// <remarks>B. Lowe, Experimental Cookery, "Batters and Doughs", after Chittick.</remarks>
     public static Band<double> UsualShare { get; } = new(UnitedStatesMinimumShare, 0.13, 0.14);
 
     /// <summary>Less than this is flour, more than this is more than pure soda gives.</summary>
@@ -30,7 +30,7 @@ public static class BakingPowder
             return odd;
         var gas = powder * availableShare;
         return Explanation.Of(
-            "Carbon dioxide from baking powder", "carbon dioxide", "powder × available share", $"{Figures.Grams(powder, 3)} × {Figures.Percent(availableShare)}", Figures.Grams(gas, 3)).For(gas);
+            "Carbon dioxide from baking powder", "carbon dioxide", "powder × available share", $"{Figures.Grams(powder)} × {Figures.Percent(availableShare)}", Figures.Grams(gas)).For(gas);
     }
 
     /// <summary>The share of soda in a powder of an available share: 12 % of carbon dioxide take 22.9 % of soda.</summary>
@@ -63,8 +63,8 @@ public static class BakingPowder
                 "Available carbon dioxide of a powder",
                 [
                     .. mixed.Explanation.Steps,
-                    new("powder", "soda + acid + filler", $"{Figures.Grams(soda, 3)} + {Figures.Grams(acid, 3)} + {Figures.Grams(filler, 3)}", Figures.Grams(powder, 3)),
-                    new("available share", "carbon dioxide / powder", $"{Figures.Grams(mixed.CarbonDioxide, 3)} / {Figures.Grams(powder, 3)}", Figures.Percent(share)),
+                    new("powder", "soda + acid + filler", $"{Figures.Grams(soda)} + {Figures.Grams(acid)} + {Figures.Grams(filler)}", Figures.Grams(powder)),
+                    new("available share", "carbon dioxide / powder", $"{Figures.Grams(mixed.CarbonDioxide)} / {Figures.Grams(powder)}", Figures.Percent(share)),
                 ],
                 mixed.Explanation.Model).For(share);
         });
@@ -80,7 +80,7 @@ public static class BakingPowder
         var powder = soda * (BakingSoda.CarbonDioxideByAcid / availableShare);
         return Explanation.Of(
             "Baking powder in place of soda", "powder", "soda × 44.009 / 84.006 / available share",
-            $"{Figures.Grams(soda, 3)} × 44.009 / 84.006 / {Figures.Percent(availableShare)}", Figures.Grams(powder, 3),
+            $"{Figures.Grams(soda)} × 44.009 / 84.006 / {Figures.Percent(availableShare)}", Figures.Grams(powder),
             "For the same gas. The acid that the soda was there to neutralise stays behind, and the crumb gets sourer.").For(powder);
     }
 
@@ -94,11 +94,11 @@ public static class BakingPowder
         var soda = BakingSoda.For(powder * availableShare);
         return Explanation.Of(
             "Soda in place of baking powder", "soda", "powder × available share × 84.006 / 44.009",
-            $"{Figures.Grams(powder, 3)} × {Figures.Percent(availableShare)} × 84.006 / 44.009", Figures.Grams(soda, 3),
+            $"{Figures.Grams(powder)} × {Figures.Percent(availableShare)} × 84.006 / 44.009", Figures.Grams(soda),
             "For the same gas, and only with enough acid to neutralise it.").For(soda);
     }
 
     private static Impossibility? WhatIsWrong(Mass mass, string what, double share) => share is >= LeastShare and <= BakingSoda.CarbonDioxideByAcid
         ? Sanity.Mass(mass, what, "negative-mass", orNone: true)
-        : new("no-available-gas", $"A powder with {Figures.Show(PerHundred.Of(share))} % of available carbon dioxide was given.", "Powders in tins have about 12 % to 14 %, and pure soda gives 52 %: give a share between 0 and 0.52.");
+        : new("no-available-gas", $"A powder with {Figures.Exact(PerHundred.Of(share))} % of available carbon dioxide was given.", "Powders in tins have about 12 % to 14 %, and pure soda gives 52 %: give a share between 0 and 0.52.");
 }

@@ -29,7 +29,7 @@ public static class CarbonDioxide
         return new Explanation(
             "Volume of carbon dioxide",
             [
-                new("amount", "mass / molar mass", $"{Figures.Grams(carbonDioxide, 3)} / 44.009 g/mol", Figures.Millimoles(amount)),
+                new("amount", "mass / molar mass", $"{Figures.Grams(carbonDioxide)} / 44.009 g/mol", Figures.Millimoles(amount)),
                 new("volume", "n R T / p", $"{Figures.Millimoles(amount)} × R × {Figures.Kelvin(temperature)} / {Figures.Pascals(pressure)}", Figures.Millilitres(volume)),
             ],
             "Dry ideal gas; R = 8.314462618 J/(mol K).").For(volume);

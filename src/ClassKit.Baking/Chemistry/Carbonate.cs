@@ -41,6 +41,6 @@ public sealed record Carbonate(string Id, string Name, double CarbonDioxideByAci
         var needed = mass * (other.CarbonDioxideByAcid / CarbonDioxideByAcid);
         return Explanation.Of(
             $"{Name} in place of {other.Name}", Name, "mass × carbon dioxide of the one / of the other",
-            $"{Figures.Grams(mass, 3)} × {Figures.Show(other.CarbonDioxideByAcid, 5)} / {Figures.Show(CarbonDioxideByAcid, 5)}", Figures.Grams(needed, 3), "Stoichiometry, IUPAC atomic weights.").For(needed);
+            $"{Figures.Grams(mass)} × {Figures.Show(other.CarbonDioxideByAcid)} / {Figures.Show(CarbonDioxideByAcid)}", Figures.Grams(needed), "Stoichiometry, IUPAC atomic weights.").For(needed);
     }
 }

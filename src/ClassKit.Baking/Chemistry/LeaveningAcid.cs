@@ -68,7 +68,7 @@ public sealed record LeaveningAcid(string Id, string Name, double NeutralizingVa
         var acid = Matching(soda);
         return Explanation.Of(
             $"{Name} for baking soda",
-            "acid", "100 × soda / neutralising value", $"100 × {Figures.Grams(soda, 3)} / {Figures.Show(NeutralizingValue)}", Figures.Grams(acid, 3),
+            "acid", "100 × soda / neutralising value", $"100 × {Figures.Grams(soda)} / {Figures.Exact(NeutralizingValue)}", Figures.Grams(acid),
             $"Neutralising value: {Source}.").For(acid);
     }
 
@@ -81,7 +81,7 @@ public sealed record LeaveningAcid(string Id, string Name, double NeutralizingVa
         var soda = SodaMatching(acid);
         return Explanation.Of(
             $"Baking soda for {Name}",
-            "soda", "acid × neutralising value / 100", $"{Figures.Grams(acid, 3)} × {Figures.Show(NeutralizingValue)} / 100", Figures.Grams(soda, 3),
+            "soda", "acid × neutralising value / 100", $"{Figures.Grams(acid)} × {Figures.Exact(NeutralizingValue)} / 100", Figures.Grams(soda),
             $"Neutralising value: {Source}.").For(soda);
     }
 

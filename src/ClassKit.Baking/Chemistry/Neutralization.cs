@@ -32,11 +32,11 @@ public sealed record Neutralization(Mass SodaUsed, Mass SodaLeft, Mass AcidUsed,
         return new Neutralization(used, soda - used, acidUsed, acid - acidUsed, gas, (soda - used) * BakingSoda.CarbonDioxideByHeat, new(
             $"Baking soda and {kind.Name}",
             [
-                new("soda that the acid neutralises", "acid × neutralising value / 100", $"{Figures.Grams(acid, 3)} × {Figures.Show(kind.NeutralizingValue)} / 100", Figures.Grams(matched, 3)),
-                new("soda used", "the lesser of soda and that", $"the lesser of {Figures.Grams(soda, 3)} and {Figures.Grams(matched, 3)}", Figures.Grams(used, 3)),
-                new("soda left", "soda - soda used", $"{Figures.Grams(soda, 3)} - {Figures.Grams(used, 3)}", Figures.Grams(soda - used, 3)),
-                new("acid left", "acid - 100 × soda used / neutralising value", $"{Figures.Grams(acid, 3)} - 100 × {Figures.Grams(used, 3)} / {Figures.Show(kind.NeutralizingValue)}", Figures.Grams(acid - acidUsed, 3)),
-                new("carbon dioxide", "soda used × 44.009 / 84.006", $"{Figures.Grams(used, 3)} × 44.009 / 84.006", Figures.Grams(gas, 3)),
+                new("soda that the acid neutralises", "acid × neutralising value / 100", $"{Figures.Grams(acid)} × {Figures.Exact(kind.NeutralizingValue)} / 100", Figures.Grams(matched)),
+                new("soda used", "the lesser of soda and that", $"the lesser of {Figures.Grams(soda)} and {Figures.Grams(matched)}", Figures.Grams(used)),
+                new("soda left", "soda - soda used", $"{Figures.Grams(soda)} - {Figures.Grams(used)}", Figures.Grams(soda - used)),
+                new("acid left", "acid - 100 × soda used / neutralising value", $"{Figures.Grams(acid)} - 100 × {Figures.Grams(used)} / {Figures.Exact(kind.NeutralizingValue)}", Figures.Grams(acid - acidUsed)),
+                new("carbon dioxide", "soda used × 44.009 / 84.006", $"{Figures.Grams(used)} × 44.009 / 84.006", Figures.Grams(gas)),
             ],
             $"Neutralising value: {kind.Source}. Soda left over gives half of its gas when heated, and only in part before the crumb sets: it is not counted."));
     }

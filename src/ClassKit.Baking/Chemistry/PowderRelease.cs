@@ -51,8 +51,8 @@ public sealed record PowderRelease(string Name, Band<double> BenchShare, Tempera
         return new Explanation(
             $"Gas out of {Name} powder",
             [
-                ExplainedStep.Given("way from waking to done", $"what is left of {Figures.Celsius(WakesAt)} to {Figures.Celsius(DoneAt)} is behind it", Figures.Percent(way, 3)),
-                new("share out", "on the bench + the rest × way", $"{Figures.Percent(BenchShare.Typical)} + (1 - {Figures.Percent(BenchShare.Typical)}) × {Figures.Percent(way, 3)}", Figures.Percent(share.Typical)),
+                ExplainedStep.Given("way from waking to done", $"what is left of {Figures.Celsius(WakesAt)} to {Figures.Celsius(DoneAt)} is behind it", Figures.Percent(way)),
+                new("share out", "on the bench + the rest × way", $"{Figures.Percent(BenchShare.Typical)} + (1 - {Figures.Percent(BenchShare.Typical)}) × {Figures.Percent(way)}", Figures.Percent(share.Typical)),
             ],
             Source).For(share);
     }

@@ -48,8 +48,8 @@ public sealed record SelfRisingFlour(double CarbonDioxideShare, double Leavening
                 "Self-rising flour",
                 [
                     .. mixed.Explanation.Steps,
-                    new("leavening for the flour", "(soda + acid) / flour", $"({Figures.Grams(soda, 3)} + {Figures.Grams(acid, 3)}) / {Figures.Grams(flour)}", Figures.Percent(perFlour)),
-                    new("available carbon dioxide", "carbon dioxide / all", $"{Figures.Grams(mixed.CarbonDioxide, 3)} / ({Figures.Grams(flour)} + {Figures.Grams(soda, 3)} + {Figures.Grams(acid, 3)} + {Figures.Grams(salt, 3)})", Figures.Percent(share, 3)),
+                    new("leavening for the flour", "(soda + acid) / flour", $"({Figures.Grams(soda)} + {Figures.Grams(acid)}) / {Figures.Grams(flour)}", Figures.Percent(perFlour)),
+                    new("available carbon dioxide", "carbon dioxide / all", $"{Figures.Grams(mixed.CarbonDioxide)} / ({Figures.Grams(flour)} + {Figures.Grams(soda)} + {Figures.Grams(acid)} + {Figures.Grams(salt)})", Figures.Percent(share)),
                 ],
                 "21 CFR 137.180: at least 0.5 % of carbon dioxide, at most 4.5 parts of acid and soda for 100 of flour."));
         });

@@ -25,8 +25,8 @@ public static class Sodium
             "Sodium",
             [
                 .. bearing.Select(line => new ExplainedStep(
-                    $"sodium of {line.Ingredient.Name}", "its % × share of sodium", $"{Figures.Show(line.Percent)} % × {Figures.Percent(line.Ingredient.SodiumShare!.Value, 3)}", $"{Figures.Show(line.Percent * line.Ingredient.SodiumShare!.Value, 4)} %")),
-                new("sodium", "dough × all of them / total %", $"{Figures.Grams(dough)} × {Figures.Show(percent, 4)} / {Figures.Show(total)}", Figures.Grams(sodium, 4)),
+                    $"sodium of {line.Ingredient.Name}", "its % × share of sodium", $"{Figures.PerHundredOf(line.Percent)} × {Figures.Percent(line.Ingredient.SodiumShare!.Value)}", Figures.PerHundredOf(line.Percent * line.Ingredient.SodiumShare!.Value))),
+                new("sodium", "dough × all of them / total %", $"{Figures.Grams(dough)} × {Figures.Show(percent)} / {Figures.Exact(total)}", Figures.Grams(sodium)),
             ],
             "Salt, soda and baking powder only.").For(sodium);
     }

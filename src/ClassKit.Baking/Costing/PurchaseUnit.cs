@@ -28,10 +28,10 @@ public sealed record PurchaseUnit(string Name, Mass Mass, Money Price)
                 $"Packs: {Name}",
                 [
                     new("packs' worth", "needed / pack", $"{Figures.Grams(needed)} / {Figures.Grams(Mass)}", Figures.Show(needed / Mass)),
-                    ExplainedStep.Given("packs", "the next whole number up", Figures.Show(packs, 0)),
+                    ExplainedStep.Given("packs", "the next whole number up", Figures.Exact(packs, 0)),
                 ],
                 "").For((int)packs)
-            : new Impossibility("too-many-packs", $"{Figures.Show(packs, 0)} packs of {Figures.Grams(Mass)} would be needed.", "Look at the units of the pack and of what is needed.");
+            : new Impossibility("too-many-packs", $"{Figures.Exact(packs, 0)} packs of {Figures.Grams(Mass)} would be needed.", "Look at the units of the pack and of what is needed.");
     }
 
     /// <summary>What those packs cost.</summary>

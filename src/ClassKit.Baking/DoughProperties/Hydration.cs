@@ -25,19 +25,19 @@ public sealed record Hydration(double AddedLiquidPercent, double EffectivePercen
         return new Hydration(added, effective, all, all / formula.TotalPercent, new(
             $"{formula.Title}: hydration",
             [
-                Sum("added liquid", "liquids counted whole", formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Liquid).Select(line => $"{Figures.Show(line.Percent, 4)} %"), added),
+                Sum("added liquid", "liquids counted whole", formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Liquid).Select(line => Figures.PerHundredOf(line.Percent)), added),
                 Sum("all added water", "% × share of water, of everything but flour", Waters(formula, line => line.Ingredient.Role != IngredientRole.Flour), effective),
                 Sum("the flour's own water", "% × share of water, of the flour", Waters(formula, line => line.Ingredient.Role == IngredientRole.Flour), all - effective),
-                Sum("all water", "all added water + the flour's own", [$"{Figures.Show(effective, 4)} %", $"{Figures.Show(all - effective, 4)} %"], all),
-                new("moisture of the dough", "all water / total %", $"{Figures.Show(all, 4)} % / {Figures.Show(formula.TotalPercent, 4)} %", Figures.Percent(all / formula.TotalPercent)),
+                Sum("all water", "all added water + the flour's own", [Figures.PerHundredOf(effective), Figures.PerHundredOf(all - effective)], all),
+                new("moisture of the dough", "all water / total %", $"{Figures.PerHundredOf(all)} / {Figures.PerHundredOf(formula.TotalPercent)}", Figures.Percent(all / formula.TotalPercent)),
             ],
             "Water by mass: USDA National Nutrient Database, release 26."));
     }
 
     private static IEnumerable<string> Waters(BakersFormula formula, Func<FormulaLine, bool> which) => formula.Lines
         .Where(line => which(line) && line.Ingredient.WaterShare > 0)
-        .Select(line => $"{Figures.Show(line.Percent, 4)} % × {Figures.Percent(line.Ingredient.WaterShare)}");
+        .Select(line => $"{Figures.PerHundredOf(line.Percent)} × {Figures.Percent(line.Ingredient.WaterShare)}");
 
     private static ExplainedStep Sum(string quantity, string formula, IEnumerable<string> parts, double percent) =>
-        new(quantity, formula, string.Join(" + ", parts.DefaultIfEmpty("0 %")), $"{Figures.Show(percent, 4)} %");
+        new(quantity, formula, string.Join(" + ", parts.DefaultIfEmpty("0 %")), Figures.PerHundredOf(percent));
 }

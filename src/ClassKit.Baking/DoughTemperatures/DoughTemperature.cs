@@ -7,7 +7,7 @@ namespace ClassKit.Baking.DoughTemperatures;
 /// <remarks>
 /// The sum rule of the trade: n factors count alike, n = 2 to 4 (water, and one to three of flour, room and preferment), and mixing adds a friction factor:
 /// water = n × desired - the other factors - friction. A rule of thumb, not a heat balance: it leaves masses out.
-/// Source: teaching material of a baking institute quoted at farine-mc.blogspot.com, "Dough Temperature"; Pizza Today, June 2018.
+/// Source: teaching material of a baking institute, common practice; Pizza Today, June 2018.
 /// The equation gives the same whether degrees are Celsius or Fahrenheit, as long as friction is in degrees of the same kind.
 /// </remarks>
 public static class DoughTemperature
@@ -126,7 +126,7 @@ public static class DoughTemperature
             $"Sum rule with {n} factors that count alike; a rule of thumb that leaves masses out.");
     }
 
-    private static string Both(double celsius) => $"{Figures.Show(celsius)} °C ({Figures.Show(celsius * 1.8 + 32, 0)} °F)";
+    private static string Both(double celsius) => $"{Figures.Show(celsius)} °C ({Figures.Exact(celsius * 1.8 + 32, 0)} °F)";
 
     private static Impossibility WrongCount(int count) => new(
         "wrong-number-of-factors", $"{count} temperature factors were given, the liquid among them.", "The rule takes 2 to 4: liquid, flour, room, preferment.");

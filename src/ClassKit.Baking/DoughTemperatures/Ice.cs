@@ -6,7 +6,7 @@ namespace ClassKit.Baking.DoughTemperatures;
 /// <summary>How much of a dough's water goes in as ice when the tap is too warm.</summary>
 /// <remarks>
 /// Melting a gram of ice at 0 °C takes as much heat as warming a gram of water by 80 K: 144 Btu/lb over 1 Btu/(lb °F) is 144 °F = 80 K,
-/// and 333.6 to 334.6 J/g over 4.186 to 4.187 J/(g K) is 79.7 to 79.9 K. 144 Btu/lb: bakingbusiness.com/articles/58994.
+/// and 333.6 to 334.6 J/g over 4.186 to 4.187 J/(g K) is 79.7 to 79.9 K. 144 Btu/lb: Sosland Publishing, Baking Business, on ice as stored cold.
 /// </remarks>
 public static class Ice
 {
@@ -27,7 +27,7 @@ public static class Ice
     /// <param name="ice">How cold the ice is: -40 °C to 0 °C. Ice that has begun to melt is at 0 °C, and so it is assumed if nothing is said; from a freezer it is at -18 °C.</param>
     /// <remarks>
     /// W water, t tap, w wanted, in °C, and L = 80 plus what colder ice takes up before it melts. Replacing: W (t - w) / (t + L), which reproduces the bakery
-    /// supplier's table at koerner-co.com (there W (t - w) / (t + 112) in °F). Melt only: W (t - w) / L, a baker's worked sum, common practice, no source. Added: W (t - w) / (L + w).
+    /// bakery supplier's table (there W (t - w) / (t + 112) in °F). Melt only: W (t - w) / L, a baker's worked sum, common practice, no source. Added: W (t - w) / (L + w).
     /// </remarks>
     public static Computed<IcedWater> For(Mass water, Temperature tap, Temperature wanted, IceModel model = IceModel.Replacing, Temperature ice = default)
     {
@@ -59,15 +59,15 @@ public static class Ice
         var takesUp = Figures.Show(latent);
         var (formula, below) = model switch
         {
-            IceModel.Replacing => ("water × (tap - wanted) / (80 + tap)", $"({takesUp} + {Figures.Show(tap.Celsius)})"),
+            IceModel.Replacing => ("water × (tap - wanted) / (80 + tap)", $"({takesUp} + {Figures.Exact(tap.Celsius)})"),
             IceModel.ReplacingMeltOnly => ("water × (tap - wanted) / 80", takesUp),
-            IceModel.Added => ("water × (tap - wanted) / (80 + wanted)", $"({takesUp} + {Figures.Show(wanted.Celsius)})"),
+            IceModel.Added => ("water × (tap - wanted) / (80 + wanted)", $"({takesUp} + {Figures.Exact(wanted.Celsius)})"),
         };
         return new IcedWater(asIce, liquid, new(
             "Ice",
             [
-                .. ice.Celsius < 0 ? (ExplainedStep[])[new("heat taken up", "80 + degrees below freezing × heat of ice / heat of water", $"80 + {Figures.Show(-ice.Celsius)} × 2.108 / 4.187", takesUp)] : [],
-                new("ice", ice.Celsius < 0 ? formula.Replace("80", "heat taken up", StringComparison.Ordinal) : formula, $"{Figures.Grams(water)} × ({Figures.Show(tap.Celsius)} - {Figures.Show(wanted.Celsius)}) / {below}", Figures.Grams(asIce)),
+                .. ice.Celsius < 0 ? (ExplainedStep[])[new("heat taken up", "80 + degrees below freezing × heat of ice / heat of water", $"80 + {Figures.Exact(-ice.Celsius)} × 2.108 / 4.187", takesUp)] : [],
+                new("ice", ice.Celsius < 0 ? formula.Replace("80", "heat taken up", StringComparison.Ordinal) : formula, $"{Figures.Grams(water)} × ({Figures.Exact(tap.Celsius)} - {Figures.Exact(wanted.Celsius)}) / {below}", Figures.Grams(asIce)),
                 model == IceModel.Added
                     ? ExplainedStep.Given("liquid water", "all the water, with the ice on top", Figures.Grams(liquid))
                     : new("liquid water", "water - ice", $"{Figures.Grams(water)} - {Figures.Grams(asIce)}", Figures.Grams(liquid)),

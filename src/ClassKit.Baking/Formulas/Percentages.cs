@@ -31,7 +31,7 @@ public static class Percentages
             [
                 new("flour", "all flours together", string.Join(" + ", lines.Where(line => line.Ingredient.FlourShare > 0).Select(line => Figures.Grams(line.Mass * line.Ingredient.FlourShare))), Figures.Grams(flour)),
                 .. lines.Select(line => new ExplainedStep(line.Ingredient.Name, "its mass / flour", $"{Figures.Grams(line.Mass)} / {Figures.Grams(flour)}", Figures.Percent(line.Mass / flour))),
-                new("total", "the sum of all percentages", string.Join(" + ", formula.Lines.Select(line => $"{Figures.Show(line.Percent)} %")), $"{Figures.Show(formula.TotalPercent)} %"),
+                new("total", "the sum of all percentages", string.Join(" + ", formula.Lines.Select(line => Figures.PerHundredOf(line.Percent))), Figures.PerHundredOf(formula.TotalPercent)),
             ],
             "Baker's percentages: all flour together is 100 %.").For(formula);
     }

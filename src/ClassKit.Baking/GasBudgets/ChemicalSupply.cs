@@ -74,11 +74,11 @@ internal sealed class ChemicalSupply
         "Carbon dioxide from soda and acid",
         [
             .. _acids.Select(acid => new ExplainedStep(
-                $"soda that {acid.From} neutralises", "acid × neutralising value / 100", $"{ThreeFigures.Grams(acid.Acid)} × {Figures.Show(acid.Kind.NeutralizingValue)} / 100", ThreeFigures.Grams(acid.Kind.SodaMatching(acid.Acid)))),
-            new("soda that the acids neutralise", "their sum", _acids.Count == 0 ? "0 g" : string.Join(" + ", _acids.Select(acid => ThreeFigures.Grams(acid.Kind.SodaMatching(acid.Acid)))), ThreeFigures.Grams(_matched.Typical)),
-            new("soda used", "the lesser of soda and that", $"the lesser of {ThreeFigures.Grams(_soda)} and {ThreeFigures.Grams(_matched.Typical)}", ThreeFigures.Grams(Used.Typical)),
-            new("carbon dioxide", "soda used × 44.009 / 84.006", $"{ThreeFigures.Grams(Used.Typical)} × 44.009 / 84.006", ThreeFigures.Grams(Used.Typical * BakingSoda.CarbonDioxideByAcid)),
-            new("soda left", "soda - soda used", $"{ThreeFigures.Grams(_soda)} - {ThreeFigures.Grams(Used.Typical)}", ThreeFigures.Grams(_soda - Used.Typical)),
+                $"soda that {acid.From} neutralises", "acid × neutralising value / 100", $"{Figures.Grams(acid.Acid)} × {Figures.Exact(acid.Kind.NeutralizingValue)} / 100", Figures.Grams(acid.Kind.SodaMatching(acid.Acid)))),
+            new("soda that the acids neutralise", "their sum", _acids.Count == 0 ? "0 g" : string.Join(" + ", _acids.Select(acid => Figures.Grams(acid.Kind.SodaMatching(acid.Acid)))), Figures.Grams(_matched.Typical)),
+            new("soda used", "the lesser of soda and that", $"the lesser of {Figures.Grams(_soda)} and {Figures.Grams(_matched.Typical)}", Figures.Grams(Used.Typical)),
+            new("carbon dioxide", "soda used × 44.009 / 84.006", $"{Figures.Grams(Used.Typical)} × 44.009 / 84.006", Figures.Grams(Used.Typical * BakingSoda.CarbonDioxideByAcid)),
+            new("soda left", "soda - soda used", $"{Figures.Grams(_soda)} - {Figures.Grams(Used.Typical)}", Figures.Grams(_soda - Used.Typical)),
         ],
         "The acidity of cultured milk is a range; baking powder brings its own acid for its own soda.");
 
@@ -87,15 +87,15 @@ internal sealed class ChemicalSupply
         [
             .. _powders.SelectMany(powder => (ExplainedStep[])
             [
-                new("carbon dioxide", "powder × available share", $"{ThreeFigures.Grams(powder.Mass)} × {ThreeFigures.Percent(powder.Share.Typical)}", ThreeFigures.Grams(powder.Mass * powder.Share.Typical)),
-                new("before the oven", "carbon dioxide × share on the bench", $"{ThreeFigures.Grams(powder.Mass * powder.Share.Typical)} × {ThreeFigures.Percent(powder.Bench.Typical)}", ThreeFigures.Grams(powder.Mass * (powder.Share.Typical * powder.Bench.Typical))),
+                new("carbon dioxide", "powder × available share", $"{Figures.Grams(powder.Mass)} × {Figures.Percent(powder.Share.Typical)}", Figures.Grams(powder.Mass * powder.Share.Typical)),
+                new("before the oven", "carbon dioxide × share on the bench", $"{Figures.Grams(powder.Mass * powder.Share.Typical)} × {Figures.Percent(powder.Bench.Typical)}", Figures.Grams(powder.Mass * (powder.Share.Typical * powder.Bench.Typical))),
             ]),
         ],
-        string.Join(" ", _powders.Select(powder => $"Available carbon dioxide {ThreeFigures.Show(PerHundred.Of(powder.Share.Low))} % to {ThreeFigures.Show(PerHundred.Of(powder.Share.High))} % of the powder, of which some {ThreeFigures.Show(PerHundred.Of(powder.Bench.Low))} % to {ThreeFigures.Show(PerHundred.Of(powder.Bench.High))} % on the bench.")));
+        string.Join(" ", _powders.Select(powder => $"Available carbon dioxide {Figures.Show(PerHundred.Of(powder.Share.Low))} % to {Figures.Show(PerHundred.Of(powder.Share.High))} % of the powder, of which some {Figures.Show(PerHundred.Of(powder.Bench.Low))} % to {Figures.Show(PerHundred.Of(powder.Bench.High))} % on the bench.")));
 
     public Explanation ExplainAmmonia() => new(
         "Carbon dioxide from baker's ammonia",
-        [new("carbon dioxide", "ammonium bicarbonate × 44.009 / 79.055", $"{ThreeFigures.Grams(_ammonia)} × 44.009 / 79.055", ThreeFigures.Grams(_ammonia * Carbonate.BakersAmmonia.CarbonDioxideByHeat))],
+        [new("carbon dioxide", "ammonium bicarbonate × 44.009 / 79.055", $"{Figures.Grams(_ammonia)} × 44.009 / 79.055", Figures.Grams(_ammonia * Carbonate.BakersAmmonia.CarbonDioxideByHeat))],
         "Heat alone breaks all of it down, above some 40 °C to 60 °C (from memory). Beside the carbon dioxide 17.031 / 79.055 of it becomes ammonia, which a moist crumb keeps and tastes of: for thin dry goods only.");
 
     private static Band<AmountOfSubstance> Same(AmountOfSubstance amount) => new(amount, amount, amount);

@@ -11,7 +11,7 @@ namespace ClassKit.Baking.GasBudgets;
 /// <param name="PowderBenchShare">What baking powder gives before the oven: see <see cref="PowderRelease"/>.</param>
 /// <param name="Yeast">The yeast's model.</param>
 /// <param name="Rise">The yardstick: how many times its gas-free volume a piece should become.</param>
-/// <param name="DoneTemperature">The middle of the piece at the end of baking: 93 °C (200 °F), exploratorium.edu/explore/cooking/yeast-temperature.</param>
+/// <param name="DoneTemperature">The middle of the piece at the end of baking: 93 °C (200 °F), A. Gardiner and S. Wilson, The Inquisitive Cook, 1998.</param>
 /// <param name="BoilAtShareOfFirstBake">In a steam-raised shell the outer layer boils after this share of the first oven stage. An assumption, no source.</param>
 public sealed record GasBudgetSettings(
     Band<double> AirShare,

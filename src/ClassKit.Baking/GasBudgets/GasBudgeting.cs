@@ -43,10 +43,10 @@ internal sealed class GasBudgeting(DoughBake bake)
         return new(GasSourceKind.Air, air, air, new(
             "Air beaten in",
             [
-                new("gas-free dough", "dough / its density without gas", $"{ThreeFigures.Grams(bake.Dough)} / {ThreeFigures.Show(bake.Dough.Grams / bake.GasFree.Millilitres)} g/mL", ThreeFigures.Millilitres(bake.GasFree)),
-                new("air", "gas-free dough × share / (1 - share)", $"{ThreeFigures.Millilitres(bake.GasFree)} × {ThreeFigures.Percent(typical)} / (1 - {ThreeFigures.Percent(typical)})", $"{ThreeFigures.Show(bake.GasFree.Millilitres * typical / (1 - typical))} mL"),
+                new("gas-free dough", "dough / its density without gas", $"{Figures.Grams(bake.Dough)} / {Figures.Show(bake.Dough.Grams / bake.GasFree.Millilitres)} g/mL", Figures.Millilitres(bake.GasFree)),
+                new("air", "gas-free dough × share / (1 - share)", $"{Figures.Millilitres(bake.GasFree)} × {Figures.Percent(typical)} / (1 - {Figures.Percent(typical)})", $"{Figures.Show(bake.GasFree.Millilitres * typical / (1 - typical))} mL"),
             ],
-            $"Air is assumed to be {ThreeFigures.Show(PerHundred.Of(bake.Settings.AirShare.Low))} % to {ThreeFigures.Show(PerHundred.Of(bake.Settings.AirShare.High))} % of the mixed dough."));
+            $"Air is assumed to be {Figures.Show(PerHundred.Of(bake.Settings.AirShare.Low))} % to {Figures.Show(PerHundred.Of(bake.Settings.AirShare.High))} % of the mixed dough."));
     }
 
     private GasMade Yeast()
@@ -60,11 +60,11 @@ internal sealed class GasBudgeting(DoughBake bake)
         return new(GasSourceKind.Yeast, onBench.Map(AmountOfSubstance.FromMoles), byThen.Map(AmountOfSubstance.FromMoles), new(
             "Carbon dioxide from yeast",
             [
-                new("yeast solids", "dough × share of yeast solids", $"{ThreeFigures.Grams(bake.Dough)} × {ThreeFigures.Percent(bake.YeastSolids / bake.Dough)}", ThreeFigures.Grams(bake.YeastSolids)),
+                new("yeast solids", "dough × share of yeast solids", $"{Figures.Grams(bake.Dough)} × {Figures.Percent(bake.YeastSolids / bake.Dough)}", Figures.Grams(bake.YeastSolids)),
                 .. BenchSteps(solids),
                 new("by the time the crumb sets", "bench + oven, no more than the sugar allows", $"the lesser of ({Millimoles(onBench.Typical)} + {Millimoles(inOven.Typical)}) and {Millimoles(limit.Typical)}", Millimoles(byThen.Typical)),
             ],
-            $"The rate is known only as a range, {ThreeFigures.Show(model.MillimolesPerHour.Low)} to {ThreeFigures.Show(model.MillimolesPerHour.High)} mmol per hour and gram of yeast solids at 30 °C; low and high also take the shortest and the longest times of the method."));
+            $"The rate is known only as a range, {Figures.Show(model.MillimolesPerHour.Low)} to {Figures.Show(model.MillimolesPerHour.High)} mmol per hour and gram of yeast solids at 30 °C; low and high also take the shortest and the longest times of the method."));
 
         IEnumerable<ExplainedStep> BenchSteps(double solids)
         {
@@ -79,14 +79,14 @@ internal sealed class GasBudgeting(DoughBake bake)
                 parts.Add(Millimoles(moles));
                 yield return new(
                     $"{stage.Name}, at {Figures.Celsius(stage.Temperature)}", "rate × solids × active time",
-                    $"{ThreeFigures.Show(perHour)} mmol/(h g) × {ThreeFigures.Grams(bake.YeastSolids)} × {ThreeFigures.Show(active)} min", Millimoles(moles));
+                    $"{Figures.Show(perHour)} mmol/(h g) × {Figures.Grams(bake.YeastSolids)} × {Figures.Show(active)} min", Millimoles(moles));
             }
             yield return new(
                 "on the bench", "their sum, no more than the sugar allows",
                 parts.Count > 0 ? $"the lesser of ({string.Join(" + ", parts)}) and {Millimoles(limit.Typical)}" : "", Millimoles(onBench.Typical));
         }
 
-        static string Millimoles(double moles) => ThreeFigures.Millimoles(AmountOfSubstance.FromMoles(moles));
+        static string Millimoles(double moles) => Figures.Millimoles(AmountOfSubstance.FromMoles(moles));
 
         Band<double> Run(Func<Band<double>, double> pick)
         {
@@ -116,13 +116,13 @@ internal sealed class GasBudgeting(DoughBake bake)
         return new(_boiling, water, perPercent, rise, needed, needed / water, new(
             "Steam",
             [
-                ExplainedStep.Given("boiling point", $"saturation temperature under {ThreeFigures.Hectopascals(bake.Pressure)}, IAPWS-IF97", ThreeFigures.Celsius(_boiling)),
-                new("all the water", "dough × its moisture", $"{ThreeFigures.Grams(bake.Dough)} × {ThreeFigures.Percent(water / bake.Dough)}", ThreeFigures.Grams(water)),
-                new("the rise", "gas-free dough × (times - 1)", $"{ThreeFigures.Millilitres(bake.GasFree)} × ({ThreeFigures.Show(bake.Settings.Rise)} - 1)", ThreeFigures.Millilitres(rise)),
-                new("water to fill it", $"rise / volume of a gram of steam, at {ThreeFigures.Celsius(_boiling)} and {ThreeFigures.Hectopascals(bake.Pressure)}", $"{ThreeFigures.Millilitres(rise)} / {ThreeFigures.Show(perGram)} L/g", ThreeFigures.Grams(needed)),
-                new("share of all the water", "water to fill it / all the water", $"{ThreeFigures.Grams(needed)} / {ThreeFigures.Grams(water)}", ThreeFigures.Percent(needed / water)),
+                ExplainedStep.Given("boiling point", $"saturation temperature under {Figures.Hectopascals(bake.Pressure)}, IAPWS-IF97", Figures.Celsius(_boiling)),
+                new("all the water", "dough × its moisture", $"{Figures.Grams(bake.Dough)} × {Figures.Percent(water / bake.Dough)}", Figures.Grams(water)),
+                new("the rise", "gas-free dough × (times - 1)", $"{Figures.Millilitres(bake.GasFree)} × ({Figures.Show(bake.Settings.Rise)} - 1)", Figures.Millilitres(rise)),
+                new("water to fill it", $"rise / volume of a gram of steam, at {Figures.Celsius(_boiling)} and {Figures.Hectopascals(bake.Pressure)}", $"{Figures.Millilitres(rise)} / {Figures.Show(perGram)} L/g", Figures.Grams(needed)),
+                new("share of all the water", "water to fill it / all the water", $"{Figures.Grams(needed)} / {Figures.Grams(water)}", Figures.Percent(needed / water)),
             ],
-            $"Steam at the boiling point by IAPWS-IF97; the rise to {ThreeFigures.Show(bake.Settings.Rise)} times the gas-free volume is a yardstick, not a forecast."));
+            $"Steam at the boiling point by IAPWS-IF97; the rise to {Figures.Show(bake.Settings.Rise)} times the gas-free volume is a yardstick, not a forecast."));
     }
 
     private HeldGas Held(GasCourse course, IReadOnlyList<GasPoint> points)
@@ -144,15 +144,15 @@ internal sealed class GasBudgeting(DoughBake bake)
             new(
                 "Gas held",
                 [
-                    ExplainedStep.Given("gas made", "all sources by the end of the course, if none escaped; of steam only what the skin holds", ThreeFigures.Millilitres(end.Gas.Typical)),
-                    new("room for gas", "gas-free dough × (limit - 1)", $"{ThreeFigures.Millilitres(bake.GasFree)} × ({ThreeFigures.Show(limit.Typical)} - 1)", ThreeFigures.Millilitres(bake.GasFree * (limit.Typical - 1))),
-                    ExplainedStep.Given("gas held", "minute by minute: new gas less what leaks, at most the room", ThreeFigures.Millilitres(end.Held.Typical)),
-                    new("share held", "gas held / gas made", $"{ThreeFigures.Millilitres(end.Held.Typical)} / {ThreeFigures.Millilitres(end.Gas.Typical)}", ThreeFigures.Percent(end.Held.Typical / end.Gas.Typical)),
-                    new("volume", "gas-free dough + gas held", $"{ThreeFigures.Millilitres(bake.GasFree)} + {ThreeFigures.Millilitres(end.Held.Typical)}", ThreeFigures.Millilitres(bake.GasFree + end.Held.Typical)),
-                    new("baked mass", "dough × (1 - loss in the oven)", $"{ThreeFigures.Grams(bake.Dough)} × (1 - {ThreeFigures.Percent(holding.MassLoss.Typical)})", ThreeFigures.Grams(bake.Dough * (1 - holding.MassLoss.Typical))),
-                    new("specific volume", "volume / baked mass", $"{ThreeFigures.Millilitres(bake.GasFree + end.Held.Typical)} / {ThreeFigures.Grams(bake.Dough * (1 - holding.MassLoss.Typical))}", $"{ThreeFigures.Show(specific.Typical)} mL/g"),
+                    ExplainedStep.Given("gas made", "all sources by the end of the course, if none escaped; of steam only what the skin holds", Figures.Millilitres(end.Gas.Typical)),
+                    new("room for gas", "gas-free dough × (limit - 1)", $"{Figures.Millilitres(bake.GasFree)} × ({Figures.Show(limit.Typical)} - 1)", Figures.Millilitres(bake.GasFree * (limit.Typical - 1))),
+                    ExplainedStep.Given("gas held", "minute by minute: new gas less what leaks, at most the room", Figures.Millilitres(end.Held.Typical)),
+                    new("share held", "gas held / gas made", $"{Figures.Millilitres(end.Held.Typical)} / {Figures.Millilitres(end.Gas.Typical)}", Figures.Percent(end.Held.Typical / end.Gas.Typical)),
+                    new("volume", "gas-free dough + gas held", $"{Figures.Millilitres(bake.GasFree)} + {Figures.Millilitres(end.Held.Typical)}", Figures.Millilitres(bake.GasFree + end.Held.Typical)),
+                    new("baked mass", "dough × (1 - loss in the oven)", $"{Figures.Grams(bake.Dough)} × (1 - {Figures.Percent(holding.MassLoss.Typical)})", Figures.Grams(bake.Dough * (1 - holding.MassLoss.Typical))),
+                    new("specific volume", "volume / baked mass", $"{Figures.Millilitres(bake.GasFree + end.Held.Typical)} / {Figures.Grams(bake.Dough * (1 - holding.MassLoss.Typical))}", $"{Figures.Show(specific.Typical)} mL/g"),
                 ],
-                $"Held as by a {holding.Name}: {ThreeFigures.Percent(holding.Share.Low)} to {ThreeFigures.Percent(holding.Share.High)} of new gas stays, up to {ThreeFigures.Show(limit.Low)} to {ThreeFigures.Show(limit.High)} times the gas-free volume. Source: {holding.Source}."));
+                $"Held as by a {holding.Name}: {Figures.Percent(holding.Share.Low)} to {Figures.Percent(holding.Share.High)} of new gas stays, up to {Figures.Show(limit.Low)} to {Figures.Show(limit.High)} times the gas-free volume. Source: {holding.Source}."));
 
         // Of steam only what is held is counted as made: the rest of it blows off for as long as there is water.
         static double? Share(GasPoint point) => point.Gas.Typical.Litres > 0 && point.Shares.All(share => share.Kind != GasSourceKind.Steam)
@@ -198,14 +198,14 @@ internal sealed class GasBudgeting(DoughBake bake)
     }
 
     private static ExplainedStep InBubbles(string quantity, AmountOfSubstance made, double share, AmountOfSubstance gas) => new(
-        quantity, "carbon dioxide made × share that the water does not hold", $"{ThreeFigures.Millimoles(made)} × {ThreeFigures.Percent(share)}", ThreeFigures.Millimoles(gas));
+        quantity, "carbon dioxide made × share that the water does not hold", $"{Figures.Millimoles(made)} × {Figures.Percent(share)}", Figures.Millimoles(gas));
 
     /// <summary>The step from an amount of dry gas to the room that it takes with its vapour.</summary>
     private ExplainedStep Wet(string quantity, AmountOfSubstance gas, Temperature temperature, Volume volume) => new(
         quantity,
         "n R T / (pressure - vapour pressure)",
-        $"{ThreeFigures.Millimoles(gas)} × R × {ThreeFigures.Kelvin(temperature)} / ({ThreeFigures.Pascals(bake.Pressure)} - {ThreeFigures.Pascals(Saturation.PressureAt(temperature))})",
-        ThreeFigures.Millilitres(volume));
+        $"{Figures.Millimoles(gas)} × R × {Figures.Kelvin(temperature)} / ({Figures.Pascals(bake.Pressure)} - {Figures.Pascals(Saturation.PressureAt(temperature))})",
+        Figures.Millilitres(volume));
 
     private AmountOfSubstance DryGasIn(Volume wet, Temperature temperature) =>
         AmountOfSubstance.FromMoles(wet / GasCell.PerMole(temperature, bake.Pressure));

@@ -70,8 +70,7 @@ public sealed record GasHolding(
 
     /// <summary>A yeast dough that steam cooks: it is proofed less full, sets at the boiling point without a crust, and stays denser than a baked one.</summary>
     /// <remarks>
-    /// A northern steamed bread has less than 2.5 mL/g, a southern about 3.0, a Guangdong one 2.6 to 3.4 (S. Huang and D. Miskelly, Steamed Breads, table 2.1, as flourpedia.com
-    /// quotes it): of a gas-free 0.8 mL/g that is 2.5 to 4.3 times. The bench and the leak: from memory, as of a kneaded dough that is cooked earlier.
+    /// A northern steamed bread has less than 2.5 mL/g, a southern about 3.0, a Guangdong one 2.6 to 3.4 (S. Huang and D. Miskelly, Steamed Breads, table 2.1): of a gas-free 0.8 mL/g that is 2.5 to 4.3 times. The bench and the leak: from memory, as of a kneaded dough that is cooked earlier.
     /// </remarks>
     public static GasHolding SteamedDough { get; } = new(
         "steamed dough",

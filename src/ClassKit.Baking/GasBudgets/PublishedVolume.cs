@@ -14,7 +14,7 @@ public sealed record PublishedVolume(string Bread, Leavening Leavening, Publishe
     /// <summary>How it was cooked.</summary>
     public CookingWay Way { get; init; } = CookingWay.Oven;
 
-    private const string SteamedBreads = "S. Huang and D. Miskelly, Steamed Breads, table 2.1, quoted at flourpedia.com";
+    private const string SteamedBreads = "S. Huang and D. Miskelly, Steamed Breads, table 2.1";
 
     private const string Tomography = "J. Food Eng. 159 (2015) 36, table 5 (apparent densities by two methods), PMC4384159";
 

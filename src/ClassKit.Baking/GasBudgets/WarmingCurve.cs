@@ -34,6 +34,6 @@ internal sealed class WarmingCurve
     public double GramsBoiledPerMinute(Mass piece, double moisture, Temperature oven) =>
         piece.Grams * HeatCapacity(moisture) * (oven.Celsius - _boiling.Celsius) / _constantMinutes / Saturation.HeatToEvaporateGram(_boiling).Joules;
 
-    /// <summary>J/(g K) of a dough: 4.180 for its water and 1.42 for the rest, taken as carbohydrate (Heldman 1975, quoted at studylib.net/doc/9707268).</summary>
+    /// <summary>J/(g K) of a dough: 4.180 for its water and 1.42 for the rest, taken as carbohydrate (Heldman 1975).</summary>
     private static double HeatCapacity(double moisture) => 4.180 * moisture + 1.42 * (1 - moisture);
 }

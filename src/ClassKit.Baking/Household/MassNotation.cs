@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Baking.Household;
@@ -28,13 +29,13 @@ public static partial class MassNotation
         return true;
     }
 
-    /// <summary>A mass as kitchens write it: <c>390 g</c>, <c>1.34 kg</c>; to the gram from a kilogram up, to a hundredth of a gram below.</summary>
+    /// <summary>A mass as kitchens write it: <c>390 g</c>, <c>1.34 kg</c>; to the gram from 100 g up, to three digits below.</summary>
     /// <param name="mass">Not negative.</param>
     public static string Show(Mass mass)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(mass.Grams);
-        return Math.Round(mass.Grams, 2, MidpointRounding.AwayFromZero) < 1000
-            ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round(mass.Grams, 2, MidpointRounding.AwayFromZero):0.##} g")
+        return Math.Round(mass.Grams, MidpointRounding.AwayFromZero) < 1000
+            ? Figures.Grams(mass)
             : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(mass.Kilograms, 3, MidpointRounding.AwayFromZero):0.###} kg");
     }
 

@@ -62,7 +62,7 @@ public sealed record FormulaSheet(BakersFormula Total, IReadOnlyList<SubMix> Sub
         foreach (var mix in subMixes)
         {
             if (mix.Lines.FirstOrDefault(line => !double.IsFinite(line.Percent) || line.Percent < 0) is { } odd)
-                return new Impossibility("bad-percentage", $"{odd.Ingredient.Name} stands at {Figures.Show(odd.Percent)} % in {mix.Name}.", "A percentage is not negative.");
+                return new Impossibility("bad-percentage", $"{odd.Ingredient.Name} stands at {Figures.Exact(odd.Percent)} % in {mix.Name}.", "A percentage is not negative.");
             if (mix.Lines.FirstOrDefault(line => !percents.ContainsKey(line.Ingredient.Id)) is { } stranger)
                 return new Impossibility("not-in-total", $"{mix.Name} holds {stranger.Ingredient.Name}, which is not in the total formula.", "A sub-mix is part of the total formula: add its ingredients there too.");
         }
@@ -72,7 +72,7 @@ public sealed record FormulaSheet(BakersFormula Total, IReadOnlyList<SubMix> Sub
             if (ahead > percent + SlackPercent)
                 return new Impossibility(
                     "more-ahead-than-total",
-                    $"The sub-mixes hold {Figures.Show(ahead)} % of {IngredientOf(total, id).Name}, but the whole dough has only {Figures.Show(percent)} %.",
+                    $"The sub-mixes hold {Figures.Exact(ahead)} % of {IngredientOf(total, id).Name}, but the whole dough has only {Figures.Exact(percent)} %.",
                     "Put less of it into the sub-mixes or more into the total formula.");
         }
 

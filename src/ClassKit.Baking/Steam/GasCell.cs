@@ -50,7 +50,7 @@ public static class GasCell
                     Dry("dry gas before", pressure, from, before),
                     VapourPressure("vapour pressure after", to),
                     Dry("dry gas after", pressure, to, after),
-                    new("expansion", "T after / T before × dry gas before / dry gas after", $"{Figures.Kelvin(to)} / {Figures.Kelvin(from)} × {Figures.Pascals(before)} / {Figures.Pascals(after)}", Figures.Show(times, 3)),
+                    new("expansion", "T after / T before × dry gas before / dry gas after", $"{Figures.Kelvin(to)} / {Figures.Kelvin(from)} × {Figures.Pascals(before)} / {Figures.Pascals(after)}", Figures.Show(times)),
                 ],
                 Model).For(times);
         }));
@@ -102,7 +102,7 @@ public static class GasCell
         if (temperature.Celsius >= boiling.Celsius)
             return new Impossibility(
                 "at-the-boil",
-                $"At {Figures.Show(temperature.Celsius, 1)} °C water boils under {Figures.Show(pressure.Hectopascals, 0)} hPa (from {Figures.Show(boiling.Celsius, 1)} °C up), so a wet bubble would grow without limit.",
+                $"At {Figures.Exact(temperature.Celsius, 1)} °C water boils under {Figures.Exact(pressure.Hectopascals, 0)} hPa (from {Figures.Exact(boiling.Celsius, 1)} °C up), so a wet bubble would grow without limit.",
                 "Ask for a temperature below the boiling point, or for the steam itself.");
         var dry = DryPressure(temperature, pressure);
         return dry.Pascals > 0 ? dry : new Impossibility("at-the-boil", "Water boils here.", "Ask for a temperature below the boiling point.");

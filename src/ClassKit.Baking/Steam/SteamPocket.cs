@@ -23,7 +23,7 @@ public static class SteamPocket
             [
                 Boiling(pressure),
                 PerGram(pressure),
-                new("water", "hollow / room of a gram of steam", $"{Figures.Millilitres(hollow)} / {Figures.Show(LitresPerGram(pressure), 4)} L/g", Figures.Grams(water, 4)),
+                new("water", "hollow / room of a gram of steam", $"{Figures.Millilitres(hollow)} / {Figures.Show(LitresPerGram(pressure))} L/g", Figures.Grams(water)),
             ],
             Model).For(water);
     }
@@ -41,7 +41,7 @@ public static class SteamPocket
             [
                 Boiling(pressure),
                 PerGram(pressure),
-                new("steam", "water × room of a gram of steam", $"{Figures.Grams(water, 4)} × {Figures.Show(LitresPerGram(pressure), 4)} L/g", Figures.Millilitres(steam)),
+                new("steam", "water × room of a gram of steam", $"{Figures.Grams(water)} × {Figures.Show(LitresPerGram(pressure))} L/g", Figures.Millilitres(steam)),
             ],
             Model).For(steam);
     }
@@ -66,10 +66,10 @@ public static class SteamPocket
             return new Explanation(
                 "Share of the dough's water",
                 [
-                    new("all the water", "dough × all water / total %", $"{Figures.Grams(dough)} × {Figures.Show(DoughWater.AllWaterPercent(formula), 4)} / {Figures.Show(formula.TotalPercent, 4)}", Figures.Grams(water)),
+                    new("all the water", "dough × all water / total %", $"{Figures.Grams(dough)} × {Figures.Show(DoughWater.AllWaterPercent(formula))} / {Figures.Show(formula.TotalPercent)}", Figures.Grams(water)),
                     PerGram(pressure),
-                    new("as steam", "hollow / room of a gram of steam", $"{Figures.Millilitres(hollow)} / {Figures.Show(LitresPerGram(pressure), 4)} L/g", Figures.Grams(needed, 4)),
-                    new("share", "as steam / all the water", $"{Figures.Grams(needed, 4)} / {Figures.Grams(water)}", Figures.Percent(share, 3)),
+                    new("as steam", "hollow / room of a gram of steam", $"{Figures.Millilitres(hollow)} / {Figures.Show(LitresPerGram(pressure))} L/g", Figures.Grams(needed)),
+                    new("share", "as steam / all the water", $"{Figures.Grams(needed)} / {Figures.Grams(water)}", Figures.Percent(share)),
                 ],
                 Model).For(share);
         });
@@ -86,8 +86,8 @@ public static class SteamPocket
     private static double LitresPerGram(Pressure pressure) => Saturation.VapourLitresPerGram(Saturation.BoilingPoint(pressure));
 
     private static ExplainedStep Boiling(Pressure pressure) =>
-        ExplainedStep.Given("boiling point", $"of water under {ThreeFigures.Hectopascals(pressure)}, IAPWS-IF97", ThreeFigures.Celsius(Saturation.BoilingPoint(pressure)));
+        ExplainedStep.Given("boiling point", $"of water under {Figures.Hectopascals(pressure)}, IAPWS-IF97", Figures.Celsius(Saturation.BoilingPoint(pressure)));
 
     private static ExplainedStep PerGram(Pressure pressure) =>
-        ExplainedStep.Given("room of a gram of steam", "saturated, at that point, IAPWS-IF97", $"{Figures.Show(LitresPerGram(pressure), 4)} L/g");
+        ExplainedStep.Given("room of a gram of steam", "saturated, at that point, IAPWS-IF97", $"{Figures.Show(LitresPerGram(pressure))} L/g");
 }

@@ -23,10 +23,10 @@ public static class EquivalentSchedule
         if (WhatIsWrong(minutes, known, planned, model) is { } odd)
             return odd;
         if (!(yeastRatio is >= LeastRatio and <= MostRatio))
-            return new Impossibility("no-yeast", $"The yeast was to be {Figures.Show(yeastRatio)} times the known amount.", $"Without yeast nothing rises: give a ratio from {Figures.Show(LeastRatio)} to {Figures.Show(MostRatio)}.");
+            return new Impossibility("no-yeast", $"The yeast was to be {Figures.Exact(yeastRatio)} times the known amount.", $"Without yeast nothing rises: give a ratio from {Figures.Exact(LeastRatio)} to {Figures.Exact(MostRatio)}.");
         return Explained(
             "Equivalent time", model, "minutes", "known minutes × rate known / rate planned / yeast ratio", growth => minutes * Ratio(model, known, planned, growth) / yeastRatio, "min",
-            (before, after) => $"{Figures.Show(minutes)} min × {before} / {after} / {Figures.Show(yeastRatio, 4)}", known, planned);
+            (before, after) => $"{Figures.Exact(minutes)} min × {before} / {after} / {Figures.Exact(yeastRatio, 4)}", known, planned);
     }
 
     /// <summary>How much yeast, of the known amount, makes the same gas in another time: overnight in the cold, or quickly.</summary>
@@ -44,7 +44,7 @@ public static class EquivalentSchedule
         return Explained(
             "Equivalent yeast", model, "yeast, of the known amount", "known minutes × rate known / (planned minutes × rate planned)",
             growth => minutes * Ratio(model, known, planned, growth) / plannedMinutes, "",
-            (before, after) => $"{Figures.Show(minutes)} min × {before} / ({Figures.Show(plannedMinutes)} min × {after})", known, planned);
+            (before, after) => $"{Figures.Exact(minutes)} min × {before} / ({Figures.Exact(plannedMinutes)} min × {after})", known, planned);
     }
 
     private static Computed<Band<double>> Explained(
@@ -55,14 +55,14 @@ public static class EquivalentSchedule
         var typical = of(model.GrowthPerDegree.Typical);
         var fast = of(model.GrowthPerDegree.High);
         Band<double> band = new(Math.Min(slow, Math.Min(typical, fast)), typical, Math.Max(slow, Math.Max(typical, fast)));
-        var before = Figures.Show(model.RelativeRate(known).Typical, 5);
-        var after = Figures.Show(model.RelativeRate(planned).Typical, 5);
+        var before = Figures.Show(model.RelativeRate(known).Typical);
+        var after = Figures.Show(model.RelativeRate(planned).Typical);
         return new Explanation(
             title,
             [
                 ExplainedStep.Given("rate known", $"of yeast at {Figures.Celsius(known)}, over that at {Figures.Celsius(model.Reference)}", before),
                 ExplainedStep.Given("rate planned", $"of yeast at {Figures.Celsius(planned)}, over that at {Figures.Celsius(model.Reference)}", after),
-                new(quantity, formula, numbers(before, after), unit.Length > 0 ? $"{Figures.Show(typical)} {unit}" : Figures.Show(typical, 4)),
+                new(quantity, formula, numbers(before, after), unit.Length > 0 ? $"{Figures.Show(typical)} {unit}" : Figures.Show(typical)),
             ],
             $"Typical: {Figures.Percent(model.GrowthPerDegree.Typical - 1)} a degree. With {Figures.Percent(model.GrowthPerDegree.Low - 1)} to {Figures.Percent(model.GrowthPerDegree.High - 1)} it is {Figures.Show(band.Low)} to {Figures.Show(band.High)}{(unit.Length > 0 ? " " + unit : "")}.").For(band);
     }
@@ -75,12 +75,12 @@ public static class EquivalentSchedule
 
     private static Impossibility? WhatIsWrong(double minutes, Temperature known, Temperature planned, YeastGasModel model) => minutes is > 0.01 and <= MostMinutes
         ? Alive(model, known, "known") ?? Alive(model, planned, "planned")
-        : new("no-time", $"A schedule of {Figures.Show(minutes)} minutes was given.", $"Give the minutes that work, above 0 and at most {Figures.Show(MostMinutes, 0)}.");
+        : new("no-time", $"A schedule of {Figures.Exact(minutes)} minutes was given.", $"Give the minutes that work, above 0 and at most {Figures.Exact(MostMinutes, 0)}.");
 
     /// <summary>Below this share of its rate at the reference yeast is called idle: minutes become months.</summary>
     private const double IdleRate = 0.001;
 
     private static Impossibility? Alive(YeastGasModel model, Temperature temperature, string which) => model.RelativeRate(temperature).Low > IdleRate
         ? null
-        : new("yeast-idle", $"At the {which} {Figures.Show(temperature.Celsius, 1)} °C yeast makes no gas.", $"Yeast works between 0 °C and {Figures.Show(model.Death.Celsius, 1)} °C.");
+        : new("yeast-idle", $"At the {which} {Figures.Exact(temperature.Celsius, 1)} °C yeast makes no gas.", $"Yeast works between 0 °C and {Figures.Exact(model.Death.Celsius, 1)} °C.");
 }

@@ -29,9 +29,9 @@ public static class ProofTime
         if (FormulaSanity.Of(formula) is { } wrong)
             return wrong;
         if (!(rise is > 1 and <= MostRise))
-            return new Impossibility("no-rise", $"A rise to {Figures.Show(rise)} times the volume was asked for.", $"Ask for more than 1 and at most {Figures.Show(MostRise)}; doughs tear at 3 to 4.");
+            return new Impossibility("no-rise", $"A rise to {Figures.Exact(rise)} times the volume was asked for.", $"Ask for more than 1 and at most {Figures.Exact(MostRise)}; doughs tear at 3 to 4.");
         if (heldShare is not (>= LeastHeld and <= 1))
-            return new Impossibility("no-gas-held", $"A dough that holds {Figures.Show(PerHundred.Of(heldShare))} % of its gas was given.", "Give a share above 0, at most 1.");
+            return new Impossibility("no-gas-held", $"A dough that holds {Figures.Exact(PerHundred.Of(heldShare))} % of its gas was given.", "Give a share above 0, at most 1.");
         var dough = Mass.FromGrams(100);
         var yeast = Fermentation.YeastSolids(formula, dough);
         if (!(yeast.Grams > 0))
@@ -50,22 +50,22 @@ public static class ProofTime
         var dissolved = DissolvedCarbonDioxide.In(DoughWater.In(formula, dough), temperature, pressure).Moles;
         var needed = (bubbles + dissolved) / heldShare;
         if (needed > Fermentation.SugarLimitMoles(formula, dough).High)
-            return new Impossibility("not-enough-sugar", $"A rise to {Figures.Show(rise)} times the volume takes more gas than the dough's sugars can give.", "Ask for less, or add sugar.");
+            return new Impossibility("not-enough-sugar", $"A rise to {Figures.Exact(rise)} times the volume takes more gas than the dough's sugars can give.", "Ask for less, or add sugar.");
         Band<double> minutes = new(model.LagMinutes + needed / rate.High, model.LagMinutes + needed / rate.Typical, model.LagMinutes + needed / rate.Low);
         if (minutes.High > MostMinutes)
-            return new Impossibility("too-slow", $"It would take up to {Figures.Show(minutes.High / 60 / 24, 0)} days.", "Use more yeast or a warmer dough.");
+            return new Impossibility("too-slow", $"It would take up to {Figures.Exact(minutes.High / 60 / 24, 0)} days.", "Use more yeast or a warmer dough.");
         return new Explanation(
             "Proof time, for 100 g of dough",
             [
-                new("room for gas", "gas-free dough × (rise - 1)", $"{Figures.Millilitres(gasFree)} × ({Figures.Show(rise)} - 1)", Figures.Millilitres(room)),
-                ExplainedStep.Given("room of a mole", $"of gas with its vapour at {Figures.Celsius(temperature)} under {ThreeFigures.Hectopascals(pressure)}", $"{Figures.Show(perMole.Litres, 4)} L/mol"),
-                new("gas in bubbles", "room for gas / room of a mole", $"{Figures.Millilitres(room)} / {Figures.Show(perMole.Litres, 4)} L/mol", Millimoles(bubbles)),
+                new("room for gas", "gas-free dough × (rise - 1)", $"{Figures.Millilitres(gasFree)} × ({Figures.Exact(rise)} - 1)", Figures.Millilitres(room)),
+                ExplainedStep.Given("room of a mole", $"of gas with its vapour at {Figures.Celsius(temperature)} under {Figures.Hectopascals(pressure)}", $"{Figures.Show(perMole.Litres)} L/mol"),
+                new("gas in bubbles", "room for gas / room of a mole", $"{Figures.Millilitres(room)} / {Figures.Show(perMole.Litres)} L/mol", Millimoles(bubbles)),
                 ExplainedStep.Given("gas in the water", "the dough's water full of carbon dioxide, CRC Handbook", Millimoles(dissolved)),
                 new("gas to make", "(bubbles + water) / share held", $"({Millimoles(bubbles)} + {Millimoles(dissolved)}) / {Figures.Percent(heldShare)}", Millimoles(needed)),
-                ExplainedStep.Given("rate", $"{Figures.Grams(yeast, 3)} of yeast solids at {Figures.Celsius(temperature)}, by the model", $"{Figures.Show(rate.Typical * 60_000, 4)} mmol/h"),
-                new("time", "lag + gas to make / rate", $"{Figures.Show(model.LagMinutes)} min + {Millimoles(needed)} / {Figures.Show(rate.Typical * 60_000, 4)} mmol/h", $"{Figures.Show(minutes.Typical)} min"),
+                ExplainedStep.Given("rate", $"{Figures.Grams(yeast)} of yeast solids at {Figures.Celsius(temperature)}, by the model", $"{Figures.Show(rate.Typical * 60_000)} mmol/h"),
+                new("time", "lag + gas to make / rate", $"{Figures.Exact(model.LagMinutes)} min + {Millimoles(needed)} / {Figures.Show(rate.Typical * 60_000)} mmol/h", $"{Figures.Show(minutes.Typical)} min"),
             ],
-            $"The yeast's rate is known only as a range: {Figures.Show(minutes.Low, 0)} to {Figures.Show(minutes.High, 0)} min.").For(minutes);
+            $"The yeast's rate is known only as a range: {Figures.Exact(minutes.Low, 0)} to {Figures.Exact(minutes.High, 0)} min.").For(minutes);
     }
 
     private const double MostRise = 100;

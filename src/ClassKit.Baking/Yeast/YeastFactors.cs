@@ -11,7 +11,7 @@ namespace ClassKit.Baking.Yeast;
 public sealed record YeastFactors(string Name, double ActiveDryPerFresh, double InstantPerFresh, string Source)
 {
     /// <summary>Fresh × 0.4 is active dry, × 0.33 is instant: the default, as in cook books.</summary>
-    public static YeastFactors CookBook { get; } = new("cook book", 0.4, 0.33, "cook books: \"Yeast conversions: fresh to dry\", as collected by ckbk");
+    public static YeastFactors CookBook { get; } = new("cook book", 0.4, 0.33, "cook books: \"Yeast conversions: fresh to dry\"");
 
     /// <summary>The same mass of yeast solids: 30 % in fresh, 92 % in active dry, 95 % in instant.</summary>
     public static YeastFactors EqualSolids { get; } = new("equal solids", 0.30 / 0.92, 0.30 / 0.95, "AACC Approved Method 89-01.01");
@@ -38,7 +38,7 @@ public sealed record YeastFactors(string Name, double ActiveDryPerFresh, double 
         var converted = yeast * (PerFresh(to) / PerFresh(from));
         return Explanation.Of(
             $"Yeast, by {Name}",
-            "yeast", "yeast × factor to / factor from", $"{Figures.Grams(yeast)} × {Figures.Show(PerFresh(to), 4)} / {Figures.Show(PerFresh(from), 4)}", Figures.Grams(converted),
+            "yeast", "yeast × factor to / factor from", $"{Figures.Grams(yeast)} × {Figures.Exact(PerFresh(to), 4)} / {Figures.Exact(PerFresh(from), 4)}", Figures.Grams(converted),
             $"Factors are grams for a gram of fresh yeast: {Source}.").For(converted);
     }
 

@@ -31,10 +31,10 @@ public static class YeastGas
         return new Explanation(
             "Carbon dioxide from yeast",
             [
-                ExplainedStep.Given("rate", $"{Figures.Grams(yeast, 3)} of yeast solids at {Figures.Celsius(temperature)}, by the model", $"{Figures.Show(rate.Typical * 60_000, 4)} mmol/h"),
-                ExplainedStep.Given("active time", $"what is left of {Figures.Show(minutes)} min after {Figures.Show(model.LagMinutes)} min of lag", $"{Figures.Show(active)} min"),
+                ExplainedStep.Given("rate", $"{Figures.Grams(yeast)} of yeast solids at {Figures.Celsius(temperature)}, by the model", $"{Figures.Show(rate.Typical * 60_000)} mmol/h"),
+                ExplainedStep.Given("active time", $"what is left of {Figures.Exact(minutes)} min after {Figures.Exact(model.LagMinutes)} min of lag", $"{Figures.Show(active)} min"),
                 ExplainedStep.Given("what the sugar allows", "all sugars of the dough, fermented", Millimoles(limit.Typical)),
-                new("gas", "rate × active time, no more than the sugar allows", $"the lesser of ({Figures.Show(rate.Typical * 60_000, 4)} mmol/h × {Figures.Show(active)} min) and {Millimoles(limit.Typical)}", Millimoles(made.Typical)),
+                new("gas", "rate × active time, no more than the sugar allows", $"the lesser of ({Figures.Show(rate.Typical * 60_000)} mmol/h × {Figures.Show(active)} min) and {Millimoles(limit.Typical)}", Millimoles(made.Typical)),
             ],
             $"Known only as a range: {Millimoles(made.Low)} to {Millimoles(made.High)}. Yeast does not grow in number within a few hours, and the model leaves growth out.").For(made.Map(AmountOfSubstance.FromMoles));
     }

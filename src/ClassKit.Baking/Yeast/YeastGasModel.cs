@@ -5,12 +5,12 @@ namespace ClassKit.Baking.Yeast;
 /// <summary>How fast yeast makes gas in dough. Published means are not to be had in the open, so every result is a band.</summary>
 /// <param name="MillimolesPerHour">Per gram of yeast solids, in lean dough at <paramref name="Reference"/>. From memory, a range and not a measured mean.</param>
 /// <param name="Reference">The temperature of that rate.</param>
-/// <param name="GrowthPerDegree">The rate's growth per kelvin. Typical: 10 %, bakemag.com/articles/836. Low: a doubling takes 17 °F, fornobravo.com, "How to control when your dough doubles in size".</param>
-/// <param name="Optimum">Here the rate stops growing. 32 °C to 40 °C, bakemag.com/articles/836.</param>
+/// <param name="GrowthPerDegree">The rate's growth per kelvin. Typical: 10 %, Sosland Publishing, Bake, "The science of fermentation". Low: a doubling takes 17 °F, bakers' rule, common practice, no source.</param>
+/// <param name="Optimum">Here the rate stops growing. 32 °C to 40 °C, Sosland Publishing, Bake, "The science of fermentation".</param>
 /// <param name="Decline">Here it begins to fall, in a straight line.</param>
-/// <param name="Death">Here it is 0. 55 °C to 60 °C, exploratorium.edu/explore/cooking/yeast-temperature.</param>
+/// <param name="Death">Here it is 0. 55 °C to 60 °C, A. Gardiner and S. Wilson, The Inquisitive Cook, 1998.</param>
 /// <param name="LagMinutes">Before the first gas, while dry yeast takes up water. From memory.</param>
-/// <param name="SweetPercent">Sugar, of the flour, above which yeast slows down: 5 %, Marek and Bushuk, Cereal Chem. 44 (1967) 300; likewise hofmann-heatexchanger.com, which finds it inhibited above 6 % and much slower above 10 %.</param>
+/// <param name="SweetPercent">Sugar, of the flour, above which yeast slows down: 5 %, Marek and Bushuk, Cereal Chem. 44 (1967) 300; common practice has it slower above 6 % and much slower above 10 %.</param>
 /// <param name="SlowdownPerPercent">The share of the rate lost for each per cent of sugar above that. From memory.</param>
 public sealed record YeastGasModel(
     Band<double> MillimolesPerHour,

@@ -37,8 +37,8 @@ internal static class MeasureSums
 
     private static Explanation Working(Ingredient ingredient, double cups, Mass mass)
     {
-        var shown = QuantityText.Plain(cups, 4);
-        var cup = QuantityText.Plain(mass.Grams / cups, 2);
+        var shown = Figures.Exact(cups, 4);
+        var cup = Figures.Show(mass.Grams / cups);
         return new("Cups to mass", [new(ingredient.Name, "cups × mass of a cup", $"{shown} × {cup} g", QuantityText.Show(new SumQuantity.OfMass(mass)))], ingredient.Source);
     }
 

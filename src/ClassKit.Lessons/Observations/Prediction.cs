@@ -14,7 +14,7 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     /// <summary>A cup is filled to within this share of what was meant: 3 g of 60 g. Common practice, no source.</summary>
     public const double FillingError = 0.05;
 
-    /// <summary>A crumb is done from some 7 °C below the boiling point on: 93 °C (200 °F) where water boils at 100 °C, exploratorium.edu/explore/cooking/yeast-temperature.</summary>
+    /// <summary>A crumb is done from some 7 °C below the boiling point on: 93 °C (200 °F) where water boils at 100 °C, A. Gardiner and S. Wilson, The Inquisitive Cook, 1998.</summary>
     private const double DoneBelowBoiling = 7;
 
     /// <summary>The share of its mass that a piece loses in the oven, or however it is cooked; below 0 where it gains.</summary>

@@ -3,6 +3,7 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Texts;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Results;
+using ClassKit.Wording.Answers;
 using ClassKit.Wording.Counts;
 using ClassKit.Wording.Outcomes;
 
@@ -61,6 +62,9 @@ public sealed record ExerciseFeedback(int Number, Exercise Exercise, IReadOnlyLi
         if (blank.Count == 0) return null;
         return blank.Count == Answers.Count ? "This exercise was left blank." : $"{Counted.Noun(blank.Count, "Part")} {Phrases.List(blank)} {Counted.Noun(blank.Count, "was", "were")} left blank.";
     }
+
+    /// <summary>That the student put the step of one answer into other places too; null if not.</summary>
+    public string? Repeated(AnswerGrade answer) => RepeatedStepWords.Of(answer, Answers);
 
     /// <summary>The student's own earlier answers that one answer was judged with, in words; null if there were none.</summary>
     public string? JudgedWith(AnswerGrade answer)

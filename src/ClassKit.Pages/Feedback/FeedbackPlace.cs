@@ -24,7 +24,7 @@ public sealed record FeedbackPlace(ExerciseFeedback Exercise, AnswerGrade Answer
     public string Anchor => $"part-{Answer.Exercise.Id}-{Answer.Part.Id}";
 
     /// <summary>What to say of it in a sentence.</summary>
-    public string Words => Answer.Outcome == Outcome.Misconception ? Answer.Misconception!.Words : FindingWords.Of(Answer);
+    public string Words => string.Join(' ', ((string?[])[Answer.Outcome == Outcome.Misconception ? Answer.Misconception!.Words : FindingWords.Of(Answer), Exercise.Repeated(Answer)]).OfType<string>());
 
     /// <summary>How the part is worked out with the numbers dealt to a student.</summary>
     public WorkedSolution Solution(DealtStudent dealt)

@@ -5,7 +5,7 @@ namespace ClassKit.Baking.Tests.Altitude;
 
 public sealed class AltitudeAdjustmentTests
 {
-    // Extension table reprinted at pastryscoop.com, "High altitude baking"; oven also publicrelations.colostate.edu, 2002-12-12
+    // Table of Colorado State University Extension and USDA; oven also Colorado State University, news release of 2002-12-12
 
     [Fact]
     public void At_5000_feet_a_teaspoon_of_powder_loses_an_eighth_to_a_quarter()

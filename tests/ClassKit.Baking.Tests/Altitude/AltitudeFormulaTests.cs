@@ -12,7 +12,7 @@ public sealed class AltitudeFormulaTests
     [Fact]
     public void At_5000_feet_the_middle_of_the_published_ranges_can_be_had()
     {
-        // pastryscoop.com (extension table), 5000 ft: powder less 1/8 to 1/4, sugar less 1/2 to 2 tbsp and liquid more 2 to 4 tbsp a cup of 16
+        // Table of Colorado State University Extension and USDA, 5000 ft: powder less 1/8 to 1/4, sugar less 1/2 to 2 tbsp and liquid more 2 to 4 tbsp a cup of 16
         var changed = AltitudeFormula.For(Doughs.Muffins, 5000 * 0.3048, place: 0.5).Value;
         Assert.Equal(2.5 * (1 - 3 / 16.0), Of(changed, "baking_powder").Chosen, 1e-9);
         Assert.Equal(18 * (1 - 1.25 / 16), Of(changed, "sugar").Chosen, 1e-9);
@@ -63,7 +63,7 @@ public sealed class AltitudeFormulaTests
     [Fact]
     public void Another_table_changes_the_flour_too_and_it_is_still_100_percent()
     {
-        // craftybaking.com, 7000 ft: flour more 3 to 4 tbsp a cup, powder less 1/4 to 1/2, sugar less 2 to 4 tbsp, liquid more 3 to 4 tbsp
+        // the other table, common practice, 7000 ft: flour more 3 to 4 tbsp a cup, powder less 1/4 to 1/2, sugar less 2 to 4 tbsp, liquid more 3 to 4 tbsp
         var changed = AltitudeFormula.For(Doughs.Muffins, 7000 * 0.3048, AltitudeTable.CookBook, 0.5).Value;
         Assert.Equal(100 * (1 + 3.5 / 16), Of(changed, "ap_flour").Chosen, 1e-9);
         Assert.Equal(18 * (1 - 3 / 16.0), Of(changed, "sugar").Chosen, 1e-9);
@@ -72,7 +72,7 @@ public sealed class AltitudeFormulaTests
     }
 
     [Theory]
-    // craftybaking.com, 10 000 ft, against the extension service's last row
+    // the other table, common practice, 10 000 ft, against the extension service's last row
     [InlineData(1 / 2.0, 2 / 3.0)]
     public void The_cook_book_goes_on_to_10_000_feet(double least, double most)
     {

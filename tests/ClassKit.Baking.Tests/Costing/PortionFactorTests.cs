@@ -8,7 +8,7 @@ public sealed class PortionFactorTests
     [Fact]
     public void Twice_the_portions_of_half_the_size_are_the_same_recipe()
     {
-        // guides.kendall.edu/recipeconversions: 5 × 8 oz → 10 × 4 oz has factor 1, not 2
+        // Kendall College, "Recipe conversions": 5 × 8 oz → 10 × 4 oz has factor 1, not 2
         Assert.Equal(1, PortionFactor.Of(5, Mass.FromOunces(8), 10, Mass.FromOunces(4)).Value, 1e-12);
     }
 

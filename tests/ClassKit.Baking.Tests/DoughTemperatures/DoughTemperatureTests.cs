@@ -9,7 +9,7 @@ public sealed class DoughTemperatureTests
     [Fact]
     public void Three_factors_as_a_baking_institute_teaches_them()
     {
-        // farine-mc.blogspot.com, "Dough Temperature": 75 °F, flour 65, room 65, friction 8 → 87 °F
+        // teaching material of a baking institute, common practice: 75 °F, flour 65, room 65, friction 8 → 87 °F
         var liquid = DoughTemperature.LiquidFor(F(75), [Factor("flour", 65), Factor("room", 65)], TemperatureDifference.FromFahrenheitDegrees(8)).Value;
         Assert.Equal(87, liquid.Temperature.Fahrenheit, 1e-9);
     }
@@ -23,7 +23,7 @@ public sealed class DoughTemperatureTests
     }
 
     [Theory]
-    // "Treatise on Baking", chestofbooks.com: shop + flour + water = 234, no friction, dough 78 °F
+    // J. E. Wihlfahrt, A Treatise on Baking: shop + flour + water = 234, no friction, dough 78 °F
     [InlineData(85, 67, 82)]
     [InlineData(72, 62, 100)]
     public void Three_factors_as_a_treatise_of_old_gives_them(double shop, double flour, double water)
@@ -62,7 +62,7 @@ public sealed class DoughTemperatureTests
     [Fact]
     public void Water_that_kills_yeast_is_no_answer()
     {
-        // 55 °C to 60 °C is thermal death: The Inquisitive Cook, exploratorium.edu. 3 × 32 - 20 - 18 = 58 °C
+        // 55 °C to 60 °C is thermal death: A. Gardiner and S. Wilson, The Inquisitive Cook, 1998. 3 × 32 - 20 - 18 = 58 °C
         TemperatureFactor[] cold = [new("flour", Temperature.FromCelsius(18)), new("room", Temperature.FromCelsius(20))];
         Assert.Equal("yeast-would-die", DoughTemperature.LiquidFor(Temperature.FromCelsius(32), cold, default).Why!.Code);
         Assert.Equal(58, DoughTemperature.LiquidFor(Temperature.FromCelsius(32), cold, default, withYeast: false).Value.Temperature.Celsius, 1e-9);

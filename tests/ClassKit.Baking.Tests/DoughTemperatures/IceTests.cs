@@ -7,7 +7,7 @@ namespace ClassKit.Baking.Tests.DoughTemperatures;
 public sealed class IceTests
 {
     [Theory]
-    // Bakery supplier's table, pounds of ice per pound of water, koerner-co.com; the equation reproduces it to 0.0025
+    // Bakery supplier's table, pounds of ice per pound of water; the equation reproduces it to 0.0025
     [InlineData(80, 50, 0.155)]
     [InlineData(60, 30, 0.172)]
     [InlineData(40, 20, 0.130)]

@@ -9,8 +9,8 @@ namespace ClassKit.Baking.Tests.Explanations;
 /// </summary>
 internal sealed partial class StepArithmetic
 {
-    /// <summary>Trailing zeros are not printed, so a number with fewer decimals was still rounded no coarser than this. Whole numbers are taken as exact.</summary>
-    private const int LeastDecimals = 2;
+    /// <summary>Trailing zeros are not printed, so a number with fewer digits was still rounded no coarser than to these.</summary>
+    private const int LeastDigits = 3;
 
     private static readonly Dictionary<string, double> Units = new(StringComparer.Ordinal)
     {
@@ -42,37 +42,24 @@ internal sealed partial class StepArithmetic
     private readonly List<string> _tokens;
     private int _at;
 
-    private readonly bool _isOfThreeDigits;
+    private readonly bool _isResult;
 
-    private StepArithmetic(string text, bool ofThreeDigits) => (_isOfThreeDigits, _tokens) = (ofThreeDigits, [.. Token().Matches(text).Select(match => match.Value.Trim()).Where(token => token.Length > 0)]);
+    private StepArithmetic(string text, bool isResult) => (_isResult, _tokens) = (isResult, [.. Token().Matches(text).Select(match => match.Value.Trim()).Where(token => token.Length > 0)]);
 
-    /// <summary>What the text comes to.</summary>
-    /// <param name="text">The text.</param>
-    /// <param name="ofThreeDigits">True where numbers are printed to three digits, whole ones too.</param>
-    public static Interval Of(string text, bool ofThreeDigits = false)
+    /// <summary>What the text comes to. Whole numbers without a unit, such as pieces and the 100 of a percentage, are exact.</summary>
+    public static Interval Of(string text) => Of(text, isResult: false);
+
+    /// <summary>A printed result: its number with its unit, without what stands in brackets behind it.</summary>
+    public static Interval Result(string text) => Of(InBrackets().Replace(text, ""), isResult: true);
+
+    private static Interval Of(string text, bool isResult)
     {
         var known = Token().Replace(text, "").Trim();
         Assert.True(known.Length == 0, $"'{known}' in '{text}' is neither number, unit nor sign");
-        StepArithmetic arithmetic = new(text, ofThreeDigits);
+        StepArithmetic arithmetic = new(text, isResult);
         var result = arithmetic.Sum();
         Assert.True(arithmetic._at == arithmetic._tokens.Count, $"left over: {string.Join(' ', arithmetic._tokens.Skip(arithmetic._at))}");
         return result;
-    }
-
-    /// <summary>A printed result: its number with its unit, without what stands in brackets behind it.</summary>
-    public static Interval Result(string text, bool ofThreeDigits = false)
-    {
-        var bare = InBrackets().Replace(text, "");
-        var result = Of(bare, ofThreeDigits);
-        return bare.Contains('.', StringComparison.Ordinal) ? result : Widened(bare, result);
-    }
-
-    /// <summary>A whole number as a result was rounded as well: to two decimals of its unit.</summary>
-    private static Interval Widened(string text, Interval result)
-    {
-        var unit = Units.OrderByDescending(unit => unit.Key.Length).FirstOrDefault(unit => text.EndsWith(" " + unit.Key, StringComparison.Ordinal));
-        var half = 0.005 * (unit.Key is null ? 1 : unit.Value);
-        return new(result.Low - half, result.High + half);
     }
 
     private Interval Sum()
@@ -121,9 +108,9 @@ internal sealed partial class StepArithmetic
         var digits = token.Replace(",", "", StringComparison.Ordinal);
         var value = double.Parse(digits, CultureInfo.InvariantCulture);
         var decimals = digits.Contains('.', StringComparison.Ordinal) ? digits.Length - digits.IndexOf('.', StringComparison.Ordinal) - 1 : 0;
-        var half = _isOfThreeDigits && value != 0 && digits.Replace(".", "", StringComparison.Ordinal).TrimStart('0').Length <= 3
-            ? 0.5 * Math.Min(1, Math.Pow(10, Math.Floor(Math.Log10(value)) - 2))
-            : decimals == 0 ? 0 : 0.5 * Math.Pow(10, -Math.Max(decimals, LeastDecimals));
+        var isExact = !_isResult && decimals == 0 && !(Peek() is { } behind && Units.ContainsKey(behind));
+        var printed = Math.Max(decimals, value == 0 ? LeastDigits : LeastDigits - 1 - (int)Math.Floor(Math.Log10(value)));
+        var half = isExact ? 0 : 0.5 * Math.Pow(10, -printed);
         Interval number = new(value - half, value + half);
         return Peek() is { } unit && Units.TryGetValue(unit, out var factor) && Next() == unit ? number * new Interval(factor, factor) : number;
     }

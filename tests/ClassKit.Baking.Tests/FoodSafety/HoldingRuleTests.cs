@@ -8,7 +8,7 @@ public sealed class HoldingRuleTests
     [Fact]
     public void Soup_at_137_F_is_hot_by_the_food_code_and_not_by_the_city()
     {
-        // FDA Food Code 3-501.16 (WAC 246-215-03525): 135 °F, 57 °C; cleankitchens.org/food-code/nyc: 140 °F
+        // FDA Food Code 3-501.16 (WAC 246-215-03525): 135 °F, 57 °C; New York City Health Code: 140 °F
         var soup = Temperature.FromFahrenheit(137);
         Assert.True(HoldingRule.FoodCode.Allows(soup));
         Assert.False(HoldingRule.OneHundredAndForty.Allows(soup));

@@ -25,7 +25,7 @@ public sealed class GasBudgetTests
     [Fact]
     public void Buttermilk_uses_up_as_much_soda_as_its_acid_allows()
     {
-        // 95 g at 0.8 % to 0.9 % lactic acid (fooduniversity.com) × 93.26 / 100: 0.709 g to 0.797 g of the 0.8 g
+        // 95 g at 0.8 % to 0.9 % lactic acid (common practice, no source) × 93.26 / 100: 0.709 g to 0.797 g of the 0.8 g
         var budget = Of(Doughs.Muffins, Mass.FromGrams(Doughs.Muffins.TotalPercent));
         var soda = budget.Sources.Single(source => source.Kind == GasSourceKind.Soda);
         Assert.Equal(0.709 * 0.5239, soda.CarbonDioxide.Low.Grams, 0.0005);

@@ -24,7 +24,7 @@ public sealed class HeldGasTests
     [Fact]
     public void A_loaf_of_100_g_of_flour_comes_to_735_to_875_mL()
     {
-        // Quoted from the baking literature (ilovetranslation.com): 515 mL proofed, then 220 mL to 360 mL of oven spring
+        // A quotation without its source: 515 mL proofed, then 220 mL to 360 mL of oven spring
         var budget = Of(PupLoaf, PupLoaf.TotalPercent, LongFermentation);
         var baked = budget.Held.Baked.Map(gas => (budget.GasFreeVolume + gas).Millilitres);
         Assert.InRange(baked.Typical, 650, 875);

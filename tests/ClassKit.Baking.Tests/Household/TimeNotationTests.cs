@@ -43,7 +43,7 @@ public sealed class TimeNotationTests
     {
         var text = MassNotation.Show(Mass.FromGrams(grams));
         Assert.True(MassNotation.TryParse(text, out var back));
-        Assert.Equal(grams, back.Grams, grams < 1000 ? 0.005001 : 0.5001);
+        Assert.Equal(grams, back.Grams, grams switch { < 1 => 0.0005, < 10 => 0.005, < 100 => 0.05, _ => 0.5 } * 1.001);
         Assert.Equal(text, MassNotation.Show(back));
     });
 

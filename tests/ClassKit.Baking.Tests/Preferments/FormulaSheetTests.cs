@@ -8,7 +8,7 @@ namespace ClassKit.Baking.Tests.Preferments;
 
 public sealed class FormulaSheetTests
 {
-    /// <summary>bakemag.com/articles/10807, French bread with poolish: 10 kg of flour, 67 %, 2 %, 1.1 %.</summary>
+    /// <summary>Sosland Publishing, Bake, "French bread with poolish": 10 kg of flour, 67 %, 2 %, 1.1 %.</summary>
     private static readonly BakersFormula FrenchBread = Doughs.Of("french_bread", Leavening.Yeast, ("bread_flour", 100), ("water", 67), ("salt", 2), ("fresh_yeast", 1.1));
 
     private static SubMix Poolish(double flourPercent) =>
@@ -17,7 +17,7 @@ public sealed class FormulaSheetTests
     [Fact]
     public void A_trade_magazines_french_bread_with_poolish()
     {
-        // bakemag.com/articles/10807: poolish 3.300 + 3.300 + 0.007; final dough flour 6.700, water 3.400, salt 0.200, yeast 0.103, poolish 6.607; 17.010 kg in all
+        // Sosland Publishing, Bake, "French bread with poolish": poolish 3.300 + 3.300 + 0.007; final dough flour 6.700, water 3.400, salt 0.200, yeast 0.103, poolish 6.607; 17.010 kg in all
         var sheet = FormulaSheet.For(FrenchBread, [Poolish(33)], Mass.FromKilograms(10)).Value;
 
         Assert.Equal([6.700, 3.400, 0.200, 0.103], sheet.Rows.Select(row => Math.Round(row.Final.Kilograms, 6, MidpointRounding.AwayFromZero)));
@@ -38,7 +38,7 @@ public sealed class FormulaSheetTests
     [Fact]
     public void A_tutorials_final_dough_has_an_overall_formula()
     {
-        // wildyeastblog.com/bakers-percentage-4: poolish 468 + 468 + 0.3, final dough 900 + 468 + 9 + 27: 1368 g of flour, hydration 68.42 %, salt 1.974 %, yeast 0.680 %
+        // a tutorial's sum, common practice: poolish 468 + 468 + 0.3, final dough 900 + 468 + 9 + 27: 1368 g of flour, hydration 68.42 %, salt 1.974 %, yeast 0.680 %
         var overall = FormulaSheet.Overall(
             "tutorial", "Tutorial", Leavening.Yeast,
             [Of("bread_flour", 900), Of("water", 468), Of("instant_yeast", 9), Of("salt", 27)],

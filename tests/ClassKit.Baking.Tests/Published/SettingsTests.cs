@@ -18,7 +18,7 @@ public sealed class SettingsTests
     [Fact]
     public void Yeast_factors_differ_between_cook_books_laboratory_and_old_packets()
     {
-        // 100 g of fresh: × 0.4 (ckbk.com), 30/92 (AACC 89-01.01), 1/3 (BC Cook), 3/8 (older packets)
+        // 100 g of fresh: × 0.4 (cook books), 30/92 (AACC 89-01.01), 1/3 (BC Cook), 3/8 (older packets)
         var dry = YeastFactors.All.Select(factors => Math.Round(factors.Convert(Mass.FromGrams(100), YeastKind.Fresh, YeastKind.ActiveDry).Value.Grams, 2, MidpointRounding.AwayFromZero));
         Assert.Equal([40, 32.61, 33.33, 37.5], dry);
     }
@@ -53,7 +53,7 @@ public sealed class SettingsTests
     [Fact]
     public void Losses_are_added_or_compounded()
     {
-        // thebakerynetwork.wordpress.com, 2011-02-26: 574.71 lb; compounded 573.26 lb
+        // bakery schools' sum, common practice, no source: 574.71 lb; compounded 573.26 lb
         Assert.Equal([574.71, 573.26], Enum.GetValues<LossRule>().Select(rule => Math.Round(new DoughLoss([2, 11], rule).DoughFor(Mass.FromPounds(500)).Value.Pounds, 2, MidpointRounding.AwayFromZero)));
     }
 
@@ -67,18 +67,18 @@ public sealed class SettingsTests
     [Fact]
     public void Altitude_tables_disagree()
     {
-        // At 7000 ft powder loses a quarter (extension) or a quarter to a half (craftybaking.com)
+        // At 7000 ft powder loses a quarter (extension) or a quarter to a half (the other table, common practice)
         Assert.Equal([2.5 * 0.75, 2.5 * 0.625], AltitudeTable.All.Select(table => AltitudeFormula.For(Doughs.Muffins, 7000 * 0.3048, table, 0.5).Value.Lines.Single(line => line.Ingredient.Id == "baking_powder").Chosen));
     }
 
     [Fact]
     public void Hot_food_is_kept_at_135_or_140_F() =>
-        Assert.Equal([135, 140], HoldingRule.All.Select(rule => Math.Round(rule.Hot.Fahrenheit, 6, MidpointRounding.AwayFromZero))); // FDA Food Code; cleankitchens.org/food-code/nyc
+        Assert.Equal([135, 140], HoldingRule.All.Select(rule => Math.Round(rule.Hot.Fahrenheit, 6, MidpointRounding.AwayFromZero))); // FDA Food Code; New York City Health Code
 
     [Fact]
     public void Yeast_answers_to_a_degree_by_7_6_or_by_10_percent()
     {
-        // bakemag.com/articles/836: 10 % a degree; fornobravo.com: a doubling in 17 °F
+        // Sosland Publishing, Bake, "The science of fermentation": 10 % a degree; bakers' rule, common practice: a doubling in 17 °F
         Assert.Equal([1.076, 1.10], new[] { YeastGasModel.Default.GrowthPerDegree.Low, YeastGasModel.Default.GrowthPerDegree.High }.Select(growth => Math.Round(growth, 3, MidpointRounding.AwayFromZero)));
     }
 

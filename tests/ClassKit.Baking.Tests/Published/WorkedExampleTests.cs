@@ -25,7 +25,7 @@ public sealed class WorkedExampleTests
     [InlineData(15, 6, 40)]
     [InlineData(15, 9, 60)]
     [InlineData(15, 4.25, 28.33)]
-    // guatda.com, slideshare "Baker's math": 3 lb 8 oz of water on 5 lb 4 oz of flour
+    // common practice, no source: 3 lb 8 oz of water on 5 lb 4 oz of flour
     [InlineData(84, 56, 66.67)]
     // college slides on costing, author and year not known: 1 kg of sugar on 5 kg of flour is 20 % (in any unit)
     [InlineData(5, 1, 20)]
@@ -48,7 +48,7 @@ public sealed class WorkedExampleTests
     [Fact]
     public void A_forum_quotes_88_F()
     {
-        // pizzamaking.com, topic 14506: dough 78, flour 60, room 70, friction 8 min × 2
+        // common practice, no source: dough 78, flour 60, room 70, friction 8 min × 2
         var liquid = DoughTemperature.LiquidFor(
             Temperature.FromFahrenheit(78),
             [new("flour", Temperature.FromFahrenheit(60)), new("room", Temperature.FromFahrenheit(70))],
@@ -77,7 +77,7 @@ public sealed class WorkedExampleTests
         Assert.Equal(0.3266, (1 - IngredientCatalog.Get("fresh_yeast").WaterShare) / (1 - IngredientCatalog.Get("active_dry_yeast").WaterShare), 0.00005); // USDA SR26: 69.0 and 5.08 % water
 
     [Theory]
-    // fornobravo.com, "How to control when your dough doubles in size": 2 h at 80 °F, 1 h at 97 °F, 4 h at 63 °F; a doubling for every 17 °F
+    // bakers' rule, common practice, no source: 2 h at 80 °F, 1 h at 97 °F, 4 h at 63 °F; a doubling for every 17 °F
     [InlineData(97, 60)]
     [InlineData(63, 240)]
     public void Seventeen_degrees_fahrenheit_halve_the_time(double fahrenheit, double minutes)
@@ -163,7 +163,7 @@ public sealed class WorkedExampleTests
     [Fact]
     public void The_law_asks_for_gas()
     {
-        // 21 CFR 137.180; Food and Drug Regulations C.R.C. c. 870, B.03.002; bakingbusiness.com, "Baking powder"
+        // 21 CFR 137.180; Food and Drug Regulations C.R.C. c. 870, B.03.002; Sosland Publishing, Bakers Dictionary, "Baking powder"
         Assert.Equal([0.005, 0.045, 0.10, 0.12], [SelfRisingFlour.MinimumCarbonDioxideShare, SelfRisingFlour.MaximumLeaveningPerFlour, BakingPowder.CanadianMinimumShare, BakingPowder.UnitedStatesMinimumShare]);
     }
 
@@ -183,7 +183,7 @@ public sealed class WorkedExampleTests
     }
 
     [Theory]
-    // engineeringtoolbox.com (which calls its feet geopotential; they are not) and engineersedge.com (NASA 1976), US Standard Atmosphere, psia; 1 psi = 6894.757 Pa (NIST SP 811)
+    // US Standard Atmosphere (NASA 1976), in two reprints, of which one calls its feet geopotential; they are not, psia; 1 psi = 6894.757 Pa (NIST SP 811)
     [InlineData(1000, 14.175, 0.005)]
     [InlineData(2000, 13.664, 0.005)]
     [InlineData(3000, 13.173, 0.005)]
@@ -197,7 +197,7 @@ public sealed class WorkedExampleTests
         Assert.Equal(psi, StandardAtmosphere.PressureAt(feet * 0.3048).Value.Pascals / 6894.757, tolerance);
 
     [Theory]
-    // fxsolver.com, table of the 1976 atmosphere: the tropopause at 11 000 geopotential metres
+    // US Standard Atmosphere 1976: the tropopause at 11 000 geopotential metres
     [InlineData(11_000, 22_632.1)]
     public void The_tropopause(double metres, double pascals) =>
         Assert.Equal(pascals, StandardAtmosphere.PressureAt(metres, AltitudeKind.Geopotential).Value.Pascals, 0.1);
@@ -240,7 +240,7 @@ public sealed class WorkedExampleTests
     }
 
     [Theory]
-    // Armed Forces Recipe Service, General Information A-1 (recipe-finder.com/recipe/17179264123751548814): ounces as decimal pounds
+    // Armed Forces Recipe Service, General Information A-1: ounces as decimal pounds
     [InlineData(1, 0.06)]
     [InlineData(2, 0.13)]
     [InlineData(3, 0.19)]
@@ -317,7 +317,7 @@ public sealed class WorkedExampleTests
 
     [Fact]
     public void Three_hundred_and_fifty_pounds_of_ice_are_4_2_tons_of_refrigeration() =>
-        Assert.Equal(4.2, Energy.FromBtu(350 * 144.0).Btu / 12_000, 1e-9); // bakingbusiness.com/articles/58994
+        Assert.Equal(4.2, Energy.FromBtu(350 * 144.0).Btu / 12_000, 1e-9); // Sosland Publishing, Baking Business, on ice as stored cold
 
     [Fact]
     public void The_balance_of_ice_lies_within_the_printed_constants() =>

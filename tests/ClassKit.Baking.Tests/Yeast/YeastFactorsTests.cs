@@ -9,7 +9,7 @@ public sealed class YeastFactorsTests
     [Fact]
     public void Thirty_grams_of_fresh_yeast_are_12_of_active_dry_and_9_9_of_instant()
     {
-        // app.ckbk.com, "Yeast conversions: fresh to dry": × 0.4 and × 0.33
+        // cook books, "Yeast conversions: fresh to dry": × 0.4 and × 0.33
         Assert.Equal(12.0, YeastFactors.CookBook.Convert(Mass.FromGrams(30), YeastKind.Fresh, YeastKind.ActiveDry).Value.Grams, 1e-9);
         Assert.Equal(9.9, YeastFactors.CookBook.Convert(Mass.FromGrams(30), YeastKind.Fresh, YeastKind.Instant).Value.Grams, 1e-9);
     }
@@ -25,13 +25,13 @@ public sealed class YeastFactorsTests
     [Fact]
     public void The_older_packet_of_a_quarter_ounce_was_two_thirds_of_an_ounce_of_cake()
     {
-        // hv.greenspun.com, msg_id=00803H
+        // Common practice, no source
         Assert.Equal(2 / 3.0, YeastFactors.OlderPackets.Convert(Mass.FromOunces(0.25), YeastKind.ActiveDry, YeastKind.Fresh).Value.Ounces, 1e-12);
     }
 
     [Fact]
     public void A_third_is_a_third_in_the_open_textbook() =>
-        Assert.Equal(10, YeastFactors.OneThird.Convert(Mass.FromGrams(30), YeastKind.Fresh, YeastKind.ActiveDry).Value.Grams, 1e-9); // opentextbc.ca/ingredients, ch. 39: "about 1:3"
+        Assert.Equal(10, YeastFactors.OneThird.Convert(Mass.FromGrams(30), YeastKind.Fresh, YeastKind.ActiveDry).Value.Grams, 1e-9); // BC Cook Articulation Committee, Understanding Ingredients for the Canadian Baker, 2015: "about 1:3"
 
     [Fact]
     public void Converting_there_and_back_changes_nothing() =>

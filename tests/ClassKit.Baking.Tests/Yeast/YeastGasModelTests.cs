@@ -10,13 +10,13 @@ public sealed class YeastGasModelTests
     [Fact]
     public void Five_degrees_warmer_is_1_61_times_as_fast()
     {
-        // bakemag.com/articles/836: 1 °C is about 10 %, so 1.1^5 = 1.6105
+        // Sosland Publishing, Bake, "The science of fermentation": 1 °C is about 10 %, so 1.1^5 = 1.6105
         var ratio = Model.RelativeRate(Temperature.FromCelsius(30)).Typical / Model.RelativeRate(Temperature.FromCelsius(25)).Typical;
         Assert.Equal(1.6105, ratio, 0.0001);
     }
 
     [Theory]
-    // exploratorium.edu/explore/cooking/yeast-temperature: thermal death at 55 °C to 60 °C
+    // A. Gardiner and S. Wilson, The Inquisitive Cook, 1998: thermal death at 55 °C to 60 °C
     [InlineData(60)]
     [InlineData(75)]
     public void Dead_yeast_makes_nothing(double celsius) => Assert.Equal(0, Model.RelativeRate(Temperature.FromCelsius(celsius)).High);
@@ -32,7 +32,7 @@ public sealed class YeastGasModelTests
     [Fact]
     public void The_rate_is_greatest_between_32_and_40_degrees()
     {
-        // bakemag.com/articles/836: optimum activity 32 °C to 40 °C
+        // Sosland Publishing, Bake, "The science of fermentation": optimum activity 32 °C to 40 °C
         var best = Enumerable.Range(0, 61).MaxBy(celsius => Model.RelativeRate(Temperature.FromCelsius(celsius)).Typical);
         Assert.InRange(best, 32, 40);
     }

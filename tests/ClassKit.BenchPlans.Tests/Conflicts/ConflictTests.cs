@@ -57,7 +57,7 @@ public sealed class ConflictTests
     [Fact]
     public void A_warmer_rise_is_as_much_shorter_as_the_yeast_model_says()
     {
-        // 10 % more a degree (bakemag.com/articles/836): 60 min at 26 °C are 60 / 1.1^6 = 33.9 min at 32 °C, planned as 34.
+        // 10 % more a degree (Sosland Publishing, Bake, "The science of fermentation"): 60 min at 26 °C are 60 / 1.1^6 = 33.9 min at 32 °C, planned as 34.
         var warm = new WarmTheRise(0, Temperature.FromCelsius(32), YeastGasModel.Default).Apply(Bakery.Simple(Loaf, 150)).Breads[0].Steps;
 
         Assert.Equal((34, 46), (warm[3].MinMinutes, warm[3].MaxMinutes));

@@ -111,7 +111,7 @@ public sealed class ShippedExerciseTests
     [Fact]
     public void Yeast_answers_a_published_conversion()
     {
-        // 30 g fresh is 9.9 g instant and 12 g active dry with the factors 0.33 and 0.4 (ckbk.com, "Yeast conversions").
+        // 30 g fresh is 9.9 g instant and 12 g active dry with the factors 0.33 and 0.4 (cook books, "Yeast conversions: fresh to dry").
         var exercise = Of("yeast");
         var names = new Dictionary<string, CellValue>
         {

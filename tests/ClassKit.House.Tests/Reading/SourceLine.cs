@@ -10,9 +10,12 @@ internal sealed record SourceLine(string File, int Number, string Text)
     public string Shown => $"{File}:{Number}: {Text.Trim()}";
 
     /// <summary>Every line of C# and Razor below a folder of the checkout.</summary>
-    public static IEnumerable<SourceLine> Of(string folder) => new[] { "*.cs", "*.razor" }
+    public static IEnumerable<SourceLine> Of(string folder) => Of(folder, "*.cs", "*.razor");
+
+    /// <summary>Every line of some kinds of files below a folder of the checkout.</summary>
+    public static IEnumerable<SourceLine> Of(string folder, params string[] patterns) => patterns
         .SelectMany(pattern => Directory.EnumerateFiles(Repository.PathOf(folder), pattern, SearchOption.AllDirectories))
         .Select(file => Path.GetRelativePath(Repository.Root, file).Replace('\\', '/'))
-        .Where(file => !file.Contains("/obj/", StringComparison.Ordinal))
+        .Where(file => !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/bin/", StringComparison.Ordinal))
         .SelectMany(file => System.IO.File.ReadLines(Repository.PathOf(file)).Index().Select(line => new SourceLine(file, line.Index + 1, line.Item)));
 }

@@ -62,7 +62,7 @@ public sealed class AdaptingTests
     }
 
     /// <summary>
-    /// Colorado State University Extension and USDA, reprinted at pastryscoop.com: leavening 1/8 to 1/4 less at 5000 ft and 1/4 less at 7000 ft. By hand at 2100 m, 6890 ft: the
+    /// Colorado State University Extension and USDA, as reprinted: leavening 1/8 to 1/4 less at 5000 ft and 1/4 less at 7000 ft. By hand at 2100 m, 6890 ft: the
     /// least is 1/8 + 1/8 × 1890/2000 = 0.243, so that 4.5 % of powder becomes 3.4 %; one thing at a time, so that the oven stays.
     /// </summary>
     [Fact]

@@ -11,113 +11,113 @@ public sealed class PublishedProportionsTests
     {
         ["popovers"] =
         [
-            new("houseofbedlam.wordpress.com/tag/ratios, by weight: 4 oz flour, 8 oz milk, 4 oz egg, 2 oz butter", 4, (Kind.Liquid, 8), (Kind.Egg, 4), (Kind.Fat, 2)),
-            new("foodnrecipe.com/articles/1725: 2 cups flour, 1 3/4 cups milk, 3 eggs, 2 tbsp butter", 2 * FlourCup,
+            new("common practice, by weight: 4 oz flour, 8 oz milk, 4 oz egg, 2 oz butter", 4, (Kind.Liquid, 8), (Kind.Egg, 4), (Kind.Fat, 2)),
+            new("common practice, a recipe in use: 2 cups flour, 1 3/4 cups milk, 3 eggs, 2 tbsp butter", 2 * FlourCup,
                 (Kind.Liquid, 1.75 * MilkCup), (Kind.Egg, 3 * EggLarge), (Kind.Fat, 2 * ButterSpoon)),
-            new("old.lemmy.dbzer0.com/post/1296515: 1 1/2 cups flour and milk, 4 eggs, 3 tbsp butter, 3/4 tsp salt", 1.5 * FlourCup,
+            new("common practice, a recipe in use: 1 1/2 cups flour and milk, 4 eggs, 3 tbsp butter, 3/4 tsp salt", 1.5 * FlourCup,
                 (Kind.Liquid, 1.5 * MilkCup), (Kind.Egg, 4 * EggLarge), (Kind.Fat, 3 * ButterSpoon), (Kind.Salt, 0.75 * SaltTeaspoon)),
-            new("waxedbean.blogspot.com/2017/12: 3/4 cup flour and milk, 3 eggs", 0.75 * FlourCup, (Kind.Liquid, 0.75 * MilkCup), (Kind.Egg, 3 * EggLarge)),
-            new("grub.fairgomate.net, Popovers: 1 cup flour and milk, 2 eggs, 1/4 tsp salt", FlourCup, (Kind.Liquid, MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Salt, 0.25 * SaltTeaspoon)),
+            new("common practice, a recipe in use: 3/4 cup flour and milk, 3 eggs", 0.75 * FlourCup, (Kind.Liquid, 0.75 * MilkCup), (Kind.Egg, 3 * EggLarge)),
+            new("common practice, Popovers: 1 cup flour and milk, 2 eggs, 1/4 tsp salt", FlourCup, (Kind.Liquid, MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Salt, 0.25 * SaltTeaspoon)),
         ],
         ["batter_buns"] =
         [
-            new("yourrecipeblog.com, no-knead dinner rolls, “a thick muffin batter”: 600 g flour, 250 mL milk, 125 mL water, 2 eggs, 50 g butter, 55 g sugar, 1 tbsp dry yeast, 1 1/2 tsp salt", 600,
+            new("common practice, no-knead dinner rolls, “a thick muffin batter”: 600 g flour, 250 mL milk, 125 mL water, 2 eggs, 50 g butter, 55 g sugar, 1 tbsp dry yeast, 1 1/2 tsp salt", 600,
                 (Kind.Liquid, Milk(250) + 125), (Kind.Egg, 2 * EggLarge), (Kind.Fat, 50), (Kind.Sugar, 55), (Kind.Yeast, 3 * YeastTeaspoon), (Kind.Salt, 1.5 * SaltTeaspoon)),
-            new("russcooks.com/sally-lunn.html: 1 lb flour, 1 1/4 cups milk, 2 eggs, 6 tbsp butter, 1/4 cup sugar, 2 1/4 tsp yeast, 1 1/2 tsp salt", 453.6,
+            new("common practice, a recipe in use: 1 lb flour, 1 1/4 cups milk, 2 eggs, 6 tbsp butter, 1/4 cup sugar, 2 1/4 tsp yeast, 1 1/2 tsp salt", 453.6,
                 (Kind.Liquid, 1.25 * MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Fat, 6 * ButterSpoon), (Kind.Sugar, SugarCup / 4), (Kind.Yeast, 2.25 * YeastTeaspoon), (Kind.Salt, 1.5 * SaltTeaspoon)),
-            new("patskitchenjournal.blogspot.com/2015/03, soft batch rolls: 625 g flour, 375 mL milk, 100 mL water, 75 g butter, 25 g sugar, 2 tsp yeast", 625,
+            new("common practice, soft batch rolls: 625 g flour, 375 mL milk, 100 mL water, 75 g butter, 25 g sugar, 2 tsp yeast", 625,
                 (Kind.Liquid, Milk(375) + 100), (Kind.Egg, 0), (Kind.Fat, 75), (Kind.Sugar, 25), (Kind.Yeast, 2 * YeastTeaspoon)),
-            new("liquisearch.com/baker_percentage/common_formulations, the lean end, plain bread: 60 % liquid, 1 % fat, 1 % yeast, 2 % salt", 100,
+            new("common practice, the lean end, plain bread: 60 % liquid, 1 % fat, 1 % yeast, 2 % salt", 100,
                 (Kind.Liquid, 60), (Kind.Fat, 1), (Kind.Yeast, 1), (Kind.Salt, 2)),
-            new("tealaden.com/teaweb/recipes/breads/sally.htm: 2 1/2 cups flour, 1 cup milk, 2 eggs, 1/2 stick butter, 1 tsp salt", 2.5 * FlourCup,
+            new("common practice, a recipe in use: 2 1/2 cups flour, 1 cup milk, 2 eggs, 1/2 stick butter, 1 tsp salt", 2.5 * FlourCup,
                 (Kind.Liquid, MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Fat, 4 * ButterSpoon), (Kind.Salt, SaltTeaspoon)),
         ],
         ["buttermilk_muffins"] =
         [
-            new("chestofbooks.com.stason.org, Domestic Science School, rule for baking powder mixtures, the least: 2 cups flour, 1 egg, 1 tbsp fat, 1 tbsp sugar, 1/2 tsp salt", 2 * FlourCup,
+            new("Domestic Science School, rule for baking powder mixtures, the least: 2 cups flour, 1 egg, 1 tbsp fat, 1 tbsp sugar, 1/2 tsp salt", 2 * FlourCup,
                 (Kind.Egg, EggLarge), (Kind.Fat, ButterSpoon), (Kind.Sugar, SugarSpoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
             new("the same, the most: 2 eggs, 4 tbsp fat, 4 tbsp sugar", 2 * FlourCup, (Kind.Egg, 2 * EggLarge), (Kind.Fat, 4 * ButterSpoon), (Kind.Sugar, 4 * SugarSpoon)),
         ],
         ["butter_cakes"] =
         [
-            new("keyingredient.com/recipes/7815243, 1-2-3-4 cake of the 1950s: 3 cups flour, 2 cups sugar, 1 cup butter and milk, 4 eggs, 3 tsp powder, 1/2 tsp salt", 3 * FlourCup,
+            new("common practice, 1-2-3-4 cake of the 1950s: 3 cups flour, 2 cups sugar, 1 cup butter and milk, 4 eggs, 3 tsp powder, 1/2 tsp salt", 3 * FlourCup,
                 (Kind.Liquid, MilkCup), (Kind.Egg, 4 * EggLarge), (Kind.Fat, ButterCup), (Kind.Sugar, 2 * SugarCup), (Kind.Powder, 3 * PowderTeaspoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
-            new("bbuffet.com/butter-cake: 1 7/8 cups cake flour, 1 1/8 cups sugar, 1/2 cup butter, 3/4 cup milk, 2 eggs, 1 tsp powder, 3/4 tsp salt", 1.875 * CakeFlourCup,
+            new("common practice, a recipe in use: 1 7/8 cups cake flour, 1 1/8 cups sugar, 1/2 cup butter, 3/4 cup milk, 2 eggs, 1 tsp powder, 3/4 tsp salt", 1.875 * CakeFlourCup,
                 (Kind.Liquid, 0.75 * MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Fat, ButterCup / 2), (Kind.Sugar, 1.125 * SugarCup), (Kind.Powder, PowderTeaspoon), (Kind.Salt, 0.75 * SaltTeaspoon)),
-            new("champsdiet.com, hurry-up cake: 1 3/4 cups cake flour, 1 cup sugar, 1/2 cup butter and milk, 2 eggs, 2 1/4 tsp powder, 1/2 tsp salt", 1.75 * CakeFlourCup,
+            new("common practice, hurry-up cake: 1 3/4 cups cake flour, 1 cup sugar, 1/2 cup butter and milk, 2 eggs, 2 1/4 tsp powder, 1/2 tsp salt", 1.75 * CakeFlourCup,
                 (Kind.Liquid, MilkCup / 2), (Kind.Egg, 2 * EggLarge), (Kind.Fat, ButterCup / 2), (Kind.Sugar, SugarCup), (Kind.Powder, 2.25 * PowderTeaspoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
-            new("gourmandize.com/recipe-51110: 1 3/4 cups flour, 1 cup sugar and milk, 1/2 cup butter, 2 eggs, 3 tsp powder, 1/2 tsp salt", 1.75 * FlourCup,
+            new("common practice, a recipe in use: 1 3/4 cups flour, 1 cup sugar and milk, 1/2 cup butter, 2 eggs, 3 tsp powder, 1/2 tsp salt", 1.75 * FlourCup,
                 (Kind.Liquid, MilkCup), (Kind.Egg, 2 * EggLarge), (Kind.Fat, ButterCup / 2), (Kind.Sugar, SugarCup), (Kind.Powder, 3 * PowderTeaspoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
         ],
         ["honey_loaves"] =
         [
-            new("mocobees.com, honey pound cake: 1 1/2 cups flour, 1/2 cup honey, sugar, butter and milk, 2 eggs, 1 tsp powder, 1 tsp salt", 1.5 * FlourCup,
+            new("common practice, honey pound cake: 1 1/2 cups flour, 1/2 cup honey, sugar, butter and milk, 2 eggs, 1 tsp powder, 1 tsp salt", 1.5 * FlourCup,
                 (Kind.Liquid, MilkCup / 2), (Kind.Egg, 2 * EggLarge), (Kind.Fat, ButterCup / 2), (Kind.Sugar, (HoneyCup + SugarCup) / 2), (Kind.Powder, PowderTeaspoon), (Kind.Salt, SaltTeaspoon)),
-            new("menu4week.blogspot.com/2010/06, honey bread: 9 oz self-raising flour, 8 fl oz milk, 2 tbsp honey, 4 oz sugar", 9 * 28.35,
+            new("common practice, honey bread: 9 oz self-raising flour, 8 fl oz milk, 2 tbsp honey, 4 oz sugar", 9 * 28.35,
                 (Kind.Liquid, MilkCup), (Kind.Sugar, HoneyCup / 8 + 4 * 28.35)),
-            new("atthepicketfence.com, honey tea cake loaf: 2 cups flour, 1 cup milk, 1 egg, 1/3 cup oil, 1 cup sugar, 2 tbsp honey, 1 tbsp powder, 1/2 tsp salt", 2 * FlourCup,
+            new("common practice, honey tea cake loaf: 2 cups flour, 1 cup milk, 1 egg, 1/3 cup oil, 1 cup sugar, 2 tbsp honey, 1 tbsp powder, 1/2 tsp salt", 2 * FlourCup,
                 (Kind.Liquid, MilkCup), (Kind.Egg, EggLarge), (Kind.Fat, OilCup / 3), (Kind.Sugar, SugarCup + HoneyCup / 8), (Kind.Powder, 3 * PowderTeaspoon), (Kind.Salt, 0.5 * SaltTeaspoon)),
-            new("goldenblossomhoney.com/?p=2458, honey loaf: 1 cup and 3 tbsp flour, 1 egg, 3 tbsp oil, 1/3 cup sugar, 1/2 cup honey", 1.1875 * FlourCup,
+            new("common practice, honey loaf: 1 cup and 3 tbsp flour, 1 egg, 3 tbsp oil, 1/3 cup sugar, 1/2 cup honey", 1.1875 * FlourCup,
                 (Kind.Egg, EggLarge), (Kind.Fat, 3 * OilCup / 16), (Kind.Sugar, SugarCup / 3 + HoneyCup / 2)),
-            new("chestofbooks.com.stason.org, Domestic Science School, rule for baking powder mixtures, the most: 2 cups flour, 2 eggs, 4 tbsp fat, 4 tbsp sugar", 2 * FlourCup,
+            new("Domestic Science School, rule for baking powder mixtures, the most: 2 cups flour, 2 eggs, 4 tbsp fat, 4 tbsp sugar", 2 * FlourCup,
                 (Kind.Egg, 2 * EggLarge), (Kind.Fat, 4 * ButterSpoon), (Kind.Sugar, 4 * SugarSpoon)),
         ],
         ["milk_buns"] =
         [
-            new("thespatulaandwok.wordpress.com/2020/06/25/mantou-buns: 500 g flour, 250 g water, 25 g sugar, 1 tsp oil", 500, (Kind.Liquid, 250), (Kind.Sugar, 25), (Kind.Fat, OilCup / 48)),
-            new("ginskitchen.wordpress.com/tag/chinese-steamed-bun: 500 g flour, 300 mL milk, 35 g sugar, 5 g yeast, 1 tbsp oil", 500, (Kind.Liquid, Milk(300)), (Kind.Sugar, 35), (Kind.Yeast, 5), (Kind.Fat, OilCup / 16)),
+            new("common practice, a recipe in use: 500 g flour, 250 g water, 25 g sugar, 1 tsp oil", 500, (Kind.Liquid, 250), (Kind.Sugar, 25), (Kind.Fat, OilCup / 48)),
+            new("common practice, a recipe in use: 500 g flour, 300 mL milk, 35 g sugar, 5 g yeast, 1 tbsp oil", 500, (Kind.Liquid, Milk(300)), (Kind.Sugar, 35), (Kind.Yeast, 5), (Kind.Fat, OilCup / 16)),
             new("s91283473.onlinehome.us/taiwanesecooking: 250 g flour, 130 mL milk, 3 g yeast, 30 g sugar", 250, (Kind.Liquid, Milk(130)), (Kind.Yeast, 3), (Kind.Sugar, 30)),
-            new("lovecookingpassionbaking.blogspot.com/2015/08: 300 g flour, 3/4 cup milk, 80 g sugar, 2 tsp yeast, 1/4 cup oil", 300,
+            new("common practice, a recipe in use: 300 g flour, 3/4 cup milk, 80 g sugar, 2 tsp yeast, 1/4 cup oil", 300,
                 (Kind.Liquid, 0.75 * MilkCup), (Kind.Sugar, 80), (Kind.Yeast, 2 * YeastTeaspoon), (Kind.Fat, OilCup / 4)),
         ],
         ["pan_rounds"] =
         [
-            new("thespiceangel.blogspot.com/2016/05/phulka: 250 g flour, 150 mL water, no leavening", 250, (Kind.Liquid, 150), (Kind.Yeast, 0), (Kind.Powder, 0)),
+            new("common practice, a recipe in use: 250 g flour, 150 mL water, no leavening", 250, (Kind.Liquid, 150), (Kind.Yeast, 0), (Kind.Powder, 0)),
             new("a maker's manual of a flat pan, phulka: 250 g flour, 210 mL water, 1/2 tsp salt", 250, (Kind.Liquid, 210), (Kind.Salt, 0.5 * SaltTeaspoon), (Kind.Yeast, 0), (Kind.Powder, 0)),
             new("johnnyskitchen.us, How are chapattis made, the driest: 1 kg flour, 650 g water", 1000, (Kind.Liquid, 650)),
             new("the same, the wettest: 750 g water", 1000, (Kind.Liquid, 750)),
-            new("onceuponatiffin.com, phulkas: 2 1/2 cups whole-wheat flour of 120 g, 1 cup water, 1 tsp salt", 300, (Kind.Liquid, 237), (Kind.Salt, SaltTeaspoon)),
+            new("common practice, phulkas: 2 1/2 cups whole-wheat flour of 120 g, 1 cup water, 1 tsp salt", 300, (Kind.Liquid, 237), (Kind.Salt, SaltTeaspoon)),
         ],
         ["spoon_fritters"] =
         [
-            new("chestofbooks.com, A Book of Recipes for the Cooking School, fritter batter: 1 cup flour, 1/3 cup milk, 1 egg, 2 tbsp butter, 1 tsp powder, 1/4 tsp salt", FlourCup,
+            new("A Book of Recipes for the Cooking School, fritter batter: 1 cup flour, 1/3 cup milk, 1 egg, 2 tbsp butter, 1 tsp powder, 1/4 tsp salt", FlourCup,
                 (Kind.Liquid, MilkCup / 3), (Kind.Egg, EggLarge), (Kind.Fat, 2 * ButterSpoon), (Kind.Powder, PowderTeaspoon), (Kind.Salt, SaltTeaspoon / 4)),
-            new("angione.com, master recipe for fritters: 1 cup flour, 1/4 cup milk, 2 eggs, 2 tbsp sugar, 2 tsp powder, 1/4 tsp salt", FlourCup,
+            new("common practice, master recipe for fritters: 1 cup flour, 1/4 cup milk, 2 eggs, 2 tbsp sugar, 2 tsp powder, 1/4 tsp salt", FlourCup,
                 (Kind.Liquid, MilkCup / 4), (Kind.Egg, 2 * EggLarge), (Kind.Sugar, 2 * SugarSpoon), (Kind.Powder, 2 * PowderTeaspoon), (Kind.Salt, SaltTeaspoon / 4), (Kind.Fat, 0)),
-            new("recipesnut.com/?p=32427: 1 1/4 cups flour, 2/3 cup milk, 1 egg, 2 tbsp sugar, 1 tsp powder, 1/4 tsp salt", 1.25 * FlourCup,
+            new("common practice, a recipe in use: 1 1/4 cups flour, 2/3 cup milk, 1 egg, 2 tbsp sugar, 1 tsp powder, 1/4 tsp salt", 1.25 * FlourCup,
                 (Kind.Liquid, 2 * MilkCup / 3), (Kind.Egg, EggLarge), (Kind.Sugar, 2 * SugarSpoon), (Kind.Powder, PowderTeaspoon), (Kind.Salt, SaltTeaspoon / 4), (Kind.Fat, 0)),
-            new("reshlok.com/2016/09, Mexican fritters: 225 g flour, 120 mL milk, 1 egg, 1 tbsp sugar, 1 tsp powder, 1/2 tsp salt, 25 g butter", 225,
+            new("common practice, Mexican fritters: 225 g flour, 120 mL milk, 1 egg, 1 tbsp sugar, 1 tsp powder, 1/2 tsp salt, 25 g butter", 225,
                 (Kind.Liquid, Milk(120)), (Kind.Egg, EggLarge), (Kind.Sugar, SugarSpoon), (Kind.Powder, PowderTeaspoon), (Kind.Salt, SaltTeaspoon / 2), (Kind.Fat, 25)),
         ],
         ["starter_rolls"] =
         [
-            new("eatsip365.com/a-sourdough-artisan-bread-roll-recipe: 500 g flour, 350 g water, 100 g starter of equal parts, 10 g salt", 550, (Kind.Liquid, 400), (Kind.Salt, 10), (Kind.Fat, 0), (Kind.Yeast, 0)),
-            new("visualfoodie.com/artisan-sourdough-roll-recipe-baking-timeline: 500 g flour, 375 g water, 100 g starter, 10 g salt", 550, (Kind.Liquid, 425), (Kind.Salt, 10), (Kind.Yeast, 0)),
-            new("rouxbe.com, a simple baker's bread formula: 60 % water, 2 % salt", 100, (Kind.Liquid, 60), (Kind.Salt, 2)),
-            new("kokovamagazine.com, simple bread rolls: 320 g flour, 225 mL water, 2 tbsp olive oil", 320, (Kind.Liquid, 225), (Kind.Fat, OilCup / 8)),
+            new("common practice, a recipe in use: 500 g flour, 350 g water, 100 g starter of equal parts, 10 g salt", 550, (Kind.Liquid, 400), (Kind.Salt, 10), (Kind.Fat, 0), (Kind.Yeast, 0)),
+            new("common practice, a recipe in use: 500 g flour, 375 g water, 100 g starter, 10 g salt", 550, (Kind.Liquid, 425), (Kind.Salt, 10), (Kind.Yeast, 0)),
+            new("common practice, a simple baker's bread formula: 60 % water, 2 % salt", 100, (Kind.Liquid, 60), (Kind.Salt, 2)),
+            new("common practice, simple bread rolls: 320 g flour, 225 mL water, 2 tbsp olive oil", 320, (Kind.Liquid, 225), (Kind.Fat, OilCup / 8)),
         ],
         ["yeast_rolls"] =
         [
-            new("P. Figoni's lean dough, app.ckbk.com: 56 % water, 1.5 % salt, 1.5 % instant yeast", 100, (Kind.Liquid, 56), (Kind.Salt, 1.5), (Kind.Yeast, 1.5), (Kind.Fat, 0)),
-            new("eatsip365.com, ratios in a basic bread roll: 500 g flour, 10 g instant yeast, 10 g salt, 325 g water, 45 g butter", 500, (Kind.Liquid, 325), (Kind.Salt, 10), (Kind.Yeast, 10), (Kind.Fat, 45)),
-            new("kokovamagazine.com, simple bread rolls: 320 g flour, 225 mL water, 7 g dried yeast, 2 tbsp olive oil", 320, (Kind.Liquid, 225), (Kind.Yeast, 7), (Kind.Fat, OilCup / 8)),
+            new("P. Figoni's lean dough: 56 % water, 1.5 % salt, 1.5 % instant yeast", 100, (Kind.Liquid, 56), (Kind.Salt, 1.5), (Kind.Yeast, 1.5), (Kind.Fat, 0)),
+            new("common practice, ratios in a basic bread roll: 500 g flour, 10 g instant yeast, 10 g salt, 325 g water, 45 g butter", 500, (Kind.Liquid, 325), (Kind.Salt, 10), (Kind.Yeast, 10), (Kind.Fat, 45)),
+            new("common practice, simple bread rolls: 320 g flour, 225 mL water, 7 g dried yeast, 2 tbsp olive oil", 320, (Kind.Liquid, 225), (Kind.Yeast, 7), (Kind.Fat, OilCup / 8)),
         ],
         ["powder_rolls"] =
         [
-            new("hsmm.ca/recipes/bannock: 3 cups flour, 2 tbsp powder, 1/4 tsp salt, 1/2 cup oil, 1 1/2 cups water", 3 * FlourCup,
+            new("common practice, a recipe in use: 3 cups flour, 2 tbsp powder, 1/4 tsp salt, 1/2 cup oil, 1 1/2 cups water", 3 * FlourCup,
                 (Kind.Liquid, 1.5 * 237), (Kind.Powder, 6 * PowderTeaspoon), (Kind.Salt, SaltTeaspoon / 4), (Kind.Fat, OilCup / 2)),
-            new("pcove99.wixsite.com, emergency no yeast bread: 4 cups flour, 2 tsp powder, 1 tsp salt, 1 1/3 cups milk", 4 * FlourCup,
+            new("common practice, emergency no yeast bread: 4 cups flour, 2 tsp powder, 1 tsp salt, 1 1/3 cups milk", 4 * FlourCup,
                 (Kind.Liquid, 4 * MilkCup / 3), (Kind.Powder, 2 * PowderTeaspoon), (Kind.Salt, SaltTeaspoon), (Kind.Fat, 0)),
-            new("grassontheotherside.blogspot.com/2007/11, yogurt biscuits: 2 cups flour, 1 tsp salt, 1 tbsp powder, 2 to 5 tbsp fat", 2 * FlourCup,
+            new("common practice, yogurt biscuits: 2 cups flour, 1 tsp salt, 1 tbsp powder, 2 to 5 tbsp fat", 2 * FlourCup,
                 (Kind.Powder, 3 * PowderTeaspoon), (Kind.Salt, SaltTeaspoon), (Kind.Fat, OilCup / 8)),
         ],
         ["soda_bread"] =
         [
-            new("nibblous.com/recipe/622: 450 g flour, 400 mL buttermilk, 1 tsp soda, 1 tsp salt", 450, (Kind.Liquid, Milk(400)), (Kind.Soda, PowderTeaspoon), (Kind.Salt, SaltTeaspoon)),
-            new("shipton-mill.com, a first attempt: 400 g flour, 300 mL buttermilk, 1/2 tsp soda, salt and sugar", 400,
+            new("common practice, a recipe in use: 450 g flour, 400 mL buttermilk, 1 tsp soda, 1 tsp salt", 450, (Kind.Liquid, Milk(400)), (Kind.Soda, PowderTeaspoon), (Kind.Salt, SaltTeaspoon)),
+            new("common practice, a first attempt: 400 g flour, 300 mL buttermilk, 1/2 tsp soda, salt and sugar", 400,
                 (Kind.Liquid, Milk(300)), (Kind.Soda, PowderTeaspoon / 2), (Kind.Salt, SaltTeaspoon / 2), (Kind.Sugar, SugarSpoon / 6)),
-            new("shipton-mill.com, Irish soda bread: 400 g flour, 280 g buttermilk, 12 g soda, 8 g salt", 400, (Kind.Liquid, 280), (Kind.Soda, 12), (Kind.Salt, 8)),
-            new("grubcarte.com, Irish soda bread: 340 g flour, 290 mL buttermilk", 340, (Kind.Liquid, Milk(290))),
+            new("common practice, Irish soda bread: 400 g flour, 280 g buttermilk, 12 g soda, 8 g salt", 400, (Kind.Liquid, 280), (Kind.Soda, 12), (Kind.Salt, 8)),
+            new("common practice, Irish soda bread: 340 g flour, 290 mL buttermilk", 340, (Kind.Liquid, Milk(290))),
         ],
     };
 
@@ -154,7 +154,7 @@ public sealed class PublishedProportionsTests
 
     /// <summary>
     /// A pour batter has a cup of flour to a cup of liquid, a drop batter two, a soft dough three. Source: British Columbia, Department of Education, “Flour
-    /// mixtures” (ufv.arcabc.ca, file 42057), and M. W. Howard, Lowney's Cook Book (1907), table of proportions: muffins 1 to 2, batters 1 to 1.
+    /// mixtures”, and M. W. Howard, Lowney's Cook Book (1907), table of proportions: muffins 1 to 2, batters 1 to 1.
     /// </summary>
     [Theory]
     [InlineData("popovers", MilkCup, 1)]
@@ -180,7 +180,7 @@ public sealed class PublishedProportionsTests
     }
 
     /// <summary>
-    /// Soda that no acid meets tastes of soap (our own failure tables). Cultured buttermilk is 0.8 % to 0.9 % lactic acid (fooduniversity.com, Cultured milks), of which 100 g
+    /// Soda that no acid meets tastes of soap (our own failure tables). Cultured buttermilk is 0.8 % to 0.9 % lactic acid (common practice, no source), of which 100 g
     /// neutralise 93.3 g of soda (84.006 / 90.078): by hand for 100 g of flour, the least that the acid uses up is the soda within a tenth of it.
     /// </summary>
     [Theory]

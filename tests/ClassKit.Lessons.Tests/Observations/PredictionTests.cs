@@ -42,7 +42,7 @@ public sealed class PredictionTests
         Assert.Null(Of(Measure.Diameter, "buns"));
     }
 
-    /// <summary>exploratorium.edu/explore/cooking/yeast-temperature: a loaf's middle is done at 200 °F, 93 °C, and no crumb that holds water is hotter than its boiling point.</summary>
+    /// <summary>A. Gardiner and S. Wilson, The Inquisitive Cook, 1998: a loaf's middle is done at 200 °F, 93 °C, and no crumb that holds water is hotter than its boiling point.</summary>
     [Fact]
     public void A_crumb_is_done_from_93_degrees_at_sea_level_and_sooner_higher_up()
     {

@@ -88,7 +88,7 @@ public sealed class LessonPackTests
     [Fact]
     public void Water_boils_earlier_in_a_high_kitchen()
     {
-        // US Standard Atmosphere 1976 at 5000 ft and the extension table reprinted at pastryscoop.com: 203.0 °F
+        // US Standard Atmosphere 1976 at 5000 ft and the table of Colorado State University Extension and USDA: 203.0 °F
         var pack = ComputedPack.Build(SampleLesson.Lesson, SampleLesson.Class with { AltitudeMetres = 1524 }).Value;
         Assert.Equal(203.0, pack.BoilingPoint.Fahrenheit, 0.4);
     }

@@ -107,7 +107,7 @@ public sealed partial class PackPagesTests
         var guide = Html.Parse(HtmlPages.Pack(high).Single(page => page.FileName == "guide.html").Html);
         Assert.Contains("1524", guide.QuerySelector("#altitude")!.Text().Replace("\u202F", "", StringComparison.Ordinal), StringComparison.Ordinal);
 
-        // Buttermilk 95 %, at 5000 ft 2 to 4 tbsp a cup more (pastryscoop.com): 106.875 % to 118.75 %; a first trial leaves it as written
+        // Buttermilk 95 %, at 5000 ft 2 to 4 tbsp a cup more (Colorado State University Extension and USDA): 106.875 % to 118.75 %; a first trial leaves it as written
         var row = guide.QuerySelectorAll("tr").Single(row => row.QuerySelector("th")?.Text() == "Buttermilk" && row.QuerySelectorAll("td").Length == 3 && row.Text().Contains("106.9", StringComparison.Ordinal));
         Assert.Contains("106.9 to 118.8", row.Text(), StringComparison.Ordinal);
         Assert.EndsWith("as written", row.Text().Trim(), StringComparison.Ordinal);

@@ -23,7 +23,7 @@ public sealed class BakersPercentageExamples
     [Fact]
     public void A_total_formula_less_its_poolish_is_the_published_final_dough()
     {
-        // "French bread with poolish", bakemag.com, article 10807: 10 kg of flour, 67 % water, 2 % salt; 3.3 kg of each in the poolish.
+        // Sosland Publishing, Bake, "French bread with poolish": 10 kg of flour, 67 % water, 2 % salt; 3.3 kg of each in the poolish.
         var answers = ShippedBank.Work("poolish_split", ("flour", 10_000), ("water_percent", 0.67), ("salt_percent", 0.02), ("prefermented", 0.33));
 
         Assert.Equal(3300, answers["poolish_flour"], 1e-9);
@@ -35,7 +35,7 @@ public sealed class BakersPercentageExamples
     [Fact]
     public void A_final_dough_and_its_poolish_come_to_the_hydration_of_the_whole()
     {
-        // wildyeastblog.com, "Baker's percentage 4": poolish 468 + 468, final dough 900 flour, 468 water, 27 salt. The overall figures are calculated.
+        // a tutorial's sum, common practice: poolish 468 + 468, final dough 900 flour, 468 water, 27 salt. The overall figures are calculated.
         var answers = ShippedBank.Work("poolish_card", ("poolish", 936), ("final_flour", 900), ("final_water", 468), ("salt", 27));
 
         Assert.Equal(68.42, answers["hydration"] * 100, 0.01);
@@ -56,7 +56,7 @@ public sealed class BakersPercentageExamples
     [Fact]
     public void Three_flours_are_shares_of_all_of_them()
     {
-        // wildyeastblog.com, "bp exercises 3": flours 404, 161 and 242 g, water 565 g, salt 16 g, published as 20 % whole wheat, 70 % water, 2 % salt; whole grams, so to half a per cent.
+        // a tutorial's sum, common practice: flours 404, 161 and 242 g, water 565 g, salt 16 g, published as 20 % whole wheat, 70 % water, 2 % salt; whole grams, so to half a per cent.
         var answers = ShippedBank.Work("two_flours", ("bread_flour", 404 + 242), ("wholemeal", 161), ("water", 565), ("salt_percent", 0.02));
 
         Assert.Equal(20, answers["wholemeal_percent"] * 100, 0.1);

@@ -38,7 +38,7 @@ public sealed class ChemicalLeaveningExamples
     [Fact]
     public void Powder_of_twelve_per_cent_stands_for_its_share_of_soda()
     {
-        // bakingbusiness.com, Bakers Dictionary: 12 % available; by calculation 22.9 % of such a powder is soda.
+        // Sosland Publishing, Bakers Dictionary: 12 % available; by calculation 22.9 % of such a powder is soda.
         var answers = ShippedBank.Work("sweet_milk_instead", ("soda", 22.9), ("soda_gas", 0.524), ("powder_gas", 0.12), ("flour", 1000));
 
         Assert.Equal(100, answers["powder"], 0.3);

@@ -6,7 +6,7 @@ namespace ClassKit.PracticeBank.Tests.Examples;
 public sealed class CostExamples
 {
     [Theory]
-    // "Yield tests", slideplayer.com, slide 230236: 38.00 dollars for 24 lb, 42.00 for 36 lb.
+    // "Yield tests", teaching slides, common practice: 38.00 dollars for 24 lb, 42.00 for 36 lb.
     [InlineData(38, 24, 1.58)]
     [InlineData(42, 36, 1.17)]
     public void A_price_and_a_weight_give_the_unit_price(double price, double weight, double unit) =>
@@ -28,7 +28,7 @@ public sealed class CostExamples
     [InlineData(1, 0.8, 80)]
     [InlineData(2.5, 1.75, 70)]
     [InlineData(7.75, 5, 64.5)]
-    // "Yield tests", slideplayer.com: 22 of 24, printed 91.7 %.
+    // "Yield tests", teaching slides, common practice: 22 of 24, printed 91.7 %.
     [InlineData(24, 22, 91.7)]
     // The same slides: 24 of 36, printed 66.6 %, which is cut off; rounded it is 66.7 %.
     [InlineData(36, 24, 66.7)]
@@ -48,7 +48,7 @@ public sealed class CostExamples
     [Fact]
     public void Three_pounds_at_the_published_yield_take_two_packs_of_two()
     {
-        // "Yield tests", slideplayer.com: 3 lb of edible portion at a yield of 0.917 are 3.27 lb to order.
+        // "Yield tests", teaching slides, common practice: 3 lb of edible portion at a yield of 0.917 are 3.27 lb to order.
         var answers = ShippedBank.Work("order_for_saturday", ("need", 3), ("trim", 1 - 0.917), ("pack", 2), ("pack_price", 5));
 
         Assert.Equal(3.27, answers["unwrap"], 0.005);

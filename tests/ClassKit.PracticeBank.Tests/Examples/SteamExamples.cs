@@ -60,7 +60,7 @@ public sealed class SteamExamples
     }
 
     [Theory]
-    // Extension table of Colorado State University and USDA, reprinted at pastryscoop.com.
+    // Table of Colorado State University Extension and USDA.
     [InlineData(2000, 208.4)]
     [InlineData(5000, 203.0)]
     [InlineData(7500, 198.4)]

@@ -8,7 +8,7 @@ public sealed class YeastExamples
     [Fact]
     public void Fresh_yeast_becomes_the_published_mass_of_active_dry()
     {
-        // ckbk.com, "Yeast conversions": 30 g fresh, times 0.4, is 12 g active dry; two packets of 7 g.
+        // cook books, "Yeast conversions: fresh to dry": 30 g fresh, times 0.4, is 12 g active dry; two packets of 7 g.
         var answers = ShippedBank.Work("packets_of_dry", ("flour", 1000), ("fresh_percent", 0.03), ("dry_factor", 0.4), ("packet", 7));
 
         Assert.Equal(30, answers["fresh"], 1e-9);
@@ -26,7 +26,7 @@ public sealed class YeastExamples
     [Fact]
     public void Five_degrees_at_ten_per_cent_each_compound()
     {
-        // bakemag.com, article 836: a degree is about 10 %. Five degrees are 1.1 to the fifth, 1.6105.
+        // Sosland Publishing, Bake, "The science of fermentation": a degree is about 10 %. Five degrees are 1.1 to the fifth, 1.6105.
         var answers = ShippedBank.Work("warm_corner", ("usual", 25), ("warm", 30), ("minutes", 161.05), ("faster", 0.10));
 
         Assert.Equal(1.6105, answers["factor"], 0.0001);

@@ -37,7 +37,7 @@ public sealed class PlanWordsTests
         { new LeaveToInstructor(1), "Leave the Popovers to the demonstration: the instructor makes one load for all." },
         { new DoAhead(0, 2), "Do the Buns the day before up to and with \"First rise\", keep it cold, and begin the class with \"Fill\"." },
         { new SeveralChanges([new LongerPeriod(10), new LongerPeriod(5)]), "Make the period 10 min longer: 160 min. And: Make the period 5 min longer: 165 min." },
-        // 10 % more a degree (bakemag.com/articles/836): 40 min at 28 °C are 40 / 1.1^4 = 27.3 min at 32 °C, planned as 28; 50 as 35, 25 as 18, 30 as 21.
+        // 10 % more a degree (Sosland Publishing, Bake, "The science of fermentation"): 40 min at 28 °C are 40 / 1.1^4 = 27.3 min at 32 °C, planned as 28; 50 as 35, 25 as 18, 30 as 21.
         { new WarmTheRise(0, Temperature.FromCelsius(32), YeastGasModel.Default), "Let the Buns rise at 32 °C: First rise 28–35 min instead of 40–50, Second rise 18–21 min instead of 25–30." },
     };
 
