@@ -42,6 +42,19 @@ public sealed partial class ContradictionTests
         Assert.Superset(cards.Keys.ToHashSet(), Planned(Kitchens.Of(kitchen)["bench-plan.html"]).Select(planned => planned.Bread).Concat(cards.Keys).ToHashSet());
     }
 
+    /// <summary>No crumb that holds water is hotter than its boiling point: a card that asks for more asks for what cannot be, in a high kitchen at least.</summary>
+    [Theory]
+    [MemberData(nameof(All))]
+    public void No_card_asks_for_a_middle_hotter_than_water_boils(string kitchen)
+    {
+        var pack = Kitchens.Of(kitchen);
+        var boils = Degrees(pack["guide.html"].QuerySelectorAll("dl > div").Single(fact => fact.QuerySelector("dt")!.Words() == "Water boils at").QuerySelector("dd")!.Words()).ToDictionary(degrees => degrees.Unit, degrees => degrees.Number);
+        foreach (var step in pack["formula-cards.html"].QuerySelectorAll(".method > li").Select(step => step.Words()).Where(step => step.Contains("middle", StringComparison.Ordinal)))
+            Assert.All(Degrees(step[step.IndexOf("Done", StringComparison.Ordinal)..]), degrees => Assert.True(degrees.Number <= boils[degrees.Unit], $"{kitchen}: {step} Water boils at {boils[degrees.Unit]} °{degrees.Unit}."));
+    }
+
+    private static IEnumerable<(string Unit, int Number)> Degrees(string words) => Temperature().Matches(words).Select(match => (match.Groups["unit"].Value, int.Parse(match.Groups["degrees"].Value, CultureInfo.InvariantCulture)));
+
     [Theory]
     [MemberData(nameof(All))]
     public void The_run_sheets_have_the_minutes_of_the_plan(string kitchen)
@@ -152,6 +165,9 @@ public sealed partial class ContradictionTests
 
     [GeneratedRegex(@"^(?<min>\d+)(–(?<max>\d+))? min")]
     private static partial Regex Duration();
+
+    [GeneratedRegex(@"(?<degrees>[0-9]+) °(?<unit>[CF])")]
+    private static partial Regex Temperature();
 
     [GeneratedRegex(@"(?<![\d.])(?<c1>[-−]?\d+(\.\d+)?)(–(?<c2>\d+))? °C \((?<f1>\d+(\.\d+)?)(–(?<f2>\d+))? °F\)")]
     private static partial Regex Pair();
