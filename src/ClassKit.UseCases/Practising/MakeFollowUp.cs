@@ -1,5 +1,6 @@
 using ClassKit.Content.Banks;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
 using ClassKit.Exercises.Layout;
@@ -42,9 +43,13 @@ public static class MakeFollowUp
         var exercises = request.Pool.UnionBy(before.Exercises, exercise => exercise.Id).Where(exercise => used.Contains(exercise.Id)).OrderBy(exercise => exercise.Skill, StringComparer.Ordinal).ThenBy(exercise => exercise.Level).ToList();
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return new(null, [PracticeSet.Clash(request.Source, clash)]);
         var result = Dealer.Deal(
-            $"{before.Lesson}-follow-up", FollowUpTitle.Of(before.LessonTitle), exercises, before.Marking, new(before.Cohort, practising) { TimeZone = before.TimeZone, Paper = before.Paper }, wish.Seed,
+            $"{before.Lesson}-follow-up", FollowUpTitle.Of(before.LessonTitle), exercises, before.Marking, new(before.Cohort, practising) { TimeZone = before.TimeZone, Paper = before.Paper, Arrangements = Arranged(before) }, wish.Seed,
             new(DealPurpose.FollowUp, NumbersToAvoid.OfEach(before)) { Choice = $"after {before.Identity?.Digest}", Sets = practising.ToDictionary(student => student.Id, student => (IReadOnlyList<string>)[.. chosen[student.Id].Select(one => one.Exercise.Id)]) }, run.Draws());
         if (result.Class is not { } dealt) return new(null, PracticeSet.Undealt(request.Source, result));
         return request.Earlier.RefusalOf(dealt) is { } refusal ? new(null, [refusal]) : new(new(request, dealt, chosen), []);
     }
+
+    /// <summary>Print and time are as they were; practice is due at no moment.</summary>
+    private static Dictionary<string, Arrangement> Arranged(DealtClass before) =>
+        before.Students.Where(student => student.LargePrint || student.ExtraTime > 0).ToDictionary(student => student.Who.Id, student => new Arrangement(student.LargePrint, student.ExtraTime, null));
 }

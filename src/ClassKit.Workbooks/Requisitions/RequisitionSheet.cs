@@ -91,7 +91,7 @@ internal sealed class RequisitionSheet
         HeadCell(_columns.ToPay, $"To pay{InCurrency}", 11);
         HeadCell(_columns.Used, $"Baked of it{InCurrency}", 13);
         HeadCell(_columns.Allergens, "Allergens, labels read besides", 24, isNumber: false);
-        if (_columns.Shown is { } shown) HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 14);
+        if (_columns.Shown is { } shown) HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 18);
         _sheet.Range(Head, 1, Head, _columns.Last).AsTableHead();
         _sheet.Row(Head).Height = 49;
         _sheet.SheetView.Freeze(Head, 1);

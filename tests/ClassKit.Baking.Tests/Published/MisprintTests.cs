@@ -18,7 +18,7 @@ public sealed class MisprintTests
     {
         { "Texas Education Agency key (2015): 1/2 oz of salt on 15 oz of flour printed as 0.33 %", 0.33, Percent(15, 0.5), 0.005 },
         { "Texas Education Agency key (2015): 11.5 oz on 48 oz printed as 23.95 %, cut off and not rounded", 23.95, Percent(48, 11.5), 0.005 },
-        { "Sosland Publishing, Bake, "French bread with poolish": 0.007 kg of yeast on 3.3 kg printed as 20 %", 20, Percent(3.3, 0.007), 0.5 },
+        { "Sosland Publishing, Bake, French bread with poolish: 0.007 kg of yeast on 3.3 kg printed as 20 %", 20, Percent(3.3, 0.007), 0.5 },
         { "college worksheet \"Baker's Percentage Worksheet\", author and year not known: 16 747 g, rounded first, times 67 % printed as 11 220.49 g", 11220.49, Scaling.FromDough(Doughs.Worksheet, Mass.FromGrams(28_470), Scales.Common).Value.Lines[1].Exact.Grams, 0.005 },
         { "A. Gardiner and S. Wilson, The Inquisitive Cook, 1998: 200 °F printed as 100 °C", 100, Temperature.FromFahrenheit(200).Celsius, 0.5 },
         { "a reprint of the extension table: 208.4 °F printed as 98.4 °C", 98.4, Temperature.FromFahrenheit(208.4).Celsius, 0.05 },

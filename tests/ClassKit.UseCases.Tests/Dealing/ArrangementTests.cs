@@ -10,8 +10,10 @@ using ClassKit.Pages;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Intake;
+using ClassKit.UseCases.Practising;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Workbooks.Dealing;
 using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.UseCases.Tests.Dealing;
@@ -114,6 +116,17 @@ public sealed class ArrangementTests
         var grades = GradeClass.Run(new(dealt, ReturnedFiles.Of([.. dealt.Students.Select(student => new Upload($"{student.Who.Id}.xlsx", () => new MemoryStream(SmallClass.Filled(dealt, student))))])), Run.Unwatched).Grades;
         Assert.Equal([true, false], grades.Students.Select(student => HtmlPages.Feedback(student, dealt).Contains("brief large-print\"", StringComparison.Ordinal)));
         Assert.DoesNotContain("name-ada-berg", string.Concat(HtmlPages.FeedbackToPrint(grades, _ => null)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Practice_is_in_large_print_too_and_so_is_what_follows_grading()
+    {
+        var dealt = Deal(Adas).Dealt;
+        Assert.Equal([true, false], dealt.Students.Select(student => HtmlPages.SelfCheck(dealt, student).Contains("self-check large-print\"", StringComparison.Ordinal)));
+
+        var grades = GradeClass.Run(new(dealt, ReturnedFiles.Of([.. dealt.Students.Select(student => new Upload($"{student.Who.Id}.xlsx", () => new MemoryStream(DealtWorkbookWriter.Write(dealt, student))))])), Run.Unwatched).Grades;
+        var practice = MakeFollowUp.Run(new(dealt, grades, new([], 30, 7)), Run.Unwatched).Model!.Dealt;
+        Assert.Equal([(true, 0.25m, null), (false, 0m, (DueMoment?)null)], practice.Students.Select(Arranged));
     }
 
     private static (bool, decimal, DueMoment?) Arranged(DealtStudent student) => (student.LargePrint, student.ExtraTime, student.Due);
