@@ -13,6 +13,9 @@ internal static partial class Sentences
         .. Blocks(html).SelectMany(block => StartsLow(block) ? [block.Text] : InTheMiddle().Matches(block.Text).Select(match => match.Value)),
     ];
 
+    /// <summary>Sentences that touch the one before: a space between two pieces of a page was lost.</summary>
+    public static IReadOnlyList<string> Touching(string html) => [.. Blocks(html).SelectMany(block => Touch().Matches(block.Text).Select(match => match.Value))];
+
     private static bool StartsLow((string Tag, string Text) block) =>
         Low().IsMatch(block.Text) && !FileName().IsMatch(block.Text) && (block.Tag is "p" or "caption" or "figcaption" or "h1" or "h2" or "h3" or "h4" or "summary" || SentenceEnd().IsMatch(block.Text));
 
@@ -54,4 +57,7 @@ internal static partial class Sentences
     /// <summary>After a word of two letters or more, so that “e.g. this” and initials are no end.</summary>
     [GeneratedRegex(@"(?<=[a-zà-ÿ0-9%)][a-zà-ÿ0-9%)])[.!?]”? [a-zà-ÿ][^ ]*")]
     private static partial Regex InTheMiddle();
+
+    [GeneratedRegex(@"[a-zà-ÿ)%]{2}[.!?][A-ZÀ-Þ][a-zà-ÿ]+\b(?![.@(])")]
+    private static partial Regex Touch();
 }

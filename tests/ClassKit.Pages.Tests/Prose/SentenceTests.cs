@@ -11,6 +11,19 @@ public sealed class SentenceTests
             Assert.Equal((file, ""), (file, string.Join('\n', Sentences.BeginningLow(page))));
     }
 
+    [Fact]
+    public void No_sentence_touches_the_one_before()
+    {
+        foreach (var (file, page) in SamplePages.All)
+            Assert.Equal((file, ""), (file, string.Join('\n', Sentences.Touching(page))));
+    }
+
+    [Theory]
+    [InlineData("<p>It is so.<a href=\"#a\">Read it.</a></p>", "so.Read")]
+    [InlineData("<p>It is so. <a href=\"#a\">Read it.</a></p>", "")]
+    [InlineData("<p>It is so.</p><p>Read it.</p>", "")]
+    public void Touching_sentences_are_seen(string html, string touching) => Assert.Equal(touching, string.Join('\n', Sentences.Touching(html)));
+
     [Theory]
     [InlineData("<p>it begins low.</p>", "it begins low.")]
     [InlineData("<p>It ends. and goes on.</p>", ". and")]
