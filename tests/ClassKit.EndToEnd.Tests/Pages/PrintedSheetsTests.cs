@@ -58,6 +58,29 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         Assert.True(failures.Count == 0, string.Join('\n', failures));
     }
 
+    /// <summary>A class that prints on Letter (ANSI/ASME Y14.1: 8.5 in × 11 in, 612 × 792 points) has pages set for it, sheets on their side too.</summary>
+    [Fact]
+    public async Task A_pack_for_a_class_with_Letter_takes_no_more_sides()
+    {
+        var profile = File.ReadAllText(Checkout.Demo.Class);
+        File.WriteAllText(_folder.Of("class.md"), profile.Replace("paper: A4", "paper: Letter", StringComparison.Ordinal).Replace("prices: prices.md\n", "", StringComparison.Ordinal));
+        ClassKitRun.Of("pack", Checkout.Demo.Lesson, "--class", _folder.Of("class.md"), "--out", _folder.Of("pack")).Done();
+        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
+        var failures = new List<string>();
+        foreach (var (kind, most) in Sides.Where(kind => kind.Key.StartsWith("pack/", StringComparison.Ordinal)))
+        {
+            await page.GotoAsync(new Uri(_folder.Of(Path.ChangeExtension(kind, null) + ".html")).AbsoluteUri);
+            var pdf = _folder.Of("page.pdf");
+            await page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true });
+            var sides = PageSize().Matches(Tool.PdfToText.Run("-bbox", pdf, "-")).Select(match => match.Groups.Values.Skip(1).Select(length => double.Parse(length.Value, CultureInfo.InvariantCulture)).Order().ToArray()).ToList();
+            if (sides.Count > most) failures.Add($"{kind} takes {sides.Count} sides, and {most} were promised");
+            if (!sides.All(side => Math.Abs(side[0] - 612) < 1.5 && Math.Abs(side[1] - 792) < 1.5)) failures.Add($"{kind} is not all on Letter");
+        }
+
+        Assert.True(failures.Count == 0, string.Join('\n', failures));
+    }
+
     /// <summary>The demo class prints on A4: 210 mm × 297 mm (ISO 216) is 595.3 × 841.9 points, and nobody has to set it.</summary>
     [Fact]
     public async Task A_page_prints_on_the_paper_of_the_class_by_itself()
