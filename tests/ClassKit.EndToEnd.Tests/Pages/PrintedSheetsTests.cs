@@ -62,6 +62,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
     [Fact]
     public async Task A_pack_for_a_class_with_Letter_takes_no_more_sides()
     {
+        Tool.PdfToText.Require();
         var profile = File.ReadAllText(Checkout.Demo.Class);
         File.WriteAllText(_folder.Of("class.md"), profile.Replace("paper: A4", "paper: Letter", StringComparison.Ordinal).Replace("prices: prices.md\n", "", StringComparison.Ordinal));
         ClassKitRun.Of("pack", Checkout.Demo.Lesson, "--class", _folder.Of("class.md"), "--out", _folder.Of("pack")).Done();

@@ -15,7 +15,6 @@ internal static class Kitchens
         ["short period"] = new(() => BuiltPack.Adapted(Three, "class.md", "period: 100 min")),
         ["high and warm"] = new(() => BuiltPack.Adapted(Three, "class.md", "altitude: 2400 m", "kitchen temperature: 27 °C", "refrigerator: 3 °C", "teams: 5", "ovens: 2", "units: us")),
         ["by the clock, adjusted"] = new(() => BuiltPack.Adapted(Quick, "mountain-class.md", "starts: 09:30", "altitude: 1609 m", "altitude formulas: adjusted", "teams: 6", "students: 24", "ovens: 2", "oven places: 6", "period: 150 min")),
-        ["rolls up high"] = new(() => BuiltPack.Adapted("one-dough-three-clocks", "long-morning-class.md", "altitude: 2100 m")),
         ["at the sea"] = new(() => BuiltPack.Adapted(Quick, "mountain-class.md", "altitude: 5 m", "teams: 3", "students: 12", "ovens: 1", "oven places: 6", "period: 180 min", "refrigerator: 5 °C")),
     };
 
