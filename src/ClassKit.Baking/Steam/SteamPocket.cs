@@ -66,7 +66,7 @@ public static class SteamPocket
             return new Explanation(
                 "Share of the dough's water",
                 [
-                    new("all the water", "dough × all water / total %", $"{Figures.Grams(dough)} × {Figures.Show(DoughWater.AllWaterPercent(formula))} / {Figures.Show(formula.TotalPercent)}", Figures.Grams(water)),
+                    new("all the water", "dough × all water / total %", $"{Figures.Grams(dough)} × {Figures.Exact(DoughWater.AllWaterPercent(formula), 1)} / {Figures.Exact(formula.TotalPercent, 1)}", Figures.Grams(water)),
                     PerGram(pressure),
                     new("as steam", "hollow / room of a gram of steam", $"{Figures.Millilitres(hollow)} / {Figures.Show(LitresPerGram(pressure))} L/g", Figures.Grams(needed)),
                     new("share", "as steam / all the water", $"{Figures.Grams(needed)} / {Figures.Grams(water)}", Figures.Percent(share)),
