@@ -28,6 +28,7 @@ if (job) {
 
 document.addEventListener("submit", event => {
   const form = event.target;
+  if (event.submitter?.formTarget) return;
   if (form.dataset.sent) { event.preventDefault(); return; }
   form.dataset.sent = "yes";
   setTimeout(() => delete form.dataset.sent, 4000);
@@ -53,5 +54,25 @@ for (const box of document.querySelectorAll("[data-filter]")) {
   box.addEventListener("input", () => {
     const sought = box.value.trim().toLowerCase();
     for (const row of rows) row.hidden = !row.textContent.toLowerCase().includes(sought);
+  });
+}
+
+for (const link of document.querySelectorAll("[data-line]")) link.addEventListener("click", event => {
+  const field = document.getElementById(link.hash.slice(1));
+  const lines = field.value.split("\n");
+  const from = lines.slice(0, link.dataset.line - 1).join("\n").length + (link.dataset.line > 1 ? 1 : 0);
+  event.preventDefault();
+  field.focus();
+  field.setSelectionRange(from, from + (lines[link.dataset.line - 1] ?? "").length);
+  field.scrollTop = (link.dataset.line - 4) * parseFloat(getComputedStyle(field).lineHeight);
+});
+
+// The page beside a text follows a while after the last letter.
+for (const button of document.querySelectorAll("[data-preview]")) {
+  let waiting;
+  const show = () => button.form.requestSubmit(button);
+  for (const field of button.form.querySelectorAll("textarea, select")) field.addEventListener("input", () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(show, 1500);
   });
 }

@@ -16,15 +16,15 @@ internal static class TermRecord
     public static JobOrder Enter(Visit visit, ClassEntry known, TermEntry term) => new($"Put {term.Title} on record", PageOf(known, term), term.Title, Work(visit, (record, author, run) => Entered(record, author, term, run)));
 
     /// <summary>Puts it on record and says what freezing it would come to.</summary>
-    public static JobOrder Look(Visit visit, ClassEntry known, TermEntry term) => new($"See what freezing {term.Title} comes to", PageOf(known, term) + "/freeze", "Freeze the grades", Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: false)));
+    public static JobOrder Look(Visit visit, ClassEntry known, TermEntry term) => new($"See what freezing {term.Title} comes to", PageOf(known, term) + "/freeze", "Freeze the grades", Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: false), "Nothing is frozen yet. This is what it would come to:"));
 
     /// <summary>Keeps its grades as they are given out.</summary>
     public static JobOrder Freeze(Visit visit, ClassEntry known, TermEntry term) => new($"Freeze the grades of {term.Title}", PageOf(known, term), term.Title, Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: true)));
 
-    private static Func<Run, JobEnd> Work(Visit visit, Func<TeachingRecord, Author, Run, Produced> work)
+    private static Func<Run, JobEnd> Work(Visit visit, Func<TeachingRecord, Author, Run, Produced> work, string? nothing = null)
     {
         var (folder, author) = (visit.Folder.Root, visit.Author(visit.Typed("why")));
-        return run => JobEnd.Of(Produced.Within(RecordPlace.Open(folder, author.Now, mayBegin: true), record => work(record, author, run)));
+        return run => Produced.Within(RecordPlace.Open(folder, author.Now, mayBegin: true), record => work(record, author, run)) is var made && nothing is not null ? JobEnd.Would(made, nothing) : JobEnd.Of(made);
     }
 
     private static Produced Entered(TeachingRecord record, Author author, TermEntry term, Run run)

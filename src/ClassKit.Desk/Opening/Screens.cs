@@ -39,6 +39,7 @@ internal static class Screens
         KitchenScreen.AddTo(routes);
         RosterScreen.AddTo(routes);
         TextScreen.AddTo(routes);
+        PreviewScreen.AddTo(routes);
         SumsScreen.AddTo(routes);
     }
 }

@@ -49,7 +49,7 @@ internal static class PeopleScreen
     {
         var (folder, author, page) = (visit.Folder.Root, visit.Author(visit.Typed("why")), $"people/{person.Class.Key}/{person.Who.Id}");
         return new(isMeant ? $"Erase {person.Who.Shown} from the record" : $"See what erasing {person.Who.Shown} comes to", isMeant ? page : page + "/erase", isMeant ? person.Who.Shown : "Erase, or not",
-            run => JobEnd.Of(OnRecord(folder, author.Now, record => Produced.Of(EraseStudent.Run(new(record, author, person.Who.Id, isMeant), run), EraseStudent.Write))));
+            run => OnRecord(folder, author.Now, record => Produced.Of(EraseStudent.Run(new(record, author, person.Who.Id, isMeant), run), EraseStudent.Write)) is var made && isMeant ? JobEnd.Of(made) : JobEnd.Would(made, "Nothing was erased yet. This is what it would come to:"));
     }
 
     private static Produced OnRecord(string folder, DateTimeOffset now, Func<TeachingRecord, Produced> work) => Produced.Within(RecordPlace.Open(folder, now, mayBegin: false), work);

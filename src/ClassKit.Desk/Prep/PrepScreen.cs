@@ -16,7 +16,7 @@ internal static class PrepScreen
     {
         routes.LookInside("lessons/{class}", visit => visit.InClass(known => visit.Show<LessonsPage>((nameof(LessonsPage.Class), known), (nameof(LessonsPage.Lessons), visit.Folder.Lessons()))));
         routes.LookInside("lessons/{class}/{lesson}", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack
-            ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Pack), pack), (nameof(TrayPage.Shown), visit.Typed("page")))
+            ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Prepared), pack), (nameof(TrayPage.Shown), visit.Typed("page")))
             : Prepare(visit, known, lesson)));
         routes.LookInside("lessons/{class}/{lesson}/page/{file}", visit => visit.InLesson((known, lesson) => File(visit, Kept(visit, known, lesson), visit.Step("file"))));
         routes.TakeInside("lessons/{class}/{lesson}/tray", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? Tray(visit, lesson, pack) : Prepare(visit, known, lesson)));
@@ -30,7 +30,7 @@ internal static class PrepScreen
     }
 
     /// <summary>The pack as it was computed, if nothing that it was computed from has changed.</summary>
-    private static IReadOnlyList<PreparedFile>? Kept(Visit visit, ClassEntry known, LessonEntry lesson) => visit.Desk.Kept.Get<IReadOnlyList<PreparedFile>>(NameOf(known, lesson), visit.Folder.Stamp());
+    private static PreparedLesson? Kept(Visit visit, ClassEntry known, LessonEntry lesson) => visit.Desk.Kept.Get<PreparedLesson>(NameOf(known, lesson), visit.Folder.Stamp());
 
     private static Task Prepare(Visit visit, ClassEntry known, LessonEntry lesson)
     {
@@ -41,22 +41,22 @@ internal static class PrepScreen
             if (!request.Succeeded) return JobEnd.Nothing(request.Problems);
             var pack = BuildPack.Run(request.Model, run);
             if (!pack.Succeeded) return JobEnd.Nothing(pack.Problems);
-            kept.Put(NameOf(known, lesson), stamp, PreparedFile.Of(pack.Model));
+            kept.Put(NameOf(known, lesson), stamp, PreparedLesson.Of(pack.Model));
             return JobEnd.Well;
         })
         { GoesOn = true });
     }
 
-    private static Task File(Visit visit, IReadOnlyList<PreparedFile>? pack, string? asked)
+    private static Task File(Visit visit, PreparedLesson? pack, string? asked)
     {
-        if (pack?.FirstOrDefault(one => one.Entry.FileName == asked) is not { } file) return visit.Nothing();
+        if (pack?.Files.FirstOrDefault(one => one.Entry.FileName == asked) is not { } file) return visit.Nothing();
         return file.IsPage ? visit.Sheet(System.Text.Encoding.UTF8.GetString(file.Content)) : visit.Download(file.Entry.FileName, "application/octet-stream", file.Content);
     }
 
-    private static Task Tray(Visit visit, LessonEntry lesson, IReadOnlyList<PreparedFile> pack)
+    private static Task Tray(Visit visit, LessonEntry lesson, PreparedLesson pack)
     {
         var ticked = visit.All("file");
-        var chosen = pack.Where(file => ticked.Contains(file.Entry.FileName)).ToList();
+        var chosen = pack.Files.Where(file => ticked.Contains(file.Entry.FileName)).ToList();
         return chosen.Count == 0 ? visit.GoTo($"{visit.Place.Here[..^"/tray".Length]}") : ZipAnswer.Of(visit, $"{lesson.Key}.zip", chosen.Select(file => (file.Entry.FileName, (Func<byte[]>)(() => file.Content))));
     }
 

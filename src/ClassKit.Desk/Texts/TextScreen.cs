@@ -26,7 +26,7 @@ internal static class TextScreen
     }
 
     private static Task Show(Visit visit, TextEntry entry, OwnText text, string typed, IReadOnlyList<Diagnostic> told, string? stamp = null, bool isOld = false) => visit.Show<TextPage>(
-        (nameof(TextPage.Entry), entry), (nameof(TextPage.Typed), typed), (nameof(TextPage.Stamp), stamp ?? text.Stamp), (nameof(TextPage.Problems), told), (nameof(TextPage.InTheFile), isOld ? text.Text : null));
+        (nameof(TextPage.Entry), entry), (nameof(TextPage.Typed), typed), (nameof(TextPage.Stamp), stamp ?? text.Stamp), (nameof(TextPage.Problems), told), (nameof(TextPage.InTheFile), isOld ? text.Text : null), (nameof(TextPage.Classes), entry.Lesson is null ? [] : visit.Folder.Classes()));
 
     /// <summary>What is said of the file, and of the lesson that it belongs to.</summary>
     private static IReadOnlyList<Diagnostic> Told(TextEntry entry, byte[] content)
@@ -36,6 +36,7 @@ internal static class TextScreen
         return [.. check.Problems.Concat(check.Doubts).Where(problem => problem.Weight != Weight.Noted)];
     }
 
-    private static Task With(Visit visit, Func<TextEntry, OwnText, Task> answer) =>
+    /// <summary>Answers for the file that the address names.</summary>
+    public static Task With(Visit visit, Func<TextEntry, OwnText, Task> answer) =>
         visit.Folder.Texts().FirstOrDefault(entry => entry.Key == visit.Step("file")) is { } found && OwnText.Read(found.Path) is { } text ? answer(found, text) : visit.Nothing();
 }

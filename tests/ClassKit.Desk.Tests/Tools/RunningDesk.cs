@@ -13,7 +13,7 @@ namespace ClassKit.Desk.Tests.Tools;
 public sealed class RunningDesk : IAsyncLifetime
 {
     /// <summary>So small that a test exceeds them at once.</summary>
-    private static readonly UploadLimits Small = new() { Form = 64 << 10, HandIn = 8 << 20, Files = 60, SlowestPerSecond = 20_000, Grace = TimeSpan.FromSeconds(1.1) };
+    private static readonly UploadLimits Small = new() { Form = 128 << 10, HandIn = 8 << 20, Files = 60, SlowestPerSecond = 20_000, Grace = TimeSpan.FromSeconds(1.1) };
 
     /// <summary>The day on which all this happens.</summary>
     public static DateTimeOffset Now { get; } = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
@@ -76,6 +76,12 @@ public sealed class RunningDesk : IAsyncLifetime
     public async Task<string> DoneAsync(string path, params (string Name, string Value)[] fields)
     {
         using var answer = await Client.SendAsync(Request(path, fields));
+        return await OverAsync(answer);
+    }
+
+    /// <summary>The same of work that an answer leads to.</summary>
+    public async Task<string> OverAsync(HttpResponseMessage answer)
+    {
         var job = answer.Headers.Location!.ToString();
         job = job[job.IndexOf("jobs/", StringComparison.Ordinal)..];
         while ((await PageAsync(job + "/now")).Contains("\"isOpen\":true", StringComparison.Ordinal)) await Task.Delay(20);

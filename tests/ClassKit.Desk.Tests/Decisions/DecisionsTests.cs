@@ -1,0 +1,63 @@
+using System.IO.Compression;
+using System.Net;
+using System.Text.RegularExpressions;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Tests.Tools;
+
+namespace ClassKit.Desk.Tests.Decisions;
+
+/// <summary>Decisions on the invented class's work: several at once under one reason, taken back together, and files that say from whom they are only once somebody says it.</summary>
+public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk>
+{
+    private const string Round = "rounds/class/01-one-tin-three-lifts";
+
+    [Fact]
+    public async Task Several_are_decided_at_once_and_taken_back_together()
+    {
+        await desk.DoneAsync("rounds/class/try", ("lesson", "one-tin-three-lifts"), ("seed", "2026"));
+        await desk.DoneAsync("rounds/class/deal");
+        await WhatStudentsGetIsTheirWorkbooksAlone();
+        await desk.DoneAsync(Round + "/returns/invented");
+        var page = await desk.PageAsync(Round + "/decisions");
+        Assert.Contains("To decide 19", page, StringComparison.Ordinal);
+        Assert.Equal(1, Regex.Count(page, "<strong>Look for:</strong>"));
+        var part = Regex.Match(page, "name=\"part\" value=\"(?<part>[^\"]*)\"").Groups["part"].Value;
+
+        using (var wrong = await desk.Client.SendAsync(desk.Request(Round + "/decisions/decide", ("part", part), ("points.amara-osei", "2"), ("points.aroha-ngata", "3"), ("reason", "Fits the tray"))))
+        {
+            var said = WebUtility.HtmlDecode(await wrong.Content.ReadAsStringAsync());
+            Assert.Contains("The points of Aroha Ngata are `3`", said, StringComparison.Ordinal);
+            Assert.Contains("value=\"Fits the tray\"", said, StringComparison.Ordinal);
+        }
+        var corrections = Path.Combine(Dealt.Graded, "corrections.csv");
+        Assert.False(File.Exists(corrections));
+
+        await desk.DoneAsync(Round + "/decisions/decide", ("part", part), ("points.amara-osei", "2"), ("points.aroha-ngata", "1,5"), ("reason.aroha-ngata", "No sign is named"), ("points.bao-nguyen", "0"), ("reason", "Fits the tray"));
+        Assert.Equal(
+            ["student,part,points,reason", $"amara-osei,{part},2,Fits the tray", $"aroha-ngata,{part},1.5,No sign is named", $"bao-nguyen,{part},0,Fits the tray"],
+            await File.ReadAllLinesAsync(corrections));
+        Assert.Contains("To decide 16", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+
+        await desk.DoneAsync(Round + "/decisions/undo", ("back", part + ".amara-osei"), ("back", part + ".bao-nguyen"));
+        Assert.Equal(["student,part,points,reason", $"aroha-ngata,{part},1.5,No sign is named"], await File.ReadAllLinesAsync(corrections));
+        Assert.Contains("To decide 18", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+
+        await File.WriteAllTextAsync(Path.Combine(Dealt.Returned, "scan 0001.xlsx"), "no workbook");
+        await desk.DoneAsync(Round + "/returns/judge");
+        Assert.Contains("scan 0001.xlsx", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+        await desk.DoneAsync(Round + "/decisions/whose", ("file", "scan 0001.xlsx"), ("student", "rosa-whitehorse"));
+        Assert.True(File.Exists(Path.Combine(Dealt.Returned, "rosa-whitehorse scan 0001.xlsx")));
+        Assert.Matches("Rosa Whitehorse</a></th><td>a file that cannot be read", Regex.Replace(await desk.PageAsync(Round + "/returns"), @">\s+<", "><"));
+        Assert.Equal(404, await desk.StatusAsync(desk.Request(Round + "/decisions/whose", ("file", "../graded/grades.json"), ("student", "rosa-whitehorse"))));
+    }
+
+    private async Task WhatStudentsGetIsTheirWorkbooksAlone()
+    {
+        using var answer = await desk.Client.SendAsync(desk.Request(Round + "/zip/workbooks", null));
+        await using var zip = new ZipArchive(await answer.Content.ReadAsStreamAsync());
+        Assert.Equal(Directory.EnumerateFiles(Path.Combine(Dealt.Dealt, "workbooks")).Select(Path.GetFileName).Order(StringComparer.Ordinal), zip.Entries.Select(entry => entry.FullName).Order(StringComparer.Ordinal));
+        Assert.Equal(24, zip.Entries.Count);
+    }
+
+    private Round Dealt => desk.Folder.Round(desk.Folder.Class("class")!, "01-one-tin-three-lifts")!;
+}
