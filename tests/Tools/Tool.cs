@@ -25,6 +25,8 @@ internal sealed class Tool
 
     public static Tool RWithPsych { get; } = new("r-cran-psych", Directory.Exists("/usr/lib/R/site-library/psych") ? ["/usr/bin/Rscript"] : []);
 
+    public static Tool RWithErm { get; } = new("r-cran-erm", Directory.Exists("/usr/lib/R/site-library/eRm") ? ["/usr/bin/Rscript"] : []);
+
     /// <summary>The program; where it is missing the test is skipped, or fails if the environment says that tools are compulsory.</summary>
     public string Require()
     {
