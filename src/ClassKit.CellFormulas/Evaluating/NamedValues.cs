@@ -12,12 +12,16 @@ public sealed class NamedValues
     private readonly Interpreter _interpreter;
 
     /// <param name="names">What each name stands for, whatever its letter case.</param>
-    public NamedValues(IReadOnlyDictionary<string, CellValue> names)
+    /// <param name="steps">The most that one tree may take; past it it gives no number.</param>
+    public NamedValues(IReadOnlyDictionary<string, CellValue> names, int steps = EvaluationLimits.DefaultSteps)
     {
         ArgumentNullException.ThrowIfNull(names);
-        _run = new(EvaluationLimits.Default, DateSystem.From1900);
+        _run = new(EvaluationLimits.Default with { Steps = steps }, DateSystem.From1900);
         _interpreter = new(_run, new NoCells(_run), new GivenNames(_run, names));
     }
+
+    /// <summary>How many steps all trees together have taken.</summary>
+    public long Spent { get; private set; }
 
     /// <summary>The number that a tree gives, or null if it gives anything else.</summary>
     /// <param name="root">The tree.</param>
@@ -27,6 +31,7 @@ public sealed class NamedValues
         _run.Start(CancellationToken.None);
         _run.Meter.Reset(long.MaxValue);
         var value = _run.Within(() => _interpreter.Operand(root), CellError.Value);
+        Spent += _run.Meter.Spent;
         return !_run.Halted && CellResult.Of(value) is { IsNumber: true, Number: var number } && double.IsFinite(number) ? number : null;
     }
 }

@@ -47,12 +47,12 @@ internal sealed class NearMissFinder
         return NearMissSearch.OfNumber(_table, [.. grounds.Select(earlier => KeyValues.Names(dealt.Right.Givens, earlier))], number) is { } found ? Of(found, isShown: false) : null;
     }
 
-    /// <summary>The formula over the exercise's names, if it does there what it does in the cells.</summary>
+    /// <summary>The formula over the exercise's names, if it does there what it does in the cells, and with little work: everybody else's numbers are put into it later.</summary>
     public CellFormula? InNames(TriedAnswer answer)
     {
         if (_returned.InNames(answer.Part) is not { } formula) return null;
         var values = answer.Values(answer.OnRight);
-        return Names(answer.OnRight).Zip(values).All(pair => pair.Second.IsNumber && new NamedValues(pair.First).Number(formula.Root) is { } value && SameNumber.Is(pair.Second.Number, value)) ? formula : null;
+        return Names(answer.OnRight).Zip(values).All(pair => pair.Second.IsNumber && new NamedValues(pair.First, SearchBudget.OneFormula).Number(formula.Root) is { } value && SameNumber.Is(pair.Second.Number, value)) ? formula : null;
     }
 
     private static List<double>? Numbers(Behaviour behaviour) => behaviour.Values.All(value => value is not null) ? [.. behaviour.Values.Select(value => value!.Value)] : null;

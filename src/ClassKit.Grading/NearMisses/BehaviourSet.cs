@@ -23,9 +23,10 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
     /// <summary>The first of those that behave alike: numbers on all inputs, and not the same number on all.</summary>
     public IEnumerable<Neighbour> Distinct(IEnumerable<Neighbour> neighbours, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> names)
     {
-        List<NamedValues> evaluators = [.. names.Select(one => new NamedValues(one))];
+        List<NamedValues> evaluators = [.. names.Select(one => new NamedValues(one, SearchBudget.OneFormula))];
         foreach (var neighbour in neighbours)
         {
+            if (evaluators.Sum(one => one.Spent) > SearchBudget.OneKey) yield break;
             if (Values(neighbour, evaluators) is not { } values || !IsNew(values)) continue;
             _known.Add(values);
             yield return neighbour;

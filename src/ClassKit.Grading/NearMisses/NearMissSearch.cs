@@ -56,7 +56,7 @@ internal static class NearMissSearch
     {
         for (var trial = 0; trial < trials.Count; trial++)
         {
-            if (new NamedValues(trials[trial]).Number(neighbour.Root) is not { } value || !isThat(value, values[trial])) return false;
+            if (new NamedValues(trials[trial], SearchBudget.OneFormula).Number(neighbour.Root) is not { } value || !isThat(value, values[trial])) return false;
         }
         return true;
     }

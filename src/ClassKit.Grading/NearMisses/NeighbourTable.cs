@@ -43,7 +43,7 @@ internal sealed class NeighbourTable
     /// <summary>What a neighbour gives for some names.</summary>
     public static IReadOnlyList<double?> Values(IReadOnlyList<Neighbour> neighbours, IReadOnlyDictionary<string, CellValue> names)
     {
-        var values = new NamedValues(names);
+        var values = new NamedValues(names, SearchBudget.OneFormula);
         return [.. neighbours.Select(neighbour => values.Number(neighbour.Root))];
     }
 

@@ -10,7 +10,7 @@ internal static class Neighbours
     /// <summary>All of them, those that are told first before others: the likelier family, and then from the whole formula inwards. Some behave alike.</summary>
     public static IReadOnlyList<Neighbour> Of(FormulaNode root, IReadOnlyList<SheetQuantity> sheet) =>
     [
-        .. Place.In(root).SelectMany(place => At(place, sheet)).Concat(OperationEdits.AsTyped(root)).Concat(WholeEdits.Of(root, sheet)).OrderBy(neighbour => neighbour.Family),
+        .. Place.In(root).Take(SearchBudget.Places).SelectMany(place => At(place, sheet)).Concat(OperationEdits.AsTyped(root)).Concat(WholeEdits.Of(root, sheet)).OrderBy(neighbour => neighbour.Family),
     ];
 
     private static IEnumerable<Neighbour> At(Place place, IReadOnlyList<SheetQuantity> sheet) =>

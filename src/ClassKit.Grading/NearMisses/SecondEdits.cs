@@ -25,10 +25,11 @@ internal sealed class SecondEdits
     public SecondEdits(IReadOnlyList<Neighbour> first, IReadOnlyList<SheetQuantity> sheet, Variant input, IReadOnlyDictionary<string, CellValue> names)
     {
         Input = input;
-        var values = new NamedValues(names);
+        var values = new NamedValues(names, SearchBudget.OneFormula);
         foreach (var neighbour in first.Where(one => one.Family < EditFamily.Doubled).Take(MostFirst)
             .SelectMany(one => Neighbours.Of(one.Root, sheet).Where(other => other.Family <= EditFamily.Doubled).Select(other => After(one, other))).Take(MostSecond))
         {
+            if (values.Spent > SearchBudget.OneKey) break;
             if (values.Number(neighbour.Root) is not { } value || value == 0) continue;
             var key = KeyOf(value);
             if (!_byValue.TryGetValue(key, out var alike)) _byValue[key] = alike = [];

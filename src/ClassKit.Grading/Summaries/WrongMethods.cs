@@ -53,7 +53,7 @@ public static class WrongMethods
     {
         var wrong = part.Wrong;
         if (wrong.Count < Fewest) return [];
-        List<NamedValues> tried = [.. part.First.Select(given => new NamedValues(given.Names()))];
+        List<NamedValues> tried = [.. part.First.Select(given => new NamedValues(given.Names(), SearchBudget.OneFormula))];
         var groups = new List<Group>();
         var known = new Dictionary<string, Group>(StringComparer.Ordinal);
         foreach (var (given, formula, edits) in wrong.Select(given => (given, Formula: Method(given.Answer, out var edits), edits)).Where(one => one.Formula is not null))
@@ -62,6 +62,8 @@ public static class WrongMethods
             if (!known.TryGetValue(formula!.Text, out var group))
             {
                 List<double?> values = [.. tried.Select(names => names.Number(formula.Root))];
+                // What gives no number anywhere, or is too much work, does nothing that could be held against another.
+                if (values.TrueForAll(value => value is null)) continue;
                 group = groups.Find(other => other.Values.Zip(values).All(pair => pair is { First: { } one, Second: { } two } ? SameNumber.Is(one, two) : pair.First is null && pair.Second is null));
                 if (group is null) groups.Add(group = new(formula, values));
                 known[formula.Text] = group;
@@ -109,7 +111,7 @@ public static class WrongMethods
         public Dictionary<string, CellValue> Names() => KeyValues.Names(Seat.GivensOf(Answer.Exercise.Id), Seat.AnswersOf(Answer.Exercise.Id));
 
         public bool Fits(CellFormula method) => new[] { Names(), KeyValues.Names(Seat.GivensOf(Answer.Exercise.Id), Seat.AnswersOf(Answer.Exercise.Id).Concat(Answer.OwnEarlierAnswers)) }
-            .Any(names => KeyValues.Number(method, names) is { } value && SameNumber.IsWritten(Answer.Value.Number, value));
+            .Any(names => new NamedValues(names, SearchBudget.OneFormula).Number(method.Root) is { } value && SameNumber.IsWritten(Answer.Value.Number, value));
     }
 
     private sealed class Group(CellFormula formula, IReadOnlyList<double?> values)

@@ -48,6 +48,20 @@ public sealed class WrongMethodsTests
     public void A_group_near_the_key_says_what_it_has_otherwise_and_one_far_from_it_says_nothing() =>
         Assert.Equal([true, false], Found.Select(method => method.Edits.Count == 0));
 
+    /// <summary>Everybody's numbers are put into everybody's formula: one that is made to be much work is held against nobody's, whatever it gives.</summary>
+    [Theory]
+    [InlineData(9, 1)]
+    [InlineData(9000, 0)]
+    public void A_formula_that_is_much_work_is_in_no_group(int values, int groups) =>
+        Assert.Equal(groups, WrongMethods.In(ClassGrader.Grade(Class, Class.Students.Take(2).Select(seat => Slow(seat, values).As($"{seat.Who.Id}.xlsx")))).Count);
+
+    private static ReturnedBook Slow(DealtStudent seat, int values)
+    {
+        var book = new ReturnedBook(seat);
+        book.Answer("sum", DoughTemperatureExercise.Exercise.Parts[0].Key.Text);
+        return book.Answer("temperature", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"=want*flour/room+tap+0*SUM(SEQUENCE({values}))"));
+    }
+
     [Fact]
     public void Groups_that_might_tell_who_is_meant_stay_out() => Assert.Empty(Of(WrongMethods.FewestWithoutNames));
 }

@@ -9,7 +9,7 @@ namespace ClassKit.Grading.NearMisses.Families;
 internal static class OperationEdits
 {
     /// <summary>Another sign typed in a formula as it stands: what it takes to itself then follows the order of operations.</summary>
-    public static IEnumerable<Neighbour> AsTyped(FormulaNode root) => Place.In(CellFormula.OfTree(root).Root).SelectMany(place => place.Node is not BinaryNode binary || !Tree.IsArithmetic(binary.Operator)
+    public static IEnumerable<Neighbour> AsTyped(FormulaNode root) => Place.In(CellFormula.OfTree(root).Root).Take(SearchBudget.Places).SelectMany(place => place.Node is not BinaryNode binary || !Tree.IsArithmetic(binary.Operator)
         ? []
         : Four.Where(op => op != binary.Operator && binary.Operator != BinaryOperator.Power).Select(other => new Neighbour(
             CellFormula.OfWritten(place.Put(binary with { Operator = other })).Shape, EditFamily.OtherSignTyped,
