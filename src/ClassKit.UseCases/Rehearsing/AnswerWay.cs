@@ -21,6 +21,15 @@ public enum AnswerWay
     /// <summary>The right formula with one given typed as a number.</summary>
     PartlyTyped,
 
+    /// <summary>The right number within a formula that only looks like one.</summary>
+    HardCoded,
+
+    /// <summary>The right formula with a blank before it, so that it stays a text.</summary>
+    LeftAsText,
+
+    /// <summary>A number that fills the cell and that many methods, or none, would give: 0 or 1.</summary>
+    Filler,
+
     /// <summary>A known wrong method as a formula.</summary>
     WrongTurn,
 

@@ -11,8 +11,8 @@ internal sealed record InventedStudent(Student Student, double Ability)
     // Rates of what goes wrong are working figures, common practice, no source; they add up to 1.
     private static readonly (AnswerWay Way, double Share)[] WhenUnsure =
     [
-        (AnswerWay.WrongTurn, 0.30), (AnswerWay.WrongTurnTyped, 0.07), (AnswerWay.UnlistedTurn, 0.08), (AnswerWay.Slip, 0.18), (AnswerWay.Typed, 0.13), (AnswerWay.Blank, 0.12),
-        (AnswerWay.PartlyTyped, 0.05), (AnswerWay.TypedWithUnit, 0.03), (AnswerWay.DivisionByZero, 0.02), (AnswerWay.Words, 0.02),
+        (AnswerWay.WrongTurn, 0.30), (AnswerWay.WrongTurnTyped, 0.07), (AnswerWay.UnlistedTurn, 0.08), (AnswerWay.Slip, 0.13), (AnswerWay.Typed, 0.13), (AnswerWay.Blank, 0.12),
+        (AnswerWay.PartlyTyped, 0.05), (AnswerWay.TypedWithUnit, 0.03), (AnswerWay.DivisionByZero, 0.02), (AnswerWay.Words, 0.02), (AnswerWay.HardCoded, 0.02), (AnswerWay.Filler, 0.02), (AnswerWay.LeftAsText, 0.01),
     ];
 
     private const double ShareInOneGo = 0.1;

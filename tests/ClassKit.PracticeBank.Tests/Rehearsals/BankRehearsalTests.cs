@@ -21,7 +21,7 @@ public sealed class BankRehearsalTests
     private const int Students = 60;
 
     /// <summary>Besides wrong turns: how the parts before and after one are answered.</summary>
-    private static readonly AnswerWay[] Otherwise = [AnswerWay.Cells, AnswerWay.OneGo, AnswerWay.Cells, AnswerWay.Typed, AnswerWay.PartlyTyped, AnswerWay.TypedWithUnit, AnswerWay.Slip, AnswerWay.Blank];
+    private static readonly AnswerWay[] Otherwise = [AnswerWay.Cells, AnswerWay.OneGo, AnswerWay.Cells, AnswerWay.Typed, AnswerWay.PartlyTyped, AnswerWay.TypedWithUnit, AnswerWay.Slip, AnswerWay.Blank, AnswerWay.HardCoded, AnswerWay.LeftAsText, AnswerWay.Filler];
 
     private static readonly MarkingScheme Marking = new("marks", "Marks", 0.4m, 1, 0, 0.6m);
 
