@@ -4,6 +4,7 @@ using ClassKit.Content.Lessons;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Layout;
 using ClassKit.UseCases.Rehearsing;
 using ClassKit.UseCases.Touring;
 using ClassKit.Workbooks.Dealing;
@@ -46,11 +47,28 @@ internal sealed class TwentyAnswers
     public byte[] Fill(DealtStudent student)
     {
         var layout = Dealt.LayOut();
-        var answers = Dealt.Exercises.SelectMany(exercise =>
-        {
-            var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
-            return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
-        });
+        return WorkbookFiller.Fill(DealtWorkbookWriter.Write(Dealt, student), Returning.Edits(layout, [.. Answered(student, layout)]));
+    }
+
+    private IEnumerable<RehearsedAnswer> Answered(DealtStudent student, PracticeLayout layout) => Dealt.Exercises.SelectMany(exercise =>
+    {
+        var sheet = new AnswerSheet(layout.Of(exercise.Id), student);
+        return exercise.Parts.Select(part => sheet.Answer(part, AnswerWay.Cells)).ToList();
+    });
+
+    /// <summary>One answer in so many is wrong, where any are.</summary>
+    public const int OneWrongIn = 4;
+
+    /// <summary>The same with a quarter of the answers wrong: near the key, two edits from it, and far from it.</summary>
+    /// <param name="student">Whose.</param>
+    /// <param name="wrongFrom">The place of the first wrong one.</param>
+    public byte[] FillQuarterWrong(DealtStudent student, int wrongFrom)
+    {
+        string[] slips = ["=({0})/2", "=(({0})/2)/100", "=1/({0})", "=({0})*1.37+0.5"];
+        var layout = Dealt.LayOut();
+        var answers = Answered(student, layout).Select((answer, at) => at % OneWrongIn == wrongFrom && answer.Content is string right && right.StartsWith('=')
+            ? answer with { Content = string.Format(System.Globalization.CultureInfo.InvariantCulture, slips[at / OneWrongIn % slips.Length], right[1..]) }
+            : answer);
         return WorkbookFiller.Fill(DealtWorkbookWriter.Write(Dealt, student), Returning.Edits(layout, [.. answers]));
     }
 
