@@ -65,6 +65,7 @@ public static class CommandLine
         BenchCommand.Create(report),
         CompareCommand.Create(report),
         SkillsCommand.Create(report),
+        DifficultyCommand.Create(report),
         WeighCommand.Create(report),
         TermExchangeCommand.Create(report),
         EnterCommand.Create(report),

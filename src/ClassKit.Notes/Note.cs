@@ -38,6 +38,17 @@ public abstract record Note
     /// <param name="Spread">The sets.</param>
     public sealed record SpreadOut(Spread Spread) : Note;
 
+    /// <summary>What the class can be expected to earn on average with what it was dealt.</summary>
+    /// <param name="Low">The lower end of a band that holds what is earned eight times in ten, in points.</param>
+    /// <param name="High">Its upper end.</param>
+    /// <param name="OutOf">Points of the parts that earlier classes were asked.</param>
+    /// <param name="Unknown">Points of the others.</param>
+    /// <param name="OfTheClass">True by what the class did before, false by what others did.</param>
+    public sealed record Expected(double Low, double High, double OutOf, double Unknown, bool OfTheClass) : Note;
+
+    /// <summary>Earlier answers were named, and none is to what was dealt.</summary>
+    public sealed record NothingExpected : Note;
+
     /// <summary>A lesson was made one file of, with all that it leads to.</summary>
     /// <param name="Bundle">The file.</param>
     /// <param name="Taken">What is in it.</param>

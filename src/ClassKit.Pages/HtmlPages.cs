@@ -10,6 +10,7 @@ using ClassKit.Lessons.Measured;
 using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Benches;
 using ClassKit.Pages.ClassPrints;
+using ClassKit.Pages.Difficulty;
 using ClassKit.Pages.Feedback;
 using ClassKit.Pages.Forms;
 using ClassKit.Pages.Keys;
@@ -28,6 +29,7 @@ using ClassKit.Pages.Terms;
 using ClassKit.Pages.Written;
 using ClassKit.Terms.Agreement;
 using ClassKit.Terms.Bench;
+using ClassKit.Terms.Difficulty;
 using ClassKit.Terms.Grades;
 using ClassKit.Terms.Outlooks;
 using ClassKit.Terms.Skills;
@@ -140,6 +142,9 @@ public static class HtmlPages
 
     /// <summary>What a class can do, skill by skill, by all its work; for the instructor.</summary>
     public static string ClassSkills(ClassSkills skills) => PageRenderer.Render<ClassSkillsPage>((nameof(ClassSkillsPage.Skills), skills));
+
+    /// <summary>How hard exercises proved in earlier classes; for the instructor.</summary>
+    public static string Difficulty(SetDifficulty set) => PageRenderer.Render<DifficultyPage>((nameof(DifficultyPage.Set), set));
 
     /// <summary>What one student can do, skill by skill.</summary>
     public static string StudentSkills(ClassSkills skills, StudentSkills student) =>

@@ -22,12 +22,15 @@ internal static class DealCommand
         var set = new SetOptions();
         var command = new Command(DealPractice.Kind, "Make every student a practice workbook with numbers of their own, and the answer key.") { lesson, roster, profile, to, seed, due, oneSheet, resit, only };
         set.AddWithSpreadTo(command);
+        var past = new PastOptions();
+        past.AddTo(command);
         command.SetAction(parsed => report.Write(
-            new(parsed.GetRequiredValue(to), DealPractice.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetRequiredValue(roster), parsed.GetValue(profile), parsed.GetValue(resit)]),
+            new(parsed.GetRequiredValue(to), DealPractice.Kind, [.. LessonInputs.Of(parsed.GetRequiredValue(lesson)), parsed.GetRequiredValue(roster), parsed.GetValue(profile), parsed.GetValue(resit), .. past.Inputs(parsed)]),
             run => Produced.Of(
                 new DealPaths(parsed.GetRequiredValue(lesson), parsed.GetRequiredValue(roster), set.Wish(parsed, parsed.GetValue(seed)) with { Due = parsed.GetValue(due), OneSheet = parsed.GetValue(oneSheet) })
                 {
                     ClassFile = parsed.GetValue(profile),
+                    Past = past.Reader(parsed),
                     Into = parsed.GetRequiredValue(to),
                     ResitOf = parsed.GetValue(resit),
                     Only = parsed.GetValue(only) ?? [],

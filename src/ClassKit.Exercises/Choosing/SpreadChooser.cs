@@ -15,6 +15,9 @@ public static class SpreadChooser
     /// <summary>How far a set's minutes may be from those of the first, as a share of them.</summary>
     public const double MinutesApart = 0.1;
 
+    /// <summary>How far the points that can be expected of two sets may be from each other, as a share of the points.</summary>
+    public const double ExpectedApart = 0.04;
+
     /// <summary>More sets than this would leave too few students on each exercise to say how it went.</summary>
     public const int MostSets = 24;
 
@@ -25,8 +28,9 @@ public static class SpreadChooser
     /// <param name="wish">What is wanted of each set; the exercises named must be in the pool.</param>
     /// <param name="students">Whom the sets are for, at least one.</param>
     /// <param name="seed">Decides which sets, and who gets which.</param>
+    /// <param name="expected">What a student can be expected to earn with each exercise of which enough is known, by its id: sets are balanced by it where that is every exercise that can be in one. Null where nobody asked.</param>
     /// <returns>Null if no exercise fits the wish.</returns>
-    public static Spread? Choose(IReadOnlyList<Exercise> pool, SetWish wish, IReadOnlyList<Student> students, ulong seed)
+    public static Spread? Choose(IReadOnlyList<Exercise> pool, SetWish wish, IReadOnlyList<Student> students, ulong seed, IReadOnlyDictionary<string, double>? expected = null)
     {
         ArgumentNullException.ThrowIfNull(pool);
         ArgumentNullException.ThrowIfNull(wish);
@@ -34,8 +38,10 @@ public static class SpreadChooser
         var first = SetChooser.Choose(pool, wish, seed);
         if (first.Count == 0) return null;
         var random = SeededDraws.For(seed, "spread");
-        var sets = Find(pool, wish, first, Math.Min(students.Count, MostSets), random);
-        return Of(HandOut(sets, students, []), pool);
+        var notKnown = expected is null ? [] : pool.Where(exercise => !expected.ContainsKey(exercise.Id) && (first.Contains(exercise) || (SetChooser.Fits(exercise, wish) && first.Any(one => KindOf(one) == KindOf(exercise))))).ToList();
+        var balance = notKnown.Count > 0 ? null : expected;
+        var sets = Find(pool, wish, first, Math.Min(students.Count, MostSets), random, balance);
+        return Of(HandOut(sets, students, []), pool) with { NotKnown = notKnown, ExpectedApart = balance is null ? null : sets.Max(set => Expected(set, balance)) - sets.Min(set => Expected(set, balance)) };
     }
 
     /// <summary>Gives sets of an earlier deal to students who came since; the others keep theirs.</summary>
@@ -72,7 +78,7 @@ public static class SpreadChooser
     }
 
     /// <summary>The first set, and others drawn at random as long as new ones come up.</summary>
-    private static List<IReadOnlyList<Exercise>> Find(IReadOnlyList<Exercise> pool, SetWish wish, IReadOnlyList<Exercise> first, int most, SeededDraws random)
+    private static List<IReadOnlyList<Exercise>> Find(IReadOnlyList<Exercise> pool, SetWish wish, IReadOnlyList<Exercise> first, int most, SeededDraws random, IReadOnlyDictionary<string, double>? expected)
     {
         var named = first.Where(exercise => wish.Exercises.Contains(exercise.Id)).ToList();
         var kinds = first.Except(named).GroupBy(KindOf).Select(kind => (
@@ -81,7 +87,7 @@ public static class SpreadChooser
         for (var attempt = 0; attempt < Tries && found.Count < most; attempt++)
         {
             var set = pool.Intersect([.. named, .. kinds.SelectMany(kind => SetChooser.Shuffled(kind.Fitting, random).Take(kind.Count))]).ToList();
-            if (IsEqual(set, first, wish)) found.TryAdd(NameOf(set), set);
+            if (IsEqual(set, first, wish) && IsAsHard(set, first, expected)) found.TryAdd(NameOf(set), set);
         }
         return [.. found.Values];
     }
@@ -90,6 +96,11 @@ public static class SpreadChooser
         set.Sum(SetChooser.PointsOf) == first.Sum(SetChooser.PointsOf)
         && Math.Abs(MinutesOf(set) - MinutesOf(first)) <= MinutesApart * MinutesOf(first)
         && MinutesOf(set) <= (wish.Minutes ?? int.MaxValue);
+
+    private static bool IsAsHard(IReadOnlyList<Exercise> set, IReadOnlyList<Exercise> first, IReadOnlyDictionary<string, double>? expected) =>
+        expected is null || Math.Abs(Expected(set, expected) - Expected(first, expected)) <= ExpectedApart / 2 * (double)first.Sum(SetChooser.PointsOf);
+
+    private static double Expected(IReadOnlyList<Exercise> set, IReadOnlyDictionary<string, double> expected) => set.Sum(exercise => expected[exercise.Id]);
 
     /// <summary>Every set as often as any other, give or take one; the next is the one whose exercises fewest students have. Who has one keeps it.</summary>
     private static Dictionary<string, IReadOnlyList<Exercise>> HandOut(

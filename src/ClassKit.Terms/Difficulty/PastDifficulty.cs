@@ -34,9 +34,6 @@ public sealed class PastDifficulty
     /// <summary>Of how many classes.</summary>
     public int Classes { get; }
 
-    /// <summary>Every part that was asked, in the order in which it was met first.</summary>
-    public IReadOnlyCollection<PartDifficulty> Parts => _parts.Values;
-
     /// <summary>Estimates everything.</summary>
     /// <param name="works">All works of all classes; may be none.</param>
     public static PastDifficulty Of(IReadOnlyList<PastWork> works)
@@ -68,7 +65,7 @@ public sealed class PastDifficulty
         var (low, middle, high) = expected.Band(students, scale =>
         {
             isOwn |= _classes[scale].ContainsKey(named);
-            return _classes[scale].GetValueOrDefault(named) ?? _everybody[scale];
+            return _classes[scale].GetValueOrDefault(named) ?? Everybody(scale);
         });
         var most = known.Sum(asked => asked.Points);
         return new(Math.Clamp(low, 0, most), middle, Math.Clamp(high, 0, most), most, set.Sum(asked => asked.Points) - most, isOwn);

@@ -13,10 +13,6 @@ public sealed record SetDifficulty(string Title, string Class, int Students, Pas
     /// <summary>What the class can be expected to earn with the whole set; null if nobody was asked any of it.</summary>
     public PointsBand? Expected => Past.Expect(Asked(Exercises.Select(exercise => exercise.Exercise)), Class, Students);
 
-    /// <summary>How a set proved.</summary>
-    public static SetDifficulty Of(string title, IReadOnlyList<Exercise> exercises, PastDifficulty past, string named, int students) =>
-        new(title, named, students, past, [.. exercises.Select(exercise => ExerciseDifficulty.Of(exercise, past, named, students))]);
-
     /// <summary>Every part of some exercises with its points.</summary>
     public static IReadOnlyList<(AskedPart Part, double Points)> Asked(IEnumerable<Exercise> exercises) =>
         [.. exercises.SelectMany(exercise => exercise.Parts.Select(part => (new AskedPart(exercise.Id, part.Id), (double)part.Points)))];

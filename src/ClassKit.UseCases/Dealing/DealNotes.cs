@@ -2,6 +2,7 @@ using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Notes;
+using ClassKit.Terms.Difficulty;
 
 namespace ClassKit.UseCases.Dealing;
 
@@ -18,6 +19,7 @@ public static class DealNotes
             .. request.Roster.Origin is { IsPlain: false } origin ? [new Note.RosterUnderstood(origin)] : (IEnumerable<Note>)[],
             .. request.Earlier.Notes(dealt),
             .. deal.Spread is { } spread ? [new Note.SpreadOut(spread)] : request.Wish.Set.IsNone ? (IEnumerable<Note>)[] : [new Note.SetChosen(request.Set.Exercises)],
+            .. Expected(request, dealt),
             new Note.Dealt(dealt.Students.Count, dealt.ExercisesOf(dealt.Students[0]).Count, request.Wish.Seed, DealtJson.FileName),
             .. dealt.Due is { } due && request.Wish.Due is not null ? [new Note.DueAsNamed(due)] : (IEnumerable<Note>)[],
             .. dealt.Replaces is { } replaced ? [new Note.Resit(replaced.Code, dealt.Students.Count)] : (IEnumerable<Note>)[],
@@ -36,6 +38,16 @@ public static class DealNotes
         var known = request.Set.Pool.Concat(dealt.Exercises).Select(exercise => exercise.Id).ToHashSet();
         return dealt.Students.Select(student => (student.Who, Ids: request.Roster.ArrangementOf(student.Who.Id).LeavesOut.Where(id => !known.Contains(id)).ToList()))
             .Where(one => one.Ids.Count > 0).Select(one => new Note.LeavesOutNothing(one.Who, one.Ids));
+    }
+
+    /// <summary>What the first student's set can be expected to earn, by what earlier classes earned: where sets differ, they were chosen alike in it or are said not to be.</summary>
+    private static IEnumerable<Note> Expected(DealRequest request, DealtClass dealt)
+    {
+        if (request.Past is not { } past) yield break;
+        var set = SetDifficulty.Asked(dealt.ExercisesOf(dealt.Students[0]));
+        yield return past.Expect(set, dealt.Cohort, dealt.Students.Count) is { } band
+            ? new Note.Expected(band.Low, band.High, band.OutOf, band.Unknown, band.OfTheClass)
+            : new Note.NothingExpected();
     }
 
     /// <summary>What the marking scheme's rule for totals has nothing to do.</summary>

@@ -1,5 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
+using ClassKit.Terms.Difficulty;
 using ClassKit.UseCases.Output;
 
 namespace ClassKit.UseCases.Dealing;
@@ -22,6 +23,9 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
     /// <summary>The ids of those of the roster who are dealt to; empty for everybody.</summary>
     public IReadOnlyList<string> Only { get; init; } = [];
 
+    /// <summary>Reads what earlier classes earned; null where nobody named it.</summary>
+    public Func<Reading<PastDifficulty>>? Past { get; init; }
+
     /// <summary>All that dealing takes, or everything that is wrong with it.</summary>
     public Reading<DealRequest> Read()
     {
@@ -31,9 +35,12 @@ public sealed record DealPaths(string Folder, string Roster, DealWish Wish)
         var roster = ClassList.Read(library.At(Roster), ClassFile is null ? null : library.At(ClassFile));
         var set = PracticeSet.Read(library.At(Folder), Wish.Set, Wish.Seed);
         var replaced = ResitOf is null ? null : DealtFolder.Read(ResitOf);
-        if (!set.Succeeded || !roster.Succeeded || replaced is { Succeeded: false }) return new(null, [.. set.Problems, .. roster.Problems, .. replaced?.Problems ?? []]);
+        var past = Past?.Invoke();
+        if (!set.Succeeded || !roster.Succeeded || replaced is { Succeeded: false } || past is { Succeeded: false })
+            return new(null, [.. set.Problems, .. roster.Problems, .. replaced?.Problems ?? [], .. past?.Problems ?? []]);
         if (Strangers(roster.Model) is { Count: > 0 } strangers) return new(null, strangers);
-        return new(new(set.Model, Only.Count == 0 ? roster.Model : roster.Model with { Students = [.. roster.Model.Students.Where(student => Only.Contains(student.Id))] }, Wish) { Earlier = before.Model, Replaces = replaced?.Model }, []);
+        var dealtTo = Only.Count == 0 ? roster.Model : roster.Model with { Students = [.. roster.Model.Students.Where(student => Only.Contains(student.Id))] };
+        return new(new(set.Model, dealtTo, Wish with { IsBalanced = past is not null }) { Earlier = before.Model, Replaces = replaced?.Model, Past = past?.Model }, []);
     }
 
     private List<Diagnostic> Strangers(ClassKit.Exercises.Cohorts.Roster roster) =>

@@ -31,7 +31,7 @@ public static class DealPractice
         var canExtend = before is not null && before.Exercises.All(dealt => set.Pool.Any(exercise => exercise.Id == dealt.Id));
         var spread = !wish.IsSpread ? null
             : canExtend ? SpreadChooser.Extend(before!, set.Pool, roster.Students)
-            : SpreadChooser.Choose(set.Pool, wish.Set, roster.Students, wish.Seed);
+            : SpreadChooser.Choose(set.Pool, wish.Set, roster.Students, wish.Seed, request.Expected);
         var exercises = spread?.Exercises ?? set.Exercises;
         if (PracticeLayout.FirstNameClash(exercises) is { } clash) return new(null, [PracticeSet.Clash(set.Source, clash)]);
         var settings = DealSettings.Usual with

@@ -21,7 +21,10 @@ public sealed record DealWish(SetWish Set, bool IsSpread, ulong Seed)
     /// <summary>When it is to be due, on the class's clocks; null for what an earlier deal says that is added to, else at any time.</summary>
     public DueWish? Due { get; init; }
 
+    /// <summary>True if different sets are to be balanced by what earlier classes earned.</summary>
+    public bool IsBalanced { get; init; }
+
     /// <summary>How sets are chosen where students have different ones; see <see cref="DealSettings.Choice"/>.</summary>
     internal string Choice => !IsSpread ? "" : string.Create(CultureInfo.InvariantCulture,
-        $"spread; exercises {string.Join(' ', Set.Exercises)}; skills {string.Join(", ", Set.Skills)}; levels {string.Join(' ', Set.Levels)}; minutes {Set.Minutes}; points {Set.Points}");
+        $"spread; exercises {string.Join(' ', Set.Exercises)}; skills {string.Join(", ", Set.Skills)}; levels {string.Join(' ', Set.Levels)}; minutes {Set.Minutes}; points {Set.Points}{(IsBalanced ? "; balanced" : "")}");
 }

@@ -11,6 +11,7 @@ using ClassKit.Wording.Counts;
 using ClassKit.Wording.Files;
 using ClassKit.Wording.Gradebooks;
 using ClassKit.Wording.Items;
+using ClassKit.Wording.Numbers;
 using ClassKit.Wording.Papers;
 using ClassKit.Wording.Quoting;
 using ClassKit.Wording.Regrading;
@@ -46,6 +47,8 @@ public static class NoteWords
         Note.AddedToDeal(var code, var students) => $"Added to deal {code}: {string.Join(", ", students.Select(student => student.Name))}. The numbers and files of all others are as they were.",
         Note.SetChosen(var exercises) => Of(exercises),
         Note.SpreadOut(var spread) => Of(spread),
+        Note.Expected expected => Of(expected),
+        Note.NothingExpected => "What the class can be expected to earn nobody can say: no earlier class was asked any of it.",
         Note.Dealt(var workbooks, var exercises, var seed, var record) =>
             $"{Counted.Of(workbooks, "workbook")} of {Counted.Of(exercises, "exercise")}, seed {seed}. Hand out only what is in workbooks, or in sheets for work on paper; keep {record} and the key to yourself.",
         Note.InParts(var first, var last, var parts) =>
@@ -129,7 +132,20 @@ public static class NoteWords
         var weight = Invariant($"each {spread.Points:0.##} points, about {minutes} minutes, and as many exercises of each skill and level");
         return spread.Different == 1
             ? $"No second set of equal weight was found, so that everyone gets the same: {weight}. Ask for fewer minutes or points, so that there is something to choose from."
-            : $"{spread.Different} different sets of {spread.Exercises.Count} exercises: {weight}.";
+            : $"{spread.Different} different sets of {spread.Exercises.Count} exercises: {weight}.{Balance(spread)}";
+    }
+
+    private static string Balance(Spread spread) => spread switch
+    {
+        { ExpectedApart: { } apart } => $" By what earlier classes earned, no two of them are further apart than {NumberText.AtMost(apart, 1)} points.",
+        { NotKnown: { Count: > 0 } few } => $" They are not balanced by how hard the exercises proved: of {Counted.Of(few.Count, "exercise")} too few answers are known ({string.Join(", ", few.Take(3).Select(exercise => exercise.Id))}{(few.Count > 3 ? " …" : "")}). About 30 answers to each part are enough.",
+        _ => "",
+    };
+
+    private static string Of(Note.Expected expected)
+    {
+        var band = Invariant($"The class can be expected to earn {NumberText.AtMost(expected.Low, 1)} to {NumberText.AtMost(expected.High, 1)} of {NumberText.AtMost(expected.OutOf, 2)} points on average, {(expected.OfTheClass ? "by what it did before" : "if it is like the classes before it")}.");
+        return expected.Unknown > 0 ? Invariant($"{band} Of {NumberText.AtMost(expected.Unknown, 2)} points more nobody can say: they were not asked before.") : band;
     }
 
     private static string Of(Note.ErasedStudent erased)

@@ -39,6 +39,7 @@ public sealed class HostileInputTests(SmallDeal deal) : IClassFixture<SmallDeal>
         $"weigh {Hostile} --out",
         $"compare {Hostile} --class {Hostile} --roster {Hostile} --first {Hostile} --second {Hostile} --out",
         $"skills {Hostile} --out",
+        $"difficulty {Lesson} --graded {Hostile} --record {Hostile} --out",
         $"observed {Lesson} --returned {Hostile} --out",
         $"bench {Hostile} --class {Hostile} --roster {Hostile} --out",
         $"item-bank {Hostile} --out",

@@ -37,6 +37,8 @@ public sealed class OutputPlaceTests : IDisposable
             (["grade", dealt, "--returned", returned, "--out"], [dealt, returned]),
             (["grade", dealt, "--returned", returned, "--pseudonymous", "--out"], [dealt, returned]),
             (["skills", graded, "--out"], [graded]),
+            (["difficulty", lesson, "--graded", graded, "--out"], [lesson, graded]),
+            (["deal", lesson, "--roster", roster, "--graded", graded, "--out"], [graded]),
             (["paper", dealt, "--out"], [dealt]),
             (["follow-up", dealt, "--graded", graded, "--from", lesson, "--out"], [dealt, graded, lesson]),
             (["grade-exchange", dealt, "--graded", graded, "--class", "a", "--school", "s", "--session", "t", "--category", "c", "--assigned", "2026-11-01", "--due", "2026-11-08", "--scored", "2026-11-10", "--out"], [dealt, graded]),

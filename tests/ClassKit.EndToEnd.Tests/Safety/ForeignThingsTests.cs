@@ -115,6 +115,13 @@ public sealed class ForeignThingsTests(TourRun tour) : IDisposable
     }
 
     [Fact]
+    public void Difficulty()
+    {
+        CopyOfTour();
+        Twice(["difficulty", Lesson, "--graded", Graded, "--out", Out], ["difficulty", Lesson, "--graded", Graded, "--class", Checkout.Demo.Class, "--out", Out]);
+    }
+
+    [Fact]
     public void Paper()
     {
         CopyOfTour();

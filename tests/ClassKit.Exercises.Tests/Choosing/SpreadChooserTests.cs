@@ -69,6 +69,24 @@ public sealed class SpreadChooserTests
     }
 
     [Fact]
+    public void Sets_are_balanced_by_what_can_be_expected_once_enough_is_known_of_all_that_can_be_in_one()
+    {
+        // One of three alike is much harder: sets with it are left out, or all others are.
+        var expected = Pool.ToDictionary(exercise => exercise.Id, exercise => exercise.Id == "yeast_2" ? 0.4 : 1.5);
+
+        var balanced = SpreadChooser.Choose(Pool, TwoOfThem, Class, 3, expected)!;
+        Assert.InRange(balanced.ExpectedApart!.Value, 0, SpreadChooser.ExpectedApart * 4);
+        Assert.Single(balanced.Sets.Values.Select(set => set.Contains("yeast_2")).Distinct());
+        Assert.True(SpreadChooser.Choose(Pool, TwoOfThem, Class, 3)!.Sets.Values.Select(set => set.Contains("yeast_2")).Distinct().Count() > 1);
+
+        expected.Remove("yeast_3");
+        var unknown = SpreadChooser.Choose(Pool, TwoOfThem, Class, 3, expected)!;
+        Assert.Null(unknown.ExpectedApart);
+        Assert.Equal(["yeast_3"], unknown.NotKnown.Select(exercise => exercise.Id));
+        Assert.Equal(SpreadChooser.Choose(Pool, TwoOfThem, Class, 3)!.Sets, unknown.Sets);
+    }
+
+    [Fact]
     public void The_seed_decides_and_no_fitting_exercise_means_no_spread()
     {
         Assert.Equal(SpreadChooser.Choose(Pool, TwoOfThem, Class, 3)!.Sets, SpreadChooser.Choose(Pool, TwoOfThem, Class, 3)!.Sets);

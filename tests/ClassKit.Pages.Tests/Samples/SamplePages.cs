@@ -35,6 +35,7 @@ internal static class SamplePages
         pages["term-report.html"] = HtmlPages.TermReport(SampleTerm.Term, SampleTerm.Grades);
         foreach (var grade in SampleTerm.Grades)
             pages[$"term-{grade.Student.Id}.html"] = HtmlPages.TermStudent(SampleTerm.Term, grade, Outlook.Of(SampleTerm.Term, grade));
+        pages["difficulty.html"] = HtmlPages.Difficulty(SampleDifficulty.Known);
         pages["skills.html"] = HtmlPages.ClassSkills(SampleSkills.Class);
         pages["skills-student.html"] = HtmlPages.StudentSkills(SampleSkills.Class, SampleSkills.Class.Students[0]);
         pages["skills-none.html"] = HtmlPages.StudentSkills(SampleSkills.Class, SampleSkills.Class.Students[^1]);

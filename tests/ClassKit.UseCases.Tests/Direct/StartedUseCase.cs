@@ -7,12 +7,14 @@ using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Results;
 using ClassKit.Lessons.Authored;
 using ClassKit.Records.Storage;
+using ClassKit.Terms.Difficulty;
 using ClassKit.Terms.Rules;
 using ClassKit.Terms.Trials;
 using ClassKit.UseCases.Beginning;
 using ClassKit.UseCases.BenchMarks;
 using ClassKit.UseCases.Checking;
 using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Difficulty;
 using ClassKit.UseCases.Exporting;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Handing;
@@ -74,6 +76,7 @@ internal static class StartedUseCase
         [nameof(DrawObservations)] = run => DrawObservations.Write(DrawObservations.Run(new(Pack, Returned), run).Model!).Files,
         [nameof(CompareMarkers)] = run => CompareMarkers.Write(CompareMarkers.Run(Markers, run)).Files,
         [nameof(FollowSkills)] = run => FollowSkills.Write(FollowSkills.Run(new([(Graded.Value, new(2026, 11, 2)), (Graded.Value, new(2026, 11, 20))], new(2026, 11, 29), new(2026, 12, 18)), run)).Files,
+        [nameof(ShowDifficulty)] = run => ShowDifficulty.Write(ShowDifficulty.Run(new(Set, PastDifficulty.Of([.. PastWorks.Of(Graded.Value)]), "Invented class", 24), run)).Files,
         [nameof(RegradeClass)] = run => GradeFiles.Of(RegradeClass.Run(new(new(SmallClass.Dealt, Returned), Graded.Value), run).Now),
         [nameof(RehearseLesson)] = run => RehearsalFiles.Of(RehearseLesson.Run(new(Set, 3, Wish), run).Model!),
         [nameof(LearnMisconceptions)] = run => LearnMisconceptions.Write(LearnMisconceptions.Run(new(Learning.LearnMisconceptionsTests.Proposals(), [Learning.LearnMisconceptionsTests.Exercise]), run).Model!).Files,
