@@ -66,7 +66,7 @@ public sealed class AnswerSheet
             AnswerWay.TypedWithComma => Write(part, way, WithComma(part), Outcome.ValueOnly, Rounded(part), readable: false),
             AnswerWay.PartlyTyped => PartlyTyped(part, pick),
             AnswerWay.HardCoded => Write(part, way, $"={_cells[_exercise.Givens[0].Id]}*0+{_right[part.Id].ToString("R", CultureInfo.InvariantCulture)}", Outcome.ValueOnly, _right[part.Id]),
-            AnswerWay.LeftAsText => CarriesOn(part.Key) ? Cells(part) : Write(part, way, " " + OverCells(part.Key), Outcome.Sound, _right[part.Id], readable: false),
+            AnswerWay.LeftAsText => CarriesOn(part.Key) ? Cells(part) : Write(part, way, " " + OverCells(part.Key), Outcome.Sound, _right[part.Id]),
             AnswerWay.Filler => HasMeaning(part, pick % 2) ? Slip(part) : Write(part, way, (double)(pick % 2), Outcome.Incorrect, pick % 2),
             AnswerWay.WrongTurn or AnswerWay.WrongTurnTyped => WrongTurn(part, way, pick),
             AnswerWay.UnlistedTurn => UnlistedTurn(part, pick),
