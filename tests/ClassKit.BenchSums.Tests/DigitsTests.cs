@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using ClassKit.BenchSums.Catalogue;
 using ClassKit.BenchSums.Results;
 
 namespace ClassKit.BenchSums.Tests;

@@ -37,7 +37,7 @@ internal static partial class SeriesChanges
         return null;
     }
 
-    private static SeriesChange? After(Match held, int line, LessonFormula bread, ProblemList problems)
+    private static SeriesChange.Held? After(Match held, int line, LessonFormula bread, ProblemList problems)
     {
         var minutes = int.Parse(held.Groups["minutes"].Value, CultureInfo.InvariantCulture);
         if (minutes == 0)
@@ -45,13 +45,13 @@ internal static partial class SeriesChanges
         return Step(held.Groups["step"].Value, line, bread, problems) is { } step && minutes > 0 ? new SeriesChange.Held(step, minutes) : null;
     }
 
-    private static SeriesChange? Weakened(Match weak, int line, LessonFormula bread, ProblemList problems)
+    private static SeriesChange.Weakened? Weakened(Match weak, int line, LessonFormula bread, ProblemList problems)
     {
         var strength = Number.Read(new(weak.Groups["share"].Value, line), "The strength", Strength, problems);
         return InFormula(new(weak.Groups["what"].Value, line), bread, problems) is { } old && strength is { } left ? new SeriesChange.Weakened(old, PerHundred.Share(left)) : null;
     }
 
-    private static SeriesChange? Shared(Match share, int line, LessonFormula bread, ProblemList problems)
+    private static SeriesChange.Share? Shared(Match share, int line, LessonFormula bread, ProblemList problems)
     {
         var percent = Number.Read(new(share.Groups["share"].Value, line), "The percentage", Bounds.AboveZero, problems);
         if (KnownIngredient.Find(new(share.Groups["what"].Value, line), problems) is not { } what || percent is not { } much)
@@ -61,7 +61,7 @@ internal static partial class SeriesChanges
         return new SeriesChange.Share(what, much);
     }
 
-    private static SeriesChange? Taking(Match timed, int line, LessonFormula bread, ProblemList problems)
+    private static SeriesChange.Timed? Taking(Match timed, int line, LessonFormula bread, ProblemList problems)
     {
         var min = int.Parse(timed.Groups["min"].Value, CultureInfo.InvariantCulture);
         var max = timed.Groups["max"].Success ? int.Parse(timed.Groups["max"].Value, CultureInfo.InvariantCulture) : min;

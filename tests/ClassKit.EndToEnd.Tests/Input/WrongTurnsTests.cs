@@ -13,7 +13,13 @@ public sealed partial class WrongTurnsTests
 
     private static readonly Dictionary<string, CellValue> Numbers = new Dictionary<string, double>
     {
-        ["flour"] = 550, ["milk_percent"] = 0.79, ["egg_percent"] = 0.13, ["milk_water"] = 0.88, ["egg_water"] = 0.76, ["milk"] = 550 * 0.79, ["egg"] = 550 * 0.13,
+        ["flour"] = 550,
+        ["milk_percent"] = 0.79,
+        ["egg_percent"] = 0.13,
+        ["milk_water"] = 0.88,
+        ["egg_water"] = 0.76,
+        ["milk"] = 550 * 0.79,
+        ["egg"] = 550 * 0.13,
     }.ToDictionary(number => number.Key, number => CellValue.FromNumber(number.Value));
 
     /// <summary>By the definition of the baker's percentage.</summary>

@@ -38,7 +38,10 @@ public sealed class ChosenFeedbackTests
         var isRight = expected == chosen;
         return new(
             exercise, asked, isRight ? Outcome.ValueOnly : Outcome.Incorrect, isRight ? 1 : 0, 1, CellValue.FromText("B"), expected, null,
-            [isRight ? new AnswerFinding.RightTyped() : new AnswerFinding.NotRight()], new Dictionary<string, double>()) { Chosen = asked.Choice!.From.Options[chosen - 1] };
+            [isRight ? new AnswerFinding.RightTyped() : new AnswerFinding.NotRight()], new Dictionary<string, double>())
+        {
+            Chosen = asked.Choice!.From.Options[chosen - 1],
+        };
     }
 
     private static IDocument Page(params AnswerGrade[] answers)

@@ -12,7 +12,7 @@ internal static class SampleSkills
         new(new("ada", "Ada <Berg>"), SkillStanding.Of([new("baker's percentages", Today.AddDays(-20), 4, 4), new("steam", Today, 1, 2)], Today)),
         new(new("ben", "Ben Okoye"), SkillStanding.Of([new("baker's percentages", Today.AddDays(-20), 0, 4)], Today)),
         new(new("cleo", "Cleo Marín"), []),
-    '])
+    ])
     {
         Years = YearBeside.Of(
             [("a", "Flour <for> popovers", new("steam", Today, 2, 20)), ("b", "Soda", new("acid", Today, 9, 20))],
