@@ -21,6 +21,10 @@ public abstract record Note
     {
     }
 
+    /// <summary>What the notes behind this one are of, where one run does the work of several.</summary>
+    /// <param name="Step">The work.</param>
+    public sealed record OfStep(TourStep Step) : Note;
+
     /// <summary>What was dealt is what the folder held already.</summary>
     /// <param name="Code">The deal's code.</param>
     public sealed record SameDeal(string Code) : Note;

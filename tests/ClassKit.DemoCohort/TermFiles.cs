@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Dealing;
+using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Rehearsing;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Touring;
@@ -37,8 +38,8 @@ public static class TermFiles
         ArgumentNullException.ThrowIfNull(demo);
         var tour = demo.Read().Model ?? throw new InvalidOperationException("The demo material cannot be read.");
         var term = tour.Term!;
-        var dealt = TourTerm.Deal(term, tour.Roster, tour.Seed, Run.Unwatched).Model!.Dealt;
-        var again = TourTerm.DealAgain(term, tour.Roster, tour.Seed, dealt, Run.Unwatched).Model!.Dealt;
+        var dealt = DealPractice.Run(term.ToDeal(tour.Roster, tour.Seed), Run.Unwatched).Model!.Dealt;
+        var again = DealPractice.Run(term.ToDealAgain(tour.Roster, tour.Seed, dealt), Run.Unwatched).Model!.Dealt;
         var files = new Dictionary<string, byte[]> { [Paper] = PaperAnswers.Of(dealt, OnPaper) };
         foreach (var seat in dealt.Students.Where(seat => !OnPaper.Contains(seat.Who.Id) && !Away.Contains(seat.Who.Id))) files[$"returned/{seat.Who.Id}.xlsx"] = Filled(dealt, seat, "second set");
         foreach (var seat in again.Students) files[$"returned-resit/{seat.Who.Id}.xlsx"] = Filled(again, seat, "resit");

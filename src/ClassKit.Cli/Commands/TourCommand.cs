@@ -23,7 +23,7 @@ internal static class TourCommand
         var folder = to ?? (checkout is null ? Path.Combine(Environment.CurrentDirectory, "classkit-tour") : Path.Combine(checkout.Root, ".artifacts", "tour"));
         var exit = report.Write(new(folder, TakeTour.Kind, [.. LessonInputs.Of(demo.Lesson), demo.Class, demo.Roster, demo.Returned, demo.Corrections, demo.TermFolder]), run => Produced.Of(demo.Read(), request => TakeTour.Run(request, run), TakeTour.Write));
         if (exit != ExitCode.Done) return exit;
-        report.Output.WriteLine("\nOpen these three first:");
+        report.Output.WriteLine("\nOpen these first:");
         foreach (var (file, what) in TakeTour.OpenFirst)
             report.Output.WriteLine($"  {Path.GetFullPath(Path.Combine(folder, file))}\n      {what}");
         return exit;

@@ -60,7 +60,7 @@ public sealed record DemoMaterial(string Root)
             : new(null, [.. lesson.Problems, .. roster.Problems, .. returned.Problems, .. term.Problems]);
     }
 
-    private Reading<TourTermRequest> ReadTerm(Library library)
+    private Reading<TourTermMaterial> ReadTerm(Library library)
     {
         var plan = TermReader.Read(library.At(Term));
         var second = PracticeSet.Read(library.At(Path.Combine(Root, "lessons", "practice", "dough-temperature")), Second, Seed);

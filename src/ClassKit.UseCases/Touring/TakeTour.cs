@@ -2,6 +2,7 @@ using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Notes;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
@@ -23,6 +24,7 @@ public static class TakeTour
         ("pack/index.html", "the lesson pack: handout, guide, formula cards, the comparison of the three leavenings"),
         ("graded/class-report.html", "what to teach again, and to whom"),
         ("graded/gradebook.xlsx", "the points, with live totals"),
+        ("term/term-report.html", "the grades of the term, each with its working"),
     ];
 
     /// <summary>Does the whole job.</summary>
@@ -61,7 +63,13 @@ public static class TakeTour
                 .. GradeFiles.Of(tour.Graded).Select(file => file.Below("graded")),
                 .. term.Files,
             ],
-            [.. pack.Notes, .. practice.Notes, .. deal.Notes, .. GradeNotes.Of(tour.Graded), .. term.Notes],
+            [
+                new Note.OfStep(TourStep.Pack), .. pack.Notes,
+                new Note.OfStep(TourStep.Practice), .. practice.Notes,
+                new Note.OfStep(TourStep.Deal), .. deal.Notes,
+                new Note.OfStep(TourStep.Grading), .. GradeNotes.Of(tour.Graded),
+                .. term.Notes,
+            ],
             [])
         {
             Open = [.. OpenFirst.Select(one => one.File)],

@@ -14,5 +14,5 @@ namespace ClassKit.UseCases.Touring;
 public sealed record TourRequest(PackRequest Pack, Roster Roster, ulong Seed, ReturnedFiles Returned, Source Corrections)
 {
     /// <summary>The class's whole term; null for the lesson alone.</summary>
-    public TourTermRequest? Term { get; init; }
+    public TourTermMaterial? Term { get; init; }
 }

@@ -1,10 +1,8 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
-using ClassKit.Exercises.Choosing;
-using ClassKit.Exercises.Cohorts;
-using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Results;
 using ClassKit.Lessons.Packs;
+using ClassKit.Notes;
 using ClassKit.Terms.Work;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Grading;
@@ -18,41 +16,25 @@ namespace ClassKit.UseCases.Touring;
 
 /// <summary>A term of the invented class: its second set with answers on paper and a resit, what its teams measured, and the grades of it all.</summary>
 /// <remarks>The first two works of the term are the sets that the tour deals and grades, in place of the marks that are typed for them.</remarks>
-public static class TourTerm
+internal static class TourTerm
 {
-    /// <summary>Deals the second set.</summary>
-    public static Reading<DealMade> Deal(TourTermRequest request, Roster roster, ulong seed, Run run)
+    public static Reading<TourTermMade> Run(TourTermMaterial material, TourRequest tour, LessonPack pack, ClassGrades first, Run run)
     {
-        ArgumentNullException.ThrowIfNull(request);
-        return DealPractice.Run(new(request.Second, roster, new(SetWish.None, IsSpread: false, seed)), run);
-    }
-
-    /// <summary>Deals it again to those who sit it again.</summary>
-    public static Reading<DealMade> DealAgain(TourTermRequest request, Roster roster, ulong seed, DealtClass first, Run run)
-    {
-        ArgumentNullException.ThrowIfNull(request);
-        ArgumentNullException.ThrowIfNull(roster);
-        var again = roster with { Students = [.. roster.Students.Where(student => request.Again.Contains(student.Id))] };
-        return DealPractice.Run(new(request.Second, again, new(SetWish.None, IsSpread: false, seed)) { Replaces = first }, run);
-    }
-
-    internal static Reading<TourTermMade> Run(TourTermRequest request, TourRequest tour, LessonPack pack, ClassGrades first, Run run)
-    {
-        var second = Deal(request, tour.Roster, tour.Seed, run);
+        var second = DealPractice.Run(material.ToDeal(tour.Roster, tour.Seed), run);
         if (!second.Succeeded) return new(null, second.Problems);
-        var paper = PaperFile.Read(request.Paper, second.Model.Dealt);
+        var paper = PaperFile.Read(material.Paper, second.Model.Dealt);
         if (!paper.Succeeded) return new(null, paper.Problems);
-        var graded = GradeClass.Run(new(second.Model.Dealt, request.Returned) { Paper = paper.Model }, run);
-        var resit = DealAgain(request, tour.Roster, tour.Seed, second.Model.Dealt, run);
+        var graded = GradeClass.Run(new(second.Model.Dealt, material.Returned) { Paper = paper.Model }, run);
+        var resit = DealPractice.Run(material.ToDealAgain(tour.Roster, tour.Seed, second.Model.Dealt), run);
         if (!resit.Succeeded) return new(null, resit.Problems);
-        var again = GradeClass.Run(new(resit.Model.Dealt, request.ReturnedAgain), run);
-        var term = Assembled(request.Plan, first, graded.Grades, again.Grades);
+        var again = GradeClass.Run(new(resit.Model.Dealt, material.ReturnedAgain), run);
+        var term = Assembled(material.Plan, first, graded.Grades, again.Grades);
         return term.Succeeded
-            ? new(new(graded, resit.Model, again, DrawObservations.Of(pack, request.Observed, run), WeighTerm.Run(term.Model, run)), [])
+            ? new(new(graded, resit.Model, again, DrawObservations.Of(pack, material.Observed, run), WeighTerm.Run(term.Model, run)), [])
             : new(null, term.Problems);
     }
 
-    internal static Produced Write(TourTermMade made)
+    public static Produced Write(TourTermMade made)
     {
         var (weighed, observed, resit) = (WeighTerm.Write(made.Weighed), DrawObservations.Write(made.Observed), DealPaths.Write(made.Resit));
         return new(
@@ -63,7 +45,12 @@ public static class TourTerm
                 .. observed.Files.Select(file => file.Below("observed")),
                 .. weighed.Files.Select(file => file.Below("term")),
             ],
-            [.. GradeNotes.Of(made.Second), .. resit.Notes, .. observed.Notes, .. weighed.Notes],
+            [
+                new Note.OfStep(TourStep.SecondSet), .. GradeNotes.Of(made.Second),
+                new Note.OfStep(TourStep.Resit), .. resit.Notes,
+                new Note.OfStep(TourStep.Measurements), .. observed.Notes,
+                new Note.OfStep(TourStep.Term), .. weighed.Notes,
+            ],
             []);
     }
 

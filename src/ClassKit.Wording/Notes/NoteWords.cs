@@ -43,6 +43,7 @@ public static class NoteWords
 
     private static string Sentence(Note note) => note switch
     {
+        Note.OfStep(var step) => Of(step),
         Note.SameDeal(var code) => $"The same deal as before, {code}.",
         Note.AddedToDeal(var code, var students) => $"Added to deal {code}: {string.Join(", ", students.Select(student => student.Name))}. The numbers and files of all others are as they were.",
         Note.SetChosen(var exercises) => Of(exercises),
@@ -102,8 +103,8 @@ public static class NoteWords
         Note.Undecided(var work, var answers, var corrections) => $"{work}: {Counted.Of(answers, "answer")} could not be evaluated and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide them in {corrections} and grade again.",
         Note.MarkedTwice(var work, var page) => $"{work} was marked by two: see {page} before the marks count.",
         Note.Weighed(var graded, var students) => $"{graded} of {Counted.Of(students, "student")} {Counted.Noun(graded, "has", "have")} a grade.",
-        Note.Provisional(var students) => $"{students} may still change: marks are to come. Each student's page says what is needed.",
-        Note.HeldBack(var students) => $"{students} held back by something that must be passed.",
+        Note.Provisional(var students) => $"{Counted.Of(students, "grade")} may still change: marks are to come. Each student's page says what is needed.",
+        Note.HeldBack(var students) => $"{Counted.Of(students, "student")} {Counted.Noun(students, "is", "are")} held back by something that must be passed.",
         Note.Entered(var named, var students, var deal, 1) => $"{named}: the grades of {Counted.Of(students, "student")} in deal {deal} are on record.",
         Note.Entered(var named, var students, var deal, var number) =>
             $"{named}: the grades of {Counted.Of(students, "student")} in deal {deal} are on record as grading {number}, which stands from now on. The earlier ones stay on record.",
@@ -121,6 +122,19 @@ public static class NoteWords
         Note.RosterUnderstood(var origin) => RosterWords.Of(origin),
         Note.KeyApart(var folder) => $"The key is in {folder}. Keep it apart from the reports: it says who is who.",
         _ => throw new UnreachableException($"No words for {note}."),
+    };
+
+    private static string Of(TourStep step) => step switch
+    {
+        TourStep.Pack => "The lesson:",
+        TourStep.Practice => "Practice for anyone:",
+        TourStep.Deal => "The first set, dealt:",
+        TourStep.Grading => "The first set, graded:",
+        TourStep.SecondSet => "The second set, graded:",
+        TourStep.Resit => "The second set, sat again:",
+        TourStep.Measurements => "What the teams measured:",
+        TourStep.Term => "The grades of the term:",
+        _ => throw new UnreachableException($"No words for {step}."),
     };
 
     private static string Of(IReadOnlyList<Exercise> exercises) => Invariant(

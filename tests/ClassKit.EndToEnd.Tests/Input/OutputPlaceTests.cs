@@ -48,9 +48,6 @@ public sealed class OutputPlaceTests : IDisposable
         cases =
         [
             .. cases,
-            (["show", "amara-osei", "--record", record, "--out"], [record]),
-            (["write-out", record, "--out"], [record]),
-            (["observed", lesson, "--returned", returned, "--record", record, "--out"], [record]),
             (["learn", Copy(Proposals(), "proposed", "misconceptions.md"), Path.Combine(lesson, "exercises", "hydration.md"), "--out"], [_folder.Of("proposed"), lesson]),
         ];
         var term = Copy(Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "term", "term.md");
@@ -58,6 +55,10 @@ public sealed class OutputPlaceTests : IDisposable
         Refused(null, "weigh", term, "--out", _folder.Of("term"));
         Refused(null, "term-exchange", term, "--school", "s", "--course", "k", "--class", "c", "--session", "t", "--begins", "2026-09-01", "--ends", "2026-12-18", "--out", _folder.Of("term"));
         Refused(null, "compare", _folder.Of("bench", "bench-work.md"), "--class", profile, "--roster", roster, "--first", term, "--second", term, "--out", _folder.Of("bench"));
+        // A record is one file: results may lie in its teaching folder, and not in place of it.
+        Refused(null, "show", "amara-osei", "--record", record, "--out", record);
+        Refused(null, "write-out", record, "--out", record);
+        Refused(null, "observed", lesson, "--returned", returned, "--record", record, "--out", record);
         foreach (var (command, inputs) in cases)
         {
             foreach (var input in inputs)

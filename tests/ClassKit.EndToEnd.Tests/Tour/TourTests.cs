@@ -40,11 +40,11 @@ public sealed class TourTests(TourRun tour)
     }
 
     [Fact]
-    public void It_ends_by_naming_three_files_that_are_there()
+    public void It_ends_by_naming_files_that_are_there()
     {
-        var named = tour.Output.Split("Open these three first:")[1];
+        var named = tour.Output.Split("Open these first:")[1];
 
-        Assert.Equal(3, TakeTour.OpenFirst.Count);
+        Assert.NotEmpty(TakeTour.OpenFirst);
         foreach (var (file, _) in TakeTour.OpenFirst)
         {
             Assert.Contains(Path.Combine(tour.Folder, file), named, StringComparison.Ordinal);
