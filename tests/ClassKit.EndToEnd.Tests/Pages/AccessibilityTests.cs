@@ -16,12 +16,14 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
     {
         // Sheets differ in nothing but numbers, and students' pages of the term in little else, so one of them speaks for all. Feedback pages differ in their words: those with most to say, with least,
         // and some between. That matters in light only, for dark changes nothing but colours.
-        var kinds = tour.Pages.DistinctBy(page => Kind(page, "sheets")).DistinctBy(page => Kind(page, "students")).ToList();
+        // Files to print for everybody repeat those pages: that of the two who sit again speaks for the class's, and those of a small class are looked at below.
+        var kinds = tour.Pages.Where(page => IsOfResit(page) == Path.GetFileName(page) is "sheets-to-print.html" && !page.EndsWith("feedback-to-print.html", StringComparison.Ordinal))
+            .DistinctBy(page => Kind(page, "sheets")).DistinctBy(page => Kind(page, "students")).ToList();
         var feedback = kinds.Where(page => Kind(page, "feedback") != page).OrderByDescending(page => new FileInfo(page).Length).ThenBy(page => page, StringComparer.Ordinal).ToList();
         var spoken = feedback.Where((_, at) => at < 2 || at % 5 == 0 || at == feedback.Count - 1).ToList();
         Assert.InRange(spoken.Count, 5, 9);
 
-        // What is printed for the whole class repeats its students' pages, and is printed, so never dark.
+        // What is printed is never dark.
         await Pass([.. kinds.Except(feedback), .. spoken], kinds.Except(feedback).Where(page => !page.EndsWith("-to-print.html", StringComparison.Ordinal)).Append(feedback[0]));
     }
 
@@ -45,12 +47,14 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
             .. Directory.EnumerateFiles(_folder.Of("follow-up"), "*.html"),
             .. new[] { "comparison", "bench-plan", "formula-cards" }.Select(page => _folder.Of("no-oven", page + ".html")),
             _folder.Of("drawn", "graded", "written-answers.html"),
+            _folder.Of("drawn", "graded", "feedback-to-print.html"),
             Directory.EnumerateFiles(_folder.Of("drawn", "dealt", "sheets"), "*.html").Order(StringComparer.Ordinal).First(),
             .. Directory.EnumerateFiles(_folder.Of("follow-up", "pages"), "*.html").Order(StringComparer.Ordinal).Take(3),
         ];
 
         Assert.True(pages.Count > 15, string.Join("\n", pages));
-        await Pass(pages, pages);
+        // In dark only colours change, and a pack's pages of one lesson have those of another.
+        await Pass(pages, pages.Where(page => !page.StartsWith(_folder.Of("pack"), StringComparison.Ordinal) && !page.StartsWith(_folder.Of("no-oven"), StringComparison.Ordinal) && !page.EndsWith("-to-print.html", StringComparison.Ordinal)));
     }
 
     /// <summary>
@@ -91,6 +95,8 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
 
         Assert.True(failures.Count == 0, string.Join("\n", failures));
     }
+
+    private static bool IsOfResit(string page) => Kind(page, "resit") != page;
 
     private static string Kind(string page, string folder) => page.Contains($"{Path.DirectorySeparatorChar}{folder}{Path.DirectorySeparatorChar}", StringComparison.Ordinal) ? folder : page;
 
