@@ -79,7 +79,6 @@ internal sealed partial record SlipOfThePen(string Kind, string Formula)
             Each(key, Name(), "a third", at => [$"({at.Value}/3)"]),
             Each(key, Name(), "a dozen", at => [$"({at.Value}*12)"]),
             Each(key, Name(), "ten less", at => [$"({at.Value}-10)"]),
-            Each(key, Name(), "a share of itself", at => [$"({at.Value}*{at.Value}/100)"]),
             Each(key, Name(), "the larger of two", at => drawn.Where(other => other != at.Value).Select(other => $"MAX({at.Value},{other})")),
             Each(key, Name(), "by the ratio of others", at => drawn.Where(other => other != at.Value).Zip(drawn.Where(other => other != at.Value).Skip(1), (one, other) => $"({at.Value}*{one}/{other})")),
             [new("one more", $"({key})+1"), new("three halves", $"({key})*1.5"), new("a seventh off", $"({key})*6/7"), new("cubed", $"({key})^3/100")],
