@@ -45,16 +45,14 @@ public sealed class OutputPlaceTests : IDisposable
         ];
         var record = Directory.CreateDirectory(_folder.Of("teaching")).FullName;
         ClassKitRun.Of("enter", graded, "--dealt", dealt, "--class", "a", "--record", record, "--by", "Kim").Done();
-        cases =
-        [
-            .. cases,
-            (["learn", Copy(Proposals(), "proposed", "misconceptions.md"), Path.Combine(lesson, "exercises", "hydration.md"), "--out"], [_folder.Of("proposed"), lesson]),
-        ];
         var term = Copy(Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "term", "term.md");
         Refused(null, "bench", Copy(Path.Combine(Checkout.Demo.Root, "rubrics", "bench-work.md"), "bench", "bench-work.md"), "--class", profile, "--roster", roster, "--out", _folder.Of("bench"));
         Refused(null, "weigh", term, "--out", _folder.Of("term"));
         Refused(null, "term-exchange", term, "--school", "s", "--course", "k", "--class", "c", "--session", "t", "--begins", "2026-09-01", "--ends", "2026-12-18", "--out", _folder.Of("term"));
         Refused(null, "compare", _folder.Of("bench", "bench-work.md"), "--class", profile, "--roster", roster, "--first", term, "--second", term, "--out", _folder.Of("bench"));
+        var proposals = Copy(Proposals(), "proposed", "misconceptions.md");
+        Refused(null, "learn", proposals, Path.Combine(lesson, "exercises", "hydration.md"), "--out", _folder.Of("proposed"));
+        Refused(null, "learn", proposals, Path.Combine(lesson, "exercises", "hydration.md"), "--out", lesson);
         // A record is one file: results may lie in its teaching folder, and not in place of it.
         Refused(null, "show", "amara-osei", "--record", record, "--out", record);
         Refused(null, "write-out", record, "--out", record);
@@ -152,6 +150,9 @@ public sealed class OutputPlaceTests : IDisposable
         return copy;
     }
 
+    /// <summary>Everything there is, and when files were written; a folder's own time changes while SQLite looks into a record.</summary>
     private List<string> Snapshot() =>
-        [.. Directory.EnumerateFileSystemEntries(_folder.Path, "*", SearchOption.AllDirectories).Select(path => $"{path} {File.GetLastWriteTimeUtc(path):O}").Order(StringComparer.Ordinal)];
+    [
+        .. Directory.EnumerateFileSystemEntries(_folder.Path, "*", SearchOption.AllDirectories).Select(path => Directory.Exists(path) ? path : $"{path} {File.GetLastWriteTimeUtc(path):O}").Order(StringComparer.Ordinal),
+    ];
 }

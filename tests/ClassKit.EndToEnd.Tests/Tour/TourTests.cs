@@ -80,7 +80,8 @@ public sealed class TourTests(TourRun tour)
         {
             var text = File.ReadAllText(page);
             Assert.Equal((page, "", ""), (page, string.Join('\n', Sentences.BeginningLow(text)), string.Join('\n', Sentences.Touching(text))));
-            if (!page.EndsWith("requisition.html", StringComparison.Ordinal)) Assert.Equal((page, ""), (page, string.Join('\n', Digits.TooFine(text))));
+            // What is bought is weighed finely, and a grade shows its working, which must add up.
+            if (!page.EndsWith("requisition.html", StringComparison.Ordinal) && !page.StartsWith(Path.Combine(tour.Folder, "term"), StringComparison.Ordinal)) Assert.Equal((page, ""), (page, string.Join('\n', Digits.TooFine(text))));
         }
     }
 }

@@ -32,7 +32,7 @@ public class NoteWordsTests
         },
         { new Note.Expected(11.24, 14, 16, 2.5, OfTheClass: true), "The class can be expected to earn 11.2 to 14 of 16 points on average, by what it did before. Of 2.5 points more nobody can say: they were not asked before." },
         { new Note.Weighed(1, 24), "1 of 24 students has a grade." },
-        { new Note.Provisional(5), "5 grades may still change: marks are to come." },
+        { new Note.Provisional(5), "5 grades may still change: marks are to come. Each student's page says what is needed." },
         { new Note.HeldBack(9), "9 students are held back by something that must be passed." },
         { new Note.OfStep(TourStep.SecondSet), "The second set, graded:" },
     };
