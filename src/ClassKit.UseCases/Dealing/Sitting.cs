@@ -20,10 +20,8 @@ internal static class Sitting
     }
 
     /// <summary>Those of the roster who need not do it. Who holds a workbook keeps it.</summary>
-    public static IReadOnlyList<Student> Excused(DealRequest request)
-    {
-        return [.. request.Roster.Students.ExceptBy(Held(request), student => student.Id).Where(student => request.Roster.ArrangementOf(student.Id).ExcusedFrom is var from && (from.Contains(request.Set.Id) || from.Contains(request.Set.Title)))];
-    }
+    public static IReadOnlyList<Student> Excused(DealRequest request) =>
+        [.. request.Roster.Students.ExceptBy(Held(request), student => student.Id).Where(student => request.Roster.ArrangementOf(student.Id).ExcusedFrom is var from && (from.Contains(request.Set.Id) || from.Contains(request.Set.Title)))];
 
     /// <summary>What makes a resit another deal than the one that it replaces, beside how sets are chosen.</summary>
     public static string Choice(DealRequest request) => request.Replaces?.Identity is { } replaced ? $"{request.Wish.Choice}; resit of {replaced.Digest}" : request.Wish.Choice;

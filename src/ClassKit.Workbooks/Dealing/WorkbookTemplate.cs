@@ -27,8 +27,7 @@ internal sealed class WorkbookTemplate
             .. layout.Exercises.Select(exercise => new Blank(
                 XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, standIn)), student => XmlText.Escaped(ExerciseSheet.ProblemOf(exercise, student)))),
             .. layout.Exercises.SelectMany(exercise => exercise.Options.SelectMany(place => OptionTexts(exercise, place, standIn))),
-            .. layout.Exercises.SelectMany(exercise => Drawn(exercise).Select(place => new Blank(
-                $">{XmlText.Escaped(ExerciseSheet.AskOf(exercise, place, standIn))}<", student => $">{XmlText.Escaped(ExerciseSheet.AskOf(exercise, place, student))}<"))),
+            .. layout.Exercises.SelectMany(exercise => Drawn(exercise).Select(place => WholeText(standIn, student => ExerciseSheet.AskOf(exercise, place, student)))),
         ];
         var parts = PackageParts.Read(workbook);
         var bySheet = layout.Exercises.GroupBy(exercise => sheets[exercise.Sheet]).ToDictionary(sheet => sheet.Key, sheet => sheet.SelectMany(exercise => OnSheet(exercise, standIn, parts[sheet.Key])).ToList());
@@ -73,24 +72,27 @@ internal sealed class WorkbookTemplate
 
     /// <summary>The options of a list, each in its row, in an order of the student's own.</summary>
     private static IEnumerable<Blank> OptionTexts(ExerciseLayout exercise, OptionPlace place, DealtStudent standIn) => OptionsOf(exercise, place, standIn)
-        .Select((text, index) => new Blank($">{XmlText.Escaped(text)}<", student => $">{XmlText.Escaped(OptionsOf(exercise, place, student)[index])}<"));
+        .Select((_, index) => WholeText(standIn, student => OptionsOf(exercise, place, student)[index]));
+
+    /// <summary>All that stands in a cell, told to each student in words of their own.</summary>
+    private static Blank WholeText(DealtStudent standIn, Func<DealtStudent, string> text)
+    {
+        return new(Between(standIn), Between);
+
+        string Between(DealtStudent student) => $">{XmlText.Escaped(text(student))}<";
+    }
 
     private static IReadOnlyList<string> OptionsOf(ExerciseLayout exercise, OptionPlace place, DealtStudent student) =>
         OptionRows.Texts(exercise, place, student.GivensOf(exercise.Exercise.Id));
 
     private static IEnumerable<AnswerPlace> Drawn(ExerciseLayout exercise) => exercise.Answers.Where(place => place.Part.Choice?.Drawing is not null);
 
-    private static bool HaveDrawnQuestionAlike(PracticeLayout layout)
-    {
-        var asked = layout.Exercises.SelectMany(Drawn).Select(place => place.Part.Ask).ToList();
-        return asked.Count != asked.Distinct(StringComparer.Ordinal).Count();
-    }
+    private static bool HaveDrawnQuestionAlike(PracticeLayout layout) => HaveAlike(layout.Exercises.SelectMany(Drawn).Select(place => place.Part.Ask));
 
-    private static bool HaveOptionAlike(PracticeLayout layout)
-    {
-        var words = layout.Exercises.SelectMany(exercise => exercise.Options).SelectMany(place => place.List.Options).Select(option => option.Words).ToList();
-        return words.Count != words.Distinct(StringComparer.Ordinal).Count();
-    }
+    private static bool HaveOptionAlike(PracticeLayout layout) =>
+        HaveAlike(layout.Exercises.SelectMany(exercise => exercise.Options).SelectMany(place => place.List.Options).Select(option => option.Words));
+
+    private static bool HaveAlike(IEnumerable<string> texts) => texts.CountBy(text => text, StringComparer.Ordinal).Any(text => text.Value > 1);
 
     private static Blank HeightOf(int row, string sheet, Func<DealtStudent, double> height)
     {
