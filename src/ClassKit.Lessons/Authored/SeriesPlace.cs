@@ -10,6 +10,9 @@ namespace ClassKit.Lessons.Authored;
 /// <param name="Teams">The teams that make it, by their numbers from 1; at least one.</param>
 public sealed record SeriesPlace(string OfId, string Name, TextTemplate Text, IReadOnlyList<SeriesChange> Changes, IReadOnlyList<int> Teams)
 {
+    /// <summary>True if it stands or rises longer than the bread as written, so that the dough lets gas go.</summary>
+    public bool IsPastItsTime { get; init; }
+
     /// <summary>True for the bread against which the others are held.</summary>
     public bool IsAsWritten => Changes.Count == 0;
 }

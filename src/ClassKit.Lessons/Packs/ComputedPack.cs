@@ -61,8 +61,9 @@ public record ComputedPack(
     /// <summary>What the class holds a bread against to see its leavening alone; empty where no demonstration mixes one.</summary>
     public IReadOnlyList<ControlBatch> Controls { get; init; } = [];
 
-    /// <summary>The control of a bread; null where it has none.</summary>
-    public ControlBatch? ControlOf(LessonFormula bread) => Controls.FirstOrDefault(control => control.Of.Formula.Id == bread.Formula.Id);
+    /// <summary>The control of a bread; null where it has none. The breads of a series have that of the bread as written: every team gets a portion.</summary>
+    public ControlBatch? ControlOf(LessonFormula bread) => Controls.FirstOrDefault(control =>
+        control.Of.Formula.Id == (bread.Place?.OfId ?? bread.Formula.Id) && bread.Formula.Lines.Any(line => control.LeftOut.Contains(line.Ingredient)));
 
     /// <summary>Computes the pack, with the default assumptions.</summary>
     public static Computed<ComputedPack> Build(Lesson lesson, ClassProfile profile) => Build(lesson, profile, PackSettings.Default);

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Ingredients;
 using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Lessons.Series;
@@ -32,8 +33,16 @@ public static class SharedOut
             bread with { Place = new(bread.Formula.Id, "", "", [], TeamsOf(0, members.Count + 1, teams)) },
             .. members.Select((member, at) => ChangedBread.Of(bread, member) with
             {
-                Place = new(bread.Formula.Id, member.Name, member.Text, member.Changes, TeamsOf(at + 1, members.Count + 1, teams)),
+                Place = new(bread.Formula.Id, member.Name, member.Text, member.Changes, TeamsOf(at + 1, members.Count + 1, teams)) { IsPastItsTime = member.Changes.Any(change => IsPastItsTime(bread, change)) },
             }),
         ];
     }
+
+    /// <summary>What soda or powder made at once leaks out of a dough that stands, and one with yeast that rises too long loses its strength.</summary>
+    private static bool IsPastItsTime(LessonFormula bread, SeriesChange change) => change switch
+    {
+        SeriesChange.Held => !bread.Formula.IsFermented && bread.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.ChemicalLeavening),
+        SeriesChange.Timed timed => bread.Formula.IsFermented && bread.Steps.Any(step => step.Name == timed.StepName && step is { Way: null, Work.People: 0 } && timed.MinMinutes > step.MaxMinutes),
+        _ => false,
+    };
 }

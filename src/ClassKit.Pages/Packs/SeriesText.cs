@@ -10,8 +10,8 @@ namespace ClassKit.Pages.Packs;
 /// <summary>A series in words: in what its breads differ, and who makes which.</summary>
 internal static class SeriesText
 {
-    /// <summary>"without baking powder", "proof 20 min": nothing for the bread as it is written.</summary>
-    public static string Differs(SeriesPlace place) => place.IsAsWritten ? "as written" : Phrases.List([.. place.Changes.Select(Of)]);
+    /// <summary>"without baking powder", "proof 20 min"; of the bread as it is written, that nothing is.</summary>
+    public static string Differs(SeriesPlace place) => place.IsAsWritten ? "nothing changed" : Phrases.List([.. place.Changes.Select(Of)]);
 
     /// <summary>"teams 2 and 5".</summary>
     public static string Teams(FormulaCard card) => $"{Counted.Noun(card.Teams.Count, "team")} {Phrases.List([.. card.Teams.Select(team => $"{team}")])}";

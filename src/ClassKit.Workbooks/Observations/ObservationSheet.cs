@@ -7,6 +7,7 @@ using ClassKit.Lessons.Measured;
 using ClassKit.Lessons.Mixing;
 using ClassKit.Lessons.Observations;
 using ClassKit.Lessons.Packs;
+using ClassKit.Wording.Counts;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
@@ -59,6 +60,8 @@ internal sealed class ObservationSheet
         var (compared, seaLevel) = (_pack.Comparison[bread], _pack.AtSeaLevel.ElementAtOrDefault(bread));
         var title = compared.Bread.Formula.Title;
         WriteHeads(title, "One " + compared.Bread.Piece);
+        if (_pack.Cards[bread] is { IsInstructors: false, Bread.Place: not null } card)
+            _sheet.Cell(_row - 1, LastColumn).SetText($"For {Counted.Noun(card.Teams.Count, "team")} {string.Join(", ", card.Teams)}").Style.Alignment.Indent = 1;
         WriteGuess();
         WriteMix(title, _pack.Cards[bread].Mix, questions);
         WriteMeasures(title, compared.Bread.Observations, compared, seaLevel, Pieces, questions);
@@ -71,7 +74,7 @@ internal sealed class ObservationSheet
 
     /// <summary>What a control asks is about what was left out; its masses and its middle are asked like those of its bread.</summary>
     private static Observation OfControl(Observation observed) => observed.Measure is Measure.Height or Measure.Diameter
-        ? new(observed.Measure, "Did its batter stand longer than the others, or was the cup filled less?", "What lifts a batter in which nothing makes gas? And did any of what was left out get into it?")
+        ? new(observed.Measure, "Did it stand longer than the others, or was less of it taken?", "What lifts a mixture in which nothing makes gas? And did any of what was left out get into it?")
         : observed;
 
     private void WriteHeads(string title, string one)

@@ -11,7 +11,8 @@ internal sealed class QuestionSheet
     public const string Name = "Questions";
     private const int Less = 3;
     private const int More = 4;
-    private const double TextWidth = 55;
+    private const double BreadWidth = 24;
+    private const double TextWidth = 53;
 
     private readonly IXLWorksheet _sheet;
     private readonly LessonPack _pack;
@@ -24,7 +25,7 @@ internal sealed class QuestionSheet
         sheet.Range(1, 1, 1, More).AsTitle();
         sheet.Cell(1, 1).SetText(" Questions");
         sheet.Cell(2, 1).SetText("Reword them as you like: the other sheet shows the one that fits.").AsQuiet();
-        foreach (var (index, (head, width)) in new[] { ("Bread", 20.0), ("Measure", 22.0), ("If less", TextWidth), ("If more", TextWidth) }.Index())
+        foreach (var (index, (head, width)) in new[] { ("Bread", BreadWidth), ("Measure", 22.0), ("If less", TextWidth), ("If more", TextWidth) }.Index())
         {
             sheet.Column(index + 1).Width = width;
             sheet.Cell(_row, index + 1).SetText(head);
@@ -38,12 +39,12 @@ internal sealed class QuestionSheet
     {
         _row++;
         var (less, more) = (_pack.Words(ifLess), _pack.Words(ifMore));
-        _sheet.Cell(_row, 1).SetText(bread);
+        _sheet.Cell(_row, 1).SetText(bread).Wrapped();
         _sheet.Cell(_row, 2).SetText(measure);
         _sheet.Cell(_row, Less).SetText(less).Wrapped();
         _sheet.Cell(_row, More).SetText(more).Wrapped();
         _sheet.Range(_row, 1, _row, More).AsTableRow();
-        _sheet.Row(_row).Height = Math.Max(TextHeight.Of(less, TextWidth), TextHeight.Of(more, TextWidth));
+        _sheet.Row(_row).Height = Math.Max(TextHeight.Of(bread, BreadWidth), Math.Max(TextHeight.Of(less, TextWidth), TextHeight.Of(more, TextWidth)));
         return (FormattableString.Invariant($"{Name}!$C${_row}"), FormattableString.Invariant($"{Name}!$D${_row}"));
     }
 

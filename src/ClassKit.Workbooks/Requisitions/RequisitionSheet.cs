@@ -4,6 +4,7 @@ using ClassKit.Lessons.Allergies;
 using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Packs;
 using ClassKit.Lessons.Purchasing;
+using ClassKit.Lessons.Series;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
@@ -20,6 +21,7 @@ internal sealed class RequisitionSheet
     private const int Head = 9;
     private const int First = 10;
     private const double IngredientWidth = 27;
+    private const double BreadWidth = 14;
 
     private readonly IXLWorksheet _sheet;
     private readonly LessonPack _pack;
@@ -63,9 +65,18 @@ internal sealed class RequisitionSheet
         foreach (var (index, card) in _pack.Cards.Index())
         {
             var cell = _sheet.Cell(Loads, RequisitionColumns.Bread(index));
-            if (card.Loads == _pack.Class.Teams) cell.SetFormulaA1($"$B${Teams}");
-            else cell.SetValue(card.Loads);
+            if (card.IsInstructors) cell.SetValue(card.Loads);
+            else cell.SetFormulaA1(LoadsOf(card));
         }
+    }
+
+    /// <summary>How many teams make it. Those that share out a series take its breads in turn, and none is left out: as <see cref="SharedOut.TeamsOf"/> counts.</summary>
+    private string LoadsOf(FormulaCard card)
+    {
+        if (card.Bread.Place is not { } place)
+            return $"$B${Teams}";
+        var series = _pack.Cards.Where(other => other.Bread.Place?.OfId == place.OfId).ToList();
+        return FormattableString.Invariant($"IF($B${Teams}>0,MAX(1,ROUNDUP(($B${Teams}-{series.IndexOf(card)})/{series.Count},0)),0)");
     }
 
     private void Setting(int row, string name, double value, string format)
@@ -80,7 +91,7 @@ internal sealed class RequisitionSheet
     {
         HeadCell(1, "Ingredient", IngredientWidth, isNumber: false);
         foreach (var (index, card) in _pack.Cards.Index())
-            HeadCell(RequisitionColumns.Bread(index), $"{card.Bread.Formula.Title}, {_mass.Symbol} a load", 13);
+            HeadCell(RequisitionColumns.Bread(index), HeadOf(card), BreadWidth);
         HeadCell(_columns.Needed, $"Needed, {_mass.Symbol}", 11);
         HeadCell(_columns.OnHand, $"In the store, {_mass.Symbol}", 10);
         HeadCell(_columns.Pack, "Pack", 21, isNumber: false);
@@ -93,9 +104,11 @@ internal sealed class RequisitionSheet
         HeadCell(_columns.Allergens, "Allergens, labels read besides", 24, isNumber: false);
         if (_columns.Shown is { } shown) HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 18);
         _sheet.Range(Head, 1, Head, _columns.Last).AsTableHead();
-        _sheet.Row(Head).Height = 49;
+        _sheet.Row(Head).Height = Math.Max(49, _pack.Cards.Max(card => TextHeight.Of(HeadOf(card), BreadWidth)));
         _sheet.SheetView.Freeze(Head, 1);
     }
+
+    private string HeadOf(FormulaCard card) => $"{card.Bread.Formula.Title}, {_mass.Symbol} a load";
 
     private string LoadsOfAll => FormattableString.Invariant($"${CellAddress.ColumnLetters(RequisitionColumns.Bread(0))}${Loads}:${CellAddress.ColumnLetters(RequisitionColumns.Bread(_pack.Cards.Count - 1))}${Loads}");
 
@@ -122,7 +135,7 @@ internal sealed class RequisitionSheet
         }
 
         Formula(row, _columns.Needed, $"(SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll}){Shown(row)})*(1+$B${Extra})", "#,##0.#");
-        if (_columns.Shown is { } shown && line.Shown.Grams > 0) Amount(row, shown, _mass.Of(line.Shown.Grams), "#,##0.##");
+        if (_columns.Shown is { } shown && line.Shown.Grams > 0) WriteShown(line, row, shown);
         Input(row, _columns.OnHand, 0, "#,##0");
         _sheet.Cell(row, _columns.Pack).SetText(line.Purchase?.Pack.Name ?? "").Style.Alignment.Indent = 1;
         Input(row, _columns.Holds, line.Purchase is { } purchase ? _mass.Of(purchase.Pack.Mass.Grams) : null, "#,##0.#");
@@ -137,7 +150,16 @@ internal sealed class RequisitionSheet
         _sheet.Cell(row, _columns.Allergens).SetText(AllergyText.Of(line.Ingredient)).Style.Alignment.Indent = 1;
     }
 
-    /// <summary>What is shown is shown once, however many teams there are.</summary>
+    /// <summary>What is shown is shown once, however many teams there are; of a control every team gets a portion.</summary>
+    private void WriteShown(RequisitionLine line, int row, int column)
+    {
+        var portions = _pack.Controls.SelectMany(control => control.Batch.Lines).Where(weighed => weighed.Ingredient.Id == line.Ingredient.Id).Sum(weighed => (decimal)weighed.Weighed.Grams);
+        var once = (decimal)line.Shown.Grams - portions;
+        if (portions == 0) Amount(row, column, _mass.Of(line.Shown.Grams), "#,##0.##");
+        else Formula(row, column, FormattableString.Invariant($"{_mass.Of((double)portions)}*$B${Teams}/{_pack.Class.Teams}{(once == 0 ? "" : FormattableString.Invariant($"+{_mass.Of((double)once)}"))}"), "#,##0.##");
+    }
+
+    /// <summary>What the demonstrations take joins what the teams do.</summary>
     private string Shown(int row) => _columns.Shown is { } shown ? $"+N({At(shown, row)})" : "";
 
     private void WriteSums()

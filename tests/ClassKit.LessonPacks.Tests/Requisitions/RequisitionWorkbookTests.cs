@@ -31,6 +31,21 @@ public sealed class RequisitionWorkbookTests
         });
     }
 
+    /// <summary>Counted by hand: three ways of a bread among seven teams fall to 3, 2 and 2 of them, among two teams to one each; a control is a portion a team.</summary>
+    [Theory]
+    [InlineData(21, "7 3 2 2 3 2 2")]
+    [InlineData(6, "2 1 1 1 1 1 1")]
+    public void Teams_share_a_series_out_in_the_workbook_as_well(int students, string loads)
+    {
+        var changed = BuiltPack.LongMorning.Recalculated(File, $"w.active['B4'] = {students}");
+
+        Assert.Equal(loads, string.Join(' ', Enumerable.Range(2, 7).Select(column => Value(changed, 8, column))));
+        // Bread flour, what the control takes for four teams: the column behind allergens.
+        var (before, after) = (BuiltPack.LongMorning.Workbook(File), changed);
+        Assert.True(Value(before, First, 19) > 0);
+        Assert.Equal(Value(before, First, 19) * students / 12, Value(after, First, 19), 1e-9);
+    }
+
     [Fact]
     public void Sums_on_the_page_and_in_the_workbook_are_the_same()
     {
@@ -61,11 +76,13 @@ public sealed class RequisitionWorkbookTests
         var twice = BuiltPack.Demo.Recalculated(File, "w['Requisition']['B4'] = 48");
         foreach (var row in Enumerable.Range(First, Lines))
         {
-            // What is shown is shown once, however many teams there are.
-            var needed = 2 * Value(Written, row, Needed) - Shown(row);
+            // What is shown is shown once, however many teams there are; of a control every team gets a portion.
+            var needed = 2 * (Value(Written, row, Needed) - Shown(Written, row)) + Shown(twice, row);
             Assert.Equal(needed, Value(twice, row, Needed), 6);
             Assert.Equal(Value(Written, row, Used) * needed / Value(Written, row, Needed), Value(twice, row, Used), 6);
         }
+        // Of buttermilk the control alone takes some: 375 g of its batter for six teams, twice that for twelve (ControlTests, by hand).
+        Assert.Equal(2 * Shown(Written, RowOf("Buttermilk")), Shown(twice, RowOf("Buttermilk")), 6);
         Assert.Equal((1, 2), (Value(Written, RowOf("Whole egg"), Packs), Value(twice, RowOf("Whole egg"), Packs)));
         Assert.Equal(Enumerable.Range(First, Lines).Sum(row => Value(twice, row, ToPay)), Value(twice, Total, ToPay), 9);
     }
@@ -90,7 +107,7 @@ public sealed class RequisitionWorkbookTests
     }
 
     /// <summary>The last column; empty for what no demonstration takes.</summary>
-    private static double Shown(int row) => Written.Find(new("Requisition", row, 15))?.Stored is { } stored ? stored.Number : 0;
+    private static double Shown(WorkbookSnapshot workbook, int row) => workbook.Find(new("Requisition", row, 15))?.Stored is { } stored ? stored.Number : 0;
 
     private static int Lines => BuiltPack.Demo["requisition.html"].RowsBelow("buy").Count();
 
