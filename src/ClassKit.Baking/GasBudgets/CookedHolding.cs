@@ -22,6 +22,7 @@ internal static class CookedHolding
 
     private static GasHolding Held(GasHolding holding, BakersFormula formula, CookingWay main) => main switch
     {
+        _ when !holding.IsPredicted => holding,
         CookingWay.Steamer when formula.Leavening == Leavening.Yeast => GasHolding.SteamedDough,
         CookingWay.Oven or CookingWay.CombiOven or CookingWay.Steamer => holding,
         CookingWay.Fryer when formula.Leavening != Leavening.Steam => holding with { Source = $"as in an oven, for want of figures of fried doughs: {holding.Source}" },

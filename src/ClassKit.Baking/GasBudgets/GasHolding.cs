@@ -204,16 +204,35 @@ public sealed record GasHolding(
         IsPredicted = false,
     };
 
+    /// <summary>A shell of a flour that is not wheat's: egg and swelled starch alone. No published volume was found.</summary>
+    public static GasHolding ShellWithoutGluten { get; } = Shell with
+    {
+        Name = "shell without gluten",
+        Holds = "A skin of egg and of starch that has swelled, set at the rim before the middle boils.",
+        Source = "loss as of a shell of wheat, from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\"",
+        IsPredicted = false,
+    };
+
+    /// <summary>A batter or dough of flours that are not wheat's, raised by soda or powder. No published volume was found that holds for such flours together.</summary>
+    public static GasHolding BatterWithoutGluten { get; } = Batter with
+    {
+        Name = "batter without gluten",
+        Holds = "The thickness of the batter and what binds it, starch, gums or egg; there is no gluten.",
+        Stops = "Bubbles rise, run together and burst at the top; starch sets it, with what egg there is.",
+        Source = $"loss as of a batter of wheat: {Batter.Source}",
+        IsPredicted = false,
+    };
+
     /// <summary>All of the settings.</summary>
-    public static IReadOnlyList<GasHolding> All { get; } = [KneadedDough, SteamedDough, SoftDough, Batter, QuickDough, CreamedBatter, Shell, Pocket, Layers, Foam];
+    public static IReadOnlyList<GasHolding> All { get; } = [KneadedDough, SteamedDough, SoftDough, Batter, QuickDough, CreamedBatter, Shell, Pocket, Layers, Foam, ShellWithoutGluten, BatterWithoutGluten];
 
     /// <summary>The setting that a formula suggests: by its leavening, whether there are yeast and egg in it, and how wet it is.</summary>
     public static GasHolding For(BakersFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
         var hasEgg = Has(formula, IngredientRole.Egg);
-        if (formula.IsFermented && Gluten(formula) < LeastGluten)
-            return WithoutNet;
+        if (HasNoNet(formula))
+            return formula.IsFermented ? WithoutNet : formula.Leavening == Leavening.Steam ? ShellWithoutGluten : BatterWithoutGluten;
         if (formula.HasStarter)
             return KneadedDough with { Name = "sourdough", IsPredicted = false };
         if (formula.Leavening == Leavening.Steam)
@@ -221,6 +240,13 @@ public sealed record GasHolding(
         if (!Has(formula, IngredientRole.Yeast))
             return hasEgg ? Batter : QuickDough;
         return DoughWater.EffectivePercent(formula) > SoftPercent ? SoftDough : KneadedDough;
+    }
+
+    /// <summary>True of flours that make no net of gluten worth the name.</summary>
+    public static bool HasNoNet(BakersFormula formula)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        return Gluten(formula) < LeastGluten;
     }
 
     /// <summary>Below this share of flours of wheat a dough has no net to speak of. From memory: bakers knead doughs of half wheat, and stir those of less.</summary>
@@ -234,7 +260,7 @@ public sealed record GasHolding(
     /// <summary>What an author says that it is; null where the formula tells.</summary>
     public static GasHolding? AsWritten(CrumbStructure? structure, BakersFormula formula) => structure switch
     {
-        CrumbStructure.HollowShell => Shell,
+        CrumbStructure.HollowShell => HasNoNet(formula) ? ShellWithoutGluten : Shell,
         CrumbStructure.Pocket => Pocket,
         CrumbStructure.Layers => Layers,
         CrumbStructure.Foam => Foam,

@@ -82,7 +82,7 @@ public static class LessonFormulaReader
         var observations = ObservationList.Read(sections.Required("Observations"), texts, problems);
         var cautions = Cautions.Read(sections.Required("Cautions"), texts, problems);
         var traits = TraitList.Read(sections.Required("Leavening"), texts, problems);
-        var notes = texts.Read(sections.Required("Notes"));
+        var notes = texts.Read(sections.Optional("Notes"));
         sections.Finish();
         var why = texts.Read(new Located(document.Opening.Prose, document.Title.Line));
         if (document.Opening.Blocks.Count == 0)

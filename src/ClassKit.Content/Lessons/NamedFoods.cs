@@ -18,7 +18,13 @@ internal static class NamedFoods
         foreach (var entry in Lists.Entries(section, new(problems.File)))
         {
             foreach (var missing in FoodMentions.In(entry.Text.Text, titles, problems.Pantry).Where(food => !formulas.Any(food.IsListedIn)).DistinctBy(food => (food.Words.ToUpperInvariant(), food.OnSurface)))
-                problems.Add(entry.Text.Line, Found(missing), Advice(missing));
+            {
+                // "Rice" where rice flour is listed is most likely that, and "milk" beside milk powder may be.
+                if (!missing.OnSurface && formulas.SelectMany(formula => formula.Ingredients).Any(listed => listed.Name.Split(' ', ',').Contains(missing.Words, StringComparer.OrdinalIgnoreCase)))
+                    problems.Doubt(entry.Text.Line, Found(missing), $"Leave it if it is what the formula lists. {Advice(missing)}");
+                else
+                    problems.Add(entry.Text.Line, Found(missing), Advice(missing));
+            }
         }
     }
 

@@ -23,7 +23,7 @@ internal sealed partial class StepConditions
     private static readonly string[] Words =
     [
         "28 °C", .. BenchWords.CookingExamples, Unattended, "2 people", "2 oven places", "2 steamer places", BenchWords.DoorShut, OvenReady, KeepsOvernight, NoWait, "wait up to 10 min",
-        "warms whole milk", "melts unsalted butter", "tempers unsalted butter",
+        "warms whole milk", "melts unsalted butter", "tempers unsalted butter", "cooks bread flour",
         .. BenchWords.Equipment,
     ];
 
@@ -118,7 +118,7 @@ internal sealed partial class StepConditions
     private void Heat(string how, string what)
     {
         if (KnownIngredient.Find(new(what, _line), _problems) is { } ingredient)
-            _heats.Add(new(ingredient, how.ToLowerInvariant() switch { "warms" => HeatKind.Warmed, "melts" => HeatKind.Melted, _ => HeatKind.Tempered }));
+            _heats.Add(new(ingredient, how.ToLowerInvariant() switch { "warms" => HeatKind.Warmed, "melts" => HeatKind.Melted, "cooks" => HeatKind.Cooked, _ => HeatKind.Tempered }));
     }
 
     private void Staff(int people, string condition)
@@ -149,6 +149,6 @@ internal sealed partial class StepConditions
     [GeneratedRegex(@"^wait\s+(up\s+to\s+|(?<min>[0-9]{1,3})\s*[–-]\s*)(?<max>[0-9]{1,3})\s*min$", RegexOptions.IgnoreCase)]
     private static partial Regex Waiting();
 
-    [GeneratedRegex(@"^(?<how>warms|melts|tempers)\s+(?<what>\S.*)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<how>warms|melts|tempers|cooks)\s+(?<what>\S.*)$", RegexOptions.IgnoreCase)]
     private static partial Regex Heating();
 }

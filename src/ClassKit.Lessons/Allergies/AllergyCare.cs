@@ -15,7 +15,7 @@ public static class AllergyCare
 
     /// <summary>What every student is told, whoever is in the class.</summary>
     public const string ForEverybody =
-        "Whoever has an allergy, an intolerance or coeliac disease tells the instructor alone, before the class. With an allergy to wheat one neither weighs nor sifts nor dusts flour, and is not near while others do: flour in the air is breathed in.";
+        "Whoever has an allergy, an intolerance or coeliac disease tells the instructor alone, before the class. With an allergy to wheat, or to another flour, one neither weighs nor sifts nor dusts it, and is not near while others do: flour in the air is breathed in.";
 
     /// <summary>What the instructor sees to, for the needs of the class. For the instructor alone.</summary>
     public static IReadOnlyList<Caution> For(IReadOnlyList<AllergenWord> needs)
@@ -29,7 +29,7 @@ public static class AllergyCare
 
     private static readonly Caution Flour = new(
         "Flour in the air",
-        "No weighing, no sifting, no mixing and no dusting of flour by the student, and none nearby: flour hangs in the air and is breathed in. The student comes in when the dust has settled and the benches are wiped wet, or as the medical plan says.",
+        "No weighing, no sifting, no mixing and no dusting, by the student or nearby, of flour that holds it or may hold it: flour hangs in the air and is breathed in. The student comes in when the dust has settled and the benches are wiped wet, or as the medical plan says.",
         InhaledFlour);
 
     private static readonly Caution Hands = new(

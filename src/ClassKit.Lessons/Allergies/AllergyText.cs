@@ -70,7 +70,7 @@ public static class AllergyText
     public static string Unknown(BreadAllergens bread)
     {
         ArgumentNullException.ThrowIfNull(bread);
-        var doubts = bread.Unknown.Select(found => found.Doubt.Maybe.Count > 0 ? $"{Names(found.Doubt.Maybe)} in {Lower(found.Ingredient)}" : $"more in {Lower(found.Ingredient)}").Distinct().ToList();
+        var doubts = bread.Unknown.Select(found => found.Doubt.Maybe.Count > 0 ? $"{Names(found.Doubt.Maybe)} in {Lower(found.Ingredient)}" : $"anything else in {Lower(found.Ingredient)}").Distinct().ToList();
         return doubts.Count > 0 ? string.Join("; ", doubts) : "what else is in the products bought";
     }
 

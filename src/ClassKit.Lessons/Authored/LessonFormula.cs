@@ -1,5 +1,6 @@
 using ClassKit.Baking.Allergens;
 using ClassKit.Baking.Cooking;
+using ClassKit.Baking.DoughProperties;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Ingredients;
@@ -54,10 +55,26 @@ public sealed record LessonFormula(
     /// <summary>What is left of the strength of a leavening that is old, by its ingredient's id: above 0 and below 1. What is not named has all of it.</summary>
     public IReadOnlyDictionary<string, double> Strengths { get; init; } = new Dictionary<string, double>();
 
-    /// <summary>The formula as far as it works: of an old leavening only what still makes gas.</summary>
-    public BakersFormula Working => Strengths.Count == 0
+    /// <summary>Water that boils off while a paste is cooked before the rest goes in, in percent of the flour; 0 where none is cooked. See <see cref="PasteDrying"/>.</summary>
+    public Band<double> BoiledOffPercent => PasteDrying.WaterLost.Map(share => share * Formula.Lines.Where(IsCooked).Sum(WaterOf));
+
+    /// <summary>The formula of what comes out of the bowl: without the water that boiled off.</summary>
+    public BakersFormula Dried => !Formula.Lines.Any(IsCooked)
         ? Formula
-        : Formula with { Lines = [.. Formula.Lines.Select(line => line with { Percent = line.Percent * Strengths.GetValueOrDefault(line.Ingredient.Id, 1) })] };
+        : Formula with { Lines = [.. Formula.Lines.Select(line => IsCooked(line) ? line with { Percent = line.Percent - PasteDrying.WaterLost.Typical * WaterOf(line) } : line)] };
+
+    /// <summary>What has to be weighed out besides what the pieces hold, as a share of it in percent: what stays in bowls, and what boils off.</summary>
+    public double WeighedBesidesPercent => 100 * (1 - (1 - LossPercent / 100) * Dried.TotalPercent / Formula.TotalPercent);
+
+    /// <summary>The formula as far as it works: of an old leavening only what still makes gas, and no water that boiled off.</summary>
+    public BakersFormula Working => Strengths.Count == 0
+        ? Dried
+        : Dried with { Lines = [.. Dried.Lines.Select(line => line with { Percent = line.Percent * Strengths.GetValueOrDefault(line.Ingredient.Id, 1) })] };
+
+    /// <summary>Flour's own water stays in the starch that swells.</summary>
+    private static double WaterOf(FormulaLine line) => line.Ingredient.Role == IngredientRole.Flour ? 0 : line.Percent * line.Ingredient.WaterShare;
+
+    private bool IsCooked(FormulaLine line) => Steps.Any(step => step.Work.Heats.Any(heat => heat.Kind == HeatKind.Cooked && heat.Ingredient.Id == line.Ingredient.Id));
 
     /// <summary>The steps in which it is cooked, in order.</summary>
     public IReadOnlyList<MethodStep> Cooking => [.. Steps.Where(step => step.IsCooking)];

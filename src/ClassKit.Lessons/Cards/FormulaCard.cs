@@ -49,6 +49,9 @@ public sealed record FormulaCard(
     /// <summary>Egg in percent of the flour: poured like a liquid, and counted with the liquids by whoever asks how wet a dough is.</summary>
     public double EggPercent => Bread.Formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Egg).Sum(line => line.Percent);
 
+    /// <summary>Water that boils off while the team cooks its paste; none where no paste is cooked.</summary>
+    public Band<Mass> BoilsOff => Bread.BoiledOffPercent.Map(percent => Batch.Weighed * (percent / Bread.Formula.TotalPercent));
+
     /// <summary>Liquids in percent of the flour, counted whole, egg aside.</summary>
     public double AddedLiquidPercent => DoughWater.AddedLiquidPercent(Bread.Formula);
 
@@ -60,13 +63,13 @@ public sealed record FormulaCard(
 
     /// <summary>What the team's batch costs; null where an ingredient has no price.</summary>
     public BatchCost? CostAt(PriceList? prices) =>
-        prices is not null && BatchCost.Of(WithSurfaces, Pieces, prices.Packs).TryGet(out var cost, out _) ? cost : null;
+        prices is not null && BatchCost.Of(Paid(prices), Pieces, prices.Packs).TryGet(out var cost, out _) ? cost : null;
 
     /// <summary>Minutes from the first step to the last, shortest and longest.</summary>
     public (int Min, int Max) Minutes => (Bread.Steps.Sum(step => step.MinMinutes), Bread.Steps.Sum(step => step.MaxMinutes));
 
     internal static Computed<FormulaCard> For(LessonFormula formula, ClassProfile profile, PackSettings settings) =>
-        Scaling.FromPieces(formula.Formula, profile.PiecesPerTeam, formula.PieceMass, DoughLoss.Of(formula.LossPercent), new Scales(profile.ScaleResolution, Finer(profile)))
+        Scaling.FromPieces(formula.Formula, profile.PiecesPerTeam, formula.PieceMass, DoughLoss.Of(formula.WeighedBesidesPercent), new Scales(profile.ScaleResolution, Finer(profile)))
             .Then(batch => MixBalance.Of(formula, profile.KitchenTemperature, settings.Mixing.In(profile)).Then<FormulaCard>(mix => new FormulaCard(
                 formula,
                 profile.PiecesPerTeam,
@@ -78,11 +81,18 @@ public sealed record FormulaCard(
                 Teams = formula.Place?.Teams ?? [.. Enumerable.Range(1, profile.Teams)],
             }));
 
-    /// <summary>The batch with what touches it: it is paid for too.</summary>
-    private Batch WithSurfaces => Batch with
+    /// <summary>The batch as it is paid for: with what touches it, a starter as what it is built of, and without water from the tap that no price list names.</summary>
+    private Batch Paid(PriceList prices) => Batch with
     {
-        Lines = [.. Batch.Lines, .. Surfaces.Select(taken => new BatchLine(taken.Surface.Ingredient, 0, taken.Mass, taken.Mass, Batch.Scales.Small))],
+        Lines =
+        [
+            .. Batch.Lines.SelectMany(line => BuildOf(line) is { Count: > 0 } build ? build.Select(part => Taken(part.Ingredient, part.Mass)) : [line])
+                .Concat(Surfaces.Select(taken => Taken(taken.Surface.Ingredient, taken.Mass)))
+                .Where(line => !TapWater.Is(line.Ingredient) || prices.Packs.ContainsKey(line.Ingredient.Id)),
+        ],
     };
+
+    private BatchLine Taken(Ingredient ingredient, Mass mass) => new(ingredient, 0, mass, mass, Batch.Scales.Small);
 
     /// <summary>A small scale that is coarser than the large one is left in the cupboard.</summary>
     private static Mass Finer(ClassProfile profile) => profile.SmallScaleResolution < profile.ScaleResolution ? profile.SmallScaleResolution : profile.ScaleResolution;

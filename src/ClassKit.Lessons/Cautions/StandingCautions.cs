@@ -5,6 +5,7 @@ using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Allergies;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Series;
 
 namespace ClassKit.Lessons.Cautions;
 
@@ -114,8 +115,8 @@ public static class StandingCautions
     private static Caution Standing(Hazard hazard, IReadOnlyList<LessonFormula> breads) => hazard switch
     {
         Hazard.HouseRules => new("House rules first", HouseRules, "common practice, no source"),
-        Hazard.RawFlour => new("Raw flour", "Nobody tastes dough or batter: raw flour has not been treated to kill germs. Wash hands, bowls and benches after it.", "US FDA and CDC advice on raw flour, after the outbreak of 2016"),
-        Hazard.Allergens => new("Allergens", $"{string.Join(" ", breads.Select(bread => Declared(bread, breads.Count > 1)))} Label the trays, and keep the tools of each bread apart. {AllergyCare.ForEverybody}", $"{AllergyCare.Law}; {AllergyCare.InhaledFlour}"),
+        Hazard.RawFlour => new("Raw flour", $"Nobody tastes dough or batter: raw flour has not been treated to kill germs{(breads.Any(HasEgg) ? ", and raw egg may carry salmonella" : "")}. Wash hands, bowls and benches after it.", "US FDA and CDC advice on raw flour, after the outbreak of 2016"),
+        Hazard.Allergens => new("Allergens", $"{Declared(breads)} Label the trays, and keep the tools of each bread apart. {AllergyCare.ForEverybody}", $"{AllergyCare.Law}; {AllergyCare.InhaledFlour}"),
         Hazard.OpenFlame => new("Burner or open flame", "Handles turned inwards, sleeves and cloths away, nobody leaves a lit burner. Turn it off before the pan is moved.", "common practice, no source"),
         Hazard.Scald => new("Scalds", "Hot water is poured by one person, slowly, away from hands and faces; nobody reaches over a kettle, and its lid stays on.", "common practice, no source"),
         Hazard.HotOven => new("Hot oven and tins", "Dry oven gloves only: a wet cloth passes the heat on as steam. Stand aside as the door opens, and say “hot behind you”.", "common practice, no source"),
@@ -138,10 +139,17 @@ public static class StandingCautions
             "FDA Food Code 3-501.16 and 3-501.19"),
     };
 
-    private static string Declared(LessonFormula bread, bool withName)
+    private static bool HasEgg(LessonFormula bread) => bread.Ingredients.Any(ingredient => ingredient.Role == IngredientRole.Egg);
+
+    /// <summary>Bread by bread; the breads of a series that declare the same, once.</summary>
+    private static string Declared(IReadOnlyList<LessonFormula> breads) => string.Join(" ", breads
+        .GroupBy(bread => (Series: bread.Place?.OfId ?? bread.Formula.Id, Declared: Declared(bread)))
+        .Select(alike => $"{(breads.Count > 1 ? $"{string.Join(", ", SeriesTitles.Of(alike, breads))}, declared" : "Declared")}: {alike.Key.Declared}"));
+
+    private static string Declared(LessonFormula bread)
     {
         var allergens = BreadAllergens.Of(bread);
-        return $"{(withName ? $"{bread.Formula.Title}, declared" : "Declared")}: {AllergyText.Declared(allergens)}. Only labels tell of {AllergyText.Unknown(allergens)}.";
+        return $"{AllergyText.Declared(allergens)}. Only labels tell of {AllergyText.Unknown(allergens)}.";
     }
 
     /// <summary>What a method's steps do not tell by the equipment they share.</summary>

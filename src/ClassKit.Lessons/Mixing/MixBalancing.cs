@@ -17,7 +17,7 @@ internal sealed class MixBalancing
 
     public MixBalancing(LessonFormula formula, Temperature kitchen, MixSettings settings)
     {
-        (_formula, _kitchen, _settings) = (formula, kitchen, settings);
+        (_formula, _kitchen, _settings) = (formula with { Formula = formula.Dried }, kitchen, settings);
         _kinds = formula.Steps.SelectMany(step => step.Work.Heats).DistinctBy(heat => heat.Ingredient.Id).ToDictionary(heat => heat.Ingredient.Id, heat => heat.Kind);
         if (!TapWater.IsDrawnFor(formula)) return;
         foreach (var line in formula.Formula.Lines.Where(line => TapWater.Is(line.Ingredient))) _kinds[line.Ingredient.Id] = HeatKind.Warmed;
@@ -57,9 +57,12 @@ internal sealed class MixBalancing
         }
     }
 
-    private IReadOnlyList<MixPart> Parts(Temperature warmed) => [.. _formula.Formula.Lines.Select(line => new MixPart(line, KindOf(line.Ingredient), At(KindOf(line.Ingredient), warmed)))];
+    private IReadOnlyList<MixPart> Parts(Temperature warmed) => [.. _formula.Formula.Lines.Select(line => new MixPart(line, KindOf(line.Ingredient), BuiltAt(line.Ingredient) ?? At(KindOf(line.Ingredient), warmed)))];
 
-    private HeatKind KindOf(Ingredient ingredient) => _kinds.TryGetValue(ingredient.Id, out var kind) ? kind : ingredient.IsKeptCold() ? HeatKind.Cold : HeatKind.AsStored;
+    /// <summary>A starter comes as warm as it was built, unless a step brings it to another temperature.</summary>
+    private Temperature? BuiltAt(Ingredient ingredient) => ingredient.StarterOf is not null && !_kinds.ContainsKey(ingredient.Id) ? _formula.StarterBuild?.Temperature : null;
+
+    private HeatKind KindOf(Ingredient ingredient) => _kinds.TryGetValue(ingredient.Id, out var kind) ? kind : ingredient.IsKeptCold() && BuiltAt(ingredient) is null ? HeatKind.Cold : HeatKind.AsStored;
 
     private Temperature At(HeatKind kind, Temperature warmed) => kind switch
     {
@@ -67,6 +70,7 @@ internal sealed class MixBalancing
         HeatKind.Cold => _settings.Refrigerator,
         HeatKind.Tempered => Temperature.FromCelsius(_settings.Refrigerator.Celsius + _settings.TemperedShare * (_kitchen.Celsius - _settings.Refrigerator.Celsius)),
         HeatKind.Melted => _settings.MeltedFat,
+        HeatKind.Cooked => _settings.CookedPaste,
         HeatKind.Warmed => warmed,
     };
 

@@ -12,6 +12,7 @@ namespace ClassKit.Lessons.Mixing;
 /// <param name="TemperedShare">How much of the way from refrigerator to kitchen they have gone by then: 0 to 1. Newton's law of cooling with some 40 min for 250 g in a bowl in still air.</param>
 /// <param name="Bowl">The heat of the bowl, at the kitchen's temperature, per heat of the batter: none, to that of 450 g of steel (0.5 J/(g K)) for 375 g of batter.</param>
 /// <param name="Probe">As far as a probe may be off: 1 °C, FDA Food Code 4-203.11.</param>
+/// <param name="CookedPaste">As warm as a cooked paste is when egg goes in: 60 °C (140 °F). It leaves the pan near 75 °C and is stirred until egg, whose white sets from some 61 °C on, cannot. Common practice, no source.</param>
 /// <param name="MeltingFrom">Butter that is cooler sets again: it melts at 32 °C to 35 °C, J. Cheung, Melting Point of Butter, The Physics Factbook (2003).</param>
 public sealed record MixSettings(
     Temperature Refrigerator,
@@ -21,11 +22,12 @@ public sealed record MixSettings(
     double TemperedShare,
     Band<double> Bowl,
     TemperatureDifference Probe,
+    Temperature CookedPaste,
     Temperature MeltingFrom)
 {
     /// <summary>The values named above. Mixing by hand warms nothing.</summary>
     public static MixSettings Default { get; } = new(
-        ClassProfile.UsualRefrigerator, Temperature.FromCelsius(40), Temperature.FromCelsius(46), 60, 0.8, new(0, 0.1, 0.2), TemperatureDifference.FromKelvins(1), Temperature.FromCelsius(32));
+        ClassProfile.UsualRefrigerator, Temperature.FromCelsius(40), Temperature.FromCelsius(46), 60, 0.8, new(0, 0.1, 0.2), TemperatureDifference.FromKelvins(1), Temperature.FromCelsius(60), Temperature.FromCelsius(32));
 
     /// <summary>The same in a class's own kitchen.</summary>
     public MixSettings In(ClassProfile profile)

@@ -19,11 +19,11 @@ public static class TapWater
         return ingredient.Id == Id;
     }
 
-    /// <summary>True where the water of a formula is drawn at what its mix temperature asks for: where it has some, and no step warms anything for that.</summary>
+    /// <summary>True where the water of a formula is drawn at what its mix temperature asks for: where it has some, no step warms anything for that, and none cooks it.</summary>
     public static bool IsDrawnFor(LessonFormula formula)
     {
         ArgumentNullException.ThrowIfNull(formula);
         return formula.MixTemperature is not null && formula.Formula.Lines.Any(line => Is(line.Ingredient))
-            && formula.Steps.All(step => step.Work.Heats.All(heat => heat.Kind != HeatKind.Warmed));
+            && formula.Steps.All(step => step.Work.Heats.All(heat => heat.Kind != HeatKind.Warmed && !(heat.Kind == HeatKind.Cooked && Is(heat.Ingredient))));
     }
 }

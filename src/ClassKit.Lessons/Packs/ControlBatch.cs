@@ -51,7 +51,7 @@ public sealed record ControlBatch(LessonDemonstration Shown, LessonFormula Of, B
     private static LessonFormula? BreadOf(LessonDemonstration shown, Lesson lesson) => lesson.Formulas.FirstOrDefault(formula => formula.Formula.Id == shown.ControlOf);
 
     private static Computed<Batch> Weighed(LessonFormula bread, ClassProfile profile) =>
-        Scaling.FromPieces(Unleavened(bread.Formula), profile.Teams, bread.PieceMass, DoughLoss.Of(bread.LossPercent), new Scales(profile.ScaleResolution, profile.SmallScaleResolution));
+        Scaling.FromPieces(Unleavened(bread.Formula), profile.Teams, bread.PieceMass, DoughLoss.Of(bread.WeighedBesidesPercent), new Scales(profile.ScaleResolution, profile.SmallScaleResolution));
 
     /// <summary>Everything but soda, powder and yeast, in the same proportions.</summary>
     private static BakersFormula Unleavened(BakersFormula formula) => formula with { Lines = [.. formula.Lines.Where(line => !Leavens(line.Ingredient))] };

@@ -37,13 +37,13 @@ public sealed record LeaveningComparison(
         var assumed = Assumed(formula, settings);
         var stages = BakeStages.Of(formula, mixed, Saturation.BoilingPoint(pressure));
         var working = formula.Working;
-        return Budget(Mass.FromGrams(working.TotalPercent)).Then(flour => Budget(Mass.FromGrams(formula.PieceMass.Grams * working.TotalPercent / formula.Formula.TotalPercent)).Then<LeaveningComparison>(piece => new LeaveningComparison(
+        return Budget(Mass.FromGrams(working.TotalPercent)).Then(flour => Budget(Mass.FromGrams(formula.PieceMass.Grams * working.TotalPercent / formula.Dried.TotalPercent)).Then<LeaveningComparison>(piece => new LeaveningComparison(
             formula,
             piece,
             flour,
             Minutes(inOven: false),
             Minutes(inOven: true),
-            DoughWater.AllWaterPercent(formula.Formula))));
+            DoughWater.AllWaterPercent(formula.Dried))));
 
         Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(working, dough, stages, mixed, pressure, assumed);
 
@@ -57,14 +57,11 @@ public sealed record LeaveningComparison(
         var isFoam = formula.Structure == CrumbStructure.Foam;
         var gravity = formula.SpecificGravity is { } measured ? BatterAir.Around(measured) : isFoam ? BatterAir.FoamSpecificGravity : IsCreamed(formula) ? BatterAir.CreamedSpecificGravity : (Band<double>?)null;
         var holding = GasHolding.AsWritten(formula.Structure, formula.Formula) ?? (IsCreamed(formula) ? GasHolding.CreamedBatter : settings.Holding);
-        if (LosesStanding(formula))
+        // Nobody has published how fast a dough that is past its time lets gas go, nor how far one without a net rises.
+        if (formula.Place is { IsPastItsTime: true } || (GasHolding.HasNoNet(formula.Formula) && !isFoam))
             holding = (holding ?? GasHolding.For(formula.Formula)) with { IsPredicted = false };
         return settings with { AirShare = gravity is { } beaten ? BatterAir.ShareOf(formula.Formula, beaten) : settings.AirShare, Holding = holding };
     }
-
-    /// <summary>What soda or powder made at once leaks out of a dough that is held, and nobody has published how fast.</summary>
-    private static bool LosesStanding(LessonFormula formula) =>
-        formula.Place is { } place && place.Changes.Any(change => change is SeriesChange.Held) && !formula.Formula.IsFermented && formula.Formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.ChemicalLeavening);
 
     /// <summary>Fat and sugar that are beaten pale hold far more air than any other batter; the method says so, no formula does.</summary>
     private static bool IsCreamed(LessonFormula formula) => formula.Steps.Any(step => step.Name.Contains("cream", StringComparison.OrdinalIgnoreCase));

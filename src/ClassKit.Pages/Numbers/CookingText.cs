@@ -15,6 +15,9 @@ internal static class CookingText
     /// <summary>Why not.</summary>
     public const string WhyNotPredicted = "No published figure says how far such a dough rises when it is cooked so: measure it, and write it down for the next class.";
 
+    /// <summary>Why not, of a bread that stands or rises for longer than it should.</summary>
+    public const string WhyNotHeld = "Past its time a dough lets gas go, and no published figure says how much: measure it, and write it down for the next class.";
+
     /// <summary>What stands before a card's heat: "Oven", "Steamer"; "Cooked" where it changes over.</summary>
     public static string Heading(LessonFormula formula) => WaysOf(formula) is [var way] ? Capital(CookingPlace.Of(way).Name) : "Cooked";
 

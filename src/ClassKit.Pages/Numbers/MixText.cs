@@ -16,6 +16,10 @@ internal static class MixText
     /// <summary>"whole milk and unsalted butter at 33 °C (91 °F)"; empty where nothing is warmed.</summary>
     public static string Warmed(MixBalance mix, UnitSystem units) => mix.Warmed.Count == 0 ? "" : $"{Names(mix.Warmed)} at {KitchenText.Temperature(mix.Warmed[0].Temperature, units)}";
 
+    /// <summary>"water, unsalted butter and bread flour at 60 °C (140 °F)"; empty where no paste is cooked.</summary>
+    public static string Cooked(MixBalance mix, UnitSystem units) =>
+        mix.Of(HeatKind.Cooked) is { Count: > 0 } parts ? $"{Names(parts)} at {KitchenText.Temperature(parts[0].Temperature, units)}" : "";
+
     /// <summary>"whole egg"; empty where nothing comes straight from the refrigerator.</summary>
     public static string Cold(MixBalance mix) => Names(mix.Of(HeatKind.Cold));
 

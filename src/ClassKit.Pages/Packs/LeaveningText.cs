@@ -10,6 +10,8 @@ internal static class LeaveningText
     /// <summary>What makes a bread rise: of soda and powder what it has.</summary>
     public static string Of(BakersFormula formula) => formula.Leavening switch
     {
+        // A bread of a series from which its leavening was left out.
+        Leavening.Yeast or Leavening.Chemical when !formula.IsFermented && !Has(formula, "self_rising_flour") && formula.Lines.All(line => line.Ingredient.Role != IngredientRole.ChemicalLeavening) => "air and steam alone",
         Leavening.Steam => "steam",
         Leavening.Yeast when formula.HasStarter => formula.Lines.Any(line => line.Ingredient.Role == IngredientRole.Yeast) ? "sourdough starter and yeast" : "sourdough starter",
         Leavening.Yeast => "yeast",

@@ -58,6 +58,14 @@ public sealed class CookingWaysTests : IDisposable
     public void What_cannot_be_is_said(string conditions, string found, string remedy) =>
         Complaint.Only(With(conditions), Complaint.LineOf(_bread, Dry), found, remedy);
 
+    /// <summary>A paste is cooked over something: two teams cannot do it on one burner.</summary>
+    [Fact]
+    public void A_paste_that_is_cooked_takes_a_burner()
+    {
+        Assert.Contains(With("oven 175 °C, cooks fine salt").Problems, problem => problem.Found.Contains("cooks a paste, and its brackets occupy no burner", StringComparison.Ordinal));
+        Assert.DoesNotContain(With("oven 175 °C, burner, cooks fine salt").Problems, problem => problem.Found.Contains("burner", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_word_without_its_heat_only_occupies() =>
         Complaint.Only(With("griddle"), Complaint.LineOf(_bread, "## Method"), "what else the bread is cooked in", "`griddle 230 °C`");

@@ -40,7 +40,34 @@ public sealed class OneDoughTests
     public void The_control_stands_on_the_plan_and_at_the_bench() =>
         Assert.Contains("Nothing in it", BuiltPack.LongMorning["bench-plan.html"].Body!.Words(), StringComparison.Ordinal);
 
+    /// <summary>Neither above nor in the working at the foot of the page.</summary>
     [Fact]
-    public void What_nobody_can_predict_is_not_predicted() =>
+    public void What_nobody_can_predict_is_not_predicted()
+    {
         Assert.Contains("Starter rolls: what it holds cannot be predicted", Words(BuiltPack.LongMorning), StringComparison.Ordinal);
+        Assert.Contains("Yeast rolls: over-proofed and Powder rolls: stood 40 min: what it holds cannot be predicted", Words(BuiltPack.LongMorning), StringComparison.Ordinal);
+        Assert.Equal(3, Words(BuiltPack.LongMorning).Split("nothing is computed of it").Length - 1);
+    }
+
+    /// <summary>Every team gets a portion, whichever bread of the series it makes; rolls have neither cup nor tin.</summary>
+    [Fact]
+    public void Every_bread_of_the_series_has_the_control_beside_it_in_words_that_fit_a_roll()
+    {
+        var powder = BuiltPack.LongMorning["observations.html"].QuerySelectorAll(".observed").Select(bread => bread.Words()).Where(words => words.StartsWith("Powder rolls", StringComparison.Ordinal)).ToList();
+
+        Assert.Equal(3, powder.Count);
+        Assert.All(powder, words => Assert.Contains("The control is the marked roll among your own: the same mixture without baking powder.", words, StringComparison.Ordinal));
+        Assert.Contains("for teams 1 and 4", powder[0], StringComparison.Ordinal);
+        Assert.Contains("Marked, among the powder rolls: same shape, same oven, same minute.", BuiltPack.LongMorning["formula-cards.html"].Body!.Words(), StringComparison.Ordinal);
+    }
+
+    /// <summary>The instructor builds it before the class: for every team, and in all.</summary>
+    [Fact]
+    public void Starters_stand_on_the_station_list_with_what_they_are_mixed_of()
+    {
+        var rows = BuiltPack.LongMorning["stations.html"].RowsBelow("starters").Select(row => (row.Children[2].Words(), Team: row.Children[3].Grams(), All: row.Children[4].Grams())).ToList();
+
+        Assert.Equal(3, rows.Count);
+        Assert.All(rows, row => Assert.Equal(4 * row.Team, row.All));
+    }
 }
