@@ -64,7 +64,7 @@ public sealed record LessonFormula(
         : Formula with { Lines = [.. Formula.Lines.Select(line => IsCooked(line) ? line with { Percent = line.Percent - PasteDrying.WaterLost.Typical * WaterOf(line) } : line)] };
 
     /// <summary>What has to be weighed out besides what the pieces hold, as a share of it in percent: what stays in bowls, and what boils off.</summary>
-    public double WeighedBesidesPercent => 100 * (1 - (1 - LossPercent / 100) * Dried.TotalPercent / Formula.TotalPercent);
+    public double WeighedBesidesPercent => PerHundred.Of(1 - (1 - PerHundred.Share(LossPercent)) * Dried.TotalPercent / Formula.TotalPercent);
 
     /// <summary>The formula as far as it works: of an old leavening only what still makes gas, and no water that boiled off.</summary>
     public BakersFormula Working => Strengths.Count == 0
