@@ -37,8 +37,11 @@ public sealed record GasBudget(
     /// <summary>What it is cooked in for the longest; an oven where it is not cooked at all.</summary>
     public CookingWay Way { get; init; } = CookingWay.Oven;
 
-    /// <summary>False where a starter ferments it: how much gas its microbes make no formula tells.</summary>
-    public bool IsGasPredicted => !Formula.HasStarter;
+    /// <summary>True of a dough that is frozen before it is baked.</summary>
+    public bool IsOfFrozenDough { get; init; }
+
+    /// <summary>False where a starter ferments it: how much gas its microbes make no formula tells; nor how many yeast cells outlive a freezer.</summary>
+    public bool IsGasPredicted => !Formula.HasStarter && !(IsOfFrozenDough && Formula.IsFermented);
 
     /// <summary>False of a fermented dough of which nobody can say what it holds: not on the bench either.</summary>
     public bool IsBenchPredicted => IsGasPredicted && (Held.Holding.IsPredicted || !Formula.IsFermented || Way != CookingWay.Oven);

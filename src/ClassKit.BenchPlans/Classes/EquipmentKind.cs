@@ -32,12 +32,20 @@ public sealed record EquipmentKind(string One, string Many)
     /// <summary>A microwave oven.</summary>
     public static EquipmentKind Microwave { get; } = new("microwave", "microwaves");
 
+    /// <summary>A freezer as a household has it: for a load of a team.</summary>
+    public static EquipmentKind Freezer { get; } = new("freezer", "freezers");
+
+    /// <summary>A freezer that blows cold air, or a blast chiller set to freeze.</summary>
+    public static EquipmentKind BlastFreezer { get; } = new("blast freezer", "blast freezers");
+
     /// <summary>Every kind that lessons and class profiles may name. Ovens are apart: they have temperatures.</summary>
     public static IReadOnlyList<EquipmentKind> All { get; } =
     [
         new("bench", "benches"),
+        BlastFreezer,
         Burner,
         CombiOven,
+        Freezer,
         Fryer,
         Griddle,
         new("kettle", "kettles"),

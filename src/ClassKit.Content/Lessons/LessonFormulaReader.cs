@@ -98,7 +98,7 @@ public static class LessonFormulaReader
             SpecificGravity = gravity,
             StarterBuild = build,
             Pieces = pieces?.Text ?? piece.Value.Text + "s",
-            Shape = shape is FreeStanding && steps.Where(step => step.IsCooking).All(step => step.Way == CookingWay.Steamer) ? FreeStanding.Steamed : shape,
+            Shape = shape is FreeStanding && steps.Where(step => step.IsBaking).All(step => step.Way == CookingWay.Steamer) ? FreeStanding.Steamed : shape,
             Observations = observations,
             Surfaces = surfaces,
             Pictures = pictures,
@@ -116,5 +116,5 @@ public static class LessonFormulaReader
 
     /// <summary>What is set, in order; the boiling point at sea level where all that cooks it is as hot as it is.</summary>
     private static IEnumerable<Temperature> Heats(IReadOnlyList<MethodStep> steps) =>
-        steps.Where(step => step.IsCooking).Select(step => step.Temperature).OfType<Temperature>().DefaultIfEmpty(Temperature.FromCelsius(100));
+        steps.Where(step => step.IsBaking).Select(step => step.Temperature).OfType<Temperature>().DefaultIfEmpty(Temperature.FromCelsius(100));
 }

@@ -20,9 +20,11 @@ internal static partial class MethodSteps
     {
         var before = problems.Count;
         List<(MethodStep Step, int Line)> steps = [.. Lists.Entries(section, problems).Select(entry => (Step: Step(entry.Text, texts, problems)!, entry.Text.Line)).Where(read => read.Step is not null)];
-        if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.IsCooking))
+        if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.IsBaking))
             problems.Add(section.Line, "No step says what the oven is set to, or what else the bread is cooked in", $"{HowCooked}{string.Join(", ", BenchWords.CookingExamples.Skip(1).Select(example => $"`{example}`"))}.");
         CheckWeighing(section, steps, problems.Count == before, problems);
+        foreach (var (step, line) in steps.Where(read => read.Step is { InOven: true, Work.Reheats: true } && steps.Exists(any => any.Step is { InOven: true, IsBaking: true })))
+            problems.Add(line, $"`{step.Name}` reheats in the oven what was baked in the oven, and a plan keeps one place for all of a bread's oven", "Reheat it in a `combi oven`, a `steamer` or a `microwave`, or leave the step to the notes.");
         foreach (var (step, line) in steps)
             UnusualHeat.Note(step, line, problems);
         foreach (var late in steps.Skip(steps.FindLastIndex(read => read.Step.InOven) + 1).Where(read => read.Step.Work.OvenReady && steps.Exists(any => any.Step.InOven)))

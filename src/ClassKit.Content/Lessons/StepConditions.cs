@@ -18,11 +18,12 @@ internal sealed partial class StepConditions
     private const string OvenReady = "oven ready";
     private const string KeepsOvernight = "keeps overnight";
     private const string NoWait = "no wait";
+    private const string Reheats = "reheats";
 
     /// <summary>What may be written, as advice names it.</summary>
     private static readonly string[] Words =
     [
-        "28 °C", .. BenchWords.CookingExamples, Unattended, "2 people", "2 oven places", "2 steamer places", BenchWords.DoorShut, OvenReady, KeepsOvernight, NoWait, "wait up to 10 min",
+        "28 °C", .. BenchWords.CookingExamples, Unattended, "2 people", "2 oven places", "2 steamer places", BenchWords.DoorShut, OvenReady, KeepsOvernight, NoWait, Reheats, "wait up to 10 min",
         "warms whole milk", "melts unsalted butter", "tempers unsalted butter", "cooks bread flour",
         .. BenchWords.Equipment,
     ];
@@ -42,6 +43,8 @@ internal sealed partial class StepConditions
         var place = Way is { } way ? CookingPlace.Of(way) : null;
         if (place is { IsWatched: true } && _people == 0)
             _problems.Add(_line, $"The brackets say `{Unattended}` of a {place.Name}", "Somebody stands by all the time: leave the word out, or write how many: `2 people`.");
+        if (Work.Reheats && place is null)
+            _problems.Add(_line, $"The brackets say `{Reheats}` and nothing heats", "Write what it is heated in as well: `combi oven 160 °C, reheats`.");
         if (place?.Kind is { } kind)
             _uses.Add(new(kind, _places ?? 1));
         Work = Work with { People = _people ?? (place is null || place.IsWatched ? 1 : 0), Uses = _uses, Heats = _heats, OvenPlaces = _places ?? Work.OvenPlaces };
@@ -70,6 +73,9 @@ internal sealed partial class StepConditions
                 return;
             case KeepsOvernight:
                 Work = Work with { KeepsOvernight = true };
+                return;
+            case Reheats:
+                Work = Work with { Reheats = true };
                 return;
             case NoWait:
                 Work = Work with { Wait = WaitWindow.None };

@@ -79,8 +79,11 @@ public sealed record LessonFormula(
     /// <summary>The steps in which it is cooked, in order.</summary>
     public IReadOnlyList<MethodStep> Cooking => [.. Steps.Where(step => step.IsCooking)];
 
-    /// <summary>True if nothing but an oven cooks it.</summary>
-    public bool IsOvenBread => Steps.All(step => step.Way is null or CookingWay.Oven);
+    /// <summary>True if nothing but an oven bakes it, whatever reheats it.</summary>
+    public bool IsOvenBread => Steps.All(step => !step.IsBaking || step.Way == CookingWay.Oven);
+
+    /// <summary>True if its dough is frozen before it is baked.</summary>
+    public bool IsFrozenDough => Steps.TakeWhile(step => !step.IsBaking).Any(step => step.IsFreezing) && Steps.Any(step => step.IsBaking);
 
     /// <summary>How many minutes it may stand ready before it is tasted; null where that does not matter.</summary>
     public int? BestWithinMinutes { get; init; }

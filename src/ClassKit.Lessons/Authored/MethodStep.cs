@@ -1,5 +1,6 @@
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
 using ClassKit.Exercises.Authoring;
 
 namespace ClassKit.Lessons.Authored;
@@ -18,6 +19,12 @@ public sealed record MethodStep(string Name, TextTemplate Text, int MinMinutes, 
 
     /// <summary>True in an oven, a steamer, hot fat, or wherever else it is cooked.</summary>
     public bool IsCooking => Way is not null;
+
+    /// <summary>True where it is done to a bread for the first time; what is reheated was baked before.</summary>
+    public bool IsBaking => IsCooking && !Work.Reheats;
+
+    /// <summary>True in a freezer of either kind.</summary>
+    public bool IsFreezing => Work.Uses.Any(use => use.Kind == EquipmentKind.Freezer || use.Kind == EquipmentKind.BlastFreezer);
 
     /// <summary>What it takes at the bench, for the bench plan.</summary>
     public StepWork Work { get; init; } = StepWork.Usual;

@@ -27,6 +27,9 @@ public sealed record StepWork(int People)
     /// <summary>The ingredients that it brings to another temperature before they are mixed.</summary>
     public IReadOnlyList<IngredientHeat> Heats { get; init; } = [];
 
+    /// <summary>True if what is already baked is heated again.</summary>
+    public bool Reheats { get; init; }
+
     /// <summary>True if the bread keeps until the next day after this step.</summary>
     public bool KeepsOvernight { get; init; }
 }

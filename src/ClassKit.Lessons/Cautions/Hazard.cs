@@ -53,4 +53,10 @@ public enum Hazard
 
     /// <summary>Food that is served warm, or that stands without cooling.</summary>
     Holding,
+
+    /// <summary>A dough or a bread that is cooled, frozen and thawed.</summary>
+    Freezing,
+
+    /// <summary>A bread that is heated again.</summary>
+    Reheating,
 }

@@ -41,6 +41,8 @@ public static class StandingCautions
         [Hazard.Probe] = [["probe", "clean"], ["probe", "wash"]],
         [Hazard.FirstAid] = [["running water"]],
         [Hazard.Holding] = [["4 hours"], ["°c", "hold"]],
+        [Hazard.Freezing] = [["thaw", "°c"]],
+        [Hazard.Reheating] = [["reheat", "°c"]],
     };
 
     /// <summary>The hazards of a formula.</summary>
@@ -60,6 +62,8 @@ public static class StandingCautions
             .. When(Cooks(steps, CookingWay.Griddle, CookingWay.Pan), Hazard.HotPlate),
             .. When(Cooks(steps, CookingWay.Microwave), Hazard.Microwave),
             .. When(formula.Formula.Leavening == Leavening.Steam || Cooks(steps, CookingWay.Steamer, CookingWay.CombiOven) || steps.Any(step => Uses(step, "steamer")), Hazard.Steam),
+            .. When(steps.Any(step => step.IsFreezing), Hazard.Freezing),
+            .. When(steps.Any(step => step.Work.Reheats), Hazard.Reheating),
             .. When(steps.Any(step => Uses(step, "mixer")), Hazard.Mixer),
             .. HazardWords.In(string.Join(". ", formula.Steps.Select(step => step.Text.OwnWords).Concat(formula.Equipment.Select(tool => tool.Name)))).Where(IsOfWordsAlone),
         ];
@@ -137,6 +141,14 @@ public static class StandingCautions
             "Holding",
             FormattableString.Invariant($"Served warm later, it is held at {Hot.Celsius:0} °C ({Hot.Fahrenheit:0} °F) or above; cold, at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below; what has stood in between for 4 hours is thrown away. Some local codes ask for 60 °C (140 °F)."),
             "FDA Food Code 3-501.16 and 3-501.19"),
+        Hazard.Freezing => new(
+            "Freezing and thawing",
+            FormattableString.Invariant($"What is baked cools first: with egg, milk or a filling from 57 °C (135 °F) to 21 °C (70 °F) within 2 hours and to {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) within 4 more. It is wrapped, named and dated, stays frozen hard, and thaws in a refrigerator at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below, or as it is heated. Dry gloves for frozen trays. Local codes come first."),
+            "FDA Food Code 3-501.11, 3-501.13 and 3-501.14, from memory"),
+        Hazard.Reheating => new(
+            "Reheating",
+            "What is heated again to be held hot comes to 74 °C (165 °F) all through within 2 hours; from a microwave it is stirred or turned and stands covered for 2 minutes; it is heated again once. Local codes come first.",
+            "FDA Food Code 3-403.11, from memory"),
     };
 
     private static bool HasEgg(LessonFormula bread) => bread.Ingredients.Any(ingredient => ingredient.Role == IngredientRole.Egg);

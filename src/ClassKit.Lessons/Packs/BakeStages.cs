@@ -11,7 +11,7 @@ internal static class BakeStages
     /// <summary>A step at 100 °C or more is in the oven; no dough stands that hot on a bench.</summary>
     private const double OvenCelsius = 100;
 
-    /// <summary>From the end of the last mixing before the oven, or whatever cooks it, to the end of baking. What is as hot as steam or boiling water is at the boiling point. Bench steps without a temperature are at that of the mixed dough.</summary>
+    /// <summary>From the end of the last mixing before the oven, or whatever cooks it, to the end of baking. What is as hot as steam or boiling water is at the boiling point. Bench steps without a temperature are at that of the mixed dough. Frozen, a dough makes no gas; what is reheated has risen before.</summary>
     public static IReadOnlyList<BakeStage> Of(LessonFormula formula, Temperature mixedTo, Temperature boiling)
     {
         var steps = formula.Steps;
@@ -20,7 +20,7 @@ internal static class BakeStages
         var mixed = Enumerable.Range(0, door).LastOrDefault(at => Mixes(steps[at].Name), -1);
         return
         [
-            .. steps.Take(door).Skip(mixed + 1).Select(step => Stage(step, step.Temperature ?? mixedTo, false)),
+            .. steps.Take(door).Skip(mixed + 1).Where(step => !step.IsFreezing).Select(step => Stage(step, step.Temperature ?? mixedTo, false)),
             .. oven.Select(at => Stage(steps[at], steps[at].Temperature ?? boiling, true)),
         ];
     }
@@ -31,7 +31,7 @@ internal static class BakeStages
     /// <summary>A dough that is stretched and folded while it rises was mixed before.</summary>
     private static bool Mixes(string name) => MixingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase)) && !name.Contains("stretch", StringComparison.OrdinalIgnoreCase);
 
-    private static bool InOven(MethodStep step) => step.IsCooking || step.Temperature is { Celsius: >= OvenCelsius };
+    private static bool InOven(MethodStep step) => step.IsBaking || !step.IsCooking && step.Temperature is { Celsius: >= OvenCelsius };
 
     private static BakeStage Stage(MethodStep step, Temperature temperature, bool inOven) =>
         new(step.Name, new(step.MinMinutes, (step.MinMinutes + step.MaxMinutes) / 2.0, step.MaxMinutes), temperature, inOven, !inOven && Degasses(step.Name)) { Way = step.Way ?? CookingWay.Oven };

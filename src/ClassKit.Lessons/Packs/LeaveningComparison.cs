@@ -45,7 +45,7 @@ public sealed record LeaveningComparison(
             Minutes(inOven: true),
             DoughWater.AllWaterPercent(formula.Dried))));
 
-        Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(working, dough, stages, mixed, pressure, assumed);
+        Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(working, dough, stages, mixed, pressure, assumed).Then<GasBudget>(budget => budget with { IsOfFrozenDough = formula.IsFrozenDough });
 
         Band<double> Minutes(bool inOven) => stages.Where(stage => stage.InOven == inOven)
             .Aggregate(default(Band<double>), (sum, stage) => sum.With(stage.Minutes, (left, right) => left + right));
@@ -57,8 +57,8 @@ public sealed record LeaveningComparison(
         var isFoam = formula.Structure == CrumbStructure.Foam;
         var gravity = formula.SpecificGravity is { } measured ? BatterAir.Around(measured) : isFoam ? BatterAir.FoamSpecificGravity : IsCreamed(formula) ? BatterAir.CreamedSpecificGravity : (Band<double>?)null;
         var holding = GasHolding.AsWritten(formula.Structure, formula.Formula) ?? (IsCreamed(formula) ? GasHolding.CreamedBatter : settings.Holding);
-        // Nobody has published how fast a dough that is past its time lets gas go, nor how far one without a net rises.
-        if (formula.Place is { IsPastItsTime: true } || (GasHolding.HasNoNet(formula.Formula) && !isFoam))
+        // Nobody has published how fast a dough that is past its time lets gas go, nor how far one without a net rises, or one that was frozen.
+        if (formula.Place is { IsPastItsTime: true } || formula.IsFrozenDough || (GasHolding.HasNoNet(formula.Formula) && !isFoam))
             holding = (holding ?? GasHolding.For(formula.Formula)) with { IsPredicted = false };
         return settings with { AirShare = gravity is { } beaten ? BatterAir.ShareOf(formula.Formula, beaten) : settings.AirShare, Holding = holding };
     }

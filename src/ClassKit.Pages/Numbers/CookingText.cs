@@ -18,6 +18,24 @@ internal static class CookingText
     /// <summary>Why not, of a bread that stands or rises for longer than it should.</summary>
     public const string WhyNotHeld = "Past its time a dough lets gas go, and no published figure says how much: measure it, and write it down for the next class.";
 
+    /// <summary>Why not, of a dough that was frozen.</summary>
+    public const string WhyNotFrozen = "Yeast dies and gluten is cut by ice as a dough freezes, by yeast, freezer and weeks, and no published figure holds for all of them: measure it, and write it down for the next class.";
+
+    /// <summary>Why a bread's rise is not predicted.</summary>
+    public static string WhyNot(LessonFormula bread) => bread.Place is { IsPastItsTime: true } ? WhyNotHeld : bread.IsFrozenDough ? WhyNotFrozen : WhyNotPredicted;
+
+    /// <summary>What freezing and reheating do that nobody can compute; empty where a bread is neither frozen nor reheated.</summary>
+    public static string Afterwards(LessonFormula bread, UnitSystem units)
+    {
+        string[] told =
+        [
+            .. bread.IsFrozenDough ? ["Frozen as a dough: what that costs it in gas and in height cannot be predicted."] : Array.Empty<string>(),
+            .. !bread.IsFrozenDough && bread.Steps.Any(step => step.IsFreezing) ? ["Frozen after baking: thawed, it is about as stale as a day older (common practice, no source); what it loses in the freezer cannot be predicted, so weigh it before and after."] : Array.Empty<string>(),
+            .. bread.Cooking.Where(step => step.Work.Reheats).Select(step => $"Reheated: {KitchenText.Step(step, units)}, {KitchenText.Minutes(step.MinMinutes, step.MaxMinutes)}; what it loses by that cannot be predicted."),
+        ];
+        return string.Join(" ", told);
+    }
+
     /// <summary>What stands before a card's heat: "Oven", "Steamer"; "Cooked" where it changes over.</summary>
     public static string Heading(LessonFormula formula) => WaysOf(formula) is [var way] ? Capital(CookingPlace.Of(way).Name) : "Cooked";
 
@@ -25,7 +43,7 @@ internal static class CookingText
     public static string Heats(LessonFormula formula, UnitSystem units)
     {
         var isOneWay = WaysOf(formula).Count == 1;
-        return string.Join(", then ", formula.Cooking.Select(step => (isOneWay, step) switch
+        return string.Join(", then ", formula.Cooking.Where(step => step.IsBaking).Select(step => (isOneWay, step) switch
         {
             (true, { Temperature: { } heat }) => KitchenText.Oven(heat, units),
             (true, { Way: CookingWay.Steamer or CookingWay.BoilingWater }) => "at the boiling point",
@@ -54,7 +72,7 @@ internal static class CookingText
 
     private static CookingWay? CommonWay(IEnumerable<LessonFormula> formulas) => formulas.SelectMany(WaysOf).Distinct().ToList() is [var way] ? way : null;
 
-    private static List<CookingWay> WaysOf(LessonFormula formula) => [.. formula.Cooking.Select(step => step.Way!.Value).Distinct()];
+    private static List<CookingWay> WaysOf(LessonFormula formula) => [.. formula.Cooking.Where(step => step.IsBaking).Select(step => step.Way!.Value).Distinct()];
 
     private static string Capital(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 }

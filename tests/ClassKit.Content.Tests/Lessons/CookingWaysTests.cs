@@ -2,6 +2,7 @@ using ClassKit.Baking.Cooking;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Lessons;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cautions;
 using ClassKit.Lessons.Cooking;
 
 namespace ClassKit.Content.Tests.Lessons;
@@ -54,6 +55,7 @@ public sealed class CookingWaysTests : IDisposable
     [InlineData("pan 230 °C, flame", "The brackets hold `flame` as well", "A step is cooked in one thing")]
     [InlineData("steamer 100 °C", "The brackets hold `steamer 100 °C`", "Write `steamer` alone")]
     [InlineData("fryer 1800 °C", "The temperature is 1800 °C", "from -40 to 600")]
+    [InlineData("reheats", "The brackets say `reheats` and nothing heats", "combi oven 160 °C, reheats")]
     [InlineData("staemer", "The brackets hold `staemer`, which is not known here", "steamer")]
     public void What_cannot_be_is_said(string conditions, string found, string remedy) =>
         Complaint.Only(With(conditions), Complaint.LineOf(_bread, Dry), found, remedy);
@@ -65,6 +67,29 @@ public sealed class CookingWaysTests : IDisposable
         Assert.Contains(With("oven 175 °C, cooks fine salt").Problems, problem => problem.Found.Contains("cooks a paste, and its brackets occupy no burner", StringComparison.Ordinal));
         Assert.DoesNotContain(With("oven 175 °C, burner, cooks fine salt").Problems, problem => problem.Found.Contains("burner", StringComparison.Ordinal));
     }
+
+    /// <summary>A bread that is baked, frozen and heated again: each occupies its own, and the heat of the bake stays the oven's.</summary>
+    [Theory]
+    [InlineData("freezer", "combi oven 160 °C", "1 combi oven")]
+    [InlineData("blast freezer", "steamer", "1 steamer")]
+    [InlineData("freezer", "microwave", "1 microwave")]
+    public void Freezing_and_reheating_are_read(string freezer, string heat, string takes)
+    {
+        var reading = With($"oven 175 °C). Until dry.\n9. **Freeze** (60 min, {freezer}, -18 °C, unattended). Wrapped.\n10. **Reheat** (5–8 min, {heat}, reheats");
+        Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
+        var bread = reading.Model!;
+        var (frozen, heated) = (bread.Steps.Single(step => step.Name == "Freeze"), bread.Steps.Single(step => step.Name == "Reheat"));
+
+        Assert.Equal((true, -18, "1 " + freezer), (frozen.IsFreezing, frozen.Temperature!.Value.Celsius, string.Join(", ", frozen.Work.Uses)));
+        Assert.Equal((true, false, takes), (heated.IsCooking, heated.IsBaking, string.Join(", ", heated.Work.Uses)));
+        Assert.Equal((175, 175, true, false), (bread.BakeFrom.Celsius, bread.BakeTo.Celsius, bread.IsOvenBread, bread.IsFrozenDough));
+        Assert.Equal([Hazard.Freezing, Hazard.Reheating], StandingCautions.In(bread).Where(hazard => hazard is Hazard.Freezing or Hazard.Reheating));
+        Assert.Contains("74 °C (165 °F)", StandingCautions.For(bread).Single(caution => caution.Hazard == "Reheating").Text.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_place_in_the_oven_is_not_kept_for_reheating() =>
+        Assert.Contains(With("oven 175 °C). Until dry.\n9. **Reheat** (5–8 min, oven 160 °C, reheats").Problems, problem => problem.Found.Contains("reheats in the oven what was baked in the oven", StringComparison.Ordinal));
 
     [Fact]
     public void A_word_without_its_heat_only_occupies() =>
