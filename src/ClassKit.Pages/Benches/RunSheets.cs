@@ -12,6 +12,9 @@ namespace ClassKit.Pages.Benches;
 /// <summary>A bench plan as lists of what to do when.</summary>
 internal static class RunSheets
 {
+    /// <summary>Where the ovens of a line are named.</summary>
+    internal const string OvenPlace = "{ovens}";
+
     /// <summary>What one team does and watches, in order of time.</summary>
     public static IReadOnlyList<RunEntry> Team(BenchPlan plan, Maker team, ClassProfile profile) =>
         Sorted([.. Begins(plan), .. Steps(plan, team, profile.Units), .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Watch: {shown.Demonstration.Name}", "", shown.End, "everybody", true)), .. Ends(plan)]);
@@ -23,8 +26,7 @@ internal static class RunSheets
             .. Begins(plan),
             .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Show: {shown.Demonstration.Name}", "", shown.End, string.Join(", ", ["to all teams", .. shown.Demonstration.Uses.Select(use => use.ToString())]), true)),
             .. plan.Shifts.Select((shift, at) => Begin(plan, shift, at)),
-            .. OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, profile.Units)),
-            .. HotTins(plan),
+            .. AtOnce(OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, profile.Units)).Concat(HotTins(plan))),
             .. Appliances(plan),
             .. OutOfTheCold(plan, profile.Start),
             .. Steps(plan, Maker.Instructor, profile.Units),
@@ -33,6 +35,11 @@ internal static class RunSheets
 
     private static IReadOnlyList<RunEntry> Sorted(IReadOnlyList<RunEntry> entries) =>
         [.. entries.OrderBy(entry => entry.Minute).ThenByDescending(entry => entry.IsWork).ThenBy(entry => entry.What.StartsWith("Switch", StringComparison.Ordinal)).ThenBy(entry => entry.Bread, StringComparer.Ordinal)];
+
+    /// <summary>What is done alike to several ovens in one minute is one line: a large kitchen's morning stays on one sheet.</summary>
+    internal static IEnumerable<RunEntry> AtOnce(IEnumerable<(int Oven, RunEntry Entry)> entries) => entries
+        .GroupBy(each => each.Entry, each => each.Oven)
+        .Select(alike => alike.Key with { What = alike.Key.What.Replace(OvenPlace, $"{Counted.Noun(alike.Count(), "oven")} {Phrases.List([.. alike.Order().Select(oven => $"{oven}")])}", StringComparison.Ordinal) });
 
     private static IEnumerable<RunEntry> Steps(BenchPlan plan, Maker maker, UnitSystem units)
     {
@@ -68,18 +75,18 @@ internal static class RunSheets
         : [];
 
     /// <summary>Tins that heat in their oven come out, are filled and go back by twos, so that its door is never open for all of them at once.</summary>
-    private static IEnumerable<RunEntry> HotTins(BenchPlan plan)
+    private static IEnumerable<(int Oven, RunEntry Entry)> HotTins(BenchPlan plan)
     {
         var filled = plan.Steps.Where(step => step.Oven is not null && plan.Class.Breads[step.Load.Bread].Steps[step.Step].IsHandsOn).GroupBy(step => (step.Start, step.End, step.Load.Bread, step.Oven));
         foreach (var group in filled)
         {
             List<Maker[]> turns = [.. group.Select(step => step.Load.Maker).Chunk(2)];
             foreach (var (turn, makers) in turns.Index())
-                yield return new(group.Key.Start + (group.Key.End - group.Key.Start) * turn / turns.Count, $"Tins out of oven {group.Key.Oven}, filled, and in again", plan.Class.Breads[group.Key.Bread].Name, null, $"{BenchText.Teams(makers)}; door shut in between", true);
-            yield return new(group.Key.End, $"All tins in oven {group.Key.Oven}, door shut", plan.Class.Breads[group.Key.Bread].Name, null, "write the time on the door", true);
+                yield return (group.Key.Oven!.Value, new(group.Key.Start + (group.Key.End - group.Key.Start) * turn / turns.Count, $"Tins out of {OvenPlace}, filled, and in again", plan.Class.Breads[group.Key.Bread].Name, null, $"{BenchText.Teams(makers)}; door shut in between", true));
+            yield return (group.Key.Oven!.Value, new(group.Key.End, $"All tins in {OvenPlace}, door shut", plan.Class.Breads[group.Key.Bread].Name, null, "write the time on the door", true));
         }
         foreach (var done in plan.Steps.Where(step => plan.Class.Breads[step.Load.Bread].Steps[step.Step] is { IsHandsOn: false, Oven: not null } && IsLastInOven(plan, step)).GroupBy(step => (step.End, step.Load.Bread, step.Oven)))
-            yield return new(done.Key.End, $"Out of oven {done.Key.Oven}", plan.Class.Breads[done.Key.Bread].Name, null, BenchText.Teams([.. done.Select(step => step.Load.Maker)]), true);
+            yield return (done.Key.Oven!.Value, new(done.Key.End, $"Out of {OvenPlace}", plan.Class.Breads[done.Key.Bread].Name, null, BenchText.Teams([.. done.Select(step => step.Load.Maker)]), true));
     }
 
     /// <summary>What heats up besides ovens goes on in time for the first that takes it, and off behind the last.</summary>
@@ -109,7 +116,7 @@ internal static class RunSheets
     }
 
     /// <summary>Setting an oven, each bake that goes in, and switching it off.</summary>
-    private static IEnumerable<RunEntry> Oven(BenchPlan plan, OvenCourse course, UnitSystem units)
+    private static IEnumerable<(int Oven, RunEntry Entry)> Oven(BenchPlan plan, OvenCourse course, UnitSystem units)
     {
         var before = (OvenSpan?)null;
         foreach (var span in course.Spans)
@@ -119,17 +126,17 @@ internal static class RunSheets
                 var heat = KitchenText.Oven(span.Dial, units);
                 var goesOn = before is not null && span.Inside.Any(before.Inside.Contains);
                 var next = course.Spans.First(later => later.From >= span.From && !later.IsEmpty);
-                yield return new(span.From, goesOn ? $"Turn oven {course.Oven} to {heat}" : $"Set oven {course.Oven} to {heat}", Names(plan, next.Breads), null, before is null ? "from cold" : goesOn ? "with the bread in it" : "", true);
+                yield return (course.Oven, new(span.From, $"{(goesOn ? "Turn" : "Set")} {OvenPlace} to {heat}", Names(plan, next.Breads), null, before is null ? "from cold" : goesOn ? "with the bread in it" : "", true));
             }
             foreach (var bread in span.Breads)
             {
                 var came = span.MakersOf(bread).Where(maker => before?.Inside.Contains(new(maker, bread)) != true).ToList();
                 if (came.Count > 0)
-                    yield return new(span.From, $"Into oven {course.Oven}", Names(plan, [bread]), course.Spans.Last(later => later.Inside.Contains(new(came[0], bread))).To, BenchText.Teams(came), false);
+                    yield return (course.Oven, new(span.From, $"Into {OvenPlace}", Names(plan, [bread]), course.Spans.Last(later => later.Inside.Contains(new(came[0], bread))).To, BenchText.Teams(came), false));
             }
             before = span;
         }
-        yield return new(course.Spans[^1].To, $"Switch oven {course.Oven} off", "", null, "", true);
+        yield return (course.Oven, new(course.Spans[^1].To, $"Switch {OvenPlace} off", "", null, "", true));
     }
 
     private static string Names(BenchPlan plan, IReadOnlyList<int> breads) => string.Join(", ", breads.Select(bread => plan.Class.Breads[bread].Name));

@@ -122,6 +122,28 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         Assert.All(names, name => Assert.Equal(0, Array.FindIndex(sides, 2, side => side.Contains(name, StringComparison.Ordinal)) % 2));
     }
 
+    /// <summary>Whoever missed everything has long solutions and many of them: what has no room on the two sides is left for the screen, never a third side.</summary>
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public async Task Feedback_is_one_sheet_whatever_was_missed(string paper)
+    {
+        Tool.PdfToText.Require();
+        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
+        await page.GotoAsync(new Uri(Path.Combine(tour.Folder, "graded/feedback-to-print.html")).AbsoluteUri);
+        var students = await page.Locator("article").CountAsync();
+        await page.EvaluateAsync("() => { for (const piece of document.querySelectorAll('.put-right > ol > li, .missed-part')) for (let more = 0; more < 12; more++) piece.after(piece.cloneNode(true)); }");
+        var pdf = _folder.Of("missed.pdf");
+        await page.PdfAsync(new() { Path = pdf, Format = paper });
+        var sides = Tool.PdfToText.Run(pdf, "-").Split('\f')[..^1];
+
+        Assert.Equal(2 + students * 2, sides.Length);
+        // What stands below on each side is still there, behind as much as had room.
+        Assert.All(sides[2..].Where((_, at) => at % 2 == 0), front => Assert.Contains("show it to them", Regex.Replace(front, @"\s+", " "), StringComparison.Ordinal));
+        Assert.Contains(sides, side => side.Contains("with the other numbers:", StringComparison.Ordinal) && side.Split("Worked solutions").Length == 2);
+    }
+
     [GeneratedRegex(@"(\d+) sheets of paper")]
     private static partial Regex SheetsOfPaper();
 

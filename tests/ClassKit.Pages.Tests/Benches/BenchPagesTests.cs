@@ -1,10 +1,12 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using ClassKit.BenchPlans.Changes;
 using ClassKit.BenchPlans.Planning;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.BenchPlans.Solving;
 using ClassKit.Lessons.Packs;
+using ClassKit.Pages.Benches;
 using ClassKit.Pages.Tests.Samples;
 using ClassKit.Wording.Benches;
 
@@ -82,11 +84,24 @@ public sealed class BenchPagesTests
         var lines = Sheets.QuerySelector("#instructor")!.ParentElement!.ParentElement!.QuerySelectorAll("tbody th").Select(cell => cell.Text().Trim()).ToList();
         foreach (var oven in Plan.Steps.Select(step => step.Oven).OfType<int>().Distinct())
         {
-            var set = lines.FindIndex(line => line.StartsWith($"Set oven {oven} to", StringComparison.Ordinal));
-            Assert.InRange(set, 0, lines.FindIndex(line => line == $"Into oven {oven}"));
+            var set = lines.FindIndex(line => IsOf(line, "Set", oven));
+            Assert.InRange(set, 0, lines.FindIndex(line => IsOf(line, "Into", oven)));
         }
         // The popovers' oven is turned down while it is shut.
-        Assert.Contains(lines, line => line.StartsWith("Turn oven", StringComparison.Ordinal) && line.Contains("175", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("Turn ", StringComparison.Ordinal) && line.Contains("175", StringComparison.Ordinal));
+
+        static bool IsOf(string line, string act, int oven) => Regex.IsMatch(line, $"^{act} ovens? ([0-9, and]+ |){oven}\\b");
+    }
+
+    /// <summary>Nine ovens that are switched off in one minute are one line to tick, and not nine.</summary>
+    [Fact]
+    public void What_is_done_to_several_ovens_in_one_minute_is_one_line()
+    {
+        RunEntry off = new(119, $"Switch {RunSheets.OvenPlace} off", "", null, "", true);
+
+        Assert.Equal(
+            [(118, "Switch oven 2 off"), (119, "Switch ovens 7, 8 and 9 off")],
+            RunSheets.AtOnce([(2, off with { Minute = 118 }), (9, off), (7, off), (8, off)]).Select(line => (line.Minute, line.What)));
     }
 
     [Fact]

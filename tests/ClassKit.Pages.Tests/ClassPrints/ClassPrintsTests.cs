@@ -1,6 +1,7 @@
 using AngleSharp.Dom;
 using ClassKit.Grading.Results;
 using ClassKit.Pages.ClassPrints;
+using ClassKit.Pages.Rendering;
 using ClassKit.Pages.Tests.Samples;
 
 namespace ClassKit.Pages.Tests.ClassPrints;
@@ -54,5 +55,24 @@ public sealed class ClassPrintsTests
         var printed = PrintedStudent.Of(SampleClass.Dealt.Students[0].Who, wanted);
 
         Assert.Equal((sides, sheets), (printed.Sides, printed.Sheets));
+    }
+
+    /// <summary>A list that ends on a front is followed by an empty back: else everybody's front would be printed on a back.</summary>
+    [Theory]
+    [InlineData(1, 1, 1, 2)]
+    [InlineData(30, 1, 1, 31)]
+    [InlineData(31, 2, 0, 32)]
+    [InlineData(60, 2, 0, 61)]
+    [InlineData(61, 3, 1, 63)]
+    [InlineData(125, 5, 1, 128)]
+    public void The_list_takes_whole_sheets_and_says_so(int students, int sides, int blank, int sheets)
+    {
+        var page = Html.Parse(PageRenderer.Render<ClassPrintPage>(
+            (nameof(ClassPrintPage.Title), "To print"), (nameof(ClassPrintPage.Class), "sheet to-print"), (nameof(ClassPrintPage.Dealt), SampleClass.Dealt),
+            (nameof(ClassPrintPage.Students), Enumerable.Repeat(PrintedStudent.Of(SampleClass.Dealt.Students[0].Who, 2), students).ToList()), (nameof(ClassPrintPage.Aside), "")));
+
+        Assert.Equal((sides, blank), (page.QuerySelectorAll("table.handing-out").Length, page.QuerySelectorAll(".blank-side").Length));
+        Assert.Equal(sides - 1, page.QuerySelectorAll("table.new-sheet").Length);
+        Assert.Contains($"{sheets} sheets of paper", page.QuerySelector(".lede")!.Text(), StringComparison.Ordinal);
     }
 }
