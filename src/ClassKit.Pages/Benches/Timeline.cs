@@ -3,6 +3,7 @@ using ClassKit.BenchPlans.Ovens;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.Lessons.Classes;
 using ClassKit.Pages.Numbers;
+using ClassKit.Wording.Counts;
 
 namespace ClassKit.Pages.Benches;
 
@@ -40,14 +41,12 @@ internal static class Timeline
         return new(step.Name, $"{bread.StepsDoneBefore + planned.Step + 1}", planned.Start, planned.End, step.IsHandsOn ? BarKind.HandsOn : step.Oven is not null || step.IsPutIn ? BarKind.Oven : BarKind.Alone);
     }
 
+    /// <summary>Ovens that do the same share a row: a large kitchen's drawing says it once, and stays on its sheet.</summary>
     private static IEnumerable<TimelineRow> Ovens(BenchPlan plan, UnitSystem units)
     {
-        var heading = "Ovens";
-        foreach (var course in OvenCourse.Of(plan))
-        {
-            yield return new(heading, $"Oven {course.Oven}", [.. course.Spans.Select((span, at) => Bar(span, at > 0 ? course.Spans[at - 1] : null, plan, units))]);
-            heading = "";
-        }
+        var courses = OvenCourse.Of(plan).Select(course => (course.Oven, Bars: course.Spans.Select((span, at) => Bar(span, at > 0 ? course.Spans[at - 1] : null, plan, units)).ToList()));
+        foreach (var (at, alike) in courses.GroupBy(course => string.Join('\n', course.Bars)).Index())
+            yield return new(at == 0 ? "Ovens" : "", $"{Counted.Noun(alike.Count(), "Oven")} {Phrases.List([.. alike.Select(course => $"{course.Oven}")])}", alike.First().Bars);
     }
 
     /// <summary>The heat wherever it changes, and the bread wherever it goes in.</summary>

@@ -52,7 +52,7 @@ public sealed partial class OvenTruthTests
     {
         foreach (var oven in Steps(kitchen).GroupBy(step => step.Oven))
         {
-            var labels = RowOf(kitchen, $"Oven {oven.Key}").Select(text => text.Words()).ToList();
+            var labels = RowOf(kitchen, oven.Key).Select(text => text.Words()).ToList();
             Assert.All(oven.Select(step => step.Heat).Distinct(), heat => Assert.Contains(labels, label => label.StartsWith(heat, StringComparison.Ordinal)));
         }
     }
@@ -128,9 +128,13 @@ public sealed partial class OvenTruthTests
 
     private static List<IElement> InstructorRows(string kitchen) => [.. Kitchens.Of(kitchen)["run-sheets.html"].QuerySelector("[aria-labelledby=instructor]")!.QuerySelectorAll("tbody tr")];
 
-    /// <summary>The texts of a row of the drawing, which is named by its first soft text.</summary>
-    private static List<IElement> RowOf(string kitchen, string label) =>
-        [.. Kitchens.Of(kitchen)["bench-plan.html"].QuerySelectorAll("svg.timeline > g").Single(group => group.QuerySelectorAll("text.soft-text").Any(text => text.Words() == label)).QuerySelectorAll("text")];
+    /// <summary>The texts of an oven's row of the drawing, which is named by its first soft text; ovens that do the same share one.</summary>
+    private static List<IElement> RowOf(string kitchen, string oven) =>
+        [.. Kitchens.Of(kitchen)["bench-plan.html"].QuerySelectorAll("svg.timeline > g").Single(group => group.QuerySelectorAll("text.soft-text").Any(text =>
+            OvenRow().Match(text.Words()) is { Success: true } row && Number().Matches(row.Value).Any(number => number.Value == oven))).QuerySelectorAll("text")];
+
+    [GeneratedRegex("^Ovens? [0-9, and]+$")]
+    private static partial Regex OvenRow();
 
     [GeneratedRegex(@"^oven (?<ovens>[0-9, and]+) at (?<heat>.+)$")]
     private static partial Regex AtHeat();

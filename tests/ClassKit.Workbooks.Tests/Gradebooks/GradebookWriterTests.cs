@@ -1,6 +1,8 @@
 using ClassKit.CellFormulas.Sheets;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Marking;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
@@ -183,6 +185,35 @@ public sealed class GradebookWriterTests
         Assert.Equal(SampleGrades.Grades.Students.Sum(student => student.Answers.Count), Rows("Answers"));
         Assert.StartsWith("@eli.xlsx: The file is cut off", Text("Flags", 5, 5), StringComparison.Ordinal);
         Assert.Equal(SampleGrades.Grades.Unmatched.Count + SampleGrades.Grades.Students.Count(student => student.File is not null), Rows("Files"));
+    }
+
+    /// <summary>The column is there to be filtered: one wrong method is one text, whosever cells it was found in, and who was not wrong has none.</summary>
+    [Fact]
+    public void The_nearest_wrong_turn_is_one_text_for_all_who_took_it()
+    {
+        var students = SampleGrades.Grades.Students.Select(student => student.Who.Id switch
+        {
+            "ben-02" => student with { Answers = [Missed(student.Answers[0], "C8"), .. student.Answers.Skip(1)] },
+            "cho-03" => student with { Answers = [Missed(student.Answers[0], "D17"), .. student.Answers.Skip(1)] },
+            _ => student,
+        });
+        var grades = SampleGrades.Grades with { Students = [.. students] };
+        var written = ReturnedWorkbookReader.Read(GradebookWriter.Write(grades, ClassSummarizer.Summarize(grades))).Workbook!;
+        var column = Enumerable.Range(1, 11).Single(at => written.Find(new("Answers", 4, at))?.Stored.Text == "Nearest wrong turn");
+        // Ada's six answers stand before Ben's six, and these before Chō's.
+        string? Turn(int answer) => written.Find(new("Answers", 5 + answer, column))?.Stored.Text;
+
+        Assert.Contains("hydration", Turn(6), StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("C8", Turn(6), StringComparison.Ordinal);
+        Assert.Equal(Turn(6), Turn(12));
+        Assert.Equal("Multiply", Turn(8)); // as the words that set it right begin
+        Assert.All(Enumerable.Range(0, 6), answer => Assert.True(string.IsNullOrEmpty(Turn(answer)), Turn(answer)));
+
+        static AnswerGrade Missed(AnswerGrade answer, string cell) => answer with
+        {
+            Outcome = Outcome.Incorrect,
+            Findings = [new AnswerFinding.NearMiss([new KeyEdit.LeftOut("flour*hydration", "flour", "hydration", BinaryOperator.Multiply)], "=flour", new Dictionary<string, string> { ["hydration"] = cell }, true)],
+        };
     }
 
     [Fact]
