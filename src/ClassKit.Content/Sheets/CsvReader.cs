@@ -8,20 +8,24 @@ internal static class CsvReader
 {
     private const char Quote = '"';
 
-    /// <summary>The separator that the first line uses most, remarks apart: spreadsheet programs write <c>;</c> or tabs where the comma is the decimal sign.</summary>
+    /// <summary>How many lines tell: titles, dates and rooms may stand above a table.</summary>
+    private const int Telling = 20;
+
+    /// <summary>What stands in most of the first lines, remarks and quotes apart: spreadsheet programs write <c>;</c> or tabs where the comma is the decimal sign, and a title above the table has neither.</summary>
     public static char SeparatorOf(string text)
     {
-        var start = 0;
-        while (text.AsSpan(start).StartsWith("# ") && text.IndexOf('\n', start) is >= 0 and var remark) start = remark + 1;
-        var header = text.AsSpan(start, (text.IndexOf('\n', start) is >= 0 and var end ? end : text.Length) - start);
-        var (best, most) = (',', header.Count(','));
+        var lines = text.Split('\n', Telling + 1).Take(Telling).Where(line => !line.StartsWith("# ", StringComparison.Ordinal)).Select(Unquoted).ToList();
+        int Lines(char separator) => lines.Count(line => line.Contains(separator, StringComparison.Ordinal));
+        var (best, most) = (',', Lines(','));
         foreach (var candidate in ";\t")
         {
-            if (header.Count(candidate) > most)
-                (best, most) = (candidate, header.Count(candidate));
+            // In as many lines as commas: those are found in numbers and sentences too.
+            if (Lines(candidate) is > 0 and var found && found >= most) (best, most) = (candidate, found);
         }
         return best;
     }
+
+    private static string Unquoted(string line) => string.Concat(line.Split(Quote).Where((_, at) => at % 2 == 0));
 
     public static IReadOnlyList<CsvRecord> Read(string text, char separator, ProblemList problems)
     {

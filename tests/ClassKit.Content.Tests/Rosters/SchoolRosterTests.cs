@@ -18,6 +18,7 @@ public sealed class SchoolRosterTests : IDisposable
     [InlineData("Student ID,First name,Last name,E-mail,Team\nA.Lima,Ana,Lima,ana@example.org,1\n20264711,José,Ñáñez,jose@example.org,2\n")]
     [InlineData("Surname;Forename;Email address;Student No.;Group;Notes\r\nLima;Ana;ana@example.org;A.Lima;1;\r\nÑáñez;José;jose@example.org;20264711;2;late\r\n")]
     [InlineData("Bread class\tautumn\n\nName\tID\tMail\tRoom\nAna Lima\tA.Lima\tana@example.org\t3\nJosé Ñáñez\t20264711\tjose@example.org\t3\n")]
+    [InlineData("Bread class, autumn\n\nSurname;Forename;Email address;Student No.;Notes\nLima;Ana;ana@example.org;A.Lima;\"left-handed; asks, often\"\nÑáñez;José;jose@example.org;20264711;\n")]
     public void Extra_columns_and_lines_and_names_apart_are_no_hindrance_in_any_letters(string text)
     {
         Encoding[] kinds = [new UTF8Encoding(false), new UTF8Encoding(true), Encoding.Unicode, Encoding.BigEndianUnicode, CodePagesEncodingProvider.Instance.GetEncoding(1252)!];
