@@ -58,7 +58,7 @@ public static class GradesJson
         var used = JudgeEntries.Used(grades.Judging);
         List<GradesDocument.TypedEntry> typed = [.. grades.Waiting.Select(one => Entry(one, takenOver: false)), .. grades.TakenOver.Select(one => Entry(one, takenOver: true))];
         return new(
-            new(new Projected<StudentGrade, GradesDocument.GradedEntry>(grades.Students, grade => Entry(grade, grades.Due, [.. used[grade.Who.Id]]))),
+            new(new Projected<StudentGrade, GradesDocument.GradedEntry>(grades.Students, grade => Entry(grade, grades.Dealt, grades.Due, [.. used[grade.Who.Id]]))),
             new Projected<AccountedFile, GradesDocument.UnmatchedEntry>(grades.Unmatched, file => new(file.File, UncountedWords.Of(file))),
             new Projected<AccountedFile, GradesDocument.FileEntry>(grades.Files, Entry))
         {
@@ -81,10 +81,10 @@ public static class GradesJson
             Fault = file.Fault,
         };
 
-    private static GradesDocument.GradedEntry Entry(StudentGrade grade, DueMoment? due, IReadOnlyList<GradesDocument.UsedEntry> used) => new(
+    private static GradesDocument.GradedEntry Entry(StudentGrade grade, DealtClass dealt, DueMoment? due, IReadOnlyList<GradesDocument.UsedEntry> used) => new(
         grade.Who.Id, grade.Who.Name, OutcomeWords.Of(grade.Status), grade.File, grade.Points, grade.OutOf,
         [.. grade.Answers.Select(Entry)],
-        [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, FlagWords.Of(flag)) { Fact = FlagShapes.All.Entry(flag) })])
+        [.. grade.Flags.Select(flag => new GradesDocument.FlagEntry(flag.Code, FlagWords.Of(flag, dealt.Exercises)) { Fact = FlagShapes.All.Entry(flag) })])
     {
         Late = grade.Late is { } late ? new(late.Days, late.Off) { Minutes = (long)late.By.TotalMinutes, By = late.By } : null,
         Due = grade.Flags.OfType<Flag.SavedLate>().FirstOrDefault() is { Due: var own } && own != due ? DueEntry.Of(own) : null,

@@ -1,8 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
+using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Deadlines;
 using ClassKit.Grading.Findings;
 using ClassKit.Wording.Counts;
+using ClassKit.Wording.Dealing;
 using ClassKit.Wording.Files;
 using ClassKit.Wording.Quoting;
 
@@ -15,7 +17,9 @@ public static class FlagWords
     private const int MostNamed = 8;
 
     /// <summary>The flag in one to three sentences.</summary>
-    public static string Of(Flag flag) => flag switch
+    /// <param name="flag">The fact.</param>
+    /// <param name="exercises">Those of the deal, in order: parts are named as its pages name them.</param>
+    public static string Of(Flag flag, IReadOnlyList<Exercise> exercises) => flag switch
     {
         Flag.GivenOverwritten(var place, var label, var dealt, var found) => string.Create(CultureInfo.InvariantCulture,
             $"{Quoted.Of(place)} ({label}) was dealt as {dealt} and now holds {(found is null ? "nothing" : Quoted.Of(found))}. It was graded with the dealt number."),
@@ -35,9 +39,9 @@ public static class FlagWords
             $"{Quoted.Of(doubt.File)}: it carries this deal’s code, but most of its numbers are not those that were dealt to this student. It was graded with the dealt numbers. Please look at it.",
         Flag.FormulaToLookAt(var place, var formula) => $"{Quoted.Of(place)} holds {Quoted.Of(formula)}, which could not be worked out here: please look at it yourself.",
         Flag.FitsAnotherVariant(var student, var other, var parts, var expected) =>
-            $"{parts.Count} answers that are wrong for the numbers dealt to {student.Shown} are right for those dealt to {other.Shown}: {Parts(parts)}. {Chance(expected)}",
+            $"{parts.Count} answers that are wrong for the numbers dealt to {student.Shown} are right for those dealt to {other.Shown}: {Parts(parts, exercises)}. {Chance(expected)}",
         Flag.SharedMistakes(var other, var parts, var both, var expected) =>
-            $"{parts.Count} of {both} parts that both got wrong hold exactly what {other.Shown} wrote: {Parts(parts)}. {Chance(expected)}",
+            $"{parts.Count} of {both} parts that both got wrong hold exactly what {other.Shown} wrote: {Parts(parts, exercises)}. {Chance(expected)}",
         Flag.SharedAuthor(var others) =>
             $"This workbook and that of {string.Join(", ", others.Select(other => other.Shown))} name the same person as the last to save them; other workbooks of the class do not.",
         Flag.UnreadableFile(var file, var refusal) => $"{Quoted.Of(file)}: {RefusalWords.Of(refusal)}",
@@ -53,8 +57,8 @@ public static class FlagWords
         return $"{several.Files.Count} files came from {several.Student.Shown}: {string.Join(", ", several.Files.Take(MostNamed).Select(Quoted.Of))}{others}. {Quoted.Of(several.Graded)} was graded.";
     }
 
-    /// <summary>Parts as lists name them.</summary>
-    private static string Parts(IReadOnlyList<(string Exercise, string Part)> parts) => string.Join(", ", parts.Select(part => $"{part.Exercise}.{part.Part}"));
+    private static string Parts(IReadOnlyList<(string Exercise, string Part)> parts, IReadOnlyList<Exercise> exercises) =>
+        string.Join(", ", parts.Select(part => PartLabel.Of(exercises, part.Exercise, part.Part)));
 
     /// <summary>A rate as people say it: about 1 in 40.</summary>
     private static string Chance(double expected) => expected < 0.001

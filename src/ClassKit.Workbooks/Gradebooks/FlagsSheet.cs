@@ -19,7 +19,7 @@ internal static class FlagsSheet
         foreach (var student in grades.Students)
         {
             foreach (var flag in student.Flags)
-                sheet.Add(student.Who.Shown, student.Who.Id, student.File, flag.Code, FlagWords.Of(flag), InnocentExplanations.Of(flag));
+                sheet.Add(student.Who.Shown, student.Who.Id, student.File, flag.Code, FlagWords.Of(flag, grades.Dealt.Exercises), InnocentExplanations.Of(flag));
         }
 
         var isEmpty = grades.Students.All(student => student.Flags.Count == 0);

@@ -66,7 +66,7 @@ public sealed partial class NamesakesTests
         AssertToldApart(HtmlPages.ClassReport(grades, summary), "the class report", ToldApart);
         AssertToldApart(Printed(Read(GradebookWriter.Write(grades, summary))), "the gradebook", ToldApart);
         AssertToldApart(HtmlPages.Feedback(grades.Students[0], grades.Dealt), "the feedback", ToldApart[0]);
-        AssertToldApart(string.Join('\n', grades.Students.SelectMany(student => student.Flags).Select(FlagWords.Of)), "a flag", ToldApart[0]);
+        AssertToldApart(string.Join('\n', grades.Students.SelectMany(student => student.Flags).Select(flag => FlagWords.Of(flag, []))), "a flag", ToldApart[0]);
         AssertToldApart(string.Join('\n', grades.Files.Select(UncountedWords.Of)), "a file's reason");
     }
 

@@ -28,18 +28,27 @@ public sealed class FlagWordsTests
 
     [Theory]
     [MemberData(nameof(Said))]
-    public void A_flag_is_said_with_its_cells_students_and_numbers(Flag flag, string words) => Assert.Contains(words, FlagWords.Of(flag), StringComparison.Ordinal);
+    public void A_flag_is_said_with_its_cells_students_and_numbers(Flag flag, string words) => Assert.Contains(words, FlagWords.Of(flag, []), StringComparison.Ordinal);
+
+    [Fact]
+    public void Parts_are_named_as_every_page_names_them()
+    {
+        var (first, second) = (Parts.Dough(Parts.Of()), Parts.Dough(Parts.Of()) with { Id = "sums" });
+        var flag = new Flag.SharedMistakes(Ben, [("sums", second.Parts[0].Id), ("dough", first.Parts[0].Id)], 4, 0.01);
+
+        Assert.Contains("wrote: 2a, 1a.", FlagWords.Of(flag, [first, second]), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Of_many_files_eight_are_named_and_the_others_counted()
     {
         var flag = new Flag.SeveralFiles(Ada, [.. Enumerable.Range(1, 10).Select(at => new ReturnedName($"{at:00}.xlsx"))], new("03.xlsx"));
 
-        Assert.Equal("10 files came from Ada Berg: 01.xlsx, 02.xlsx, 03.xlsx, 04.xlsx, 05.xlsx, 06.xlsx, 07.xlsx, 08.xlsx and 2 more. 03.xlsx was graded.", FlagWords.Of(flag));
+        Assert.Equal("10 files came from Ada Berg: 01.xlsx, 02.xlsx, 03.xlsx, 04.xlsx, 05.xlsx, 06.xlsx, 07.xlsx, 08.xlsx and 2 more. 03.xlsx was graded.", FlagWords.Of(flag, []));
     }
 
     [Fact]
-    public void Every_flag_there_is_has_words() => Assert.All(Every.Of<Flag>(), flag => Assert.NotEmpty(FlagWords.Of(flag)));
+    public void Every_flag_there_is_has_words() => Assert.All(Every.Of<Flag>(), flag => Assert.NotEmpty(FlagWords.Of(flag, [])));
 
     [Fact]
     public void Every_fact_about_people_has_an_innocent_explanation() => Assert.All(

@@ -35,7 +35,7 @@ public sealed class NamelessFactsTests
 
     private static List<string> Told(ClassGrades grades) =>
     [
-        .. grades.Students[0].Flags.Select(FlagWords.Of),
+        .. grades.Students[0].Flags.Select(flag => FlagWords.Of(flag, grades.Dealt.Exercises)),
         .. grades.Students[0].Answers.Select(FindingWords.Of),
         .. grades.Files.Select(UncountedWords.Of),
     ];
