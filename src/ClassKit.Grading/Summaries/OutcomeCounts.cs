@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Authoring;
+using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Summaries;
@@ -13,11 +14,11 @@ internal sealed class OutcomeCounts
     public static Dictionary<(string Exercise, string Part), OutcomeCounts> Of(IEnumerable<StudentGrade> students)
     {
         var counts = new Dictionary<(string Exercise, string Part), OutcomeCounts>();
-        foreach (var answer in students.SelectMany(student => student.Answers))
+        foreach (var (student, answer) in students.SelectMany(student => student.Answers.Select(answer => (student, answer))))
         {
             var key = (answer.Exercise.Id, answer.Part.Id);
             if (!counts.TryGetValue(key, out var part)) counts[key] = part = new();
-            part.Add(answer);
+            part.Add(answer, IsAnothers(student, answer));
         }
         return counts;
     }
@@ -26,9 +27,13 @@ internal sealed class OutcomeCounts
     public PartSummary Of(Exercise exercise, Part part) =>
         new(exercise, part, _outcomes, [.. _met.Values.OrderByDescending(met => met.Students).ThenBy(met => met.First.Id, StringComparer.Ordinal)]);
 
-    private void Add(AnswerGrade answer)
+    /// <summary>True for a typed number that is right for another student's numbers, by a fact that stands: it came from there, and that a wrong turn gives it too says nothing of what was thought.</summary>
+    private static bool IsAnothers(StudentGrade student, AnswerGrade answer) =>
+        answer.Formula is null && student.Flags.OfType<Flag.FitsAnotherVariant>().Any(flag => flag.Parts.Contains((answer.Exercise.Id, answer.Part.Id)));
+
+    private void Add(AnswerGrade answer, bool isAnothers)
     {
         _outcomes[answer.Outcome]++;
-        if (answer.Misconception is { } met) _met[met.Id] = _met.TryGetValue(met.Id, out var known) ? (known.First, known.Students + 1) : (met, 1);
+        if (!isAnothers && answer.Misconception is { } met) _met[met.Id] = _met.TryGetValue(met.Id, out var known) ? (known.First, known.Students + 1) : (met, 1);
     }
 }

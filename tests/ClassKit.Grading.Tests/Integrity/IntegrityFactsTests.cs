@@ -4,6 +4,7 @@ using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
+using ClassKit.Grading.Summaries;
 
 namespace ClassKit.Grading.Tests.Integrity;
 
@@ -59,6 +60,27 @@ public sealed class IntegrityFactsTests
         Assert.Equal(Dealt.Students[9].Who, fits.Other);
         Assert.Equal([("sums", "dough_0"), ("sums", "dough_1"), ("sums", "dough_2"), ("sums", "dough_3")], fits.Parts);
         Assert.Equal(343, 1 / fits.Expected, 0.5);
+    }
+
+    /// <summary>A number that is right for a neighbour may by coincidence be what a wrong turn gives here. It says nothing of what the class misunderstood.</summary>
+    [Fact]
+    public void A_number_that_came_from_another_sheet_is_counted_as_nobodys_wrong_turn()
+    {
+        var grades = Graded(new Dictionary<int, object[]> { [4] = ExpectedOf(9, 4) });
+        ClassGrades Coinciding(IReadOnlyList<Flag> flags) => grades with
+        {
+            Students =
+            [
+                .. grades.Students.Select((student, at) => at != 4 ? student : student with
+                {
+                    Flags = flags,
+                    Answers = [.. student.Answers.Select((answer, part) => part == 0 ? answer with { Outcome = Outcome.Misconception, Misconception = answer.Part.Misconceptions[0] } : answer)],
+                }),
+            ],
+        };
+
+        Assert.Equal(1, Assert.Single(ClassSummarizer.Summarize(Coinciding([])).Parts[0].Misconceptions).Students);
+        Assert.Empty(ClassSummarizer.Summarize(Coinciding(grades.Students[4].Flags)).Parts[0].Misconceptions);
     }
 
     [Theory]
