@@ -10,6 +10,9 @@ namespace ClassKit.Pages.Benches;
 /// <summary>Bench plans in words.</summary>
 internal static class BenchText
 {
+    /// <summary>More minutes than these at the beginning look like a mistake where nothing is said of them. Common practice, no source.</summary>
+    private const int LongestUnsaid = 15;
+
     /// <summary>The teams' shifts, and the instructor where a bread is left to them.</summary>
     public static IReadOnlyList<Shift> AllShifts(BenchPlan plan) =>
         [.. plan.Shifts, .. plan.Class.Breads.Any(bread => bread.LeftToInstructor) ? [new Shift([Maker.Instructor])] : Array.Empty<Shift>()];
@@ -33,16 +36,20 @@ internal static class BenchText
         : Counted.Noun(makers.Count, "team") + " " + Phrases.List([.. makers.Select(maker => $"{maker.Team}")]);
 
     /// <summary>How good the plan is, for people who will not look up what a bound is.</summary>
-    public static string Quality(PlanQuality quality, int shifts)
+    public static string Quality(PlanQuality quality, BenchPlan plan)
     {
+        var (shifts, loads) = (plan.Shifts.Count, plan.Class.Loads.Count(load => !plan.Class.Breads[load.Bread].IsForShow));
         var cost = quality.Cost;
-        var stands = cost.StandingMinutes == 0 ? "Every bread is ready just as the tasting begins" : $"Finished breads stand for {NumberText.WithUnit($"{cost.StandingMinutes}", "min")} in all, summed over all teams";
+        var stands = cost.StandingMinutes == 0 ? "Every bread is ready just as the tasting begins" : $"A finished bread stands for about {NumberText.WithUnit(NumberText.Fixed(Math.Ceiling((double)cost.StandingMinutes / loads), 0), "min")} before the tasting, the mean of all teams' breads";
         var waits = cost.WaitingMinutes == 0 ? "no dough waits between its steps" : $"doughs and watchers wait for {NumberText.WithUnit($"{cost.WaitingMinutes}", "min")} in all";
         var proof = quality.IsProven
             ? $"It is proven that no plan in {Phrases.Count(shifts, "shift")} is better."
             : quality.Bound > 0 ? $"No plan in {Phrases.Count(shifts, "shift")} can be better by more than {NumberText.AtMost(Math.Ceiling(PerHundred.Of(quality.Gap)), 0)} %." : "";
         return $"{stands}; {waits}. {proof}".TrimEnd();
     }
+
+    /// <summary>The minutes between when work may begin and the first step of any team or of the instructor; null where they are too few to ask about.</summary>
+    public static int? Idle(BenchPlan plan) => plan.Steps.Min(step => step.Start) - plan.Class.Time.WorkFrom is > LongestUnsaid and var minutes ? minutes : null;
 
     /// <summary>What a step occupies besides hands.</summary>
     public static string Takes(BenchStep step) => string.Join(", ", step.Uses.Select(use => use.ToString()));

@@ -29,6 +29,16 @@ public sealed class BenchPagesTests
     }
 
     [Fact]
+    public void Minutes_at_the_beginning_in_which_nobody_works_are_told_and_a_few_are_not()
+    {
+        var first = Plan.Steps.Min(step => step.Start);
+        string Told(int from) => Page(SamplePack.Pack with { Bench = SamplePack.Pack.Bench with { Plan = Plan with { Class = Plan.Class with { Time = Plan.Class.Time with { SetupMinutes = from } } } } }, "bench-plan.html")!.Body!.TextContent;
+
+        Assert.Contains("Nobody works in the first 16", Told(first - 16), StringComparison.Ordinal);
+        Assert.DoesNotContain("Nobody works", Told(first - 15), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_drawing_has_a_bar_for_every_step_and_tells_it_in_words()
     {
         var drawing = Drawing.QuerySelector("svg.timeline")!;
