@@ -28,9 +28,12 @@ public sealed record LessonEntry(string Key, string Path, string Title)
         try
         {
             using var text = new StreamReader(PathTree.Instance.Open(System.IO.Path.Combine(folder, "lesson.md")));
+            // Remarks at the top, between its two fences, begin as headings do.
+            var isTop = false;
             while (text.ReadLine() is { } line)
             {
-                if (line.StartsWith("# ", StringComparison.Ordinal)) return new(key, folder, line[2..].Trim());
+                if (line.TrimEnd() == "---") isTop = !isTop;
+                if (!isTop && line.StartsWith("# ", StringComparison.Ordinal)) return new(key, folder, line[2..].Trim());
             }
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

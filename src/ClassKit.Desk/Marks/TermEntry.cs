@@ -13,7 +13,13 @@ namespace ClassKit.Desk.Marks;
 public sealed record TermEntry(string Key, string File, Reading<TermPlan> Plan)
 {
     /// <summary>What pages call it.</summary>
-    public string Title => Plan.Model?.Title ?? Path.GetFileName(File);
+    public string Title => Plan.Model?.Title ?? Heading ?? Path.GetFileName(File);
+
+    /// <summary>The file of the rule that it names; null if it names none.</summary>
+    public string? RuleFile => Texts.OwnText.Read(File) is { } text ? Named(File, text.Text, "rule") : null;
+
+    /// <summary>A term with a mistake in it still has its heading.</summary>
+    private string? Heading => Texts.OwnText.Read(File) is { } text ? Texts.FrontLines.Heading(text.Text) : null;
 
     /// <summary>The terms whose class is this one.</summary>
     public static IReadOnlyList<TermEntry> Of(TeachingFolder folder, ClassEntry known)
@@ -25,5 +31,9 @@ public sealed record TermEntry(string Key, string File, Reading<TermPlan> Plan)
 
     /// <summary>A term with a mistake in it is a term of its class all the same, so that its page can say what it is.</summary>
     private static bool IsOf(string file, ClassEntry known) =>
-        Texts.OwnText.Read(file) is { } text && Texts.FrontLines.Value(text.Text, "class") is { Length: > 0 } named && Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, named.Trim('"', '\''))) == Path.GetFullPath(known.File);
+        Texts.OwnText.Read(file) is { } text && Named(file, text.Text, "class") == Path.GetFullPath(known.File);
+
+    /// <summary>The file that a line at the top names, from where the text lies.</summary>
+    private static string? Named(string file, string text, string key) =>
+        Texts.FrontLines.Value(text, key) is { Length: > 0 } named ? Path.GetFullPath(Path.Combine(Path.GetDirectoryName(file)!, named.Trim('"', '\''))) : null;
 }

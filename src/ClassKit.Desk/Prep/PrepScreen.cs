@@ -70,7 +70,7 @@ internal static class PrepScreen
     private static Task MakeOwn(Visit visit, LessonEntry lesson)
     {
         var folder = visit.Folder;
-        return visit.Begin(new($"Put {lesson.Title} among your lessons", "texts", "Your files", _ => JobEnd.Nothing(OwnLesson.Make(folder, lesson))));
+        return visit.Begin(new($"Put {lesson.Title} among your lessons", $"lessons/{visit.Step("class")}", "Your lessons", _ => JobEnd.Nothing(OwnLesson.Make(folder, lesson))));
     }
 
     private static string PageOf(ClassEntry known, LessonEntry lesson) => $"lessons/{known.Key}/{lesson.Key}";

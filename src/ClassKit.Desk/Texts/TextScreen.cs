@@ -22,11 +22,11 @@ internal static class TextScreen
         var content = text.With(typed);
         var told = Told(entry, content);
         if (!visit.Ticked("keep")) return Show(visit, entry, text, typed, told, visit.Typed("stamp"));
-        return text.Write(visit.Typed("stamp"), content) is { } refused ? Show(visit, entry, text, typed, [refused, .. told], text.Stamp, isOld: refused.Found.StartsWith("The file was", StringComparison.Ordinal)) : visit.GoTo($"texts/{entry.Key}");
+        return text.Write(visit.Typed("stamp"), content) is { } refused ? Show(visit, entry, text, typed, [refused, .. told], text.Stamp, isOld: refused.Found.StartsWith("The file was", StringComparison.Ordinal)) : visit.GoTo($"texts/{entry.Key}?kept=yes");
     }
 
     private static Task Show(Visit visit, TextEntry entry, OwnText text, string typed, IReadOnlyList<Diagnostic> told, string? stamp = null, bool isOld = false) => visit.Show<TextPage>(
-        (nameof(TextPage.Entry), entry), (nameof(TextPage.Typed), typed), (nameof(TextPage.Stamp), stamp ?? text.Stamp), (nameof(TextPage.Problems), told), (nameof(TextPage.InTheFile), isOld ? text.Text : null), (nameof(TextPage.Classes), entry.Lesson is null ? [] : visit.Folder.Classes()));
+        (nameof(TextPage.Entry), entry), (nameof(TextPage.Typed), typed), (nameof(TextPage.Stamp), stamp ?? text.Stamp), (nameof(TextPage.Problems), told), (nameof(TextPage.InTheFile), isOld ? text.Text : null), (nameof(TextPage.IsKept), visit.Typed("kept").Length > 0), (nameof(TextPage.Classes), entry.Lesson is null ? [] : visit.Folder.Classes()));
 
     /// <summary>What is said of the file, and of the lesson that it belongs to.</summary>
     private static IReadOnlyList<Diagnostic> Told(TextEntry entry, byte[] content)

@@ -43,5 +43,5 @@ internal static class PassScreen
 
     private static Task Opened(Visit visit, TeachingFolder folder) => visit.Desk.Folders.Open(folder) is { } refused ? First(visit, [refused]) : visit.GoTo("");
 
-    private static Task First(Visit visit, IReadOnlyList<Diagnostic> problems) => visit.Show<FirstPage>((nameof(FirstPage.Problems), problems), (nameof(FirstPage.Known), KnownFolder.All()));
+    private static Task First(Visit visit, IReadOnlyList<Diagnostic> problems) => visit.Show<FirstPage>((nameof(FirstPage.Problems), problems), (nameof(FirstPage.Known), KnownFolder.All()), (nameof(FirstPage.Name), visit.Sent("name")));
 }

@@ -18,6 +18,8 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         await desk.DoneAsync("rounds/class/deal");
         await WhatStudentsGetIsTheirWorkbooksAlone();
         await desk.DoneAsync(Round + "/returns/invented");
+        // What the class report says of a file stands where files are taken in, too.
+        Assert.Contains("Two files may have been swapped", await desk.PageAsync(Round + "/returns"), StringComparison.Ordinal);
         var page = await desk.PageAsync(Round + "/decisions");
         Assert.Contains("To decide 19", page, StringComparison.Ordinal);
         Assert.Equal(1, Regex.Count(page, "<strong>Look for:</strong>"));

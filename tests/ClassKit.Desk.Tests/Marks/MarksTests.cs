@@ -44,6 +44,10 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     }
 
     [Fact]
+    public async Task The_rule_that_the_grades_follow_is_led_to() =>
+        Assert.Contains($"href=\"texts/{desk.Folder.TextAt(In("rubrics", "term-grade.md"))!.Key}\"", await desk.PageAsync(Term), StringComparison.Ordinal);
+
+    [Fact]
     public async Task A_table_that_was_changed_meanwhile_is_not_written_over()
     {
         using var table = new Kept(In("term", "marks.csv"));
