@@ -16,7 +16,8 @@ internal static class LibreOffice
     /// <summary>The same for many, in one run of the program.</summary>
     public static IReadOnlyList<byte[]> SaveAgain(IReadOnlyList<byte[]> workbooks) => Convert(workbooks, Xlsx);
 
-    private static IReadOnlyList<byte[]> Convert(IReadOnlyList<byte[]> workbooks, string filter)
+    /// <summary>Many saved in another format, in one run of the program.</summary>
+    public static IReadOnlyList<byte[]> Convert(IReadOnlyList<byte[]> workbooks, string filter)
     {
         Tool.LibreOffice.Require();
         var folder = Directory.CreateTempSubdirectory("classkit-");

@@ -7,7 +7,7 @@ namespace ClassKit.BenchPlans.Tests.Planning;
 
 public sealed class RandomClassTests
 {
-    private const int PerBatch = 22;
+    private static readonly int PerBatch = ClassKit.Tests.Trials.Of(40, 5);
     private const int Searched = 6;
 
     [Theory]

@@ -22,6 +22,9 @@ public class TakenOutChargeTests(ITestOutputHelper output)
         { "Workdays.Move", "WORKDAY" },
     };
 
+    /// <summary>True for a function that does more than to visit what it is given.</summary>
+    internal static bool HasOwnLoop(string function) => OwnLoops.Any(row => row.Data.Item2 == function);
+
     /// <summary>
     /// Charges for what visiting nodes and cells or handing out values costs. They are the measure itself: what a step takes is told from sums, and without them
     /// everything costs more.

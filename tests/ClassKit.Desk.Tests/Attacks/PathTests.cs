@@ -15,12 +15,13 @@ public sealed class PathTests(RunningDesk desk) : IClassFixture<RunningDesk>
     {
         var named = desk.Routes.Where(route => route.Path.Contains('{', StringComparison.Ordinal)).ToList();
         Assert.NotEmpty(named);
+        var tried = 0;
         foreach (var (path, methods) in named)
         {
             var steps = path.Split('/');
             foreach (var (at, _) in steps.Index().Where(step => step.Item[0] == '{'))
             {
-                foreach (var trick in Tricks)
+                foreach (var trick in Trials.Some(Tricks, 3, tried++))
                 {
                     var address = string.Join('/', steps.Select((step, here) => here == at ? trick : step == "{class}" ? "class" : step == "{lesson}" ? "one-tin-three-lifts" : step.Trim('{', '}')));
                     using var answer = await desk.Client.SendAsync(methods.Contains("POST") ? desk.Request(address, []) : desk.Request(address, null));

@@ -4,7 +4,7 @@ using ClassKit.EndToEnd.Tests.Tools;
 
 namespace ClassKit.EndToEnd.Tests.Input;
 
-/// <summary>Every command with every kind of hostile file in every place where it takes one: it ends with 0 or 1, never with an error of ours, and says which file, what is wrong and what to do.</summary>
+/// <summary>Every command with hostile files of every kind in every place where it takes one, each with its share of them and all of them together with every one: it ends with 0 or 1, never with an error of ours, and says which file, what is wrong and what to do.</summary>
 public sealed class HostileInputTests(SmallDeal deal) : IClassFixture<SmallDeal>, IDisposable
 {
     private const string Hostile = "HOSTILE";
@@ -54,7 +54,7 @@ public sealed class HostileInputTests(SmallDeal deal) : IClassFixture<SmallDeal>
     public void No_hostile_input_is_an_error_of_ours(string command)
     {
         var at = 0;
-        foreach (var (name, make) in Inputs())
+        foreach (var (name, make) in Trials.Some(Inputs(), 4, Trials.Beginning(command)))
         {
             var hostile = _folder.Of($"hostile {at}");
             make(hostile);

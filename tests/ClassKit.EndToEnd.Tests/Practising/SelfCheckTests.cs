@@ -101,10 +101,11 @@ public sealed partial class SelfCheckTests : IDisposable
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await OpenAsync(chromium, null, Thermometers, "pan_loaf", "peeled_apples", "pounds_and_ounces");
         var random = new Random(5);
-        var checks = 0;
+        var (checks, parts) = (0, 0);
         foreach (var (part, unit, low, high) in await PartsAsync(page))
         {
-            foreach (var text in Spellings((low + high) / 2, unit, random))
+            // Parts take turns with the spellings; units differ, and each has several parts.
+            foreach (var text in Trials.Some(Spellings((low + high) / 2, unit, random), 3, parts++))
             {
                 var isRight = AnswerText.Read(text, unit).SelectMany(value => unit == "%" ? (double[])[value, value / 100] : [value]).Any(value => value >= low && value <= high);
                 var reply = await TypeAsync(page, part, text);
@@ -112,7 +113,7 @@ public sealed partial class SelfCheckTests : IDisposable
                 checks++;
             }
         }
-        Assert.InRange(checks, 400, 4000);
+        Assert.InRange(checks, 150, 4000);
     }
 
     /// <summary>Every part with its unit and what is right, from the data in the page.</summary>

@@ -9,7 +9,7 @@ namespace ClassKit.EndToEnd.Tests.Safety;
 /// <remarks>CLASSKIT_KILLS sets how many times; the moments are drawn evenly over the time that a whole run takes.</remarks>
 public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
 {
-    private const int UsualKills = 5;
+    private const int UsualKills = 3;
 
     private readonly TemporaryFolder _folder = new();
 

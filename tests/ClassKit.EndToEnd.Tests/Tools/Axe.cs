@@ -14,10 +14,17 @@ internal static class Axe
         RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] },
     };
 
+    private static readonly AxeRunOptions Colors = new() { ResultTypes = [ResultType.Violations], RunOnly = new() { Type = "rule", Values = ["color-contrast"] } };
+
     /// <summary>What breaks a rule on the page as it stands, each with where.</summary>
-    public static async Task<IReadOnlyList<string>> ViolationsAsync(IPage page) =>
+    public static Task<IReadOnlyList<string>> ViolationsAsync(IPage page) => ViolationsAsync(page, Rules);
+
+    /// <summary>The same of its colours alone, for a page that passes in others.</summary>
+    public static Task<IReadOnlyList<string>> ColorViolationsAsync(IPage page) => ViolationsAsync(page, Colors);
+
+    private static async Task<IReadOnlyList<string>> ViolationsAsync(IPage page, AxeRunOptions rules) =>
     [
-        .. (await page.RunAxe(Rules)).Violations.Select(violation =>
+        .. (await page.RunAxe(rules)).Violations.Select(violation =>
             $"{violation.Id}: {violation.Help}\n    {string.Join("\n    ", violation.Nodes.Take(3).Select(node => node.Html))}"),
     ];
 }

@@ -39,8 +39,8 @@ public sealed class StoppedTests(TourRun tour) : IDisposable
         Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path, "*", new EnumerationOptions { AttributesToSkip = 0 }));
     }
 
-    /// <summary>Commands that write.</summary>
-    public static TheoryData<string> Writing => ["deal", "pack", "grade", "regrade", "follow-up", "item-bank", "practice", "tour"];
+    /// <summary>Commands that write. All do so in one way, but for one that writes into a folder of grades and one that writes many folders.</summary>
+    public static TheoryData<string> Writing => Trials.All ? ["deal", "pack", "grade", "regrade", "follow-up", "item-bank", "practice", "tour"] : ["deal", "regrade", "tour"];
 
     [Theory]
     [MemberData(nameof(Writing))]

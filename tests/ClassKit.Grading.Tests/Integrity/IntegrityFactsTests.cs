@@ -74,7 +74,7 @@ public sealed class IntegrityFactsTests
                 .. grades.Students.Select((student, at) => at != 4 ? student : student with
                 {
                     Flags = flags,
-                    Answers = [.. student.Answers.Select((answer, part) => part == 0 ? answer with { Outcome = Outcome.Misconception, Misconception = answer.Part.Misconceptions[0] } : answer)],
+                    Answers = [.. student.Answers.Select((answer, part) => part == 0 ? answer with { Outcome = Outcome.Misconception, Findings = [new AnswerFinding.WrongTurn(answer.Part.Misconceptions[0])] } : answer)],
                 }),
             ],
         };

@@ -9,15 +9,26 @@ public sealed class AnswerCellsTests
 {
     private static readonly XNamespace Main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
-    private static (Dictionary<string, XElement> Rules, HashSet<string> Merged) Sheet(string exercise)
+    /// <summary>The sheets of one workbook with everything that ships.</summary>
+    private static readonly Lazy<IReadOnlyList<XDocument>> Sheets = new(() =>
     {
         var seat = Shipped.Seats[0];
-        var layout = seat.Dealt.LayOut().Of(exercise);
         using var package = new ZipArchive(new MemoryStream(DealtWorkbookWriter.Write(seat.Dealt, seat.Student)));
-        foreach (var entry in package.Entries.Where(entry => entry.FullName.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)))
+        return
+        [
+            .. package.Entries.Where(entry => entry.FullName.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal)).Select(entry =>
+            {
+                using var stream = entry.Open();
+                return XDocument.Load(stream);
+            }),
+        ];
+    });
+
+    private static (Dictionary<string, XElement> Rules, HashSet<string> Merged) Sheet(string exercise)
+    {
+        var layout = Shipped.Seats[0].Dealt.LayOut().Of(exercise);
+        foreach (var sheet in Sheets.Value)
         {
-            using var stream = entry.Open();
-            var sheet = XDocument.Load(stream);
             if (!sheet.Descendants(Main + "dataValidation").Any(rule => (string?)rule.Attribute("promptTitle") == layout.Answers[0].Tag)) continue;
             return (sheet.Descendants(Main + "dataValidation").ToDictionary(rule => (string)rule.Attribute("promptTitle")!), [.. sheet.Descendants(Main + "mergeCell").Select(cell => (string)cell.Attribute("ref")!)]);
         }

@@ -10,7 +10,7 @@ using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.PracticeBank.Tests.Fillings;
 
-/// <summary>Every exercise that ships, dealt to a few students with several seeds, to be filled in every way there is.</summary>
+/// <summary>Every exercise that ships, dealt to a few students, with several seeds where everything is tried, to be filled in every way there is.</summary>
 internal static class Shipped
 {
     public static MarkingScheme Marking { get; } = new("marks", "Marks", 0.4m, 1, 0, 0.6m) { RoundingSlipShare = 0.6m };
@@ -18,8 +18,15 @@ internal static class Shipped
     public static IReadOnlyList<Exercise> Exercises { get; } =
         [.. ShippedExercises.Below(Repository.PathOf("lessons", "one-tin-three-lifts", "exercises")), .. ShippedBank.Exercises];
 
-    /// <summary>Seats of several deals: the class, the student and the workbook as it was dealt.</summary>
-    public static IReadOnlyList<Seat> Seats { get; } = [.. ((ulong[])[3, 41]).SelectMany(seed => Deal(seed, 2))];
+    private static readonly Lazy<IReadOnlyList<Seat>> FirstDeal = new(() => [.. Deal(3, 2)]);
+
+    private static readonly Lazy<IReadOnlyList<Seat>> SecondDeal = new(() => [.. Deal(41, 2)]);
+
+    /// <summary>Seats of two deals, for shares that few would not tell.</summary>
+    public static IReadOnlyList<Seat> SeatsOfTwo => [.. FirstDeal.Value, .. SecondDeal.Value];
+
+    /// <summary>Seats of one deal, or of several where everything is tried: the class, the student and the workbook as it was dealt.</summary>
+    public static IReadOnlyList<Seat> Seats => Trials.All ? SeatsOfTwo : FirstDeal.Value;
 
     /// <summary>Seats of one deal to more students, to be held against each other.</summary>
     public static IReadOnlyList<Seat> WholeClass { get; } = [.. Deal(7, 8)];

@@ -7,7 +7,7 @@ namespace ClassKit.PracticeBank.Tests.Keys;
 /// <summary>The keys, written as cell formulas by whoever wrote the exercise, against ClassKit.Baking, which is other code by other hands.</summary>
 public sealed class BakingAgreesTests
 {
-    private const int VariantsEach = 2_000;
+    private static readonly int VariantsEach = Trials.Of(10_000, 20);
 
     public static TheoryData<string> Ids => ShippedBank.Ids;
 
@@ -17,7 +17,7 @@ public sealed class BakingAgreesTests
 
     [Theory]
     [MemberData(nameof(Ids))]
-    public void On_two_thousand_variants_every_key_gives_what_Baking_computes_and_no_guarantee_is_broken(string id)
+    public void On_hundreds_of_variants_every_key_gives_what_Baking_computes_and_no_guarantee_is_broken(string id)
     {
         var exercise = ShippedBank.Of(id);
         var band = Variants.Of(exercise).Band!;

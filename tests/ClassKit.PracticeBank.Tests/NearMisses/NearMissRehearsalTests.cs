@@ -50,7 +50,7 @@ public sealed class NearMissRehearsalTests(ITestOutputHelper output)
         var tried = new List<Tried>();
         for (var round = 0; round < Rounds; round++)
         {
-            foreach (var seat in Shipped.Seats)
+            foreach (var seat in Shipped.SeatsOfTwo)
             {
                 var made = new Dictionary<(string, string), TriedSlip>();
                 foreach (var exercise in Shipped.Exercises)

@@ -18,7 +18,7 @@ namespace ClassKit.PracticeBank.Tests.Rehearsals;
 /// <remarks>What each answer deserves is known, because it was made so: neither dealing nor making asks the grader.</remarks>
 public sealed class BankRehearsalTests
 {
-    private const int Students = 60;
+    private static readonly int Students = Trials.Of(60, 2);
 
     /// <summary>Besides wrong turns: how the parts before and after one are answered.</summary>
     private static readonly AnswerWay[] Otherwise = [AnswerWay.Cells, AnswerWay.OneGo, AnswerWay.Cells, AnswerWay.Typed, AnswerWay.PartlyTyped, AnswerWay.TypedWithUnit, AnswerWay.Slip, AnswerWay.Blank, AnswerWay.HardCoded, AnswerWay.LeftAsText, AnswerWay.Filler];
@@ -67,7 +67,7 @@ public sealed class BankRehearsalTests
             if (part == wrong)
             {
                 turned = true;
-                return sheet.Answer(part, round % 4 == 3 ? AnswerWay.WrongTurnTyped : AnswerWay.WrongTurn, misconception);
+                return sheet.Answer(part, (number + round) % 4 == 3 ? AnswerWay.WrongTurnTyped : AnswerWay.WrongTurn, misconception);
             }
             // The wrong turn must stand on right ground, so what comes before it is right; what comes after may be anything.
             return sheet.Answer(part, turned ? Otherwise[(number + round) % Otherwise.Length] : Otherwise[round % 2], number);

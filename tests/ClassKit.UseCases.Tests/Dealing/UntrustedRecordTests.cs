@@ -14,6 +14,9 @@ public sealed class UntrustedRecordTests : IDisposable
     private static readonly string DealtText = DealtJson.Write(SmallClass.Dealt);
     private readonly TemporaryFolder _folder = new();
 
+    /// <summary>No divisor of the number of ways that a field is broken in, so that fields take turns with the ways.</summary>
+    private const int Share = 5;
+
     public UntrustedRecordTests()
     {
         _folder.Write("returned/ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada));
@@ -106,26 +109,26 @@ public sealed class UntrustedRecordTests : IDisposable
     public void No_broken_deal_breaks_grading()
     {
         var tried = 0;
-        foreach (var (what, text) in Broken(DealtText))
+        foreach (var (what, text) in Trials.Some(Broken(DealtText), Share))
         {
             File.WriteAllText(_folder.Of("dealt", "dealt.json"), text);
             Try(what, () => GradeCommands.Grade(Paths));
             tried++;
         }
-        Assert.True(tried > 1000, $"{tried} files");
+        Assert.True(tried > 1000 / Share, $"{tried} files");
     }
 
     [Fact]
     public void No_broken_grades_break_what_is_made_of_them()
     {
         var tried = 0;
-        foreach (var (what, text) in Broken(GradesText()))
+        foreach (var (what, text) in Trials.Some(Broken(GradesText()), Share))
         {
             _folder.Write("graded/grades.json", System.Text.Encoding.UTF8.GetBytes(text));
             Try(what, () => GradeCommands.Regrade(Paths with { Graded = _folder.Of("graded") }));
             tried++;
         }
-        Assert.True(tried > 500, $"{tried} files");
+        Assert.True(tried > 500 / Share, $"{tried} files");
     }
 
     [Fact]

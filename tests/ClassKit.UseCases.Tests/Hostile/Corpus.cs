@@ -15,8 +15,7 @@ internal static class Corpus
 
     public static IReadOnlyList<HostileFile> Files { get; } =
     [
-        .. Mutated("xlsx", Workbook),
-        .. Mutated("ods", OpenDocument),
+        .. Mutated("xlsx", Workbook).Concat(Mutated("ods", OpenDocument)).Concat(XmlTricks.InEveryPart).Select(file => file with { IsOneOfMany = true }),
         .. Bombs.Files,
         .. XmlTricks.Files,
         .. PathTricks.Files,

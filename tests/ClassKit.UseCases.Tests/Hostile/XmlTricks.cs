@@ -11,7 +11,8 @@ internal static class XmlTricks
 
     private static readonly string[] Read = ["_rels/.rels", "xl/workbook.xml", "xl/_rels/workbook.xml.rels", "xl/worksheets/sheet2.xml"];
 
-    public static IEnumerable<HostileFile> Files =>
+    /// <summary>The same tricks in one part after the other.</summary>
+    public static IEnumerable<HostileFile> InEveryPart =>
     [
         .. from part in Read from doctype in new[] { Laughs, Outside, Parameter } select new HostileFile($"entities {doctype.Length} in {part}", () => Sheets.Parts.Change(part, xml => AfterDeclaration(xml, doctype)).Pack(), true),
         .. Read.Append("docProps/core.xml").Select(part => new HostileFile($"ten million levels in {part}", () => Sheets.Parts.Change(part, xml => BeforeEnd(xml, new StringBuilder().Insert(0, "<a>", 10_000_000).ToString())).Pack())),
@@ -19,6 +20,10 @@ internal static class XmlTricks
         .. Read.Select(part => new HostileFile($"an attribute of 60 MB in {part}", () => Sheets.Parts.Change(part, xml => BeforeEnd(xml, $"<a b=\"{new string('x', 60_000_000)}\"/>")).Pack())),
         .. Read.Select(part => new HostileFile($"two million attributes in {part}", () => Sheets.Parts.Change(part, xml => BeforeEnd(xml, "<a" + string.Concat(Enumerable.Range(0, 2_000_000).Select(at => $" a{at}=''")) + "/>")).Pack())),
         .. Read.Select(part => new HostileFile($"three million names in {part}", () => Sheets.Parts.Change(part, xml => BeforeEnd(xml, string.Concat(Enumerable.Range(0, 3_000_000).Select(at => $"<a{at}/>")))).Pack())),
+    ];
+
+    public static IEnumerable<HostileFile> Files =>
+    [
         new("a name of 30 MB", () => Sheets.WithRows($"<{new string('n', 30_000_000)}/>")),
         new("a comment of 60 MB", () => Sheets.WithRows($"<!--{new string('c', 60_000_000)}-->")),
         new("instructions without end", () => Sheets.WithRows($"<?a {new string('c', 60_000_000)}")),
