@@ -124,6 +124,8 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
             await page.GotoAsync(address);
             // What is folded is not judged, and a reader opens it.
             await page.EvaluateAsync("document.querySelectorAll('details').forEach(folded => folded.open = true)");
+            // Rows of a long table are alike, and axe looks at every cell of every one.
+            if (!Trials.All) await page.EvaluateAsync("document.querySelectorAll('tbody').forEach(body => [...body.rows].slice(12).forEach(row => row.remove()))");
             failures.AddRange((await (scheme is ColorScheme.Dark ? Axe.ColorViolationsAsync(page) : Axe.ViolationsAsync(page))).Select(violation => $"{file} ({scheme}): {violation}"));
         }
         return failures;
