@@ -207,7 +207,7 @@ public sealed record GasHolding(
     /// <summary>A shell of a flour that is not wheat's: egg and swelled starch alone. No published volume was found.</summary>
     public static GasHolding ShellWithoutGluten { get; } = Shell with
     {
-        Name = "shell without gluten",
+        Name = "shell of other flours than wheat",
         Holds = "A skin of egg and of starch that has swelled, set at the rim before the middle boils.",
         Source = "loss as of a shell of wheat, from memory; what holds it: B. Lowe, Experimental Cookery, \"Popovers\"",
         IsPredicted = false,
@@ -216,8 +216,8 @@ public sealed record GasHolding(
     /// <summary>A batter or dough of flours that are not wheat's, raised by soda or powder. No published volume was found that holds for such flours together.</summary>
     public static GasHolding BatterWithoutGluten { get; } = Batter with
     {
-        Name = "batter without gluten",
-        Holds = "The thickness of the batter and what binds it, starch, gums or egg; there is no gluten.",
+        Name = "batter of other flours than wheat",
+        Holds = "The thickness of the batter and what binds it, starch, gums or egg, in place of a net of gluten.",
         Stops = "Bubbles rise, run together and burst at the top; starch sets it, with what egg there is.",
         Source = $"loss as of a batter of wheat: {Batter.Source}",
         IsPredicted = false,
