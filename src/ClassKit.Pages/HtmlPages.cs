@@ -26,6 +26,7 @@ using ClassKit.Pages.Sensory;
 using ClassKit.Pages.Skills;
 using ClassKit.Pages.Stations;
 using ClassKit.Pages.Terms;
+using ClassKit.Pages.Trays;
 using ClassKit.Pages.Written;
 using ClassKit.Terms.Agreement;
 using ClassKit.Terms.Bench;
@@ -118,6 +119,13 @@ public static class HtmlPages
         new(PackContents.Rubric.FileName, PageRenderer.Render<RubricPage>((nameof(RubricPage.Pack), pack))),
         new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),
     ];
+
+    /// <summary>Pages of a lesson pack in one file to print at once, each as often as it is wanted, behind a list of what lies in the pile.</summary>
+    /// <param name="pack">The pack.</param>
+    /// <param name="pages">What is printed, in order.</param>
+    /// <param name="bothSides">True to print on both sides: what begins on a sheet of its own has blank sides before it.</param>
+    /// <returns>The page in pieces, made one by one.</returns>
+    public static IEnumerable<string> ToPrint(LessonPack pack, IReadOnlyList<PrintedPage> pages, bool bothSides = true) => TrayPieces.Of(pack, pages, bothSides);
 
     /// <summary>What an invented class showed about a set of exercises before the real one takes it.</summary>
     public static string Rehearsal(RehearsalReport report) => PageRenderer.Render<RehearsalPage>((nameof(RehearsalPage.Report), report));

@@ -26,6 +26,7 @@ internal static class Screens
         PassScreen.AddTo(routes);
         ProgressScreen.AddTo(routes);
         PrepScreen.AddTo(routes);
+        PrintScreen.AddTo(routes);
         MeasuredScreen.AddTo(routes);
         HandOutScreen.AddTo(routes);
         RoundScreen.AddTo(routes);
@@ -38,6 +39,7 @@ internal static class Screens
         PeopleScreen.AddTo(routes);
         KitchenScreen.AddTo(routes);
         RosterScreen.AddTo(routes);
+        ArrangedScreen.AddTo(routes);
         TextScreen.AddTo(routes);
         PreviewScreen.AddTo(routes);
         SumsScreen.AddTo(routes);

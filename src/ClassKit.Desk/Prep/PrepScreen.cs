@@ -30,9 +30,10 @@ internal static class PrepScreen
     }
 
     /// <summary>The pack as it was computed, if nothing that it was computed from has changed.</summary>
-    private static PreparedLesson? Kept(Visit visit, ClassEntry known, LessonEntry lesson) => visit.Desk.Kept.Get<PreparedLesson>(NameOf(known, lesson), visit.Folder.Stamp());
+    public static PreparedLesson? Kept(Visit visit, ClassEntry known, LessonEntry lesson) => visit.Desk.Kept.Get<PreparedLesson>(NameOf(known, lesson), visit.Folder.Stamp());
 
-    private static Task Prepare(Visit visit, ClassEntry known, LessonEntry lesson)
+    /// <summary>Computes the pack, and goes on to the lesson's page.</summary>
+    public static Task Prepare(Visit visit, ClassEntry known, LessonEntry lesson)
     {
         var (kept, stamp) = (visit.Desk.Kept, visit.Folder.Stamp());
         return visit.Begin(new($"Prepare {lesson.Title} for {known.Name}", PageOf(known, lesson), lesson.Title, run =>
@@ -50,14 +51,15 @@ internal static class PrepScreen
     private static Task File(Visit visit, PreparedLesson? pack, string? asked)
     {
         if (pack?.Files.FirstOrDefault(one => one.Entry.FileName == asked) is not { } file) return visit.Nothing();
-        return file.IsPage ? visit.Sheet(System.Text.Encoding.UTF8.GetString(file.Content)) : visit.Download(file.Entry.FileName, "application/octet-stream", file.Content);
+        return file.IsPage ? visit.Sheet(file.Html) : visit.Download(file.Entry.FileName, "application/octet-stream", file.Content);
     }
 
     private static Task Tray(Visit visit, LessonEntry lesson, PreparedLesson pack)
     {
         var ticked = visit.All("file");
         var chosen = pack.Files.Where(file => ticked.Contains(file.Entry.FileName)).ToList();
-        return chosen.Count == 0 ? visit.GoTo($"{visit.Place.Here[..^"/tray".Length]}") : ZipAnswer.Of(visit, $"{lesson.Key}.zip", chosen.Select(file => (file.Entry.FileName, (Func<byte[]>)(() => file.Content))));
+        if (chosen.Count == 0) return visit.GoTo($"{visit.Place.Here[..^"/tray".Length]}");
+        return visit.Typed("as") == PrintScreen.Asked ? PrintScreen.Begin(visit, chosen) : ZipAnswer.Of(visit, $"{lesson.Key}.zip", chosen.Select(file => (file.Entry.FileName, (Func<byte[]>)(() => file.Content))));
     }
 
     private static Task Keep(Visit visit, ClassEntry known, LessonEntry lesson)

@@ -1,3 +1,4 @@
+using System.Text;
 using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Packs;
 using ClassKit.UseCases.Packs;
@@ -11,6 +12,9 @@ public sealed record PreparedFile(PackEntry Entry, byte[] Content)
 {
     /// <summary>True for a page, false for a workbook.</summary>
     public bool IsPage => Entry.FileName.EndsWith(".html", StringComparison.Ordinal);
+
+    /// <summary>The page's text.</summary>
+    public string Html => Encoding.UTF8.GetString(Content);
 
     /// <summary>All of a pack, in the order in which an instructor needs them.</summary>
     public static IReadOnlyList<PreparedFile> Of(LessonPack pack)

@@ -17,6 +17,8 @@ namespace ClassKit.Desk.Serving;
 /// <param name="form">What was typed; null for a page that is only looked at.</param>
 internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection? form = null)
 {
+    private const string HtmlType = "text/html; charset=utf-8";
+
     /// <summary>What the desk has at hand.</summary>
     public DeskState Desk => desk;
 
@@ -88,6 +90,19 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
         return Html(html);
     }
 
+    /// <summary>Shows a page that was made to stand alone, or gives it out, piece by piece: it is never whole in memory. It holds no script.</summary>
+    /// <param name="pieces">Its text.</param>
+    /// <param name="keptAs">The name of the file to keep; null to show it.</param>
+    public async Task Pieces(IEnumerable<string> pieces, string? keptAs = null)
+    {
+        ArgumentNullException.ThrowIfNull(pieces);
+        SafeHeaders.OfSheet(context.Response, null);
+        if (keptAs is not null) context.Response.Headers.ContentDisposition = Attached(keptAs);
+        context.Response.ContentType = HtmlType;
+        if (HttpMethods.IsHead(context.Request.Method)) return;
+        foreach (var piece in pieces) await context.Response.Body.WriteAsync(Encoding.UTF8.GetBytes(piece), context.RequestAborted);
+    }
+
     /// <summary>Goes on with a page, below the room.</summary>
     public Task GoTo(string page)
     {
@@ -100,14 +115,16 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     public Task Begin(JobOrder order) => GoTo($"jobs/{desk.Jobs.Add(order).Id}");
 
     /// <summary>Answers with a page's text.</summary>
-    public Task Html(string html) => Write("text/html; charset=utf-8", Encoding.UTF8.GetBytes(html));
+    public Task Html(string html) => Write(HtmlType, Encoding.UTF8.GetBytes(html));
 
     /// <summary>Answers with a file to keep.</summary>
     public Task Download(string name, string kind, byte[] content)
     {
-        context.Response.Headers.ContentDisposition = $"attachment; filename*=UTF-8''{Uri.EscapeDataString(name)}";
+        context.Response.Headers.ContentDisposition = Attached(name);
         return Write(kind, content);
     }
+
+    private static string Attached(string name) => $"attachment; filename*=UTF-8''{Uri.EscapeDataString(name)}";
 
     /// <summary>Answers with bytes.</summary>
     public Task Write(string kind, byte[] content)

@@ -8,6 +8,9 @@ namespace ClassKit.Pages.Packs;
 /// <param name="Readers">Who may see it.</param>
 public sealed record PackEntry(string FileName, string Title, string Contents, string Use, Readers Readers)
 {
+    /// <summary>For whom it is printed.</summary>
+    public PrintedFor PrintedFor { get; init; }
+
     /// <summary>What kind of page it is, above a heading of its own.</summary>
     public string Kind => Contents.Length == 0 ? "Lesson pack" : Title;
 }

@@ -88,6 +88,13 @@ public sealed class RunningDesk : IAsyncLifetime
         return await PageAsync(job);
     }
 
+    /// <summary>Looks at a page that may have to be worked out first, until it is.</summary>
+    public async Task ReadyAsync(string path)
+    {
+        using var answer = await Client.SendAsync(Request(path, null));
+        if (answer.Headers.Location is not null) await OverAsync(answer);
+    }
+
     /// <summary>The status that a request is answered with.</summary>
     public async Task<int> StatusAsync(HttpRequestMessage request)
     {
