@@ -10,8 +10,12 @@ namespace ClassKit.Content.Forms;
 /// <remarks>The digest finds what happens to files by accident; whoever forges one on purpose can work it out as the page does.</remarks>
 public static class FormFileReader
 {
-    private const string Kind = "classkit-form";
-    private const int Version = 1;
+    /// <summary>What every such file calls itself.</summary>
+    internal const string Kind = "classkit-form";
+
+    /// <summary>Of such files.</summary>
+    internal const int Version = 1;
+
     private const int MostFields = 20_000;
     private const int MostLetters = 4_000;
     private static readonly JsonDocumentOptions Strict = new() { MaxDepth = 4 };

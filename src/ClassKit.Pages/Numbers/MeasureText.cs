@@ -7,7 +7,7 @@ using ClassKit.Lessons.Packs;
 namespace ClassKit.Pages.Numbers;
 
 /// <summary>Measures and their predictions in words.</summary>
-internal static class MeasureText
+public static class MeasureText
 {
     /// <summary>Where nobody can say what would be measured.</summary>
     public const string NotKnown = "not known";

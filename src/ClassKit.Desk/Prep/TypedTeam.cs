@@ -1,0 +1,52 @@
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Forms;
+using ClassKit.Desk.Folders;
+using ClassKit.Lessons.Measured;
+
+namespace ClassKit.Desk.Prep;
+
+/// <summary>What one team measured, typed at the desk: kept among what the teams brought back, as the page for the bench saves it, so that all of it is read alike.</summary>
+/// <param name="Place">Where a class's measurements of the lesson lie.</param>
+/// <param name="Form">What is measured.</param>
+/// <param name="Number">Which team, from 1.</param>
+public sealed record TypedTeam(Measured Place, ObservationForm Form, int Number)
+{
+    private string File => Path.Combine(Place.Returned, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"typed-team-{Number}.json"));
+
+    private string Called => $"{Form.Lesson} – {Form.Cohort}";
+
+    /// <summary>The team's name.</summary>
+    public string Name => NameOf(Number);
+
+    /// <summary>What the teams are called here.</summary>
+    public static string NameOf(int number) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Team {number}");
+
+    /// <summary>What was typed before, by the names of the form's fields; nothing where nothing was, or where it was for another lesson or class.</summary>
+    public IReadOnlyDictionary<string, string> Fields() =>
+        System.IO.File.Exists(File) && FormFileReader.Read(File, System.IO.File.ReadAllBytes(File), Form.Identity, Called) is { Succeeded: true } read ? read.Model.Fields : new Dictionary<string, string>();
+
+    /// <summary>Keeps what was typed, whole or not at all.</summary>
+    /// <param name="typed">What stands in a field.</param>
+    /// <returns>Why it was not kept; empty if it was.</returns>
+    public IReadOnlyList<Diagnostic> Keep(Func<string, string> typed)
+    {
+        var fields = FieldsOf(Form).Select(field => KeyValuePair.Create(field, typed(field))).Where(field => field.Value.Length > 0).Prepend(KeyValuePair.Create(ObservationForm.Team, Name)).ToDictionary();
+        var read = TeamMeasurements.Of(Form, fields, Name);
+        if (read.Unread.Count > 0) return [.. read.Unread.Select(one => new Diagnostic(Name, null, $"`{one.Found}` is no measurement ({one.Field})", "Type a number above 0, such as 81 or 81.5, or nothing."))];
+        if (read.Values.Count == 0) return [new(Name, null, "Nothing was typed", "Type at least one measurement of the team.")];
+        try
+        {
+            Directory.CreateDirectory(Place.Returned);
+            var whole = Path.Combine(Place.Folder, ".typed.new");
+            System.IO.File.WriteAllBytes(whole, FormFileWriter.Of(new(Form.Identity, fields), Called));
+            System.IO.File.Move(whole, File, overwrite: true);
+            return [];
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return [new(File, null, $"It could not be written: {failure.Message}", "Check that there is room, and that no other program has the file open.")];
+        }
+    }
+
+    private static IEnumerable<string> FieldsOf(ObservationForm form) => form.Breads.SelectMany(bread => ObservationForm.Typed(bread).SelectMany(measure => Enumerable.Range(1, ObservationForm.Pieces).Select(piece => ObservationForm.Field(bread, measure, piece))).Prepend(ObservationForm.Guess(bread)));
+}
