@@ -21,6 +21,9 @@ internal static class ArrangementCells
             ExcusedFrom = [.. head.Field(line, RosterField.ExcusedFrom).Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Distinct(StringComparer.Ordinal)],
         };
 
+    /// <summary>True if a cell says yes.</summary>
+    public static bool IsYes(string cell) => Yes.Contains(cell, StringComparer.OrdinalIgnoreCase);
+
     private static List<string> LeavesOut(string cell, int line, ProblemList problems)
     {
         List<string> ids = [.. cell.Split([';', ',', ' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Distinct(StringComparer.Ordinal)];
@@ -31,7 +34,7 @@ internal static class ArrangementCells
 
     private static bool LargePrint(string cell, int line, ProblemList problems)
     {
-        if (Yes.Contains(cell, StringComparer.OrdinalIgnoreCase)) return true;
+        if (IsYes(cell)) return true;
         if (!No.Contains(cell, StringComparer.OrdinalIgnoreCase))
             problems.Add(line, $"Under `large print` stands `{cell}`", "Write `yes`, or leave it empty.");
         return false;

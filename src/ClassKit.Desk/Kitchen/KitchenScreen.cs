@@ -5,6 +5,7 @@ using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Texts;
+using ClassKit.Lessons.Classes;
 
 namespace ClassKit.Desk.Kitchen;
 
@@ -15,11 +16,20 @@ internal static class KitchenScreen
     {
         routes.LookInside("class/{class}", visit => visit.InClass(known => Show(visit, known, known.Profile.Problems)));
         routes.TakeInside("class/{class}", visit => visit.InClass(known => Keep(visit, known)));
+        routes.TakeInside("class/{class}/look", visit => visit.InClass(known => OwnText.Read(known.File) is { } file ? visit.Show<LookedOver>((nameof(LookedOver.Problems), Typed(visit, known, file).Problems)) : visit.Nothing()));
     }
 
     private static Task Keep(Visit visit, ClassEntry known)
     {
         if (OwnText.Read(known.File) is not { } file) return visit.Nothing();
+        var (text, _, read) = Typed(visit, known, file);
+        if (!read.Succeeded) return Show(visit, known, read.Problems, text);
+        return file.Write(visit.Typed("stamp"), file.With(text)) is { } refused ? Show(visit, known, [refused], text) : visit.GoTo($"class/{known.Key}?kept=yes");
+    }
+
+    /// <summary>The file as it would be, with all that is to be said of it: what is wrong, and what no longer holds with it.</summary>
+    private static (string Text, IReadOnlyList<Diagnostic> Problems, Reading<ClassProfile> Read) Typed(Visit visit, ClassEntry known, OwnText file)
+    {
         var text = file.Text;
         foreach (var field in ProfileField.Topics.SelectMany(topic => topic.Fields).Where(field => !FrontLines.IsLong(text, field.Key)))
         {
@@ -27,10 +37,9 @@ internal static class KitchenScreen
             var typed = new string([.. visit.Typed(field.Name).Where(letter => !char.IsControl(letter))]);
             if (typed != (FrontLines.Value(text, field.Key) ?? "")) text = FrontLines.With(text, field.Key, typed);
         }
-        var content = file.With(text);
-        var read = ClassProfileReader.Read(new Library(new ChangedTree(PathTree.Instance.Full(known.File), content)).At(known.File));
-        if (!read.Succeeded) return Show(visit, known, read.Problems, text);
-        return file.Write(visit.Typed("stamp"), content) is { } refused ? Show(visit, known, [refused], text) : visit.GoTo($"class/{known.Key}?kept=yes");
+        var changed = new Library(new ChangedTree(PathTree.Instance.Full(known.File), file.With(text)));
+        var read = ClassProfileReader.Read(changed.At(known.File));
+        return (text, [.. read.Problems, .. read.Succeeded ? Holding.Broken(visit.Folder, changed) : []], read);
     }
 
     /// <param name="visit">The request.</param>

@@ -70,12 +70,11 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
     /// <summary>Terms that hold now and would not then. A list of another name is not the one that they name, and breaks nothing of theirs.</summary>
     private static IEnumerable<Diagnostic> Broken(TeachingFolder folder, string file, ClassEntry known, Library changed)
     {
-        foreach (var term in folder.PathsOf(ContentKind.Term))
+        foreach (var term in folder.PathsOf(ContentKind.Term).Where(_ => known.Roster is not null && known.Roster != file))
         {
-            if (!TermReader.Read(Library.OfPaths().At(term)).Succeeded) continue;
-            if (known.Roster is { } old && old != file && TermReader.Read(Library.OfPaths().At(term)).Model!.Inputs.Contains(old))
-                yield return new(term, null, $"The term names `{Path.GetFileName(old)}` as its list", $"Write `{Path.GetFileName(file)}` there instead.");
-            foreach (var problem in TermReader.Read(changed.At(term)).Problems) yield return problem;
+            if (TermReader.Read(Library.OfPaths().At(term)) is { Succeeded: true } read && read.Model.Inputs.Contains(known.Roster!))
+                yield return new(term, null, $"The term names `{Path.GetFileName(known.Roster)}` as its list", $"Write `{Path.GetFileName(file)}` there instead.");
         }
+        foreach (var problem in Holding.Broken(folder, changed)) yield return problem;
     }
 }

@@ -67,6 +67,22 @@ for (const link of document.querySelectorAll("[data-line]")) link.addEventListen
   field.scrollTop = (link.dataset.line - 4) * parseFloat(getComputedStyle(field).lineHeight);
 });
 
+// What a change would break is said while it is typed.
+for (const form of document.querySelectorAll("form[data-look]")) {
+  const said = form.querySelector(".looked-over");
+  let waiting, asked = 0;
+  form.addEventListener("input", () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(async () => {
+      const mine = ++asked;
+      const answer = await fetch(form.dataset.look, { method: "POST", body: new URLSearchParams(new FormData(form)) }).catch(() => null);
+      if (!answer?.ok || mine !== asked) return;
+      const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+      said.replaceChildren(...page.body.childNodes);
+    }, 500);
+  });
+}
+
 // The page beside a text follows a while after the last letter.
 for (const button of document.querySelectorAll("[data-preview]")) {
   let waiting;

@@ -1,0 +1,67 @@
+using ClassKit.Content.Rosters;
+using ClassKit.Desk.Tests.Tools;
+
+namespace ClassKit.Desk.Tests.Kitchen;
+
+/// <summary>What was arranged with somebody is written into their own line of the list; every other byte stays.</summary>
+public sealed class ArrangedTests(RunningDesk desk) : IClassFixture<RunningDesk>
+{
+    private const string Page = "class/class/arranged";
+
+    private string File => Path.Combine(desk.Folder.Root, "roster.csv");
+
+    [Fact]
+    public async Task One_line_changes_and_remarks_order_quotes_and_line_ends_stay()
+    {
+        var before = await System.IO.File.ReadAllTextAsync(File);
+        const string list = "# Tuesday; do not sort\r\nname;id;notes\r\n\"Osei; Amara\";amara;\"two\r\nlines\"\r\n\r\n# came later\r\nBo Cole;bo;\"plain\"\r\n";
+        await System.IO.File.WriteAllTextAsync(File, list);
+        Assert.Equal(303, await desk.StatusAsync(desk.Request(Page, ("stamp", await Stamp()), ("there.amara", "yes"), ("there.bo", "yes"), ("extra-time.bo", "25 %"), ("due.bo", "2026-11-20 17:00"))));
+        Assert.Equal(list.Replace("name;id;notes", "name;id;notes;extra time;due", StringComparison.Ordinal).Replace("Bo Cole;bo;\"plain\"", "Bo Cole;bo;plain;25 %;2026-11-20 17:00", StringComparison.Ordinal), await System.IO.File.ReadAllTextAsync(File));
+        Assert.Equal(0.25m, RosterReader.Read(File).Model!.ArrangementOf("bo").ExtraTime);
+
+        // Nothing typed anew: not a byte.
+        var kept = await System.IO.File.ReadAllBytesAsync(File);
+        Assert.Equal(303, await desk.StatusAsync(desk.Request(Page, ("stamp", await Stamp()), ("there.amara", "yes"), ("there.bo", "yes"), ("extra-time.bo", "25 %"), ("due.bo", "2026-11-20 17:00"))));
+        Assert.Equal(kept, await System.IO.File.ReadAllBytesAsync(File));
+        await System.IO.File.WriteAllTextAsync(File, before);
+    }
+
+    [Fact]
+    public async Task What_would_not_hold_is_said_while_it_is_typed_and_is_not_written()
+    {
+        var before = await System.IO.File.ReadAllBytesAsync(File);
+        (string, string)[] typed = [("stamp", await Stamp()), ("there.rosa-whitehorse", "yes"), ("extra-time.rosa-whitehorse", "much")];
+        Assert.Contains("Under `extra time` stands `much`", await Text(desk.Request(Page + "/look", typed)), StringComparison.Ordinal);
+        var page = await Text(desk.Request(Page, typed));
+        Assert.Contains("Nothing was written", page, StringComparison.Ordinal);
+        Assert.Contains("value=\"much\"", page, StringComparison.Ordinal);
+        Assert.Equal(before, await System.IO.File.ReadAllBytesAsync(File));
+        Assert.Contains("99 teams for 24 students", await Text(desk.Request("class/class/look", ("students", "24"), ("teams", "99"))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_list_that_was_changed_by_hand_meanwhile_is_not_written_over()
+    {
+        var before = await System.IO.File.ReadAllTextAsync(File);
+        var stamp = await Stamp();
+        var byHand = before + "lee-new,Lee New,lee@example.org\n";
+        await System.IO.File.WriteAllTextAsync(File, byHand);
+        Assert.Contains("changed meanwhile", await Text(desk.Request(Page, ("stamp", stamp), ("there.rosa-whitehorse", "yes"), ("large-print.rosa-whitehorse", "yes"))), StringComparison.Ordinal);
+        Assert.Equal(byHand, await System.IO.File.ReadAllTextAsync(File));
+        await System.IO.File.WriteAllTextAsync(File, before);
+    }
+
+    private async Task<string> Stamp()
+    {
+        var page = await desk.PageAsync(Page);
+        var at = page.IndexOf("name=\"stamp\" value=\"", StringComparison.Ordinal) + "name=\"stamp\" value=\"".Length;
+        return page[at..page.IndexOf('"', at)];
+    }
+
+    private async Task<string> Text(HttpRequestMessage request)
+    {
+        using var answer = await desk.Client.SendAsync(request);
+        return await answer.Content.ReadAsStringAsync();
+    }
+}
