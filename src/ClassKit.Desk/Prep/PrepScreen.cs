@@ -14,9 +14,9 @@ internal static class PrepScreen
 {
     public static void AddTo(DeskRoutes routes)
     {
-        routes.LookInside("lessons/{class}", visit => visit.InClass(known => visit.Show<LessonsPage>((nameof(LessonsPage.Class), known), (nameof(LessonsPage.Lessons), visit.Folder.Lessons()))));
+        routes.LookInside("lessons/{class}", visit => visit.InClass(known => Choose(visit, known)));
         routes.LookInside("lessons/{class}/{lesson}", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack
-            ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Prepared), pack), (nameof(TrayPage.Shown), visit.Typed("page")))
+            ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Prepared), pack), (nameof(TrayPage.Shown), visit.Typed("page")), (nameof(TrayPage.Ticked), visit.All("file")), (nameof(TrayPage.IsNothing), visit.Ticked("nothing")))
             : Prepare(visit, known, lesson)));
         routes.LookInside("lessons/{class}/{lesson}/page/{file}", visit => visit.InLesson((known, lesson) => File(visit, Kept(visit, known, lesson), visit.Step("file"))));
         routes.TakeInside("lessons/{class}/{lesson}/tray", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? Tray(visit, lesson, pack) : Prepare(visit, known, lesson)));
@@ -27,6 +27,12 @@ internal static class PrepScreen
             var proof = CheckContent.Run(new(Library.OfPaths(), [lesson.Path, known.File]), run);
             return new([.. proof.Doubts.Concat(proof.Notes).Select(doubt => doubt.ToString()), .. proof.Problems.Count == 0 ? ["Nothing stands in the way."] : (IEnumerable<string>)[]], proof.Problems);
         }))));
+    }
+
+    private static Task Choose(Visit visit, ClassEntry known)
+    {
+        var lessons = visit.Folder.Lessons();
+        return visit.Show<LessonsPage>((nameof(LessonsPage.Class), known), (nameof(LessonsPage.Lessons), lessons), (nameof(LessonsPage.Allergies), LessonAllergies.Of(visit, known, lessons)));
     }
 
     /// <summary>The pack as it was computed, if nothing that it was computed from has changed.</summary>
@@ -58,7 +64,11 @@ internal static class PrepScreen
     {
         var ticked = visit.All("file");
         var chosen = pack.Files.Where(file => ticked.Contains(file.Entry.FileName)).ToList();
-        if (chosen.Count == 0) return visit.GoTo($"{visit.Place.Here[..^"/tray".Length]}");
+        var page = visit.Place.Here[..^"/tray".Length];
+
+        // Another page is looked at: what was ticked stays ticked.
+        if (visit.Typed("page") is { Length: > 0 } shown) return visit.GoTo($"{page}?page={Uri.EscapeDataString(shown)}{string.Concat(chosen.Select(file => "&file=" + file.Entry.FileName))}");
+        if (chosen.Count == 0) return visit.GoTo(page + "?nothing=yes");
         return visit.Typed("as") == PrintScreen.Asked ? PrintScreen.Begin(visit, chosen) : ZipAnswer.Of(visit, $"{lesson.Key}.zip", chosen.Select(file => (file.Entry.FileName, (Func<byte[]>)(() => file.Content))));
     }
 

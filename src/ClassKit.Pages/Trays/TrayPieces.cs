@@ -10,9 +10,11 @@ internal static partial class TrayPieces
     private const string BlankSide = "<div class=\"blank-side\"></div>";
 
     /// <summary>The file in pieces, made one by one: a large class's is never whole in memory.</summary>
-    public static IEnumerable<string> Of(LessonPack pack, IReadOnlyList<PrintedPage> pages, bool bothSides)
+    /// <remarks>What is for students and teams comes first, since its sides are known; a page of running text that takes a side more than was thought then turns nothing around behind it.</remarks>
+    public static IEnumerable<string> Of(LessonPack pack, IReadOnlyList<PrintedPage> tray, bool bothSides)
     {
-        var around = PageRenderer.Render<TrayListPage>((nameof(TrayListPage.Pack), pack), (nameof(TrayListPage.Pages), pages), (nameof(TrayListPage.BothSides), bothSides)).Split(TrayListPage.Seam);
+        List<PrintedPage> pages = [.. tray.OrderByDescending(page => page.Entry.PrintedFor).ThenByDescending(page => page.Parts > 1)];
+        var around = PageRenderer.Render<TrayListPage>((nameof(TrayListPage.Pack), pack), (nameof(TrayListPage.Pages), (IReadOnlyList<PrintedPage>)pages), (nameof(TrayListPage.BothSides), bothSides)).Split(TrayListPage.Seam);
         return pages.SelectMany((page, place) => Copies(page, $"p{place + 1}-", bothSides)).Prepend(around[0]).Append(around[1]);
     }
 

@@ -23,7 +23,7 @@ public sealed class PrintTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Contains($"{24 + 6 * 3 + guide + 1} sheets of paper", page, StringComparison.Ordinal);
 
         var file = await desk.PageAsync(print.Replace("/print?", "/print/file?", StringComparison.Ordinal));
-        Assert.Equal((24, 6, 1), (Copies(file, "pack handout"), Copies(file, "pack cards"), Copies(file, "pack brief")));
+        Assert.Equal((24, 6, 24 + 6 + 1), (Copies(file, "handout"), Copies(file, "cards"), Copies(file, "pack")));
         Assert.Equal(Regex.Count(file, " id=\"[^\"]*\""), Regex.Matches(file, " id=\"([^\"]*)\"").Select(id => id.Groups[1].Value).Distinct().Count());
         Assert.DoesNotContain("<nav", file, StringComparison.Ordinal);
         Assert.DoesNotMatch("href=\"[^\"#:]+\\.html", file);
@@ -40,7 +40,30 @@ public sealed class PrintTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Contains("1001 sheets of paper", (await desk.PageAsync(Lesson + "/print?file=handout.html&copies.handout.html=999999")).Replace(",", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
-    private static int Copies(string file, string style) => Regex.Count(file, $"<div class=\"tray-page {style}[\" ]");
+    [Fact]
+    public async Task What_is_ticked_stays_ticked_while_other_pages_are_looked_at()
+    {
+        await desk.ReadyAsync(Lesson);
+        using var looked = await desk.Client.SendAsync(desk.Request(Lesson + "/tray", ("file", "handout.html"), ("page", "guide.html")));
+        var page = await desk.PageAsync(looked.Headers.Location!.ToString().Split('/', 3)[2]);
+        Assert.Matches("value=\"handout.html\" checked", page);
+        Assert.Contains("<h2 id=\"open-page\">Instructor guide</h2>", page, StringComparison.Ordinal);
+        using var nothing = await desk.Client.SendAsync(desk.Request(Lesson + "/tray", ("as", "print")));
+        Assert.Contains("Nothing is ticked", await desk.PageAsync(nothing.Headers.Location!.ToString().Split('/', 3)[2]), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_somebody_must_keep_away_from_is_said_where_the_lesson_is_chosen()
+    {
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        await File.WriteAllTextAsync(file, before.Replace("[sesame, tree nuts]", "[egg]", StringComparison.Ordinal));
+        var page = System.Net.WebUtility.HtmlDecode(await desk.PageAsync("lessons/class"));
+        await File.WriteAllTextAsync(file, before);
+        Assert.Matches("keeps away from egg, and it is in [^<]*Popovers", page);
+    }
+
+    private static int Copies(string file, string style) => Regex.Count(file, $"<div class=\"tray-page [^\"]*\\b{style}\\b");
 
     private async Task<string> Disposition(string path)
     {
