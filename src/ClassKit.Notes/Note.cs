@@ -359,6 +359,10 @@ public abstract record Note
     /// <param name="Rows">How many rows were read.</param>
     public sealed record ReadBack(int Rows) : Note;
 
+    /// <summary>Students were left out who were erased from the record, and whom lists or folders still name.</summary>
+    /// <param name="Students">How many.</param>
+    public sealed record StillErased(int Students) : Note;
+
     /// <summary>A student was erased from the record, or would be.</summary>
     /// <param name="Student">The student's id.</param>
     /// <param name="Removed">How many rows go.</param>

@@ -47,7 +47,7 @@ internal static class MarksScreen
         return visit.Show<TermPage>(
             (nameof(TermPage.Class), known), (nameof(TermPage.Term), term), (nameof(TermPage.Weighed), request.Succeeded ? WeighTerm.Run(request.Model, Run.Unwatched) : null),
             (nameof(TermPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. request.Problems]), (nameof(TermPage.Judged), Judged(visit, known)),
-            (nameof(TermPage.Rubrics), visit.Folder.PathsOf(ContentKind.PracticalRubric).Select(file => (visit.Folder.KeyOf(file), Path.GetFileName(file))).ToList()), (nameof(TermPage.Text), visit.Folder.TextAt(term.File)), (nameof(TermPage.Rule), visit.Folder.TextAt(term.RuleFile)));
+            (nameof(TermPage.Rubrics), visit.Folder.PathsOf(ContentKind.PracticalRubric).Select(file => (visit.Folder.KeyOf(file), Path.GetFileName(file))).ToList()), (nameof(TermPage.Text), visit.Folder.TextAt(term.File)), (nameof(TermPage.Rule), visit.Folder.TextAt(term.RuleFile)), (nameof(TermPage.GivenOut), TermRecord.GivenOut(visit, term)));
     }
 
     private static Task AddWork(Visit visit, ClassEntry known, TermEntry term) =>

@@ -21,6 +21,14 @@ internal static class TermRecord
     /// <summary>Keeps its grades as they are given out.</summary>
     public static JobOrder Freeze(Visit visit, ClassEntry known, TermEntry term) => new($"Freeze the grades of {term.Title}", PageOf(known, term), term.Title, Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: true)));
 
+    /// <summary>The grades of a term as given out; null where there is no record, or nothing of it there.</summary>
+    public static GivenOut? GivenOut(Visit visit, TermEntry term)
+    {
+        if (term.Plan.Model is not { } plan || !File.Exists(RecordPlace.Of(visit.Folder.Root))) return null;
+        using var record = RecordPlace.Open(visit.Folder.Root, visit.Desk.Now, mayBegin: false).Model;
+        return record is null ? null : UseCases.Recording.GivenOut.Of(record, plan.Class.Cohort, plan.Title);
+    }
+
     private static Func<Run, JobEnd> Work(Visit visit, Func<TeachingRecord, Author, Run, Produced> work, string? nothing = null)
     {
         var (folder, author) = (visit.Folder.Root, visit.Author(visit.Typed("why")));

@@ -1,3 +1,4 @@
+using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Jobs;
 using ClassKit.Desk.Marks;
 using ClassKit.Desk.Serving;
@@ -19,21 +20,30 @@ internal static class PeopleScreen
         routes.LookInside(Page, visit => WithPerson(visit, person => visit.Show<StudentPage>(
             (nameof(StudentPage.Class), person.Class), (nameof(StudentPage.Who), person.Who), (nameof(StudentPage.Rounds), person.Rounds), (nameof(StudentPage.Arranged), person.Arranged),
             (nameof(StudentPage.Terms), TermEntry.Of(visit.Folder, person.Class).Where(term => term.Plan.Model?.Class.Students.Any(student => student.Id == person.Who.Id) == true).ToList()), (nameof(StudentPage.IsOnRecord), File.Exists(RecordPlace.Of(visit.Folder.Root))))));
-        routes.LookInside(Page + "/skills", visit => WithPerson(visit, person => MadeFiles.Answer(visit, Skills(person), $"students/{person.Who.Id}.html")));
+        routes.LookInside(Page + "/skills", visit => WithPerson(visit, person => Skills(visit, person)));
         routes.LookInside(Page + "/record", visit => WithPerson(visit, person => Record(visit, person)));
-        routes.LookInside(Page + "/erase", visit => WithPerson(visit, person => visit.Show<ErasePage>((nameof(ErasePage.Class), person.Class), (nameof(ErasePage.Who), person.Who))));
+        routes.LookInside(Page + "/erase", visit => WithPerson(visit, person => visit.Show<ErasePage>((nameof(ErasePage.Class), person.Class), (nameof(ErasePage.Who), person.Who), (nameof(ErasePage.Named), StillNamed.In(visit.Folder, person.Who)))));
         routes.TakeInside(Page + "/erase/look", visit => WithPerson(visit, person => visit.Begin(Erasing(visit, person, isMeant: false))));
         routes.TakeInside(Page + "/erase", visit => WithPerson(visit, person => visit.Begin(Erasing(visit, person, isMeant: true))));
     }
 
     private static Task WithPerson(Visit visit, Func<Person, Task> answer) => visit.InClass(known => Person.Of(visit, known) is { } person ? answer(person) : visit.Nothing());
 
-    private static IReadOnlyList<OutputFile> Skills(Person person)
+    /// <summary>A round of which nothing says when it was done says nothing over time; the others do.</summary>
+    private static Task Skills(Visit visit, Person person)
     {
-        List<string> graded = [.. person.Rounds.Where(round => round.Grades is not null).Select(round => round.Round.Graded)];
-        if (graded.Count == 0) return [];
-        var request = FollowSkills.Read(graded, [], null, null);
-        return request.Succeeded ? FollowSkills.Write(FollowSkills.Run(request.Model, Run.Unwatched)).Files : [];
+        List<SkillsRequest> known = [];
+        List<Diagnostic> problems = [];
+        foreach (var graded in person.Rounds.Where(round => round.Grades is not null).Select(round => round.Round.Graded))
+        {
+            var request = FollowSkills.Read([graded], [], null, null);
+            problems.AddRange(request.Problems);
+            if (request.Succeeded) known.Add(request.Model);
+        }
+        if (known.Count == 0)
+            return visit.Show<Frame.WordPage>((nameof(Frame.WordPage.Title), $"{person.Who.Shown}, over time"), (nameof(Frame.WordPage.Words), problems.Count == 0 ? "Nothing of theirs was judged yet." : string.Join(" ", problems.Select(problem => $"{problem.Found}. {problem.Expected}"))));
+        var all = new SkillsRequest([.. known.SelectMany(request => request.Works)], known.Max(request => request.On), null);
+        return MadeFiles.Answer(visit, FollowSkills.Write(FollowSkills.Run(all, Run.Unwatched)).Files, $"students/{person.Who.Id}.html");
     }
 
     /// <summary>All that the record holds of them, as tables in a zip.</summary>
@@ -48,7 +58,7 @@ internal static class PeopleScreen
     private static JobOrder Erasing(Visit visit, Person person, bool isMeant)
     {
         var (folder, author, page) = (visit.Folder.Root, visit.Author(visit.Typed("why")), $"people/{person.Class.Key}/{person.Who.Id}");
-        return new(isMeant ? $"Erase {person.Who.Shown} from the record" : $"See what erasing {person.Who.Shown} comes to", isMeant ? page : page + "/erase", isMeant ? person.Who.Shown : "Erase, or not",
+        return new(isMeant ? $"Erase {person.Who.Shown} from the record" : $"See what erasing {person.Who.Shown} comes to", page + "/erase", isMeant ? "What of yours still names them" : "Erase, or not",
             run => OnRecord(folder, author.Now, record => Produced.Of(EraseStudent.Run(new(record, author, person.Who.Id, isMeant), run), EraseStudent.Write)) is var made && isMeant ? JobEnd.Of(made) : JobEnd.Would(made, "Nothing was erased yet. This is what it would come to:"));
     }
 

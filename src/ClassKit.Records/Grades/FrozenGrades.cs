@@ -38,5 +38,13 @@ public static class FrozenGrades
             term.Id, Latest(session, term));
     }
 
+    /// <summary>Which time they were given out last, and when; null where they never were.</summary>
+    public static (int Number, DateTimeOffset At)? Last(RecordSession session, RecordedTerm term)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(term);
+        return session.Query("SELECT number, at FROM frozen_grade JOIN change ON change.id = frozen_grade.change WHERE term = $1 ORDER BY number DESC LIMIT 1", row => ((int)row.Number(0), row.Moment(1)), term.Id) is [var last] ? last : null;
+    }
+
     private static int Latest(RecordSession session, RecordedTerm term) => (int)(session.Number("SELECT max(number) FROM frozen_grade WHERE term = $1", term.Id) ?? 0);
 }

@@ -7,4 +7,11 @@ public sealed record BenchSheet(string Marker, IReadOnlyDictionary<string, IRead
 {
     /// <summary>What was written of students, by their ids; none of most.</summary>
     public IReadOnlyDictionary<string, string> Comments { get; init; } = new Dictionary<string, string>();
+
+    /// <summary>The sheet without some students, by their ids.</summary>
+    public BenchSheet Without(IReadOnlySet<string> students) => this with
+    {
+        Places = Places.Where(seen => !students.Contains(seen.Key)).ToDictionary(),
+        Comments = Comments.Where(said => !students.Contains(said.Key)).ToDictionary(),
+    };
 }

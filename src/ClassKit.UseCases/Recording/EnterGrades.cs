@@ -38,12 +38,13 @@ public static class EnterGrades
         if (dealt.Identity is not { } identity) return Problem(dealt.LessonTitle, "It was dealt before deals had identities", "Deal and grade again with this program.");
         if (called.Length == 0) return Problem(dealt.LessonTitle, "Nobody has said what the class is called", "Name the class.");
 
-        var deal = DealParts.Of(dealt);
         run.Begin(RunStep.Recording, 1).Next();
         return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(Kind, $"{called}: {dealt.LessonTitle}, deal {identity.Code}"), session =>
         {
+            var erased = StillErased.Among(session, request.Grades.Students.Select(student => student.Who.Id));
+            var (grades, deal) = (StillErased.Without(request.Grades, erased), DealParts.Of(StillErased.Without(request.Grades, erased).Dealt));
             var named = ClassRegister.Put(session, called);
-            var others = ClassRegister.Enrol(session, named, [.. request.Grades.Students.Select(student => student.Who)], request.Author.Today);
+            var others = ClassRegister.Enrol(session, named, [.. grades.Students.Select(student => student.Who)], request.Author.Today);
             if (others.Count > 0)
             {
                 session.Abandon();
@@ -51,9 +52,9 @@ public static class EnterGrades
             }
             DealRegister.Put(session, named, deal);
             // Grades may be by another marking scheme than the deal has on record.
-            var number = GradingRegister.Put(session, GradesParts.Of(request.Grades, DealRegister.Read(session, deal.Digest)!));
+            var number = GradingRegister.Put(session, GradesParts.Of(grades, DealRegister.Read(session, deal.Digest)!));
             if (number is null) session.Abandon();
-            return new(new(called, identity.Code, request.Grades.Students.Count, number), []);
+            return new(new(called, identity.Code, grades.Students.Count, number) { StillErased = erased.Count }, []);
         }));
     }
 
@@ -61,7 +62,7 @@ public static class EnterGrades
     public static Produced Write(EnteredGrades entered)
     {
         ArgumentNullException.ThrowIfNull(entered);
-        return new([], [entered.Number is { } number ? new Note.Entered(entered.Class, entered.Students, entered.Deal, number) : new Note.EnteredBefore(entered.Deal)], []);
+        return new([], [entered.Number is { } number ? new Note.Entered(entered.Class, entered.Students, entered.Deal, number) : new Note.EnteredBefore(entered.Deal), .. StillErased.Notes(entered.StillErased)], []);
     }
 
     private static Reading<EnteredGrades> Problem(string file, string found, string expected) => new(null, [new(file, null, found, expected)]);

@@ -34,11 +34,13 @@ public static class EnterTerm
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(run);
-        var plan = request.Plan;
-        var called = request.Class ?? plan.Class.Cohort;
-        if (called.Length == 0) return new(null, [new(plan.Path, null, "Nobody has said what the class is called", "Name the class profile in the term's front matter, or name the class.")]);
-        return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(EnterGrades.Kind, $"{called}: {plan.Title}"), session =>
+        var whole = request.Plan;
+        var called = request.Class ?? whole.Class.Cohort;
+        if (called.Length == 0) return new(null, [new(whole.Path, null, "Nobody has said what the class is called", "Name the class profile in the term's front matter, or name the class.")]);
+        return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(EnterGrades.Kind, $"{called}: {whole.Title}"), session =>
         {
+            var erased = StillErased.Among(session, whole.Class.Students.Select(student => student.Id));
+            var plan = StillErased.Without(whole, erased);
             List<Diagnostic> problems = [];
             var named = ClassRegister.Put(session, called);
             problems.AddRange(ClassRegister.Enrol(session, named, plan.Class.Students, request.Author.Today).Select(EnterGrades.Of));
@@ -48,7 +50,7 @@ public static class EnterTerm
             {
                 foreach (var (place, work) in run.Each(RunStep.Recording, plan.Works.Index().ToList())) Enter(session, term, place, work, request, problems);
             }
-            if (problems.Count == 0) return new Reading<EnteredTerm>(new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks)), []);
+            if (problems.Count == 0) return new Reading<EnteredTerm>(new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks)) { StillErased = erased.Count }, []);
             session.Abandon();
             return new(null, problems);
         }));
@@ -58,7 +60,7 @@ public static class EnterTerm
     public static Produced Write(EnteredTerm entered)
     {
         ArgumentNullException.ThrowIfNull(entered);
-        return new([], [new Note.TermEntered(entered.Class, entered.Title, entered.Works, entered.Marks)], []);
+        return new([], [new Note.TermEntered(entered.Class, entered.Title, entered.Works, entered.Marks), .. StillErased.Notes(entered.StillErased)], []);
     }
 
     private static void Enter(WritingSession session, RecordedTerm term, int place, PlannedWork planned, EnterTermRequest request, List<Diagnostic> problems)

@@ -5,4 +5,8 @@ namespace ClassKit.UseCases.Recording;
 /// <param name="Title">What the term is called.</param>
 /// <param name="Works">How many works it has.</param>
 /// <param name="Marks">How many marks from the bench and from the table of marks.</param>
-public sealed record EnteredTerm(string Class, string Title, int Works, int Marks);
+public sealed record EnteredTerm(string Class, string Title, int Works, int Marks)
+{
+    /// <summary>Students who were left out, since they were erased from the record before; 0 or more.</summary>
+    public int StillErased { get; init; }
+}

@@ -22,11 +22,12 @@ public static class EraseStudent
         run.Begin(RunStep.Recording, 1).Next();
         return RecordTroubles.Told(() =>
         {
-            // The log says that somebody was erased and why, and not who.
-            var erased = request.Record.Write(request.Author.Of(Kind, ""), session =>
+            // The log says that somebody was erased and why, and not who; whoever brings the id back is known again by the mark.
+            var erased = request.Record.Write(request.Author.Of(Kind, ErasedMark.Of(request.Student)), session =>
             {
-                if (!request.IsMeant) session.Abandon();
-                return Erasure.Erase(session, request.Student, Mentions.Without);
+                var gone = Erasure.Erase(session, request.Student, Mentions.Without);
+                if (!request.IsMeant || gone is null) session.Abandon();
+                return gone;
             });
             if (erased is null) return new Reading<ErasedStudent>(null, [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")]);
             if (request.IsMeant) request.Record.Scour();

@@ -30,8 +30,9 @@ public static class TermOnRecord
     /// <summary>The term as it is on record, or null.</summary>
     internal static RecordedTerm? Find(RecordSession session, string named, string title) => ClassRegister.Find(session, named) is { } found ? TermRegister.Find(session, found, title) : null;
 
-    private static Reading<WeighRequest> Of(TermPlan plan, RecordSession session, string named)
+    private static Reading<WeighRequest> Of(TermPlan whole, RecordSession session, string named)
     {
+        var plan = StillErased.Without(whole, StillErased.Among(session, whole.Class.Students.Select(student => student.Id)));
         if (Find(session, named, plan.Title) is not { } term) return new(null, [new(plan.Path, null, $"The record has no term `{plan.Title}` of a class `{named}`", "Enter the term first, or name the class as the record does.")]);
         var recorded = TermRegister.Works(session, term).ToDictionary(work => work.Assignment.Title);
         var notes = new List<Note>();

@@ -114,6 +114,7 @@ public static class NoteWords
         Note.TermEntered(var named, var title, var works, var marks) => $"{named}: {title} is on record with {Counted.Of(works, "work")} and {Counted.Of(marks, "mark")} from the bench and the table of marks.",
         Note.WrittenOut(var tables) => $"All of the record in {Counted.Of(tables, "table")}, names included: keep them as safe as the record itself.",
         Note.ReadBack(var rows) => $"{Counted.Of(rows, "row")} read; the record is as it was when it was written out.",
+        Note.StillErased(var students) => $"{Counted.Of(students, "student")} whom you erased {Counted.Noun(students, "is", "are")} still named in your lists or folders, and {Counted.Noun(students, "was", "were")} left out of the record.",
         Note.ErasedStudent erased => Of(erased),
         Note.RecordMoved(var file) => $"The record is {file} from now on. Its backups stay where they are.",
         Note.CopyMade(var file) => $"The record is whole, and so is its copy: {file}. Keep a copy on another disk as well.",

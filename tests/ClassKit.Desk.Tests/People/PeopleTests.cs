@@ -26,6 +26,15 @@ public sealed class PeopleTests(RunningDesk desk) : IClassFixture<RunningDesk>
 
         await desk.DoneAsync(Rosa + "/erase", ("why", "Asked for it"));
         Assert.Contains("The record knows nobody of that id", await desk.PageAsync(Rosa + "/record"), StringComparison.Ordinal);
+
+        // The list and the tables of marks still name her, and say so; the record does not take her back from them.
+        var named = await desk.PageAsync(Rosa + "/erase");
+        Assert.Contains(">roster.csv<", named, StringComparison.Ordinal);
+        Assert.Contains(">term/marks.csv<", named, StringComparison.Ordinal);
+        Assert.Contains("1 student whom you erased is still named in your lists or folders", await desk.DoneAsync("marks/class/term.term/record"), StringComparison.Ordinal);
+        await desk.DoneAsync("marks/class/term.term/freeze");
+        Assert.Contains("The record knows nobody of that id", await desk.PageAsync(Rosa + "/record"), StringComparison.Ordinal);
+        Assert.Contains("Given out on 2026-11-25", await desk.PageAsync("marks/class/term.term"), StringComparison.Ordinal);
     }
 
     private async Task<string> OnRecord()
