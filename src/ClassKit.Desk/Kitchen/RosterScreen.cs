@@ -2,6 +2,7 @@ using System.Text;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Serving;
+using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Desk.Kitchen;
 
@@ -13,9 +14,14 @@ internal static class RosterScreen
     /// <summary>More than any list has, in bytes.</summary>
     private const int MostBytes = 10 << 20;
 
+    private const string Pasted = "pasted.csv";
+
     public static void AddTo(DeskRoutes routes)
     {
         routes.TakeInside(Page + "/paste", visit => visit.InClass(known => Paste(visit, known, visit.Text("names").Trim())));
+        routes.TakeInside(Page + "/columns", visit => visit.InClass(known => PastedCells.Of(visit.Text("names").Trim('\n')) is { } cells
+            ? Look(visit, known, Pasted, Encoding.UTF8.GetBytes(cells.Table(column => Enum.TryParse<RosterField>(visit.Typed(ColumnsPage.Field(column)), out var field) && Enum.IsDefined(field) ? FieldWords.Of(field) : null)))
+            : visit.Nothing()));
         routes.Receive(Page + "/file", (visit, files) => visit.InClass(async known =>
         {
             var sent = await files.OnlyAsync(MostBytes, visit.Context.RequestAborted);
@@ -28,9 +34,10 @@ internal static class RosterScreen
     private static Task Paste(Visit visit, ClassEntry known, string text)
     {
         var table = Encoding.UTF8.GetBytes(text + "\n");
-        if (NewRoster.Of(visit.Folder, known, "pasted.csv", table).Read.Succeeded) return Look(visit, known, "pasted.csv", table);
+        if (NewRoster.Of(visit.Folder, known, Pasted, table).Read.Succeeded) return Look(visit, known, Pasted, table);
+        if (PastedCells.Of(text) is { } cells) return visit.Show<ColumnsPage>((nameof(ColumnsPage.Class), known), (nameof(ColumnsPage.Cells), cells));
         var names = text.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0).Select(line => $"\"{line.Replace("\"", "\"\"", StringComparison.Ordinal)}\"\n");
-        return Look(visit, known, "pasted.csv", Encoding.UTF8.GetBytes("name\n" + string.Concat(names)));
+        return Look(visit, known, Pasted, Encoding.UTF8.GetBytes("name\n" + string.Concat(names)));
     }
 
     private static Task Look(Visit visit, ClassEntry known, string name, byte[] content)

@@ -29,7 +29,30 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
     public async Task A_table_that_was_copied_keeps_its_columns()
     {
         var page = await Answer(desk.Request("class/class/roster/paste", ("names", "First name\tLast name\tE-mail\nAda\tBerg\tada.berg@example.org")));
-        Assert.Contains("<li>Ada Berg</li>", page, StringComparison.Ordinal);
+        Assert.Contains("<th scope=\"row\">Ada Berg</th><td>ada.berg@example.org</td>", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("\t")]
+    [InlineData(";")]
+    [InlineData(",")]
+    public async Task Cells_without_a_heading_are_asked_about_and_never_run_together(string separator)
+    {
+        var names = string.Join(separator, "Abbate", "Lucia", "lucia@example.org", "large print") + "\n" + string.Join(separator, "Ruiz", "Tom", "tom@example.org", "");
+        var asked = await Answer(desk.Request("class/class/roster/paste", ("names", names)));
+        Assert.Contains("Which column is which?", asked, StringComparison.Ordinal);
+        Assert.Matches("<option value=\"Email\" selected", asked);
+        var page = await Answer(desk.Request("class/class/roster/columns", ("names", names), ("column.0", "LastName"), ("column.1", "FirstName"), ("column.2", "Email"), ("column.3", "")));
+        Assert.Contains("<th scope=\"row\">Lucia Abbate</th><td>lucia@example.org</td>", page, StringComparison.Ordinal);
+        Assert.Contains("2 students", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_column_that_nothing_is_read_from_is_said_before_the_list_is_taken()
+    {
+        var page = await Answer(desk.Request("class/class/roster/paste", ("names", "name,Remarks,extra time\nAda Berg,large print,25 %")));
+        Assert.Contains("Left aside</dt><dd><strong>“Remarks”", page, StringComparison.Ordinal);
+        Assert.Matches("Ada Berg</th><td></td><td>[^<]*25", page);
     }
 
     [Theory]
