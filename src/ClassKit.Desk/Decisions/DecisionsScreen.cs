@@ -20,10 +20,22 @@ internal static class DecisionsScreen
         routes.TakeInside(Page + "/decide", visit => visit.InRound((known, state) => Decide(visit, known, state)));
         routes.TakeInside(Page + "/undo", visit => visit.InRound((known, state) => Undo(visit, known, state)));
         routes.TakeInside(Page + "/whose", visit => visit.InRound((known, state) => Whose(visit, known, state)));
+        routes.TakeInside(Page + "/aside", visit => visit.InRound((known, state) => UnclearFiles.SetAside(visit, state) is { } refused ? Show(visit, known, state, [refused]) : visit.Begin(RoundGrading.Judge(state, "decisions"))));
+        routes.TakeInside(Page + "/elsewhere", visit => visit.InRound((known, state) => Elsewhere(visit, known, state)));
         routes.TakeInside(Page + "/take-over", visit => visit.InRound((_, state) => visit.Begin(RoundGrading.Again(state, takesOver: true))));
     }
 
+    /// <summary>A workbook of another round of the class goes there, and both are judged anew.</summary>
+    private static Task Elsewhere(Visit visit, ClassEntry known, RoundState state)
+    {
+        if (UnclearFiles.Find(state, visit.Typed("file")) is not { } file || UnclearFiles.HomeOf(visit, known, state, file) is not { } home) return visit.Nothing();
+        if (UnclearFiles.Move(state, file, home.Round.Returned) is { } refused) return Show(visit, known, state, [refused]);
+        var (there, here) = (RoundGrading.Judge(home), RoundGrading.Judge(state, "decisions"));
+        return visit.Begin(here with { Work = run => there.Work(run) is { Problems.Count: > 0 } end ? end : here.Work(run) });
+    }
+
     private static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) => visit.Show<DecisionsPage>(
+        (nameof(DecisionsPage.Homes), state.Unclear.Select(file => (file.File, UnclearFiles.HomeOf(visit, known, state, file))).Where(pair => pair.Item2 is not null).ToDictionary(pair => pair.File, pair => pair.Item2!)),
         (nameof(DecisionsPage.Class), known), (nameof(DecisionsPage.Round), state), (nameof(DecisionsPage.Problems), problems), (nameof(DecisionsPage.Student), visit.Typed("student")), (nameof(DecisionsPage.Part), visit.Typed("part")), (nameof(DecisionsPage.Again), (Func<string, string?>)visit.Sent));
 
     /// <summary>Every answer to the part that got points, under its own reason or that of all.</summary>
@@ -67,12 +79,7 @@ internal static class DecisionsScreen
         var file = state.Unclear.FirstOrDefault(one => one.File == visit.Typed("file"));
         var who = state.Dealt.Students.FirstOrDefault(seat => seat.Who.Id == visit.Typed("student"));
         if (file is null) return visit.Nothing();
-        if (who is null) return Show(visit, known, state, []);
-        if (FolderFiles.In(state.Round.Returned).FirstOrDefault(path => path == file.File) is not { } found)
-            return Show(visit, known, state, [new(file.File, null, "It lies inside an archive", "Take it out of there, and hand it in by itself.")]);
-        var to = Path.Combine(state.Round.Returned, $"{who.Who.Id} {Path.GetFileName(found)}");
-        if (Path.Exists(to)) return Show(visit, known, state, [new(file.File, null, "A file of that student and name lies there already", "Nothing was changed.")]);
-        File.Move(Path.Combine(state.Round.Returned, found), to);
-        return visit.Begin(RoundGrading.Judge(state));
+        if (who is null) return Show(visit, known, state, [new("student", null, "Nobody was chosen", "Choose the student whose file it is, or set the file aside.")]);
+        return UnclearFiles.Name(state, file, who.Who.Id) is { } refused ? Show(visit, known, state, [refused]) : visit.Begin(RoundGrading.Judge(state, "decisions"));
     }
 }

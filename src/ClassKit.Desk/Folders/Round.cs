@@ -19,6 +19,9 @@ public sealed record Round(string Class, string Folder)
     /// <summary>What students handed in.</summary>
     public string Returned => Path.Combine(Folder, "returned");
 
+    /// <summary>Files that came and are no work of this round, out of the way.</summary>
+    public string SetAside => Path.Combine(Folder, "set-aside");
+
     /// <summary>Answers on paper, typed into a workbook.</summary>
     public string Paper => Path.Combine(Folder, "paper", "paper-answers.xlsx");
 

@@ -24,7 +24,7 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
     public IReadOnlyList<(Student Who, AnswerGrade Answer)> Undecided => [.. (Grades?.Students ?? []).SelectMany(student => student.Answers.Where(answer => answer.IsUndecided).Select(answer => (student.Who, answer)))];
 
     /// <summary>Files that stand beside nobody's name, but for what programs left behind.</summary>
-    public IReadOnlyList<AccountedFile> Unclear => [.. (Grades?.Unmatched ?? []).Where(file => file.Fate is not (FileFate.Leftover or FileFate.OtherVersion))];
+    public IReadOnlyList<AccountedFile> Unclear => [.. (Grades?.Unmatched ?? []).Where(file => (file.Student is null || file.Fate == FileFate.OtherDeal) && file.Fate is not (FileFate.Leftover or FileFate.OtherVersion))];
 
     /// <summary>How many things wait for a decision.</summary>
     public int Waiting => Undecided.Count + Unclear.Count + (Grades?.Waiting.Count ?? 0);

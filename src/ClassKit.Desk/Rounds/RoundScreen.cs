@@ -1,3 +1,4 @@
+using ClassKit.Content.Rosters;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Serving;
 
@@ -8,7 +9,7 @@ internal static class RoundScreen
 {
     public static void AddTo(DeskRoutes routes)
     {
-        routes.LookInside("rounds/{class}/{round}", visit => visit.InRound((known, state) => visit.Show<RoundPage>((nameof(RoundPage.Class), known), (nameof(RoundPage.Round), state))));
+        routes.LookInside("rounds/{class}/{round}", visit => visit.InRound((known, state) => visit.Show<RoundPage>((nameof(RoundPage.Class), known), (nameof(RoundPage.Round), state), (nameof(RoundPage.Roster), known.Roster is { } list ? RosterReader.Read(list).Model : null))));
         routes.LookInside("rounds/{class}/{round}/dealt/{**file}", visit => visit.InRound((_, state) => FolderFiles.Answer(visit, state.Round.Dealt, visit.Step("file"))));
         routes.LookInside("rounds/{class}/{round}/graded/{**file}", visit => visit.InRound((_, state) => FolderFiles.Answer(visit, state.Round.Graded, visit.Step("file"))));
         routes.LookInside("rounds/{class}/{round}/follow-up/{**file}", visit => visit.InRound((_, state) => FolderFiles.Answer(visit, state.Round.FollowUp, visit.Step("file"))));

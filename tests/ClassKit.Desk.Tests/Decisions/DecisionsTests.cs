@@ -51,6 +51,32 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.True(File.Exists(Path.Combine(Dealt.Returned, "rosa-whitehorse scan 0001.xlsx")));
         Assert.Matches("Rosa Whitehorse</a></th><td>a file that cannot be read", Regex.Replace(await desk.PageAsync(Round + "/returns"), @">\s+<", "><"));
         Assert.Equal(404, await desk.StatusAsync(desk.Request(Round + "/decisions/whose", ("file", "../graded/grades.json"), ("student", "rosa-whitehorse"))));
+        await WhatCountsForNobodyGoesWhereItBelongs();
+
+        // What was judged says what the class can be expected to earn where exercises are chosen, and what to teach again with what a student wrote.
+        Assert.Contains("expected here:", await desk.PageAsync("rounds/class/new?lesson=one-tin-three-lifts"), StringComparison.Ordinal);
+        Assert.Matches("show the method.(?s:.*?)One of them wrote <code>=", await desk.PageAsync(Round + "/again"));
+    }
+
+    /// <summary>A workbook of the other round goes there, a note goes aside, and nothing of either waits any more.</summary>
+    private async Task WhatCountsForNobodyGoesWhereItBelongs()
+    {
+        await desk.DoneAsync("rounds/class/try", ("lesson", "thin-air-quick-breads"), ("seed", "7"));
+        await desk.DoneAsync("rounds/class/deal");
+        var other = desk.Folder.Round(desk.Folder.Class("class")!, "02-thin-air-quick-breads")!;
+        File.Copy(Path.Combine(other.Dealt, "workbooks", "hana-sato.xlsx"), Path.Combine(Dealt.Returned, "mine.xlsx"));
+        await File.WriteAllTextAsync(Path.Combine(Dealt.Returned, "notes.txt"), "Away on Friday");
+        await desk.DoneAsync(Round + "/returns/judge");
+        Assert.Contains("Put it where it belongs: Thin Air", WebUtility.HtmlDecode(await desk.PageAsync(Round + "/decisions")), StringComparison.Ordinal);
+
+        await desk.DoneAsync(Round + "/decisions/elsewhere", ("file", "mine.xlsx"));
+        await desk.DoneAsync(Round + "/decisions/aside", ("file", "notes.txt"));
+        Assert.Equal(["mine.xlsx"], Directory.EnumerateFiles(other.Returned).Select(Path.GetFileName));
+        Assert.Equal(["notes.txt"], Directory.EnumerateFiles(Dealt.SetAside).Select(Path.GetFileName));
+        Assert.DoesNotContain("Files that count for nobody", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+        Assert.Matches("Hana Satō</a></th><td>judged", Regex.Replace(WebUtility.HtmlDecode(await desk.PageAsync("rounds/class/02-thin-air-quick-breads/returns")), @">\s+<", "><"));
+        Assert.Contains("hana.sato@example.org", await desk.PageAsync("rounds/class/02-thin-air-quick-breads"), StringComparison.Ordinal);
+        Assert.Equal(200, await desk.StatusAsync(desk.Request("people/class/hana-sato/skills", null)));
     }
 
     private async Task WhatStudentsGetIsTheirWorkbooksAlone()

@@ -2,21 +2,20 @@ using ClassKit.Desk.Folders;
 
 namespace ClassKit.Desk.Tests.Folders;
 
+/// <summary>A lesson is called by its first heading, and by no remark.</summary>
 public sealed class LessonEntryTests : IDisposable
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("classkit-lesson-");
+    private readonly string _folder = Directory.CreateTempSubdirectory("classkit-lesson-").FullName;
 
-    public void Dispose() => _folder.Delete(recursive: true);
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
-    /// <summary>The lesson that a new folder begins with says in remarks what its lines mean.</summary>
     [Theory]
-    [InlineData("---\n# How long it takes.\nminutes: 90\n---\n\n# Milk Scones\n\n## Notes\n", "Milk Scones")]
-    [InlineData("# Milk Scones\n", "Milk Scones")]
-    [InlineData("---\n# How long it takes.\nminutes: 90\n---\n\nNo heading.\n", null)]
-    public void It_is_called_by_its_heading_and_by_no_remark(string text, string? title)
+    [InlineData("---\n# How long it takes\nminutes: 90\n---\n\n# Milk Scones\n", "Milk Scones")]
+    [InlineData("# Milk Scones\n\n---\n\n# Later\n", "Milk Scones")]
+    [InlineData("Text\n---\n# Milk Scones\n", "Milk Scones")]
+    public void The_first_heading_names_it(string text, string title)
     {
-        File.WriteAllText(Path.Combine(_folder.FullName, "lesson.md"), text);
-
-        Assert.Equal(title ?? _folder.Name, LessonEntry.Of("own", _folder.FullName).Title);
+        File.WriteAllText(Path.Combine(_folder, "lesson.md"), text);
+        Assert.Equal(title, LessonEntry.Of("key", _folder).Title);
     }
 }
