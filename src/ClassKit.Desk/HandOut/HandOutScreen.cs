@@ -16,9 +16,10 @@ internal static class HandOutScreen
     public static void AddTo(DeskRoutes routes)
     {
         routes.LookInside("rounds/{class}/new", visit => visit.InClass(known => Choose(visit, known)));
+        routes.TakeInside("rounds/{class}/pick", visit => visit.InClass(known => visit.GoTo($"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(visit.Typed("lesson"))}")));
         routes.TakeInside("rounds/{class}/try", visit => visit.InClass(known => Try(visit, known)));
         routes.LookInside("rounds/{class}/tried", visit => visit.InClass(known => Kept(visit, known) is { } tried
-            ? visit.Show<TriedPage>((nameof(TriedPage.Class), known), (nameof(TriedPage.Tried), tried), (nameof(TriedPage.Student), visit.Typed("student")))
+            ? visit.Show<TriedPage>((nameof(TriedPage.Class), known), (nameof(TriedPage.Tried), tried), (nameof(TriedPage.Student), visit.Typed("student")), (nameof(TriedPage.IsRehearsed), RehearsalScreen.Kept(visit, known) is not null))
             : visit.GoTo($"rounds/{known.Key}/new")));
         routes.LookInside("rounds/{class}/tried/sheet/{student}", visit => visit.InClass(known => Kept(visit, known) is { } tried && tried.Made.Dealt.Students.FirstOrDefault(seat => seat.Who.Id == visit.Step("student")) is { } seat
             ? visit.Sheet(HtmlPages.Sheet(tried.Made.Dealt, seat))
@@ -32,13 +33,18 @@ internal static class HandOutScreen
         IReadOnlyList<LessonEntry> lessons = [.. visit.Folder.Lessons(), LessonEntry.Bank];
         var lesson = lessons.FirstOrDefault(one => one.Key == visit.Typed("lesson")) ?? lessons[0];
         var set = PracticeSet.Read(lesson.Path, SetWish.None, DealPractice.DefaultSeed);
-        return visit.Show<ChoosePage>((nameof(ChoosePage.Class), known), (nameof(ChoosePage.Lessons), lessons), (nameof(ChoosePage.Lesson), lesson), (nameof(ChoosePage.Set), set), (nameof(ChoosePage.Seed), SetForm.UsualSeed(visit.Folder, known)));
+        return visit.Show<ChoosePage>((nameof(ChoosePage.Class), known), (nameof(ChoosePage.Lessons), lessons), (nameof(ChoosePage.Lesson), lesson), (nameof(ChoosePage.Set), set), (nameof(ChoosePage.Seed), SetForm.UsualSeed(visit.Folder, known)),
+            (nameof(ChoosePage.Proved), PastOfFolder.Of(visit, known, lesson)), (nameof(ChoosePage.Before), visit.Ticked("again") && Kept(visit, known) is { } tried && tried.Lesson.Key == lesson.Key ? tried.Asked : new Dictionary<string, IReadOnlyList<string>>()));
     }
 
     private static Task Try(Visit visit, ClassEntry known)
     {
         var lesson = visit.Folder.Lessons().Append(LessonEntry.Bank).FirstOrDefault(one => one.Key == visit.Typed("lesson"));
         if (lesson is null || known.Roster is null) return visit.GoTo($"rounds/{known.Key}/new");
+
+        // Another lesson was chosen than the one whose exercises stand there: what is ticked is of that one.
+        if (visit.Sent("shown") is { } shown && shown != lesson.Key) return visit.GoTo($"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(lesson.Key)}");
+        var asked = SetForm.Fields.ToDictionary(field => field, visit.All);
         var wish = SetForm.Read(visit, out var problems);
         var paths = new DealPaths(lesson.Path, known.Roster, wish) { ClassFile = known.File };
         var kept = visit.Desk.Kept;
@@ -49,7 +55,7 @@ internal static class HandOutScreen
             if (!request.Succeeded) return JobEnd.Nothing(request.Problems);
             var made = DealPractice.Run(request.Model, run);
             if (!made.Succeeded) return JobEnd.Nothing(made.Problems);
-            kept.Put(NameOf(known), "", new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteWords.Of)]));
+            kept.Put(NameOf(known), "", new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteWords.Of)], asked));
             return JobEnd.Well;
         })
         { GoesOn = true });
@@ -65,7 +71,8 @@ internal static class HandOutScreen
             JobEnd.Of(OutputFolder.Write(target, () => Produced.Of(paths.Read(), request => DealPractice.Run(request, run), DealPaths.Write), run))));
     }
 
-    private static TriedSet? Kept(Visit visit, ClassEntry known) => visit.Desk.Kept.Get<TriedSet>(NameOf(known), "");
+    /// <summary>The set that is drawn now; null if none is.</summary>
+    public static TriedSet? Kept(Visit visit, ClassEntry known) => visit.Desk.Kept.Get<TriedSet>(NameOf(known), "");
 
     private static string NameOf(ClassEntry known) => $"tried {known.File}";
 }

@@ -16,6 +16,9 @@ internal static class SetForm
     /// <summary>The seed that is offered: another one each round, and that of the invented class's workbooks where somebody looks round.</summary>
     public static ulong UsualSeed(TeachingFolder folder, ClassEntry known) => folder.IsLookRound ? DemoMaterial.Seed : DealPractice.DefaultSeed + (ulong)folder.Rounds(known).Count;
 
+    /// <summary>What the form asks for.</summary>
+    public static IReadOnlyList<string> Fields { get; } = ["exercise", "skill", "level", "minutes", "points", "spread", "one-sheet", "due", "seed"];
+
     /// <summary>The wish, and everything that is wrong with it.</summary>
     public static DealWish Read(Visit visit, out IReadOnlyList<Diagnostic> problems)
     {

@@ -29,11 +29,13 @@ internal static class Screens
         PrintScreen.AddTo(routes);
         MeasuredScreen.AddTo(routes);
         HandOutScreen.AddTo(routes);
+        RehearsalScreen.AddTo(routes);
         RoundScreen.AddTo(routes);
         ReturnsScreen.AddTo(routes);
         PaperScreen.AddTo(routes);
         DecisionsScreen.AddTo(routes);
         AgainScreen.AddTo(routes);
+        LearnScreen.AddTo(routes);
         MarksScreen.AddTo(routes);
         WorkScreen.AddTo(routes);
         PeopleScreen.AddTo(routes);

@@ -3,7 +3,7 @@ using ClassKit.Terms.Difficulty;
 namespace ClassKit.Pages.Difficulty;
 
 /// <summary>How hard something proved, in words.</summary>
-internal static class DifficultyText
+public static class DifficultyText
 {
     /// <summary>A band in points: “11 to 14 of 16 points”.</summary>
     public static string Band(PointsBand band) => $"{NumberText.AtMost(band.Low, 1)} to {NumberText.AtMost(band.High, 1)} of {Phrases.Count((decimal)band.OutOf, "point")}";
