@@ -26,9 +26,28 @@ if (job) {
   setTimeout(look, 200);
 }
 
+// What was typed into one form and not kept is not lost by sending another: whoever presses is told first, and presses again to leave it.
+const isTyped = form => form.method === "post" && !form.dataset.sent && form.dataset.typed;
+document.addEventListener("input", event => {
+  const form = event.target.form;
+  if (form && !event.target.matches("[type=search], [type=file]") && !form.matches(".prep-list form")) form.dataset.typed = "yes";
+});
+const leaves = (form, button) => {
+  const others = [...document.forms].filter(other => other !== form && isTyped(other));
+  if (others.length === 0 || form.dataset.leaves) return true;
+  form.dataset.leaves = "yes";
+  const said = Object.assign(document.createElement("p"), { className: "left-open", textContent: "Something typed elsewhere on this page is not kept yet, and would be lost. Keep that first, or press once more to leave it." });
+  said.setAttribute("role", "alert");
+  (button ?? form.lastElementChild).after(said);
+  return false;
+};
+
+for (const select of document.querySelectorAll("[data-go]")) select.addEventListener("change", () => document.getElementById(select.dataset.go).click());
+
 document.addEventListener("submit", event => {
   const form = event.target;
   if (event.submitter?.formTarget) return;
+  if (!leaves(form, event.submitter)) { event.preventDefault(); return; }
   if (form.dataset.sent) { event.preventDefault(); return; }
   form.dataset.sent = "yes";
   setTimeout(() => delete form.dataset.sent, 4000);
@@ -91,4 +110,14 @@ for (const button of document.querySelectorAll("[data-preview]")) {
     clearTimeout(waiting);
     waiting = setTimeout(show, 1500);
   });
+}
+
+// A page in a frame is as long as it is, where its origin lets that be seen: one scroll bar, not two.
+for (const frame of document.querySelectorAll("iframe.sheet[id]")) {
+  const fit = () => {
+    const page = frame.contentDocument?.documentElement;
+    if (page) frame.style.height = `${Math.min(20000, Math.max(400, page.scrollHeight + 4))}px`;
+  };
+  frame.addEventListener("load", fit);
+  fit();
 }

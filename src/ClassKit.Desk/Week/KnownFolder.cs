@@ -15,9 +15,12 @@ public sealed record KnownFolder(string Key, string Folder)
     private static readonly EnumerationOptions Plain = new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint };
 
     /// <summary>Those that can be found, each once.</summary>
-    public static IReadOnlyList<KnownFolder> All() =>
+    public static IReadOnlyList<KnownFolder> All() => In(BeginPlace.All);
+
+    /// <summary>Those in some places, each once.</summary>
+    public static IReadOnlyList<KnownFolder> In(IReadOnlyList<BeginPlace> places) =>
     [
-        .. BeginPlace.All.SelectMany(place => Directory.EnumerateDirectories(place.Folder, "*", Plain).Order(StringComparer.Ordinal).Take(Most).Prepend(place.Folder).Where(IsOne).Select(folder => new KnownFolder($"{place.Key}/{Path.GetFileName(folder)}", folder)))
+        .. places.SelectMany(place => Directory.EnumerateDirectories(place.Folder, "*", Plain).Order(StringComparer.Ordinal).Take(Most).Prepend(place.Folder).Where(IsOne).Select(folder => new KnownFolder($"{place.Key}/{Path.GetFileName(folder)}", folder)))
             .DistinctBy(known => Path.GetFullPath(known.Folder)).Take(Most),
     ];
 

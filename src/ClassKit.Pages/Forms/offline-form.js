@@ -103,7 +103,12 @@
     link.click();
     link.remove();
     setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-    document.getElementById("saved").textContent = `${link.download} lies among your downloads. Bring it to the computer that has the class; what is here stays here as well.`;
+    // Marks are taken in once every line of a team has a level; measurements as many as there are.
+    const begun = file === "observations" ? [] : [...document.querySelectorAll("[data-count]:not([data-own])")].filter(counter => {
+      const [done, all] = answered(document.getElementById(counter.dataset.count));
+      return done > 0 && done < all;
+    }).map(counter => counter.parentElement.firstChild.textContent.trim());
+    document.getElementById("saved").textContent = `${begun.length > 0 ? `Not complete yet: ${begun.join(", ")}. Complete it and save again, for marks are taken in only where every line has a level. ` : ""}${link.download} lies among your downloads. Bring it to the computer that has the class; what is here stays here as well.`;
   };
 
   // Whoever wipes the screen must not wipe the marks: it takes a second, other button.

@@ -37,6 +37,30 @@ public sealed class WeekTests : IDisposable
         await Press(page, "Keep all of it in the folder");
         await Follow(page, "One Tin, Three Lifts");
 
+        // What teams measured is typed, and drawn on the prediction.
+        await Follow(page, "What the teams measured");
+        await Follow(page, "Team 2");
+        await Look(page, "What we measured");
+        await page.GetByLabel("Popovers, Height, piece 1").FillAsync("81,5");
+        await Press(page, "Keep what Team 2 measured");
+        await Follow(page, "What we measured");
+        await page.Locator("iframe[title='What the teams measured, beside what was predicted']").WaitForAsync();
+        await Follow(page, "The lesson");
+
+        // The class's page: what a change breaks is said while it is typed, and what was typed is not lost to another form.
+        await Follow(page, "Change teams, ovens or the period");
+        await Look(page, "Tuesday bakers");
+        await page.GetByLabel("Teams", new() { Exact = true }).FillAsync("99");
+        await page.Locator(".looked-over >> text=99 teams for 24 students").WaitForAsync();
+        await page.Locator("#names").FillAsync("Ada Berg");
+        await page.Locator("form:has(#names) button").ClickAsync();
+        await page.Locator("text=Something typed elsewhere on this page is not kept yet").WaitForAsync();
+        await Follow(page, "What was arranged with somebody");
+        await Look(page, "What was arranged");
+        await Follow(page, "The pass");
+        await Follow(page, "Lessons");
+        await Follow(page, "One Tin, Three Lifts");
+
         // Wednesday: practice is handed out.
         await Follow(page, "Hand out its practice");
         await Look(page, "Hand out practice");
