@@ -17,7 +17,7 @@ internal static partial class PageSides
     /// <summary>Letters of text on one side, as measured on the lessons that ship.</summary>
     private static readonly Dictionary<PackEntry, int> LettersOnASide = new()
     {
-        [PackContents.Guide] = 4_700,
+        [PackContents.Guide] = 4_750,
         [PackContents.Handout] = 4_200,
         [PackContents.Rubric] = 2_800,
         [PackContents.Stations] = 2_700,
