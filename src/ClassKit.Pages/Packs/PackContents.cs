@@ -36,7 +36,10 @@ public static class PackContents
     public static PackEntry Observations { get; } = new(
         "observations.html", "Observation sheet",
         "What each bread is expected to measure, places to write down what it does, and what the difference asks.",
-        "Print one for each student.", Readers.Everybody) { PrintedFor = PrintedFor.EachStudent };
+        "Print one for each student.", Readers.Everybody)
+    {
+        PrintedFor = PrintedFor.EachStudent,
+    };
 
     /// <summary>The observation workbook.</summary>
     public static PackEntry ObservationWorkbook { get; } = new(
@@ -48,7 +51,10 @@ public static class PackContents
     public static PackEntry Tasting { get; } = new(
         "tasting.html", "Tasting sheet",
         "The breads behind numbers, to judge on scales, and a triangle test: three samples, of which one is odd.",
-        "Print one for each student who tastes.", Readers.Everybody) { PrintedFor = PrintedFor.EachStudent };
+        "Print one for each student who tastes.", Readers.Everybody)
+    {
+        PrintedFor = PrintedFor.EachStudent,
+    };
 
     /// <summary>The tasting key.</summary>
     public static PackEntry TastingKey { get; } = new(
@@ -66,7 +72,10 @@ public static class PackContents
     public static PackEntry Rubric { get; } = new(
         "rubric.html", "Rubric sheet",
         "How work at the bench is judged: criteria and levels with boxes to tick.",
-        "Print one for each team and mark it while they work; show it to students before.", Readers.Everybody) { PrintedFor = PrintedFor.EachTeam };
+        "Print one for each team and mark it while they work; show it to students before.", Readers.Everybody)
+    {
+        PrintedFor = PrintedFor.EachTeam,
+    };
 
     /// <summary>The projector.</summary>
     public static PackEntry Projector { get; } = new(
@@ -78,13 +87,19 @@ public static class PackContents
     public static PackEntry Handout { get; } = new(
         "handout.html", "Student handout",
         "What the class is about, its words, the cautions, questions to talk about.",
-        "Print one for each student.", Readers.Everybody) { PrintedFor = PrintedFor.EachStudent };
+        "Print one for each student.", Readers.Everybody)
+    {
+        PrintedFor = PrintedFor.EachStudent,
+    };
 
     /// <summary>The cards.</summary>
     public static PackEntry Cards { get; } = new(
         "formula-cards.html", "Formula cards",
         "One sheet for each bread: weights for one team, method, temperatures, equipment, allergens, cautions.",
-        "Print one set for each team; each card begins on a sheet of its own and fits it, unless much was changed for the class.", Readers.Everybody) { PrintedFor = PrintedFor.EachTeam };
+        "Print one set for each team; each card begins on a sheet of its own and fits it, unless much was changed for the class.", Readers.Everybody)
+    {
+        PrintedFor = PrintedFor.EachTeam,
+    };
 
     /// <summary>The comparison.</summary>
     public static PackEntry Comparison { get; } = new(

@@ -84,7 +84,7 @@ internal static class Growth
         }
 
         // Two arguments at a time cost most: functions take turns with the pairs, but for those with a loop of their own.
-        (int, int)[] pairs = [ (0, 0), (1, 1), (1, 0), (LongWords, 1), (1, Pattern), (LongLetters, Pattern), (LongLetters, Lengths), (Numbers, Count)];
+        (int, int)[] pairs = [(0, 0), (1, 1), (1, 0), (LongWords, 1), (1, Pattern), (LongLetters, Pattern), (LongLetters, Lengths), (Numbers, Count)];
         foreach (var (first, second) in TakenOutChargeTests.HasOwnLoop(function.Name) ? pairs : Trials.Some(pairs, 2, Trials.Beginning(function.Name)))
         {
             for (var at = 0; at < arguments.Length; at++)
