@@ -42,7 +42,7 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
         // The rehearsed class's own pages are of the kinds that the tour makes; follow-up pages differ in their exercises, so a few of them speak for all.
         List<string> pages =
         [
-            .. Directory.EnumerateFiles(_folder.Of("pack"), "*.html"),
+            .. Trials.Some(Directory.EnumerateFiles(_folder.Of("pack"), "*.html").Order(StringComparer.Ordinal), 2),
             .. Directory.EnumerateFiles(_folder.Of("rehearsed"), "*.html"),
             .. Directory.EnumerateFiles(_folder.Of("follow-up"), "*.html"),
             .. new[] { "comparison", "bench-plan", "formula-cards" }.Select(page => _folder.Of("no-oven", page + ".html")),
@@ -52,7 +52,7 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
             .. Directory.EnumerateFiles(_folder.Of("follow-up", "pages"), "*.html").Order(StringComparer.Ordinal).Take(3),
         ];
 
-        Assert.True(pages.Count > 15, string.Join("\n", pages));
+        Assert.True(pages.Count > 12, string.Join("\n", pages));
         // In dark only colours change, and a pack's pages of one lesson have those of another.
         await Pass(pages, pages.Where(page => !page.StartsWith(_folder.Of("pack"), StringComparison.Ordinal) && !page.StartsWith(_folder.Of("no-oven"), StringComparison.Ordinal) && !page.EndsWith("-to-print.html", StringComparison.Ordinal)));
     }
@@ -103,7 +103,8 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
     private static async Task Pass(IEnumerable<string> light, IEnumerable<string> dark)
     {
         await using var chromium = await ChromiumBrowser.LaunchAsync();
-        var failures = await Task.WhenAll(Look(chromium.Browser, ColorScheme.Light, light), Look(chromium.Browser, ColorScheme.Dark, dark));
+        // Every pair of colours is reckoned in a test of its own: in dark some pages show that they are the ones used.
+        var failures = await Task.WhenAll(Look(chromium.Browser, ColorScheme.Light, light), Look(chromium.Browser, ColorScheme.Dark, Trials.Some(dark, 3)));
 
         Assert.True(failures.All(list => list.Count == 0), string.Join("\n", failures.SelectMany(list => list)));
     }
