@@ -38,6 +38,9 @@ public static class FormFileReader
     /// <param name="form">What that form is called.</param>
     public static Reading<FormFile> Read(string file, byte[] bytes, string identity, string form) => Read(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), identity, form, new(file));
 
+    /// <summary>The digest that stands beside what was filled in, as the page works it out.</summary>
+    internal static string DigestOf(string content) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content)));
+
     private static Reading<FormFile> Read(string text, string identity, string form, ProblemList problems)
     {
         try
@@ -46,7 +49,7 @@ public static class FormFileReader
             var (kind, version, digest, content) = (Text(outer, "kind"), Text(outer, "version"), Text(outer, "digest"), Text(outer, "content"));
             if (kind != Kind || content is null) problems.Add(null, "This is no file that the page of a form saved", $"Bring the file back that the page of {form} saved.");
             else if (version != Version.ToString(System.Globalization.CultureInfo.InvariantCulture)) problems.Add(null, $"It is of version {version} of such files, and version {Version} is known here", "Use the program that made the page.");
-            else if (digest != Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content)))) problems.Add(null, "It is not as the page saved it: its digest does not fit what stands in it", "Save it from the page once more, and do not open it in between. The digest finds accidents, not forgers.");
+            else if (digest != DigestOf(content)) problems.Add(null, "It is not as the page saved it: its digest does not fit what stands in it", "Save it from the page once more, and do not open it in between. The digest finds accidents, not forgers.");
             else return Content(content, identity, form, problems);
         }
         catch (JsonException)

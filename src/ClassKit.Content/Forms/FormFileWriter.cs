@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 
@@ -17,7 +16,6 @@ public static class FormFileWriter
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(form);
         var content = JsonSerializer.Serialize(new { identity = file.Identity, form, fields = file.Fields });
-        var digest = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content)));
-        return Encoding.UTF8.GetBytes(JsonSerializer.Serialize(new { kind = FormFileReader.Kind, version = FormFileReader.Version, digest, content }, Style) + "\n");
+        return Encoding.UTF8.GetBytes(JsonSerializer.Serialize(new { kind = FormFileReader.Kind, version = FormFileReader.Version, digest = FormFileReader.DigestOf(content), content }, Style) + "\n");
     }
 }

@@ -67,9 +67,9 @@ public static class ArrangedRoster
     private static (RosterHead Head, IReadOnlyList<CsvRecord> Lines)? Lines(string text, IReadOnlyList<Student> students)
     {
         var problems = new ProblemList("");
-        var records = CsvReader.Read(text, CsvReader.SeparatorOf(text), problems).Where(record => !record.IsBlank && !record.Fields[0].StartsWith("# ", StringComparison.Ordinal)).ToList();
-        if (!problems.IsEmpty || text.Contains('\uFFFD', StringComparison.Ordinal) || RosterHead.Of(new(records)) is not { NamesStudents: true } head || OneRoster.IsUsers(head.Record)) return null;
-        var lines = records.Skip(head.At + 1).ToList();
+        var table = SheetTables.OfText(text, problems);
+        if (!problems.IsEmpty || text.Contains('\uFFFD', StringComparison.Ordinal) || RosterHead.Of(table) is not { NamesStudents: true } head || OneRoster.IsUsers(head.Record)) return null;
+        var lines = table.Records.Skip(head.At + 1).ToList();
         return lines.Count == students.Count ? (head, lines) : null;
     }
 }

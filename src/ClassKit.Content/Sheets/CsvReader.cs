@@ -6,6 +6,9 @@ namespace ClassKit.Content.Sheets;
 /// <summary>Reads comma-separated values as RFC 4180 has them, with any one separator.</summary>
 internal static class CsvReader
 {
+    /// <summary>What begins a line that is somebody's remark.</summary>
+    public const string Remark = "# ";
+
     private const char Quote = '"';
 
     /// <summary>How many lines tell: titles, dates and rooms may stand above a table.</summary>
@@ -14,7 +17,7 @@ internal static class CsvReader
     /// <summary>What stands in most of the first lines, remarks and quotes apart: spreadsheet programs write <c>;</c> or tabs where the comma is the decimal sign, and a title above the table has neither.</summary>
     public static char SeparatorOf(string text)
     {
-        var lines = text.Split('\n', Telling + 1).Take(Telling).Where(line => !line.StartsWith("# ", StringComparison.Ordinal)).Select(Unquoted).ToList();
+        var lines = text.Split('\n', Telling + 1).Take(Telling).Where(line => !line.StartsWith(Remark, StringComparison.Ordinal)).Select(Unquoted).ToList();
         int Lines(char separator) => lines.Count(line => line.Contains(separator, StringComparison.Ordinal));
         var (best, most) = (',', Lines(','));
         foreach (var candidate in ";\t")

@@ -11,7 +11,13 @@ internal static class SheetTables
     {
         if (source.IsFile && WorkbookTables.IsWorkbook(source)) return WorkbookTables.Read(source, problems);
         if (TableLetters.Read(source, problems) is not var (text, guessed)) return null;
+        return [OfText(text, problems) with { GuessedLetters = guessed }];
+    }
+
+    /// <summary>The table that a text is.</summary>
+    public static SheetTable OfText(string text, ProblemList problems)
+    {
         var separator = CsvReader.SeparatorOf(text);
-        return [new([.. CsvReader.Read(text, separator, problems).Where(record => !record.IsBlank && !record.Fields[0].StartsWith("# ", StringComparison.Ordinal))]) { Separator = separator, GuessedLetters = guessed }];
+        return new([.. CsvReader.Read(text, separator, problems).Where(record => !record.IsBlank && !record.Fields[0].StartsWith(CsvReader.Remark, StringComparison.Ordinal))]) { Separator = separator };
     }
 }

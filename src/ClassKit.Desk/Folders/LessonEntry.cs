@@ -28,14 +28,7 @@ public sealed record LessonEntry(string Key, string Path, string Title)
         try
         {
             using var text = new StreamReader(PathTree.Instance.Open(System.IO.Path.Combine(folder, "lesson.md")));
-            // Between the two lines of dashes at the top, what begins so is a remark.
-            var (isFirst, isTop) = (true, false);
-            while (text.ReadLine() is { } line)
-            {
-                if (line.TrimEnd() == "---" && (isFirst || isTop)) isTop = isFirst;
-                else if (!isTop && line.StartsWith("# ", StringComparison.Ordinal)) return new(key, folder, line[2..].Trim());
-                isFirst = false;
-            }
+            if (TextHeading.Of(text) is { } title) return new(key, folder, title);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -19,7 +19,7 @@ public sealed record TermEntry(string Key, string File, Reading<TermPlan> Plan)
     public string? RuleFile => Texts.OwnText.Read(File) is { } text ? Named(File, text.Text, "rule") : null;
 
     /// <summary>A term with a mistake in it still has its heading.</summary>
-    private string? Heading => Texts.OwnText.Read(File) is { } text ? Texts.FrontLines.Heading(text.Text) : null;
+    private string? Heading => Texts.OwnText.Read(File) is { } text ? TextHeading.Of(new StringReader(text.Text)) : null;
 
     /// <summary>The terms whose class is this one.</summary>
     public static IReadOnlyList<TermEntry> Of(TeachingFolder folder, ClassEntry known)

@@ -8,13 +8,6 @@ internal static class FrontLines
     /// <summary>The value behind a key as it is typed there; null if the key is not there, or its value runs over more than its line.</summary>
     public static string? Value(string text, string key) => Find(text.Split('\n'), key) is { } at ? Parts(text.Split('\n')[at], key).Value : null;
 
-    /// <summary>The first heading behind the top, whose remarks begin as headings do; null if there is none.</summary>
-    public static string? Heading(string text)
-    {
-        var lines = text.Split('\n');
-        return lines.Skip(End(lines) is { } end ? end + 1 : 0).FirstOrDefault(line => line.StartsWith("# ", StringComparison.Ordinal))?[2..].Trim();
-    }
-
     /// <summary>True if a value is not on one line with its key, so that it is changed in the text alone.</summary>
     public static bool IsLong(string text, string key)
     {
