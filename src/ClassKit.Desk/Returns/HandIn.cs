@@ -43,7 +43,8 @@ internal static class HandIn
     }
 
     /// <summary>Keeps a file that is whole.</summary>
-    /// <returns>False if the very same lies there already.</returns>
+    /// <returns>False if the very same lies there already, and only then: whoever is told so may take the file away.</returns>
+    /// <exception cref="IOException">It could not be put there, or too many others of its name are there.</exception>
     public static bool Keep(string file, string folder, string name)
     {
         for (var number = 1; number <= MostAlike; number++)
@@ -60,7 +61,7 @@ internal static class HandIn
                 return true;
             }
         }
-        return false;
+        throw new IOException($"{MostAlike} other files of that name lie there already.");
     }
 
     private static bool IsSame(string one, string other)
