@@ -300,6 +300,11 @@ public abstract record Note
     /// <param name="Page">The page that compares them.</param>
     public sealed record MarkedTwice(string Work, string Page) : Note;
 
+    /// <summary>Marks of a work at the bench are not complete for some students, so that they have none of it.</summary>
+    /// <param name="Work">The work's title.</param>
+    /// <param name="Students">Whose.</param>
+    public sealed record NotMarkedThrough(string Work, IReadOnlyList<Student> Students) : Note;
+
     /// <summary>The marks of a term were weighed.</summary>
     /// <param name="WithGrade">How many students have a grade.</param>
     /// <param name="Students">Of how many.</param>

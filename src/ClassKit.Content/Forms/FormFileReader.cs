@@ -22,26 +22,26 @@ public static class FormFileReader
 
     /// <summary>What was filled in, or why the file cannot be used.</summary>
     /// <param name="source">The file.</param>
-    /// <param name="identity">The form that it must be of.</param>
+    /// <param name="isOf">Whether an identity, with what the file calls itself, is that of the form that it must be of.</param>
     /// <param name="form">What that form is called.</param>
-    public static Reading<FormFile> Read(Source source, string identity, string form)
+    public static Reading<FormFile> Read(Source source, Func<string, string?, bool> isOf, string form)
     {
         ArgumentNullException.ThrowIfNull(source);
         var problems = new ProblemList(source.Shown);
-        return SourceFile.Read(source, problems) is { } text ? Read(text, identity, form, problems) : problems.Fail<FormFile>();
+        return SourceFile.Read(source, problems) is { } text ? Read(text, isOf, form, problems) : problems.Fail<FormFile>();
     }
 
     /// <summary>The same of bytes, which may be anything.</summary>
     /// <param name="file">How messages name the file.</param>
     /// <param name="bytes">What is in it.</param>
-    /// <param name="identity">The form that it must be of.</param>
+    /// <param name="isOf">Whether an identity, with what the file calls itself, is that of the form that it must be of.</param>
     /// <param name="form">What that form is called.</param>
-    public static Reading<FormFile> Read(string file, byte[] bytes, string identity, string form) => Read(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), identity, form, new(file));
+    public static Reading<FormFile> Read(string file, byte[] bytes, Func<string, string?, bool> isOf, string form) => Read(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), isOf, form, new(file));
 
     /// <summary>The digest that stands beside what was filled in, as the page works it out.</summary>
     internal static string DigestOf(string content) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content)));
 
-    private static Reading<FormFile> Read(string text, string identity, string form, ProblemList problems)
+    private static Reading<FormFile> Read(string text, Func<string, string?, bool> isOf, string form, ProblemList problems)
     {
         try
         {
@@ -50,7 +50,7 @@ public static class FormFileReader
             if (kind != Kind || content is null) problems.Add(null, "This is no file that the page of a form saved", $"Bring the file back that the page of {form} saved.");
             else if (version != Version.ToString(System.Globalization.CultureInfo.InvariantCulture)) problems.Add(null, $"It is of version {version} of such files, and version {Version} is known here", "Use the program that made the page.");
             else if (digest != DigestOf(content)) problems.Add(null, "It is not as the page saved it: its digest does not fit what stands in it", "Save it from the page once more, and do not open it in between. The digest finds accidents, not forgers.");
-            else return Content(content, identity, form, problems);
+            else return Content(content, isOf, form, problems);
         }
         catch (JsonException)
         {
@@ -59,14 +59,14 @@ public static class FormFileReader
         return problems.Fail<FormFile>();
     }
 
-    private static Reading<FormFile> Content(string content, string identity, string form, ProblemList problems)
+    private static Reading<FormFile> Content(string content, Func<string, string?, bool> isOf, string form, ProblemList problems)
     {
         using var inner = JsonDocument.Parse(content, Strict);
         if (inner.RootElement.ValueKind != JsonValueKind.Object) throw new JsonException();
-        var of = Text(inner, "identity") ?? "";
-        if (of != identity)
+        var (of, called) = (Text(inner, "identity") ?? "", Text(inner, "form"));
+        if (!isOf(of, called))
         {
-            problems.Add(null, $"It is of another form: {Text(inner, "form") ?? "one without a name"}", $"Here {form} is read: the same class list, the same number of teams and the same sheet that the page was made for. If they were changed since, put them back as they were to read this file.");
+            problems.Add(null, $"It is of another form: {called ?? "one without a name"}", $"Here {form} is read: the same class list, the same number of teams and the same sheet that the page was made for. If they were changed since, put them back as they were to read this file.");
             return problems.Fail<FormFile>();
         }
         var fields = new Dictionary<string, string>(StringComparer.Ordinal);

@@ -39,7 +39,7 @@ public static class BenchFormReader
         var fields = IsPageFile(source) ? Page(source, form, problems) : Book(source, form, problems);
         if (fields is null) return problems.Fail<BenchSheet>();
         var filled = BenchFilling.Of(form, fields, Path.GetFileNameWithoutExtension(source.Path));
-        foreach (var gap in filled.Gaps) Say(gap, form, problems);
+        foreach (var gap in filled.Gaps) Say(gap, form, problems.Doubt);
         return problems.Finish(() => filled.Sheet);
     }
 
@@ -47,7 +47,7 @@ public static class BenchFormReader
 
     private static IReadOnlyDictionary<string, string>? Page(Source source, BenchForm form, ProblemList problems)
     {
-        var file = FormFileReader.Read(source, form.Identity, $"{form.Rubric} – {form.Cohort}");
+        var file = FormFileReader.Read(source, form.IsOf, $"{form.Rubric} – {form.Cohort}");
         foreach (var problem in file.Problems) problems.Add(problem.Line, problem.Found, problem.Expected);
         return file.Model?.Fields;
     }
@@ -58,7 +58,7 @@ public static class BenchFormReader
         var book = BenchMarksReader.Read(bytes, form);
         if (book.Refusal is { } refusal) problems.Add(null, RefusalWords.Of(refusal).TrimEnd('.'), "Bring the workbook of bench marks back.");
         else if (book.Identity is null) problems.Add(null, "It has no table of bench marks", "Bring the workbook of bench marks back, with its columns Id and Team.");
-        else if (book.Identity != form.Identity) problems.Add(null, "It is of another class, another class list or another sheet of criteria", $"Here {form.Rubric} – {form.Cohort} is read, with {form.Teams} teams. If class list, teams or criteria were changed since, put them back as they were to read this workbook.");
+        else if (!form.IsOf(book.Identity, null)) problems.Add(null, "It is of another class, another class list or another sheet of criteria", $"Here {form.Rubric} – {form.Cohort} is read, with {form.Teams} teams. If class list, teams or criteria were changed since, put them back as they were to read this workbook.");
         else
         {
             foreach (var stranger in book.Strangers) problems.Add(null, $"Nobody on the roster has the id `{stranger}`", "Take the row away, or give it the student's own id.");
@@ -67,18 +67,19 @@ public static class BenchFormReader
         return null;
     }
 
-    private static void Say(BenchGap gap, BenchForm form, ProblemList problems)
+    /// <summary>Whoever is not marked through is asked about; what is complete counts all the same.</summary>
+    private static void Say(BenchGap gap, BenchForm form, Action<int?, string, string, Weight> say)
     {
         switch (gap)
         {
             case BenchGap.NoLevel(var student, var criteria):
-                problems.Add(null, $"{student.Shown} has no level in {string.Join(", ", criteria)}", "Choose one for the team or for the student; where somebody was not there, put `away` under the team and no level anywhere.");
+                say(null, $"{student.Shown} has no level in {string.Join(", ", criteria)}", "Choose one for the team or for the student; where somebody was not there, put `away` under the team and no level anywhere. Nothing of this work counts for them until then.", Weight.Doubtful);
                 break;
             case BenchGap.UnknownLevel(var field, var found):
-                problems.Add(null, $"`{found}` is no level ({field})", $"The levels are {string.Join(", ", form.Scale.LevelNames)}.");
+                say(null, $"`{found}` is no level ({field})", $"The levels are {string.Join(", ", form.Scale.LevelNames)}. Whoever it is meant for has no mark until then.", Weight.Doubtful);
                 break;
             case BenchGap.NoTeam(var student, var found, var teams):
-                problems.Add(null, $"{student.Shown} is in a team `{found}`", $"The teams go from 1 to {teams}; write `{BenchForm.Away}` for somebody who was not there.");
+                say(null, $"{student.Shown} is in a team `{found}`", $"The teams go from 1 to {teams}; write `{BenchForm.Away}` for somebody who was not there.", Weight.Doubtful);
                 break;
         }
     }

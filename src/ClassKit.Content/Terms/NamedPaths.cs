@@ -8,11 +8,15 @@ internal sealed class NamedPaths(Source file, ProblemList term)
 {
     private readonly List<string> _paths = [];
     private readonly List<Diagnostic> _problems = [];
+    private readonly List<Diagnostic> _doubts = [];
 
     public IReadOnlyList<string> Paths => _paths;
 
     /// <summary>What is wrong with the files themselves.</summary>
     public IReadOnlyList<Diagnostic> Problems => _problems;
+
+    /// <summary>What stands in nobody's way there, and is doubtful.</summary>
+    public IReadOnlyList<Diagnostic> Doubts => _doubts;
 
     /// <summary>What a path leads to; null where there is none or it cannot be read.</summary>
     public T? Read<T>(Located? named, Func<Source, Reading<T>> read)
@@ -21,6 +25,7 @@ internal sealed class NamedPaths(Source file, ProblemList term)
         if (named is not { Text.Length: > 0 } text || Find(text, isFolder: false) is not { } found) return null;
         var reading = read(found);
         _problems.AddRange(reading.Problems);
+        _doubts.AddRange(reading.Doubts);
         return reading.Model;
     }
 

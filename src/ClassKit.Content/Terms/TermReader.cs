@@ -46,6 +46,6 @@ public static class TermReader
         if (problems.IsEmpty && named.Read(marks, file => MarksTableReader.Read(file, students, works)) is { } typed)
             works = [.. works.Select(work => work with { Typed = [.. typed[work.Title]] })];
         var reading = problems.Finish(() => new TermPlan(source.Path, document.Title.Text, roster with { Students = students }, rule, works, named.Paths));
-        return named.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. named.Problems]);
+        return (named.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. named.Problems])) with { Doubts = [.. reading.Doubts, .. named.Doubts] };
     }
 }

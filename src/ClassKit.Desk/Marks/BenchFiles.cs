@@ -36,6 +36,16 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     /// <summary>The file that the term names now; null if none.</summary>
     public string? Named => TermText.Cell(Text, Work, Whose.Column) is { Length: > 0 } named ? Path.GetFullPath(named, Folder) : null;
 
+    /// <summary>Who is not marked in every criterion, with what is missing, and what else of a form could not be used.</summary>
+    public IReadOnlyList<string> Open(BenchForm form)
+    {
+        var begun = Whose.In(Work)?.Begun ?? new Dictionary<string, IReadOnlyList<int?>>();
+        var missing = form.Students.Where(student => begun.ContainsKey(student.Id)).Select(student => $"{student.Shown}: {string.Join(", ", form.Scale.Criteria.Where((_, at) => begun[student.Id][at] is null).Select(criterion => criterion.Name))}");
+        // A table's own doubts say the same with lines and ids.
+        var told = Named is { } file && !IsTable(file) ? Term.Plan.Doubts.Where(doubt => Path.GetFullPath(doubt.File) == file && !begun.Keys.Any(id => form.Students.Any(student => student.Id == id && doubt.Found.StartsWith(student.Shown, StringComparison.Ordinal)))).Select(doubt => $"{doubt.Found}. {doubt.Expected}") : [];
+        return [.. missing, .. told];
+    }
+
     /// <summary>Keeps what was typed, as a table.</summary>
     /// <param name="form">The form.</param>
     /// <param name="cell">What was typed for a student in a criterion, or as the comment.</param>

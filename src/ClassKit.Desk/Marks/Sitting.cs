@@ -12,6 +12,9 @@ public sealed record Sitting(string Key, string Column, string Words)
     /// <summary>The first marker.</summary>
     public static Sitting First { get; } = new("first", "marks", "First marker");
 
+    /// <summary>1 for the first sitting, 2 for the resit.</summary>
+    public int Number => Column == "resit" ? 2 : 1;
+
     /// <summary>All there are.</summary>
     public static IReadOnlyList<Sitting> All { get; } = [First, new("second", "second marker", "Second marker"), new("resit", "resit", "Resit")];
 

@@ -38,17 +38,18 @@ internal static class WorkScreen
         var whose = asked ?? Sitting.All.FirstOrDefault(one => one.Key == visit.Typed("as")) ?? Sitting.First;
         var form = work.Kind == WorkKind.BenchWork ? new BenchFiles(term, work, whose).Form(known) : null;
         return visit.Show<WorkPage>(
+            (nameof(WorkPage.Open), form?.Model is { } made ? new BenchFiles(term, work, whose).Open(made) : []),
             (nameof(WorkPage.Class), known), (nameof(WorkPage.Term), term), (nameof(WorkPage.Work), work), (nameof(WorkPage.Whose), whose), (nameof(WorkPage.Form), form?.Model),
             (nameof(WorkPage.Typed), new TypedWork(term, work)), (nameof(WorkPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form?.Problems ?? []]), (nameof(WorkPage.IsKept), visit.Ticked("kept") && problems.Count == 0), (nameof(WorkPage.Again), (Func<string, string?>)visit.Sent));
     }
 
     private static Task KeepTyped(Visit visit, ClassEntry known, TermEntry term, PlannedWork work) =>
-        Kept(visit, known, term, work, new TypedWork(term, work).Keep(visit.Typed("stamp"), (student, sitting) => visit.Typed(TypedWork.Field(student, sitting))));
+        Kept(visit, known, term, work, new TypedWork(term, work).Keep(visit.Typed("stamp"), (student, sitting) => new TypedCell(visit.Typed(TypedWork.Field(student, sitting)), visit.Typed(TypedWork.WordField(student, sitting))).Text));
 
     private static Task KeepBench(Visit visit, ClassEntry known, BenchFiles files)
     {
         var form = files.Form(known);
-        var problems = form.Succeeded ? files.Type(form.Model, (student, column) => visit.Typed(WorkPage.Field(form.Model, student, column))) : form.Problems;
+        var problems = form.Succeeded ? files.Type(form.Model, new TypedBench(form.Model, visit.Typed, new TypedWork(files.Term, files.Work).InPlaceOf(files.Whose.Number)).Cell) : form.Problems;
         return Kept(visit, known, files.Term, files.Work, problems, files.Whose);
     }
 

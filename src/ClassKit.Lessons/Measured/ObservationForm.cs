@@ -15,15 +15,15 @@ public sealed record ObservationForm
     /// <summary>The field with the team's name or number.</summary>
     public const string Team = "team";
 
+    private readonly string _id;
+
     /// <summary>The form of a lesson and a class.</summary>
     public ObservationForm(ComputedPack pack)
     {
         ArgumentNullException.ThrowIfNull(pack);
         (Lesson, Cohort, Units, Teams) = (pack.Lesson.Title, pack.Class.Name, pack.Class.Units, pack.Class.Teams);
         Breads = [.. pack.Comparison.Select(compared => compared.Bread)];
-        Identity = FormIdentity.Of(
-            "observations",
-            [pack.Lesson.Id, pack.Class.Name, Units.ToString(), .. Breads.Select(bread => $"{bread.Formula.Id}: {string.Join(' ', Typed(bread))}")]);
+        _id = pack.Lesson.Id;
     }
 
     /// <summary>The lesson's title.</summary>
@@ -41,8 +41,13 @@ public sealed record ObservationForm
     /// <summary>The breads, in the lesson's order.</summary>
     public IReadOnlyList<LessonFormula> Breads { get; }
 
-    /// <summary>Which lesson and class it is for; see <see cref="FormIdentity"/>.</summary>
-    public string Identity { get; }
+    /// <summary>Which lesson and units it is for, whatever the class is called; see <see cref="FormIdentity"/>.</summary>
+    public string Identity => IdentityWith([]);
+
+    /// <summary>True of a file that says that it is of this form. Forms made before 2026-11-30 were tied to the name of their class as well, which stands in what they call themselves.</summary>
+    /// <param name="identity">The identity in the file.</param>
+    /// <param name="called">What it calls itself; null where it does not say.</param>
+    public bool IsOf(string identity, string? called) => identity == Identity || identity == IdentityWith([FormName.ClassIn(called, Lesson) ?? Cohort]);
 
     /// <summary>What is measured of a bread and typed; the loss is worked out.</summary>
     public static IEnumerable<Measure> Typed(LessonFormula bread)
@@ -78,4 +83,7 @@ public sealed record ObservationForm
         Measure.Diameter => "width",
         Measure.InternalTemperature => "middle",
     };
+
+    private string IdentityWith(IEnumerable<string> names) =>
+        FormIdentity.Of("observations", [_id, .. names, Units.ToString(), .. Breads.Select(bread => $"{bread.Formula.Id}: {string.Join(' ', Typed(bread))}")]);
 }

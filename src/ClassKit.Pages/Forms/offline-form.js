@@ -48,6 +48,14 @@
     }
   };
 
+  // Who is in a team, as the choices beside the names say.
+  const members = () => {
+    for (const line of document.querySelectorAll("[data-members]")) {
+      const there = [...document.querySelectorAll("select[data-usual]")].filter(choice => choice.value === line.dataset.members);
+      line.textContent = there.map(choice => choice.closest("details").querySelector("summary").firstChild.textContent.trim()).join(", ") || "Nobody";
+    }
+  };
+
   const views = [...document.querySelectorAll("button[data-view]")];
   const show = name => {
     for (const view of views) {
@@ -103,12 +111,12 @@
     link.click();
     link.remove();
     setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-    // Marks are taken in once every line of a team has a level; measurements as many as there are.
+    // Marks count for whoever has a level in every line; measurements as many as there are.
     const begun = file === "observations" ? [] : [...document.querySelectorAll("[data-count]:not([data-own])")].filter(counter => {
       const [done, all] = answered(document.getElementById(counter.dataset.count));
       return done > 0 && done < all;
     }).map(counter => counter.parentElement.firstChild.textContent.trim());
-    document.getElementById("saved").textContent = `${begun.length > 0 ? `Not complete yet: ${begun.join(", ")}. Complete it and save again, for marks are taken in only where every line has a level. ` : ""}${link.download} lies among your downloads. Bring it to the computer that has the class; what is here stays here as well.`;
+    document.getElementById("saved").textContent = `${begun.length > 0 ? `Not complete yet: ${begun.join(", ")}. All that is complete is taken in; the rest counts for nobody until every line has a level, here or at the desk. ` : ""}${link.download} lies among your downloads. Bring it to the computer that has the class; what is here stays here as well.`;
   };
 
   // Whoever wipes the screen must not wipe the marks: it takes a second, other button.
@@ -116,17 +124,18 @@
   const ask = open => { wipe.hidden = open; really.hidden = stay.hidden = !open; };
   wipe.addEventListener("click", () => ask(true));
   stay.addEventListener("click", () => ask(false));
-  really.addEventListener("click", () => { fill({}); keep(); count(); ask(false); document.getElementById("saved").textContent = "Everything is empty again."; });
+  really.addEventListener("click", () => { fill({}); keep(); count(); members(); ask(false); document.getElementById("saved").textContent = "Everything is empty again."; });
 
   document.getElementById("save").addEventListener("click", save);
   for (const view of views) view.addEventListener("click", () => { show(view.dataset.view); scrollTo(0, 0); });
-  document.addEventListener("input", () => { keep(); count(); });
+  document.addEventListener("input", () => { keep(); count(); members(); });
   addEventListener("beforeunload", event => { if (!keeps && Object.keys(filled()).length > 0) event.preventDefault(); });
 
   let kept = {};
   if (keeps) { try { kept = JSON.parse(localStorage.getItem(place) ?? "{}") ?? {}; } catch { kept = {}; } }
   fill(kept);
   count();
+  members();
   state.textContent = !keeps ? "This browser keeps nothing: do not close or reload this page before you have saved the file."
     : Object.keys(kept).length > 0 ? "Taken up where this device left off." : "What you fill in is kept on this device.";
   for (const tool of document.querySelectorAll("[data-script]")) tool.hidden = false;

@@ -17,19 +17,25 @@ public sealed record BenchFilling(BenchSheet Sheet, IReadOnlyList<BenchGap> Gaps
         ArgumentNullException.ThrowIfNull(form);
         ArgumentNullException.ThrowIfNull(fields);
         var places = new Dictionary<string, IReadOnlyList<int>>(StringComparer.Ordinal);
+        var begun = new Dictionary<string, IReadOnlyList<int?>>(StringComparer.Ordinal);
         var comments = new Dictionary<string, string>(StringComparer.Ordinal);
         List<BenchGap> gaps = [];
         foreach (var (index, student) in form.Students.Index())
         {
             var team = Team(form, fields, index, student, gaps);
-            List<int?> levels = [.. form.Scale.Criteria.Select((_, at) => Level(form, fields, BenchForm.OfStudent(student, at), gaps) ?? (team is { } with ? Level(form, fields, BenchForm.OfTeam(with, at), gaps) : null))];
+            List<int?> levels = [.. form.Scale.Criteria.Select((_, at) => Level(form, fields, Text(fields, BenchForm.OfStudent(student, at)).Length > 0 || team is null ? BenchForm.OfStudent(student, at) : BenchForm.OfTeam(team.Value, at), gaps))];
             var said = new[] { team is { } one ? BenchForm.CommentOfTeam(one) : "", BenchForm.CommentOfStudent(student) }.Select(name => Text(fields, name)).Where(text => text.Length > 0);
             if (string.Join(" ", said) is { Length: > 0 } comment) comments[student.Id] = comment;
             if (levels.TrueForAll(level => level is null)) continue;
-            if (levels.TrueForAll(level => level is not null)) places[student.Id] = [.. levels.OfType<int>()];
-            else gaps.Add(new BenchGap.NoLevel(student, [.. form.Scale.Criteria.Where((_, at) => levels[at] is null).Select(criterion => criterion.Name)]));
+            if (levels.TrueForAll(level => level is not null))
+            {
+                places[student.Id] = [.. levels.OfType<int>()];
+                continue;
+            }
+            begun[student.Id] = levels;
+            gaps.Add(new BenchGap.NoLevel(student, [.. form.Scale.Criteria.Where((_, at) => levels[at] is null).Select(criterion => criterion.Name)]));
         }
-        return new(new(Text(fields, BenchForm.Marker) is { Length: > 0 } marker ? marker : source, places) { Comments = comments }, [.. gaps.Distinct()]);
+        return new(new(Text(fields, BenchForm.Marker) is { Length: > 0 } marker ? marker : source, places) { Begun = begun, Comments = comments }, [.. gaps.Distinct()]);
     }
 
     private static int? Team(BenchForm form, IReadOnlyDictionary<string, string> fields, int index, Student student, List<BenchGap> gaps)

@@ -19,15 +19,13 @@ public sealed record BenchForm(string Rubric, BenchScale Scale, IReadOnlyList<IR
     /// <summary>What a team's number is called where a student was with none.</summary>
     public const string Away = "away";
 
-    /// <summary>Who of the class and which rubric it is for; see <see cref="FormIdentity"/>.</summary>
-    public string Identity { get; } = FormIdentity.Of(
-        "bench marks",
-        [
-            Rubric, Cohort, Teams.ToString(CultureInfo.InvariantCulture),
-            .. Scale.Criteria.Select(criterion => $"{criterion.Name} {criterion.Weight.ToString(CultureInfo.InvariantCulture)}"),
-            .. Scale.LevelNames.Zip(Scale.Levels, (name, points) => $"{name} {points.ToString(CultureInfo.InvariantCulture)}"),
-            .. Students.Select(student => student.Id),
-        ]);
+    /// <summary>Who of the class and which rubric it is for, whatever the class is called; see <see cref="FormIdentity"/>.</summary>
+    public string Identity => IdentityWith([]);
+
+    /// <summary>True of a file that says that it is of this form. Forms made before 2026-11-30 were tied to the name of their class as well, which stands in what they call themselves.</summary>
+    /// <param name="identity">The identity in the file.</param>
+    /// <param name="called">What it calls itself; null where it does not say.</param>
+    public bool IsOf(string identity, string? called) => identity == Identity || identity == IdentityWith([FormName.ClassIn(called, Rubric) ?? Cohort]);
 
     /// <summary>The team that a student is put in until the marker says otherwise: as many in each as there can be, in the order of the roster.</summary>
     /// <param name="student">The student's place on the roster.</param>
@@ -47,6 +45,15 @@ public sealed record BenchForm(string Rubric, BenchScale Scale, IReadOnlyList<IR
 
     /// <summary>Where the number of a student's team stands.</summary>
     public static string TeamOfStudent(Student student) => $"student.{IdOf(student)}.team";
+
+    private string IdentityWith(IEnumerable<string> names) => FormIdentity.Of(
+        "bench marks",
+        [
+            Rubric, .. names, Teams.ToString(CultureInfo.InvariantCulture),
+            .. Scale.Criteria.Select(criterion => $"{criterion.Name} {criterion.Weight.ToString(CultureInfo.InvariantCulture)}"),
+            .. Scale.LevelNames.Zip(Scale.Levels, (name, points) => $"{name} {points.ToString(CultureInfo.InvariantCulture)}"),
+            .. Students.Select(student => student.Id),
+        ]);
 
     private static string IdOf(Student student)
     {

@@ -22,7 +22,7 @@ internal static class TeamFile
 
     private static (IReadOnlyDictionary<string, string>? Fields, IReadOnlyList<string> Why) Page(string path, byte[] bytes, ObservationForm form)
     {
-        var file = FormFileReader.Read(path, bytes, form.Identity, $"{form.Lesson} – {form.Cohort}");
+        var file = FormFileReader.Read(path, bytes, form.IsOf, $"{form.Lesson} – {form.Cohort}");
         return file.Succeeded ? (file.Model.Fields, []) : (null, [.. file.Problems.Select(problem => problem.ToString())]);
     }
 
@@ -31,6 +31,6 @@ internal static class TeamFile
         var book = ObservationReader.Read(bytes, form);
         if (book.Refusal is { } refusal) return (null, [$"{path}: {RefusalWords.Of(refusal)}"]);
         if (book.Identity is null) return (null, [$"{path}: It is no workbook of observations. Bring back the one of the lesson's pack, or the file that the page saved."]);
-        return book.Identity == form.Identity ? (book.Fields, []) : (null, [$"{path}: It is of another lesson or class, or of one that was changed since. Bring back the workbook of this class's pack."]);
+        return form.IsOf(book.Identity, null) ? (book.Fields, []) : (null, [$"{path}: It is of another lesson or class, or of one that was changed since. Bring back the workbook of this class's pack."]);
     }
 }

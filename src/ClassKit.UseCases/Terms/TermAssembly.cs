@@ -1,5 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Notes;
 using ClassKit.Terms.Marks;
 using ClassKit.Terms.Work;
@@ -18,6 +19,7 @@ internal static class TermAssembly
         List<(Assignment Assignment, IReadOnlyList<ClassKit.Terms.Marks.Attempt> Attempts)> works = [];
         foreach (var work in plan.Works)
         {
+            if (NotMarkedThrough(plan, work) is { Count: > 0 } open) notes.Add(new Note.NotMarkedThrough(work.Title, open));
             var sets = graded(work, problems, notes);
             List<ClassKit.Terms.Marks.Attempt> found = [.. sets.Attempts, .. work.Bench.Index().SelectMany(sat => sat.Item.Marks(plan.Rule.SecondMarker).Select(marked => new ClassKit.Terms.Marks.Attempt(marked.Student, work.Title, sat.Index + 1, marked.Mark)))];
             works.Add((new(work.Title, work.Title, work.Kind, work.Category, work.OutOf ?? sets.OutOf) { Due = sets.Due }, Excusals.With(plan, work, sets.Lessons, WithTyped(found, work, problems))));
@@ -29,6 +31,8 @@ internal static class TermAssembly
                 [.. plan.Works.SelectMany(work => work.Bench.Where(marking => marking.Second is not null).Select(marking => (work.Title, marking)))],
                 notes), []);
     }
+
+    private static List<Student> NotMarkedThrough(TermPlan plan, PlannedWork work) => [.. plan.Class.Students.Where(student => work.Bench.Any(sat => sat.First.Begun.ContainsKey(student.Id) || sat.Second?.Begun.ContainsKey(student.Id) == true))];
 
     /// <summary>A word excuses also who has a mark; every other word beside a mark contradicts it.</summary>
     private static List<ClassKit.Terms.Marks.Attempt> WithTyped(List<ClassKit.Terms.Marks.Attempt> found, PlannedWork work, List<Diagnostic> problems)

@@ -143,11 +143,26 @@ public sealed class TermReaderTests : IDisposable
     [Theory]
     [InlineData("ada,Secure,3,", "ada,Secured,3,", 2, "`ada` has `Secured` in `Safe and clean work`", "Did you mean `Secure`?")]
     [InlineData("ada,Secure,3,", "ada,Secure,1,", 2, "`ada` has `1` in `Mixing, timing`", "Excellent (3)")]
-    [InlineData("ada,Secure,3,", "ada,Secure,,", 2, "`ada` has no level in `Mixing, timing`", "leave the whole line empty")]
     [InlineData("Ben Okoro,", "ada,", 3, "`ada` is marked in a line above already", "one line for each student")]
     [InlineData("Ben Okoro,", "Ben Okro,", 3, "Nobody on the roster is called `Ben Okro`", "Did you mean `Ben Okoro`?")]
     public void A_mistake_in_a_table_of_the_bench_is_named(string find, string replacement, int line, string found, string remedy) =>
         Complaint.Among(Read(dayOne: Complaint.Break(DayOne, find, replacement)), 1, line, found, remedy);
+
+    /// <summary>A level that is still to come keeps nobody else's marks from counting.</summary>
+    [Fact]
+    public void Who_is_not_marked_through_is_asked_about_and_what_is_complete_counts()
+    {
+        var reading = Read(dayOne: Complaint.Break(DayOne, "ada,Secure,3,", "ada,Secure,,"));
+
+        Assert.Empty(reading.Problems);
+        var doubt = Assert.Single(reading.Doubts);
+        Assert.Equal((2, "`ada` has no level in `Mixing, timing`"), (doubt.Line, doubt.Found));
+        var sheet = reading.Model!.Works.First(work => work.Title == "Day one").Bench[0].First;
+        Assert.DoesNotContain("ada", sheet.Places.Keys);
+        Assert.NotEmpty(sheet.Places);
+        Assert.Null(sheet.LevelOf("ada", sheet.Begun["ada"].ToList().IndexOf(null)));
+        Assert.Single(sheet.Begun["ada"], level => level is null);
+    }
 
     [Fact]
     public void A_criterion_that_must_be_passed_has_to_be_in_the_rubric()

@@ -4,6 +4,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
+using ClassKit.Desk.Marks;
 using ClassKit.Desk.Tests.Tools;
 using ClassKit.Terms.Bench;
 using ClassKit.UseCases.BenchMarks;
@@ -39,7 +40,7 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         using var answer = await desk.Client.SendAsync(await Form(Work(work), "/typed", (field, typed)));
         var page = System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
         Assert.Contains(said, page, StringComparison.Ordinal);
-        Assert.Contains($"value=\"{typed}\"", page, StringComparison.Ordinal);
+        if (work == "Percentages") Assert.Contains($"value=\"{typed}\"", page, StringComparison.Ordinal);
         Assert.Equal(table.Bytes, await File.ReadAllBytesAsync(table.Path));
     }
 
@@ -59,16 +60,63 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     }
 
     [Fact]
-    public async Task A_level_typed_at_the_desk_stands_in_the_markers_table_and_a_gap_is_said()
+    public async Task A_level_typed_at_the_desk_stands_in_the_markers_table_and_a_gap_is_asked_about_by_name()
     {
         using var table = new Kept(In("term", "bench-day-one.csv"));
         Assert.Equal(303, await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("b0.amara-osei", "Told, \"well\"; shown"))));
         var line = (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal));
         Assert.Equal("amara-osei,Developing,Developing,Secure,Developing,Not yet,Secure,Secure,Excellent,\"Told, \"\"well\"\"; shown\"", line);
 
-        using var answer = await desk.Client.SendAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b2.amara-osei", "")));
-        Assert.Contains("has no level in `Weighing`", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        // One criterion still to come: everybody else's marks and the other seven levels of hers stay.
+        Assert.Equal(303, await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b2.amara-osei", ""), ("b8.anders-lindqvist", "Excellent"))));
+        var page = await desk.PageAsync(Work("Bench day one") + "?as=first&kept=yes");
+        Assert.Contains("<li>Amara Osei: Weighing</li>", page, StringComparison.Ordinal);
+        Assert.Contains("What is complete counts", page, StringComparison.Ordinal);
+        line = (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal));
+        Assert.StartsWith("amara-osei,Developing,,Secure,", line, StringComparison.Ordinal);
+        var day = TermReader.Read(Library.OfPaths().At(In("term", "term.md"))).Model!.Works.First(work => work.Title == "Bench day one").Bench[0].First;
+        Assert.DoesNotContain("amara-osei", day.Places.Keys);
+        Assert.Equal(3, day.Places["anders-lindqvist"][7]);
+        Assert.Contains("Bench day one is not marked in every criterion for Amara Osei", string.Join('\n', Said(WeighTerm.Write(WeighTerm.Run(WeighTerm.Read(In("term", "term.md")).Model!, Run.Unwatched)))), StringComparison.Ordinal);
+
+        // What was kept is in the form again, so that nothing of it is lost when the rest follows.
+        Assert.Equal(303, await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b2.amara-osei", "Secure"))));
+        Assert.DoesNotContain("Not complete yet", await desk.PageAsync(Work("Bench day one") + "?as=first"), StringComparison.Ordinal);
     }
+
+    /// <summary>Levels chosen for many go to whoever has none, but for those of whom a word stands in place of a mark.</summary>
+    [Fact]
+    public async Task A_level_for_a_whole_team_or_for_everybody_goes_to_who_has_none()
+    {
+        using var term = new Kept(In("term", "term.md"));
+        using var marks = new Kept(In("term", "marks.csv"));
+        var work = Work("Bench day two");
+        var form = MakeBenchForm.Run(MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!, Run.Unwatched);
+        var away = form.Students[1].Id;
+        Assert.Equal(303, await desk.StatusAsync(await Form(work, "/typed", ($"w2.{away}", "excused"))));
+        Assert.Contains(",excused", await File.ReadAllTextAsync(marks.Path), StringComparison.Ordinal);
+        (string, string)[] many = [.. Enumerable.Range(1, 8).Select(at => ($"b{at}.(all)", "Secure")), ("b1.(team 1)", "Excellent"), ($"b2.{form.Students[0].Id}", "Not yet")];
+        Assert.Equal(303, await desk.StatusAsync(await Form(work + "?as=resit", "/bench/resit", many)));
+        var lines = await File.ReadAllLinesAsync(In("term", "bench-day-two-resit.csv"));
+        File.Delete(In("term", "bench-day-two-resit.csv"));
+        Assert.Equal($"{form.Students[0].Id},Excellent,Not yet,Secure,Secure,Secure,Secure,Secure,Secure,", lines[1]);
+        Assert.DoesNotContain(lines, line => line.StartsWith(away + ",", StringComparison.Ordinal));
+        Assert.Equal(form.Students.Count - 1, lines.Length - 1);
+        Assert.Equal($"{form.Students[^1].Id},Secure,Secure,Secure,Secure,Secure,Secure,Secure,Secure,", lines[^1]);
+    }
+
+    /// <summary>The words are those that the table's own reader knows.</summary>
+    [Theory]
+    [InlineData("13.5", "late", "13.5 late")]
+    [InlineData("13.5 late", "late", "13.5 late")]
+    [InlineData("", "absent", "absent")]
+    [InlineData("12", "", "12")]
+    [InlineData("12", "absent", "12 absent")]
+    public void Points_and_a_word_make_one_cell(string points, string word, string cell) => Assert.Equal(cell, new TypedCell(points, word).Text);
+
+    [Fact]
+    public async Task What_absent_comes_to_is_said_where_it_is_chosen() =>
+        Assert.Contains("It counts as nothing earned, 0 %, as the rule of this term has it.", System.Net.WebUtility.HtmlDecode(await desk.PageAsync(Work("Percentages"))), StringComparison.Ordinal);
 
     /// <summary>The file is put together as the page's script does: a text, and that text's SHA-256 (FIPS 180-4) in hexadecimal.</summary>
     [Fact]
@@ -90,6 +138,26 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         var page = await desk.PageAsync(work + "/agreement");
         Assert.Equal(CompareMarkers.Write(CompareMarkers.Run(CompareMarkers.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv"), In("term", "bench-day-two.csv"), In("term", "bench-day-two-second.json")).Model!, Run.Unwatched)).Files[0].Content, Encoding.UTF8.GetBytes(page));
         File.Delete(In("term", "bench-day-two-second.json"));
+    }
+
+    /// <summary>The class was renamed while its marks were in the kitchen, and team 1 has a criterion to come.</summary>
+    [Fact]
+    public async Task What_the_kitchens_page_saved_before_a_class_was_renamed_is_taken_in_and_a_team_that_is_not_complete_is_asked_about()
+    {
+        using var term = new Kept(In("term", "term.md"));
+        using var profile = new Kept(In("class.md"));
+        var form = MakeBenchForm.Run(MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!, Run.Unwatched);
+        var fields = Enumerable.Range(1, form.Teams).SelectMany(team => Enumerable.Range(0, 8).Select(at => KeyValuePair.Create(BenchForm.OfTeam(team, at), "Secure"))).ToDictionary();
+        fields.Remove(BenchForm.OfTeam(1, 3));
+        var content = JsonSerializer.Serialize(new { identity = form.Identity, form = $"{form.Rubric} · {form.Cohort}", fields });
+        var file = JsonSerializer.SerializeToUtf8Bytes(new { kind = "classkit-form", version = 1, digest = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content))), content });
+        await File.WriteAllTextAsync(profile.Path, (await File.ReadAllTextAsync(profile.Path)).Replace($"# {form.Cohort}", "# Another name", StringComparison.Ordinal));
+
+        Assert.Equal("", await Brought(Work("Bench day two") + "/back/resit", "marks.json", file));
+        var page = System.Net.WebUtility.HtmlDecode(await desk.PageAsync(Work("Bench day two") + "?as=resit"));
+        File.Delete(In("term", "bench-day-two-resit.json"));
+        Assert.Contains($"<li>{form.Students[0].Shown}: {form.Scale.Criteria[3].Name}</li>", page, StringComparison.Ordinal);
+        Assert.Contains($"Resit {form.Students.Count - form.Students.Index().Count(one => form.TeamOf(one.Index) == 1)} of {form.Students.Count}", page, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -134,6 +202,8 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.Contains("1 student differ", (await desk.DoneAsync(Term + "/look")).Replace("differs", "differ", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Contains("1 student differ", (await desk.DoneAsync(Term + "/look")).Replace("differs", "differ", StringComparison.Ordinal), StringComparison.Ordinal);
     }
+
+    private static IEnumerable<string> Said(ClassKit.UseCases.Output.Produced made) => made.Notes.SelectMany(ClassKit.Wording.Notes.NoteWords.Of);
 
     private string In(params string[] steps) => Path.Combine([desk.Folder.Root, .. steps]);
 

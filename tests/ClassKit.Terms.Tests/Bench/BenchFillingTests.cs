@@ -44,14 +44,16 @@ public sealed class BenchFillingTests
     {
         var filled = Filled(("team.1.0", "Secure"), ("team.2.0", "Secure"), ("team.2.1", "Secure"), ("student.dan.1", "superb"), ("student.cleo.team", "7"));
 
-        Assert.Equal(["dan 1 1"], Shown(filled));
+        // A level that nobody knows is not taken for the team's.
+        Assert.Empty(Shown(filled));
+        Assert.Equal([1, null], filled.Sheet.Begun["dan"]);
         Assert.Equal(
             [
                 new BenchGap.UnknownLevel("student.dan.1", "superb"),
                 new BenchGap.NoTeam(Form.Students[2], "7", 2),
             ],
             filled.Gaps.Where(gap => gap is not BenchGap.NoLevel).OrderBy(gap => gap is BenchGap.NoTeam));
-        Assert.Equal(["ada: Mixing", "ben: Mixing"], filled.Gaps.OfType<BenchGap.NoLevel>().Select(gap => $"{gap.Student.Id}: {string.Join(' ', gap.Criteria)}"));
+        Assert.Equal(["ada: Mixing", "ben: Mixing", "dan: Mixing"], filled.Gaps.OfType<BenchGap.NoLevel>().Select(gap => $"{gap.Student.Id}: {string.Join(' ', gap.Criteria)}"));
     }
 
     [Theory]
@@ -75,11 +77,27 @@ public sealed class BenchFillingTests
             new(Form.Rubric, Form.Scale, Form.Descriptors, Form.Cohort, [.. Form.Students.Take(3)], Form.Teams),
             new(Form.Rubric, Form.Scale, Form.Descriptors, Form.Cohort, Form.Students, 3),
             new(Form.Rubric, Form.Scale with { Levels = [0, 1, 3] }, Form.Descriptors, Form.Cohort, Form.Students, Form.Teams),
-            new(Form.Rubric, Form.Scale, Form.Descriptors, "Other class", Form.Students, Form.Teams),
             new("Other", Form.Scale, Form.Descriptors, Form.Cohort, Form.Students, Form.Teams),
         ];
 
         Assert.Equal(others.Length + 1, others.Append(Form).Select(form => form.Identity).Distinct().Count());
+    }
+
+    /// <summary>What a class is called changes; whose marks are in a file does not. The earlier identity is put together as it was until 2026-11-29, with the name.</summary>
+    [Theory]
+    [InlineData("Bench · Class", "Class")]
+    [InlineData("Bench · Old name", "Old name")]
+    [InlineData("Bench", "")]
+    public void A_form_is_the_same_after_its_class_was_renamed(string called, string nameThen)
+    {
+        var renamed = Form with { Cohort = "New name" };
+        var earlier = ClassKit.Exercises.Identity.FormIdentity.Of("bench marks", ["Bench", nameThen, "2", "Safe 2", "Mixing 1", "Not yet 0", "Secure 1", "Excellent 2", "ada", "ben", "cleo", "dan"]);
+
+        Assert.Equal(Form.Identity, renamed.Identity);
+        Assert.True(renamed.IsOf(Form.Identity, null));
+        Assert.True(renamed.IsOf(earlier, called));
+        Assert.False((renamed with { Teams = 3 }).IsOf(earlier, called));
+        Assert.False(renamed.IsOf(earlier, "Other · " + nameThen));
     }
 
     private static BenchFilling Filled(params (string Name, string Value)[] fields) => BenchFilling.Of(Form, fields.ToDictionary(field => field.Name, field => field.Value), "bench-marks");

@@ -31,6 +31,7 @@ public class NoteWordsTests
             "Of the roster, “Surname” was taken for the last name and “First” for the first name. Left aside: “Team”. Ids are made of the names: add a column with the school's own where results go back to its records. 1 row is hidden in the workbook, and left out. Its letters were taken for Windows-1252: look whether accented ones are right, and save it as UTF-8 if not."
         },
         { new Note.Expected(11.24, 14, 16, 2.5, OfTheClass: true), "The class can be expected to earn 11.2 to 14 of 16 points on average, by what it did before. Of 2.5 points more nobody can say: they were not asked before." },
+        { new Note.NotMarkedThrough("Bench day one", [Every.Ada]), "Bench day one is not marked in every criterion for Ada Berg: it does not count for them until it is." },
         { new Note.Weighed(1, 24), "1 of 24 students has a grade." },
         { new Note.Provisional(5), "5 grades may still change: marks are to come. Each student's page says what is needed." },
         { new Note.HeldBack(9), "9 students are held back by something that must be passed." },
