@@ -78,7 +78,7 @@ internal static class RecordOverYears
             digest, digest, 3, "1.0.0", Entry(random, Parts),
             [
                 .. students.Select(student => new GradedStudent(
-                    student.Id, "graded", random.Next(0, 41), 40, null, null, [.. Enumerable.Range(0, Parts).Select(part => new RecordedAnswer(part, "sound", random.Next(0, 3), 2, null, null))], Entry(random, Parts))),
+                    student.Id, "graded", random.Next(0, 41), 40, null, null, [.. Enumerable.Range(0, Parts).Select(part => new RecordedAnswer(part, "sound", random.Next(0, 3), 2, null, null, null))], Entry(random, Parts))),
             ],
             [.. students.Select(student => new ReturnedEntry(student.Id, Convert.ToHexStringLower(Bytes(random, 32)), $$"""{"file":"{{student.Id}}.xlsx","fate":"graded","student":"{{student.Id}}"}"""))], []));
     }

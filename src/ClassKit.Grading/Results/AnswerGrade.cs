@@ -30,6 +30,9 @@ public sealed record AnswerGrade(
     /// <summary>The misconception met, or null.</summary>
     public Misconception? Misconception => Findings is [AnswerFinding.WrongTurn turn, ..] ? turn.Misconception : null;
 
+    /// <summary>The wrong formula near the key that it behaves like, or null.</summary>
+    public AnswerFinding.NearMiss? NearMiss => Findings is [AnswerFinding.NearMiss miss, ..] ? miss : null;
+
     /// <summary>The option that was chosen; null where none could be told, and where a number was asked.</summary>
     public ChoiceOption? Chosen { get; init; }
 

@@ -47,8 +47,8 @@ public static class GradingRegister
         foreach (var answer in student.Answers)
         {
             session.Run(
-                "INSERT INTO answer (graded, place, outcome, points, out_of, misconception) VALUES ($1, $2, $3, $4, $5, $6)",
-                id, answer.Place, answer.Outcome, answer.Points, answer.OutOf, Values.OrNull(answer.Misconception));
+                "INSERT INTO answer (graded, place, outcome, points, out_of, misconception, near_miss) VALUES ($1, $2, $3, $4, $5, $6, $7)",
+                id, answer.Place, answer.Outcome, answer.Points, answer.OutOf, Values.OrNull(answer.Misconception), Values.OrNull(answer.NearMiss));
             if (answer.Correction is { } correction)
                 session.Run("INSERT INTO correction (graded, place, as_graded, points, reason) VALUES ($1, $2, $3, $4, $5)", id, answer.Place, correction.AsGraded, answer.Points, Values.OrNull(correction.Reason));
         }
@@ -61,8 +61,8 @@ public static class GradingRegister
         grading);
 
     private static List<RecordedAnswer> Answers(RecordSession session, long graded) => session.Query(
-        "SELECT answer.place, outcome, answer.points, out_of, misconception, as_graded, reason FROM answer LEFT JOIN correction ON correction.graded = answer.graded AND correction.place = answer.place WHERE answer.graded = $1 ORDER BY answer.place",
-        row => new RecordedAnswer(row.Whole(0), row.Text(1), row.Points(2), row.Points(3), row.TextOrNull(4), row.PointsOrNull(5) is { } asGraded ? new(asGraded, row.TextOrNull(6)) : null),
+        "SELECT answer.place, outcome, answer.points, out_of, misconception, near_miss, as_graded, reason FROM answer LEFT JOIN correction ON correction.graded = answer.graded AND correction.place = answer.place WHERE answer.graded = $1 ORDER BY answer.place",
+        row => new RecordedAnswer(row.Whole(0), row.Text(1), row.Points(2), row.Points(3), row.TextOrNull(4), row.TextOrNull(5), row.PointsOrNull(6) is { } asGraded ? new(asGraded, row.TextOrNull(7)) : null),
         graded);
 
     private static List<ReturnedEntry> Files(RecordSession session, long grading) =>

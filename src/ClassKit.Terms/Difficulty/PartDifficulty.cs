@@ -28,6 +28,9 @@ public sealed record PartDifficulty(AskedPart Part, int Answers, int Got)
     /// <summary>The misconceptions that were met, the commonest first.</summary>
     public IReadOnlyList<(string WrongTurn, int Times)> WrongTurns { get; init; } = [];
 
+    /// <summary>The formulas near the key that answers behaved like and that nobody listed, the commonest first.</summary>
+    public IReadOnlyList<(string Formula, int Times)> NearMisses { get; init; } = [];
+
     /// <summary>True if the difficulty is known well enough to balance sets by.</summary>
     public bool IsEnough => Error <= EnoughError;
 

@@ -104,7 +104,11 @@ public sealed class PastDifficulty
             Error = estimate?.Error,
             Gap = estimate is not null ? null : got == answers.Count ? DifficultyGap.AllGot : got == 0 ? DifficultyGap.NobodyGot : DifficultyGap.NotLinked,
             Discrimination = WithinDeals.Correlation(works, part),
-            WrongTurns = [.. answers.Select(answer => answer.WrongTurn).OfType<string>().GroupBy(turn => turn).Select(turn => (turn.Key, turn.Count())).OrderByDescending(turn => turn.Item2).ThenBy(turn => turn.Key, StringComparer.Ordinal)],
+            WrongTurns = Commonest(answers.Select(answer => answer.WrongTurn)),
+            NearMisses = Commonest(answers.Select(answer => answer.NearMiss)),
         };
     }
+
+    private static IReadOnlyList<(string, int)> Commonest(IEnumerable<string?> met) =>
+        [.. met.OfType<string>().GroupBy(one => one, StringComparer.Ordinal).Select(one => (one.Key, one.Count())).OrderByDescending(one => one.Item2).ThenBy(one => one.Key, StringComparer.Ordinal)];
 }

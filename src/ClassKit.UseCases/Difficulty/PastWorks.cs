@@ -13,14 +13,14 @@ public static class PastWorks
         ArgumentNullException.ThrowIfNull(grades);
         return grades.Students.Select(student => new PastWork(grades.Dealt.Cohort, DealOf(grades), [.. student.Answers
             .Where(answer => Counts(answer.Outcome, answer.OutOf, answer.Correction is not null))
-            .Select(answer => new PastAnswer(new(answer.Exercise.Id, answer.Part.Id), answer.Points, answer.OutOf, answer.Misconception?.Id))])).Where(work => work.Answers.Count > 0);
+            .Select(answer => new PastAnswer(new(answer.Exercise.Id, answer.Part.Id), answer.Points, answer.OutOf, answer.Misconception?.Id, answer.NearMiss?.Formula))])).Where(work => work.Answers.Count > 0);
     }
 
     /// <summary>Of what is on record.</summary>
     public static IEnumerable<PastWork> Of(IEnumerable<PastAnswerRow> rows) => rows
         .Where(row => Counts(OutcomeWords.Find(row.Answer.Outcome), row.Answer.OutOf, row.Answer.Correction is not null))
         .GroupBy(row => (row.Class, row.Deal, row.Work))
-        .Select(work => new PastWork(work.Key.Class, work.Key.Deal, [.. work.Select(row => new PastAnswer(new(row.Exercise, row.Part), row.Answer.Points, row.Answer.OutOf, row.Answer.Misconception))]));
+        .Select(work => new PastWork(work.Key.Class, work.Key.Deal, [.. work.Select(row => new PastAnswer(new(row.Exercise, row.Part), row.Answer.Points, row.Answer.OutOf, row.Answer.Misconception, row.Answer.NearMiss))]));
 
     /// <summary>The code of a deal; of one from before there were codes its title.</summary>
     internal static string DealOf(ClassGrades grades) => grades.Dealt.Identity?.Code ?? grades.Dealt.LessonTitle;

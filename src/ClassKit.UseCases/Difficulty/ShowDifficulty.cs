@@ -59,17 +59,19 @@ public static class ShowDifficulty
 
     private static string Table(SetDifficulty difficulty) => CsvText.Plain(
     [
-        ["exercise", "part", "points", "answers", "got", "difficulty in logits", "standard error", "scale", "known well enough", "answers still wanted", "discrimination", "wrong turns"],
+        ["exercise", "part", "points", "answers", "got", "difficulty in logits", "standard error", "scale", "known well enough", "answers still wanted", "discrimination", "wrong turns", "near misses"],
         .. difficulty.Exercises.SelectMany(exercise => exercise.Parts.Select(part => Row(exercise, part.Part.Id, CsvText.Points(part.Part.Points), part.Proved))),
     ]);
 
     private static string[] Row(ExerciseDifficulty exercise, string part, string points, PartDifficulty? proved) => proved is null
-        ? [exercise.Exercise.Id, part, points, "0", "0", "", "", "", "no", "", "", ""]
+        ? [exercise.Exercise.Id, part, points, "0", "0", "", "", "", "no", "", "", "", ""]
         :
         [
             exercise.Exercise.Id, part, points, Whole(proved.Answers), Whole(proved.Got), Number(proved.Difficulty), Number(proved.Error), proved.Scale is { } scale ? Whole(scale + 1) : "",
-            proved.IsEnough ? "yes" : "no", proved.StillWanted is { } wanted ? Whole(wanted) : "", Number(proved.Discrimination), string.Join("; ", proved.WrongTurns.Select(turn => $"{turn.WrongTurn} {Whole(turn.Times)}")),
+            proved.IsEnough ? "yes" : "no", proved.StillWanted is { } wanted ? Whole(wanted) : "", Number(proved.Discrimination), Met(proved.WrongTurns), Met(proved.NearMisses.Select(miss => (miss.Formula[1..], miss.Times))),
         ];
+
+    private static string Met(IEnumerable<(string What, int Times)> met) => string.Join("; ", met.Select(one => $"{one.What} {Whole(one.Times)}"));
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 

@@ -63,7 +63,7 @@ internal static class GradesParts
         student.HasPoints ? student.Points : null, student.HasPoints ? student.OutOf : null,
         student.Late?.Days, student.Late?.Off,
         [.. student.Answers.Select(answer => new RecordedAnswer(
-            places[(answer.Exercise.Id, answer.Part.Id)], OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf, answer.Misconception?.Id,
+            places[(answer.Exercise.Id, answer.Part.Id)], OutcomeWords.Of(answer.Outcome), answer.Points, answer.OutOf, answer.Misconception?.Id, answer.NearMiss?.Formula,
             answer.Correction is { } correction ? new(correction.AsGraded, correction.Reason) : null)).OrderBy(answer => answer.Place)],
         PlainJson.Write(entry));
 }

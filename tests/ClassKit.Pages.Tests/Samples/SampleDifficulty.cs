@@ -10,7 +10,7 @@ internal static class SampleDifficulty
 
     private static readonly PastDifficulty Past = PastDifficulty.Of([.. Enumerable.Range(0, 40).Select(student => new PastWork(Class, "K7M-4RX9",
     [
-        .. SampleExercises.Hydration.Parts.Select((part, at) => new PastAnswer(new(SampleExercises.Hydration.Id, part.Id), (student + at) % (at + 2) == 0 ? 0 : part.Points, part.Points, student % 5 == 0 && part.Misconceptions is [var first, ..] ? first.Id : null)),
+        .. SampleExercises.Hydration.Parts.Select((part, at) => new PastAnswer(new(SampleExercises.Hydration.Id, part.Id), (student + at) % (at + 2) == 0 ? 0 : part.Points, part.Points, student % 5 == 0 && part.Misconceptions is [var first, ..] ? first.Id : null, student % 7 == 1 ? $"=2*{part.Id}" : null)),
         new(new("elsewhere", "other"), student % 3 == 0 ? 0 : 1, 1, null),
     ]))]);
 

@@ -1,5 +1,6 @@
 using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Cohorts;
+using ClassKit.Grading.Foresight;
 using ClassKit.Grading.Results;
 using ClassKit.Notes;
 using ClassKit.Records.Gradings;
@@ -10,8 +11,10 @@ using ClassKit.UseCases.Difficulty;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Recording;
+using ClassKit.UseCases.Rehearsing;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Workbooks.Filling;
 
 namespace ClassKit.UseCases.Tests.Difficulty;
 
@@ -37,6 +40,25 @@ public sealed class PastWorksTests
         Assert.Equal(graded.SelectMany(work => work.Answers), recorded.SelectMany(work => work.Answers));
         Assert.Contains(graded.SelectMany(work => work.Answers), answer => answer.IsGot);
         Assert.Contains(graded.SelectMany(work => work.Answers), answer => !answer.IsGot);
+    }
+
+    /// <summary>Over the exercise's names, so that classes with other numbers and other cells can be counted together.</summary>
+    [Fact]
+    public void What_nobody_listed_is_remembered_too()
+    {
+        var exercise = SmallClass.Dealt.Exercises.Single(one => one.Id == "hydration");
+        var sheet = new AnswerSheet(SmallClass.Layout.Of(exercise.Id), SmallClass.Ben, ForeseenTurns.Of(exercise));
+        var file = WorkbookFiller.Fill(SmallClass.Blank(SmallClass.Ben), Returning.Edits(SmallClass.Layout, [sheet.Answer(exercise.Parts[0], AnswerWay.UnlistedTurn)]));
+        var grades = GradeClass.Run(new(SmallClass.Dealt, ReturnedFiles.Of([new("ben-okoye.xlsx", () => new MemoryStream(file))])), Run.Unwatched).Grades;
+        using var record = TeachingRecord.InMemory();
+        EnterGrades.Run(new(record, new(new(2026, 11, 29, 12, 0, 0, TimeSpan.Zero), "Kim", ""), null, grades), Run.Unwatched);
+
+        var proved = PastDifficulty.Of([.. PastWorks.Of(record.Read(PastAnswerRow.All))]).Of(new(exercise.Id, exercise.Parts[0].Id))!;
+
+        var (formula, times) = Assert.Single(proved.NearMisses);
+        Assert.Equal(1, times);
+        Assert.Contains("flour", formula, StringComparison.Ordinal);
+        Assert.Empty(proved.WrongTurns);
     }
 
     [Fact]
