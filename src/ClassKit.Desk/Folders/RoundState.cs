@@ -14,8 +14,11 @@ namespace ClassKit.Desk.Folders;
 /// <param name="HasFiles">True if anything came back.</param>
 public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grades, bool HasFiles)
 {
-    /// <summary>Those from whom nothing came that could be read; null as long as nothing was judged.</summary>
-    public IReadOnlyList<StudentGrade>? Out => Grades?.Students.Where(student => student.Status != GradeStatus.Graded).ToList();
+    /// <summary>A word for whoever was absent or is excused, by their ids: nothing of theirs is waited for.</summary>
+    public IReadOnlyDictionary<string, string> Away { get; init; } = new Dictionary<string, string>();
+
+    /// <summary>Those who are waited for and of whom nothing came that could be read; null as long as nothing was judged.</summary>
+    public IReadOnlyList<StudentGrade>? Out => Grades?.Students.Where(student => student.Status != GradeStatus.Graded && !Away.ContainsKey(student.Who.Id)).ToList();
 
     /// <summary>How many students' work was judged.</summary>
     public int In => Grades?.Students.Count(student => student.Status == GradeStatus.Graded) ?? 0;

@@ -18,6 +18,9 @@ public sealed record TeachingFolder(string Root)
     /// <summary>Below it lies what classes measured.</summary>
     public const string MeasuredName = "measured";
 
+    /// <summary>Below a class's rounds lie those that were taken away.</summary>
+    private const string AsideName = "taken-away";
+
     private static readonly EnumerationOptions WithoutLinks = new() { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint };
 
     /// <summary>True for the invented class, in a folder that goes away with the desk.</summary>
@@ -53,8 +56,21 @@ public sealed record TeachingFolder(string Root)
     public IReadOnlyList<Round> Rounds(ClassEntry known)
     {
         ArgumentNullException.ThrowIfNull(known);
-        return Directory.Exists(RoundsOf(known)) ? [.. Directory.EnumerateDirectories(RoundsOf(known)).Select(folder => new Round(known.Key, folder)).Where(round => round.Number > 0).OrderByDescending(round => round.Number)] : [];
+        return RoundsIn(known, RoundsOf(known));
     }
+
+    /// <summary>The rounds of a class that were taken away and can be put back, the latest first.</summary>
+    public IReadOnlyList<Round> RoundsAside(ClassEntry known)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        return RoundsIn(known, Path.Combine(RoundsOf(known), AsideName));
+    }
+
+    /// <summary>Where a round lies.</summary>
+    public string RoundPlace(ClassEntry known, string name) => Path.Combine(RoundsOf(known), name);
+
+    /// <summary>Where a round lies that was taken away.</summary>
+    public string AsideOf(ClassEntry known, string name) => Path.Combine(RoundsOf(known), AsideName, name);
 
     /// <summary>A round of a class; null if there is none of that name.</summary>
     public Round? Round(ClassEntry known, string? name) => Rounds(known).FirstOrDefault(round => round.Name == name);
@@ -65,7 +81,7 @@ public sealed record TeachingFolder(string Root)
     public Round NewRound(ClassEntry known, string what)
     {
         ArgumentNullException.ThrowIfNull(known);
-        return new(known.Key, Path.Combine(RoundsOf(known), Folders.Round.NameOf((Rounds(known) is [var last, ..] ? last.Number : 0) + 1, what)));
+        return new(known.Key, Path.Combine(RoundsOf(known), Folders.Round.NameOf(Rounds(known).Concat(RoundsAside(known)).Select(round => round.Number).DefaultIfEmpty().Max() + 1, what)));
     }
 
     /// <summary>Where the pack of a lesson for a class is kept.</summary>
@@ -108,6 +124,9 @@ public sealed record TeachingFolder(string Root)
         return root.EnumerateFiles().Concat(root.EnumerateDirectories().Where(folder => folder.Name is not (RoundsName or PacksName or MeasuredName) && folder.Name[0] != '.').SelectMany(folder => folder.EnumerateFiles("*", WithoutLinks)))
             .Where(file => file.Name[0] != '.' && file.LinkTarget is null).OrderBy(file => file.FullName, StringComparer.Ordinal);
     }
+
+    private static IReadOnlyList<Round> RoundsIn(ClassEntry known, string place) =>
+        Directory.Exists(place) ? [.. Directory.EnumerateDirectories(place).Select(folder => new Round(known.Key, folder)).Where(round => round.Number > 0).OrderByDescending(round => round.Number)] : [];
 
     private string RoundsOf(ClassEntry known) => Path.Combine(Root, RoundsName, known.Key);
 

@@ -37,6 +37,8 @@ internal static class KitchenScreen
             var typed = new string([.. visit.Typed(field.Name).Where(letter => !char.IsControl(letter))]);
             if (typed != (FrontLines.Value(text, field.Key) ?? "")) text = FrontLines.With(text, field.Key, typed);
         }
+        var title = new string([.. visit.Typed("title").Where(letter => !char.IsControl(letter))]);
+        if (title.Length > 0 && title != (TextHeading.Of(new StringReader(text)) ?? "")) text = TextHeading.With(text, title);
         var changed = new Library(new ChangedTree(PathTree.Instance.Full(known.File), file.With(text)));
         var read = ClassProfileReader.Read(changed.At(known.File));
         return (text, [.. read.Problems, .. read.Succeeded ? Holding.Broken(visit.Folder, changed) : []], read);

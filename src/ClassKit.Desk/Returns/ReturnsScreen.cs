@@ -2,6 +2,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Frame;
+using ClassKit.Desk.Marks;
 using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Safety;
 using ClassKit.Desk.Serving;
@@ -18,6 +19,7 @@ internal static class ReturnsScreen
     {
         routes.LookInside(Page, visit => visit.InRound((known, state) => Show(visit, known, state, [])));
         routes.Receive(Page, (visit, files) => visit.InRound((_, state) => Take(visit, state, files)));
+        routes.TakeInside(Page + "/away", visit => visit.InRound((known, state) => KeepAway(visit, known, state)));
         routes.TakeInside(Page + "/judge", visit => visit.InRound((_, state) => visit.Begin(RoundGrading.Judge(state))));
         routes.TakeInside(Page + "/invented", visit => visit.InRound((_, state) =>
         {
@@ -28,7 +30,14 @@ internal static class ReturnsScreen
 
     /// <summary>Shows what came back, with what is wrong.</summary>
     public static Task Show(Visit visit, ClassEntry known, RoundState state, IReadOnlyList<Diagnostic> problems) => visit.Show<ReturnsPage>(
-        (nameof(ReturnsPage.Class), known), (nameof(ReturnsPage.Round), state), (nameof(ReturnsPage.Files), FolderFiles.In(state.Round.Returned).Count), (nameof(ReturnsPage.HasInvented), HasInvented(visit, state)), (nameof(ReturnsPage.Problems), problems));
+        (nameof(ReturnsPage.Class), known), (nameof(ReturnsPage.Round), RoundAway.In(visit, known, state)), (nameof(ReturnsPage.Away), RoundAway.Of(visit.Folder, known, state.Round)), (nameof(ReturnsPage.Files), FolderFiles.In(state.Round.Returned).Count), (nameof(ReturnsPage.HasInvented), HasInvented(visit, state)), (nameof(ReturnsPage.Problems), problems));
+
+    private static Task KeepAway(Visit visit, ClassEntry known, RoundState state)
+    {
+        if (RoundAway.Of(visit.Folder, known, state.Round) is not { } away) return visit.Nothing();
+        var problems = away.Keep(visit.Typed("stamp"), student => visit.Sent(TypedWork.WordField(student, 1)));
+        return problems.Count > 0 ? Show(visit, known, state, problems) : visit.GoTo($"rounds/{known.Key}/{state.Round.Name}/returns#who");
+    }
 
     private static async Task Take(Visit visit, RoundState state, SentFiles files)
     {

@@ -1,5 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Marks;
 using ClassKit.Desk.Serving;
 using ClassKit.UseCases.Beginning;
 using ClassKit.UseCases.Output.Writing;
@@ -12,7 +13,8 @@ internal static class PassScreen
 {
     public static void AddTo(DeskRoutes routes)
     {
-        routes.Look("", visit => visit.Desk.Folders.Current is { } folder ? Pass(visit, folder) : First(visit, []));
+        routes.Look("", visit => visit.Desk.Folders.Current is { } folder ? Pass(visit, folder, []) : First(visit, []));
+        routes.TakeInside("classes/new", visit => NewClass.Begin(visit, visit.Typed("name")) is { Count: > 0 } problems ? Pass(visit, visit.Folder, problems) : visit.GoTo("class/" + visit.Folder.Classes().First(known => known.Name == visit.Typed("name")).Key));
         routes.Take("begin", Begin);
         routes.Take("open", visit => KnownFolder.All().FirstOrDefault(known => known.Key == visit.Typed("folder")) is { } found ? Opened(visit, new(found.Folder)) : visit.Nothing());
         routes.Take("look-round", visit => Opened(visit, LookRound.Make()));
@@ -23,11 +25,11 @@ internal static class PassScreen
         });
     }
 
-    private static Task Pass(Visit visit, TeachingFolder folder)
+    private static Task Pass(Visit visit, TeachingFolder folder, IReadOnlyList<Diagnostic> problems)
     {
         var classes = folder.Classes();
-        IReadOnlyList<ClassTicket> tickets = [.. classes.Select(known => ClassTicket.Of(known, [.. folder.Rounds(known).Take(ClassTicket.MostRounds).Select(visit.Look).OfType<RoundState>()]))];
-        return visit.Show<PassPage>((nameof(PassPage.Tickets), tickets));
+        IReadOnlyList<ClassTicket> tickets = [.. classes.Select(known => ClassTicket.Of(known, [.. folder.Rounds(known).Take(ClassTicket.MostRounds).Select(visit.Look).OfType<RoundState>().Select(state => RoundAway.In(visit, known, state))], folder.RoundsAside(known)))];
+        return visit.Show<PassPage>((nameof(PassPage.Tickets), tickets), (nameof(PassPage.Problems), problems), (nameof(PassPage.Name), visit.Sent("name")), (nameof(PassPage.Away), visit.Typed("away")));
     }
 
     private static Task Begin(Visit visit)

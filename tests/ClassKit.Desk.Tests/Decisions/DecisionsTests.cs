@@ -56,6 +56,48 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         // What was judged says what the class can be expected to earn where exercises are chosen, and what to teach again with what a student wrote.
         Assert.Contains("expected here:", await desk.PageAsync("rounds/class/new?lesson=one-tin-three-lifts"), StringComparison.Ordinal);
         Assert.Matches("show the method.(?s:.*?)One of them wrote <code>=", await desk.PageAsync(Round + "/again"));
+        await WhoWasAbsentIsNotWaitedFor();
+        await ARoundIsTakenAwayAndPutBack();
+    }
+
+    /// <summary>What is said in the round stands in the term's table, and nobody is asked for work any more that will not come.</summary>
+    private async Task WhoWasAbsentIsNotWaitedFor()
+    {
+        Assert.Contains("no term counts this round yet", await desk.PageAsync(Round + "/returns"), StringComparison.Ordinal);
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("marks/class/new", ("title", "Autumn"), ("round", "01-one-tin-three-lifts"))));
+        var page = WebUtility.HtmlDecode(await desk.PageAsync(Round + "/returns"));
+        Assert.Contains("Absent:</b> It counts as nothing earned, 0 %", page, StringComparison.Ordinal);
+        var form = page[page.IndexOf("returns/away", StringComparison.Ordinal)..];
+        var who = Regex.Matches(form[..form.IndexOf("</form>", StringComparison.Ordinal)], "name=\"w1\\.(?<id>[^\"]*)\"").Select(match => match.Groups["id"].Value).ToList();
+        var stamp = Regex.Match(form, "name=\"stamp\" value=\"(?<stamp>[^\"]*)\"").Groups["stamp"].Value;
+        const string Waited = "01-one-tin-three-lifts\"(?s:.*?)Not in:(?s:.*?)</ul>";
+        Assert.Contains(who[0], Regex.Match(await desk.PageAsync(""), Waited).Value, StringComparison.Ordinal);
+        Assert.Equal(303, await desk.StatusAsync(desk.Request(Round + "/returns/away", ("stamp", stamp), ("w1." + who[0], "absent"))));
+        Assert.Contains(who[0] + ",absent", await File.ReadAllTextAsync(Path.Combine(desk.Folder.Root, "terms", "class", "marks.csv")), StringComparison.Ordinal);
+        Assert.Matches($"people/class/{who[0]}(?s:[^<]*)</a></th>\\s*<td>absent", await desk.PageAsync(Round + "/returns"));
+        Assert.DoesNotContain(who[0], Regex.Match(await desk.PageAsync(""), Waited).Value, StringComparison.Ordinal);
+    }
+
+    /// <summary>A round that a term counts stays; any other goes with all that is in it, and comes back as it was, with its number kept for it.</summary>
+    private async Task ARoundIsTakenAwayAndPutBack()
+    {
+        Assert.Contains("Autumn counts this round, so it cannot go yet", await desk.PageAsync(Round + "/aside"), StringComparison.Ordinal);
+        using (var refused = await desk.Client.SendAsync(desk.Request(Round + "/aside", []))) Assert.Contains("Autumn counts this round", await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(Dealt.Dealt, "dealt.json")));
+
+        const string Other = "rounds/class/02-thin-air-quick-breads";
+        var page = WebUtility.HtmlDecode(await desk.PageAsync(Other + "/aside"));
+        Assert.Contains("24 workbooks as handed out", page, StringComparison.Ordinal);
+        Assert.Contains("1 file that came back, judged for 1 student", page, StringComparison.Ordinal);
+        var before = Directory.EnumerateFiles(desk.Folder.RoundPlace(desk.Folder.Class("class")!, "02-thin-air-quick-breads"), "*", SearchOption.AllDirectories).Count();
+        Assert.Equal(303, await desk.StatusAsync(desk.Request(Other + "/aside", [])));
+        Assert.Equal(404, await desk.StatusAsync(desk.Request(Other, null)));
+        Assert.Equal(3, desk.Folder.NewRound(desk.Folder.Class("class")!, "next").Number);
+        Assert.Contains("1 round taken away", await desk.PageAsync(""), StringComparison.Ordinal);
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("rounds/class/back", ("round", "02-thin-air-quick-breads"))));
+        Assert.Equal(200, await desk.StatusAsync(desk.Request(Other, null)));
+        Assert.Equal(before, Directory.EnumerateFiles(desk.Folder.RoundPlace(desk.Folder.Class("class")!, "02-thin-air-quick-breads"), "*", SearchOption.AllDirectories).Count());
+        Assert.Contains("No round of that name was taken away", await (await desk.Client.SendAsync(desk.Request("rounds/class/back", ("round", "../../term")))).Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
     /// <summary>A workbook of the other round goes there, a note goes aside, and nothing of either waits any more.</summary>

@@ -1,3 +1,4 @@
+using System.Net;
 using System.Text.RegularExpressions;
 using ClassKit.Desk.Tests.Tools;
 using ClassKit.Desk.Texts;
@@ -15,6 +16,44 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         Assert.Equal(303, await desk.StatusAsync(await Form(("ovens", "4"))));
         Assert.Equal(before.Replace("ovens: 3\n", "ovens: 4\n", StringComparison.Ordinal), await File.ReadAllTextAsync(file));
         await File.WriteAllTextAsync(file, before);
+    }
+
+    [Fact]
+    public async Task A_class_is_renamed_in_its_heading_alone()
+    {
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        Assert.Equal(303, await desk.StatusAsync(await Form(("title", "Wednesday # <b>bakers</b>"))));
+        Assert.Equal(before.Replace("# Tuesday bakers\n", "# Wednesday # <b>bakers</b>\n", StringComparison.Ordinal), await File.ReadAllTextAsync(file));
+        Assert.DoesNotContain("<b>bakers", await desk.PageAsync(""), StringComparison.Ordinal);
+        await File.WriteAllTextAsync(file, before);
+    }
+
+    /// <summary>It gets the kitchen of the first class and its prices where they lie; nobody's allergies.</summary>
+    [Fact]
+    public async Task Another_class_is_begun_from_the_first_page_and_holds()
+    {
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("classes/new", ("name", "Thursday bakers"))));
+        var begun = desk.Folder.Classes().Single(known => known.Name == "Thursday bakers");
+        try
+        {
+            var first = desk.Folder.Class("class")!.Profile.Model!;
+            var profile = begun.Profile.Model!;
+            Assert.Equal((first.Kitchen, first.Ovens, first.PeriodMinutes, 0), (profile.Kitchen, profile.Ovens, profile.PeriodMinutes, profile.Allergies.Count));
+            Assert.Equal(first.Prices?.Packs.Count, profile.Prices?.Packs.Count);
+            Assert.Null(begun.Roster);
+            Assert.Matches("Thursday bakers(?s:.*)Say who is in the class", await desk.PageAsync(""));
+            foreach (var (name, said) in new[] { ("thursday BAKERS", "already"), ("", "has no name"), ("rounds", "already"), ("../..", "already") })
+            {
+                using var answer = await desk.Client.SendAsync(desk.Request("classes/new", ("name", name)));
+                Assert.Contains(said, WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync()), StringComparison.Ordinal);
+            }
+            Assert.Equal(2, desk.Folder.Classes().Count);
+        }
+        finally
+        {
+            Directory.Delete(Path.GetDirectoryName(begun.File)!, recursive: true);
+        }
     }
 
     [Fact]

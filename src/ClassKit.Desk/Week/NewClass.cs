@@ -1,0 +1,57 @@
+using ClassKit.Content.Classes;
+using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
+using ClassKit.Desk.Folders;
+using ClassKit.Desk.Serving;
+using ClassKit.Desk.Texts;
+
+namespace ClassKit.Desk.Week;
+
+/// <summary>Another class of the same teacher, in a folder of its own: its kitchen is that of the first class as long as nobody says otherwise, its students and their allergies are not.</summary>
+internal static class NewClass
+{
+    private const string Profile = "class.md";
+
+    private const string Ingredients = "ingredients.csv";
+
+    private const string Prices = "prices";
+
+    /// <summary>Begins it.</summary>
+    /// <returns>Why not; empty if it is there.</returns>
+    public static IReadOnlyList<Diagnostic> Begin(Visit visit, string name)
+    {
+        if (name.Length is 0 or > 120 || name.Any(char.IsControl)) return [new("name", null, "The class has no name, or a very long one", "Call it something like Thursday bakers.")];
+        var folder = Path.Combine(visit.Folder.Root, PlainKey.OfFile(name.ToLowerInvariant()).Trim('.', '-'));
+        if (folder.Length <= visit.Folder.Root.Length + 1 || Path.Exists(folder) || Path.GetFileName(folder) is TeachingFolder.RoundsName or TeachingFolder.PacksName or TeachingFolder.MeasuredName || visit.Folder.Classes().Any(known => known.Name.Equals(name, StringComparison.OrdinalIgnoreCase)))
+            return [new("name", null, $"There is a class or a folder called `{name}` already", "Give this class another name.")];
+        var like = visit.Folder.Classes().FirstOrDefault(known => known.Profile.Succeeded && OwnText.Read(known.File) is { } text && !FrontLines.IsLong(text.Text, "allergies") && !FrontLines.IsLong(text.Text, Prices));
+        try
+        {
+            var text = like is null ? Started() : Like(like, folder);
+            var file = Path.Combine(folder, Profile);
+            Directory.CreateDirectory(folder);
+            if (like is not null && Path.Combine(Path.GetDirectoryName(like.File)!, Ingredients) is var own && File.Exists(own)) File.Copy(own, Path.Combine(folder, Ingredients));
+            File.WriteAllText(file + ".new", TextHeading.With(text, name));
+            File.Move(file + ".new", file);
+            return ClassProfileReader.Read(Library.OfPaths().At(file)).Problems;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return [new(folder, null, $"The class could not be begun: {failure.Message}", "Check that there is room and that you may write there.")];
+        }
+    }
+
+    private static string Started()
+    {
+        using var shipped = new StreamReader(Shipped.Tree.Open("starting/" + Profile));
+        return FrontLines.With(shipped.ReadToEnd().ReplaceLineEndings("\n"), Prices, "");
+    }
+
+    private static string Like(ClassEntry like, string folder)
+    {
+        var text = FrontLines.With(OwnText.Read(like.File)!.Text, "allergies", "[]");
+        return FrontLines.Value(text, Prices) is { Length: > 0 } prices
+            ? FrontLines.With(text, Prices, Path.GetRelativePath(folder, Path.GetFullPath(prices.Trim('"', '\''), Path.GetDirectoryName(like.File)!)).Replace('\\', '/'))
+            : text;
+    }
+}
