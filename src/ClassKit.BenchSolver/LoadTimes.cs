@@ -74,6 +74,9 @@ internal sealed class LoadTimes
         }
     }
 
+    /// <summary>How long one step takes.</summary>
+    public LinearExpr Length(int at) => _minutes[at];
+
     /// <summary>How long one step takes, as a variable.</summary>
     public IntVar Minutes(CpModel model, int at) => _minutes[at] as IntVar ?? model.NewConstant(Bread.Steps[at].MaxMinutes);
 

@@ -35,6 +35,9 @@ internal sealed class OvenModel
     public IReadOnlyList<int?> OvensOf(LoadTimes load, CpSolver solver) =>
         [.. _count[load].SelectMany((count, oven) => Enumerable.Repeat((int?)oven + 1, (int)solver.Value(count)))];
 
+    /// <summary>True of each oven that a load uses, in order.</summary>
+    public IReadOnlyList<BoolVar> UsedBy(LoadTimes load) => _in[load];
+
     public void Hint(LoadTimes load, IReadOnlyList<int> ovens)
     {
         for (var at = 0; at < _count[load].Length; at++)

@@ -26,7 +26,7 @@ internal sealed class PlanModel
         if (!Drops(RuleKind.Ovens) && _times.Loads.Any(load => load.Bread.Bake is not null))
             _ovens = new OvenModel(Constraints, _bench, [.. _times.Loads.Where(load => load.Bread.Bake is not null)]);
         if (question.Goal == PlanGoal.Best)
-            Constraints.Minimize(_times.Cost(question.Weights));
+            Constraints.Minimize(_times.Cost(question.Weights) + question.Weights.Unlike * new SeriesModel(Constraints, _bench, _times, _ovens).Unlike());
         else if (question.Goal == PlanGoal.Shortest)
             Constraints.Minimize(_times.Tasting);
         if (question.Hint is { } hint)

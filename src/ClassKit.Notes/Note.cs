@@ -1,9 +1,11 @@
 using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Choosing;
 using ClassKit.Exercises.Cohorts;
-using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Deadlines;
+using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Quoting;
 using ClassKit.Grading.Regrading;
@@ -261,6 +263,11 @@ public abstract record Note
     /// <summary>Not all of a lesson fits its period.</summary>
     /// <param name="What">What was cut of it.</param>
     public sealed record Cut(PeriodCut What) : Note;
+
+    /// <summary>A plan does not treat all alike that is held against each other.</summary>
+    /// <param name="Differences">In what; one or more.</param>
+    /// <param name="Bench">The class that was planned.</param>
+    public sealed record Unlike(IReadOnlyList<SeriesDifference> Differences, BenchClass Bench) : Note;
 
     /// <summary>An invented class took the exercises.</summary>
     /// <param name="Students">How many students were invented.</param>

@@ -12,6 +12,9 @@ namespace ClassKit.BenchPlans.Planning;
 /// <param name="Notice">What the reader must know besides; null for nothing.</param>
 public sealed record BenchPlanning(BenchPlan? Plan, PlanQuality? Quality, PlanConflict? Conflict, IReadOnlyList<PlanChange> Changes, PlanNotice? Notice)
 {
+    /// <summary>In what the plan treats members of a series unlike each other, beyond what the series changes; empty without a plan.</summary>
+    public IReadOnlyList<SeriesDifference> Unlike => Plan is null ? [] : SeriesDifferences.In(Plan);
+
     internal static BenchPlanning Of(BenchPlan plan, PlanWeights weights, double bound, bool isProven)
     {
         var cost = PlanCost.Of(plan);

@@ -6,7 +6,8 @@ namespace ClassKit.BenchPlans.Plans;
 /// <param name="StandingMinutes">Finished breads stand until the tasting.</param>
 /// <param name="WaitingMinutes">Doughs wait between steps, beyond the waits that must be; and the first team between a demonstration and what it showed.</param>
 /// <param name="HurriedMinutes">Hands-on steps are planned shorter than their longest.</param>
-public sealed record PlanCost(int StandingMinutes, int WaitingMinutes, int HurriedMinutes)
+/// <param name="UnlikeMinutes">Members of a series differ in what the series does not change; not summed over loads. See <see cref="SeriesDifference"/>.</param>
+public sealed record PlanCost(int StandingMinutes, int WaitingMinutes, int HurriedMinutes, int UnlikeMinutes)
 {
     /// <summary>Counts what a plan has.</summary>
     public static PlanCost Of(BenchPlan plan)
@@ -22,14 +23,14 @@ public sealed record PlanCost(int StandingMinutes, int WaitingMinutes, int Hurri
             hurried += Enumerable.Range(0, steps.Length).Where(at => method[at].IsHandsOn).Sum(at => method[at].MaxMinutes - steps[at].Minutes);
         }
         waiting += plan.Demonstrations.Sum(shown => shown.Demonstration.Before is { } before ? FirstStart(plan, before) - shown.End : 0);
-        return new(standing, waiting, hurried);
+        return new(standing, waiting, hurried, SeriesDifferences.In(plan).Sum(difference => difference.Minutes));
     }
 
     /// <summary>One number: the lower, the better the plan.</summary>
     public int Weighed(PlanWeights weights)
     {
         ArgumentNullException.ThrowIfNull(weights);
-        return weights.Standing * StandingMinutes + weights.Waiting * WaitingMinutes + weights.Hurry * HurriedMinutes;
+        return weights.Standing * StandingMinutes + weights.Waiting * WaitingMinutes + weights.Hurry * HurriedMinutes + weights.Unlike * UnlikeMinutes;
     }
 
     private static int FirstStart(BenchPlan plan, StepOfBread which) =>

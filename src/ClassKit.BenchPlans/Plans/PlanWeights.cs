@@ -4,8 +4,10 @@ namespace ClassKit.BenchPlans.Plans;
 /// <param name="Standing">A finished bread stands until the tasting.</param>
 /// <param name="Waiting">A dough waits between two steps, or the first team waits between a demonstration and what it showed.</param>
 /// <param name="Hurry">A hands-on step is planned shorter than its longest.</param>
-public sealed record PlanWeights(int Standing, int Waiting, int Hurry)
+/// <param name="Unlike">Members of a series differ in what the series does not change.</param>
+public sealed record PlanWeights(int Standing, int Waiting, int Hurry, int Unlike)
 {
-    /// <summary>Freshness first, then doughs that do not wait, then time for hands that learn. Our choice: no source weighs them.</summary>
-    public static PlanWeights Default { get; } = new(20, 4, 1);
+    /// <summary>What is compared is alike before all else, then freshness, then doughs that do not wait, then time for hands that learn. Our choice: no source weighs them.</summary>
+    /// <remarks>A minute's difference within a series counts as much as a minute in which a dozen loads stand.</remarks>
+    public static PlanWeights Default { get; } = new(20, 4, 1, 250);
 }

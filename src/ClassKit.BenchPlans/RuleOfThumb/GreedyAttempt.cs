@@ -7,7 +7,8 @@ namespace ClassKit.BenchPlans.RuleOfThumb;
 /// <param name="bench">The class.</param>
 /// <param name="shifts">The teams that go together.</param>
 /// <param name="minutes">How long each step is planned.</param>
-internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shifts, Func<BenchStep, int> minutes)
+/// <param name="series">Breads to plan together, so that they can be held against each other; each of them in one only.</param>
+internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shifts, Func<BenchStep, int> minutes, IReadOnlyList<BenchSeries> series)
 {
     private readonly Ledger _ledger = new(bench);
     private readonly Dictionary<BenchLoad, IReadOnlyList<PlannedStep>> _planned = [];
@@ -42,8 +43,10 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
     {
         foreach (var at in Enumerable.Range(0, bench.Breads.Count).Where(at => !bench.Breads[at].IsForShow).OrderByDescending(at => bench.Breads[at].ShortestMinutes))
         {
+            if (_planned.Keys.Any(load => load.Bread == at) || (series.FirstOrDefault(each => each.Members.Contains(at)) is { } together && PlaceTogether(together)))
+                continue;
             // The last shift is planned first, and so ends last.
-            Shift[] makers = [.. (bench.Breads[at].LeftToInstructor ? [new([Maker.Instructor])] : shifts.Reverse()).Select(shift => shift.Making(bench.Breads[at])).OfType<Shift>()];
+            Shift[] makers = [.. MakersOf(at).Reverse()];
             foreach (var (turn, shift) in makers.Index())
             {
                 if (!PlaceLatest(at, shift, isFirst: turn == makers.Length - 1))
@@ -52,6 +55,54 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         }
         return true;
     }
+
+    private IEnumerable<Shift> MakersOf(int bread) =>
+        (bench.Breads[bread].LeftToInstructor ? [new([Maker.Instructor])] : shifts).Select(shift => shift.Making(bench.Breads[bread])).OfType<Shift>();
+
+    /// <summary>All of a series without a pause, begun so that all go into the oven in one minute, into one oven if it holds them; false where that cannot be had.</summary>
+    private bool PlaceTogether(BenchSeries one)
+    {
+        if (one.Members.Any(member => Pauses(member).Count > 0 || _planned.Keys.Any(load => load.Bread == member)))
+            return false;
+        var moments = one.Together(bench);
+        PlannedStep[][] chains = [.. moments.SelectMany(moment => MakersOf(moment.Bread).SelectMany(shift => shift.Makers).Select(maker => From(moment, maker)))];
+        var (earliest, latest) = (chains.Max(chain => Earliest(chain)), chains.Min(chain => bench.Time.ReadyBy - chain[^1].End));
+        return Enumerable.Range(1, bench.Ovens.Count).Select(oven => (int?)oven).Append(null).Any(oven => TakenTogether(oven));
+
+        bool TakenTogether(int? oven)
+        {
+            for (var at = latest; at >= earliest; at--)
+            {
+                PlannedStep[][] moved = [.. chains.Select(chain => Moved(chain, at))];
+                if (moved.All(chain => IsSeen(chain[0].Load.Bread, chain)) && _ledger.TakeAll(moved, oven) is { } taken)
+                {
+                    foreach (var steps in taken)
+                        _planned[steps[0].Load] = steps;
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
+
+    /// <summary>A load with its moment in minute 0, so that what comes before it begins before that.</summary>
+    private PlannedStep[] From(StepOfBread moment, Maker maker)
+    {
+        var chain = Chain(bench.Breads[moment.Bread], new(maker, moment.Bread), 0, []);
+        return Moved(chain, -chain[moment.Step].Start);
+    }
+
+    /// <summary>The oven of what a bread is held against, as far as that is planned; null if there is none.</summary>
+    private int? SiblingsOven(int bread)
+    {
+        var siblings = BenchSeries.Of(bench).FirstOrDefault(each => each.Members.Contains(bread))?.Members ?? [];
+        return _planned.Where(load => siblings.Contains(load.Key.Bread)).SelectMany(load => load.Value).Select(step => step.Oven).FirstOrDefault(oven => oven is not null);
+    }
+
+    private int Earliest(PlannedStep[] chain) =>
+        Math.Max(bench.Time.WorkFrom - chain[0].Start, bench.Breads[chain[0].Load.Bread].KeepsMinutes is { } keeps ? bench.Time.ReadyBy - keeps - chain[^1].End : int.MinValue);
+
+    private static PlannedStep[] Moved(PlannedStep[] chain, int by) => [.. chain.Select(step => step with { Start = step.Start + by, End = step.End + by })];
 
     /// <summary>The whole bread without a pause, but for what is shown in the middle of it, ending as late as everything else allows.</summary>
     private bool PlaceLatest(int at, Shift shift, bool isFirst)
@@ -63,7 +114,7 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         for (var start = bench.Time.ReadyBy - length; start >= earliest; start--)
         {
             PlannedStep[][] chains = [.. shift.Makers.Select(maker => Chain(bread, new(maker, at), start, pauses))];
-            if (!IsSeen(at, chains[0]) || !pauses.All(pause => IsInTime(bench.Demonstrations[pause.Value], chains[0][pause.Key].End)) || _ledger.TakeAll(chains) is not { } taken)
+            if (!IsSeen(at, chains[0]) || !pauses.All(pause => IsInTime(bench.Demonstrations[pause.Value], chains[0][pause.Key].End)) || (_ledger.TakeAll(chains, SiblingsOven(at)) ?? _ledger.TakeAll(chains)) is not { } taken)
                 continue;
             foreach (var steps in taken)
                 _planned[steps[0].Load] = steps;

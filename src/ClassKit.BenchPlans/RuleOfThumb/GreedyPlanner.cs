@@ -3,7 +3,7 @@ using ClassKit.BenchPlans.Plans;
 
 namespace ClassKit.BenchPlans.RuleOfThumb;
 
-/// <summary>Plans by a simple rule: bread after bread, shift after shift, each as late as what is planned already lets it.</summary>
+/// <summary>Plans by a simple rule: bread after bread, shift after shift, series together, each as late as what is planned already lets it.</summary>
 /// <remarks>Quick and never proven best; it begins a search, and stands in where no solver can be used. It may miss a plan that there is.</remarks>
 public static class GreedyPlanner
 {
@@ -16,10 +16,14 @@ public static class GreedyPlanner
         if (bench.Time.WorkMinutes <= 0)
             return null;
         var groups = Shift.Of(bench.Teams, shifts);
-        // Unhurried before hurried; and demonstrations all at the beginning, or else wherever hands happen to rest.
-        return new GreedyAttempt(bench, groups, Unhurried).Plan(showFirst: true) ?? new GreedyAttempt(bench, groups, Unhurried).Plan(showFirst: false)
-            ?? new GreedyAttempt(bench, groups, Hurried).Plan(showFirst: true) ?? new GreedyAttempt(bench, groups, Hurried).Plan(showFirst: false);
+        var series = BenchSeries.Of(bench);
+        // Series together before each bread by itself; unhurried before hurried; and demonstrations all at the beginning, or else wherever hands happen to rest.
+        return (series.Count > 0 ? Plan(bench, groups, series) : null) ?? Plan(bench, groups, []);
     }
+
+    private static BenchPlan? Plan(BenchClass bench, IReadOnlyList<Shift> groups, IReadOnlyList<BenchSeries> series) =>
+        new[] { Unhurried, (Func<BenchStep, int>)Hurried }.SelectMany(minutes => new[] { true, false }
+            .Select(showFirst => new GreedyAttempt(bench, groups, minutes, series).Plan(showFirst))).FirstOrDefault(plan => plan is not null);
 
     private static int Unhurried(BenchStep step) => step.IsHandsOn ? step.MaxMinutes : step.MinMinutes;
 

@@ -36,12 +36,14 @@ internal sealed class Ledger
         && _ovens.All(uses => uses.TrueForAll(use => !IsAttended(use, start, start + shown.Minutes)));
 
     /// <summary>Takes what several loads need, and gives them their ovens; or takes nothing and returns null if they do not all fit.</summary>
-    public IReadOnlyList<IReadOnlyList<PlannedStep>>? TakeAll(IReadOnlyList<IReadOnlyList<PlannedStep>> loads)
+    /// <param name="loads">The steps of each.</param>
+    /// <param name="only">The oven that all go into, counted from 1; null for the first that has room for each.</param>
+    public IReadOnlyList<IReadOnlyList<PlannedStep>>? TakeAll(IReadOnlyList<IReadOnlyList<PlannedStep>> loads, int? only = null)
     {
         var taken = new List<IReadOnlyList<PlannedStep>>();
         foreach (var load in loads)
         {
-            if (Fit(load) is { } fitting)
+            if (Fit(load, only) is { } fitting)
             {
                 Book(fitting, 1);
                 taken.Add(fitting);
@@ -55,7 +57,7 @@ internal sealed class Ledger
     }
 
     /// <summary>The steps with their oven, or null if something they need is taken.</summary>
-    private IReadOnlyList<PlannedStep>? Fit(IReadOnlyList<PlannedStep> steps)
+    private IReadOnlyList<PlannedStep>? Fit(IReadOnlyList<PlannedStep> steps, int? only)
     {
         var load = steps[0].Load;
         var bread = _bench.Breads[load.Bread];
@@ -81,7 +83,7 @@ internal sealed class Ledger
         var wanted = OvenUse.Of(bread, [.. steps.Skip(first).Take(last - first + 1)]);
         if (_watched.Exists(watched => IsAttended(wanted, watched.Start, watched.End)))
             return null;
-        var oven = Array.FindIndex(_ovens, uses => wanted.Start >= _bench.Ovens.HeatUpMinutes && wanted.FitsAmong(uses, _bench.Ovens));
+        var oven = Array.FindIndex(_ovens, uses => (only is not { } named || uses == _ovens[named - 1]) && wanted.Start >= _bench.Ovens.HeatUpMinutes && wanted.FitsAmong(uses, _bench.Ovens));
         return oven < 0 ? null : [.. steps.Select((step, at) => at >= first && at <= last ? step with { Oven = oven + 1 } : step)];
     }
 

@@ -68,7 +68,7 @@ internal static partial class KitchenText
     public static string Minutes(int least, int most) => NumberText.WithUnit(least == most ? $"{least}" : $"{least}–{most}", "min");
 
     /// <summary>A moment counted from the beginning: "1:05"; with a minus before it.</summary>
-    public static string Clock(int minutes) => $"{(minutes < 0 ? "−" : "")}{Math.Abs(minutes) / 60}:{Math.Abs(minutes) % 60:00}";
+    public static string Clock(int minutes) => NumberText.Clock(minutes);
 
     /// <summary>The same with what the clock says then, where the class tells when it begins: "1:05 (10:05)".</summary>
     public static string Clock(int minutes, ClassStart? start) => start is null ? Clock(minutes) : $"{Clock(minutes)} ({TimeOfDay(minutes, start)})";

@@ -30,7 +30,11 @@ public static class PackFiles
         var (lesson, profile) = (pack.Lesson, pack.Class);
         return new(
             Of(pack),
-            [new Note.Packed(lesson.Title, profile.Name, profile.Students, profile.Teams, Index), .. pack.Cut is { } cut ? [new Note.Cut(cut)] : (IEnumerable<Note>)[]],
+            [
+                new Note.Packed(lesson.Title, profile.Name, profile.Students, profile.Teams, Index),
+                .. pack.Cut is { } cut ? [new Note.Cut(cut)] : (IEnumerable<Note>)[],
+                .. pack.Bench.Unlike is { Count: > 0 } unlike ? [new Note.Unlike(unlike, pack.Bench.Plan!.Class)] : (IEnumerable<Note>)[],
+            ],
             [])
         {
             Open = [Index],

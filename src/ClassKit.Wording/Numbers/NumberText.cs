@@ -58,4 +58,7 @@ public static class NumberText
         var isZero = !digits.AsSpan().ContainsAnyInRange('1', '9');
         return (negative && !isZero ? Minus.ToString() : "") + whole + rest;
     }
+
+    /// <summary>A moment of the class in hours and minutes since it began: <c>1:05</c>, <c>−0:10</c> before it.</summary>
+    public static string Clock(int minutes) => string.Create(CultureInfo.InvariantCulture, $"{(minutes < 0 ? "−" : "")}{Math.Abs(minutes) / 60}:{Math.Abs(minutes) % 60:00}");
 }

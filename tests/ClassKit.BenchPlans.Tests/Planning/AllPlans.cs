@@ -35,9 +35,28 @@ internal static class AllPlans
                 return;
             }
             var plan = new BenchPlan(bench, [.. Enumerable.Range(1, bench.Teams).Select(team => new Shift([Maker.OfTeam(team)]))], steps, shown);
-            if (PlanChecker.Faults(bench, plan) is [])
-                lowest = cost;
+            var all = cost + (weights.Unlike * Unlike(bench, plan));
+            if ((lowest is not { } best || all < best) && PlanChecker.Faults(bench, plan) is [])
+                lowest = all;
         }
+    }
+
+    /// <summary>Of a class whose breads are one series that is baked: a quarter of an hour for a second oven, and how far apart they are in going in, in the steps and waits that both have.</summary>
+    private static int Unlike(BenchClass bench, BenchPlan plan)
+    {
+        if (bench.Breads.All(bread => bread.VariantOf is null))
+            return 0;
+        var times = plan.Steps.GroupBy(step => step.Load).SelectMany(load =>
+        {
+            var (steps, method) = (load.ToArray(), bench.Breads[load.Key.Bread].Steps);
+            return steps.SelectMany(step => new[]
+            {
+                ($"{method[step.Step].Name} takes", step.End - step.Start),
+                ($"{method[step.Step].Name} waits", step.Step + 1 < steps.Length ? steps[step.Step + 1].Start - step.End : 0),
+                (step.Oven is null ? "nothing" : "goes in", step.Oven is null ? 0 : step.Start),
+            });
+        }).ToLookup(time => time.Item1, time => time.Item2);
+        return (15 * (plan.Steps.Where(step => step.Oven is not null).Select(step => step.Oven).Distinct().Count() - 1)) + times.Sum(time => time.Max() - time.Min());
     }
 
     private static IEnumerable<PlannedStep[]> Chains(BenchClass bench, BenchLoad load)

@@ -1,7 +1,5 @@
 using ClassKit.BenchPlans.Planning;
-using ClassKit.BenchPlans.Solving;
 using ClassKit.BenchPlans.Tests.Checking;
-using ClassKit.BenchPlans.Trials;
 
 namespace ClassKit.BenchPlans.Tests.Planning;
 
@@ -10,7 +8,7 @@ public sealed class NoSolverTests
     [Fact]
     public void Without_a_solver_a_rule_of_thumb_plans_and_says_so()
     {
-        var planning = new BenchPlanner(new Missing(), PlannerSettings.Default).Plan(Bakery.Full());
+        var planning = Planners.ByRule.Plan(Bakery.Full());
 
         Assert.Empty(PlanChecker.Faults(Bakery.Full(), planning.Plan!));
         Assert.False(planning.Quality!.IsProven);
@@ -20,16 +18,11 @@ public sealed class NoSolverTests
     [Fact]
     public void Without_a_solver_and_without_a_plan_nothing_is_claimed()
     {
-        var planning = new BenchPlanner(new Missing(), PlannerSettings.Default).Plan(Bakery.Full(period: 100));
+        var planning = Planners.ByRule.Plan(Bakery.Full(period: 100));
 
         Assert.Null(planning.Plan);
         Assert.Null(planning.Conflict);
         Assert.Empty(planning.Changes);
         Assert.Equal(new PlanNotice.NoSolver(HasPlan: false), planning.Notice);
-    }
-
-    private sealed class Missing : IPlanSolver
-    {
-        public SolverAnswer Solve(SolverQuestion question) => new(SolverVerdict.Unavailable, null, 0);
     }
 }

@@ -20,6 +20,8 @@ public sealed class SmallClassTests
     private static readonly BenchBread Steamed = new("steamed", "Steamed", [Bakery.Hands("Shape", 1, 2) with { Wait = new(0, 2) }, Bakery.Alone("Steam", 3, 4) with { Uses = [new(EquipmentKind.Steamer, 1)], IsPutIn = true }]);
     private static readonly BenchBread Shown = new("shown", "Shown", [Bakery.Baked("Bake", 3, 3, 200)]) { LeftToInstructor = true, IsForShow = true };
 
+    private static readonly BenchBread Stood = Cool with { Id = "stood", Name = "Stood", VariantOf = "cool", Steps = [Bakery.Alone("Stand", 1, 1), .. Cool.Steps] };
+
     public static TheoryData<string> Names => [.. Classes.Keys];
 
     private static Dictionary<string, BenchClass> Classes { get; } = new()
@@ -49,6 +51,9 @@ public sealed class SmallClassTests
         ["a demonstration of what came out of the oven"] = Class(12, 1, Bakery.Ovens(1, 1), [Cool with { Steps = [.. Cool.Steps, Bakery.Hands("Pierce", 1, 1)] }], 1) with { Demonstrations = [new("Piercing", 1, new(0, 2)) { After = new(0, 1) }] },
         ["a demonstration that bakes"] = Class(12, 1, Bakery.Ovens(1, 2), [Cool, Shown], 1) with { Demonstrations = [new("Filling", 1, new(0, 1)) { Load = 1 }] },
         ["a demonstration that bakes where the door stays shut"] = Class(12, 1, Bakery.Ovens(1, 2), [Shut, Shown], 1) with { Demonstrations = [new("Filling", 1, null) { Load = 1 }] },
+        ["a series in one oven"] = Class(9, 1, Bakery.Ovens(1, 2), [Cool, Stood], 1),
+        ["a series that needs two ovens or twice the time"] = Class(13, 1, Bakery.Ovens(2, 1), [Cool, Stood], 1),
+        ["a series for one pair of hands"] = Class(10, 1, Bakery.Ovens(2, 1), [Cool, Stood], 1, people: 1),
         ["two breads that may not stand"] = Class(12, 1, Bakery.Ovens(1, 1), [Cool with { KeepsMinutes = 0 }, Hot with { KeepsMinutes = 0 }], 1),
     };
 

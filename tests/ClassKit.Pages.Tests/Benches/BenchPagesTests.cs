@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using AngleSharp.Dom;
 using ClassKit.BenchPlans.Changes;
+using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Planning;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.BenchPlans.Solving;
@@ -36,6 +37,29 @@ public sealed class BenchPagesTests
 
         Assert.Contains("Nobody works in the first 16", Told(first - 16), StringComparison.Ordinal);
         Assert.DoesNotContain("Nobody works", Told(first - 15), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_a_series_compares_and_the_plan_does_not_treat_alike_stands_on_plan_and_guide()
+    {
+        // As if the second bread of the class were the first in another way.
+        var plan = Plan with { Class = Plan.Class with { Breads = [Plan.Class.Breads[0], Plan.Class.Breads[1] with { VariantOf = Plan.Class.Breads[0].Id }, .. Plan.Class.Breads.Skip(2)] } };
+        var pack = SamplePack.Pack with { Bench = SamplePack.Pack.Bench with { Plan = plan } };
+        string[] said = [.. SeriesDifferences.In(plan).Select(difference => SeriesDifferenceWords.Of(difference, plan.Class))];
+
+        Assert.NotEmpty(said);
+        Assert.All(["bench-plan.html", "guide.html"], (string file) => Assert.All(said, words => Assert.Contains(words, Page(pack, file)!.Body!.TextContent, StringComparison.Ordinal)));
+        Assert.DoesNotContain("the series", Drawing.Body!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void That_all_of_a_series_is_treated_alike_is_said_too()
+    {
+        var (twin, at) = (Plan.Class.Breads[0] with { Id = "twin", VariantOf = Plan.Class.Breads[0].Id, Teams = [1] }, Plan.Class.Breads.Count);
+        var plan = Plan with { Class = Plan.Class with { Breads = [Plan.Class.Breads[0] with { Teams = [1] }, .. Plan.Class.Breads.Skip(1), twin] } };
+        plan = plan with { Steps = [.. plan.Steps.Where(step => step.Load.Bread > 0 || step.Load.Maker.Team == 1), .. plan.StepsOf(new(Maker.OfTeam(1), 0)).Select(step => step with { Load = step.Load with { Bread = at } })] };
+
+        Assert.Contains("are treated alike but for what the series changes", Page(SamplePack.Pack with { Bench = SamplePack.Pack.Bench with { Plan = plan } }, "bench-plan.html")!.Body!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Yeast;
 using ClassKit.BenchPlans.Changes;
 using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Plans;
 using ClassKit.BenchPlans.Solving;
 using ClassKit.BenchPlans.Tests;
 using ClassKit.Wording.Benches;
@@ -57,4 +58,24 @@ public sealed class PlanWordsTests
     public void Every_change_there_is_has_words() => Assert.All(
         typeof(PlanChange).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(PlanChange))),
         type => Assert.Contains((PlanChange[])[.. Said.Select(row => row.Data.Item1), new SmallerLoads(0)], change => change.GetType() == type));
+
+    private static readonly BenchClass Compared = Full with { Breads = [Bakery.Muffins, Bakery.Muffins with { Name = "Muffins: old powder" }, Bakery.Muffins with { Name = "Muffins: none" }] };
+
+    public static TheoryData<SeriesDifference, string> Unlike => new()
+    {
+        { new SeriesDifference.Ovens(0, [new(0, [1, 2]), new(1, [1]), new(2, [2])]), "Not one oven bakes all: in oven 1 Muffins and Muffins: old powder; in oven 2 Muffins and Muffins: none." },
+        { new SeriesDifference.Beginnings(0, "Bake", [new(0, 85, 85), new(1, 65, 65), new(2, 65, 85)]), "“Bake” begins at 1:05 for Muffins: old powder; 1:05 to 1:25 for Muffins: none; 1:25 for Muffins." },
+        { new SeriesDifference.Lengths(0, "Bake", [new(0, 20, 20), new(1, 22, 22), new(2, 20, 20)]), "“Bake” takes 20 min for Muffins and Muffins: none; 22 min for Muffins: old powder." },
+        { new SeriesDifference.Waits(0, "Fill", "Bake", [new(0, 0, 0), new(1, 2, 5)]), "Between “Fill” and “Bake” pass 0 min for Muffins; 2 to 5 min for Muffins: old powder." },
+    };
+
+    [Theory]
+    [MemberData(nameof(Unlike))]
+    public void What_is_not_alike_in_a_series_is_said_with_its_minutes_and_breads(SeriesDifference difference, string words) => Assert.Equal(words, SeriesDifferenceWords.Of(difference, Compared));
+
+    [Fact]
+    public void Every_difference_there_is_has_words() =>
+        Assert.Equal(typeof(SeriesDifference).GetNestedTypes().Order(ByName), Unlike.Select(row => row.Data.Item1.GetType()).Order(ByName));
+
+    private static Comparer<Type> ByName { get; } = Comparer<Type>.Create((one, other) => string.CompareOrdinal(one.Name, other.Name));
 }
