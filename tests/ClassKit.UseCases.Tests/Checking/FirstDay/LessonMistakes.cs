@@ -23,12 +23,7 @@ internal static class LessonMistakes
         new("a series after a step that the bread has not", folder => Series(folder, "**Milk scones: Held 20 min** (held 20 min after Kneading). What it loses."), Lesson, 79, "Milk scones has no step `Kneading`", "Weigh, Rub in, Mix"),
         new("a series in which nothing is other", folder => Series(folder, "**Milk scones: Powder** (Baking powder, double-acting 5 %). As it is."), Lesson, 79, "is what Milk scones has as written", "in what this bread differs"),
         new("a lesson shorter than what is set aside", folder => folder.Change(Lesson, "period: 120 min", "period: 30 min"), Lesson, 3, "take 35 min, and the lesson 30 min", "more time") { As = Weight.Doubtful },
-        new("a series for which the oven is too small", folder =>
-        {
-            folder.Change(TeachingFolder.Lesson, "## Vocabulary", "## Series\n\n- **Milk scones: Old powder** (Baking powder, double-acting at 50 % strength). What an old tin does.\n\n## Vocabulary");
-            folder.Change("class.md", "ovens: 2", "ovens: 1");
-            folder.Change("class.md", "oven places: 4", "oven places: 3");
-        }, TeachingFolder.Lesson, null, "Not all is alike in the bench plan that the series holds against each other. “Bake” begins at ", "count more oven places") { As = Weight.Doubtful },
+        new("a series for which the oven is too small", folder => Series(folder, "**Milk scones: Old powder** (Baking powder, double-acting at 50 % strength). What an old tin does.").Change("class.md", "ovens: 2", "ovens: 1").Change("class.md", "oven places: 4", "oven places: 3"), Lesson, null, "Not all is alike in the bench plan that the series holds against each other. “Bake” begins at ", "count more oven places") { As = Weight.Doubtful },
     ];
 
     private static TeachingFolder Series(TeachingFolder folder, string item) => folder.Change(Lesson, "## Questions", $"## Series\n\n- {item}\n\n## Questions");
