@@ -43,7 +43,7 @@ internal sealed class SeriesModel(CpModel model, BenchClass bench, PlanTimes tim
         if (baked.Length == 0)
             return LinearExpr.Constant(0);
         var beyond = model.NewIntVar(0, bench.Ovens.Count - 1, $"{name} ovens");
-        BoolVar[] used = [.. Enumerable.Range(0, bench.Ovens.Count).Select(oven => model.NewBoolVar($"{name} in oven {oven}"))];
+        BoolVar[] used = [.. Enumerable.Range(0, bench.Ovens.Count).Select(oven => model.NewBoolVar($"{name} {oven}"))];
         foreach (var load in baked)
         {
             foreach (var (mine, any) in ovens!.UsedBy(load).Zip(used))

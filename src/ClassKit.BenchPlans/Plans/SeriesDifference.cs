@@ -1,5 +1,3 @@
-using ClassKit.BenchPlans.Classes;
-
 namespace ClassKit.BenchPlans.Plans;
 
 /// <summary>Something that a plan does otherwise with members of a series, though the series does not ask for it.</summary>
