@@ -82,7 +82,7 @@ public sealed class ExerciseLayout
     public CellAddress ScratchFrom => new(Sheet, ScratchHeadingRow + 1, Columns.Label);
 
     /// <summary>The bottom right cell of the scratch area.</summary>
-    public CellAddress ScratchTo => new(Sheet, ScratchHeadingRow + ScratchRows, Columns.Note);
+    public CellAddress ScratchTo => new(Sheet, ScratchHeadingRow + ScratchRows, Columns.Last);
 
     private int LastNumeral { get; }
 

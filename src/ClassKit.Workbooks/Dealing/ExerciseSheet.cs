@@ -14,9 +14,10 @@ internal static class ExerciseSheet
 {
     private const double TagWidth = 6;
     private const double LabelWidth = 46;
-    private const double ValueWidth = 15;
-    private const double UnitWidth = 11;
-    private const double NoteWidth = 34;
+
+    /// <summary>The width of each column beside the words: one value, one unit, two of a note, and even columns to work in.</summary>
+    private const double EvenWidth = 15;
+    private const double NoteWidth = 2 * EvenWidth;
     private const double AnswerRowHeight = 33;
 
     /// <summary>Title, subtitle, ways, two empty rows and the heading of the givens, in points.</summary>
@@ -45,7 +46,7 @@ internal static class ExerciseSheet
         sheet.SheetView.ZoomScale = PageLook.Zoom(student.LargePrint);
         if (first.Answers.Count > 0) CellAt(sheet, first.Answers[0].Address).SetActive();
         if (layouts.Count == 1 && !student.LargePrint && HeightDownToGivens(all, first) <= MostFrozen) sheet.SheetView.FreezeRows(first.LastGivenRow);
-        var area = sheet.Range(first.TitleRow, columns.Tag, layouts[^1].ScratchTo.Row, columns.Note);
+        var area = sheet.Range(first.TitleRow, columns.Tag, layouts[^1].ScratchTo.Row, columns.Last);
         sheet.SetUpPage(area, student.LargePrint ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, dealt.Paper, student.Who.Shown, dealt.LessonTitle, DealText.Footer(dealt));
         sheet.ProtectFromSlips();
     }
@@ -54,9 +55,7 @@ internal static class ExerciseSheet
     {
         sheet.Column(columns.Tag).Width = TagWidth;
         sheet.Column(columns.Label).Width = LabelWidth;
-        sheet.Column(columns.Value).Width = ValueWidth;
-        sheet.Column(columns.Unit).Width = UnitWidth;
-        sheet.Column(columns.Note).Width = NoteWidth;
+        sheet.Columns(columns.Value, columns.Last).Width = EvenWidth;
     }
 
     /// <summary>What stands above the questions, the same for all who have the exercise, in points.</summary>
@@ -90,10 +89,10 @@ internal static class ExerciseSheet
         PlainText.From(ProblemText.Fill(layout.Exercise, student.GivensOf(layout.Exercise.Id)));
 
     /// <summary>How wide an option may be, in characters.</summary>
-    public const double OptionWidth = LabelWidth + ValueWidth + UnitWidth + NoteWidth;
+    public const double OptionWidth = LabelWidth + 2 * EvenWidth + NoteWidth;
 
     /// <summary>The height of the problem's row, in points.</summary>
-    public static double ProblemHeight(string text) => TextHeight.Of(text, TagWidth + LabelWidth + ValueWidth + UnitWidth + NoteWidth);
+    public static double ProblemHeight(string text) => TextHeight.Of(text, TagWidth + OptionWidth);
 
     private static void WriteGivens(IXLWorksheet sheet, DealtStudent student, ExerciseLayout layout)
     {
@@ -137,6 +136,7 @@ internal static class ExerciseSheet
             AnswerPrompt.Put(cell, place);
             if (NumberFormats.Of(place.Part) is { } format) cell.Style.NumberFormat.Format = format;
             WriteUnit(sheet, layout, row, AnswerNote.Unit(place.Part));
+            sheet.Range(row, layout.Columns.Note, row, layout.Columns.Last).Merge();
             sheet.Cell(row, layout.Columns.Note).SetText(note).Wrapped().AsQuiet();
             sheet.Row(row).Height = AnswerHeight(ask, note);
             sheet.Workbook.NameCell(place.DefinedName, place.Address);
@@ -178,7 +178,7 @@ internal static class ExerciseSheet
     private static void WriteUnit(IXLWorksheet sheet, ExerciseLayout layout, int row, string unit) =>
         sheet.Cell(row, layout.Columns.Unit).SetText(unit).Style.Alignment.Indent = 1;
 
-    private static IXLRange Row(IXLWorksheet sheet, ExerciseLayout layout, int row) => sheet.Range(row, layout.Columns.Tag, row, layout.Columns.Note);
+    private static IXLRange Row(IXLWorksheet sheet, ExerciseLayout layout, int row) => sheet.Range(row, layout.Columns.Tag, row, layout.Columns.Last);
 
     private static IXLCell CellAt(IXLWorksheet sheet, CellAddress address) => sheet.Cell(address.Row, address.Column);
 }

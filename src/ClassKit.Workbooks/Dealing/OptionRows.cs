@@ -21,7 +21,7 @@ internal static class OptionRows
         foreach (var (index, text) in Texts(layout, place, givens).Index())
         {
             var row = place.FirstRow + index;
-            var line = sheet.Range(row, layout.Columns.Label, row, layout.Columns.Note);
+            var line = sheet.Range(row, layout.Columns.Label, row, layout.Columns.Last);
             line.Merge();
             line.FirstCell().SetText(text).Wrapped();
             line.FirstCell().Style.Alignment.Indent = 1;

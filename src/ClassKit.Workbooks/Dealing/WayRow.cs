@@ -22,7 +22,7 @@ internal static class WayRow
         Link(sheet.Cell(row, layout.Columns.Value), back);
         if (place + 1 < all.Exercises.Count)
         {
-            var next = sheet.Cell(row, layout.Columns.Note);
+            var next = sheet.Cell(row, layout.Columns.Last);
             next.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
             Link(next, (Name(all.Exercises[place + 1]) + " ›", TopOf(all.Exercises[place + 1])));
         }

@@ -21,7 +21,7 @@ internal static class WordsRow
         var asked = $"{place.Part.Ask}\n{AnswerNote.Of(place.Part)}";
         sheet.Cell(row, layout.Columns.Tag).SetText(place.Tag).AsTag();
         sheet.Cell(row, layout.Columns.Label).SetText(asked).Wrapped();
-        var room = sheet.Range(row, layout.Columns.Value, row, layout.Columns.Note);
+        var room = sheet.Range(row, layout.Columns.Value, row, layout.Columns.Last);
         foreach (var cell in room.Cells()) cell.AsAnswer();
         room.Merge();
         room.Style.Border.OutsideBorder = XLBorderStyleValues.Medium;

@@ -35,7 +35,7 @@ public sealed class PracticeLayoutTests
         Assert.Equal(["i", "ii"], exercise.Givens.Select(given => given.Tag));
         Assert.Equal(["1a", "1b"], exercise.Answers.Select(answer => answer.Tag));
         Assert.Equal("B15", exercise.ScratchFrom.Cell);
-        Assert.Equal("E28", exercise.ScratchTo.Cell);
+        Assert.Equal("F28", exercise.ScratchTo.Cell);
     }
 
     [Fact]

@@ -205,6 +205,18 @@ public sealed class DealtWorkbookWriterTests : IDisposable
     }
 
     [Fact]
+    public void Beside_the_words_all_columns_to_work_in_are_equally_wide()
+    {
+        var exercise = PracticeLayout.For(SampleClass.Exercises).Exercises[0];
+        var sheet = _workbook.Worksheet(exercise.Sheet);
+
+        var widths = sheet.Columns(exercise.ScratchFrom.Column + 1, exercise.ScratchTo.Column).Select(column => column.Width).ToList();
+
+        Assert.Equal(4, widths.Count);
+        Assert.Single(widths.Distinct());
+    }
+
+    [Fact]
     public void A_percentage_is_stored_as_a_fraction_and_shown_times_a_hundred()
     {
         var hydration = _workbook.NamedRange("hydration_hydration").Ranges.First().FirstCell();
