@@ -50,6 +50,15 @@ public sealed class NearMissTests
         Assert.Equal(0, Judged("sum", answer, Class.Marking with { MisconceptionShare = 0.25m, NearMissShare = 0 }).Points);
     }
 
+    /// <summary>Divided by the water's temperature, worked out again: whoever is told that its cell was taken in would look for it in vain.</summary>
+    [Fact]
+    public void What_comes_to_the_same_by_another_way_is_not_said_to_use_a_cell_that_it_does_not() =>
+        Assert.IsType<AnswerFinding.NotRight>(Judged("ice_share", $"=({Key("ice_share")})/({Key("temperature")})").Findings[0]);
+
+    [Fact]
+    public void With_the_cell_itself_it_is_said() =>
+        Assert.Equal("temperature", Assert.IsType<KeyEdit.TakenIn>(Assert.Single(Miss(Judged("ice_share", $"=({Key("ice_share")})/temperature")).Edits)).Term);
+
     [Fact]
     public void A_class_judged_before_there_were_near_misses_is_judged_without() =>
         Assert.IsType<AnswerFinding.NotRight>(Judged("sum", $"=({Key("sum")})/2", recorded: new(2, [])).Findings[0]);

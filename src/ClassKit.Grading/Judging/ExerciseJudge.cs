@@ -278,9 +278,10 @@ internal sealed class ExerciseJudge
     private Slip? NearMissIn(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {
         if (_neighbours is null) return null;
-        if (answer.IsFormula) return new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part)).Find(answer, reading);
+        var finder = new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part));
+        if (answer.IsFormula) return _neighbours.OnAll && finder.InNames(answer) is { } formula && reading.IsPlain ? finder.Find(formula) : finder.Find(answer, reading);
         return IsTelling(answer, reading) && !IsFilledIn(answer.Part, reading.Written(reading.Dealt))
-            ? new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part)).Find(answer.Part, reading.Dealt, earlier.AreTelling)
+            ? finder.Find(answer.Part, reading.Dealt, earlier.AreTelling)
             : null;
     }
 

@@ -4,6 +4,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.Judging.Slips;
 using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.NearMisses;
@@ -34,6 +35,21 @@ internal sealed class NearMissFinder
         return onRight.Varies && Numbers(onRight) is { } right && reading.Of(answer.At(new(_table.Two.Input)), answer.Part) is { } there
             && NearMissSearch.TwoEdits(_table, there, Names(answer.OnRight), right) is { } two ? Of(two, isShown: true) : null;
     }
+
+    /// <summary>What a formula over the exercise's names has otherwise, by what it does on everything drawn for the class: the same for everybody who wrote it.</summary>
+    public Slip? Find(CellFormula formula)
+    {
+        List<IReadOnlyDictionary<string, CellValue>> tried = [KeyValues.Names(_trials[0].Right.Givens, _trials[0].Right.Answers), .. _table.Inputs];
+        var given = tried.Select(names => new NamedValues(names, SearchBudget.OneFormula).Number(formula.Root)).ToList();
+        if (given.Contains(null)) return null;
+        List<double> values = [.. given.Select(value => value!.Value)];
+        var found = NearMissSearch.OneEdit(_table, tried, values) ?? NearMissSearch.TwoEdits(_table, values[1], tried, values);
+        return found is not null && Uses(formula, found) ? Of(found, isShown: true) : null;
+    }
+
+    /// <summary>False where it would be said that something was taken in which the formula does not have: it comes to the same by another way, and the student would look for it in vain.</summary>
+    private static bool Uses(CellFormula formula, Neighbour found) =>
+        found.Family != EditFamily.TakenIn || found.Say() is not [KeyEdit.TakenIn { Term: var term }] || CellFormula.Of("=" + term).Names.All(name => formula.Names.Contains(name, StringComparer.OrdinalIgnoreCase));
 
     /// <summary>What a typed number comes of, if it can only come of one thing.</summary>
     /// <param name="part">The part.</param>

@@ -3,6 +3,7 @@ using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Variants;
+using ClassKit.Grading.NearMisses.Families;
 using ClassKit.Grading.NearMisses.Places;
 
 namespace ClassKit.Grading.NearMisses;
@@ -22,7 +23,8 @@ internal sealed class NeighbourTable
     /// <param name="part">One of its parts that asks for a number.</param>
     /// <param name="inputs">What tells behaviours apart: inputs of the exercise, of which there is at least one.</param>
     /// <param name="keepsHidden">True to keep those that stay within the part's tolerance throughout, of which no answer can be judged wrong.</param>
-    public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, bool keepsHidden = false)
+    /// <param name="powers">True for those about powers too, which were looked for later than all others.</param>
+    public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, bool keepsHidden = false, bool powers = true)
     {
         _part = part;
         _inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
@@ -30,12 +32,15 @@ internal sealed class NeighbourTable
         var behaviours = new BehaviourSet(inputs);
         behaviours.Leave([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
         foreach (var misconception in part.Misconceptions) behaviours.Leave([.. _inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
-        One = [.. behaviours.Distinct(Neighbours.Of(part.Key.Shape, sheet).Take(Most), _inputs)];
+        One = [.. behaviours.Distinct([.. Neighbours.Of(part.Key.Shape, sheet).Take(Most), .. powers ? PowerEdits.Of(part.Key.Shape) : []], _inputs)];
         _two = new(() => new(One, sheet, inputs[0], _inputs[0]));
     }
 
     /// <summary>Those that are one edit away and no listed misconception, the likelier first.</summary>
     public IReadOnlyList<Neighbour> One { get; }
+
+    /// <summary>What names stand for on each of the inputs that tell behaviours apart, with right answers.</summary>
+    public IReadOnlyList<IReadOnlyDictionary<string, CellValue>> Inputs => _inputs;
 
     /// <summary>Those that are two edits away; made when first needed.</summary>
     public SecondEdits Two => _two.Value;

@@ -24,13 +24,24 @@ internal static class EditWords
         KeyEdit.OtherUnit { From: "%" } => $"{sheet.Term(edit.Right)} was changed by a factor of 100: a cell that shows percent holds the fraction already",
         KeyEdit.OtherUnit(_, _, var from, var to) => $"{sheet.Term(edit.Right)} was turned from {from} into {to}, which this formula does not need",
         KeyEdit.OtherConstant => $"{edit.Written} was taken for {edit.Right}",
-        KeyEdit.OtherSign => "the sign is the other one",
+        KeyEdit.OtherSign => "the result has the opposite sign",
         KeyEdit.OtherRounding => edit.Right.StartsWith("ROUND", StringComparison.Ordinal) ? "the result was not rounded as the method rounds it" : "something was rounded on the way",
         _ => throw new UnreachableException($"No words for {edit}."),
     };
 
     /// <summary>True if the words name all that differs, so that the two formulas add nothing.</summary>
     public static bool SaysAll(KeyEdit edit) => edit is KeyEdit.OtherCell or KeyEdit.OtherConstant;
+
+    /// <summary>The names that the words have with what stands beside their cells.</summary>
+    public static IReadOnlyList<string> Named(KeyEdit edit) => edit switch
+    {
+        KeyEdit.OtherCell => [edit.Written, edit.Right],
+        KeyEdit.LeftOut(_, _, var term, _) => [term],
+        KeyEdit.CountedTwice(_, _, var term) => [term],
+        KeyEdit.TakenIn(_, _, var term, _) => [term],
+        KeyEdit.OtherUnit => [edit.Right],
+        _ => [],
+    };
 
     private static string LeftOut(string term, BinaryOperator operation) => operation switch
     {

@@ -15,7 +15,7 @@ public static class NearMissWords
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(part);
         var sheet = new SheetTerms(exercise, miss.Cells);
-        return $"{(miss.IsShown ? "It" : "Going by the number alone, it")} looks as if {Observation(miss, part, sheet)}.{Place(miss.Edits[0], exercise, sheet)}";
+        return $"{(miss.IsShown ? "It" : "Going by the number alone, it")} looks as if {Observation(miss, part, sheet)}.{Place(miss.Edits[0], exercise, part, sheet)}";
     }
 
     /// <summary>The observation alone, for a group of answers: no cells, what their sheets call them.</summary>
@@ -28,19 +28,20 @@ public static class NearMissWords
 
     private static string Observation(AnswerFinding.NearMiss miss, Part part, SheetTerms sheet)
     {
-        if (miss.Edits is [var one]) return EditWords.SaysAll(one) ? EditWords.What(one, sheet) : $"{EditWords.What(one, sheet)}: {Instead(one.Written, one.Right, sheet)}";
+        if (miss.Edits is [var one]) return EditWords.SaysAll(one) ? EditWords.What(one, sheet) : $"{EditWords.What(one, sheet)}: {Instead(miss.Edits, one.Written, one.Right, sheet)}";
         var what = string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet)));
-        return $"two things happened: {what}. Together that is {Instead(miss.Formula[1..], part.Key.ToString()[1..], sheet)}";
+        return $"two things happened: {what}. Together that is {Instead(miss.Edits, miss.Formula[1..], part.Key.ToString()[1..], sheet)}";
     }
 
-    private static string Instead(string written, string right, SheetTerms sheet) => $"{sheet.Cells(written)} where {sheet.Cells(right)} belongs{sheet.Legend(right, written)}";
+    private static string Instead(IReadOnlyList<KeyEdit> edits, string written, string right, SheetTerms sheet) =>
+        $"{sheet.Cells(written)} where {sheet.Cells(right)} belongs{sheet.Legend([.. edits.SelectMany(EditWords.Named)], right, written)}";
 
     /// <summary>The line of the worked solution in which the edited place stands: its step, or the quantity that it is about.</summary>
-    private static string Place(KeyEdit edit, Exercise exercise, SheetTerms sheet)
+    private static string Place(KeyEdit edit, Exercise exercise, Part part, SheetTerms sheet)
     {
         if (exercise.Steps.LastOrDefault(step => CellFormula.OfTree(step.Key.Shape).ToString().Contains(edit.Right, StringComparison.OrdinalIgnoreCase)) is { } step)
             return $" In the worked solution, see “{step.What}”.";
-        var name = CellFormula.Of("=" + edit.Right).Names.Select(sheet.InSolution).LastOrDefault(name => name is not null);
-        return name is null ? " Hold it against the worked solution." : $" In the worked solution, look for “{name}”.";
+        var name = edit.Right == part.Key.ToString()[1..] ? null : CellFormula.Of("=" + edit.Right).Names.Select(sheet.InSolution).LastOrDefault(name => name is not null);
+        return name is null ? " Hold it against this part's worked solution." : $" In the worked solution, look for “{name}”.";
     }
 }

@@ -15,12 +15,12 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     /// <summary>One cell or a longer term; a cell with what it holds.</summary>
     public string Term(string expression) => Label(expression) is not { } label ? Cells(expression) : Cell(expression) is { } cell ? $"{cell} ({label})" : $"“{InSolution(expression)}”";
 
-    /// <summary>What the cells in some expressions hold, in brackets and with a space before it; nothing for none.</summary>
-    public string Legend(params IEnumerable<string> expressions)
+    /// <summary>What the cells in some expressions hold, in brackets and with a space before it; nothing for none, and nothing of names that were told already.</summary>
+    public string Legend(IReadOnlyList<string> told, params IEnumerable<string> expressions)
     {
-        var told = expressions.SelectMany(expression => CellFormula.Of("=" + expression).Names).Distinct(StringComparer.OrdinalIgnoreCase)
-            .Where(name => Cell(name) is not null && Label(name) is not null).Select(name => $"{Cell(name)}: {Label(name)}").ToList();
-        return told.Count == 0 ? "" : $" ({string.Join("; ", told)})";
+        var lines = expressions.SelectMany(expression => CellFormula.Of("=" + expression).Names).Distinct(StringComparer.OrdinalIgnoreCase)
+            .Where(name => Cell(name) is not null && Label(name) is not null && !told.Contains(name, StringComparer.OrdinalIgnoreCase)).Select(name => $"{Cell(name)}: {Label(name)}").ToList();
+        return lines.Count == 0 ? "" : $" ({string.Join("; ", lines)})";
     }
 
     /// <summary>What a name is called on the sheet, to stand within a sentence; null for none of its names.</summary>

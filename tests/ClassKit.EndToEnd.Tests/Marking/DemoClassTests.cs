@@ -7,6 +7,7 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
 using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Rehearsing;
 
 namespace ClassKit.EndToEnd.Tests.Marking;
 
@@ -68,6 +69,25 @@ public sealed class DemoClassTests(TourRun tour)
         Assert.True(readable.Count(student => student.Through != OtherProgram.None) * 3 >= readable.Count);
     }
 
+    [Fact]
+    public void Who_went_wrong_alike_is_told_alike()
+    {
+        var alike = DemoClass.Students.Where(student => student.Answers.TryGetValue("oven_dial.oven_c", out var way) && way == (AnswerWay.UnlistedTurn, 0)).ToList();
+        Assert.Equal(5, alike.Count);
+        var told = alike.Select(student => Answer(student.Id, "oven_dial", "oven_c").GetProperty("findings")[0]).ToList();
+        Assert.All(told, finding => Assert.Equal("near-miss", finding.GetProperty("kind").GetString()));
+        Assert.Single(told.Select(finding => finding.GetProperty("edits").GetRawText()).Distinct());
+    }
+
+    [Fact]
+    public void Groups_that_were_made_are_found_with_words_where_there_are_any()
+    {
+        var proposed = File.ReadAllText(Path.Combine(tour.Folder, "graded", "proposed-misconceptions.md"));
+        Assert.Equal(["## hydration: all_water", "## oven_dial: oven_c", "## yeast: extra_water"], proposed.Split('\n').Where(line => line.StartsWith("## ", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
+        Assert.Contains("Met by 5 of", proposed, StringComparison.Ordinal);
+        Assert.Equal("not-right", Answer("yael-oconnor", "hydration", "all_water").GetProperty("findings")[0].GetProperty("kind").GetString());
+    }
+
     [Theory]
     [InlineData("goran-petrovic", FlagCodes.NameDiffers)]
     [InlineData("hana-sato", FlagCodes.NameDiffers)]
@@ -78,6 +98,9 @@ public sealed class DemoClassTests(TourRun tour)
     {
         Assert.Contains(Student(id).GetProperty("flags").EnumerateArray(), flag => flag.GetProperty("code").GetString() == code);
     }
+
+    private JsonElement Answer(string student, string exercise, string part) =>
+        Student(student).GetProperty("answers").EnumerateArray().Single(answer => answer.GetProperty("exercise").GetString() == exercise && answer.GetProperty("part").GetString() == part);
 
     private JsonElement Student(string id) => tour.Grades.GetProperty("students").EnumerateArray().Single(student => student.GetProperty("id").GetString() == id);
 }

@@ -10,6 +10,9 @@ namespace ClassKit.Grading.Judging.Trials;
 /// <param name="Dealt">What it is on the dealt inputs.</param>
 internal sealed record Reading(int Way, bool IsScaled, double Dealt)
 {
+    /// <summary>True if the cell is taken for what it holds.</summary>
+    public bool IsPlain => Way == 0 && !IsScaled;
+
     /// <summary>Every way to read a cell's value, the plain one first; none if it is no number.</summary>
     public static IReadOnlyList<Reading> Of(Part part, CellValue value)
     {
