@@ -383,6 +383,11 @@ public abstract record Note
     /// <param name="Backups">Copies that still hold the student.</param>
     public sealed record ErasedStudent(string Student, int Removed, int Kept, int Mentions, IReadOnlyList<string> Backups) : Note;
 
+    /// <summary>Files beside the record that still name a student who was erased, or would be.</summary>
+    /// <param name="Alone">Those with the student's id in their name.</param>
+    /// <param name="Others">Those that name the student in what they hold.</param>
+    public sealed record StillNamed(IReadOnlyList<string> Alone, IReadOnlyList<string> Others) : Note;
+
     /// <summary>The record is kept elsewhere now.</summary>
     /// <param name="File">Where.</param>
     public sealed record RecordMoved(string File) : Note;

@@ -22,8 +22,9 @@ internal static class EraseCommand
             Produced Make(Run run)
             {
                 var author = RecordOptions.Author(parsed, by, why);
-                return Produced.Within(RecordPlace.Open(parsed.GetRequiredValue(path), author.Now, mayBegin: false), record =>
-                    Produced.Of(EraseStudent.Run(new(record, author, parsed.GetRequiredValue(student), parsed.GetValue(write)), run), EraseStudent.Write));
+                return Produced.Within(RecordPlace.Open(parsed.GetRequiredValue(path), author.Now, mayBegin: false), record => Produced.Of(
+                    EraseStudent.Run(new(record, author, parsed.GetRequiredValue(student), parsed.GetValue(write)), run),
+                    done => EraseStudent.Write(done, Path.GetDirectoryName(Path.GetFullPath(record.Path)) is { } folder ? FilesNaming.In(folder, done.Erased.Student).Below(folder) : null)));
             }
         });
         return command;

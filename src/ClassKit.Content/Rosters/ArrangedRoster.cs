@@ -13,6 +13,9 @@ public static class ArrangedRoster
     /// <summary>True if a cell of <c>large print</c> says yes.</summary>
     public static bool IsYes(string cell) => ArrangementCells.IsYes(cell);
 
+    /// <summary>True if a cell says something of one work alone, so that no tick can stand for it.</summary>
+    public static bool NamesWork(string cell) => CellPieces.NamesWork(cell);
+
     /// <summary>What stands in a column for a student; empty where nothing does. Null for a list that cannot be changed so: a workbook, tables of OneRoster, other letters than UTF-8.</summary>
     /// <param name="text">The list, with line feeds alone and without a mark.</param>
     /// <param name="students">Its students, as <see cref="RosterReader"/> reads them.</param>

@@ -14,12 +14,21 @@ internal static class ArrangementCells
 
     private static readonly string[] No = ["", "no", "n", "0", "false", "-"];
 
-    public static Arrangement Of(RosterHead head, CsvRecord line, ProblemList problems) =>
-        new(LargePrint(head.Field(line, RosterField.LargePrint), line.Line, problems), ExtraTime(head.Field(line, RosterField.ExtraTime), line.Line, problems), Due(head.Field(line, RosterField.Due), line.Line, problems))
+    public static Arrangement Of(RosterHead head, CsvRecord line, ProblemList problems)
+    {
+        var (large, extra, due) = (CellPieces.Of(head.Field(line, RosterField.LargePrint)), CellPieces.Of(head.Field(line, RosterField.ExtraTime)), CellPieces.Of(head.Field(line, RosterField.Due)));
+        return new(LargePrint(large.Always, line.Line, problems), ExtraTime(extra.Always, line.Line, problems), Due(due.Always, line.Line, problems))
         {
+            OnlyFor =
+            [
+                .. large.OnlyFor.Select(one => new WorkArrangement(one.Work, LargePrint(one.Value, line.Line, problems), null, null)),
+                .. extra.OnlyFor.Select(one => new WorkArrangement(one.Work, null, ExtraTime(one.Value, line.Line, problems), null)),
+                .. due.OnlyFor.Select(one => new WorkArrangement(one.Work, null, null, Due(one.Value, line.Line, problems))),
+            ],
             LeavesOut = LeavesOut(head.Field(line, RosterField.LeavesOut), line.Line, problems),
             ExcusedFrom = [.. head.Field(line, RosterField.ExcusedFrom).Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Distinct(StringComparer.Ordinal)],
         };
+    }
 
     /// <summary>True if a cell says yes.</summary>
     public static bool IsYes(string cell) => Yes.Contains(cell, StringComparer.OrdinalIgnoreCase);
@@ -36,7 +45,7 @@ internal static class ArrangementCells
     {
         if (IsYes(cell)) return true;
         if (!No.Contains(cell, StringComparer.OrdinalIgnoreCase))
-            problems.Add(line, $"Under `large print` stands `{cell}`", "Write `yes`, or leave it empty.");
+            problems.Add(line, $"Under `large print` stands `{cell}`", "Write `yes`, or leave it empty; `yes for NAME` for one lesson alone.");
         return false;
     }
 
@@ -48,7 +57,7 @@ internal static class ArrangementCells
         if (decimal.TryParse(cell.TrimEnd('%', ' ').Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             && (isPercent || number > Arrangement.MostExtraTime ? AnswerUnit.Held(AnswerUnit.Percent, number) : number) is > 0 and <= Arrangement.MostExtraTime and var share)
             return share;
-        problems.Add(line, $"Under `extra time` stands `{cell}`", "Write how much more time the student has than the others, as a share of theirs: `25 %`.");
+        problems.Add(line, $"Under `extra time` stands `{cell}`", "Write how much more time the student has than the others, as a share of theirs: `25 %`; `50 % for NAME` for one lesson alone.");
         return 0;
     }
 
@@ -57,7 +66,7 @@ internal static class ArrangementCells
         if (cell.Length == 0) return null;
         // Spreadsheets show a moment with a blank where the standard has a T.
         if (DueWish.Parse(cell.Replace(' ', 'T')) is { IsAnyTime: false } wish) return wish;
-        problems.Add(line, $"Under `due` stands `{cell}`", "Write when this student's work is due, on the class's clocks: `2026-11-20 17:00`; nothing for when the class's is.");
+        problems.Add(line, $"Under `due` stands `{cell}`", "Write when this student's work is due, on the class's clocks: `2026-11-20 17:00`; nothing for when the class's is; `2026-11-20 17:00 for NAME` for one lesson alone.");
         return null;
     }
 }

@@ -47,7 +47,7 @@ internal static class ArrangedScreen
     {
         if (visit.Sent(ArrangedPage.Field(student, "there")) is null) return before;
         var typed = new string([.. visit.Typed(ArrangedPage.Field(student, column)).Where(letter => !char.IsControl(letter))]);
-        return ArrangedPage.IsBox(column) && ArrangedPage.IsTicked(before) == typed.Length > 0 ? before : typed;
+        return ArrangedPage.IsBox(column, before) && ArrangedPage.IsTicked(before) == typed.Length > 0 ? before : typed;
     }
 
     private static Task Show(Visit visit, ClassEntry known, OwnText text, IReadOnlyList<Student> students, Func<Student, string, string> cells, IReadOnlyList<Diagnostic> problems)

@@ -59,7 +59,7 @@ internal static class PeopleScreen
     {
         var (folder, author, page) = (visit.Folder.Root, visit.Author(visit.Typed("why")), $"people/{person.Class.Key}/{person.Who.Id}");
         return new(isMeant ? $"Erase {person.Who.Shown} from the record" : $"See what erasing {person.Who.Shown} comes to", page + "/erase", isMeant ? "What of yours still names them" : "Erase, or not",
-            run => OnRecord(folder, author.Now, record => Produced.Of(EraseStudent.Run(new(record, author, person.Who.Id, isMeant), run), EraseStudent.Write)) is var made && isMeant ? JobEnd.Of(made) : JobEnd.Would(made, "Nothing was erased yet. This is what it would come to:"));
+            run => OnRecord(folder, author.Now, record => Produced.Of(EraseStudent.Run(new(record, author, person.Who.Id, isMeant), run), done => EraseStudent.Write(done))) is var made && isMeant ? JobEnd.Of(made) : JobEnd.Would(made, "Nothing was erased yet. This is what it would come to:"));
     }
 
     private static Produced OnRecord(string folder, DateTimeOffset now, Func<TeachingRecord, Produced> work) => Produced.Within(RecordPlace.Open(folder, now, mayBegin: false), work);

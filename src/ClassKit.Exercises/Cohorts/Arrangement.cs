@@ -17,8 +17,24 @@ public sealed record Arrangement(bool LargePrint, decimal ExtraTime, DueWish? Du
     /// <summary>What this student need not do: ids of lessons, or titles of works of a term.</summary>
     public IReadOnlyList<string> ExcusedFrom { get; init; } = [];
 
+    /// <summary>What holds for one work alone, a line a work.</summary>
+    public IReadOnlyList<WorkArrangement> OnlyFor { get; init; } = [];
+
+    /// <summary>What holds for a work, by any of its names: what was arranged for it alone stands over the rest.</summary>
+    public Arrangement In(params IReadOnlyList<string> names)
+    {
+        var own = OnlyFor.Where(one => names.Contains(one.Work, StringComparer.Ordinal)).ToList();
+        return this with
+        {
+            LargePrint = own.LastOrDefault(one => one.LargePrint is not null)?.LargePrint ?? LargePrint,
+            ExtraTime = own.LastOrDefault(one => one.ExtraTime is not null)?.ExtraTime ?? ExtraTime,
+            Due = own.LastOrDefault(one => one.Due is not null)?.Due ?? Due,
+            OnlyFor = [],
+        };
+    }
+
     /// <summary>True if everything is as everybody has it.</summary>
-    public bool IsNone => !LargePrint && ExtraTime == 0 && Due is null && LeavesOut.Count == 0 && ExcusedFrom.Count == 0;
+    public bool IsNone => !LargePrint && ExtraTime == 0 && Due is null && LeavesOut.Count == 0 && ExcusedFrom.Count == 0 && OnlyFor.Count == 0;
 
     /// <summary>As everybody.</summary>
     public static Arrangement None { get; } = new(false, 0, null);

@@ -15,7 +15,7 @@ internal static class Sitting
         if (request.Replaces is { } replaced && Fault(request, replaced) is { } fault) return new(null, [fault]);
         List<Student> sit = [.. roster.Students.Except(Excused(request))];
         return sit.Count > 0
-            ? new(roster with { Students = sit }, [])
+            ? new(roster with { Students = sit, Arrangements = roster.Arrangements.ToDictionary(one => one.Key, one => one.Value.In(request.Set.Id, request.Set.Title)) }, [])
             : new(null, [new(request.Set.Source, null, "Everybody on the roster is excused from it", "Take it out of the column `excused from` of those who are to do it.")]);
     }
 

@@ -36,10 +36,12 @@ public static class EraseStudent
     }
 
     /// <summary>What the instructor is told.</summary>
-    public static Produced Write(ErasedStudent done)
+    /// <param name="done">What was erased.</param>
+    /// <param name="named">The files that still name the student, below the teaching folder; null where they are shown in another place.</param>
+    public static Produced Write(ErasedStudent done, FilesNaming? named = null)
     {
         ArgumentNullException.ThrowIfNull(done);
         var erased = done.Erased;
-        return new([], [new Note.ErasedStudent(erased.Student.Id, erased.Removed, erased.Kept, erased.Mentions, [.. done.Backups.Select(path => Path.GetFileName(path))])], []);
+        return new([], [new Note.ErasedStudent(erased.Student.Id, erased.Removed, erased.Kept, erased.Mentions, [.. done.Backups.Select(path => Path.GetFileName(path))]), .. named is { Alone.Count: 0, Others.Count: 0 } or null ? (IEnumerable<Note>)[] : [new Note.StillNamed(named.Alone, named.Others)]], []);
     }
 }

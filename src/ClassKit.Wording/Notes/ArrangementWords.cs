@@ -15,7 +15,7 @@ public static class ArrangementWords
     public static string Of(Arrangement arranged)
     {
         ArgumentNullException.ThrowIfNull(arranged);
-        return string.Join(", ", Pieces(arranged, arranged.Due is null ? null : "on a day of their own"));
+        return string.Join(", ", Pieces(arranged, _ => "on a day of their own"));
     }
 
     /// <summary>The same, a clause each, with the moment on the class's clocks.</summary>
@@ -24,11 +24,11 @@ public static class ArrangementWords
     public static IEnumerable<string> Each(Arrangement arranged, ClassTimeZone? zone)
     {
         ArgumentNullException.ThrowIfNull(arranged);
-        return Pieces(arranged, arranged.Due?.In(zone)?.Words);
+        return Pieces(arranged, due => due.In(zone)?.Words);
     }
 
-    private static IEnumerable<string> Pieces(Arrangement arranged, string? due) =>
-        [.. Pieces(arranged.LargePrint, arranged.ExtraTime, due), .. arranged.LeavesOut.Select(Without), .. arranged.ExcusedFrom.Select(work => $"excused from {work}")];
+    private static IEnumerable<string> Pieces(Arrangement arranged, Func<DueWish, string?> due) =>
+        [.. Pieces(arranged.LargePrint, arranged.ExtraTime, arranged.Due is { } when ? due(when) : null), .. arranged.OnlyFor.Select(one => Alone(one, due)), .. arranged.LeavesOut.Select(Without), .. arranged.ExcusedFrom.Select(work => $"excused from {work}")];
 
     private static IEnumerable<string> Pieces(bool largePrint, decimal extraTime, string? due)
     {
@@ -36,6 +36,14 @@ public static class ArrangementWords
         if (extraTime > 0) yield return $"{Percent.Of(extraTime)} more time";
         if (due is not null) yield return $"due {due}";
     }
+
+    private static string Alone(WorkArrangement one, Func<DueWish, string?> due) => one switch
+    {
+        { LargePrint: { } large } => $"{(large ? "large print" : "no large print")} for {one.Work}",
+        { ExtraTime: { } extra } => $"{(extra > 0 ? $"{Percent.Of(extra)} more time" : "no more time")} for {one.Work}",
+        { Due: { } moment } => $"due {due(moment)} for {one.Work}",
+        _ => one.Work,
+    };
 
     private static string Without(string exercise) => $"without {exercise}";
 }

@@ -44,6 +44,29 @@ public sealed class ArrangementCellsTests : IDisposable
     }
 
     [Theory]
+    [InlineData("yes for steam", "25 %; 50 % for steam", "2026-11-20 17:00 for steam", "steam", true, 0.5, true)]
+    [InlineData("yes for steam", "25 %; 50 % for steam", "2026-11-20 17:00 for steam", "yeast", false, 0.25, false)]
+    [InlineData("yes; no for Rolls for Saturday", "25 %; no for Rolls for Saturday", "", "Rolls for Saturday", false, 0, false)]
+    [InlineData("yes; no for Rolls for Saturday", "25 %; no for Rolls for Saturday", "", "Rolls", true, 0.25, false)]
+    public void What_holds_for_one_work_alone_names_it(string large, string extra, string due, string work, bool isLarge, double share, bool isDue)
+    {
+        var reading = RosterReader.Read(_folder.Write("class.csv", $"id,name,Large print,Extra time,Due\nana,Ana Lima,{large},{extra},{due}\n"));
+
+        Assert.Empty(reading.Problems);
+        var there = reading.Model!.ArrangementOf("ana").In(work);
+        Assert.Equal((isLarge, (decimal)share, isDue), (there.LargePrint, there.ExtraTime, there.Due is not null));
+    }
+
+    [Theory]
+    [InlineData("", "25 %; 50 %", "")]
+    [InlineData("", "a bit for steam", "")]
+    [InlineData("", "25 %; 30 %; 50 % for steam", "")]
+    [InlineData("", "", "soon for steam")]
+    [InlineData("perhaps for steam", "", "")]
+    public void What_is_said_twice_or_not_understood_of_one_work_is_refused(string large, string extra, string due) =>
+        Assert.Single(RosterReader.Read(_folder.Write("class.csv", $"id,name,Large print,Extra time,Due\nana,Ana Lima,{large},{extra},{due}\n")).Problems);
+
+    [Theory]
     [InlineData("three_trays", "", "three_trays", "")]
     [InlineData("three_trays; dose", "muffins; Bench day one", "three_trays|dose", "muffins|Bench day one")]
     [InlineData("\"three_trays, dose dose\"", " muffins ", "three_trays|dose", "muffins")]

@@ -37,6 +37,22 @@ public sealed class ChoosingTests : IDisposable
         Assert.True(File.Exists(Path.Combine(Out, "workbooks", "ada.xlsx")));
     }
 
+    /// <summary>Ben was there; Ada sits again, with other numbers.</summary>
+    [Fact]
+    public void A_resit_is_dealt_to_those_who_are_named()
+    {
+        Deal(Checkout.Demo.Lesson, "--exercise", "steam").Done();
+        var first = DealtJson.Read("dealt.json", File.ReadAllText(Path.Combine(Out, DealtJson.FileName))).Model!;
+        var run = ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--exercise", "steam", "--roster", _folder.Of("roster.csv"), "--out", _folder.Of("again"), "--resit-of", Out, "--only", "ada").Done();
+        var again = DealtJson.Read("dealt.json", File.ReadAllText(Path.Combine(_folder.Of("again"), DealtJson.FileName))).Model!;
+
+        Assert.Equal(["ada"], again.Students.Select(student => student.Who.Id));
+        Assert.Equal(first.Identity!.Digest, again.Replaces!.Digest);
+        Assert.NotEqual(first.Students[0].GivensOf("steam"), again.Students[0].GivensOf("steam"));
+        Assert.Contains($"A resit of deal {first.Identity.Code}", run.Output, StringComparison.Ordinal);
+        Assert.Contains("`nobody`", ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", _folder.Of("roster.csv"), "--out", _folder.Of("third"), "--only", "nobody").Problems, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(1, "There is no exercise called `later_bakee`. Did you mean `later_bake`?", "--exercise", "later_bakee")]
     [InlineData(2, "--level takes guided, standard or open, not hard", "--level", "hard")]

@@ -64,6 +64,19 @@ public sealed class ArrangementTests
         Assert.Contains("Due Friday 20 November 2026, 17:00.", Text(deal, "sheets/ben-okoye.html"), StringComparison.Ordinal);
     }
 
+    /// <summary>By the lesson's folder or by its title; what is arranged for another work changes nothing here.</summary>
+    [Fact]
+    public void What_is_arranged_for_one_work_alone_holds_in_that_work()
+    {
+        var due = DueWish.Parse("2026-11-27T12:00");
+        var here = Deal(Arrangement.None with { OnlyFor = [new(Set.Id, true, null, null), new(Set.Title, null, 0.25m, null), new(Set.Id, null, null, due)] });
+        var elsewhere = Deal(Arrangement.None with { OnlyFor = [new("elsewhere", true, 0.5m, due)] });
+
+        Assert.Equal(Deal(Adas).Dealt.Students.Select(Arranged), here.Dealt.Students.Select(Arranged));
+        Assert.Equal(Text(Deal(Adas), "sheets/ada-berg.html"), Text(here, "sheets/ada-berg.html"));
+        Assert.Equal(Deal(null).Dealt.Students.Select(Arranged), elsewhere.Dealt.Students.Select(Arranged));
+    }
+
     [Fact]
     public void Large_print_is_printed_from_its_own_file_and_the_class_file_says_so()
     {

@@ -1,5 +1,6 @@
 using System.Text;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Notes;
 using ClassKit.Records.Storage;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Recording;
@@ -88,6 +89,24 @@ public sealed class WholeRecordTests : IDisposable
         Assert.All(
             Directory.GetFiles(_folder.Of("one")).Select(File.ReadAllBytes),
             bytes => Assert.All(names, name => Assert.True(bytes.AsSpan().IndexOf(Encoding.UTF8.GetBytes(name)) < 0)));
+    }
+
+    [Fact]
+    public void Files_that_still_name_whoever_is_erased_are_told_with_their_places()
+    {
+        var folder = Directory.CreateDirectory(_folder.Of("teaching/returned")).Parent!.FullName;
+        File.WriteAllText(Path.Combine(folder, "roster.csv"), "id,name\nada-berg,Ada Berg\n");
+        File.WriteAllText(Path.Combine(folder, "notes.md"), "Nobody.\n");
+        File.WriteAllText(Path.Combine(folder, "returned", "Ada-Berg.xlsx"), "");
+        using var record = Filled("one");
+        var done = EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true), Run.Unwatched).Model!;
+
+        var named = FilesNaming.In(folder, done.Erased.Student).Below(folder);
+
+        Assert.Equal(["returned/Ada-Berg.xlsx"], named.Alone);
+        Assert.Equal(["roster.csv"], named.Others);
+        Assert.Equal(named.Others, Assert.Single(EraseStudent.Write(done, named).Notes.OfType<Note.StillNamed>()).Others);
+        Assert.Empty(EraseStudent.Write(done, new([], [])).Notes.OfType<Note.StillNamed>());
     }
 
     [Fact]

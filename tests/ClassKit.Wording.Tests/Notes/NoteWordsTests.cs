@@ -15,6 +15,7 @@ public class NoteWordsTests
 
     public static TheoryData<Note, string> Said => new()
     {
+        { new Note.StillNamed(["returned/ada-berg.xlsx"], ["roster.csv", "graded/grades.csv"]), "1 file beside the record bears the student's id in its name: delete returned/ada-berg.xlsx. 2 files beside the record name the student: take the line out of lists and tables of yours; what was made of the whole class goes with its folder: roster.csv, graded/grades.csv." },
         { new Note.SameDeal("K7M-4RX9"), "The same deal as before, K7M-4RX9." },
         { new Note.AddedToDeal("K7M-4RX9", [Every.Ada]), "Added to deal K7M-4RX9: Ada Berg. The numbers and files of all others are as they were." },
         { new Note.Dealt(1, 2, 5, "dealt.json"), "1 workbook of 2 exercises, seed 5. Hand out only what is in workbooks, or in sheets for work on paper; keep dealt.json and the key to yourself." },
