@@ -26,7 +26,7 @@ internal static class SetForm
         var levels = visit.All("level").Where(text => !char.IsAsciiDigit(text.FirstOrDefault('0'))).Select(text => Enum.TryParse<ExerciseLevel>(text, out var level) ? level : (ExerciseLevel?)null).OfType<ExerciseLevel>().ToList();
         var set = new SetWish(visit.All("exercise"), visit.All("skill"), levels, Amount("minutes", "minutes"), Amount("points", "points"));
         if (!ulong.TryParse(visit.Typed("seed"), NumberStyles.None, CultureInfo.InvariantCulture, out var seed))
-            wrong.Add(new("seed", null, $"The number for the draw is `{visit.Typed("seed")}`", $"Type a whole number from 0 to {ulong.MaxValue}."));
+            wrong.Add(new("seed", null, $"The number for what stands in the exercises is `{visit.Typed("seed")}`", $"Type a whole number from 0 to {ulong.MaxValue}."));
         var due = visit.Typed("due") is { Length: > 0 } typed ? DueWish.Parse(typed) : null;
         if (due is null && visit.Typed("due").Length > 0) wrong.Add(new("due", null, $"The day and time are `{visit.Typed("due")}`", "Type them as 2026-11-20T17:00."));
         problems = wrong;

@@ -94,6 +94,10 @@ public sealed class Job : IProgress<RunProgress>, IDisposable
         {
             // Nothing came of it, as was asked.
         }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            (state, end) = (JobState.Done, JobEnd.Nothing([new(Order.Title, null, $"It could not be read or written: {failure.Message}", "Look whether the folder is there, whether there is room, and whether another program has a file of it open; then try again.")]));
+        }
 #pragma warning disable CA1031 // One piece of work must not take the desk down: it is said, and the desk stays open.
         catch (Exception bug)
 #pragma warning restore CA1031

@@ -1,5 +1,6 @@
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Recognition;
 using ClassKit.Content.Rosters;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
@@ -31,11 +32,12 @@ internal static class KitchenScreen
     private static (string Text, IReadOnlyList<Diagnostic> Problems, Reading<ClassProfile> Read) Typed(Visit visit, ClassEntry known, OwnText file)
     {
         var text = file.Text;
-        foreach (var field in ProfileField.Topics.SelectMany(topic => topic.Fields).Where(field => !FrontLines.IsLong(text, field.Key)))
+        foreach (var field in ProfileField.Topics.SelectMany(topic => topic.Fields).Where(field => !FrontLines.IsLong(text, field.Key) && visit.Sent(field.Name) is not null))
         {
             // Control characters would begin a line of their own.
-            var typed = new string([.. visit.Typed(field.Name).Where(letter => !char.IsControl(letter))]);
-            if (typed != (FrontLines.Value(text, field.Key) ?? "")) text = FrontLines.With(text, field.Key, typed);
+            var before = FrontLines.Value(text, field.Key);
+            var typed = ProfileValue.InFile(field, new string([.. visit.Typed(field.Name).Where(letter => !char.IsControl(letter))]), before);
+            if (typed != (before ?? "")) text = FrontLines.With(text, field.Key, typed);
         }
         var title = new string([.. visit.Typed("title").Where(letter => !char.IsControl(letter))]);
         if (title.Length > 0 && title != (TextHeading.Of(new StringReader(text)) ?? "")) text = TextHeading.With(text, title);
@@ -54,6 +56,6 @@ internal static class KitchenScreen
         var roster = known.Roster is { } list ? RosterReader.Read(list) : null;
         return visit.Show<KitchenPage>(
             (nameof(KitchenPage.Class), known), (nameof(KitchenPage.Text), typed ?? file?.Text ?? ""), (nameof(KitchenPage.Stamp), file?.Stamp ?? ""), (nameof(KitchenPage.Problems), problems), (nameof(KitchenPage.Roster), roster),
-            (nameof(KitchenPage.ProfileText), visit.Folder.TextAt(known.File)), (nameof(KitchenPage.RosterText), visit.Folder.TextAt(known.Roster)), (nameof(KitchenPage.IsKept), visit.Typed("kept").Length > 0 && typed is null));
+            (nameof(KitchenPage.ProfileText), visit.Folder.TextAt(known.File)), (nameof(KitchenPage.PriceLists), (IReadOnlyList<string>)[.. visit.Folder.PathsOf(ContentKind.PriceList).Select(file => Path.GetRelativePath(Path.GetDirectoryName(known.File)!, file).Replace('\\', '/'))]), (nameof(KitchenPage.RosterText), visit.Folder.TextAt(known.Roster)), (nameof(KitchenPage.IsKept), visit.Typed("kept").Length > 0 && typed is null));
     }
 }

@@ -76,8 +76,7 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
         if (!read.Succeeded) return read.Problems;
         try
         {
-            File.WriteAllBytes(file + ".new", content);
-            File.Move(file + ".new", file, overwrite: true);
+            WholeFile.Write(file, content);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -13,7 +13,7 @@ namespace ClassKit.Desk.Marks;
 internal static class TermRecord
 {
     /// <summary>Puts the term on record as it stands in its files.</summary>
-    public static JobOrder Enter(Visit visit, ClassEntry known, TermEntry term) => new($"Put {term.Title} on record", PageOf(known, term), term.Title, Work(visit, (record, author, run) => Entered(record, author, term, run)));
+    public static JobOrder Enter(Visit visit, ClassEntry known, TermEntry term) => new($"Keep {term.Title} for later years", PageOf(known, term), term.Title, Work(visit, (record, author, run) => Entered(record, author, term, run)));
 
     /// <summary>Puts it on record and says what freezing it would come to.</summary>
     public static JobOrder Look(Visit visit, ClassEntry known, TermEntry term) => new($"See what freezing {term.Title} comes to", PageOf(known, term) + "/freeze", "Freeze the grades", Work(visit, (record, author, run) => Frozen(record, author, term, run, isMeant: false), "Nothing is frozen yet. This is what it would come to:"));

@@ -36,7 +36,7 @@ public static class DeskRun
         await output.WriteLineAsync("Ctrl+C closes the desk; so does the last line of every page.");
         await output.FlushAsync(CancellationToken.None);
         await Task.WhenAny(desk.Closing, ended.Task, Task.Delay(Timeout.Infinite, cancellation));
-        await output.WriteLineAsync("The desk is closed. What was handed out, judged and decided lies in the folder.");
+        await output.WriteLineAsync("The desk is closed. What was handed out, marked and decided lies in the folder.");
         return null;
 
         // Whoever ends the program from outside ends it as Ctrl+C does: work is stopped whole, and what was borrowed is given back.

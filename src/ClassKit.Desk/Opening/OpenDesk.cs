@@ -84,12 +84,12 @@ internal sealed class OpenDesk : IAsyncDisposable
         var desk = new DeskState(Keys, limits, _folders, _jobs, now, () => _closing.TrySetResult());
         var server = _server;
         server.UsePathBase("/" + Keys.Room);
-        server.Use(next => context => Answer(context, next, ours));
+        server.Use(next => context => Answer(context, next, ours, desk));
         server.UseRouting();
         Screens.AddTo(new(server, desk));
     }
 
-    private async Task Answer(HttpContext context, RequestDelegate next, Action<Exception> ours)
+    private async Task Answer(HttpContext context, RequestDelegate next, Action<Exception> ours, DeskState desk)
     {
         SafeHeaders.OfDesk(context.Response);
         var gate = new Gate(Keys, Authority);
@@ -114,6 +114,10 @@ internal sealed class OpenDesk : IAsyncDisposable
         catch (Microsoft.AspNetCore.Http.BadHttpRequestException bad)
         {
             await Say(context, bad.StatusCode, "The browser sent something that the desk cannot take.");
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException && !context.Response.HasStarted && desk.Folders.Current is not null)
+        {
+            await new Visit(context, desk).Unreachable(Directory.Exists(desk.Folders.Current.Root) ? failure.Message : null);
         }
 #pragma warning disable CA1031 // One page must not take the desk down: it is said, and the desk stays open.
         catch (Exception bug)

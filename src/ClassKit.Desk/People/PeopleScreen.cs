@@ -41,7 +41,7 @@ internal static class PeopleScreen
             if (request.Succeeded) known.Add(request.Model);
         }
         if (known.Count == 0)
-            return visit.Show<Frame.WordPage>((nameof(Frame.WordPage.Title), $"{person.Who.Shown}, over time"), (nameof(Frame.WordPage.Words), problems.Count == 0 ? "Nothing of theirs was judged yet." : string.Join(" ", problems.Select(problem => $"{problem.Found}. {problem.Expected}"))));
+            return visit.Show<Frame.WordPage>((nameof(Frame.WordPage.Title), $"{person.Who.Shown}, over time"), (nameof(Frame.WordPage.Words), problems.Count == 0 ? "Nothing of theirs was marked yet." : string.Join(" ", problems.Select(problem => $"{problem.Found}. {problem.Expected}"))));
         var all = new SkillsRequest([.. known.SelectMany(request => request.Works)], known.Max(request => request.On), null);
         return MadeFiles.Answer(visit, FollowSkills.Write(FollowSkills.Run(all, Run.Unwatched)).Files, $"students/{person.Who.Id}.html");
     }

@@ -37,9 +37,7 @@ public sealed record TypedTeam(Measured Place, ObservationForm Form, int Number)
         try
         {
             Directory.CreateDirectory(Place.Returned);
-            var whole = Path.Combine(Place.Folder, ".typed.new");
-            System.IO.File.WriteAllBytes(whole, FormFileWriter.Of(new(Form.Identity, fields), Called));
-            System.IO.File.Move(whole, File, overwrite: true);
+            WholeFile.Write(File, FormFileWriter.Of(new(Form.Identity, fields), Called));
             return [];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

@@ -7,7 +7,7 @@ internal static class StatusWords
 {
     public static string Of(StudentGrade student) => student.Status switch
     {
-        GradeStatus.Graded => student.Late is null ? "judged" : "judged, came late",
+        GradeStatus.Graded => student.Late is null ? "marked" : "marked, came late",
         GradeStatus.Missing => "nothing yet",
         GradeStatus.Unreadable => "a file that cannot be read",
     };

@@ -12,7 +12,7 @@ internal static class RoundGrading
     /// <summary>Judges all of it, like before where it was judged before.</summary>
     /// <param name="state">The round.</param>
     /// <param name="page">The page of the round to go on with.</param>
-    public static JobOrder Judge(RoundState state, string page = "returns") => Order(state, page, page == "returns" ? "What came back" : "What is left to decide", $"Judge what came back of {state.Dealt.LessonTitle}",
+    public static JobOrder Judge(RoundState state, string page = "returns") => Order(state, page, page == "returns" ? "What came back" : "What is left to decide", $"Mark what came back of {state.Dealt.LessonTitle}",
         (paths, run) => Produced.Of(paths.Read(), request => paths.Write(GradeClass.Run(request, run))));
 
     /// <summary>Judges again under the instructor's decisions, and says who changes.</summary>

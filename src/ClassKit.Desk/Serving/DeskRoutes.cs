@@ -14,7 +14,7 @@ internal sealed class DeskRoutes(IEndpointRouteBuilder routes, DeskState desk)
     public void Look(string path, Func<Visit, Task> answer) => routes.MapMethods(path, [HttpMethods.Get, HttpMethods.Head], context => answer(new(context, desk)));
 
     /// <summary>A page that needs a folder.</summary>
-    public void LookInside(string path, Func<Visit, Task> answer) => Look(path, visit => desk.Folders.Current is null ? visit.GoTo("") : answer(visit));
+    public void LookInside(string path, Func<Visit, Task> answer) => Look(path, visit => Inside(visit, () => answer(visit)));
 
     /// <summary>A form that was sent.</summary>
     public void Take(string path, Func<Visit, Task> answer) => routes.MapPost(path, async context =>
@@ -27,10 +27,17 @@ internal sealed class DeskRoutes(IEndpointRouteBuilder routes, DeskState desk)
     public void Receive(string path, Func<Visit, SentFiles, Task> answer) => routes.MapPost(path, async context =>
     {
         if (await SentFiles.OpenAsync(context, desk.Keys, desk.Limits) is not { } files) context.Response.StatusCode = StatusCodes.Status403Forbidden;
-        else if (desk.Folders.Current is null) await new Visit(context, desk).GoTo("");
-        else await answer(new(context, desk), files);
+        else await Inside(new(context, desk), () => answer(new(context, desk), files));
     });
 
     /// <summary>A form that needs a folder.</summary>
-    public void TakeInside(string path, Func<Visit, Task> answer) => Take(path, visit => desk.Folders.Current is null ? visit.GoTo("") : answer(visit));
+    public void TakeInside(string path, Func<Visit, Task> answer) => Take(path, visit => Inside(visit, () => answer(visit)));
+
+    /// <summary>A folder can go away while the desk is open: a stick is pulled out, a share sleeps. That is said, and nothing is taken for an empty folder.</summary>
+    private Task Inside(Visit visit, Func<Task> answer) => desk.Folders.Current switch
+    {
+        null => visit.GoTo(""),
+        var folder when Directory.Exists(folder.Root) => answer(),
+        _ => visit.Unreachable(null),
+    };
 }

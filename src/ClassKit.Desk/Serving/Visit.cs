@@ -71,7 +71,19 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     public Task Nothing()
     {
         context.Response.StatusCode = StatusCodes.Status404NotFound;
-        return Show<WordPage>((nameof(WordPage.Title), "There is nothing of that name"), (nameof(WordPage.Words), "It may have been renamed or moved. Go back to the pass, and look for it from there."));
+        return Show<WordPage>((nameof(WordPage.Title), "There is nothing of that name"), (nameof(WordPage.Words), "It may have been renamed or moved. If it was a page of a lesson, open the lesson again and it is prepared anew. Everything else is found from the first page, This week."));
+    }
+
+    /// <summary>Says that the folder cannot be read or written now.</summary>
+    /// <param name="why">What the system says of it; null where the folder is not there.</param>
+    public Task Unreachable(string? why)
+    {
+        context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
+        return Show<WordPage>(
+            (nameof(WordPage.Title), why is null ? "Your folder is not there" : "Something could not be read or written"),
+            (nameof(WordPage.Words), why is null
+                ? $"{Folder.Root} cannot be found: it was moved or renamed, or what it lies on, such as a stick or a share, is not connected. Bring it back and load this page again. What you kept before is in it; what you sent just now was not kept."
+                : $"{why} What you kept before is as it was; what you sent just now was not kept. Look whether there is room, and whether another program has the file open; then go back and send it again."));
     }
 
     /// <summary>Answers for the class that the address names.</summary>
@@ -107,9 +119,12 @@ internal sealed class Visit(HttpContext context, DeskState desk, IFormCollection
     public Task GoTo(string page)
     {
         context.Response.StatusCode = StatusCodes.Status303SeeOther;
-        context.Response.Headers.Location = context.Request.PathBase + "/" + page;
+        context.Response.Headers.Location = context.Request.PathBase + "/" + Ascii(page);
         return Task.CompletedTask;
     }
+
+    /// <summary>Names of classes and folders have letters of every script, and a header has none of them (RFC 9110, 5.5).</summary>
+    private static string Ascii(string page) => string.Concat(page.EnumerateRunes().Select(rune => rune.IsAscii ? rune.ToString() : Uri.EscapeDataString(rune.ToString())));
 
     /// <summary>Begins long work and shows how far it is.</summary>
     public Task Begin(JobOrder order) => GoTo($"jobs/{desk.Jobs.Add(order).Id}");

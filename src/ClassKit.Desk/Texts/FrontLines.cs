@@ -51,11 +51,24 @@ internal static class FrontLines
         return null;
     }
 
+    /// <summary>Where a value in double quotes ends; 0 for any other. What stands in quotes is no remark.</summary>
+    private static int Quoted(string rest)
+    {
+        var from = rest.Length - rest.TrimStart().Length;
+        if (from == rest.Length || rest[from] != '"') return 0;
+        for (var at = from + 1; at < rest.Length; at++)
+        {
+            if (rest[at] == '\\') at++;
+            else if (rest[at] == '"') return at;
+        }
+        return 0;
+    }
+
     /// <summary>A value, and the remark behind it with what stands before that.</summary>
     private static (string Value, string Remark) Parts(string line, string key)
     {
         var rest = line[(key.Length + 1)..];
-        var remark = rest.IndexOf(" #", StringComparison.Ordinal);
+        var remark = rest.IndexOf(" #", Quoted(rest), StringComparison.Ordinal);
         return remark < 0 ? (rest.Trim(), "") : (rest[..remark].Trim(), rest[rest[..remark].TrimEnd().Length..]);
     }
 }

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Desk.Folders;
 
 namespace ClassKit.Desk.Texts;
 
@@ -50,10 +51,7 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
         if (stamp != Stamp) return new(Path, null, "The file was changed meanwhile, here or in another program", "Nothing was written over it. Below stands what is in it now: bring yours together with it, and keep it again.");
         try
         {
-            var whole = System.IO.Path.Combine(System.IO.Path.GetDirectoryName(Path)!, $".{System.IO.Path.GetFileName(Path)}.new");
-            File.WriteAllBytes(whole, content);
-            if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(whole, File.GetUnixFileMode(Path));
-            File.Move(whole, Path, overwrite: true);
+            WholeFile.Write(Path, content);
             return null;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

@@ -31,8 +31,7 @@ internal static class NewClass
             var file = Path.Combine(folder, Profile);
             Directory.CreateDirectory(folder);
             if (like is not null && Path.Combine(Path.GetDirectoryName(like.File)!, Ingredients) is var own && File.Exists(own)) File.Copy(own, Path.Combine(folder, Ingredients));
-            File.WriteAllText(file + ".new", TextHeading.With(text, name));
-            File.Move(file + ".new", file);
+            WholeFile.Write(file, System.Text.Encoding.UTF8.GetBytes(TextHeading.With(text, name)));
             return ClassProfileReader.Read(Library.OfPaths().At(file)).Problems;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

@@ -19,7 +19,7 @@ public sealed record NextStep(string Words, string Page)
         var page = $"rounds/{known.Key}/{last.Round.Name}";
         return last switch
         {
-            { Grades: null, HasFiles: true } => new("Judge what came back", page + "/returns"),
+            { Grades: null, HasFiles: true } => new("Mark what came back", page + "/returns"),
             { Grades: null } => new("Take in what comes back", page + "/returns"),
             { Waiting: > 0 and var waiting } => new($"Decide on {Counted.Of(waiting, "thing")}", page + "/decisions"),
             { Out.Count: > 0 and var missing } => new($"Ask {Counted.Of(missing, "student")} for their work", page + "/returns"),

@@ -13,14 +13,19 @@ internal static class PassScreen
 {
     public static void AddTo(DeskRoutes routes)
     {
-        routes.Look("", visit => visit.Desk.Folders.Current is { } folder ? Pass(visit, folder, []) : First(visit, []));
+        routes.Look("", visit => visit.Desk.Folders.Current is not { } folder ? First(visit, []) : Directory.Exists(folder.Root) ? Pass(visit, folder, []) : visit.Unreachable(null));
         routes.TakeInside("classes/new", visit => NewClass.Begin(visit, visit.Typed("name")) is { Count: > 0 } problems ? Pass(visit, visit.Folder, problems) : visit.GoTo("class/" + visit.Folder.Classes().First(known => known.Name == visit.Typed("name")).Key));
         routes.Take("begin", Begin);
         routes.Take("open", visit => KnownFolder.All().FirstOrDefault(known => known.Key == visit.Typed("folder")) is { } found ? Opened(visit, new(found.Folder)) : visit.Nothing());
         routes.Take("look-round", visit => Opened(visit, LookRound.Make()));
         routes.Take("close", async visit =>
         {
-            await visit.Show<ClosedPage>();
+            if (visit.Place.Work.Count > 0 && !visit.Ticked("really"))
+            {
+                await visit.Show<StillAtWorkPage>();
+                return;
+            }
+            await visit.Show<ClosedPage>((nameof(ClosedPage.WasLookRound), visit.Desk.Folders.Current?.IsLookRound == true));
             visit.Desk.Close();
         });
     }

@@ -21,7 +21,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         // What the class report says of a file stands where files are taken in, too.
         Assert.Contains("Two files may have been swapped", await desk.PageAsync(Round + "/returns"), StringComparison.Ordinal);
         var page = await desk.PageAsync(Round + "/decisions");
-        Assert.Contains("To decide 19", page, StringComparison.Ordinal);
+        Assert.Contains("Needs your word <span class=\"small\">19</span>", page, StringComparison.Ordinal);
         Assert.Equal(1, Regex.Count(page, "<strong>Look for:</strong>"));
         var part = Regex.Match(page, "name=\"part\" value=\"(?<part>[^\"]*)\"").Groups["part"].Value;
 
@@ -38,11 +38,11 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.Equal(
             ["student,part,points,reason", $"amara-osei,{part},2,Fits the tray", $"aroha-ngata,{part},1.5,No sign is named", $"bao-nguyen,{part},0,Fits the tray"],
             await File.ReadAllLinesAsync(corrections));
-        Assert.Contains("To decide 16", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+        Assert.Contains("Needs your word <span class=\"small\">16</span>", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
 
         await desk.DoneAsync(Round + "/decisions/undo", ("back", part + ".amara-osei"), ("back", part + ".bao-nguyen"));
         Assert.Equal(["student,part,points,reason", $"aroha-ngata,{part},1.5,No sign is named"], await File.ReadAllLinesAsync(corrections));
-        Assert.Contains("To decide 18", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+        Assert.Contains("Needs your word <span class=\"small\">18</span>", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
 
         await File.WriteAllTextAsync(Path.Combine(Dealt.Returned, "scan 0001.xlsx"), "no workbook");
         await desk.DoneAsync(Round + "/returns/judge");
@@ -88,7 +88,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         const string Other = "rounds/class/02-thin-air-quick-breads";
         var page = WebUtility.HtmlDecode(await desk.PageAsync(Other + "/aside"));
         Assert.Contains("24 workbooks as handed out", page, StringComparison.Ordinal);
-        Assert.Contains("1 file that came back, judged for 1 student", page, StringComparison.Ordinal);
+        Assert.Contains("1 file that came back, marked for 1 student", page, StringComparison.Ordinal);
         var before = Directory.EnumerateFiles(desk.Folder.RoundPlace(desk.Folder.Class("class")!, "02-thin-air-quick-breads"), "*", SearchOption.AllDirectories).Count();
         Assert.Equal(303, await desk.StatusAsync(desk.Request(Other + "/aside", [])));
         Assert.Equal(404, await desk.StatusAsync(desk.Request(Other, null)));
@@ -116,7 +116,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.Equal(["mine.xlsx"], Directory.EnumerateFiles(other.Returned).Select(Path.GetFileName));
         Assert.Equal(["notes.txt"], Directory.EnumerateFiles(Dealt.SetAside).Select(Path.GetFileName));
         Assert.DoesNotContain("Files that count for nobody", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
-        Assert.Matches("Hana Satō</a></th><td>judged", Regex.Replace(WebUtility.HtmlDecode(await desk.PageAsync("rounds/class/02-thin-air-quick-breads/returns")), @">\s+<", "><"));
+        Assert.Matches("Hana Satō</a></th><td>marked", Regex.Replace(WebUtility.HtmlDecode(await desk.PageAsync("rounds/class/02-thin-air-quick-breads/returns")), @">\s+<", "><"));
         Assert.Contains("hana.sato@example.org", await desk.PageAsync("rounds/class/02-thin-air-quick-breads"), StringComparison.Ordinal);
         Assert.Equal(200, await desk.StatusAsync(desk.Request("people/class/hana-sato/skills", null)));
     }

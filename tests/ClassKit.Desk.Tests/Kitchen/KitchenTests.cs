@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.RegularExpressions;
+using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Tests.Tools;
 using ClassKit.Desk.Texts;
 
@@ -76,6 +77,28 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         var before = await File.ReadAllTextAsync(file);
         using (var answer = await desk.Client.SendAsync(await Form(("teams", "99")))) Assert.Contains("99 teams for 24 students", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         Assert.Equal(before, await File.ReadAllTextAsync(file));
+    }
+
+    /// <summary>Nobody types brackets, quotes, or a unit that is there already. The zone is that of the IANA database, quotes are those of YAML 1.2.2, 7.3.1.</summary>
+    [Theory]
+    [InlineData("allergies", "[sesame]", "sesame, tree nuts", "[sesame, tree nuts]")]
+    [InlineData("allergies", "[sesame]", "", "[]")]
+    [InlineData("equipment", null, "6 burners", "[6 burners]")]
+    [InlineData("period", "150 min", "160", "160 min")]
+    [InlineData("kitchen temperature", "72 °F", "75,5", "75.5 °F")]
+    [InlineData("kitchen temperature", "72 °F", "22 °C", "22 °C")]
+    [InlineData("altitude", null, "160", "160 m")]
+    [InlineData("time zone", null, "Paris", "Europe/Paris")]
+    [InlineData("time zone", null, "new york", "America/New_York")]
+    [InlineData("kitchen", "A", "Kitchen #4: \"upstairs\"", "\"Kitchen #4: \\\"upstairs\\\"\"")]
+    [InlineData("kitchen", "\"Kitchen #4: x\"", "Kitchen #4: x", "\"Kitchen #4: x\"")]
+    [InlineData("kitchen", "A", "Plain", "Plain")]
+    public void What_is_typed_is_put_as_the_file_has_it(string key, string? before, string typed, string expected)
+    {
+        var field = ProfileField.Topics.SelectMany(topic => topic.Fields).Single(one => one.Key == key);
+        var inFile = ProfileValue.InFile(field, typed, before);
+        Assert.Equal(expected, inFile);
+        Assert.Equal(inFile, FrontLines.Value(FrontLines.With("---\nteams: 1\n---\n", key, inFile), key) ?? "");
     }
 
     [Theory]
