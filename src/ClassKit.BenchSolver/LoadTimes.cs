@@ -11,7 +11,7 @@ internal sealed class LoadTimes
     private readonly int _from;
     private readonly int _until;
     private readonly bool _open;
-    private IntVar? _baking;
+    private readonly Dictionary<BakeSteps, IntVar> _baking = [];
 
     /// <param name="model">Where the variables go.</param>
     /// <param name="shift">Who makes it, all in the same minute.</param>
@@ -89,12 +89,13 @@ internal sealed class LoadTimes
         : model.NewIntervalVar(Starts[at], model.NewIntVar(0, _until - _from, $"{this} place {at}"), Starts[at + 1], $"{this} place {at}");
 
     /// <summary>From the minute the loads go into an oven until they come out, if any is in it.</summary>
-    public IntervalVar Baking(CpModel model, BoolVar inOven)
+    public IntervalVar Baking(CpModel model, BakeSteps bake, BoolVar inOven)
     {
-        var (first, last) = Bread.Bake!.Value;
+        var (first, last) = bake;
         // The solver wants an interval's length as one variable.
-        var length = first == last ? _minutes[first] : _baking ??= model.NewIntVar(0, _until - _from, $"{this} baking");
-        return model.NewOptionalIntervalVar(Starts[first], length, Ends[last], inOven, $"{this} bakes");
+        if (bake.Count > 1 && !_baking.ContainsKey(bake))
+            _baking[bake] = model.NewIntVar(0, _until - _from, $"{this} baking {first}");
+        return model.NewOptionalIntervalVar(Starts[first], bake.Count > 1 ? _baking[bake] : _minutes[first], Ends[last], inOven, $"{this} bakes {first}");
     }
 
     /// <summary>Drawbacks, each a variable that cannot fall below none: that gives the solver a bound to begin with.</summary>
@@ -122,12 +123,12 @@ internal sealed class LoadTimes
     /// <summary>The steps of every maker of the shift.</summary>
     public IEnumerable<PlannedStep> Read(CpSolver solver, OvenModel? ovens)
     {
-        var places = ovens is null || Bread.Bake is null ? null : ovens.OvensOf(this, solver);
+        (BakeSteps Bake, IReadOnlyList<int?> Ovens)[] places = [.. ovens is null ? [] : Bread.Bakes.Select(bake => (bake, ovens.OvensOf(this, bake, solver)))];
         for (var who = 0; who < Shift.Makers.Count; who++)
         {
             for (var at = 0; at < Starts.Count; at++)
             {
-                var oven = Bread.Bake is var (first, last) && at >= first && at <= last ? places?[who] : null;
+                var oven = places.Where(place => place.Bake.Holds(at)).Select(place => place.Ovens[who]).FirstOrDefault();
                 yield return new(new(Shift.Makers[who], At), at, (int)solver.Value(Starts[at]), (int)solver.Value(Ends[at]), oven);
             }
         }

@@ -15,8 +15,8 @@ internal static class PlanHint
                 model.AddHint(load.Starts[step.Step], step.Start);
                 model.AddHint(load.Ends[step.Step], step.End);
             }
-            if (ovens is not null && load.Bread.Bake is var (first, _))
-                ovens.Hint(load, [.. load.Shift.Makers.SelectMany(maker => plan.StepsOf(new(maker, load.At))).Where(step => step.Step == first).Select(step => step.Oven ?? 0)]);
+            foreach (var bake in load.Bread.Bakes)
+                ovens?.Hint(load, bake, [.. load.Shift.Makers.SelectMany(maker => plan.StepsOf(new(maker, load.At))).Where(step => step.Step == bake.First).Select(step => step.Oven ?? 0)]);
         }
         foreach (var (start, shown) in times.Demonstrations.Zip(plan.Demonstrations))
             model.AddHint(start, shown.Start);

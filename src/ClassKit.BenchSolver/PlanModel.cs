@@ -74,7 +74,7 @@ internal sealed class PlanModel
         {
             IntVar[] moments =
             [
-                .. load.Bread.Bake is var (first, last) ? load.Starts.Skip(first).Take(last - first + 1).Append(load.Ends[last]) : [],
+                .. load.Bread.Bakes.SelectMany(bake => load.Starts.Skip(bake.First).Take(bake.Count).Append(load.Ends[bake.Last])),
                 .. Enumerable.Range(0, load.Starts.Count).Where(step => load.Bread.Steps[step].IsPutIn).SelectMany(step => new[] { load.Starts[step], load.Ends[step] }),
             ];
             for (var at = 0; at < _times.Demonstrations.Count; at++)

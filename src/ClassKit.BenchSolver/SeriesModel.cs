@@ -46,7 +46,7 @@ internal sealed class SeriesModel(CpModel model, BenchClass bench, PlanTimes tim
         BoolVar[] used = [.. Enumerable.Range(0, bench.Ovens.Count).Select(oven => model.NewBoolVar($"{name} {oven}"))];
         foreach (var load in baked)
         {
-            foreach (var (mine, any) in ovens!.UsedBy(load).Zip(used))
+            foreach (var (mine, any) in load.Bread.Bakes.SelectMany(bake => ovens!.UsedBy(load, bake).Zip(used)))
                 model.AddImplication(mine, any);
         }
         model.Add(LinearExpr.Sum(used) <= beyond + 1);

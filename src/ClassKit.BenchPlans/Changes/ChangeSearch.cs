@@ -15,13 +15,20 @@ internal sealed class ChangeSearch(IPlanSolver solver, PlannerSettings settings)
     /// <summary>More of one thing than this is another kitchen.</summary>
     private const int MostMore = 2;
 
+    /// <summary>How much longer is asked of the solver: the fewest minutes more with which it found a plan; null if it found none.</summary>
+    public int? MissingMinutes(BenchClass bench) => Enumerable.Range(1, bench.Teams)
+        .Select(shifts => solver.Solve(new(bench, PlanGoal.Shortest, shifts, settings.TrialEffort)).Plan)
+        .OfType<BenchPlan>().Select(plan => (int?)Math.Max(1, plan.Class.Time.PeriodMinutes - bench.Time.PeriodMinutes)).Min();
+
     /// <summary>The smallest first.</summary>
-    public IReadOnlyList<PlanChange> Offer(BenchClass bench)
+    /// <param name="bench">A class for which there is no plan.</param>
+    /// <param name="missing">What <see cref="MissingMinutes"/> says of it.</param>
+    public IReadOnlyList<PlanChange> Offer(BenchClass bench, int? missing)
     {
         var alone = new List<PlanChange>();
         var tooLittle = new List<PlanChange>();
         // Of each kind of change the least that is enough.
-        foreach (var family in Families(bench))
+        foreach (var family in Families(bench, missing))
         {
             if (family.FirstOrDefault(change => Fits(change.Apply(bench))) is { } enough)
                 alone.Add(enough);
@@ -46,7 +53,7 @@ internal sealed class ChangeSearch(IPlanSolver solver, PlannerSettings settings)
     }
 
     /// <summary>Changes of one kind, from the smallest to the largest.</summary>
-    private IEnumerable<IReadOnlyList<PlanChange>> Families(BenchClass bench)
+    private IEnumerable<IReadOnlyList<PlanChange>> Families(BenchClass bench, int? missing)
     {
         for (var at = 0; at < bench.Breads.Count; at++)
         {
@@ -61,7 +68,8 @@ internal sealed class ChangeSearch(IPlanSolver solver, PlannerSettings settings)
             yield return [.. Enumerable.Range(1, MostMore).Select(more => new MoreEquipment(count.Kind, more))];
         if (bench.Breads.Any(bread => bread.Bake is not null))
             yield return [.. Enumerable.Range(1, MostMore).Select(more => new MoreOvens(more))];
-        yield return Longer(bench);
+        // To full five minutes: a timetable has no others.
+        yield return [new LongerPeriod(missing is { } minutes && minutes <= settings.LongestExtension ? (minutes + 4) / 5 * 5 : settings.LongestExtension / 5 * 5)];
     }
 
     private IReadOnlyList<PlanChange> Warmer(BenchClass bench, int at)
@@ -77,18 +85,6 @@ internal sealed class ChangeSearch(IPlanSolver solver, PlannerSettings settings)
     [
         .. Enumerable.Range(0, bench.Breads[at].Steps.Count - 1).Where(step => bench.Breads[at].Steps[step].MayBeDoneAhead).Select(step => new DoAhead(at, step)),
     ];
-
-    /// <summary>How much longer is asked of the solver, to full five minutes: a timetable has no others.</summary>
-    private IReadOnlyList<PlanChange> Longer(BenchClass bench)
-    {
-        var least = Enumerable.Range(1, bench.Teams)
-            .Select(shifts => solver.Solve(new(bench, PlanGoal.Shortest, shifts, settings.TrialEffort)).Plan)
-            .OfType<BenchPlan>().Select(plan => plan.Class.Time.PeriodMinutes - bench.Time.PeriodMinutes)
-            .DefaultIfEmpty(int.MaxValue).Min();
-        if (least > settings.LongestExtension)
-            return [new LongerPeriod(settings.LongestExtension / 5 * 5)];
-        return [new LongerPeriod((Math.Max(least, 1) + 4) / 5 * 5)];
-    }
 
     private bool Fits(BenchClass bench) => new Trial(solver, settings, bench).Plan is not null;
 

@@ -3,7 +3,7 @@ namespace ClassKit.BenchPlans.Classes;
 /// <summary>A bread as work at the bench: its steps in order, one after the other.</summary>
 /// <param name="Id">A stable short name: <c>popovers</c>.</param>
 /// <param name="Name">What it is called.</param>
-/// <param name="Steps">In order; at least one. Steps in the oven stand together and follow each other without a wait.</param>
+/// <param name="Steps">In order; at least one. Steps in the oven that stand together follow each other without a wait; what stands between two such groups is done outside.</param>
 public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep> Steps)
 {
     /// <summary>True if the instructor makes one load for all, and the teams none.</summary>
@@ -24,27 +24,28 @@ public sealed record BenchBread(string Id, string Name, IReadOnlyList<BenchStep>
     /// <summary>How long it may stand ready before the tasting, in minutes; null where that does not matter.</summary>
     public int? KeepsMinutes { get; init; }
 
-    /// <summary>The steps in the oven, as positions among the steps; null if it is not baked.</summary>
-    public (int First, int Last)? Bake
+    /// <summary>Each time that it is in an oven, in order: two for what is baked, cooled and heated again.</summary>
+    public IReadOnlyList<BakeSteps> Bakes
     {
         get
         {
-            var inOven = Enumerable.Range(0, Steps.Count).Where(at => Steps[at].Oven is not null).ToArray();
-            return inOven.Length == 0 ? null : (inOven[0], inOven[^1]);
+            int[] from = [.. Enumerable.Range(0, Steps.Count).Where(at => Steps[at].Oven is not null && (at == 0 || Steps[at - 1].Oven is null))];
+            return [.. from.Select(first => new BakeSteps(first, first + Steps.Skip(first).TakeWhile(step => step.Oven is not null).Count() - 1))];
         }
     }
+
+    /// <summary>The first time that it is in an oven; null if it is not baked.</summary>
+    public BakeSteps? Bake => Bakes.Count == 0 ? null : Bakes[0];
 
     /// <summary>The shortest that it takes from the first step to the last, waits that must be included; in minutes.</summary>
     public int ShortestMinutes => Steps.Sum(step => step.MinMinutes) + Steps.SkipLast(1).Sum(step => step.Wait.MinMinutes);
 
-    /// <summary>True if all who bake it in one oven must put it in together and take it out together.</summary>
+    /// <summary>True if all who have it in one oven must put it in together and take it out together.</summary>
+    /// <param name="bake">One of <see cref="Bakes"/>.</param>
     /// <remarks>Because the door stays shut, or because the oven is turned up or down while it bakes.</remarks>
-    public bool BakesTogether
+    public bool BakesTogether(BakeSteps bake)
     {
-        get
-        {
-            var settings = Steps.Select(step => step.Oven).OfType<OvenSetting>().ToArray();
-            return settings.Any(setting => setting.DoorShut || setting.Temperature != settings[0].Temperature);
-        }
+        OvenSetting[] settings = [.. Steps.Skip(bake.First).Take(bake.Count).Select(step => step.Oven!)];
+        return settings.Any(setting => setting.DoorShut || setting.Temperature != settings[0].Temperature);
     }
 }

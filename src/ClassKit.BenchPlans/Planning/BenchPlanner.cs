@@ -34,9 +34,17 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
             : BenchPlanning.Of(trial.Plan, settings.Weights, 0, false);
     }
 
-    private BenchPlanning NoPlan(BenchClass bench, Trial trial) => trial.IsImpossible
-        ? new(null, null, new ConflictTracing(solver, settings).Trace(bench), new ChangeSearch(solver, settings).Offer(bench), null)
-        : new(null, null, null, new ChangeSearch(solver, settings).Offer(bench), new PlanNotice.NotFound());
+    private BenchPlanning NoPlan(BenchClass bench, Trial trial)
+    {
+        var search = new ChangeSearch(solver, settings);
+        var missing = search.MissingMinutes(bench);
+        return new(
+            null, null, trial.IsImpossible ? new ConflictTracing(solver, settings).Trace(bench) : null, search.Offer(bench, missing),
+            trial.IsImpossible ? null : new PlanNotice.NotFound())
+        {
+            MissingMinutes = missing,
+        };
+    }
 
     /// <summary>Without a solver: a plan by rule of thumb, in as few shifts as it manages.</summary>
     private BenchPlanning ByRule(BenchClass bench)

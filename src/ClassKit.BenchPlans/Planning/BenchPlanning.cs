@@ -12,13 +12,16 @@ namespace ClassKit.BenchPlans.Planning;
 /// <param name="Notice">What the reader must know besides; null for nothing.</param>
 public sealed record BenchPlanning(BenchPlan? Plan, PlanQuality? Quality, PlanConflict? Conflict, IReadOnlyList<PlanChange> Changes, PlanNotice? Notice)
 {
+    /// <summary>How many minutes more would be enough without any other change: with them a plan was found. Null where there is a plan, or where none was found however long the period.</summary>
+    public int? MissingMinutes { get; init; }
+
     /// <summary>In what the plan treats members of a series unlike each other, beyond what the series changes; empty without a plan.</summary>
     public IReadOnlyList<SeriesDifference> Unlike => Plan is null ? [] : SeriesDifferences.In(Plan);
 
     internal static BenchPlanning Of(BenchPlan plan, PlanWeights weights, double bound, bool isProven)
     {
         var cost = PlanCost.Of(plan);
-        return new(plan, new(cost, cost.Weighed(weights), bound, isProven), null, [], null);
+        return new(Sooner.Of(plan), new(cost, cost.Weighed(weights), bound, isProven), null, [], null);
     }
 
     internal static BenchPlanning Without(PlanNotice notice) => new(null, null, null, [], notice);

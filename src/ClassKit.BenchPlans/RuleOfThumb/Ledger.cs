@@ -57,7 +57,7 @@ internal sealed class Ledger
     }
 
     /// <summary>The steps with their oven, or null if something they need is taken.</summary>
-    private IReadOnlyList<PlannedStep>? Fit(IReadOnlyList<PlannedStep> steps, int? only)
+    private PlannedStep[]? Fit(IReadOnlyList<PlannedStep> steps, int? only)
     {
         var load = steps[0].Load;
         var bread = _bench.Breads[load.Bread];
@@ -78,13 +78,24 @@ internal sealed class Ledger
             if (step.BakedWithinMinutes is { } within && BakedBy(bread, steps) - steps[at].Start > within)
                 return null;
         }
-        if (bread.Bake is not var (first, last))
-            return steps;
-        var wanted = OvenUse.Of(bread, [.. steps.Skip(first).Take(last - first + 1)]);
+        PlannedStep[] placed = [.. steps];
+        foreach (var bake in bread.Bakes)
+        {
+            if (OvenFor(OvenUse.Of(bread, bake, steps), only) is not { } oven)
+                return null;
+            for (var at = bake.First; at <= bake.Last; at++)
+                placed[at] = placed[at] with { Oven = oven };
+        }
+        return placed;
+    }
+
+    /// <summary>The first oven that has room, counted from 1; null if there is none, or somebody would have to see to it amid a demonstration.</summary>
+    private int? OvenFor(OvenUse wanted, int? only)
+    {
         if (_watched.Exists(watched => IsAttended(wanted, watched.Start, watched.End)))
             return null;
         var oven = Array.FindIndex(_ovens, uses => (only is not { } named || uses == _ovens[named - 1]) && wanted.Start >= _bench.Ovens.HeatUpMinutes && wanted.FitsAmong(uses, _bench.Ovens));
-        return oven < 0 ? null : [.. steps.Select((step, at) => at >= first && at <= last ? step with { Oven = oven + 1 } : step)];
+        return oven < 0 ? null : oven + 1;
     }
 
     /// <summary>Takes what the steps need, or gives it back where the sign is -1.</summary>
@@ -101,13 +112,14 @@ internal sealed class Ledger
             if (step.IsPutIn)
                 Note([steps[at].Start, steps[at].End], sign);
         }
-        if (bread.Bake is not var (first, last))
-            return;
-        var uses = _ovens[steps[first].Oven!.Value - 1];
-        if (sign > 0)
-            uses.Add(OvenUse.Of(bread, [.. steps.Skip(first).Take(last - first + 1)]));
-        else
-            uses.RemoveAt(uses.Count - 1);
+        foreach (var bake in bread.Bakes)
+        {
+            var (uses, use) = (_ovens[steps[bake.First].Oven!.Value - 1], OvenUse.Of(bread, bake, steps));
+            if (sign > 0)
+                uses.Add(use);
+            else
+                uses.RemoveAt(uses.FindLastIndex(other => other.Is(use)));
+        }
     }
 
     private void Note(int[] minutes, int sign)
@@ -131,7 +143,7 @@ internal sealed class Ledger
     /// <summary>True if something goes in, comes out or is turned up or down amid some minutes, so that somebody has to see to it.</summary>
     private static bool IsAttended(OvenUse use, int start, int end) => use.Stages.SelectMany(stage => new[] { stage.Start, stage.End }).Any(minute => start < minute && minute < end);
 
-    private static int BakedBy(BenchBread bread, IReadOnlyList<PlannedStep> steps) => steps[bread.Bake is var (_, last) ? last : steps.Count - 1].End;
+    private static int BakedBy(BenchBread bread, IReadOnlyList<PlannedStep> steps) => steps[bread.Bake?.Last ?? steps.Count - 1].End;
 
     /// <summary>True if all of several pieces of equipment are there in a minute; a kind may stand among them twice.</summary>
     private bool IsFree(IReadOnlyList<EquipmentCount> uses, int minute) => uses.All(use =>

@@ -6,8 +6,9 @@ namespace ClassKit.BenchPlans.RuleOfThumb;
 
 /// <summary>A load in an oven, from the minute it goes in to the minute it comes out.</summary>
 /// <param name="Bread">Which bread.</param>
-/// <param name="Stages">The steps in the oven, with their times.</param>
-internal sealed record OvenUse(BenchBread Bread, IReadOnlyList<PlannedStep> Stages)
+/// <param name="Bake">Which time that it is in an oven.</param>
+/// <param name="Stages">The steps of that, with their times.</param>
+internal sealed record OvenUse(BenchBread Bread, BakeSteps Bake, IReadOnlyList<PlannedStep> Stages)
 {
     public int Start => Stages[0].Start;
 
@@ -17,7 +18,11 @@ internal sealed record OvenUse(BenchBread Bread, IReadOnlyList<PlannedStep> Stag
 
     private int Places => Stages.Max(stage => Bread.Steps[stage.Step].Oven!.Places);
 
-    public static OvenUse Of(BenchBread bread, IReadOnlyList<PlannedStep> stages) => new(bread, stages);
+    /// <summary>One time in the oven of a whole load.</summary>
+    public static OvenUse Of(BenchBread bread, BakeSteps bake, IReadOnlyList<PlannedStep> steps) => new(bread, bake, [.. steps.Skip(bake.First).Take(bake.Count)]);
+
+    /// <summary>True of the same load the same time.</summary>
+    public bool Is(OvenUse other) => Stages.SequenceEqual(other.Stages);
 
     /// <summary>True if it can go into an oven beside what is planned there.</summary>
     public bool FitsAmong(IReadOnlyList<OvenUse> others, OvenBank ovens)
@@ -36,8 +41,8 @@ internal sealed record OvenUse(BenchBread Bread, IReadOnlyList<PlannedStep> Stag
 
     private Temperature HeatLeft(OvenBank ovens) => ovens.HeatAfter(Stages.Select(stage => (Bread.Steps[stage.Step].Oven!.Temperature, stage.Minutes)));
 
-    private bool Shares(OvenUse other) => Bread.BakesTogether || other.Bread.BakesTogether
-        ? Bread == other.Bread && Stages.Select(stage => (stage.Start, stage.End)).SequenceEqual(other.Stages.Select(stage => (stage.Start, stage.End)))
+    private bool Shares(OvenUse other) => Bread.BakesTogether(Bake) || other.Bread.BakesTogether(other.Bake)
+        ? (Bread, Bake) == (other.Bread, other.Bake) && Stages.Select(stage => (stage.Start, stage.End)).SequenceEqual(other.Stages.Select(stage => (stage.Start, stage.End)))
         : SameHeat(First.Temperature, other.First.Temperature);
 
     private static bool SameHeat(Temperature one, Temperature other) => one == other;

@@ -23,8 +23,8 @@ internal static partial class MethodSteps
         if (section is not null && problems.Count == before && !steps.Exists(read => read.Step.IsBaking))
             problems.Add(section.Line, "No step says what the oven is set to, or what else the bread is cooked in", $"{HowCooked}{string.Join(", ", BenchWords.CookingExamples.Skip(1).Select(example => $"`{example}`"))}.");
         CheckWeighing(section, steps, problems.Count == before, problems);
-        foreach (var (step, line) in steps.Where(read => read.Step is { InOven: true, Work.Reheats: true } && steps.Exists(any => any.Step is { InOven: true, IsBaking: true })))
-            problems.Add(line, $"`{step.Name}` reheats in the oven what was baked in the oven, and a plan keeps one place for all of a bread's oven", "Reheat it in a `combi oven`, a `steamer` or a `microwave`, or leave the step to the notes.");
+        foreach (var (step, line) in steps.Where((read, at) => read.Step is { InOven: true, Work.Reheats: false } && Reheats().IsMatch(read.Step.Name) && steps.Take(at).Any(before => before.Step.InOven)))
+            problems.Doubt(line, $"`{step.Name}` is in the oven again, and does not say `reheats`", "Write `reheats` into its brackets, or it is taken for more of the bake, which loses water and sets the middle.");
         foreach (var (step, line) in steps)
             UnusualHeat.Note(step, line, problems);
         foreach (var late in steps.Skip(steps.FindLastIndex(read => read.Step.InOven) + 1).Where(read => read.Step.Work.OvenReady && steps.Exists(any => any.Step.InOven)))
@@ -42,6 +42,9 @@ internal static partial class MethodSteps
     }
 
     private static bool OccupiesScale(MethodStep step) => step.Work.Uses.Any(use => use.Kind == EquipmentKind.Scale || use.Kind == EquipmentKind.SmallScale);
+
+    [GeneratedRegex(@"\b(re-?heat|warm)", RegexOptions.IgnoreCase)]
+    private static partial Regex Reheats();
 
     [GeneratedRegex(@"\bweigh(ed|ing)?\b", RegexOptions.IgnoreCase)]
     private static partial Regex Weighs();

@@ -90,12 +90,16 @@ public static class BenchClasses
         };
     }
 
-    /// <summary>What the oven is set to that a step needs: in it, ready before it, or kept between two bakes for the second.</summary>
+    /// <summary>What the oven is set to that a step needs: in it, ready before it, or kept between two bakes where hands are at the bread all the time. What cools or freezes in between is out of it.</summary>
     private static Temperature? Heat(LessonFormula formula, int at)
     {
         var steps = formula.Steps;
-        var next = Enumerable.Range(at, steps.Count - at).Where(later => steps[later].InOven).Select(later => steps[later].Temperature).FirstOrDefault();
-        return steps.Take(at + 1).Any(step => step.InOven || step.Work.OvenReady) ? next : null;
+        var next = Enumerable.Range(at, steps.Count - at).FirstOrDefault(later => steps[later].InOven, -1);
+        var last = Enumerable.Range(0, at + 1).LastOrDefault(before => steps[before].InOven || steps[before].Work.OvenReady, -1);
+        if (next < 0 || last < 0)
+            return null;
+        var isKept = !steps[last].InOven || steps.Skip(last + 1).Take(next - last - 1).All(step => step.Work.People > 0);
+        return isKept ? steps[next].Temperature : null;
     }
 
     /// <summary>What a step occupies. One appliance has one heat: where breads ask for several, a load has one to itself.</summary>

@@ -106,7 +106,7 @@ internal static class RunSheets
     }
 
     private static bool IsLastInOven(BenchPlan plan, PlannedStep step) =>
-        !plan.Class.Breads[step.Load.Bread].Steps.Skip(step.Step + 1).Any(later => later.Oven is not null);
+        plan.Class.Breads[step.Load.Bread].Bakes.Any(bake => bake.Last == step.Step);
 
     private static RunEntry Begin(BenchPlan plan, Shift shift, int at)
     {
@@ -132,7 +132,7 @@ internal static class RunSheets
             {
                 var came = span.MakersOf(bread).Where(maker => before?.Inside.Contains(new(maker, bread)) != true).ToList();
                 if (came.Count > 0)
-                    yield return (course.Oven, new(span.From, $"Into {OvenPlace}", Names(plan, [bread]), course.Spans.Last(later => later.Inside.Contains(new(came[0], bread))).To, BenchText.Teams(came), false));
+                    yield return (course.Oven, new(span.From, $"Into {OvenPlace}", Names(plan, [bread]), course.Spans.SkipWhile(later => later.From < span.From).TakeWhile(later => later.Inside.Contains(new(came[0], bread))).Last().To, BenchText.Teams(came), false));
             }
             before = span;
         }
@@ -154,6 +154,6 @@ internal static class RunSheets
             yield return new(course.TalkFrom, "Compare with the guesses, and talk", "", course.To, "the other side of the observation sheet", true);
         }
         if (time.CleanupMinutes > 0)
-            yield return new(time.ReadyBy + time.TastingMinutes, "Clean up", "", time.PeriodMinutes, "", true);
+            yield return new(time.ReadyBy + time.TastingMinutes, "Clean up", "", time.DoneBy, "", true);
     }
 }

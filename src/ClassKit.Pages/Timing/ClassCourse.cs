@@ -59,7 +59,7 @@ internal static class ClassCourse
             ClassMoment.Begin => (0, time.WorkFrom),
             ClassMoment.Step => First(point, plan) is { } step ? (step.Start, step.End) : (null, null),
             ClassMoment.Tasting => (time.ReadyBy, time.ReadyBy + time.TastingMinutes),
-            ClassMoment.CleanUp => (time.ReadyBy + time.TastingMinutes, time.PeriodMinutes),
+            ClassMoment.CleanUp => (time.ReadyBy + time.TastingMinutes, time.DoneBy),
         };
     }
 

@@ -40,7 +40,7 @@ internal static class LessonFit
                 continue;
             }
             first ??= new(
-                lessonPath, null, $"The lesson does not fit the {profile.PeriodMinutes} min of {profile.Name}{(planned.Cut is null ? "" : ", and a pack is made with less of it")}",
+                lessonPath, null, $"The lesson does not fit the {profile.PeriodMinutes} min of {profile.Name}{(planned.Cut is null ? "" : ", and a pack is made with less of it")}. {Why(planned, bench)}".TrimEnd('.', ' '),
                 planned.Cut is { } cut ? PlanChangeWords.Of(cut.Change, cut.Bench) : WhatHelps(planned.Bench, bench))
             {
                 Weight = Weight.Doubtful,
@@ -48,6 +48,10 @@ internal static class LessonFit
         }
         return first;
     }
+
+    private static string Why(PlannedPack planned, BenchClass bench) => planned.Cut is { } cut
+        ? PlanNoticeWords.Why(cut.Conflict, cut.MissingMinutes, cut.Bench)
+        : PlanNoticeWords.Why(planned.Bench.Conflict, planned.Bench.MissingMinutes, bench);
 
     private static string WhatHelps(BenchPlanning planning, BenchClass bench) =>
         planning.Changes.Count > 0 ? $"One of these helps: {string.Join(" ", planning.Changes.Select(change => PlanChangeWords.Of(change, bench)))}"

@@ -25,7 +25,7 @@ internal static class ClassPlanning
             return new(pack, planning);
         return new(pack.LeftToInstructor([.. plan.Class.Breads.Where(bread => bread.LeftToInstructor).Select(bread => bread.Id)]), changed)
         {
-            Cut = new(change, bench),
+            Cut = new(change, bench) { Conflict = planning.Conflict, MissingMinutes = planning.MissingMinutes },
         };
     }
 }

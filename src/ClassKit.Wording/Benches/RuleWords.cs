@@ -62,8 +62,9 @@ public static class RuleWords
         {
             var oven = bread.Steps.First(step => step.Oven is not null).Oven!;
             var minutes = bread.Steps.Where(step => step.Oven is not null).Sum(step => step.MinMinutes);
+            var together = bread.Bakes.Any(bread.BakesTogether);
             var loads = bread.LeftToInstructor ? 1 : bench.TeamsOf(bread).Count;
-            return FormattableString.Invariant($"{bread.Name} {loads} × {Counted.Of(oven.Places, "place")}, {minutes} min from {oven.Temperature.Celsius:0} °C{(bread.BakesTogether ? " with the door shut" : "")}");
+            return FormattableString.Invariant($"{bread.Name} {loads} × {Counted.Of(oven.Places, "place")}, {minutes} min from {oven.Temperature.Celsius:0} °C{(together ? " with the door shut" : "")}");
         });
         return FormattableString.Invariant($"{Counted.Of(bench.Ovens.Count, "oven")} with {Counted.Of(bench.Ovens.Places, "place")}{(bench.Ovens.Count == 1 ? "" : " each")}, at one temperature at a time: {string.Join("; ", bakes)}.");
     }

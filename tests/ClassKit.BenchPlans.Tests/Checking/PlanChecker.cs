@@ -62,7 +62,8 @@ internal sealed class PlanChecker
 
     private void StepsAreInTheirWindows()
     {
-        var tasting = _bench.Time.PeriodMinutes - _bench.Time.CleanupMinutes - _bench.Time.TastingMinutes;
+        // Where a class would begin idle, all of it comes sooner, and the plan says by how much.
+        var tasting = _bench.Time.PeriodMinutes - _bench.Time.CleanupMinutes - _bench.Time.TastingMinutes - _plan.Class.Time.SpareMinutes;
         foreach (var load in _plan.Steps.GroupBy(step => step.Load))
         {
             var bread = _bench.Breads[load.Key.Bread];
@@ -96,7 +97,8 @@ internal sealed class PlanChecker
 
     private void DemonstrationsComeInTime()
     {
-        var tasting = _bench.Time.PeriodMinutes - _bench.Time.CleanupMinutes - _bench.Time.TastingMinutes;
+        // Where a class would begin idle, all of it comes sooner, and the plan says by how much.
+        var tasting = _bench.Time.PeriodMinutes - _bench.Time.CleanupMinutes - _bench.Time.TastingMinutes - _plan.Class.Time.SpareMinutes;
         foreach (var shown in _plan.Demonstrations)
         {
             var end = shown.Start + shown.Demonstration.Minutes;
@@ -210,7 +212,7 @@ internal sealed class PlanChecker
                     Fault($"oven {oven} is overfull");
                 if (inside.Any(step => Math.Abs(Asked(step).Temperature.Celsius - dial) > 1e-9))
                     Fault($"oven {oven} would need two temperatures at once");
-                if (inside.Any(step => KeepsTogether(step.Load.Bread)))
+                if (inside.Any(KeepsTogether))
                     DoorStaysShut(oven, inside);
                 // What bakes may itself have been turned up or down; what comes new needs the heat ready.
                 var comesNew = inside.Any(step => step.Start == minute && (step.Step == 0 || _bench.Breads[step.Load.Bread].Steps[step.Step - 1].Oven is null));
@@ -239,14 +241,18 @@ internal sealed class PlanChecker
     private void DoorStaysShut(int oven, PlannedStep[] inside)
     {
         var bakes = inside.Select(step => string.Join(',', Of(step.Load.Maker.Team, step.Load.Bread)
-            .Where(each => each.Oven is not null).Select(each => $"{step.Load.Bread}:{each.Start}-{each.End}"))).Distinct();
+            .Where(each => SameBake(step, each.Step)).Select(each => $"{step.Load.Bread}.{each.Step}:{each.Start}-{each.End}"))).Distinct();
         if (bakes.Count() > 1)
             Fault($"oven {oven} is opened while it must stay shut");
     }
 
-    private bool KeepsTogether(int bread)
+    /// <summary>True of two steps with nothing but oven between them.</summary>
+    private bool SameBake(PlannedStep step, int other) =>
+        Enumerable.Range(Math.Min(step.Step, other), Math.Abs(step.Step - other) + 1).All(at => _bench.Breads[step.Load.Bread].Steps[at].Oven is not null);
+
+    private bool KeepsTogether(PlannedStep step)
     {
-        var settings = _bench.Breads[bread].Steps.Select(step => step.Oven).OfType<OvenSetting>().ToArray();
+        var settings = _bench.Breads[step.Load.Bread].Steps.Where((_, at) => SameBake(step, at)).Select(each => each.Oven!).ToArray();
         return settings.Any(setting => setting.DoorShut) || settings.Select(setting => setting.Temperature).Distinct().Count() > 1;
     }
 

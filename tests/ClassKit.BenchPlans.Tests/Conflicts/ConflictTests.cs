@@ -35,6 +35,7 @@ public sealed class ConflictTests
         Assert.Equal([RuleKind.Equipment, RuleKind.Period], Named(planning));
         Assert.Contains(new MoreEquipment(Bakery.Griddle, 1), planning.Changes);
         // 15 + 72 = 87 min, which a timetable makes 90.
+        Assert.Equal(27, planning.MissingMinutes);
         Assert.Contains(new LongerPeriod(30), planning.Changes);
         Helps(bench, planning);
     }
@@ -50,6 +51,7 @@ public sealed class ConflictTests
         Assert.True(planning.Conflict!.IsSmallest);
         Assert.Contains(new DoAhead(0, 1), planning.Changes);
         Assert.Contains(new LongerPeriod(10), planning.Changes);
+        Assert.Equal(10, planning.MissingMinutes);
         Assert.Contains(planning.Changes, change => change is WarmTheRise);
         Helps(bench, planning);
     }

@@ -84,6 +84,28 @@ public sealed class RandomClassTests
         Assert.True(planned == Searched && ruled > 20, $"Only {planned} and {ruled} plans were made.");
     }
 
+    /// <summary>The first bread cools and is heated again, in whichever oven is free.</summary>
+    [Fact]
+    public void A_bread_that_is_baked_twice_keeps_every_rule()
+    {
+        var (planned, ruled) = (0, 0);
+        for (var seed = 0; seed < 60; seed++)
+        {
+            var drawn = RandomClass.Of(seed);
+            var bread = drawn.Breads[0];
+            if (bread.Bake is null) continue;
+            var twice = bread with { Steps = [.. bread.Steps, Bakery.Alone("Cool", 3, 6), .. bread.Steps.Skip(bread.Bake.Value.First).Take(1)] };
+            var bench = drawn with { Breads = [twice, .. drawn.Breads.Skip(1)] };
+            if (GreedyPlanner.Plan(bench, 1) is not { } simple) continue;
+            ruled++;
+            Sound(bench, simple, seed);
+            if (planned >= Searched || Planners.Brief.Plan(bench).Plan is not { } plan) continue;
+            planned++;
+            Sound(bench, plan, seed);
+        }
+        Assert.True(planned == Searched && ruled > 15, $"Only {planned} and {ruled} plans were made.");
+    }
+
     private static BenchClass Shared(BenchClass drawn)
     {
         var bread = drawn.Breads[0];

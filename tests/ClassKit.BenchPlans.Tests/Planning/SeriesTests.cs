@@ -19,7 +19,11 @@ public sealed class SeriesTests
         Bakery.Hands("Fill", 3, 3),
         Bakery.Baked("Bake", 20, 22, 200),
         Bakery.Alone("Cool", 10, 15),
-    ]) { Teams = teams, VariantOf = id == "written" ? null : "written" };
+    ])
+    {
+        Teams = teams,
+        VariantOf = id == "written" ? null : "written",
+    };
 
     public static TheoryData<string> Ways => ["solver", "rule of thumb"];
 

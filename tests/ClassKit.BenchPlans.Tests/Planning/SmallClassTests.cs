@@ -20,6 +20,7 @@ public sealed class SmallClassTests
     private static readonly BenchBread Steamed = new("steamed", "Steamed", [Bakery.Hands("Shape", 1, 2) with { Wait = new(0, 2) }, Bakery.Alone("Steam", 3, 4) with { Uses = [new(EquipmentKind.Steamer, 1)], IsPutIn = true }]);
     private static readonly BenchBread Shown = new("shown", "Shown", [Bakery.Baked("Bake", 3, 3, 200)]) { LeftToInstructor = true, IsForShow = true };
 
+    private static readonly BenchBread Twice = new("twice", "Twice", [Bakery.Baked("Bake", 2, 2, 200), Bakery.Alone("Cool", 1, 2) with { Wait = WaitWindow.None }, Bakery.Baked("Reheat", 1, 1, 190)]) { KeepsMinutes = 6 };
     private static readonly BenchBread Stood = Cool with { Id = "stood", Name = "Stood", VariantOf = "cool", Steps = [Bakery.Alone("Stand", 1, 1), .. Cool.Steps] };
 
     public static TheoryData<string> Names => [.. Classes.Keys];
@@ -54,6 +55,10 @@ public sealed class SmallClassTests
         ["a series in one oven"] = Class(9, 1, Bakery.Ovens(1, 2), [Cool, Stood], 1),
         ["a series that needs two ovens or twice the time"] = Class(13, 1, Bakery.Ovens(2, 1), [Cool, Stood], 1),
         ["a series for one pair of hands"] = Class(10, 1, Bakery.Ovens(2, 1), [Cool, Stood], 1, people: 1),
+        ["a bread that is baked, cools and is heated again"] = Class(10, 2, Bakery.Ovens(1, 1), [Twice], 1),
+        ["another bread while one cools between two bakes"] = Class(14, 1, Bakery.Ovens(1, 1), [Twice, Hot with { KeepsMinutes = 9 }], 1),
+        ["two bakes in two ovens"] = Class(9, 1, Bakery.Ovens(2, 1), [Twice, Cool], 1),
+        ["two bakes behind a shut door"] = Class(10, 2, Bakery.Ovens(1, 2), [Twice with { Steps = [.. Twice.Steps.Select(step => step.Oven is { } oven ? step with { Oven = oven with { DoorShut = true } } : step)] }], 1),
         ["two breads that may not stand"] = Class(12, 1, Bakery.Ovens(1, 1), [Cool with { KeepsMinutes = 0 }, Hot with { KeepsMinutes = 0 }], 1),
     };
 

@@ -59,6 +59,20 @@ public sealed class PlanWordsTests
         typeof(PlanChange).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(PlanChange))),
         type => Assert.Contains((PlanChange[])[.. Said.Select(row => row.Data.Item1), new SmallerLoads(0)], change => change.GetType() == type));
 
+    [Fact]
+    public void What_does_not_fit_is_said_with_by_how_much_and_because_of_what()
+    {
+        PlanRule[] rules = [new(RuleKind.People), new(RuleKind.Windows, 0), new(RuleKind.Equipment, Equipment: Bakery.Griddle), new(RuleKind.Period)];
+
+        Assert.Equal(
+            "It is 27 min short. What stands in the way: Flatbreads: the dough may wait 65 min between its steps in all. 1 griddle: all loads together take at least 72 min of griddle time. ",
+            PlanNoticeWords.Why(new(rules, true), 27, Griddles));
+        Assert.Equal($"What stands in the way: {RuleWords.Of(rules[^1], Griddles)} ", PlanNoticeWords.Why(new([rules[^1]], true), null, Griddles));
+        Assert.Equal(
+            "All of the lesson does not fit 60 min. It is 27 min short. Make the period 30 min longer: 90 min.",
+            PlanNoticeWords.Of(new PeriodCut(new LongerPeriod(30), Griddles) { MissingMinutes = 27 }));
+    }
+
     private static readonly BenchClass Compared = Full with { Breads = [Bakery.Muffins, Bakery.Muffins with { Name = "Muffins: old powder" }, Bakery.Muffins with { Name = "Muffins: none" }] };
 
     public static TheoryData<SeriesDifference, string> Unlike => new()
