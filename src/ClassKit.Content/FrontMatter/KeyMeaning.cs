@@ -21,6 +21,7 @@ internal sealed record KeyMeaning(string Key, string Means, string Example)
         new("piece", "what one of them is called", "roll"),
         new("pieces", "what several are called; the one with an s if left out", "rolls"),
         new("piece mass", "what one weighs before it is baked", "60 g"),
+        new("team makes", "how many pieces of it a team makes, where that is other than `pieces per team` of the class file", "2"),
         new("loss", "what stays in bowls and on hands and is weighed out besides, as a share of the dough", "3 %"),
         new("mix temperature", "how warm the dough or batter should be when it is mixed; left out, it is taken as it comes. Water is drawn as warm as that asks for, unless a step warms something", "26 °C"),
         new("best within", "how long it is at its best after baking", "60 min"),

@@ -60,6 +60,7 @@ public static class LessonFormulaReader
         var piece = fields.Text("piece");
         var pieces = fields.Optional("pieces");
         var pieceMass = fields.Quantity("piece mass", Dimensions.Mass, Bounds.AboveZero, default);
+        var teamMakes = fields.Has("team makes") ? (int?)fields.Whole("team makes", Bounds.Countable) : null;
         var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
         var mixTemperature = fields.Has("mix temperature") ? (Temperature?)fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default) : null;
         var bestWithin = fields.Has("best within") ? (int?)Math.Round(fields.Quantity("best within", Dimensions.Minutes, Dimensions.PartOfPeriod, 0), MidpointRounding.AwayFromZero) : null;
@@ -94,6 +95,7 @@ public static class LessonFormulaReader
             steps, equipment, cautions, notes, traits!)
         {
             BestWithinMinutes = bestWithin,
+            TeamMakes = teamMakes,
             Structure = structure,
             SpecificGravity = gravity,
             StarterBuild = build,

@@ -88,6 +88,9 @@ public sealed record LessonFormula(
     /// <summary>How many minutes it may stand ready before it is tasted; null where that does not matter.</summary>
     public int? BestWithinMinutes { get; init; }
 
+    /// <summary>How many pieces of it a team makes, where that is not what the class makes of every bread; 1 or more, or null.</summary>
+    public int? TeamMakes { get; init; }
+
     /// <summary>Several pieces: <c>popovers</c>.</summary>
     public string Pieces { get; init; } = Piece + "s";
 

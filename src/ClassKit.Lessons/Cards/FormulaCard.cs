@@ -69,10 +69,10 @@ public sealed record FormulaCard(
     public (int Min, int Max) Minutes => (Bread.Steps.Sum(step => step.MinMinutes), Bread.Steps.Sum(step => step.MaxMinutes));
 
     internal static Computed<FormulaCard> For(LessonFormula formula, ClassProfile profile, PackSettings settings) =>
-        Scaling.FromPieces(formula.Formula, profile.PiecesPerTeam, formula.PieceMass, DoughLoss.Of(formula.WeighedBesidesPercent), new Scales(profile.ScaleResolution, Finer(profile)))
+        Scaling.FromPieces(formula.Formula, formula.TeamMakes ?? profile.PiecesPerTeam, formula.PieceMass, DoughLoss.Of(formula.WeighedBesidesPercent), new Scales(profile.ScaleResolution, Finer(profile)))
             .Then(batch => MixBalance.Of(formula, profile.KitchenTemperature, settings.Mixing.In(profile)).Then<FormulaCard>(mix => new FormulaCard(
                 formula,
-                profile.PiecesPerTeam,
+                formula.TeamMakes ?? profile.PiecesPerTeam,
                 batch,
                 [.. batch.Lines.Select(CardLine.For)],
                 mix,

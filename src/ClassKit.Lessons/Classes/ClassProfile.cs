@@ -11,7 +11,7 @@ namespace ClassKit.Lessons.Classes;
 /// <param name="Kitchen">The teaching kitchen's name.</param>
 /// <param name="Students">How many; at least 1.</param>
 /// <param name="Teams">How many teams bake; at least 1, at most the students.</param>
-/// <param name="PiecesPerTeam">How many pieces of each bread a team makes; at least 1.</param>
+/// <param name="PiecesPerTeam">How many pieces of each bread a team makes, unless the bread says otherwise; at least 1.</param>
 /// <param name="PeriodMinutes">How long the class lasts.</param>
 /// <param name="KitchenTemperature">Of the room and of everything stored in it outside the refrigerator.</param>
 /// <param name="AltitudeMetres">Above sea level.</param>

@@ -104,11 +104,19 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("thinly with neutral oil", "thinly with sesame oil", "", "`sesame oil` is done here, and nothing is listed for it under `## Greasing and dusting`", "| Amount | For |")]
     [InlineData("Whisk egg and salt", "Whisk egg, sugar and salt", "", "`sugar` is named here and stands in no list", "neither ordered nor declared")]
     [InlineData("loss: 4 %", "loss: 4 %\nbest within: soon", "best within", "`best within` is `soon`", "a number and its unit")]
+    [InlineData("loss: 4 %", "loss: 4 %\nteam makes: two", "team makes", "`team makes` is `two`", "Write digits")]
     public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
     {
         var broken = Complaint.Break(_shipped, find, replacement);
 
         Complaint.Among(Read(broken), problems, Complaint.LineFor(at, _shipped, find, broken), found, remedy);
+    }
+
+    [Fact]
+    public void A_bread_may_say_how_many_of_it_a_team_makes()
+    {
+        Assert.Equal(2, Read(Complaint.Break(_shipped, "loss: 4 %", "loss: 4 %\nteam makes: 2")).Model!.TeamMakes);
+        Assert.Null(Read(_shipped).Model!.TeamMakes);
     }
 
     [Fact]

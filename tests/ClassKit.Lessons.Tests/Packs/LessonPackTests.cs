@@ -17,6 +17,8 @@ public sealed class LessonPackTests
         Assert.Equal(378.95, buns.Batch.Exact.Grams, 0.005);
         Assert.Equal(190.14, buns.Batch.Flour.Grams, 0.005);
         Assert.Equal(6, buns.Pieces);
+        // Of one bread a team makes two, of all others what the class makes of each.
+        Assert.Equal([2, 6], ComputedPack.Build(SampleLesson.Of(SampleLesson.Buns with { TeamMakes = 2 }, SampleLesson.Muffins), SampleLesson.Class).Value.Cards.Select(card => card.Pieces));
     }
 
     [Fact]
