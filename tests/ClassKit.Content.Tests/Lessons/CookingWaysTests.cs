@@ -90,7 +90,7 @@ public sealed class CookingWaysTests : IDisposable
 
     [Fact]
     public void What_is_heated_again_in_the_oven_says_so() =>
-        Assert.Contains(With("oven 175 °C). Until dry.\n9. **Cool** (20 min, unattended). On a rack.\n10. **Reheat** (5–8 min, oven 160 °C").Problems, problem => problem.Found.Contains("`Reheat` is in the oven again, and does not say `reheats`", StringComparison.Ordinal));
+        Assert.Contains(With("oven 175 °C). Until dry.\n9. **Cool** (20 min, unattended). On a rack.\n10. **Reheat** (5–8 min, oven 160 °C").Doubts, problem => problem.Found.Contains("`Reheat` is in the oven again, and does not say `reheats`", StringComparison.Ordinal));
 
     [Fact]
     public void A_word_without_its_heat_only_occupies() =>
