@@ -25,9 +25,9 @@ internal static class ProposalsText
             """.ReplaceLineEndings("\n"));
         foreach (var part in methods.GroupBy(method => (Exercise: method.Exercise.Id, Part: method.Part.Id)))
         {
-            text.Append(CultureInfo.InvariantCulture, $"\n## {part.Key.Exercise}: {part.Key.Part}\n");
             var taken = part.First().Part.Misconceptions.Select(listed => listed.Id).ToHashSet(StringComparer.Ordinal);
-            foreach (var method in part) text.Append(Piece(method, Free(IdOf(method), taken)));
+            // The heading stands above every piece: a remark between two of them would belong to the words of the first.
+            foreach (var method in part) text.Append(CultureInfo.InvariantCulture, $"\n## {part.Key.Exercise}: {part.Key.Part}\n").Append(Piece(method, Free(IdOf(method), taken)));
         }
         return text.ToString();
     }
