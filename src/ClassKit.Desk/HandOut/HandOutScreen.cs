@@ -6,7 +6,6 @@ using ClassKit.Pages;
 using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Output.Writing;
-using ClassKit.Wording.Notes;
 
 namespace ClassKit.Desk.HandOut;
 
@@ -55,7 +54,7 @@ internal static class HandOutScreen
             if (!request.Succeeded) return JobEnd.Nothing(request.Problems);
             var made = DealPractice.Run(request.Model, run);
             if (!made.Succeeded) return JobEnd.Nothing(made.Problems);
-            kept.Put(NameOf(known), "", new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteWords.Of)], asked));
+            kept.Put(NameOf(known), "", new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteLineWords.Of)], asked));
             return JobEnd.Well;
         })
         { GoesOn = true });

@@ -1,7 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Output.Writing;
-using ClassKit.Wording.Notes;
 
 namespace ClassKit.Desk.Jobs;
 
@@ -17,14 +16,14 @@ public sealed record JobEnd(IReadOnlyList<string> Lines, IReadOnlyList<Diagnosti
     public static JobEnd Of(Written written)
     {
         ArgumentNullException.ThrowIfNull(written);
-        return new([.. written.Notes.SelectMany(NoteWords.Of)], [.. written.Problems.Distinct()]);
+        return new([.. written.Notes.SelectMany(NoteLineWords.Of)], [.. written.Problems.Distinct()]);
     }
 
     /// <summary>What came of work that wrote no folder.</summary>
     public static JobEnd Of(Produced produced)
     {
         ArgumentNullException.ThrowIfNull(produced);
-        return new([.. produced.Notes.SelectMany(NoteWords.Of)], [.. produced.Problems.Distinct()]);
+        return new([.. produced.Notes.SelectMany(NoteLineWords.Of)], [.. produced.Problems.Distinct()]);
     }
 
     /// <summary>What would come of work that was only asked about: nothing was done, and that stands first.</summary>

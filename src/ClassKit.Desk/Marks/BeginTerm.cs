@@ -30,18 +30,16 @@ internal static class BeginTerm
         {
             Directory.CreateDirectory(folder);
             var marks = Path.Combine(folder, Table);
-            if (!File.Exists(marks)) File.WriteAllText(marks, "student\n");
+            if (!File.Exists(marks)) WholeFile.Write(marks, "student\n"u8);
             var rule = visit.Folder.PathsOf(ContentKind.GradeRule) is [var own, ..] ? own : OwnRubric.Put(visit.Folder, OwnRubric.Rule);
             List<string> rows = [.. judged.Where(state => visit.All("round").Contains(state.Round.Name)).Select(state => Row(state.Dealt.LessonTitle + " " + state.Round.Number, "calculations", "Calculations", "", Beside(folder, state.Round.Graded)))];
             if (visit.Ticked("bench")) rows.Add(Row("Bench work 1", "bench work", "Bench work", Beside(folder, OwnRubric.Put(visit.Folder, OwnRubric.Bench)), ""));
             if (visit.Ticked("written")) rows.Add(Row("Written questions", "written answers", "Written work", "20", ""));
             if (rows.Count == 0) return [new("work", null, "No work was ticked", "Tick at least one: a term without any weighs nothing. You can add and change everything later.")];
             var text = $"---\nclass: {Quoted(folder, known.File)}\nroster: {Quoted(folder, roster)}\nrule: {Quoted(folder, rule)}\nmarks: {Table}\n---\n\n# {title}\n\n## Work\n\n| Work | Kind | Category | Out of | Marks | Resit | Second marker |\n|---|---|---|---|---|---|---|\n{string.Concat(rows)}";
-            var whole = file + ".new";
-            File.WriteAllText(whole, text);
-            var read = TermReader.Read(new Library(new Texts.ChangedTree(PathTree.Instance.Full(file), File.ReadAllBytes(whole))).At(file));
-            if (read.Succeeded) File.Move(whole, file);
-            else File.Delete(whole);
+            var content = System.Text.Encoding.UTF8.GetBytes(text);
+            var read = TermReader.Read(new Library(new Texts.ChangedTree(PathTree.Instance.Full(file), content)).At(file));
+            if (read.Succeeded) WholeFile.Write(file, content);
             return read.Problems;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

@@ -22,8 +22,9 @@ internal static class OwnRubric
         if (File.Exists(to)) return to;
         Directory.CreateDirectory(Path.GetDirectoryName(to)!);
         using var shipped = Shipped.Tree.Open($"{Rubrics}/{name}");
-        using var file = new FileStream(to, FileMode.CreateNew);
-        shipped.CopyTo(file);
+        using var content = new MemoryStream();
+        shipped.CopyTo(content);
+        WholeFile.Write(to, content.ToArray());
         return to;
     }
 }

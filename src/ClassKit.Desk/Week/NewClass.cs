@@ -36,7 +36,21 @@ internal static class NewClass
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
+            TakeAway(folder);
             return [new(folder, null, $"The class could not be begun: {failure.Message}", "Check that there is room and that you may write there.")];
+        }
+    }
+
+    /// <summary>What was begun of it would stand in the way of the next try.</summary>
+    private static void TakeAway(string folder)
+    {
+        try
+        {
+            if (Directory.Exists(folder)) Directory.Delete(folder, recursive: true);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            // That it is there is said when the name is tried again.
         }
     }
 

@@ -1,0 +1,22 @@
+using ClassKit.Desk.Folders;
+using ClassKit.Notes;
+using ClassKit.Wording.Counts;
+using ClassKit.Wording.Notes;
+
+namespace ClassKit.Desk.Jobs;
+
+/// <summary>A note as the desk says it: where the words for every front name files and numbers that nobody at the desk has to know, the page is named where the same is found.</summary>
+internal static class NoteLineWords
+{
+    /// <summary>Its lines.</summary>
+    public static IEnumerable<string> Of(Note note) => note switch
+    {
+        Note.Dealt(var workbooks, var exercises, _, _) => [$"{Counted.Of(workbooks, "workbook")} of {Counted.Of(exercises, "exercise")}. What students get and what is for you alone stand apart on the round’s page."],
+        Note.FollowingUp(var students, var minutes, _) => [$"{Counted.Of(students, "student practises", "students practise")} what they missed, up to {Counted.Of(minutes, "minute")} each. Every page has a workbook with the same numbers, which can be marked like any other."],
+        Note.WrittenAnswers(var answers, _) => [$"{Counted.Of(answers, "answer")} in own words {Counted.Noun(answers, "waits", "wait")} for your points, and {Counted.Noun(answers, "counts", "count")} neither for nor against until then: see “Needs your word”."],
+        Note.Undecided(var work, var answers, _) => [$"{work}: {Counted.Of(answers, "answer")} could not be worked out and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide on {Counted.Noun(answers, "it", "them")} in the round, under “Needs your word”."],
+        Note.MarkedTwice(var work, _) => [$"{work} was marked by two: the term’s page shows whether they agree."],
+        Note.Packed packed => [$"{packed.Lesson} for {packed.Class} is kept in your folder, below {TeachingFolder.PacksName}: the file to begin with there is {packed.First}."],
+        _ => NoteWords.Of(note),
+    };
+}
