@@ -148,4 +148,18 @@ public sealed partial class PackPagesTests
 
     [GeneratedRegex(@"([0-9.]+)\s(mL|L)\b")]
     private static partial Regex Gas();
+
+    /// <summary>Of fewer than three pieces no third is asked for, and of one no mean.</summary>
+    [Theory]
+    [InlineData(1, "Measured")]
+    [InlineData(2, "First Second Mean")]
+    [InlineData(6, "First Second Third Mean")]
+    public void As_many_pieces_are_measured_as_a_team_makes(int pieces, string heads)
+    {
+        var pack = SamplePack.Pack with { Cards = [.. SamplePack.Pack.Cards.Select(card => card with { Pieces = pieces })] };
+        var table = Html.Parse(HtmlPages.Pack(pack).Single(page => page.FileName == "observations.html").Html).QuerySelector(".measured table")!;
+
+        Assert.StartsWith(heads, string.Join(' ', table.QuerySelectorAll("thead th").Skip(1).Select(head => head.TextContent)), StringComparison.Ordinal);
+        Assert.All(table.QuerySelectorAll("tbody tr"), row => Assert.Equal(table.QuerySelectorAll("thead th").Length - 1, row.QuerySelectorAll("td").Length));
+    }
 }
