@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Grading.Findings.Edits;
 
@@ -10,62 +11,51 @@ internal static class EditWords
     /// <summary>What happened, without the formulas.</summary>
     public static string What(KeyEdit edit, SheetTerms sheet) => edit switch
     {
-        KeyEdit.OtherCell { IsWhole: true } => $"the percentage was taken of {sheet.Term(edit.Written)}, and not of {sheet.Term(edit.Right)}",
-        KeyEdit.OtherCell => $"{sheet.Term(edit.Written)} was used in the place of {sheet.Term(edit.Right)}",
-        KeyEdit.LeftOut(_, _, var term, var operation) => LeftOut(sheet.Term(term), operation),
+        KeyEdit.OtherCell { IsWhole: true } => $"the percentage was taken of {sheet.Term(edit.Written)} instead of {sheet.Term(edit.Right)}",
+        KeyEdit.OtherCell => $"{sheet.Term(edit.Written)} was used instead of {sheet.Term(edit.Right)}",
+        KeyEdit.LeftOut(_, _, var term, var operation) => LeftOut(sheet, term, operation),
         KeyEdit.OtherOperation(_, _, var belongs, var used) => $"you {Did(used)} where the method {Does(belongs)}",
         KeyEdit.TurnedRound(_, _, var operation) => $"the {Noun(operation)} is the other way round",
-        KeyEdit.CountedTwice(_, _, var term) => $"{sheet.Term(term)} came in twice",
-        KeyEdit.TakenIn(_, _, var term, var operation) => TakenIn(sheet.Term(term), operation),
+        KeyEdit.CountedTwice(_, var written, var term) => $"{TakenIn(sheet.Term(term), OperationOf(written))} twice",
+        KeyEdit.TakenIn(_, _, var term, var operation) => $"{TakenIn(sheet.Term(term), operation)} as well, which the method does not do",
         KeyEdit.OtherBrackets => "brackets are missing, or stand around something else",
-        KeyEdit.ShareForRest => ShareForRest(edit),
+        KeyEdit.ShareForRest => ShareForRest(edit, sheet),
         KeyEdit.ShareOfOtherEnd => ShareOfOtherEnd(edit),
-        KeyEdit.Inverse => "the result is upside down",
-        KeyEdit.OtherUnit { From: "%" } => $"{sheet.Term(edit.Right)} was changed by a factor of 100: a cell that shows percent holds the fraction already",
-        KeyEdit.OtherUnit(_, _, var from, var to) => $"{sheet.Term(edit.Right)} was turned from {from} into {to}, which this formula does not need",
-        KeyEdit.OtherConstant => $"{edit.Written} was taken for {edit.Right}",
-        KeyEdit.OtherSign => "the result has the opposite sign",
+        KeyEdit.Inverse => "you worked out 1 divided by what is asked for",
+        KeyEdit.OtherUnit { From: "%" } => $"{sheet.Term(edit.Right)} was {(OperationOf(edit.Written) == BinaryOperator.Divide ? "divided" : "multiplied")} by 100, though a percentage counts as a fraction: 80 % as 0.80",
+        KeyEdit.OtherUnit(_, _, var from, var to) => $"{sheet.Term(edit.Right)} was turned from {from} into {to}, which the method does not ask for",
+        KeyEdit.OtherConstant => $"{edit.Written} was used instead of {edit.Right}",
+        KeyEdit.OtherSign => "only the sign is wrong",
         KeyEdit.OtherRounding => edit.Right.StartsWith("ROUND", StringComparison.Ordinal) ? "the result was not rounded as the method rounds it" : "something was rounded on the way",
         _ => throw new UnreachableException($"No words for {edit}."),
     };
 
-    /// <summary>True if the words name all that differs, so that the two formulas add nothing.</summary>
-    public static bool SaysAll(KeyEdit edit) => edit is KeyEdit.OtherCell or KeyEdit.OtherConstant;
+    /// <summary>What is done last in an expression.</summary>
+    private static BinaryOperator OperationOf(string expression) => CellFormula.Of("=" + expression).Shape is BinaryNode binary ? binary.Operator : BinaryOperator.Multiply;
 
-    /// <summary>The names that the words have with what stands beside their cells.</summary>
-    public static IReadOnlyList<string> Named(KeyEdit edit) => edit switch
+    private static string LeftOut(SheetTerms sheet, string term, BinaryOperator operation) => operation switch
     {
-        KeyEdit.OtherCell => [edit.Written, edit.Right],
-        KeyEdit.LeftOut(_, _, var term, _) => [term],
-        KeyEdit.CountedTwice(_, _, var term) => [term],
-        KeyEdit.TakenIn(_, _, var term, _) => [term],
-        KeyEdit.OtherUnit => [edit.Right],
-        _ => [],
-    };
-
-    private static string LeftOut(string term, BinaryOperator operation) => operation switch
-    {
-        BinaryOperator.Subtract => $"{term} was not taken off",
-        BinaryOperator.Divide => $"the division by {term} was left out",
-        BinaryOperator.Power => $"the power {term} was left out",
-        BinaryOperator.Multiply => $"the factor {term} was left out",
-        _ => $"{term} was left out",
+        BinaryOperator.Subtract => $"{sheet.Piece(term)} was not taken away",
+        BinaryOperator.Divide => $"you did not divide by {sheet.Piece(term)}",
+        BinaryOperator.Power => $"the power {sheet.Piece(term)} was left out",
+        BinaryOperator.Multiply => $"you did not multiply by {sheet.Piece(term)}",
+        _ => $"{sheet.Piece(term)} was not added",
     };
 
     private static string TakenIn(string term, BinaryOperator operation) => operation switch
     {
-        BinaryOperator.Subtract => $"{term} was taken off as well",
-        BinaryOperator.Divide => $"you divided by {term} as well",
-        BinaryOperator.Multiply => $"you multiplied by {term} as well",
-        _ => $"{term} was added as well",
+        BinaryOperator.Subtract => $"{term} was taken away",
+        BinaryOperator.Divide => $"you divided by {term}",
+        BinaryOperator.Multiply => $"you multiplied by {term}",
+        _ => $"{term} was added",
     };
 
-    private static string ShareForRest(KeyEdit edit) => (edit.Right, edit.Written) switch
+    private static string ShareForRest(KeyEdit edit, SheetTerms sheet) => (edit.Right, edit.Written) switch
     {
-        (_, ['1', '-', ..]) => "you worked with what is left of the whole, where the share itself is meant",
-        (_, ['1', '+', ..]) => "you worked with the whole and the share together, where the share itself is meant",
-        (['1', '-', ..], _) => "you worked with the share itself, where what is left of the whole is meant",
-        _ => "you worked with the share alone, where the whole together with it is meant",
+        (_, ['1', '-', ..]) => $"you worked with what is left without {sheet.Term(edit.Right)}, where that share itself belongs",
+        (_, ['1', '+', ..]) => $"you worked with the whole and {sheet.Term(edit.Right)} on top of it, where that share alone belongs",
+        (['1', '-', ..], _) => $"you worked with {sheet.Term(edit.Written)} itself, where what is left without it belongs",
+        _ => $"you worked with {sheet.Term(edit.Written)} alone, where the whole with that share on top of it belongs",
     };
 
     private static string ShareOfOtherEnd(KeyEdit edit) => (edit.Right.Contains("/(1-", StringComparison.Ordinal), edit.Right.Contains("*(1-", StringComparison.Ordinal), edit.Right.Contains("*(1+", StringComparison.Ordinal)) switch

@@ -26,7 +26,7 @@ public static class FindingWords
     }
 
     private static string Of(AnswerFinding finding, AnswerGrade answer) => finding is AnswerFinding.NearMiss miss
-        ? NearMissWords.Of(miss, answer.Exercise, answer.Part)
+        ? NearMissWords.Of(miss, answer.Exercise, answer.Part, answer.Formula)
         : (answer.Paper is null ? null : PaperWords.Of(finding, answer.Part)) ?? Of(finding, answer.Part);
 
     private static string Of(AnswerFinding finding, Part part) => finding switch

@@ -1,24 +1,28 @@
-using ClassKit.CellFormulas.Formulas;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Edits;
 
 namespace ClassKit.Wording.Answers;
 
-/// <summary>What a student is told of a wrong answer that behaves like a formula near the right one. It is an observation: what they thought, nobody knows.</summary>
+/// <summary>What a student is told of a wrong answer that behaves like a formula near the right one: what it looks like, what to write, where to look. An observation: what they thought, nobody knows.</summary>
 public static class NearMissWords
 {
     /// <summary>The observation, and where to look.</summary>
-    public static string Of(AnswerFinding.NearMiss miss, Exercise exercise, Part part)
+    /// <param name="miss">What was found.</param>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="formula">The student's formula with its <c>=</c>; null for a typed number, whose student sees no formula and reads of quantities.</param>
+    public static string Of(AnswerFinding.NearMiss miss, Exercise exercise, Part part, string? formula)
     {
         ArgumentNullException.ThrowIfNull(miss);
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(part);
         var sheet = new SheetTerms(exercise, miss.Cells);
-        return $"{(miss.IsShown ? "It" : "Going by the number alone, it")} looks as if {Observation(miss, part, sheet)}.{Place(miss.Edits[0], exercise, part, sheet)}";
+        var seen = miss.IsShown ? Shown(miss, part, new(formula), sheet) : $"From your number, it looks as if {OfMethod(miss.Edits, exercise)}.";
+        return seen + SolutionPlace.Of(miss.Edits, exercise, part, sheet);
     }
 
-    /// <summary>The observation alone, for a group of answers: no cells, what their sheets call them.</summary>
+    /// <summary>The observation alone, for a typed number or a group of answers: no cells, what their sheets call them.</summary>
     public static string OfMethod(IReadOnlyList<KeyEdit> edits, Exercise exercise)
     {
         ArgumentNullException.ThrowIfNull(edits);
@@ -26,22 +30,35 @@ public static class NearMissWords
         return string.Join("; and ", edits.Select(edit => EditWords.What(edit, sheet)));
     }
 
-    private static string Observation(AnswerFinding.NearMiss miss, Part part, SheetTerms sheet)
+    private static string Shown(AnswerFinding.NearMiss miss, Part part, StudentsFormula formula, SheetTerms sheet)
     {
-        if (miss.Edits is [var one]) return EditWords.SaysAll(one) ? EditWords.What(one, sheet) : $"{EditWords.What(one, sheet)}: {Instead(miss.Edits, one.Written, one.Right, sheet)}";
-        var what = string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet)));
-        return $"two things happened: {what}. Together that is {Instead(miss.Edits, miss.Formula[1..], part.Key.ToString()[1..], sheet)}";
+        var right = sheet.Cells(part.Key.ToString()[1..]);
+        if (formula.DiffersInBracketsAloneFrom(right)) return $"It looks as if {EditWords.What(new KeyEdit.OtherBrackets(right, right), sheet)}.{EditCures.Of(new KeyEdit.OtherBrackets(part.Key.ToString()[1..], miss.Formula[1..]), formula, sheet)}";
+        if (!miss.Edits.All(edit => IsSeen(edit, formula, sheet))) return $"Your formula comes to the same as {sheet.Cells(miss.Formula[1..])}, which is one step or two from the right one.";
+        if (miss.Edits is not [var one]) return $"It looks as if two things happened: {string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet)))}.";
+        return Missing(one, miss, part, sheet) is { } missing
+            ? $"It looks as if {missing}."
+            : $"It looks as if {EditWords.What(one, sheet)}.{(one is KeyEdit.OtherCell other ? Spot(other, miss, part, formula, sheet) : EditCures.Of(one, formula, sheet))}";
     }
 
-    private static string Instead(IReadOnlyList<KeyEdit> edits, string written, string right, SheetTerms sheet) =>
-        $"{sheet.Cells(written)} where {sheet.Cells(right)} belongs{sheet.Legend([.. edits.SelectMany(EditWords.Named)], right, written)}";
+    /// <summary>True if what is said of an edit is seen in the formula: one of equal value may be written quite otherwise.</summary>
+    private static bool IsSeen(KeyEdit edit, StudentsFormula formula, SheetTerms sheet) => edit is KeyEdit.LeftOut or KeyEdit.TakenIn or KeyEdit.CountedTwice or KeyEdit.ShareForRest or KeyEdit.ShareOfOtherEnd or KeyEdit.Inverse or KeyEdit.OtherSign or KeyEdit.OtherRounding
+        || formula.Holds(sheet.Cells(edit.Written));
 
-    /// <summary>The line of the worked solution in which the edited place stands: its step, or the quantity that it is about.</summary>
-    private static string Place(KeyEdit edit, Exercise exercise, Part part, SheetTerms sheet)
+    /// <summary>A cell that stands twice while another does not stand at all: the one that is missing is what is to be seen.</summary>
+    private static string? Missing(KeyEdit edit, AnswerFinding.NearMiss miss, Part part, SheetTerms sheet) =>
+        edit is KeyEdit.OtherCell && Times(miss.Formula, edit.Right) == 0 && Times(miss.Formula, edit.Written) == 2 && Times(part.Key.ToString(), edit.Written) == 1
+            ? $"{sheet.Term(edit.Written)} stands twice, and {sheet.Term(edit.Right)} is missing"
+            : null;
+
+    private static int Times(string formula, string name) => new StudentsFormula(formula).Times(name);
+
+    /// <summary>Where the wrong cell stands, if it also stands where it belongs.</summary>
+    private static string Spot(KeyEdit.OtherCell edit, AnswerFinding.NearMiss miss, Part part, StudentsFormula formula, SheetTerms sheet)
     {
-        if (exercise.Steps.LastOrDefault(step => CellFormula.OfTree(step.Key.Shape).ToString().Contains(edit.Right, StringComparison.OrdinalIgnoreCase)) is { } step)
-            return $" In the worked solution, see “{step.What}”.";
-        var name = edit.Right == part.Key.ToString()[1..] ? null : CellFormula.Of("=" + edit.Right).Names.Select(sheet.InSolution).LastOrDefault(name => name is not null);
-        return name is null ? " Hold it against this part's worked solution." : $" In the worked solution, look for “{name}”.";
+        if (Times(part.Key.ToString(), edit.Written) == 0) return "";
+        return ChangedSpot.Between(part.Key.ToString(), miss.Formula) is var (right, written) && formula.Holds(sheet.Cells(written))
+            ? $" Where you have {sheet.Cells(written)}, write {sheet.Cells(right)}."
+            : $" Where {sheet.Cells(edit.Written)} stands beside that, it is right.";
     }
 }

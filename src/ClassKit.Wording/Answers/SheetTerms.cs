@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Texts;
 
@@ -12,15 +13,15 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     /// <summary>An expression over names as it would stand in a cell.</summary>
     public string Cells(string expression) => CellFormula.Of("=" + expression).ReplaceNames(Cell).ToString()[1..];
 
-    /// <summary>One cell or a longer term; a cell with what it holds.</summary>
-    public string Term(string expression) => Label(expression) is not { } label ? Cells(expression) : Cell(expression) is { } cell ? $"{cell} ({label})" : $"“{InSolution(expression)}”";
+    /// <summary>One cell or a longer term; a cell with what it holds, so that flour of 21 °C is not taken for flour by weight.</summary>
+    public string Term(string expression) => Label(expression) is not { } label ? Cells(expression) : Cell(expression) is { } cell ? $"{cell} ({label}{Unit(expression, label)})" : $"“{InSolution(expression)}”";
 
-    /// <summary>What the cells in some expressions hold, in brackets and with a space before it; nothing for none, and nothing of names that were told already.</summary>
-    public string Legend(IReadOnlyList<string> told, params IEnumerable<string> expressions)
+    /// <summary>The same of what may be a longer term, which stands in brackets, and what its cells hold.</summary>
+    public string Piece(string expression)
     {
-        var lines = expressions.SelectMany(expression => CellFormula.Of("=" + expression).Names).Distinct(StringComparer.OrdinalIgnoreCase)
-            .Where(name => Cell(name) is not null && Label(name) is not null && !told.Contains(name, StringComparer.OrdinalIgnoreCase)).Select(name => $"{Cell(name)}: {Label(name)}").ToList();
-        return lines.Count == 0 ? "" : $" ({string.Join("; ", lines)})";
+        if (CellFormula.Of("=" + expression) is not { Shape: BinaryNode } formula) return Term(expression);
+        var holds = formula.Names.Where(name => Cell(name) is not null && Label(name) is not null).Select(name => $"{Cell(name)}: {Label(name)}{Unit(name, Label(name)!)}").ToList();
+        return $"({Cells(expression)}){(holds.Count == 0 ? "" : $" ({string.Join("; ", holds)})")}";
     }
 
     /// <summary>What a name is called on the sheet, to stand within a sentence; null for none of its names.</summary>
@@ -30,6 +31,13 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
 
     /// <summary>What the worked solution calls a name; null for none of its names.</summary>
     public string? InSolution(string name) => exercise.Parts.Any(part => IsSame(part.Id, name)) ? PartName.Of(name) : Label(name);
+
+    /// <summary>The unit behind a comma, where the label does not tell it; percent goes without saying.</summary>
+    private string Unit(string name, string label)
+    {
+        var unit = exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name))?.Unit ?? exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name))?.Unit ?? "";
+        return unit.Length == 0 || AnswerUnit.IsPercent(unit) || label.Contains(unit, StringComparison.Ordinal) ? "" : $", {unit}";
+    }
 
     private string? Cell(string name) => cells.FirstOrDefault(cell => IsSame(cell.Key, name)).Value;
 

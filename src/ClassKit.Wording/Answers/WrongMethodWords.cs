@@ -18,7 +18,7 @@ public static class WrongMethodWords
     public static string ToStudents(WrongMethod method)
     {
         ArgumentNullException.ThrowIfNull(method);
-        return method.Edits.Count == 0 ? "Your formula does something else than the method asks: hold it against the worked solution, step by step." : $"It looks as if {NearMissWords.OfMethod(method.Edits, method.Exercise)}. Hold your formula against the worked solution.";
+        return method.Edits.Count == 0 ? "Your formula does something else than the method asks: compare it with the worked solution, step by step." : $"It looks as if {NearMissWords.OfMethod(method.Edits, method.Exercise)}. Compare your formula with the worked solution.";
     }
 
     /// <summary>What to ask the class. Common practice, no source.</summary>

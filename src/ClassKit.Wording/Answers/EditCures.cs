@@ -1,0 +1,45 @@
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Syntax;
+using ClassKit.Grading.Findings.Edits;
+
+namespace ClassKit.Wording.Answers;
+
+/// <summary>What to change in a formula for one edit to be undone, in its student's cells.</summary>
+internal static class EditCures
+{
+    /// <summary>What is longer is no longer seen at a glance. By eye.</summary>
+    private const int Glance = 18;
+
+    /// <summary>A sentence with a space before it; empty where what happened says it already.</summary>
+    public static string Of(KeyEdit edit, StudentsFormula formula, SheetTerms sheet) => edit switch
+    {
+        KeyEdit.OtherOperation(var right, _, var belongs, var used) when RightOperand(right, sheet) is { } operand => $" Put {Sign(belongs)} instead of {Sign(used)}, before {operand}.",
+        KeyEdit.TurnedRound when IsShort(edit, sheet) => $" Write {sheet.Cells(edit.Right)} instead of {sheet.Cells(edit.Written)}.",
+        KeyEdit.CountedTwice => " Once is enough.",
+        KeyEdit.TakenIn => " Leave that out.",
+        KeyEdit.OtherBrackets when sheet.Cells(edit.Right).Length <= 2 * Glance => $" Write it as {sheet.Cells(edit.Right)}.",
+        KeyEdit.ShareForRest or KeyEdit.ShareOfOtherEnd when IsShort(edit, sheet) && formula.Holds(sheet.Cells(edit.Written)) => $" Write {sheet.Cells(edit.Right)} instead of {sheet.Cells(edit.Written)}.",
+        KeyEdit.OtherUnit { From: "%" } => " Leave that out: a cell that shows 80 % counts as 0.80 already.",
+        KeyEdit.OtherUnit when IsShort(edit, sheet) => $" Write {sheet.Cells(edit.Right)} instead of {sheet.Cells(edit.Written)}.",
+        KeyEdit.OtherSign => " Look for a minus too many or too few, or for a subtraction that is the other way round.",
+        _ => "",
+    };
+
+    private static bool IsShort(KeyEdit edit, SheetTerms sheet) => sheet.Cells(edit.Right).Length <= Glance && sheet.Cells(edit.Written).Length <= Glance;
+
+    private static string? RightOperand(string right, SheetTerms sheet)
+    {
+        if (CellFormula.Of("=" + sheet.Cells(right)).Shape is not BinaryNode { Right: var node }) return null;
+        var text = CellFormula.OfTree(node).ToString()[1..];
+        return text.Length > Glance ? null : node is BinaryNode ? $"({text})" : text;
+    }
+
+    private static char Sign(BinaryOperator operation) => operation switch
+    {
+        BinaryOperator.Add => '+',
+        BinaryOperator.Subtract => '−',
+        BinaryOperator.Multiply => '*',
+        BinaryOperator.Divide => '/',
+        _ => '^',
+    };
+}
