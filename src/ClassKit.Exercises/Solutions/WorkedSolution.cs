@@ -42,7 +42,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
                 numbers = MathMl.Write(step.Key, Quantity, worked[step.Id]);
                 names[step.Id] = CellValue.FromNumber(come);
             }
-            steps.Add(new(step.What, MathMl.Write(step.Key, name => Words(exercise, name), MathMlOperand.Words(PartName.Of(step.Id))), numbers));
+            steps.Add(new(step.What, MathMl.Write(step.Key, name => Words(exercise, name), MathMlOperand.Words(Called(exercise, step.Id))), numbers));
         }
 
         var key = part.Written ?? part.Key;
@@ -71,7 +71,7 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
     public static string MethodOf(Exercise exercise, Part part)
     {
         ArgumentNullException.ThrowIfNull(part);
-        return MathMl.Write(part.Written ?? part.Key, name => Words(exercise, name), MathMlOperand.Words(PartName.Of(part.Id)));
+        return MathMl.Write(part.Written ?? part.Key, name => Words(exercise, name), MathMlOperand.Words(Called(exercise, part.Id)));
     }
 
     /// <summary>MathML: any formula over the exercise's names, in the same words as the method.</summary>
@@ -99,7 +99,19 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
     }
 
     private static MathMlOperand? Words(Exercise exercise, string name) =>
-        exercise.Givens.FirstOrDefault(given => Same(given.Id, name)) is { } given ? MathMlOperand.Words(LowerFirst(given.Label)) : MathMlOperand.Words(PartName.Of(name));
+        MathMlOperand.Words(Called(exercise, name));
+
+    /// <summary>What a given, a step or a part is called in a formula: with its unit where another is called the same, so that an oven in °C does not stand for itself in °F.</summary>
+    private static string Called(Exercise exercise, string name)
+    {
+        var words = Plain(exercise, name);
+        IEnumerable<(string Id, string Unit)> others = [.. exercise.Givens.Select(given => (given.Id, given.Unit)), .. exercise.Parts.Select(part => (part.Id, part.Unit))];
+        var unit = others.FirstOrDefault(one => Same(one.Id, name)).Unit;
+        return unit is { Length: > 0 } && others.Any(other => !Same(other.Id, name) && Same(Plain(exercise, other.Id), words)) ? $"{words} in {unit}" : words;
+    }
+
+    private static string Plain(Exercise exercise, string name) =>
+        exercise.Givens.FirstOrDefault(given => Same(given.Id, name)) is { } given ? LowerFirst(given.Label) : PartName.Of(name);
 
     private static Dictionary<string, CellValue> Values(IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> earlier)
     {

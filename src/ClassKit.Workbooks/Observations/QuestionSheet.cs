@@ -14,6 +14,9 @@ internal sealed class QuestionSheet
     private const double BreadWidth = 24;
     private const double TextWidth = 53;
 
+    /// <summary>What a step of indentation takes of a column and leaves beside the next, in characters.</summary>
+    private const double Indent = 3;
+
     private readonly IXLWorksheet _sheet;
     private readonly LessonPack _pack;
     private int _row = 4;
@@ -43,8 +46,9 @@ internal sealed class QuestionSheet
         _sheet.Cell(_row, 2).SetText(measure);
         _sheet.Cell(_row, Less).SetText(less).Wrapped();
         _sheet.Cell(_row, More).SetText(more).Wrapped();
+        foreach (var question in (int[])[Less, More]) _sheet.Cell(_row, question).Style.Alignment.Indent = 1;
         _sheet.Range(_row, 1, _row, More).AsTableRow();
-        _sheet.Row(_row).Height = Math.Max(TextHeight.Of(bread, BreadWidth), Math.Max(TextHeight.Of(less, TextWidth), TextHeight.Of(more, TextWidth)));
+        _sheet.Row(_row).Height = Math.Max(TextHeight.Of(bread, BreadWidth), Math.Max(TextHeight.Of(less, TextWidth - Indent), TextHeight.Of(more, TextWidth - Indent)));
         return (FormattableString.Invariant($"{Name}!$C${_row}"), FormattableString.Invariant($"{Name}!$D${_row}"));
     }
 

@@ -98,9 +98,9 @@ internal sealed class RequisitionSheet
         HeadCell(_columns.Holds, $"It holds, {_mass.Symbol}", 10);
         HeadCell(_columns.Price, $"Its price{InCurrency}", 10);
         HeadCell(_columns.PerKilogram, $"{_mass.Larger}{InCurrency}", 12);
-        HeadCell(_columns.Packs, "Packs to buy", 10);
+        HeadCell(_columns.Packs, "Packs to buy", 8);
         HeadCell(_columns.ToPay, $"To pay{InCurrency}", 11);
-        HeadCell(_columns.Used, $"Baked of it{InCurrency}", 13);
+        HeadCell(_columns.Used, $"Worth of what is used{InCurrency}", 15);
         HeadCell(_columns.Allergens, "Allergens, labels read besides", 24, isNumber: false);
         if (_columns.Shown is { } shown) HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 18);
         _sheet.Range(Head, 1, Head, _columns.Last).AsTableHead();

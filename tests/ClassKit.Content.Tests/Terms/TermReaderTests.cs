@@ -1,5 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Terms.Marks;
 using ClassKit.Terms.Rules;
 using ClassKit.Terms.Work;
@@ -75,6 +76,17 @@ public sealed class TermReaderTests : IDisposable
             [("Percentages", WorkKind.TypedMarks, "Calculations", 24m), ("Deal one", WorkKind.CalculationSet, "Calculations", null), ("Day one", WorkKind.BenchWork, "Bench work", 10.5m), ("Essay", WorkKind.WrittenAnswers, "Written work", 12.5m)],
             plan.Model.Works.Select(work => (work.Title, work.Kind, work.Category, work.OutOf)));
         Assert.EndsWith("graded", Assert.Single(plan.Model.Works[1].Graded), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_term_is_printed_on_the_paper_of_its_class_and_dated_by_its_clocks()
+    {
+        _folder.Write("class.md", File.ReadAllText(Path.Combine(Repository.Demo, "class.md")).Replace("prices: prices.md\n", "", StringComparison.Ordinal).Replace("paper: A4", "paper: Letter", StringComparison.Ordinal));
+
+        var plan = Read(Complaint.Break(Sound, "roster: roster.csv", "class: class.md\nroster: roster.csv"));
+
+        Assert.True(plan.Succeeded, string.Join('\n', plan.Problems));
+        Assert.Equal((Paper.Letter, "Europe/Paris"), (plan.Model.Class.Paper, plan.Model.Class.TimeZone!.Id));
     }
 
     [Fact]
