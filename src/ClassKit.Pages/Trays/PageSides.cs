@@ -19,7 +19,7 @@ internal static partial class PageSides
     {
         [PackContents.Guide] = 4_750,
         [PackContents.Handout] = 4_200,
-        [PackContents.Rubric] = 2_800,
+        [PackContents.Rubric] = 4_000,
         [PackContents.Stations] = 2_700,
         [PackContents.Comparison] = 8_000,
         [PackContents.Requisition] = 2_600,

@@ -61,7 +61,7 @@ public sealed class AnswerCellsTests
             var place = Shipped.Seats[0].Dealt.LayOut().Of(exercise.Id).Answers.Single(place => place.Part.InWords is not null);
 
             Assert.Equal(("textLength", "warning"), ((string?)rules[place.Tag].Attribute("type"), (string?)rules[place.Tag].Attribute("errorStyle")));
-            Assert.Contains($"C{place.Address.Row}:E{place.Address.Row}", merged);
+            Assert.Contains($"C{place.Address.Row}:F{place.Address.Row}", merged);
         }
     }
 }
