@@ -111,10 +111,11 @@ internal sealed class GreedyAttempt(BenchClass bench, IReadOnlyList<Shift> shift
         var pauses = isFirst ? Pauses(at) : [];
         var length = Chain(bread, new(shift.Makers[0], at), 0, pauses)[^1].End;
         var earliest = Math.Max(bench.Time.WorkFrom, bread.KeepsMinutes is { } keeps ? bench.Time.ReadyBy - keeps - length : 0);
+        var siblings = SiblingsOven(at);
         for (var start = bench.Time.ReadyBy - length; start >= earliest; start--)
         {
             PlannedStep[][] chains = [.. shift.Makers.Select(maker => Chain(bread, new(maker, at), start, pauses))];
-            if (!IsSeen(at, chains[0]) || !pauses.All(pause => IsInTime(bench.Demonstrations[pause.Value], chains[0][pause.Key].End)) || (_ledger.TakeAll(chains, SiblingsOven(at)) ?? _ledger.TakeAll(chains)) is not { } taken)
+            if (!IsSeen(at, chains[0]) || !pauses.All(pause => IsInTime(bench.Demonstrations[pause.Value], chains[0][pause.Key].End)) || ((siblings is null ? null : _ledger.TakeAll(chains, siblings)) ?? _ledger.TakeAll(chains)) is not { } taken)
                 continue;
             foreach (var steps in taken)
                 _planned[steps[0].Load] = steps;

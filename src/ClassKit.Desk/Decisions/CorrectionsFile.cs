@@ -34,9 +34,7 @@ internal static class CorrectionsFile
             lock (Changing)
             {
                 if (change(File.Exists(path) ? File.ReadAllBytes(path) : null) is not { } changed) return null;
-                var whole = path + ".new";
-                File.WriteAllBytes(whole, changed);
-                File.Move(whole, path, overwrite: true);
+                WholeFile.Write(path, changed);
                 return null;
             }
         }

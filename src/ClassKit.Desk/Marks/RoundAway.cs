@@ -29,7 +29,7 @@ public sealed record RoundAway(TermEntry Term, PlannedWork Work)
     /// <summary>A round with the words of whoever was away: they are not waited for.</summary>
     internal static RoundState In(Visit visit, ClassEntry known, RoundState state)
     {
-        return state with { Away = visit.Desk.Kept.Get($"away {state.Round.Folder}", visit.Folder.Stamp(), () => Of(visit.Folder, known, state.Round)?.Words() ?? new Dictionary<string, string>()) };
+        return state with { Away = visit.Desk.Kept.Get($"away {state.Round.Folder}", visit.Folder.Stamp(), () => Of(visit.Folder, known, state.Round)?.Typed.InPlace(1) ?? new Dictionary<string, string>()) };
     }
 
     /// <summary>Keeps the words that were chosen; whoever was not asked about stays as they are.</summary>
@@ -41,6 +41,4 @@ public sealed record RoundAway(TermEntry Term, PlannedWork Work)
         var cells = new[] { Typed.Cells(1), Typed.Cells(2) };
         return Typed.Keep(stamp, (student, sitting) => (sitting == 1 ? chosen(student) : null) ?? cells[sitting - 1].GetValueOrDefault(student, ""));
     }
-
-    private Dictionary<string, string> Words() => Typed.Cells(1).Where(cell => TypedCell.InPlace.Contains(TypedCell.Of(cell.Value).Word)).ToDictionary(cell => cell.Key, cell => TypedCell.Of(cell.Value).Word);
 }

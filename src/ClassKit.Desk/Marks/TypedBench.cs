@@ -5,8 +5,8 @@ namespace ClassKit.Desk.Marks;
 /// <summary>Levels as they were typed at the desk: a student's own, or else what was chosen for the whole team or for everybody at once.</summary>
 /// <param name="Form">What is filled in.</param>
 /// <param name="Typed">What stands in a field; empty if nothing.</param>
-/// <param name="Away">The ids of students of whom a word stands in place of a mark: what is chosen for many is not meant for them.</param>
-internal sealed record TypedBench(BenchForm Form, Func<string, string> Typed, IReadOnlySet<string> Away)
+/// <param name="Away">By their ids, students of whom a word stands in place of a mark: what is chosen for many is not meant for them.</param>
+internal sealed record TypedBench(BenchForm Form, Func<string, string> Typed, IReadOnlyDictionary<string, string> Away)
 {
     /// <summary>Stands for everybody where a field names a student; no student's id has brackets.</summary>
     public const string Everybody = "(all)";
@@ -19,7 +19,7 @@ internal sealed record TypedBench(BenchForm Form, Func<string, string> Typed, IR
     {
         string Of(string who) => Typed(WorkPage.Field(Form, who, column));
         var at = Form.Students.Index().First(one => one.Item.Id == student).Index;
-        string[] from = Away.Contains(student) ? [student] : [student, Team(Form.TeamOf(at)), Everybody];
+        string[] from = Away.ContainsKey(student) ? [student] : [student, Team(Form.TeamOf(at)), Everybody];
         return from.Select(Of).FirstOrDefault(text => text.Length > 0) ?? "";
     }
 }

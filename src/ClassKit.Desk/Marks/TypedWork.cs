@@ -31,8 +31,9 @@ public sealed class TypedWork(TermEntry term, PlannedWork work)
     /// <summary>What the field is called in which a word is chosen.</summary>
     public static string WordField(string student, int sitting) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"w{sitting}.{student}");
 
-    /// <summary>The students, by their ids, of whom a word stands in place of a mark.</summary>
-    public IReadOnlySet<string> InPlaceOf(int sitting) => Cells(sitting).Where(cell => TypedCell.InPlace.Contains(TypedCell.Of(cell.Value).Word)).Select(cell => cell.Key).ToHashSet();
+    /// <summary>The words that stand in place of a mark, by students' ids.</summary>
+    public IReadOnlyDictionary<string, string> InPlace(int sitting) =>
+        Cells(sitting).Select(cell => (cell.Key, TypedCell.Of(cell.Value).Word)).Where(said => TypedCell.InPlace.Contains(said.Word)).ToDictionary(said => said.Key, said => said.Word);
 
     /// <summary>What stands in the table, by students' ids.</summary>
     public IReadOnlyDictionary<string, string> Cells(int sitting) => Table is { } table ? StudentTable.Column(table.Bytes.ToArray(), Students, Column(sitting)) : new Dictionary<string, string>();

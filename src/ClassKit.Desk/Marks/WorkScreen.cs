@@ -49,7 +49,7 @@ internal static class WorkScreen
     private static Task KeepBench(Visit visit, ClassEntry known, BenchFiles files)
     {
         var form = files.Form(known);
-        var problems = form.Succeeded ? files.Type(form.Model, new TypedBench(form.Model, visit.Typed, new TypedWork(files.Term, files.Work).InPlaceOf(files.Whose.Number)).Cell) : form.Problems;
+        var problems = form.Succeeded ? files.Type(form.Model, new TypedBench(form.Model, visit.Typed, new TypedWork(files.Term, files.Work).InPlace(files.Whose.Number)).Cell) : form.Problems;
         return Kept(visit, known, files.Term, files.Work, problems, files.Whose);
     }
 

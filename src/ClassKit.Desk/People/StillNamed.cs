@@ -20,7 +20,7 @@ public sealed record StillNamed(IReadOnlyList<TextEntry> Own, IReadOnlyList<stri
         ArgumentNullException.ThrowIfNull(who);
         var texts = folder.Texts().ToDictionary(text => text.Path);
         var named = FilesNaming.In(folder.Root, who);
-        var (alone, others) = named.Below(folder.Root);
-        return new([.. named.Others.Where(texts.ContainsKey).Select(file => texts[file])], alone, [.. named.Others.Zip(others).Where(file => !texts.ContainsKey(file.First)).Select(file => file.Second)]);
+        var (alone, shared) = (named with { Others = [.. named.Others.Where(file => !texts.ContainsKey(file))] }).Below(folder.Root);
+        return new([.. named.Others.Where(texts.ContainsKey).Select(file => texts[file])], alone, shared);
     }
 }

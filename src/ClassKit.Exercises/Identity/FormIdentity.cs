@@ -9,6 +9,18 @@ public static class FormIdentity
 {
     private const int Digits = 16;
 
+    /// <summary>True of a file that says that it is of a form. Forms made before 2026-11-30 were tied to the name of their class as well, which stands in what they call themselves.</summary>
+    /// <param name="identity">The identity in the file.</param>
+    /// <param name="called">What it calls itself; null where it does not say.</param>
+    /// <param name="title">The title of what is filled in.</param>
+    /// <param name="cohort">What the class is called now.</param>
+    /// <param name="with">The form's identity with the names of a class: none, as it is now, or one, as it was.</param>
+    public static bool IsOf(string identity, string? called, string title, string cohort, Func<IEnumerable<string>, string> with)
+    {
+        ArgumentNullException.ThrowIfNull(with);
+        return identity == with([]) || identity == with([FormName.ClassIn(called, title) ?? cohort]);
+    }
+
     /// <summary>Sixteen hexadecimal digits of the SHA-256 of all that makes the form what it is.</summary>
     /// <param name="kind">What kind of form it is.</param>
     /// <param name="made">Texts, each of which makes it another form.</param>

@@ -279,7 +279,7 @@ internal sealed class ExerciseJudge
     {
         if (_neighbours is null) return null;
         var finder = new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part));
-        if (answer.IsFormula) return _neighbours.OnAll && finder.InNames(answer) is { } formula && reading.IsPlain ? finder.Find(formula) : finder.Find(answer, reading);
+        if (answer.IsFormula) return _neighbours.OnAll && reading.IsPlain && finder.InNames(answer) is { } formula ? finder.Find(formula) : finder.Find(answer, reading);
         return IsTelling(answer, reading) && !IsFilledIn(answer.Part, reading.Written(reading.Dealt))
             ? finder.Find(answer.Part, reading.Dealt, earlier.AreTelling)
             : null;

@@ -44,10 +44,10 @@ public sealed record ObservationForm
     /// <summary>Which lesson and units it is for, whatever the class is called; see <see cref="FormIdentity"/>.</summary>
     public string Identity => IdentityWith([]);
 
-    /// <summary>True of a file that says that it is of this form. Forms made before 2026-11-30 were tied to the name of their class as well, which stands in what they call themselves.</summary>
+    /// <summary>True of a file that says that it is of this form; see <see cref="FormIdentity.IsOf"/>.</summary>
     /// <param name="identity">The identity in the file.</param>
     /// <param name="called">What it calls itself; null where it does not say.</param>
-    public bool IsOf(string identity, string? called) => identity == Identity || identity == IdentityWith([FormName.ClassIn(called, Lesson) ?? Cohort]);
+    public bool IsOf(string identity, string? called) => FormIdentity.IsOf(identity, called, Lesson, Cohort, IdentityWith);
 
     /// <summary>What is measured of a bread and typed; the loss is worked out.</summary>
     public static IEnumerable<Measure> Typed(LessonFormula bread)

@@ -22,10 +22,10 @@ public sealed record BenchForm(string Rubric, BenchScale Scale, IReadOnlyList<IR
     /// <summary>Who of the class and which rubric it is for, whatever the class is called; see <see cref="FormIdentity"/>.</summary>
     public string Identity => IdentityWith([]);
 
-    /// <summary>True of a file that says that it is of this form. Forms made before 2026-11-30 were tied to the name of their class as well, which stands in what they call themselves.</summary>
+    /// <summary>True of a file that says that it is of this form; see <see cref="FormIdentity.IsOf"/>.</summary>
     /// <param name="identity">The identity in the file.</param>
     /// <param name="called">What it calls itself; null where it does not say.</param>
-    public bool IsOf(string identity, string? called) => identity == Identity || identity == IdentityWith([FormName.ClassIn(called, Rubric) ?? Cohort]);
+    public bool IsOf(string identity, string? called) => FormIdentity.IsOf(identity, called, Rubric, Cohort, IdentityWith);
 
     /// <summary>The team that a student is put in until the marker says otherwise: as many in each as there can be, in the order of the roster.</summary>
     /// <param name="student">The student's place on the roster.</param>
