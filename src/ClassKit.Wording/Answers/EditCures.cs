@@ -11,16 +11,13 @@ internal static class EditCures
     private const int Glance = 18;
 
     /// <summary>A sentence with a space before it; empty where what happened says it already.</summary>
-    public static string Of(KeyEdit edit, StudentsFormula formula, SheetTerms sheet) => edit switch
+    public static string Of(KeyEdit edit, FormulaShape formula, SheetTerms sheet) => edit switch
     {
         KeyEdit.OtherOperation(var right, _, var belongs, var used) when RightOperand(right, sheet) is { } operand => $" Put {Sign(belongs)} instead of {Sign(used)}, before {operand}.",
-        KeyEdit.TurnedRound when IsShort(edit, sheet) => $" Write {sheet.Cells(edit.Right)} instead of {sheet.Cells(edit.Written)}.",
         KeyEdit.CountedTwice => " Once is enough.",
-        KeyEdit.TakenIn => " Leave that out.",
+        KeyEdit.TakenIn or KeyEdit.OtherUnit { From: "%" } => " Leave that out.",
         KeyEdit.OtherBrackets when sheet.Cells(edit.Right).Length <= 2 * Glance => $" Write it as {sheet.Cells(edit.Right)}.",
-        KeyEdit.ShareForRest or KeyEdit.ShareOfOtherEnd when IsShort(edit, sheet) && formula.Holds(sheet.Cells(edit.Written)) => $" Write {sheet.Cells(edit.Right)} instead of {sheet.Cells(edit.Written)}.",
-        KeyEdit.OtherUnit { From: "%" } => " Leave that out: a cell that shows 80 % counts as 0.80 already.",
-        KeyEdit.OtherUnit when IsShort(edit, sheet) => $" Write {sheet.Cells(edit.Right)} instead of {sheet.Cells(edit.Written)}.",
+        KeyEdit.TurnedRound or KeyEdit.ShareForRest or KeyEdit.ShareOfOtherEnd or KeyEdit.OtherUnit when IsShort(edit, sheet) && formula.Holds(sheet.Cells(edit.Written)) => $" Write {sheet.Cells(edit.Right)} instead of {sheet.Cells(edit.Written)}.",
         KeyEdit.OtherSign => " Look for a minus too many or too few, or for a subtraction that is the other way round.",
         _ => "",
     };
@@ -37,7 +34,7 @@ internal static class EditCures
     private static char Sign(BinaryOperator operation) => operation switch
     {
         BinaryOperator.Add => '+',
-        BinaryOperator.Subtract => '−',
+        BinaryOperator.Subtract => '-',
         BinaryOperator.Multiply => '*',
         BinaryOperator.Divide => '/',
         _ => '^',

@@ -30,10 +30,10 @@ public static class NearMissWords
         return string.Join("; and ", edits.Select(edit => EditWords.What(edit, sheet)));
     }
 
-    private static string Shown(AnswerFinding.NearMiss miss, Part part, StudentsFormula formula, SheetTerms sheet)
+    private static string Shown(AnswerFinding.NearMiss miss, Part part, FormulaShape formula, SheetTerms sheet)
     {
-        var right = sheet.Cells(part.Key.ToString()[1..]);
-        if (formula.DiffersInBracketsAloneFrom(right)) return $"It looks as if {EditWords.What(new KeyEdit.OtherBrackets(right, right), sheet)}.{EditCures.Of(new KeyEdit.OtherBrackets(part.Key.ToString()[1..], miss.Formula[1..]), formula, sheet)}";
+        var brackets = new KeyEdit.OtherBrackets(part.Key.ToString()[1..], miss.Formula[1..]);
+        if (formula.DiffersInBracketsAloneFrom(sheet.Cells(brackets.Right))) return $"It looks as if {EditWords.What(brackets, sheet)}.{EditCures.Of(brackets, formula, sheet)}";
         if (!miss.Edits.All(edit => IsSeen(edit, formula, sheet))) return $"Your formula comes to the same as {sheet.Cells(miss.Formula[1..])}, which is one step or two from the right one.";
         if (miss.Edits is not [var one]) return $"It looks as if two things happened: {string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet)))}.";
         return Missing(one, miss, part, sheet) is { } missing
@@ -42,7 +42,7 @@ public static class NearMissWords
     }
 
     /// <summary>True if what is said of an edit is seen in the formula: one of equal value may be written quite otherwise.</summary>
-    private static bool IsSeen(KeyEdit edit, StudentsFormula formula, SheetTerms sheet) => edit is KeyEdit.LeftOut or KeyEdit.TakenIn or KeyEdit.CountedTwice or KeyEdit.ShareForRest or KeyEdit.ShareOfOtherEnd or KeyEdit.Inverse or KeyEdit.OtherSign or KeyEdit.OtherRounding
+    private static bool IsSeen(KeyEdit edit, FormulaShape formula, SheetTerms sheet) => edit is KeyEdit.LeftOut or KeyEdit.TakenIn or KeyEdit.CountedTwice or KeyEdit.ShareForRest or KeyEdit.ShareOfOtherEnd or KeyEdit.Inverse or KeyEdit.OtherSign or KeyEdit.OtherRounding
         || formula.Holds(sheet.Cells(edit.Written));
 
     /// <summary>A cell that stands twice while another does not stand at all: the one that is missing is what is to be seen.</summary>
@@ -51,10 +51,10 @@ public static class NearMissWords
             ? $"{sheet.Term(edit.Written)} stands twice, and {sheet.Term(edit.Right)} is missing"
             : null;
 
-    private static int Times(string formula, string name) => new StudentsFormula(formula).Times(name);
+    private static int Times(string formula, string name) => new FormulaShape(formula).Times(name);
 
     /// <summary>Where the wrong cell stands, if it also stands where it belongs.</summary>
-    private static string Spot(KeyEdit.OtherCell edit, AnswerFinding.NearMiss miss, Part part, StudentsFormula formula, SheetTerms sheet)
+    private static string Spot(KeyEdit.OtherCell edit, AnswerFinding.NearMiss miss, Part part, FormulaShape formula, SheetTerms sheet)
     {
         if (Times(part.Key.ToString(), edit.Written) == 0) return "";
         return ChangedSpot.Between(part.Key.ToString(), miss.Formula) is var (right, written) && formula.Holds(sheet.Cells(written))

@@ -16,7 +16,7 @@ internal static class SolutionPlace
     private static string? Step(KeyEdit edit, Exercise exercise, Part part)
     {
         if (edit.Right == part.Key.ToString()[1..]) return null;
-        var steps = exercise.Steps.Where(step => new StudentsFormula("=" + CellFormula.OfTree(step.Key.Shape).ToString()[1..]).Holds(edit.Right)).ToList();
+        var steps = exercise.Steps.Where(step => new FormulaShape(step.Key.ToString()).Holds(edit.Right)).ToList();
         return steps is [var only] ? only.What : null;
     }
 

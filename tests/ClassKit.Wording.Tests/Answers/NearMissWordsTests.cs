@@ -75,7 +75,7 @@ public sealed class NearMissWordsTests
     [InlineData("=C70+C8", "C7+C8", false)]
     [InlineData("=2*($C$7+C8)", "C7+C8", true)]
     [InlineData("=(C7-32)+1.8", "C7-32+1.8", true)]
-    public void A_piece_stands_in_a_formula_whatever_its_dollars_and_needless_brackets(string formula, string piece, bool stands) => Assert.Equal(stands, new StudentsFormula(formula).Holds(piece));
+    public void A_piece_stands_in_a_formula_whatever_its_dollars_and_needless_brackets(string formula, string piece, bool stands) => Assert.Equal(stands, new FormulaShape(formula).Holds(piece));
 
     private static string Told(string key, string? formula, string miss, KeyEdit edit)
     {

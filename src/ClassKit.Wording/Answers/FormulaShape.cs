@@ -2,9 +2,9 @@ using ClassKit.CellFormulas.Formulas;
 
 namespace ClassKit.Wording.Answers;
 
-/// <summary>A formula as its student reads it, so that nothing is called theirs that does not stand there.</summary>
+/// <summary>A formula as somebody reads it, whatever its dollars and needless brackets: nothing is called a student’s that does not stand in theirs.</summary>
 /// <param name="text">With its <c>=</c>; null for a typed number.</param>
-internal sealed class StudentsFormula(string? text)
+internal sealed class FormulaShape(string? text)
 {
     private readonly string _shape = text is not null && CellFormula.Parse(text).Formula is { } formula ? Shape(formula) : "";
 
