@@ -67,6 +67,9 @@ internal static partial class KitchenText
     /// <summary>"5 min", "40–50 min".</summary>
     public static string Minutes(int least, int most) => NumberText.WithUnit(least == most ? $"{least}" : $"{least}–{most}", "min");
 
+    /// <summary>Computed minutes, to whole ones.</summary>
+    public static string Minutes(Band<double> minutes) => Minutes((int)Math.Round(minutes.Low, MidpointRounding.AwayFromZero), (int)Math.Round(minutes.High, MidpointRounding.AwayFromZero));
+
     /// <summary>A moment counted from the beginning: "1:05"; with a minus before it.</summary>
     public static string Clock(int minutes) => NumberText.Clock(minutes);
 

@@ -137,10 +137,12 @@ public sealed partial class PackPagesTests
     [Fact]
     public void Bars_of_gas_are_as_long_as_the_amounts_computed()
     {
-        var bars = Pages["comparison.html"].QuerySelectorAll(".bars li rect").Select(bar => double.Parse(bar.GetAttribute("width")!.TrimEnd('%'), CultureInfo.InvariantCulture)).ToList();
-        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => compared.Bread.Formula.Leavening == Leavening.Steam
-            ? new[] { compared.PerPiece.Held.Baked.Typical.Litres }
-            : [compared.PerPiece.Course[^1].Gas.Typical.Litres, compared.PerPiece.Held.Baked.Typical.Litres]).ToList();
+        var bars = Pages["comparison.html"].QuerySelectorAll(".bars > li rect").Select(bar => double.Parse(bar.GetAttribute("width")!.TrimEnd('%'), CultureInfo.InvariantCulture)).ToList();
+        // Made and held of each bread, and of a control and of a bread raised by steam what it holds.
+        var amounts = SamplePack.Pack.Comparison.SelectMany(compared => SamplePack.Pack.Controls.Where(control => control.Of.Formula.Id == compared.Bread.Formula.Id).Select(control => control.Compared.PerPiece.Held.Baked.Typical.Litres)
+            .Concat(compared.Bread.Formula.Leavening == Leavening.Steam
+                ? [compared.PerPiece.Held.Baked.Typical.Litres]
+                : [compared.PerPiece.Course[^1].Gas.Typical.Litres, compared.PerPiece.Held.Baked.Typical.Litres])).ToList();
         Assert.Equal(amounts.Count, bars.Count);
         foreach (var (bar, amount) in bars.Zip(amounts))
             Assert.Equal(amount / amounts[1], bar / bars[1], 0.001);
