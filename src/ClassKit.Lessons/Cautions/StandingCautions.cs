@@ -74,7 +74,7 @@ public static class StandingCautions
     public static IReadOnlyList<Hazard> In(LessonDemonstration shown)
     {
         ArgumentNullException.ThrowIfNull(shown);
-        return WithFirstAid([Hazard.HouseRules, .. HazardWords.In($"{shown.Name}. {shown.Text.OwnWords}. {string.Join(". ", shown.Tools)}")]);
+        return WithFirstAid([Hazard.HouseRules, .. When(shown.Uses.Any(use => use.Kind.One == "fryer"), Hazard.Frying), .. HazardWords.In($"{shown.Name}. {shown.Text.OwnWords}. {string.Join(". ", shown.Tools)}")]);
     }
 
     /// <summary>A demonstration's cautions; house rules come first.</summary>
@@ -127,8 +127,8 @@ public static class StandingCautions
         Hazard.HotFat => new("Hot fat", "Nothing wet near it: water under hot fat boils at once and throws it out. Thin film, dry tools, arms covered.", "common practice, no source"),
         Hazard.Frying => new(
             "Deep fat",
-            "The vessel is half full at most, on a level place, and never left. Everything that goes in is dry and slides in away from you; nobody carries hot fat. Above 200 °C (392 °F), or when it smokes, the heat goes off. If it burns: heat off, lid on, never water; a lid and a fire blanket lie within reach.",
-            "common practice, no source; fat at 170 to 190 °C (338 to 374 °F), from memory"),
+            "The vessel is half full at most, on a level place, never left and never moved hot. No drop of water: spoons, skimmer and hands are dry, and what goes in slides in close above the fat, away from you. Above 200 °C (392 °F), or when it smokes, the heat goes off. If it burns: heat off, lid on, never water; a lid, a fire blanket and an extinguisher for burning fat (wet chemical, class F in Europe, class K in North America) lie within reach. What the lid does not put out: leave, and call.",
+            "common practice, no source; extinguishers by BS 5306-8 and NFPA 10; fat at 170 to 190 °C (338 to 374 °F), from memory"),
         Hazard.HotPlate => new("Hot plate or pan", "It stays hot long after the heat is off, and does not look it: turn with tongs or a spatula, and mark it until it is cold.", "common practice, no source"),
         Hazard.Microwave => new("Microwave", "It heats unevenly and goes on for a while: let it stand a minute, stir or turn, open away from the face, and probe in several places.", "FDA Food Code 3-401.12, from memory"),
         Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables"),
@@ -139,8 +139,8 @@ public static class StandingCautions
         Hazard.FirstAid => new("First aid for a burn", "At once under cool running water for 20 minutes, rings and watches off, nothing else on it; then call the first-aider.", "British Burn Association, First Aid Clinical Practice Guidelines (2018)"),
         Hazard.Holding => new(
             "Holding",
-            FormattableString.Invariant($"Served warm later, it is held at {Hot.Celsius:0} °C ({Hot.Fahrenheit:0} °F) or above; cold, at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below; what has stood in between for 4 hours is thrown away. Some local codes ask for 60 °C (140 °F)."),
-            "FDA Food Code 3-501.16 and 3-501.19"),
+            FormattableString.Invariant($"Batter, egg, milk and what is filled with them: held warm at {Hot.Celsius:0} °C ({Hot.Fahrenheit:0} °F) or above, cold at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below; what has stood in between for 4 hours is thrown away. Some local codes ask for 60 °C (140 °F). Plain bread, baked through, keeps covered at room temperature."),
+            "FDA Food Code 3-501.16 and 3-501.19; plain bread: common practice, local codes come first"),
         Hazard.Freezing => new(
             "Freezing and thawing",
             FormattableString.Invariant($"What is baked cools first: with egg, milk or a filling from 57 °C (135 °F) to 21 °C (70 °F) within 2 hours and to {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) within 4 more. It is wrapped, named and dated, stays frozen hard, and thaws in a refrigerator at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below, or as it is heated. Dry gloves for frozen trays. Local codes come first."),
@@ -167,7 +167,12 @@ public static class StandingCautions
     /// <summary>What a method's steps do not tell by the equipment they share.</summary>
     private static bool IsOfWordsAlone(Hazard hazard) => hazard is Hazard.Scald or Hazard.Blade or Hazard.Mixer or Hazard.Balloon or Hazard.Probe;
 
-    private static IReadOnlyList<Hazard> WithFirstAid(HashSet<Hazard> found) => [.. (found.Overlaps(Burning) ? found.Append(Hazard.FirstAid) : found).Order()];
+    /// <summary>Deep fat has its own caution, beside which that for a greased pan would be wrong.</summary>
+    private static IReadOnlyList<Hazard> WithFirstAid(HashSet<Hazard> found)
+    {
+        if (found.Contains(Hazard.Frying)) found.Remove(Hazard.HotFat);
+        return [.. (found.Overlaps(Burning) ? found.Append(Hazard.FirstAid) : found).Order()];
+    }
 
     private static bool Uses(MethodStep step, params string[] kinds) => step.Work.Uses.Any(use => kinds.Contains(use.Kind.One));
 

@@ -22,6 +22,8 @@ public sealed class NoOvenTests
         Assert.Contains("Fryer: 180", cards["Spoon fritters"], StringComparison.Ordinal);
         Assert.Contains("Lift the far side first", cards["Steamed milk buns"], StringComparison.Ordinal);
         Assert.Contains("never water", cards["Spoon fritters"], StringComparison.Ordinal);
+        Assert.Contains("extinguisher for burning fat", cards["Spoon fritters"], StringComparison.Ordinal);
+        Assert.DoesNotContain("Thin film", cards["Spoon fritters"], StringComparison.Ordinal);
         Assert.Contains("Hot plate or pan.", cards["Pan rounds"], StringComparison.Ordinal);
         Assert.All(cards.Values, card => Assert.Contains("running water for 20 minutes", card, StringComparison.Ordinal));
     }
@@ -49,6 +51,10 @@ public sealed class NoOvenTests
         Assert.Contains("Switch the steamers on", instructor, StringComparison.Ordinal);
         Assert.Contains("Switch the fryers off", instructor, StringComparison.Ordinal);
     }
+
+    /// <summary>What is shown at a fryer is shown at deep fat: nothing of a greased pan is said there.</summary>
+    [Fact]
+    public void Deep_fat_is_never_called_a_thin_film() => Assert.DoesNotContain("Thin film", BuiltPack.NoOven["guide.html"].Body!.Words(), StringComparison.Ordinal);
 
     /// <summary>Four teams with 1.5 kg each.</summary>
     [Fact]
