@@ -26,6 +26,17 @@ public sealed class PantryTests
         Assert.Same(starter, Assert.Single(Pantry.Shipped.Called(name)));
     }
 
+    [Theory]
+    [InlineData("Bread flour sourdough starter, 100 %", "bread_flour")]
+    [InlineData("spelt starter, 60 %", "spelt_flour")]
+    [InlineData("Levain (125 % hydration)", "ap_flour")]
+    public void A_starter_is_fed_with_the_flour_in_its_name(string name, string flour) => Assert.Equal(flour, Assert.Single(Pantry.Shipped.Called(name)).StarterOf!.Id);
+
+    [Theory]
+    [InlineData("Butter sourdough starter, 100 %")]
+    [InlineData("Teapot starter, 100 %")]
+    public void Nothing_but_flour_feeds_a_starter(string name) => Assert.Empty(Pantry.Shipped.Called(name));
+
     [Fact]
     public void A_starter_of_rye_declares_rye() => Assert.Equal("rye", Assert.Single(Assert.Single(Pantry.Shipped.Called("Rye sourdough starter, 80 %")).Allergens).Name);
 
