@@ -38,8 +38,12 @@ public record ComputedPack(
     /// <summary>What must be declared, over all formulas, each once, by name.</summary>
     public IReadOnlyList<Allergen> Allergens => Lesson.Allergens;
 
-    /// <summary>What the class tastes behind numbers: the same numbers for the same lesson and class.</summary>
-    public Tasting Tasting => Tasting.For(Lesson.Formulas, Class.Students, SeededDraws.For(0, "tasting", Lesson.Id, Class.Name));
+    /// <summary>What the class tastes behind numbers: the same numbers for the same lesson and class. Where there is no time for all of a series, the breads as written.</summary>
+    public Tasting Tasting => Tasting.For(Tasted, Class.Students, SeededDraws.For(0, "tasting", Lesson.Id, Class.Name));
+
+    private IReadOnlyList<LessonFormula> Tasted => TastingCourse.Of(0, Lesson.SetAside.TastingMinutes).DoesFor(Lesson.Formulas.Count)
+        ? Lesson.Formulas
+        : [.. Lesson.Formulas.Where(bread => bread.Place is not { IsAsWritten: false })];
 
     /// <summary>The lesson before anything was changed for the class, its series shared out.</summary>
     public required Lesson AsWritten { get; init; }

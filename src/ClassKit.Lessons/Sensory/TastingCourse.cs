@@ -11,6 +11,15 @@ public sealed record TastingCourse(int From, int? BlindFrom, int TalkFrom, int T
     /// <summary>Below this many minutes nobody tastes blind: measuring and talking take them all.</summary>
     public const int LeastMinutes = 15;
 
+    private const int ASample = 2;
+    private const int Triangle = 2;
+
+    /// <summary>How long the blind tasting is; 0 where there is none.</summary>
+    public int BlindMinutes => TalkFrom - BlindFrom ?? 0;
+
+    /// <summary>True if the minutes do for so many samples and the triangle.</summary>
+    public bool DoesFor(int samples) => BlindMinutes >= samples * ASample + Triangle;
+
     /// <summary>Two fifths measuring, two fifths blind, the rest for talking.</summary>
     /// <param name="from">When the tasting begins.</param>
     /// <param name="minutes">How long it is; 0 or more.</param>
