@@ -23,6 +23,9 @@ internal static class SeriesText
     /// <summary>The bread that it is held against, as it stands in a sentence.</summary>
     public static string Base(ComputedPack pack, SeriesPlace place) => pack.Lesson.Formulas.First(bread => bread.Formula.Id == place.OfId).Formula.Title.ToLowerInvariant();
 
+    /// <summary>True of a step whose time is what the series changes: to wait for its sign would be to undo the change.</summary>
+    public static bool IsByTheClock(SeriesPlace? place, MethodStep step) => place is not null && place.Changes.OfType<SeriesChange.Timed>().Any(timed => timed.StepName == step.Name);
+
     private static string Of(SeriesChange change) => change switch
     {
         SeriesChange.LeftOut left => $"without {left.Ingredient.Name.ToLowerInvariant()}",

@@ -27,7 +27,7 @@ public sealed class OneDoughTests
         Assert.DoesNotContain(Unlike, Words(BuiltPack.LongMorning), StringComparison.Ordinal);
     }
 
-    /// <summary>80 of flour and 40 of a starter of equal parts are 100 of flour; 46 of water and the starter's 20 are 66, as in the two other doughs.</summary>
+    /// <summary>70 of flour and 60 of a starter of equal parts are 100 of flour; 36 of water and the starter's 30 are 66, as in the two other doughs.</summary>
     [Fact]
     public void The_water_of_a_starter_counts_as_water_on_its_card()
     {
@@ -39,6 +39,26 @@ public sealed class OneDoughTests
     [Fact]
     public void The_control_stands_on_the_plan_and_at_the_bench() =>
         Assert.Contains("Nothing in it", BuiltPack.LongMorning["bench-plan.html"].Body!.Words(), StringComparison.Ordinal);
+
+    /// <summary>Whoever waits for the sign of a roll that is ready undoes what the series changes.</summary>
+    [Fact]
+    public void A_step_whose_time_is_changed_goes_by_the_clock()
+    {
+        var cards = BuiltPack.LongMorning["formula-cards.html"].QuerySelectorAll(".card").ToDictionary(card => card.QuerySelector("h2")!.Words(), card => card.Words());
+
+        Assert.Equal(["Yeast rolls: over-proofed", "Yeast rolls: under-proofed"], cards.Where(card => card.Value.Contains("By the clock here", StringComparison.Ordinal)).Select(card => card.Key).Order());
+    }
+
+    /// <summary>Two minutes a sample and two for the triangle: ten minutes do for four samples, and the lesson has seven breads. The triangle takes two that differ in one thing.</summary>
+    [Fact]
+    public void What_is_tasted_fits_the_time_and_a_triangle_is_of_one_change()
+    {
+        var sheet = BuiltPack.LongMorning["tasting.html"].Body!.Words();
+
+        Assert.Equal(3, sheet.Split("Sample ").Length - 1);
+        Assert.Contains("two minutes for a sample, and two for the triangle", sheet, StringComparison.Ordinal);
+        Assert.Contains("A is Yeast rolls, as written. B is Yeast rolls: under-proofed. The two bites that are alike on a plate are of one team's batch", BuiltPack.LongMorning["tasting-key.html"].Body!.Words().Replace('’', '\''), StringComparison.Ordinal);
+    }
 
     /// <summary>Neither above nor in the working at the foot of the page.</summary>
     [Fact]
