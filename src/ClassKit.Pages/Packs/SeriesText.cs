@@ -16,6 +16,9 @@ internal static class SeriesText
     /// <summary>"teams 2 and 5".</summary>
     public static string Teams(FormulaCard card) => $"{Counted.Noun(card.Teams.Count, "team")} {Phrases.List([.. card.Teams.Select(team => $"{team}")])}";
 
+    /// <summary>"teams 2 and 5", or the instructor, where a bread is left to them.</summary>
+    public static string Makers(ComputedPack pack, LessonFormula bread) => pack.Cards.First(card => card.Bread.Formula.Id == bread.Formula.Id) is { IsInstructors: false } card ? Teams(card) : "the instructor";
+
     /// <summary>"Teams 2 and 5 make 6 powder rolls: held 20 min."</summary>
     public static string Sentence(FormulaCard card) =>
         Phrases.Sentence($"{Teams(card)} {(card.Teams.Count == 1 ? "makes" : "make")} {card.Pieces} {card.Bread.Formula.Title.ToLowerInvariant()}");

@@ -1,6 +1,8 @@
 using System.Text.Json;
 using ClassKit.EndToEnd.Tests.Tools;
 using ClassKit.EndToEnd.Tests.Tour;
+using ClassKit.Pages;
+using Microsoft.Playwright;
 
 namespace ClassKit.EndToEnd.Tests.Pages;
 
@@ -23,6 +25,38 @@ public sealed class ProjectedTypeTests(TourRun tour)
           .map(screen => `${screen.getBoundingClientRect().height} px: ${screen.querySelector('h2').textContent}`)
         """;
 
+    /// <summary>What ends below the foot of its frame, where the number stands, or beyond its right edge: a frame on paper has one height, and cuts off what is longer.</summary>
+    private const string BeyondTheFrame = """
+        () => [...document.querySelectorAll('.screen')].flatMap(screen => {
+          const frame = screen.getBoundingClientRect(), foot = screen.querySelector('.screen-foot').getBoundingClientRect().top;
+          return [...screen.querySelectorAll('h2, p:not(.screen-foot), li, dd, tr, svg:not(.level), figcaption')].filter(part => part.getClientRects().length > 0)
+            .filter(part => part.getBoundingClientRect().bottom > foot + 1 || part.getBoundingClientRect().right > frame.right + 1)
+            .map(part => `${screen.querySelector('h2').textContent}: ${part.tagName} ${part.textContent.trim().slice(0, 40)}`).slice(0, 1);
+        })
+        """;
+
+    /// <summary>The demo lesson alone fitted, and rows of a lesson with a series were lost: lessons with more breads are looked at too, and frames on paper as well as screens.</summary>
+    [Fact]
+    public async Task No_row_is_lost_at_the_edge_of_a_frame_and_no_number_stands_over_it()
+    {
+        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        var page = await (await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = 1280, Height = 720 } })).NewPageAsync();
+        var series = HtmlPages.Pack(SeriesSheetsTests.Pack()).Single(made => made.FileName == "projector.html").Html;
+        foreach (var (lesson, html) in new[] { ("the demo lesson", await File.ReadAllTextAsync(Path.Combine(tour.Folder, "pack", "projector.html"), TestContext.Current.CancellationToken)), ("a lesson with a series", series) })
+        {
+            await page.SetContentAsync(html);
+            foreach (var media in new[] { Media.Screen, Media.Print })
+            {
+                await page.EmulateMediaAsync(new() { Media = media });
+                var lost = (await page.EvaluateAsync<JsonElement>(BeyondTheFrame)).EnumerateArray().Select(found => found.GetString()).ToList();
+                Assert.True(lost.Count == 0, $"{lesson}, {media}: {string.Join("; ", lost)}");
+            }
+            await page.EmulateMediaAsync(new() { Media = Media.Screen });
+            Assert.Empty((await page.EvaluateAsync<JsonElement>(SmallType)).EnumerateArray().Select(found => $"{lesson}: {found.GetString()}"));
+            Assert.Empty((await page.EvaluateAsync<JsonElement>(TallScreens)).EnumerateArray().Select(found => $"{lesson}: {found.GetString()}"));
+        }
+    }
+
     [Fact]
     public async Task Nothing_is_too_small_for_the_last_row_and_no_idea_takes_more_than_its_screen()
     {
@@ -32,6 +66,6 @@ public sealed class ProjectedTypeTests(TourRun tour)
 
         Assert.Empty((await page.EvaluateAsync<JsonElement>(SmallType)).EnumerateArray().Select(found => found.GetString()));
         Assert.Empty((await page.EvaluateAsync<JsonElement>(TallScreens)).EnumerateArray().Select(found => found.GetString()));
-        Assert.True(await page.Locator(".screen").CountAsync() > 10);
+        Assert.True(await page.Locator(".screen").CountAsync() >= 10);
     }
 }

@@ -10,7 +10,7 @@ namespace ClassKit.EndToEnd.Tests.Pages;
 public sealed class SeriesSheetsTests : IDisposable
 {
     /// <summary>Without a plan: what is printed here tells of no minute, and planning takes longer than all else.</summary>
-    private static LessonPack Pack()
+    internal static LessonPack Pack()
     {
         var read = BuildPack.Read(Path.Combine(Checkout.Demo.Root, "lessons", "one-dough-three-clocks"), Path.Combine(Checkout.Demo.Root, "demo-cohort", "long-morning-class.md")).Model!;
         return PackProse.InWords(new PlannedPack(ComputedPack.Build(read.Lesson, read.Profile).Value, new(null, null, null, [], null)));
@@ -20,6 +20,7 @@ public sealed class SeriesSheetsTests : IDisposable
     private static readonly Dictionary<string, int> Sides = new()
     {
         ["comparison.html"] = 3,
+        ["projector.html"] = 6,
     };
 
     private readonly TemporaryFolder _folder = new();
