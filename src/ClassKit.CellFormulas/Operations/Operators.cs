@@ -18,13 +18,21 @@ internal static class Operators
         if (!Coercion.TryNumber(left, meter, out var a, out var error, dates) || !Coercion.TryNumber(right, meter, out var b, out error, dates)) return CellValue.FromError(error);
         return op switch
         {
-            BinaryOperator.Add => CellValue.FromNumber(Numbers.Add(a, b)),
-            BinaryOperator.Subtract => CellValue.FromNumber(Numbers.Add(a, -b)),
-            BinaryOperator.Multiply => CellValue.FromNumber(a * b),
-            BinaryOperator.Divide => b == 0 ? CellValue.FromError(CellError.DivideByZero) : CellValue.FromNumber(a / b),
-            _ => Power(a, b),
+            BinaryOperator.Divide when b == 0 => CellValue.FromError(CellError.DivideByZero),
+            BinaryOperator.Power => Power(a, b),
+            _ => CellValue.FromNumber(Number(op, a, b)),
         };
     }
+
+    /// <summary>An arithmetic operator on two numbers; no finite number where it gives an error.</summary>
+    public static double Number(BinaryOperator op, double a, double b) => op switch
+    {
+        BinaryOperator.Add => Numbers.Add(a, b),
+        BinaryOperator.Subtract => Numbers.Add(a, -b),
+        BinaryOperator.Multiply => a * b,
+        BinaryOperator.Divide => b == 0 ? double.NaN : a / b,
+        _ => Power(a, b) is { IsNumber: true, Number: var power } ? power : double.NaN,
+    };
 
     public static CellValue Negate(CellValue value, Meter meter) =>
         Coercion.TryNumber(value, meter, out var number, out var error) ? CellValue.FromNumber(number == 0 ? 0 : -number) : CellValue.FromError(error);

@@ -40,7 +40,7 @@ internal static class Brackets
 
     /// <summary>Operators that bind alike stand on one level; the lowest binds tightest.</summary>
     /// <remarks>Source: ECMA-376 Part 1, 18.17.2.2.</remarks>
-    private static BinaryOperator Level(BinaryOperator op) => op switch
+    public static BinaryOperator Level(BinaryOperator op) => op switch
     {
         BinaryOperator.Divide => BinaryOperator.Multiply,
         BinaryOperator.Subtract => BinaryOperator.Add,

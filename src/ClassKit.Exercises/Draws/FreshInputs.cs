@@ -21,6 +21,8 @@ public sealed class FreshInputs
 
     private readonly Exercise _exercise;
     private readonly List<(Variant Variant, string Key)> _pool;
+    private IReadOnlyList<Variant>? _all;
+    private IReadOnlyList<decimal[]>? _values;
 
     private FreshInputs(Exercise exercise, IEnumerable<Variant> pool) => (_exercise, _pool) = (exercise, [.. pool.Select(variant => (variant, VariantKey.Of(exercise, variant.Givens)))]);
 
@@ -57,7 +59,7 @@ public sealed class FreshInputs
         givens.Count == exercise.Givens.Count && exercise.Givens.All(given => givens.TryGetValue(given.Id, out var value) && given.CanBe(value));
 
     /// <summary>All that were drawn for the class.</summary>
-    public IReadOnlyList<Variant> All => [.. _pool.Select(fresh => fresh.Variant)];
+    public IReadOnlyList<Variant> All => _all ??= [.. _pool.Select(fresh => fresh.Variant)];
 
     /// <summary>The variants for a student, none equal to what they were dealt.</summary>
     public IReadOnlyList<Variant> For(IReadOnlyDictionary<string, decimal> dealt, int count = DefaultCount) => [.. PlacesFor(dealt, count).Select(place => _pool[place].Variant)];
@@ -66,12 +68,16 @@ public sealed class FreshInputs
     public IReadOnlyList<int> PlacesFor(IReadOnlyDictionary<string, decimal> dealt, int count = DefaultCount)
     {
         ArgumentNullException.ThrowIfNull(dealt);
-        var key = VariantKey.Of(_exercise, dealt);
-        return
-        [
-            .. Enumerable.Range(0, _pool.Count).Where(place => _pool[place].Key != key)
-                .OrderByDescending(place => _pool[place].Variant.Givens.Count(given => given.Value != dealt[given.Key]))
-                .Take(count),
-        ];
+        decimal[] own = [.. _exercise.Givens.Select(given => dealt[given.Id])];
+        _values ??= [.. _pool.Select(fresh => _exercise.Givens.Select(given => fresh.Variant.Givens[given.Id]).ToArray())];
+        List<(int Place, int Differing)> others = [.. _values.Select((values, place) => (place, Differing(values, own))).Where(other => other.Item2 > 0)];
+        return [.. others.OrderByDescending(other => other.Differing).Take(count).Select(other => other.Place)];
+    }
+
+    private static int Differing(decimal[] values, decimal[] dealt)
+    {
+        var differing = 0;
+        for (var at = 0; at < values.Length; at++) differing += values[at] == dealt[at] ? 0 : 1;
+        return differing;
     }
 }

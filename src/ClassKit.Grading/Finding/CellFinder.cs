@@ -15,6 +15,7 @@ internal sealed class CellFinder
     private readonly WorkbookSnapshot _workbook;
     private readonly PracticeColumns _columns;
     private readonly List<TaggedSheet> _sheets;
+    private readonly Dictionary<string, CellAddress?> _named;
 
     /// <param name="workbook">What came back.</param>
     /// <param name="plan">How it was laid out.</param>
@@ -23,6 +24,7 @@ internal sealed class CellFinder
         _workbook = workbook;
         _columns = plan.Columns;
         _sheets = [.. workbook.Sheets.Select(sheet => new TaggedSheet(sheet, plan.Columns))];
+        _named = CellReference.OfNames(workbook);
     }
 
     /// <summary>Where the cells of an exercise are; where they were dealt if there is no trace of them.</summary>
@@ -41,7 +43,7 @@ internal sealed class CellFinder
     /// <summary>The sheet that most of the answers' names point at, else the one that is called as it was dealt; null if both are gone.</summary>
     private TaggedSheet? Home(IReadOnlyList<AnswerPlace> answers)
     {
-        var named = answers.Select(answer => CellReference.OfName(_workbook, answer.DefinedName)?.Sheet).OfType<string>()
+        var named = answers.Select(answer => _named.GetValueOrDefault(answer.DefinedName)?.Sheet).OfType<string>()
             .GroupBy(sheet => sheet, StringComparer.OrdinalIgnoreCase).OrderByDescending(sheet => sheet.Count()).FirstOrDefault()?.Key;
         return Sheet(named) ?? Sheet(answers.Count == 0 ? null : answers[0].Address.Sheet);
     }
@@ -62,7 +64,7 @@ internal sealed class CellFinder
 
     private CellAddress Find(TaggedSheet? sheet, bool isCopy, string definedName, CellAddress dealt, string tag)
     {
-        var named = isCopy ? null : CellReference.OfName(_workbook, definedName);
+        var named = isCopy ? null : _named.GetValueOrDefault(definedName);
         var tagged = sheet?.CellOf(tag);
         var place = sheet is null ? dealt : dealt with { Sheet = sheet.Name };
         return CellFill.Merged(_workbook, (named, tagged) switch

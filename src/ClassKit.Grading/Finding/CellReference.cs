@@ -5,11 +5,14 @@ namespace ClassKit.Grading.Finding;
 /// <summary>Defined names that stand for one cell.</summary>
 internal static class CellReference
 {
-    /// <summary>The cell that a workbook-wide name stands for; null if it is gone, broken or more than one cell.</summary>
-    public static CellAddress? OfName(WorkbookSnapshot workbook, string name) =>
-        workbook.FindName(name) is { } defined && Of(defined.Formula) is { } address && workbook.FindSheet(address.Sheet) is not null
-            ? address
-            : null;
+    /// <summary>The cells that workbook-wide names stand for, in any letter case; null for one that is gone, broken or more than one cell.</summary>
+    public static Dictionary<string, CellAddress?> OfNames(WorkbookSnapshot workbook)
+    {
+        var cells = new Dictionary<string, CellAddress?>(workbook.Names.Count, StringComparer.OrdinalIgnoreCase);
+        foreach (var name in workbook.Names.Where(name => name.Sheet is null))
+            cells.TryAdd(name.Name, Of(name.Formula) is { } address && workbook.FindSheet(address.Sheet) is not null ? address : null);
+        return cells;
+    }
 
     /// <summary>Reads <c>'Sheet one'!$B$5</c>; null for anything else, such as <c>#REF!</c>.</summary>
     public static CellAddress? Of(string reference)

@@ -1,7 +1,5 @@
-using ClassKit.CellFormulas.Evaluating;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Draws;
-using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Randomness;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Findings.Edits;
@@ -39,10 +37,9 @@ public static class ForeseenTurns
 
     private static IEnumerable<ForeseenTurn> Of(Exercise exercise, Part part, IReadOnlyList<Variant> inputs)
     {
-        List<NamedValues> names = [.. inputs.Select(variant => new NamedValues(KeyValues.Names(variant.Givens, variant.Answers)))];
-        return new NeighbourTable(exercise, part, inputs, keepsHidden: true).One
-            .Where(neighbour => Likely.Contains(neighbour.Family))
-            .Select(neighbour => (neighbour.Family, Turn: Of(exercise, part, inputs, neighbour, [.. names.Select(one => one.Number(neighbour.Root)!.Value)])))
+        return new NeighbourTable(exercise, part, inputs, keepsHidden: true).Tried
+            .Where(tried => Likely.Contains(tried.Neighbour.Family))
+            .Select(tried => (tried.Neighbour.Family, Turn: Of(exercise, part, inputs, tried.Neighbour, tried.Values)))
             .Where(one => one.Turn.Edits[0] is not KeyEdit.OtherCell cell || (UnitOf(exercise, cell.Right) == UnitOf(exercise, cell.Written) && !part.Key.Names.Contains(cell.Written, StringComparer.OrdinalIgnoreCase)))
             .GroupBy(one => one.Family)
             .SelectMany(family => family.OrderBy(one => one.Turn.Distance <= Believable ? 0 : 1).ThenByDescending(one => one.Turn.Distance).Select((one, place) => (one.Family, one.Turn, Place: place)))
@@ -52,7 +49,7 @@ public static class ForeseenTurns
     private static string? UnitOf(Exercise exercise, string name) =>
         exercise.Givens.FirstOrDefault(given => given.Id == name)?.Unit ?? exercise.Parts.FirstOrDefault(part => part.Id == name)?.Unit;
 
-    private static ForeseenTurn Of(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, Neighbour neighbour, List<double> values)
+    private static ForeseenTurn Of(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, Neighbour neighbour, IReadOnlyList<double> values)
     {
         var pairs = inputs.Zip(values, (variant, value) => (Right: variant.Answers[part.Id], Value: value)).ToList();
         var distances = pairs.Select(pair => pair.Right == 0 ? double.PositiveInfinity : Math.Abs((pair.Value - pair.Right) / pair.Right)).Order().ToList();

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Draws;
@@ -13,7 +14,7 @@ internal sealed class ClassInputs
     private readonly DealtClass _dealt;
     private readonly Dictionary<string, FreshInputs> _pools = [];
     private readonly Dictionary<string, Lazy<IReadOnlyList<Variant>>> _drawn = [];
-    private readonly Dictionary<(string Student, string Exercise), IReadOnlyList<int>> _recorded = [];
+    private readonly ConcurrentDictionary<(string Student, string Exercise), IReadOnlyList<int>> _places = new();
 
     public ClassInputs(DealtClass dealt, JudgeRecord? recorded)
     {
@@ -32,7 +33,7 @@ internal sealed class ClassInputs
                 .. pool.All,
             ]);
             foreach (var choice in choices[exercise.Id].Where(choice => known is not null && choice.Places.Count > 0 && choice.Places.All(place => place >= 0 && place < pool.All.Count)))
-                _recorded[(choice.Student, exercise.Id)] = choice.Places;
+                _places[(choice.Student, exercise.Id)] = choice.Places;
         }
     }
 
@@ -65,5 +66,5 @@ internal sealed class ClassInputs
     };
 
     private IReadOnlyList<int> Places(DealtStudent student, Exercise exercise) =>
-        _recorded.TryGetValue((student.Who.Id, exercise.Id), out var places) ? places : _pools[exercise.Id].PlacesFor(student.GivensOf(exercise.Id));
+        _places.GetOrAdd((student.Who.Id, exercise.Id), _ => _pools[exercise.Id].PlacesFor(student.GivensOf(exercise.Id)));
 }

@@ -11,7 +11,7 @@ namespace ClassKit.Grading.Judging;
 /// <param name="FindRounding">Looks for the answer being, under all trials, what the key gives when rounded more than the part allows; a long search.</param>
 internal sealed record Evidence(Reading Reading, bool IsRight, bool FollowsOwn, Behaviour? Method, Func<Slip?> FindRounding)
 {
-    private readonly Lazy<Slip?> _rounding = new(FindRounding);
+    private readonly Lazy<Slip?> _rounding = new(FindRounding, isThreadSafe: false);
 
     /// <summary>What rounds more than the part allows; null if nothing does.</summary>
     public Slip? Rounding => _rounding.Value;

@@ -279,16 +279,14 @@ internal sealed class ExerciseJudge
     {
         if (_neighbours is null) return null;
         var finder = new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part));
-        if (answer.IsFormula) return _neighbours.OnAll && reading.IsPlain && finder.InNames(answer) is { } formula ? finder.Find(formula) : finder.Find(answer, reading);
+        if (answer.IsFormula) return _neighbours.OnAll && reading.IsPlain && answer.InNames is { } formula ? finder.Find(formula) : finder.Find(answer, reading);
         return IsTelling(answer, reading) && !IsFilledIn(answer.Part, reading.Written(reading.Dealt))
             ? finder.Find(answer.Part, reading.Dealt, earlier.AreTelling)
             : null;
     }
 
     /// <summary>What a formula that nothing explains does, so that the class's can be held against each other.</summary>
-    private string? InNames(TriedAnswer answer) => _neighbours is not null && answer.IsFormula
-        ? new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part)).InNames(answer)?.ToString()
-        : null;
+    private string? InNames(TriedAnswer answer) => _neighbours is not null && answer.IsFormula ? answer.InNames?.ToString() : null;
 
     private Slip? SlipIn(TriedAnswer answer, Evidence evidence)
     {

@@ -2,7 +2,6 @@ using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
-using ClassKit.Exercises.Keys;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Edits;
 using ClassKit.Grading.Judging.Slips;
@@ -39,11 +38,11 @@ internal sealed class NearMissFinder
     /// <summary>What a formula over the exercise's names has otherwise, by what it does on everything drawn for the class: the same for everybody who wrote it.</summary>
     public Slip? Find(CellFormula formula)
     {
-        List<IReadOnlyDictionary<string, CellValue>> tried = [KeyValues.Names(_trials[0].Right.Givens, _trials[0].Right.Answers), .. _table.Inputs];
-        var given = tried.Select(names => new NamedValues(names, SearchBudget.OneFormula).Number(formula.Root)).ToList();
-        if (given.Contains(null)) return null;
-        List<double> values = [.. given.Select(value => value!.Value)];
-        var found = NearMissSearch.OneEdit(_table, tried, values) ?? NearMissSearch.TwoEdits(_table, values[1], tried, values);
+        var dealt = _trials[0].NamesOn(_trials[0].Right.Answers);
+        List<IReadOnlyDictionary<string, CellValue>> tried = [dealt, .. _table.Inputs];
+        List<double> values = [.. new NamedColumns(tried, SearchBudget.OneFormula).Numbers(formula.Root)];
+        if (values.Count == 0) return null;
+        var found = NearMissSearch.OneEdit(_table, dealt, values) ?? NearMissSearch.TwoEdits(_table, values[1], tried, values);
         return found is not null && Uses(formula, found) ? Of(found, isShown: true) : null;
     }
 
@@ -58,23 +57,15 @@ internal sealed class NearMissFinder
     public Slip? Find(Part part, double number, bool onOwn)
     {
         var dealt = _trials[0];
-        List<IEnumerable<KeyValuePair<string, double>>> grounds = [dealt.Right.Answers];
+        List<IReadOnlyDictionary<string, double>> grounds = [dealt.Right.Answers];
         if (onOwn) grounds.AddRange([dealt.HeldBefore(part), dealt.MeantBefore(part)]);
-        return NearMissSearch.OfNumber(_table, [.. grounds.Select(earlier => KeyValues.Names(dealt.Right.Givens, earlier))], number) is { } found ? Of(found, isShown: false) : null;
-    }
-
-    /// <summary>The formula over the exercise's names, if it does there what it does in the cells, and with little work: everybody else's numbers are put into it later.</summary>
-    public CellFormula? InNames(TriedAnswer answer)
-    {
-        if (_returned.InNames(answer.Part) is not { } formula) return null;
-        var values = answer.Values(answer.OnRight);
-        return Names(answer.OnRight).Zip(values).All(pair => pair.Second.IsNumber && new NamedValues(pair.First, SearchBudget.OneFormula).Number(formula.Root) is { } value && SameNumber.Is(pair.Second.Number, value)) ? formula : null;
+        return NearMissSearch.OfNumber(_table, [.. grounds.Select(dealt.NamesOn)], number) is { } found ? Of(found, isShown: false) : null;
     }
 
     private static List<double>? Numbers(Behaviour behaviour) => behaviour.Values.All(value => value is not null) ? [.. behaviour.Values.Select(value => value!.Value)] : null;
 
     private List<IReadOnlyDictionary<string, CellValue>> Names(Ground ground) =>
-        [.. _trials.Zip(ground.Earlier, (trial, earlier) => KeyValues.Names(trial.Right.Givens, earlier))];
+        [.. _trials.Zip(ground.Earlier, (trial, earlier) => trial.NamesOn(earlier))];
 
     private Slip Of(Neighbour neighbour, bool isShown)
     {

@@ -16,7 +16,9 @@ internal sealed class ReturnedExercise
     private readonly WorkbookEvaluator _evaluator;
     private readonly IReadOnlyDictionary<string, CellAddress> _givens;
     private readonly IReadOnlyDictionary<string, CellAddress> _answers;
-    private readonly Dictionary<Trial, IReadOnlyDictionary<string, Evaluation>> _known = new(ReferenceEqualityComparer.Instance);
+    private readonly List<string> _parts;
+    private readonly List<CellAddress> _cells;
+    private readonly Remembered<Trial, IReadOnlyList<Evaluation>> _known = new();
 
     public ReturnedExercise(
         Exercise exercise,
@@ -30,6 +32,8 @@ internal sealed class ReturnedExercise
         _evaluator = evaluator;
         _givens = givens;
         _answers = answers;
+        _parts = [.. answers.Keys];
+        _cells = [.. answers.Values];
     }
 
     /// <summary>What stands in a part's answer cell; null if it is empty or holds nothing but spaces.</summary>
@@ -43,16 +47,7 @@ internal sealed class ReturnedExercise
     public CellAddress Cell(Given given) => _givens[given.Id];
 
     /// <summary>What the answer cell comes to with a trial's inputs in the givens' cells.</summary>
-    public Evaluation Evaluate(Part part, Trial trial)
-    {
-        if (!_known.TryGetValue(trial, out var known))
-        {
-            var parts = _answers.Keys.ToList();
-            var evaluations = _evaluator.EvaluateAll([.. parts.Select(id => _answers[id])], Inputs(trial));
-            _known[trial] = known = parts.Zip(evaluations).ToDictionary(pair => pair.First, pair => pair.Second);
-        }
-        return known[part.Id];
-    }
+    public Evaluation Evaluate(Part part, Trial trial) => _known.Of(trial, one => _evaluator.EvaluateAll(_cells, Inputs(one)))[_parts.IndexOf(part.Id)];
 
     /// <summary>The same with values that stand in for the answer cells of other parts.</summary>
     /// <param name="part">The part.</param>

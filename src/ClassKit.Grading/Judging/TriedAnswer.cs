@@ -1,8 +1,10 @@
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
+using ClassKit.Grading.NearMisses;
 
 namespace ClassKit.Grading.Judging;
 
@@ -14,8 +16,11 @@ internal sealed class TriedAnswer
     private readonly EarlierAnswers _earlier;
     private readonly bool _usesEarlier;
     private readonly bool _inProportion;
-    private readonly Dictionary<Ground, IReadOnlyList<CellValue>> _values = new(ReferenceEqualityComparer.Instance);
+    private readonly Remembered<Ground, IReadOnlyList<CellValue>> _values = new();
+    private readonly Remembered<Ground, Dictionary<Reading, Behaviour>> _behaviours = new();
     private readonly Lazy<IReadOnlyList<Ground>> _others;
+    private readonly Lazy<Given?> _pointsAt;
+    private readonly Lazy<CellFormula?> _inNames;
 
     public TriedAnswer(Part part, CellContent content, ReturnedExercise returned, IReadOnlyList<Trial> trials, EarlierAnswers earlier, bool inProportion)
     {
@@ -24,7 +29,9 @@ internal sealed class TriedAnswer
         IsFormula = content.Formula is not null && returned.DependsOnSheet(Dealt);
         _usesEarlier = IsFormula && earlier.Parts.Any(before => Dealt.Dependencies.Contains(returned.Cell(before)));
         AsItStands = Ground.AsItStands(part, trials);
-        _others = new(() => [.. MakeOthers()]);
+        _others = new(() => [.. MakeOthers()], isThreadSafe: false);
+        _pointsAt = new(() => returned.OnlyGivenOf(Dealt), isThreadSafe: false);
+        _inNames = new(FindInNames, isThreadSafe: false);
     }
 
     public Part Part { get; }
@@ -38,7 +45,10 @@ internal sealed class TriedAnswer
     public bool IsFormula { get; }
 
     /// <summary>The one given that a formula works with, and with nothing else of the sheet; null for any other.</summary>
-    public Given? PointsAt => _returned.OnlyGivenOf(Dealt);
+    public Given? PointsAt => _pointsAt.Value;
+
+    /// <summary>The formula over the exercise's names, if it does there what it does in the cells, and with little work: everybody else's numbers are put into it later.</summary>
+    public CellFormula? InNames => _inNames.Value;
 
     /// <summary>True for a formula that makes text where a number is asked: other cells cannot compute with it.</summary>
     public bool IsTextOfFormula => Content.Formula is not null && Dealt.Value.IsText;
@@ -57,7 +67,7 @@ internal sealed class TriedAnswer
     }
 
     /// <summary>Right earlier answers in the cells that it uses.</summary>
-    public Ground OnRight => _usesEarlier ? Grounds.ElementAt(2) : AsItStands;
+    public Ground OnRight => _usesEarlier && _others.Value.Count > 0 ? _others.Value[1] : AsItStands;
 
     /// <summary>What the cell comes to for inputs that are none of the trials, on right earlier answers.</summary>
     public CellValue At(Trial other) => (_usesEarlier
@@ -65,23 +75,56 @@ internal sealed class TriedAnswer
         : _returned.Evaluate(Part, other)).Value;
 
     /// <summary>What the answer does on a ground, read in a way.</summary>
-    public Behaviour On(Ground ground, Reading reading) => new([.. Values(ground).Select(value => reading.Of(value, Part))], ground);
+    public Behaviour On(Ground ground, Reading reading)
+    {
+        var known = _behaviours.Of(ground, _ => []);
+        if (known.TryGetValue(reading, out var behaviour)) return behaviour;
+        var values = Values(ground);
+        return known[reading] = new(EachTrial.Of(_trials, (_, at) => reading.Of(values[at], Part)), ground);
+    }
 
     /// <summary>How the answer can be read on a ground; none where the cell comes to no number on the dealt inputs.</summary>
     public IReadOnlyList<Reading> ReadingsOn(Ground ground) => Reading.Of(Part, Values(ground)[0]);
 
     /// <summary>What the cell comes to under every trial, the workbook as it stands.</summary>
-    public IReadOnlyList<CellValue> Values(Ground ground)
+    public IReadOnlyList<CellValue> Values(Ground ground) => _values.Of(ground, Evaluated);
+
+    private CellValue[] Evaluated(Ground ground) => EachTrial.Of(_trials, (trial, at) =>
     {
-        if (_values.TryGetValue(ground, out var known)) return known;
-        return _values[ground] = Content.Formula is null
-            ? [.. _trials.Select(_ => Dealt.Value)]
-            : [.. _trials.Zip(ground.Instead, (trial, instead) => (instead.Count == 0 || !_usesEarlier ? _returned.Evaluate(Part, trial) : _returned.Evaluate(Part, trial, instead)).Value)];
+        if (Content.Formula is null) return Dealt.Value;
+        var instead = ground.Instead[at];
+        return (instead.Count == 0 || !_usesEarlier ? _returned.Evaluate(Part, trial) : _returned.Evaluate(Part, trial, instead)).Value;
+    });
+
+    private CellFormula? FindInNames()
+    {
+        if (_returned.InNames(Part) is not { } formula) return null;
+        var given = new NamedColumns([.. _trials.Zip(OnRight.Earlier, (trial, earlier) => trial.NamesOn(earlier))], SearchBudget.OneFormula).Numbers(formula.Root);
+        var values = Values(OnRight);
+        for (var trial = 0; trial < values.Count; trial++)
+        {
+            if (given.IsEmpty || !values[trial].IsNumber || !SameNumber.Is(values[trial].Number, given[trial])) return null;
+        }
+        return formula;
+    }
+
+    /// <summary>True if the cells before this one hold, under every trial, just what the keys give: then all grounds are one.</summary>
+    private bool IsAllRightBefore()
+    {
+        if (_trials[0].Number(Part.Key, _trials[0].Right.Answers) != _trials[0].Right.Answers[Part.Id]) return false;
+        foreach (var trial in _trials)
+        {
+            foreach (var before in _earlier.Parts)
+            {
+                if (!trial.Held.TryGetValue(before.Id, out var held) || held != trial.Right.Answers[before.Id]) return false;
+            }
+        }
+        return true;
     }
 
     private IEnumerable<Ground> MakeOthers()
     {
-        if (!IsFormula || _earlier.Parts.Count == 0) yield break;
+        if (!IsFormula || _earlier.Parts.Count == 0 || IsAllRightBefore()) yield break;
         yield return Ground.Own(Part, _trials, _earlier.Unreached, _inProportion);
         if (!_usesEarlier) yield break;
         yield return Ground.Right(Part, _trials, _earlier.Parts.ToDictionary(before => before, _ => (Reading?)null));

@@ -1,5 +1,4 @@
 using ClassKit.CellFormulas.Evaluating;
-using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.NearMisses.Places;
@@ -10,7 +9,7 @@ namespace ClassKit.Grading.NearMisses;
 /// <param name="inputs">The inputs.</param>
 internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
 {
-    private readonly List<IReadOnlyList<double>> _known = [];
+    private readonly List<double[]> _known = [];
     private readonly List<(IReadOnlyList<double?> Values, Tolerance Tolerance)> _right = [];
 
     /// <summary>Leaves out what behaves like this; with a tolerance, also what stays within it throughout.</summary>
@@ -20,42 +19,60 @@ internal sealed class BehaviourSet(IReadOnlyList<Variant> inputs)
         if (values.All(value => value is not null)) _known.Add([.. values.Select(value => value!.Value)]);
     }
 
-    /// <summary>The first of those that behave alike: numbers on all inputs, and not the same number on all.</summary>
-    public IEnumerable<Neighbour> Distinct(IEnumerable<Neighbour> neighbours, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> names)
+    /// <summary>The first of those that behave alike, with what it gives: numbers on all inputs, and not the same number on all.</summary>
+    /// <param name="neighbours">Those told first before others.</param>
+    /// <param name="columns">The same inputs.</param>
+    public IEnumerable<TriedNeighbour> Distinct(IEnumerable<Neighbour> neighbours, NamedColumns columns)
     {
-        List<NamedValues> evaluators = [.. names.Select(one => new NamedValues(one, SearchBudget.OneFormula))];
         foreach (var neighbour in neighbours)
         {
-            if (evaluators.Sum(one => one.Spent) > SearchBudget.OneKey) yield break;
-            if (Values(neighbour, evaluators) is not { } values || !IsNew(values)) continue;
+            if (columns.Spent > SearchBudget.OneKey) yield break;
+            if (New(columns.Numbers(neighbour.Root)) is not { } values) continue;
             _known.Add(values);
-            yield return neighbour;
+            yield return new(neighbour, values);
         }
     }
 
-    private static double[]? Values(Neighbour neighbour, List<NamedValues> evaluators)
+    /// <summary>Values that nothing known gives; null if there are none, or something gives them.</summary>
+    private double[]? New(ReadOnlySpan<double> values) => !values.IsEmpty && IsNew(values) ? values.ToArray() : null;
+
+    private bool IsNew(ReadOnlySpan<double> values)
     {
-        var values = new double[evaluators.Count];
-        for (var at = 0; at < values.Length; at++)
+        if (inputs.Count > 1 && IsOneNumber(values)) return false;
+        foreach (var (right, tolerance) in _right)
         {
-            if (evaluators[at].Number(neighbour.Root) is not { } value) return null;
-            values[at] = value;
+            if (IsWithin(tolerance, right, values)) return false;
         }
-        return values;
+        foreach (var known in _known)
+        {
+            if (IsSame(known, values)) return false;
+        }
+        return true;
     }
 
-    private bool IsNew(double[] values)
+    private static bool IsOneNumber(ReadOnlySpan<double> values)
     {
-        if (inputs.Count > 1 && Array.TrueForAll(values, value => SameNumber.Is(values[0], value))) return false;
-        if (_right.Exists(right => Agree(values, (at, value) => right.Values[at] is { } number && right.Tolerance.Accepts(number, value)))) return false;
-        return !_known.Exists(known => Agree(values, (at, value) => SameNumber.Is(known[at], value)));
+        foreach (var value in values)
+        {
+            if (!SameNumber.Is(values[0], value)) return false;
+        }
+        return true;
     }
 
-    private static bool Agree(double[] values, Func<int, double, bool> agrees)
+    private static bool IsWithin(Tolerance tolerance, IReadOnlyList<double?> right, ReadOnlySpan<double> values)
     {
         for (var at = 0; at < values.Length; at++)
         {
-            if (!agrees(at, values[at])) return false;
+            if (right[at] is not { } number || !tolerance.Accepts(number, values[at])) return false;
+        }
+        return true;
+    }
+
+    private static bool IsSame(double[] known, ReadOnlySpan<double> values)
+    {
+        for (var at = 0; at < values.Length; at++)
+        {
+            if (!SameNumber.Is(known[at], values[at])) return false;
         }
         return true;
     }

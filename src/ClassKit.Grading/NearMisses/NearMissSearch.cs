@@ -22,11 +22,24 @@ internal static class NearMissSearch
     /// <param name="values">What the formula gives under each.</param>
     public static Neighbour? OneEdit(NeighbourTable table, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> trials, IReadOnlyList<double> values)
     {
-        var dealt = NeighbourTable.Values(table.One, trials[0]);
+        var dealt = table.Values(trials[0]);
         var near = table.One.Zip(dealt, (neighbour, value) => (Neighbour: neighbour, Value: value))
-            .Where(one => one.Value is { } value && Rounded.Any(decimals => SameNumber.Is(Round(value, decimals), values[0]))).Select(one => one.Neighbour).ToList();
-        if (near.Count == 0 || Distinct(values) < Math.Min(FewestForOne, values.Count)) return null;
-        return Rounded.Select(decimals => near.Find(one => Gives(one, trials, values, (given, value) => SameNumber.Is(Round(given, decimals), value)))).FirstOrDefault(found => found is not null);
+            .Where(one => one.Value is { } value && IsNear(value, values[0])).Select(one => one.Neighbour).ToList();
+        return near.Count == 0 || IsOfFew(values) ? null : First(near, (one, decimals) => Gives(one, trials, values, (given, value) => SameNumber.Is(Round(given, decimals), value)));
+    }
+
+    /// <summary>The same for a formula that was tried on the inputs of the table: what the neighbours give there is known.</summary>
+    /// <param name="table">The part's neighbours.</param>
+    /// <param name="dealt">What names stand for on what the student was dealt.</param>
+    /// <param name="values">What the formula gives there, and then on every input of the table.</param>
+    public static Neighbour? OneEdit(NeighbourTable table, IReadOnlyDictionary<string, CellValue> dealt, IReadOnlyList<double> values)
+    {
+        var near = table.Tried.Where(one => IsNear(one.Values[0], values[1])).ToList();
+        return near.Count == 0 || IsOfFew(values) ? null : First(near, (one, decimals) =>
+        {
+            bool IsThat(double given, double value) => SameNumber.Is(Round(given, decimals), value);
+            return !one.Values.Where((given, at) => !IsThat(given, values[at + 1])).Any() && Gives(one.Neighbour, [dealt], values, IsThat);
+        })?.Neighbour;
     }
 
     /// <summary>The same with two edits, to the last digit.</summary>
@@ -43,10 +56,25 @@ internal static class NearMissSearch
     /// <param name="typed">The number.</param>
     public static Neighbour? OfNumber(NeighbourTable table, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> grounds, double typed)
     {
-        var values = grounds.Select(names => NeighbourTable.Values(table.One, names)).ToList();
+        var values = grounds.Select(table.Values).ToList();
         var giving = Enumerable.Range(0, table.One.Count).Where(at => table.One[at].Family != EditFamily.TakenIn && values.Exists(ground => ground[at] is { } value && SameNumber.IsToThreeDigits(typed, value))).Take(2).ToList();
         return giving is [var only] && values.Exists(ground => ground[only] is { } value && SameNumber.IsWritten(typed, value)) ? table.One[only] : null;
     }
+
+    /// <summary>True if a neighbour may give a value, rounded or not.</summary>
+    private static bool IsNear(double given, double value)
+    {
+        foreach (var decimals in Rounded)
+        {
+            if (SameNumber.Is(Round(given, decimals), value)) return true;
+        }
+        return false;
+    }
+
+    private static bool IsOfFew(IReadOnlyList<double> values) => Distinct(values) < Math.Min(FewestForOne, values.Count);
+
+    private static TNeighbour? First<TNeighbour>(List<TNeighbour> near, Func<TNeighbour, int?, bool> gives)
+        where TNeighbour : class => Rounded.Select(decimals => near.Find(one => gives(one, decimals))).FirstOrDefault(found => found is not null);
 
     private static double Round(double value, int? decimals) => decimals is { } to ? Math.Round(value, to, MidpointRounding.AwayFromZero) : value;
 

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
@@ -15,8 +16,7 @@ internal sealed class NeighbourTable
     /// <summary>No shipped key has half as many; a long one of somebody's own keeps the likelier.</summary>
     private const int Most = 600;
 
-    private readonly Part _part;
-    private readonly IReadOnlyList<IReadOnlyDictionary<string, CellValue>> _inputs;
+    private readonly FormulaNode _shape;
     private readonly Lazy<SecondEdits> _two;
 
     /// <param name="exercise">The exercise.</param>
@@ -26,32 +26,44 @@ internal sealed class NeighbourTable
     /// <param name="powers">True for those about powers too, which were looked for later than all others.</param>
     public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, bool keepsHidden = false, bool powers = true)
     {
-        _part = part;
-        _inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
+        (Part, _shape) = (part, part.Key.Shape);
+        Inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
         var sheet = SheetQuantity.Before(exercise, part);
         var behaviours = new BehaviourSet(inputs);
         behaviours.Leave([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
-        foreach (var misconception in part.Misconceptions) behaviours.Leave([.. _inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
-        One = [.. behaviours.Distinct([.. Neighbours.Of(part.Key.Shape, sheet).Take(Most), .. powers ? PowerEdits.Of(part.Key.Shape) : []], _inputs)];
-        _two = new(() => new(One, sheet, inputs[0], _inputs[0]));
+        foreach (var misconception in part.Misconceptions) behaviours.Leave([.. Inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
+        Tried = [.. behaviours.Distinct([.. Neighbours.Of(_shape, sheet).Take(Most), .. powers ? PowerEdits.Of(_shape) : []], Columns(Inputs))];
+        One = [.. Tried.Select(tried => tried.Neighbour)];
+        _two = new(() => new(One, sheet, inputs[0], Inputs[0]));
     }
+
+    /// <summary>The part.</summary>
+    public Part Part { get; }
 
     /// <summary>Those that are one edit away and no listed misconception, the likelier first.</summary>
     public IReadOnlyList<Neighbour> One { get; }
 
+    /// <summary>The same with what they give on <see cref="Inputs"/>.</summary>
+    public IReadOnlyList<TriedNeighbour> Tried { get; }
+
     /// <summary>What names stand for on each of the inputs that tell behaviours apart, with right answers.</summary>
-    public IReadOnlyList<IReadOnlyDictionary<string, CellValue>> Inputs => _inputs;
+    public IReadOnlyList<IReadOnlyDictionary<string, CellValue>> Inputs { get; }
 
     /// <summary>Those that are two edits away; made when first needed.</summary>
     public SecondEdits Two => _two.Value;
 
-    /// <summary>What a neighbour gives for some names.</summary>
-    public static IReadOnlyList<double?> Values(IReadOnlyList<Neighbour> neighbours, IReadOnlyDictionary<string, CellValue> names)
+    /// <summary>What the neighbours give for some names; null where that is no number.</summary>
+    public IReadOnlyList<double?> Values(IReadOnlyDictionary<string, CellValue> names)
     {
-        var values = new NamedValues(names, SearchBudget.OneFormula);
-        return [.. neighbours.Select(neighbour => values.Number(neighbour.Root))];
+        var columns = Columns([names]);
+        return [.. One.Select(neighbour => columns.Numbers(neighbour.Root) is [var value] ? value : (double?)null)];
     }
 
-    /// <summary>The part.</summary>
-    public Part Part => _part;
+    /// <summary>The neighbours have most of the key in common.</summary>
+    private NamedColumns Columns(IReadOnlyList<IReadOnlyDictionary<string, CellValue>> inputs)
+    {
+        var columns = new NamedColumns(inputs, SearchBudget.OneFormula);
+        columns.Keep(_shape);
+        return columns;
+    }
 }

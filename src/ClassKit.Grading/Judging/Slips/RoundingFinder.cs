@@ -23,12 +23,13 @@ internal sealed class RoundingFinder
     private readonly Part _part;
     private readonly IReadOnlyList<Trial> _trials;
     private readonly IReadOnlyList<Variant> _drawn;
+    private readonly Lazy<List<IReadOnlyList<Part>>> _which;
 
     /// <param name="part">The part.</param>
     /// <param name="trials">What the formula is tried with.</param>
     /// <param name="drawn">All inputs that are at hand for the exercise.</param>
     public RoundingFinder(Part part, IReadOnlyList<Trial> trials, IReadOnlyList<Variant> drawn) =>
-        (_part, _trials, _drawn) = (part, trials, drawn);
+        (_part, _trials, _drawn, _which) = (part, trials, drawn, new(Which, isThreadSafe: false));
 
     /// <summary>The slip in what a formula does; null if it rounds nothing, or no more than the part allows.</summary>
     /// <remarks>
@@ -40,9 +41,14 @@ internal sealed class RoundingFinder
     /// <param name="pointsAt">The one given that it points at, and at nothing else; null for a formula that works something out.</param>
     public Slip? Find(IEnumerable<Behaviour> behaviours, Behaviour? method, Given? pointsAt)
     {
-        // A constant shows no method, whatever it might be rounded from; nor is anything rounded that is right to the last digit.
-        List<Behaviour> telling = [.. behaviours.Where(behaviour => behaviour.Varies && (pointsAt is null || !IsCopy(behaviour, pointsAt)))];
-        if (telling.Exists(behaviour => behaviour.IsExact)) return null;
+        List<Behaviour> telling = [];
+        foreach (var behaviour in behaviours)
+        {
+            // A constant shows no method, whatever it might be rounded from; nor is anything rounded that is right to the last digit, and most answers are.
+            if (!behaviour.Varies || (pointsAt is not null && IsCopy(behaviour, pointsAt))) continue;
+            if (behaviour.IsExact) return null;
+            telling.Add(behaviour);
+        }
         return telling.Select(AnswerRounding).FirstOrDefault(rounding => rounding is not null) is { } rounding
             ? OfAnswer(rounding)
             : telling.Where(behaviour => method is null || ReferenceEquals(behaviour.Ground, method.Ground)).Select(Earlier).FirstOrDefault(slip => slip is not null);
@@ -57,27 +63,40 @@ internal sealed class RoundingFinder
     {
         foreach (var rounding in Rounding.All)
         {
-            if (behaviour.Throughout((trial, value) => behaviour.Ground.Expected[trial] is { } expected && IsSame(rounding.Of(expected), value))) return rounding;
+            if (IsRounded(behaviour, rounding)) return rounding;
         }
         return null;
+    }
+
+    private static bool IsRounded(Behaviour behaviour, Rounding rounding)
+    {
+        for (var trial = 0; trial < behaviour.Values.Count; trial++)
+        {
+            if (behaviour.Values[trial] is not { } value || behaviour.Ground.Expected[trial] is not { } expected || !IsSame(rounding.Of(expected), value)) return false;
+        }
+        return true;
     }
 
     private Slip? OfAnswer(Rounding rounding) => IsAllowed(variant => rounding.Of(variant.Answers[_part.Id])) ? null : SlipOf(rounding);
 
     private Slip? Earlier(Behaviour behaviour)
     {
-        var which = Which();
-        List<RoundedEarlier> tried = [.. _trials.Zip(behaviour.Ground.Earlier, (trial, earlier) => new RoundedEarlier(_part, trial.Right.Givens, earlier))];
+        var which = _which.Value;
+        if (which.Count == 0) return null;
+        var tried = new RoundedEarlier?[_trials.Count];
         foreach (var rounding in RoundingsOnTheWay)
         {
             foreach (var rounded in which)
             {
-                if (!behaviour.Throughout((trial, value) => tried[trial].Answer(rounding, rounded) is { } expected && Behaviour.IsSame(expected, value))) continue;
+                if (!behaviour.Throughout((trial, value) => On(trial).Answer(rounding, rounded) is { } expected && Behaviour.IsSame(expected, value))) continue;
                 if (rounded.Any(part => LosesIt(rounding.For(part), [.. behaviour.Ground.Earlier.Select(earlier => earlier[part.Id])]))) continue;
                 return IsAllowed(variant => new RoundedEarlier(_part, variant.Givens, variant.Answers).Answer(rounding, rounded)) ? null : SlipOnTheWay(rounding, rounded[0]);
             }
         }
         return null;
+
+        // Nearly every rounding fails on the first of the trials.
+        RoundedEarlier On(int trial) => tried[trial] ??= new(_part, _trials[trial].Right.Givens, behaviour.Ground.Earlier[trial]);
     }
 
     /// <summary>Rounded to nothing, or to one number under all trials, it is no rounding any more: a formula that leaves the earlier answer out would do the same.</summary>

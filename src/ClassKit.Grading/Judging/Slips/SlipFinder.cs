@@ -1,4 +1,5 @@
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
 using ClassKit.Grading.Answers;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Judging.Trials;
@@ -52,8 +53,8 @@ internal sealed class SlipFinder
     private double? OnRounded(int decimals)
     {
         var earlier = _dealt.MeantBefore(_part);
-        return _dealt.Number(_part.Key, _dealt.Right.Exercise.Parts.Where(before => earlier.ContainsKey(before.Id))
-            .ToDictionary(before => before.Id, before => Decimals.Round(earlier[before.Id], decimals, before.Unit)));
+        return KeyValues.Number(_part.Key, KeyValues.Names(_dealt.Right.Givens, _dealt.Right.Exercise.Parts.Where(before => earlier.ContainsKey(before.Id))
+            .Select(before => KeyValuePair.Create(before.Id, Decimals.Round(earlier[before.Id], decimals, before.Unit)))));
     }
 
     private bool Accepts(double? expected, double value) => expected is { } right && _part.Tolerance.Accepts(right, value);

@@ -18,9 +18,9 @@ internal sealed record Ground(
 
     /// <summary>The workbook as it stands, held against the right answers.</summary>
     public static Ground AsItStands(Part part, IReadOnlyList<Trial> trials) => new(
-        [.. trials.Select(_ => Nothing)],
-        [.. trials.Select(trial => trial.HeldBefore(part))],
-        [.. trials.Select(trial => (double?)trial.Right.Answers[part.Id])]);
+        EachTrial.Of(trials, _ => Nothing),
+        EachTrial.Of(trials, trial => trial.HeldBefore(part)),
+        EachTrial.Of(trials, trial => (double?)trial.Right.Answers[part.Id]));
 
     /// <summary>The student's own earlier answers as far as fresh inputs reach them, and right ones where they do not: a number typed there would let a number typed here pass for a method.</summary>
     /// <param name="part">The part.</param>
@@ -29,16 +29,16 @@ internal sealed record Ground(
     /// <param name="inProportion">True if the tolerance shrinks with answers.</param>
     public static Ground Own(Part part, IReadOnlyList<Trial> trials, IReadOnlyDictionary<Part, Reading?> unreached, bool inProportion)
     {
-        List<Dictionary<string, double>> earlier = [.. trials.Select(trial =>
+        var earlier = EachTrial.Of(trials, trial =>
         {
-            var before = trial.HeldBefore(part);
+            var before = new Dictionary<string, double>(trial.HeldBefore(part));
             foreach (var other in unreached.Keys) before[other.Id] = trial.Right.Answers[other.Id];
             return before;
-        })];
-        List<double?> expected = [.. trials.Zip(earlier, (trial, before) => trial.Number(part.Key, before))];
-        return new([.. trials.Select(trial => Written(trial, unreached))], earlier, expected)
+        });
+        var expected = EachTrial.Of(trials, (trial, at) => trial.Number(part.Key, earlier[at]));
+        return new(EachTrial.Of(trials, trial => Written(trial, unreached)), earlier, expected)
         {
-            Allowance = inProportion ? [.. trials.Zip(expected, (trial, own) => OwnAllowance.Share(part.Tolerance, own, trial.Right.Answers[part.Id]))] : null,
+            Allowance = inProportion ? EachTrial.Of(trials, (trial, at) => OwnAllowance.Share(part.Tolerance, expected[at], trial.Right.Answers[part.Id])) : null,
         };
     }
 
@@ -47,9 +47,9 @@ internal sealed record Ground(
     /// <param name="trials">The trials.</param>
     /// <param name="earlier">The earlier parts, with how the student's cells are read if the right answers are to be written alike, else null.</param>
     public static Ground Right(Part part, IReadOnlyList<Trial> trials, IReadOnlyDictionary<Part, Reading?> earlier) => new(
-        [.. trials.Select(trial => Written(trial, earlier))],
-        [.. trials.Select(trial => trial.Right.Answers)],
-        [.. trials.Select(trial => (double?)trial.Right.Answers[part.Id])]);
+        EachTrial.Of(trials, trial => Written(trial, earlier)),
+        EachTrial.Of(trials, trial => trial.Right.Answers),
+        EachTrial.Of(trials, trial => (double?)trial.Right.Answers[part.Id]));
 
     private static Dictionary<string, double> Written(Trial trial, IReadOnlyDictionary<Part, Reading?> parts) => parts.ToDictionary(
         part => part.Key.Id, part => part.Value?.Written(trial.Right.Answers[part.Key.Id]) ?? trial.Right.Answers[part.Key.Id]);

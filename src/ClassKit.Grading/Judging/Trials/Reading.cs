@@ -21,8 +21,11 @@ internal sealed record Reading(int Way, bool IsScaled, double Dealt)
     }
 
     /// <summary>What another value of the same cell is, read in this way; null if it is no number.</summary>
-    public double? Of(CellValue value, Part part) =>
-        Numbers(part, value) is { } numbers && Way < numbers.Count ? (IsScaled ? AnswerUnit.Held(part.Unit, numbers[Way]) : numbers[Way]) : null;
+    public double? Of(CellValue value, Part part)
+    {
+        if (IsPlain && value.IsNumber) return value.Number;
+        return Numbers(part, value) is { } numbers && Way < numbers.Count ? (IsScaled ? AnswerUnit.Held(part.Unit, numbers[Way]) : numbers[Way]) : null;
+    }
 
     /// <summary>What a cell holds that is read in this way and means <paramref name="number"/>.</summary>
     public double Written(double number) => IsScaled ? AnswerUnit.Shown(AnswerUnit.Percent, number) : number;

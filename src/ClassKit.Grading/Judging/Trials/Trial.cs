@@ -1,3 +1,6 @@
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Variants;
@@ -8,21 +11,30 @@ namespace ClassKit.Grading.Judging.Trials;
 /// <param name="Right">The inputs and what the keys make of them.</param>
 internal sealed record Trial(Variant Right)
 {
+    // What is the same for a part, however often it is asked for while the part is judged: by then nothing before it changes any more.
+    private readonly Remembered<IReadOnlyDictionary<string, double>, NamedValues> _values = new();
+    private readonly Remembered<IReadOnlyDictionary<string, double>, IReadOnlyDictionary<string, CellValue>> _names = new();
+    private readonly Remembered<Part, Dictionary<string, double>> _heldBefore = new();
+    private readonly Remembered<Part, Dictionary<string, double>> _meantBefore = new();
+
     /// <summary>What the student's own answer cells hold under these inputs, by part id, as far as they are numbers: what other cells compute with.</summary>
     public Dictionary<string, double> Held { get; } = [];
 
     /// <summary>What the student means by them: a text's number, and 65 % where a percent cell holds 65.</summary>
     public Dictionary<string, double> Meant { get; } = [];
 
-    /// <summary>What a formula of the exercise gives on some answers to earlier parts.</summary>
-    public double? Number(CellFormulas.Formulas.CellFormula formula, IEnumerable<KeyValuePair<string, double>> earlier) =>
-        KeyValues.Number(formula, KeyValues.Names(Right.Givens, earlier));
+    /// <summary>What a formula of the exercise gives on some answers to earlier parts. Many formulas are tried on the same, so that these must not change afterwards.</summary>
+    public double? Number(CellFormula formula, IReadOnlyDictionary<string, double> earlier) => _values.Of(earlier, before => new(NamesOn(before))).Number(formula.Root);
+
+    /// <summary>What the names of the exercise stand for on some answers to earlier parts, which must not change afterwards.</summary>
+    public IReadOnlyDictionary<string, CellValue> NamesOn(IReadOnlyDictionary<string, double> earlier) =>
+        _names.Of(earlier, before => KeyValues.Names(Right.Givens, before));
 
     /// <summary>The answers before <paramref name="part"/> as their cells hold them; a missing one is carried on by its key.</summary>
-    public Dictionary<string, double> HeldBefore(Part part) => Before(part, Held);
+    public IReadOnlyDictionary<string, double> HeldBefore(Part part) => _heldBefore.Of(part, one => Before(one, Held));
 
     /// <summary>The answers before <paramref name="part"/> as they are meant; a missing one is carried on by its key.</summary>
-    public Dictionary<string, double> MeantBefore(Part part) => Before(part, Meant);
+    public IReadOnlyDictionary<string, double> MeantBefore(Part part) => _meantBefore.Of(part, one => Before(one, Meant));
 
     /// <summary>What the keys of the parts before <paramref name="part"/> give for other givens; those that give no number are left out.</summary>
     public Dictionary<string, double> WorkedOut(Part part, IReadOnlyDictionary<string, decimal> givens)
@@ -39,7 +51,7 @@ internal sealed record Trial(Variant Right)
     {
         var earlier = new Dictionary<string, double>();
         foreach (var before in Right.Exercise.Parts.TakeWhile(other => other != part))
-            earlier[before.Id] = known.TryGetValue(before.Id, out var own) ? own : Number(before.Key, earlier) ?? Right.Answers[before.Id];
+            earlier[before.Id] = known.TryGetValue(before.Id, out var own) ? own : KeyValues.Number(before.Key, KeyValues.Names(Right.Givens, earlier)) ?? Right.Answers[before.Id];
         return earlier;
     }
 }

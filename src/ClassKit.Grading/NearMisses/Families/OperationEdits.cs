@@ -9,10 +9,10 @@ namespace ClassKit.Grading.NearMisses.Families;
 internal static class OperationEdits
 {
     /// <summary>Another sign typed in a formula as it stands: what it takes to itself then follows the order of operations.</summary>
-    public static IEnumerable<Neighbour> AsTyped(FormulaNode root) => Place.In(CellFormula.OfTree(root).Root).Take(SearchBudget.Places).SelectMany(place => place.Node is not BinaryNode binary || !Tree.IsArithmetic(binary.Operator)
+    public static IEnumerable<Neighbour> AsTyped(FormulaNode root) => Place.In(WrittenTree.Bracketed(root)).Take(SearchBudget.Places).SelectMany(place => place.Node is not BinaryNode binary || !Tree.IsArithmetic(binary.Operator)
         ? []
         : Four.Where(op => op != binary.Operator && binary.Operator != BinaryOperator.Power).Select(other => new Neighbour(
-            CellFormula.OfWritten(place.Put(binary with { Operator = other })).Shape, EditFamily.OtherSignTyped,
+            WrittenTree.Read(place.Put(binary with { Operator = other })), EditFamily.OtherSignTyped,
             () => [new KeyEdit.OtherOperation(Tree.Text(binary), CellFormula.OfWritten(binary with { Operator = other }).ToString()[1..], binary.Operator, other)])));
 
     private static readonly BinaryOperator[] Four = [BinaryOperator.Add, BinaryOperator.Subtract, BinaryOperator.Multiply, BinaryOperator.Divide];

@@ -10,6 +10,8 @@ namespace ClassKit.Grading.NearMisses.Places;
 /// <param name="Say">The edits; made only when somebody asks, for there are hundreds of neighbours and few are met.</param>
 internal sealed record Neighbour(FormulaNode Root, EditFamily Family, Func<IReadOnlyList<KeyEdit>> Say)
 {
+    private CellFormula? _formula;
+
     /// <summary>The formula over the exercise's names.</summary>
-    public CellFormula Formula => CellFormula.OfTree(Root);
+    public CellFormula Formula => _formula ??= CellFormula.OfTree(Root);
 }
