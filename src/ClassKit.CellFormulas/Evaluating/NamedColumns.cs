@@ -68,7 +68,6 @@ public sealed class NamedColumns
             GroupNode group => Of(group.Inner).After(1),
             PrefixNode { Operator: PrefixOperator.Plus } plus => Of(plus.Operand).After(1),
             PrefixNode { Operator: PrefixOperator.Minus } minus => Each(Of(minus.Operand), static number => number == 0 ? 0 : -number),
-            PercentNode percent => Each(Of(percent.Operand), static number => number / 100),
             BinaryNode { Operator: >= BinaryOperator.Power and <= BinaryOperator.Subtract } binary => Compute(binary.Operator, Of(binary.Left), Of(binary.Right)),
             _ => Interpreted(node),
         };
