@@ -85,8 +85,10 @@ public sealed record WorkedSolution(string Method, string Numbers, double? Resul
     }
 
     /// <summary>The steps that a part's key uses, and those that they use in turn, in the exercise's order.</summary>
-    private static List<WorkingStep> StepsTo(Exercise exercise, Part part)
+    public static IReadOnlyList<WorkingStep> StepsTo(Exercise exercise, Part part)
     {
+        ArgumentNullException.ThrowIfNull(exercise);
+        ArgumentNullException.ThrowIfNull(part);
         var needed = new HashSet<string>((part.Written ?? part.Key).Names, StringComparer.OrdinalIgnoreCase);
         var steps = new List<WorkingStep>();
         foreach (var step in exercise.Steps.Reverse().Where(step => needed.Contains(step.Id)))

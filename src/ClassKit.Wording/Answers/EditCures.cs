@@ -11,13 +11,21 @@ internal static class EditCures
     private const int Glance = 18;
 
     /// <summary>A sentence with a space before it; empty where what happened says it already.</summary>
-    public static string Of(KeyEdit edit, FormulaShape formula, SheetTerms sheet) => edit switch
+    /// <param name="edit">The edit.</param>
+    /// <param name="formula">The student's formula.</param>
+    /// <param name="key">The key over the exercise's names.</param>
+    /// <param name="sheet">The student's sheet.</param>
+    public static string Of(KeyEdit edit, FormulaShape formula, FormulaShape key, SheetTerms sheet) => edit switch
     {
         KeyEdit.OtherOperation(var right, _, var belongs, var used) when RightOperand(right, sheet) is { } operand => $" Put {Sign(belongs)} instead of {Sign(used)}, before {operand}.",
         KeyEdit.CountedTwice => " Once is enough.",
+        KeyEdit.OtherUnit(_, var unit, _, _) when key.Holds(unit) => " Once is enough.",
+        KeyEdit.TakenIn(_, _, var term, var operation) when formula.Holds(sheet.Cells(edit.Written)) && sheet.Cells(term) is { Length: <= Glance } cells => $" Leave out {Sign(operation)}{cells}.",
         KeyEdit.TakenIn or KeyEdit.OtherUnit { From: "%" } => " Leave that out.",
         KeyEdit.OtherBrackets when sheet.Cells(edit.Right).Length <= 2 * Glance => $" Write it as {sheet.Cells(edit.Right)}.",
-        KeyEdit.TurnedRound or KeyEdit.ShareForRest or KeyEdit.ShareOfOtherEnd or KeyEdit.OtherUnit when IsShort(edit, sheet) && formula.Holds(sheet.Cells(edit.Written)) => $" Write {sheet.Cells(edit.Right)} instead of {sheet.Cells(edit.Written)}.",
+        KeyEdit.LeftOut or KeyEdit.OtherConstant or KeyEdit.TurnedRound or KeyEdit.ShareForRest or KeyEdit.ShareOfOtherEnd or KeyEdit.OtherUnit when IsShort(edit, sheet) && formula.Times(sheet.Cells(edit.Written)) == 1 => $" Write {sheet.Cells(edit.Right)} instead of {sheet.Cells(edit.Written)}.",
+        KeyEdit.OtherSign when formula.Tree is PrefixNode { Operator: PrefixOperator.Minus } => " Leave out the minus at the front.",
+        KeyEdit.Inverse when formula.IsWritten(sheet.Cells(edit.Written)) => $" Leave out 1/ and keep {sheet.Cells(edit.Right)}.",
         KeyEdit.OtherSign => " Look for a minus too many or too few, or for a subtraction that is the other way round.",
         _ => "",
     };

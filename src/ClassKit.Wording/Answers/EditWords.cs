@@ -9,20 +9,24 @@ namespace ClassKit.Wording.Answers;
 internal static class EditWords
 {
     /// <summary>What happened, without the formulas.</summary>
-    public static string What(KeyEdit edit, SheetTerms sheet) => edit switch
+    /// <param name="edit">The edit.</param>
+    /// <param name="sheet">The student's sheet.</param>
+    /// <param name="key">The key over the exercise's names, where it is at hand: what is done there anyhow was done once too often, or not everywhere.</param>
+    public static string What(KeyEdit edit, SheetTerms sheet, FormulaShape? key = null) => edit switch
     {
-        KeyEdit.OtherCell { IsWhole: true } => $"the percentage was taken of {sheet.Term(edit.Written)} instead of {sheet.Term(edit.Right)}",
+        KeyEdit.OtherCell { IsWhole: true } when !sheet.IsPercent(edit.Written) && (key is null || key.Names.Count(sheet.IsPercent) < 2) => $"the percentage was taken of {sheet.Term(edit.Written)} instead of {sheet.Term(edit.Right)}",
         KeyEdit.OtherCell => $"{sheet.Term(edit.Written)} was used instead of {sheet.Term(edit.Right)}",
-        KeyEdit.LeftOut(_, _, var term, var operation) => LeftOut(sheet, term, operation),
-        KeyEdit.OtherOperation(_, _, var belongs, var used) => $"you {Did(used)} where the method {Does(belongs)}",
+        KeyEdit.LeftOut left => LeftOut(left, sheet, key),
+        KeyEdit.OtherOperation operation => OtherOperation(operation, sheet),
         KeyEdit.TurnedRound(_, _, var operation) => $"the {Noun(operation)} is the other way round",
         KeyEdit.CountedTwice(_, var written, var term) => $"{TakenIn(sheet.Term(term), OperationOf(written))} twice",
         KeyEdit.TakenIn(_, _, var term, var operation) => $"{TakenIn(sheet.Term(term), operation)} as well, which the method does not do",
         KeyEdit.OtherBrackets => "brackets are missing, or stand around something else",
         KeyEdit.ShareForRest => ShareForRest(edit, sheet),
         KeyEdit.ShareOfOtherEnd => ShareOfOtherEnd(edit),
-        KeyEdit.Inverse => "you worked out 1 divided by what is asked for",
+        KeyEdit.Inverse => "you worked out 1 divided by the right answer",
         KeyEdit.OtherUnit { From: "%" } => $"{sheet.Term(edit.Right)} was {(OperationOf(edit.Written) == BinaryOperator.Divide ? "divided" : "multiplied")} by 100, though a percentage counts as a fraction: 80 % as 0.80",
+        KeyEdit.OtherUnit(_, var written, var from, var to) when key?.Holds(written) == true => $"{sheet.Term(edit.Right)} was turned from {from} into {to} twice",
         KeyEdit.OtherUnit(_, _, var from, var to) => $"{sheet.Term(edit.Right)} was turned from {from} into {to}, which the method does not ask for",
         KeyEdit.OtherConstant => $"{edit.Written} was used instead of {edit.Right}",
         KeyEdit.OtherSign => "only the sign is wrong",
@@ -33,29 +37,43 @@ internal static class EditWords
     /// <summary>What is done last in an expression.</summary>
     private static BinaryOperator OperationOf(string expression) => CellFormula.Of("=" + expression).Shape is BinaryNode binary ? binary.Operator : BinaryOperator.Multiply;
 
-    private static string LeftOut(SheetTerms sheet, string term, BinaryOperator operation) => operation switch
+    private static string LeftOut(KeyEdit.LeftOut edit, SheetTerms sheet, FormulaShape? key) => (CellFormula.Of("=" + edit.Right).Shape, edit.Operation) switch
     {
-        BinaryOperator.Subtract => $"{sheet.Piece(term)} was not taken away",
-        BinaryOperator.Divide => $"you did not divide by {sheet.Piece(term)}",
-        BinaryOperator.Power => $"the power {sheet.Piece(term)} was left out",
-        BinaryOperator.Multiply => $"you did not multiply by {sheet.Piece(term)}",
-        _ => $"{sheet.Piece(term)} was not added",
+        (BinaryNode { Operator: BinaryOperator.Divide }, BinaryOperator.Multiply) => $"{sheet.Piece(edit.Term)} is missing, which has to be divided by {sheet.Piece(edit.Written)}",
+        (BinaryNode { Operator: BinaryOperator.Subtract }, BinaryOperator.Add) => $"{sheet.Piece(edit.Term)} is missing, from which {sheet.Piece(edit.Written)} has to be subtracted",
+        _ when key?.Times(edit.Right) > 1 => $"{Undone(sheet.Piece(edit.Term), edit.Operation)} in one of {key.Times(edit.Right)} places",
+        _ => Undone(sheet.Piece(edit.Term), edit.Operation),
+    };
+
+    private static string Undone(string term, BinaryOperator operation) => operation switch
+    {
+        BinaryOperator.Subtract => $"{term} was not subtracted",
+        BinaryOperator.Divide => $"you did not divide by {term}",
+        BinaryOperator.Power => $"the power {term} was left out",
+        BinaryOperator.Multiply => $"you did not multiply by {term}",
+        _ => $"{term} was not added",
     };
 
     private static string TakenIn(string term, BinaryOperator operation) => operation switch
     {
-        BinaryOperator.Subtract => $"{term} was taken away",
+        BinaryOperator.Subtract => $"{term} was subtracted",
         BinaryOperator.Divide => $"you divided by {term}",
         BinaryOperator.Multiply => $"you multiplied by {term}",
         _ => $"{term} was added",
     };
 
+    /// <summary>With what it was done to, where that is one quantity: a method may well add elsewhere.</summary>
+    private static string OtherOperation(KeyEdit.OtherOperation edit, SheetTerms sheet) =>
+        CellFormula.Of("=" + edit.Right).Shape is BinaryNode { Right: NameNode { Name: var name } } && sheet.Label(name) is not null
+            ? $"{TakenIn(sheet.Term(name), edit.Used)}, where the method {Does(edit.Belongs)}{(edit.Belongs is BinaryOperator.Add or BinaryOperator.Subtract ? " it" : edit.Belongs == BinaryOperator.Power ? "" : " by it")}"
+            : $"you {Did(edit.Used)} where the method {Does(edit.Belongs)}";
+
     private static string ShareForRest(KeyEdit edit, SheetTerms sheet) => (edit.Right, edit.Written) switch
     {
-        (_, ['1', '-', ..]) => $"you worked with what is left without {sheet.Term(edit.Right)}, where that share itself belongs",
-        (_, ['1', '+', ..]) => $"you worked with the whole and {sheet.Term(edit.Right)} on top of it, where that share alone belongs",
-        (['1', '-', ..], _) => $"you worked with {sheet.Term(edit.Written)} itself, where what is left without it belongs",
-        _ => $"you worked with {sheet.Term(edit.Written)} alone, where the whole with that share on top of it belongs",
+        (_, ['1', '-', ..]) => $"you subtracted {sheet.Term(edit.Right)} from 1, where that share itself belongs",
+        (_, ['1', '+', ..]) => $"you added 1 to {sheet.Term(edit.Right)}, where that share alone belongs",
+        (['1', '-', ..], _) => $"you used {sheet.Term(edit.Written)} itself, where 1 minus that share belongs: what is left without it",
+        _ => $"you used {sheet.Term(edit.Written)} alone, where 1 plus that share belongs: the whole and the share on top of it",
     };
 
     private static string ShareOfOtherEnd(KeyEdit edit) => (edit.Right.Contains("/(1-", StringComparison.Ordinal), edit.Right.Contains("*(1-", StringComparison.Ordinal), edit.Right.Contains("*(1+", StringComparison.Ordinal)) switch

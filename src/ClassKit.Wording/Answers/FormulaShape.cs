@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Formulas;
+using ClassKit.CellFormulas.Syntax;
 
 namespace ClassKit.Wording.Answers;
 
@@ -7,6 +8,16 @@ namespace ClassKit.Wording.Answers;
 internal sealed class FormulaShape(string? text)
 {
     private readonly string _shape = text is not null && CellFormula.Parse(text).Formula is { } formula ? Shape(formula) : "";
+
+    /// <summary>Its tree; null for a typed number.</summary>
+    public FormulaNode? Tree => _shape.Length == 0 ? null : CellFormula.Of("=" + _shape).Shape;
+
+    /// <summary>True if it is written as another is.</summary>
+    /// <param name="other">Over cells, without <c>=</c>.</param>
+    public bool IsWritten(string other) => _shape.Equals(Shape(CellFormula.Of("=" + other)), StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>The names in it.</summary>
+    public IReadOnlyList<string> Names => _shape.Length == 0 ? [] : CellFormula.Of("=" + _shape).Names;
 
     /// <summary>True if a piece stands in it, whatever the redundant brackets.</summary>
     /// <param name="piece">Over cells, without <c>=</c>.</param>

@@ -17,48 +17,42 @@ public static class NearMissWords
         ArgumentNullException.ThrowIfNull(miss);
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(part);
-        var sheet = new SheetTerms(exercise, miss.Cells);
-        var seen = miss.IsShown ? Shown(miss, part, new(formula), sheet) : $"From your number, it looks as if {OfMethod(miss.Edits, exercise)}.";
-        return seen + SolutionPlace.Of(miss.Edits, exercise, part, sheet);
+        var seen = miss.IsShown ? Shown(miss, part, new(formula), new(exercise, miss.Cells)) : $"From your number, it looks as if {OfNumber(miss.Edits, part, WithoutCells(exercise))}.";
+        return seen + SolutionPlace.Of(miss.Edits, exercise, part, miss.IsShown);
     }
 
     /// <summary>The observation alone, for a typed number or a group of answers: no cells, what their sheets call them.</summary>
     public static string OfMethod(IReadOnlyList<KeyEdit> edits, Exercise exercise)
     {
         ArgumentNullException.ThrowIfNull(edits);
-        var sheet = new SheetTerms(exercise, new Dictionary<string, string>());
+        var sheet = WithoutCells(exercise);
         return string.Join("; and ", edits.Select(edit => EditWords.What(edit, sheet)));
     }
 
+    private static SheetTerms WithoutCells(Exercise exercise) => new(exercise, new Dictionary<string, string>());
+
     private static string Shown(AnswerFinding.NearMiss miss, Part part, FormulaShape formula, SheetTerms sheet)
     {
+        var key = new FormulaShape(part.Key.ToString());
         var brackets = new KeyEdit.OtherBrackets(part.Key.ToString()[1..], miss.Formula[1..]);
-        if (formula.DiffersInBracketsAloneFrom(sheet.Cells(brackets.Right))) return $"It looks as if {EditWords.What(brackets, sheet)}.{EditCures.Of(brackets, formula, sheet)}";
+        if (formula.DiffersInBracketsAloneFrom(sheet.Cells(brackets.Right))) return Said(brackets);
+        if (new OwnSlip(sheet).Between(part.Key.Shape, formula.Tree) is { } own) return Said(own);
         if (!miss.Edits.All(edit => IsSeen(edit, formula, sheet))) return $"Your formula comes to the same as {sheet.Cells(miss.Formula[1..])}, which is one step or two from the right one.";
-        if (miss.Edits is not [var one]) return $"It looks as if two things happened: {string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet)))}.";
-        return Missing(one, miss, part, sheet) is { } missing
-            ? $"It looks as if {missing}."
-            : $"It looks as if {EditWords.What(one, sheet)}.{(one is KeyEdit.OtherCell other ? Spot(other, miss, part, formula, sheet) : EditCures.Of(one, formula, sheet))}";
+        if (miss.Edits is not [var one]) return $"It looks as if two things happened: {string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet, key)))}.";
+        return one is KeyEdit.OtherCell other ? $"It looks as if {EditWords.What(one, sheet, key)}.{WrongCell.Cure(other, miss, part, formula, sheet)}" : Said(one);
+
+        string Said(KeyEdit edit) => $"It looks as if {EditWords.What(edit, sheet, key)}.{EditCures.Of(edit, formula, key, sheet)}";
+    }
+
+    /// <summary>The same for a typed number. A quantity that belongs elsewhere in the method was used once more.</summary>
+    private static string OfNumber(IReadOnlyList<KeyEdit> edits, Part part, SheetTerms sheet)
+    {
+        var key = new FormulaShape(part.Key.ToString());
+        return string.Join("; and ", edits.Select(edit => edit is KeyEdit.OtherCell && key.Holds(edit.Written)
+            ? $"{sheet.Term(edit.Written)} was used once more, where {sheet.Term(edit.Right)} belongs" : EditWords.What(edit, sheet, key)));
     }
 
     /// <summary>True if what is said of an edit is seen in the formula: one of equal value may be written quite otherwise.</summary>
     private static bool IsSeen(KeyEdit edit, FormulaShape formula, SheetTerms sheet) => edit is KeyEdit.LeftOut or KeyEdit.TakenIn or KeyEdit.CountedTwice or KeyEdit.ShareForRest or KeyEdit.ShareOfOtherEnd or KeyEdit.Inverse or KeyEdit.OtherSign or KeyEdit.OtherRounding
         || formula.Holds(sheet.Cells(edit.Written));
-
-    /// <summary>A cell that stands twice while another does not stand at all: the one that is missing is what is to be seen.</summary>
-    private static string? Missing(KeyEdit edit, AnswerFinding.NearMiss miss, Part part, SheetTerms sheet) =>
-        edit is KeyEdit.OtherCell && Times(miss.Formula, edit.Right) == 0 && Times(miss.Formula, edit.Written) == 2 && Times(part.Key.ToString(), edit.Written) == 1
-            ? $"{sheet.Term(edit.Written)} stands twice, and {sheet.Term(edit.Right)} is missing"
-            : null;
-
-    private static int Times(string formula, string name) => new FormulaShape(formula).Times(name);
-
-    /// <summary>Where the wrong cell stands, if it also stands where it belongs.</summary>
-    private static string Spot(KeyEdit.OtherCell edit, AnswerFinding.NearMiss miss, Part part, FormulaShape formula, SheetTerms sheet)
-    {
-        if (Times(part.Key.ToString(), edit.Written) == 0) return "";
-        return ChangedSpot.Between(part.Key.ToString(), miss.Formula) is var (right, written) && formula.Holds(sheet.Cells(written))
-            ? $" Where you have {sheet.Cells(written)}, write {sheet.Cells(right)}."
-            : $" Where {sheet.Cells(edit.Written)} stands beside that, it is right.";
-    }
 }

@@ -1,7 +1,7 @@
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
-using ClassKit.Exercises.Texts;
+using ClassKit.Wording.Numbers;
 
 namespace ClassKit.Wording.Answers;
 
@@ -10,16 +10,22 @@ namespace ClassKit.Wording.Answers;
 /// <param name="cells">The cells by the names that keys use.</param>
 internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, string> cells)
 {
+    /// <summary>What is longer breaks the sentence that it stands in. By eye.</summary>
+    private const int ShortQuestion = 42;
+
     /// <summary>An expression over names as it would stand in a cell.</summary>
     public string Cells(string expression) => CellFormula.Of("=" + expression).ReplaceNames(Cell).ToString()[1..];
 
     /// <summary>One cell or a longer term; a cell with what it holds, so that flour of 21 °C is not taken for flour by weight.</summary>
-    public string Term(string expression) => Label(expression) is not { } label ? Cells(expression) : Cell(expression) is { } cell ? $"{cell} ({label}{Unit(expression, label)})" : $"“{InSolution(expression)}”";
+    public string Term(string expression) => Label(expression) is not { } label ? Cells(expression)
+        : Cell(expression) is { } cell ? $"{cell} ({label}{Unit(expression, label)})"
+        : IsAnswer(expression) ? $"the{label["your".Length..]}" : $"“{label}”";
 
     /// <summary>The same of what may be a longer term, which stands in brackets, and what its cells hold.</summary>
     public string Piece(string expression)
     {
         if (CellFormula.Of("=" + expression) is not { Shape: BinaryNode } formula) return Term(expression);
+        if (formula.Names.Count > 0 && formula.Names.All(name => Cell(name) is null)) return $"what comes of {Phrases.List([.. formula.Names.Select(Term)])}";
         var holds = formula.Names.Where(name => Cell(name) is not null && Label(name) is not null).Select(name => $"{Cell(name)}: {Label(name)}{Unit(name, Label(name)!)}").ToList();
         return $"({Cells(expression)}){(holds.Count == 0 ? "" : $" ({string.Join("; ", holds)})")}";
     }
@@ -27,17 +33,33 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     /// <summary>What a name is called on the sheet, to stand within a sentence; null for none of its names.</summary>
     public string? Label(string name) =>
         exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name)) is { } given ? InSentence(given.Label)
-        : exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name)) is { } part ? $"your answer “{PartName.Of(part.Id)}”" : null;
+        : exercise.Parts.Index().FirstOrDefault(part => IsSame(part.Item.Id, name)) is { Item: { } part, Index: var at } ? $"your answer to {Question(part, at)}" : null;
 
-    /// <summary>What the worked solution calls a name; null for none of its names.</summary>
-    public string? InSolution(string name) => exercise.Parts.Any(part => IsSame(part.Id, name)) ? PartName.Of(name) : Label(name);
+    /// <summary>True for what is asked or given in percent.</summary>
+    public bool IsPercent(string name) => AnswerUnit.IsPercent(UnitOf(name));
+
+    /// <summary>The question where it is short, and else its letter.</summary>
+    private static string Question(Part part, int at) => part.Ask.Length <= ShortQuestion && !part.Ask.Contains('{', StringComparison.Ordinal) ? $"“{part.Ask}”" : $"part {Phrases.Letter(at)}";
 
     /// <summary>The unit behind a comma, where the label does not tell it; percent goes without saying.</summary>
-    private string Unit(string name, string label)
+    private string Unit(string name, string label) => UnitOf(name) is var unit && (unit.Length == 0 || AnswerUnit.IsPercent(unit) || HasWord(label, unit)) ? "" : $", {unit}";
+
+    private string UnitOf(string name) =>
+        exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name))?.Unit ?? exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name))?.Unit ?? "";
+
+    /// <summary>Gas has a g in it, and is not for that in grams.</summary>
+    private static bool HasWord(string label, string word)
     {
-        var unit = exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name))?.Unit ?? exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name))?.Unit ?? "";
-        return unit.Length == 0 || AnswerUnit.IsPercent(unit) || label.Contains(unit, StringComparison.Ordinal) ? "" : $", {unit}";
+        for (var at = label.IndexOf(word, StringComparison.Ordinal); at >= 0; at = label.IndexOf(word, at + 1, StringComparison.Ordinal))
+        {
+            if (!IsLetter(label, at - 1) && !IsLetter(label, at + word.Length)) return true;
+        }
+        return false;
     }
+
+    private static bool IsLetter(string text, int at) => at >= 0 && at < text.Length && char.IsLetter(text[at]);
+
+    private bool IsAnswer(string name) => exercise.Parts.Any(part => IsSame(part.Id, name));
 
     private string? Cell(string name) => cells.FirstOrDefault(cell => IsSame(cell.Key, name)).Value;
 

@@ -42,9 +42,14 @@ public sealed class NearMissWordsTests
     {
         var told = Told("flour*(1+loss)", "=C7*(1+C7)", "=flour*(1+flour)", new KeyEdit.OtherCell("loss", "flour", IsWhole: false));
 
-        Assert.StartsWith("It looks as if C7 (flour, °C) stands twice, and C10 (lost in the oven) is missing.", told, StringComparison.Ordinal);
+        Assert.StartsWith("It looks as if C7 (flour, °C) was used instead of C10 (lost in the oven). Change the second C7 to C10.", told, StringComparison.Ordinal);
 
         told = Told("loss+flour*(1+loss)", "=C10+C7*(1+C7)", "=loss+flour*(1+flour)", new KeyEdit.OtherCell("loss", "flour", IsWhole: false));
+
+        Assert.Contains("Change the second C7 to C10.", told, StringComparison.Ordinal);
+
+        // Written in another order, the second is another.
+        told = Told("loss+flour*(1+loss)", "=(1+C7)*C7+C10", "=loss+flour*(1+flour)", new KeyEdit.OtherCell("loss", "flour", IsWhole: false));
 
         Assert.Contains("Where you have 1+C7, write 1+C10.", told, StringComparison.Ordinal);
     }
@@ -59,7 +64,7 @@ public sealed class NearMissWordsTests
 
     [Theory]
     [InlineData("flour/room/room", "you divided by “room” twice")]
-    [InlineData("flour/room-room", "“room” was taken away twice")]
+    [InlineData("flour/room-room", "“room” was subtracted twice")]
     public void What_counts_twice_is_said_with_what_was_done(string written, string words) =>
         Assert.Contains(words, NearMissWords.OfMethod([new KeyEdit.CountedTwice("flour/room", written, "room")], Of("flour/room")), StringComparison.Ordinal);
 
@@ -68,7 +73,78 @@ public sealed class NearMissWordsTests
     {
         var told = Told("flour*loss", null, "=flour*(1-loss)", new KeyEdit.ShareForRest("loss", "1-loss"));
 
-        Assert.Equal("From your number, it looks as if you worked with what is left without “lost in the oven”, where that share itself belongs. Compare it with the worked solution of this part.", told);
+        Assert.Equal("From your number, it looks as if you subtracted “lost in the oven” from 1, where that share itself belongs. Compare your steps with the worked solution of this part.", told);
+    }
+
+    [Fact]
+    public void A_wrong_cell_is_named_with_what_to_write_and_no_pointer_that_says_its_name_again()
+    {
+        var told = Told("flour*loss", "=C7*C8", "=flour*room", new KeyEdit.OtherCell("loss", "room", IsWhole: false));
+
+        Assert.Equal("It looks as if C8 (room, °C) was used instead of C10 (lost in the oven). Write C10 where you have C8. Compare your formula with the worked solution of this part.", told);
+    }
+
+    [Theory]
+    [InlineData("=-(C9/C8)", "It looks as if only the sign is wrong. Leave out the minus at the front.")]
+    [InlineData("=1/(C9/C8)", "It looks as if you worked out 1 divided by the right answer. Leave out 1/ and keep C9/C8.")]
+    [InlineData("=C9*C8", "It looks as if you multiplied by C8 (room, °C), where the method divides by it. Put / instead of *, before C8.")]
+    public void What_differs_in_the_students_own_formula_comes_before_what_comes_to_the_same(string formula, string words)
+    {
+        var told = Told("want/room", formula, "=room/want", new KeyEdit.TurnedRound("want/room", "room/want", BinaryOperator.Divide));
+
+        Assert.StartsWith(words, told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_several_sums_the_one_is_named_that_should_be_none()
+    {
+        var told = Told("3*want-(room+flour)", "=3*C9-(C8*C7)", "=3*want-room*flour", new KeyEdit.OtherOperation("room+flour", "room*flour", BinaryOperator.Add, BinaryOperator.Multiply));
+
+        Assert.StartsWith("It looks as if you multiplied by C7 (flour, °C), where the method adds it. Put + instead of *, before C7.", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_step_between_units_that_the_method_takes_was_taken_twice()
+    {
+        var told = Told("(want-32)/1.8-room", null, "=((want-32)/1.8-32)/1.8-room", new KeyEdit.OtherUnit("want", "(want-32)/1.8", "°F", "°C"));
+
+        Assert.StartsWith("From your number, it looks as if “dough wanted” was turned from °F into °C twice.", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_to_be_divided_is_no_missing_factor()
+    {
+        var told = Told("flour/(1-loss)", "=1-C10", "=1-loss", new KeyEdit.LeftOut("flour/(1-loss)", "1-loss", "flour", BinaryOperator.Multiply));
+
+        Assert.StartsWith("It looks as if C7 (flour, °C) is missing, which has to be divided by (1-C10) (C10: lost in the oven). Write C7/(1-C10) instead of 1-C10.", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_done_in_one_of_two_places_was_not_left_out() =>
+        Assert.StartsWith("It looks as if you did not divide by 2 in one of 2 places.", Told("flour/2+flour/2*loss", "=C7/2+C7*C10", "=flour/2+flour*loss", new KeyEdit.LeftOut("flour/2", "flour", "2", BinaryOperator.Divide)), StringComparison.Ordinal);
+
+    /// <summary>There is a g in “rising”, and a °C only where it stands by itself.</summary>
+    [Theory]
+    [InlineData("Rising dough", "g", "rising dough, g")]
+    [InlineData("Dough, g", "g", "dough, g")]
+    [InlineData("Lost, % of the dough", "%", "lost, % of the dough")]
+    public void A_unit_goes_without_saying_where_its_word_stands_in_the_label(string label, string unit, string words)
+    {
+        var exercise = Of("flour*loss") with { Givens = [new("flour", label, unit, 1, 9, 1), new("loss", "Loss", "%", 0.1m, 0.2m, 0.01m)] };
+
+        Assert.Equal($"C7 ({words})", new SheetTerms(exercise, Cells).Term("flour"));
+    }
+
+    [Fact]
+    public void An_earlier_answer_is_called_by_its_question_if_that_is_short_and_else_by_its_letter()
+    {
+        var exercise = Of("flour*loss");
+        var asked = exercise with { Parts = [exercise.Parts[0] with { Id = "warm_flour" }, exercise.Parts[0] with { Id = "rest", Ask = "How much of all that was weighed out stays in the bowl?" }] };
+        var cells = new Dictionary<string, string> { ["warm_flour"] = "C12", ["rest"] = "C13" };
+
+        Assert.Equal("C12 (your answer to “How warm?”, °C)", new SheetTerms(asked, cells).Term("warm_flour"));
+        Assert.Equal("C13 (your answer to part b, °C)", new SheetTerms(asked, cells).Term("rest"));
+        Assert.Equal("the answer to part b", new SheetTerms(asked, new Dictionary<string, string>()).Term("rest"));
     }
 
     [Theory]
