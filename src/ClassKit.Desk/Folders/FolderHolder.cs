@@ -10,7 +10,7 @@ internal sealed class FolderHolder : IDisposable
     public const string LockName = ".classkit-desk";
 
     private readonly Lock _changing = new();
-    private readonly List<string> _borrowed = [];
+    private readonly List<TeachingFolder> _opened = [];
     private WriterLock? _lock;
     private TeachingFolder? _folder;
 
@@ -23,7 +23,16 @@ internal sealed class FolderHolder : IDisposable
         }
     }
 
-    /// <summary>Opens the desk on a folder.</summary>
+    /// <summary>Every folder that it was opened on, each once: whoever went on from one can come back to it.</summary>
+    public IReadOnlyList<TeachingFolder> Opened
+    {
+        get
+        {
+            lock (_changing) return [.. _opened];
+        }
+    }
+
+    /// <summary>Opens the desk on a folder, and lets go of the one before.</summary>
     /// <returns>Why not; null if it is open now.</returns>
     public Diagnostic? Open(TeachingFolder folder)
     {
@@ -35,7 +44,7 @@ internal sealed class FolderHolder : IDisposable
                     return new(folder.Root, null, "Another desk is open on this folder", "Go back to the browser window in which it is open, or close it first: two desks on one folder would write over each other.");
                 _lock?.Dispose();
                 (_lock, _folder) = (taken, folder);
-                if (folder.IsLookRound) _borrowed.Add(folder.Root);
+                if (!_opened.Contains(folder)) _opened.Add(folder);
                 return null;
             }
         }
@@ -51,7 +60,7 @@ internal sealed class FolderHolder : IDisposable
         lock (_changing)
         {
             _lock?.Dispose();
-            foreach (var folder in _borrowed.Where(Directory.Exists)) GiveBack(folder);
+            foreach (var folder in _opened.Where(folder => folder.IsLookRound && Directory.Exists(folder.Root))) GiveBack(folder.Root);
         }
     }
 

@@ -24,6 +24,7 @@ internal static class Screens
     {
         LookFiles.AddTo(routes);
         PassScreen.AddTo(routes);
+        FolderScreen.AddTo(routes);
         ProgressScreen.AddTo(routes);
         PrepScreen.AddTo(routes);
         PrintScreen.AddTo(routes);

@@ -14,8 +14,12 @@ public sealed record KnownFolder(string Key, string Folder)
 
     private static readonly EnumerationOptions Plain = new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint };
 
-    /// <summary>Those that can be found, each once.</summary>
-    public static IReadOnlyList<KnownFolder> All() => In(BeginPlace.All);
+    /// <summary>Those that can be found, each once, and those that this desk was opened on; but not the one that it is open on.</summary>
+    internal static IReadOnlyList<KnownFolder> Of(FolderHolder folders) =>
+    [
+        .. folders.Opened.Where(folder => !folder.IsLookRound && Directory.Exists(folder.Root)).Select((folder, place) => new KnownFolder($"opened/{place}", folder.Root)).Concat(In(BeginPlace.All))
+            .DistinctBy(known => Path.GetFullPath(known.Folder)).Where(known => known.Folder != folders.Current?.Root),
+    ];
 
     /// <summary>Those in some places, each once.</summary>
     public static IReadOnlyList<KnownFolder> In(IReadOnlyList<BeginPlace> places) =>
