@@ -120,8 +120,8 @@ public static class HtmlPages
         new(PackContents.Comparison.FileName, PageRenderer.Render<ComparisonPage>((nameof(ComparisonPage.Pack), pack))),
     ];
 
-    /// <summary>Pages of a lesson pack in one file to print at once, each as often as it is wanted, behind a list of what lies in the pile.</summary>
-    /// <param name="pack">The pack.</param>
+    /// <summary>Pages for a class in one file to print at once, each as often as it is wanted, behind a list of what lies in the pile.</summary>
+    /// <param name="pack">The pack of the lesson that they are printed for.</param>
     /// <param name="pages">What is printed, in order.</param>
     /// <param name="bothSides">True to print on both sides: what begins on a sheet of its own has blank sides before it.</param>
     /// <returns>The page in pieces, made one by one.</returns>

@@ -16,10 +16,10 @@ internal static class PrepScreen
     {
         routes.LookInside("lessons/{class}", visit => visit.InClass(known => Choose(visit, known)));
         routes.LookInside("lessons/{class}/{lesson}", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack
-            ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Prepared), pack), (nameof(TrayPage.Shown), visit.Typed("page")), (nameof(TrayPage.Ticked), visit.All("file")), (nameof(TrayPage.IsNothing), visit.Ticked("nothing")))
+            ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Prepared), pack), (nameof(TrayPage.Shown), visit.Typed("page")), (nameof(TrayPage.Ticked), visit.All("file")), (nameof(TrayPage.ByName), RoundPrint.Of(visit, known)), (nameof(TrayPage.IsNothing), visit.Ticked("nothing")))
             : Prepare(visit, known, lesson)));
         routes.LookInside("lessons/{class}/{lesson}/page/{file}", visit => visit.InLesson((known, lesson) => File(visit, Kept(visit, known, lesson), visit.Step("file"))));
-        routes.TakeInside("lessons/{class}/{lesson}/tray", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? Tray(visit, lesson, pack) : Prepare(visit, known, lesson)));
+        routes.TakeInside("lessons/{class}/{lesson}/tray", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? Tray(visit, known, lesson, pack) : Prepare(visit, known, lesson)));
         routes.TakeInside("lessons/{class}/{lesson}/keep", visit => visit.InLesson((known, lesson) => Keep(visit, known, lesson)));
         routes.TakeInside("lessons/{class}/{lesson}/own", visit => visit.InLesson((known, lesson) => lesson.IsShipped ? MakeOwn(visit, lesson) : visit.GoTo(PageOf(known, lesson))));
         routes.TakeInside("lessons/{class}/{lesson}/check", visit => visit.InLesson((known, lesson) => visit.Begin(new($"Look over {lesson.Title}", PageOf(known, lesson), lesson.Title, run =>
@@ -60,16 +60,22 @@ internal static class PrepScreen
         return file.IsPage ? visit.Sheet(file.Html) : visit.Download(file.Entry.FileName, "application/octet-stream", file.Content);
     }
 
-    private static Task Tray(Visit visit, LessonEntry lesson, PreparedLesson pack)
+    private static Task Tray(Visit visit, ClassEntry known, LessonEntry lesson, PreparedLesson pack)
     {
         var ticked = visit.All("file");
         var chosen = pack.Files.Where(file => ticked.Contains(file.Entry.FileName)).ToList();
+        var byName = RoundPrint.Of(visit, known).Where(print => ticked.Contains(print.Name)).ToList();
         var page = visit.Place.Here[..^"/tray".Length];
 
         // Another page is looked at: what was ticked stays ticked.
-        if (visit.Typed("page") is { Length: > 0 } shown) return visit.GoTo($"{page}?page={Uri.EscapeDataString(shown)}{string.Concat(chosen.Select(file => "&file=" + file.Entry.FileName))}");
-        if (chosen.Count == 0) return visit.GoTo(page + "?nothing=yes");
-        return visit.Typed("as") == PrintScreen.Asked ? PrintScreen.Begin(visit, chosen) : ZipAnswer.Of(visit, $"{lesson.Key}.zip", chosen.Select(file => (file.Entry.FileName, (Func<byte[]>)(() => file.Content))));
+        if (visit.Typed("page") is { Length: > 0 } shown) return visit.GoTo($"{page}?page={Uri.EscapeDataString(shown)}&{PrintScreen.Query([.. chosen.Select(file => file.Entry.FileName), .. byName.Select(print => print.Name)])}");
+        if (chosen.Count + byName.Count == 0) return visit.GoTo(page + "?nothing=yes");
+        if (visit.Typed("as") == PrintScreen.Asked) return PrintScreen.Begin(visit, [.. chosen.Where(file => file.IsPage).Select(file => file.Entry.FileName), .. byName.Select(print => print.Name)]);
+        return ZipAnswer.Of(visit, $"{lesson.Key}.zip",
+        [
+            .. chosen.Select(file => (file.Entry.FileName, (Func<byte[]>)(() => file.Content))),
+            .. byName.Select(print => (print.Name.Replace('/', ' '), (Func<byte[]>)(() => System.Text.Encoding.UTF8.GetBytes(print.Html)))),
+        ]);
     }
 
     private static Task Keep(Visit visit, ClassEntry known, LessonEntry lesson)

@@ -1,25 +1,34 @@
 using ClassKit.Lessons.Packs;
+using ClassKit.Pages.ClassPrints;
 using ClassKit.Pages.Packs;
 
 namespace ClassKit.Pages.Trays;
 
-/// <summary>A page of a lesson pack as it is printed for a class.</summary>
-/// <param name="Entry">What it is.</param>
+/// <summary>A page as it is printed for a class: one of a lesson pack, or a file with everybody's sheets in it.</summary>
+/// <param name="Name">How it is asked for, other than all others of its tray.</param>
+/// <param name="Title">What it is called.</param>
+/// <param name="For">For whom it is, in words.</param>
 /// <param name="Html">The text of its file.</param>
 /// <param name="Copies">How many; 1 or more.</param>
 /// <param name="Sides">Printed sides of one copy; 1 or more. See <see cref="PageSides"/>.</param>
 /// <param name="Parts">Parts that are somebody else's each, or are handed round one by one, and so begin on a sheet of their own; 1 for a page that stays together.</param>
-public sealed record PrintedPage(PackEntry Entry, string Html, int Copies, int Sides, int Parts)
+public sealed record PrintedPage(string Name, string Title, string For, string Html, int Copies, int Sides, int Parts)
 {
+    /// <summary>Who it comes out for: what is for students first, then what is for teams.</summary>
+    public PrintedFor PrintedFor { get; init; }
+
+    /// <summary>Sheets of one copy on both sides, of a file that has its blank sides in it; 0 for one that has none.</summary>
+    public int SheetsAsMade { get; init; }
+
     /// <summary>Sheets of paper of one copy.</summary>
     /// <param name="bothSides">True to print on both sides.</param>
-    public int SheetsEach(bool bothSides) => !bothSides ? Sides : Parts > 1 ? Parts : (Sides + 1) / 2;
+    public int SheetsEach(bool bothSides) => !bothSides ? Sides : SheetsAsMade > 0 ? SheetsAsMade : Parts > 1 ? Parts : (Sides + 1) / 2;
 
     /// <summary>Sheets of paper of all copies.</summary>
     /// <param name="bothSides">True to print on both sides.</param>
     public int Sheets(bool bothSides) => Copies * SheetsEach(bothSides);
 
-    /// <summary>A page as often as the class needs it.</summary>
+    /// <summary>A page of a pack as often as the class needs it.</summary>
     public static PrintedPage Of(LessonPack pack, PackEntry entry, string html)
     {
         ArgumentNullException.ThrowIfNull(pack);
@@ -30,7 +39,18 @@ public sealed record PrintedPage(PackEntry Entry, string Html, int Copies, int S
             PrintedFor.EachTeam => pack.Class.Teams,
             PrintedFor.EachStudent => pack.Class.Students,
         };
-        return new(entry, html, copies, PageSides.Of(pack, entry, html), PartsOf(pack, entry));
+        return new(entry.FileName, entry.Title, PrintedForWords.Of(entry), html, copies, PageSides.Of(pack, entry, html), PartsOf(pack, entry)) { PrintedFor = entry.PrintedFor };
+    }
+
+    /// <summary>A file with everybody's sheets in it, once.</summary>
+    /// <param name="name">How it is asked for.</param>
+    /// <param name="title">What it is called.</param>
+    /// <param name="html">The text of the file.</param>
+    /// <param name="printed">What it takes.</param>
+    public static PrintedPage Of(string name, string title, string html, PrintedClass printed)
+    {
+        ArgumentNullException.ThrowIfNull(printed);
+        return new(name, title, "each student, by name", html, 1, printed.Sides, 1) { PrintedFor = PrintedFor.EachStudent, SheetsAsMade = printed.Sheets };
     }
 
     private static int PartsOf(LessonPack pack, PackEntry entry) =>

@@ -13,7 +13,7 @@ internal static partial class TrayPieces
     /// <remarks>What is for students and teams comes first, since its sides are known; a page of running text that takes a side more than was thought then turns nothing around behind it.</remarks>
     public static IEnumerable<string> Of(LessonPack pack, IReadOnlyList<PrintedPage> tray, bool bothSides)
     {
-        List<PrintedPage> pages = [.. tray.OrderByDescending(page => page.Entry.PrintedFor).ThenByDescending(page => page.Parts > 1)];
+        List<PrintedPage> pages = [.. tray.OrderByDescending(page => page.PrintedFor).ThenByDescending(page => page.Parts > 1)];
         var around = PageRenderer.Render<TrayListPage>((nameof(TrayListPage.Pack), pack), (nameof(TrayListPage.Pages), (IReadOnlyList<PrintedPage>)pages), (nameof(TrayListPage.BothSides), bothSides)).Split(TrayListPage.Seam);
         return pages.SelectMany((page, place) => Copies(page, $"p{place + 1}-", bothSides)).Prepend(around[0]).Append(around[1]);
     }
@@ -24,7 +24,8 @@ internal static partial class TrayPieces
         var body = Body().Match(page.Html);
         var inside = Names().Replace(Elsewhere().Replace(Contents().Replace(body.Groups["inside"].Value, ""), ""), name => name.Groups["before"].Value + Regex.Replace(name.Groups["names"].Value, @"(?<=^|\s)(?=\S)", prefix));
         inside = MainEnd().Replace(inside, match => match.Value.StartsWith("</", StringComparison.Ordinal) ? "</div>" : "<div class=\"main\">");
-        if (bothSides) inside = page.Parts > 1 ? Apart(page, inside) : inside + (page.Sides % 2 == 1 ? BlankSide : "");
+        if (page.SheetsAsMade > 0) inside = bothSides ? inside : inside.Replace(BlankSide, "", StringComparison.Ordinal);
+        else if (bothSides) inside = page.Parts > 1 ? Apart(page, inside) : inside + (page.Sides % 2 == 1 ? BlankSide : "");
         var whole = $"<div class=\"tray-page {body.Groups["class"].Value}\">{inside}</div>\n";
         return Enumerable.Repeat(Id().Replace(whole, ""), page.Copies - 1).Prepend(whole);
     }

@@ -53,6 +53,8 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.Equal(404, await desk.StatusAsync(desk.Request(Round + "/decisions/whose", ("file", "../graded/grades.json"), ("student", "rosa-whitehorse"))));
         await WhatCountsForNobodyGoesWhereItBelongs();
 
+        await WhatStudentsGetByNameIsPrintedWithALessonsPages();
+
         // What was judged says what the class can be expected to earn where exercises are chosen, and what to teach again with what a student wrote.
         Assert.Contains("expected here:", await desk.PageAsync("rounds/class/new?lesson=one-tin-three-lifts"), StringComparison.Ordinal);
         Assert.Matches("show the method.(?s:.*?)One of them wrote <code>=", await desk.PageAsync(Round + "/again"));
@@ -61,6 +63,24 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
     }
 
     /// <summary>What is said in the round stands in the term's table, and nobody is asked for work any more that will not come.</summary>
+    private async Task WhatStudentsGetByNameIsPrintedWithALessonsPages()
+    {
+        const string Lesson = "lessons/class/one-tin-three-lifts";
+        await desk.ReadyAsync(Lesson);
+        var names = Regex.Matches(await desk.PageAsync(Lesson), "name=\"file\" value=\"(?<name>[^\"]*/[^\"]*)\"").Select(box => box.Groups["name"].Value).Where(name => name.StartsWith("01-", StringComparison.Ordinal)).ToList();
+        Assert.Equal(["01-one-tin-three-lifts/dealt/sheets-to-print.html", "01-one-tin-three-lifts/graded/feedback-to-print.html"], names);
+        using var ticked = await desk.Client.SendAsync(desk.Request(Lesson + "/tray", [("file", "handout.html"), .. names.Select(name => ("file", name)), ("as", "print")]));
+        var print = ticked.Headers.Location!.ToString();
+        print = print[print.IndexOf("lessons/", StringComparison.Ordinal)..];
+
+        // What each file takes stands on its own list.
+        var alone = names.Select(name => int.Parse(Regex.Match(File.ReadAllText(Path.Combine(Path.GetDirectoryName(Dealt.Folder)!, name)), "([0-9]+) sheets of paper").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        Assert.Contains($"{alone.Sum() + 24 + 1} sheets of paper", await desk.PageAsync(print), StringComparison.Ordinal);
+        var file = await desk.PageAsync(print.Replace("/print?", "/print/file?", StringComparison.Ordinal));
+        Assert.Equal((1, 1), (Regex.Count(file, "<div class=\"tray-page sheet to-print"), Regex.Count(file, "<div class=\"tray-page feedback brief to-print")));
+        Assert.Equal(Regex.Count(file, " id=\"[^\"]*\""), Regex.Matches(file, " id=\"([^\"]*)\"").Select(id => id.Groups[1].Value).Distinct().Count());
+    }
+
     private async Task WhoWasAbsentIsNotWaitedFor()
     {
         Assert.Contains("no term counts this round yet", await desk.PageAsync(Round + "/returns"), StringComparison.Ordinal);

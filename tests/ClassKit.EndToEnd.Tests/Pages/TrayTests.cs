@@ -1,16 +1,20 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.EndToEnd.Tests.Tour;
 using ClassKit.Pages;
+using ClassKit.Pages.ClassPrints;
 using ClassKit.Pages.Packs;
 using ClassKit.Pages.Trays;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Packs;
 using ClassKit.UseCases.Running;
 
 namespace ClassKit.EndToEnd.Tests.Pages;
 
-/// <summary>All of a pack in one file takes as much paper as its list says, on both papers; every copy begins on a sheet of its own.</summary>
-public sealed partial class TrayTests : IDisposable
+/// <summary>All of a pack in one file, with everybody's exercises and feedback, takes as much paper as its list says, on both papers; every copy begins on a sheet of its own.</summary>
+public sealed partial class TrayTests(TourRun tour) : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
 
@@ -23,6 +27,10 @@ public sealed partial class TrayTests : IDisposable
         var pack = BuildPack.Run(BuildPack.Read(Checkout.Demo.Lesson, Checkout.Demo.Class).Model!, Run.Unwatched).Model!;
         var html = HtmlPages.Pack(pack).ToDictionary(page => page.FileName, page => page.Html);
         List<PrintedPage> pages = [.. PackContents.Of(pack).Where(entry => entry != PackContents.Index).Select(entry => PrintedPage.Of(pack, entry, html[entry.FileName]))];
+        var dealt = DealtFolder.Read(Path.Combine(tour.Folder, "dealt")).Model!;
+        var grades = GradedFolder.Read(Path.Combine(tour.Folder, "graded"), dealt).Model!;
+        pages.Add(PrintedPage.Of("sheets", "Practice sheets", File.ReadAllText(Path.Combine(tour.Folder, "dealt", DealFiles.SheetsToPrint)), PrintedClass.OfSheets(dealt)));
+        pages.Add(PrintedPage.Of("feedback", "Feedback", File.ReadAllText(Path.Combine(tour.Folder, "graded", GradeFiles.FeedbackToPrint)), PrintedClass.OfFeedback(grades)));
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         foreach (var (paper, bothSides) in new[] { ("A4", true), ("Letter", true), ("A4", false) })
@@ -40,6 +48,12 @@ public sealed partial class TrayTests : IDisposable
                 Assert.Equal(copies, begins.Count);
                 Assert.All(begins, side => Assert.Equal(0, side % 2));
             }
+
+            // Nobody's sheet has somebody else's on its back.
+            var names = dealt.Students.Select(seat => seat.Who.Shown).ToHashSet(StringComparer.Ordinal);
+            var named = sides.Index().Where(side => side.Item.Split('\n').Take(6).Any(line => names.Contains(line.Trim()))).Select(side => side.Index).ToList();
+            Assert.Equal(PrintedClass.OfSheets(dealt).Students.Count + PrintedClass.OfFeedback(grades).Students.Count, named.Count);
+            Assert.All(named, side => Assert.Equal(0, side % 2));
         }
     }
 
