@@ -69,7 +69,7 @@ public sealed class ClassPrintsTests
     {
         var page = Html.Parse(PageRenderer.Render<ClassPrintPage>(
             (nameof(ClassPrintPage.Title), "To print"), (nameof(ClassPrintPage.Class), "sheet to-print"), (nameof(ClassPrintPage.Dealt), SampleClass.Dealt),
-            (nameof(ClassPrintPage.Students), Enumerable.Repeat(PrintedStudent.Of(SampleClass.Dealt.Students[0].Who, 2), students).ToList()), (nameof(ClassPrintPage.Aside), "")));
+            (nameof(ClassPrintPage.Printed), new PrintedClass([.. Enumerable.Repeat(PrintedStudent.Of(SampleClass.Dealt.Students[0].Who, 2), students)], 0)), (nameof(ClassPrintPage.Aside), "")));
 
         Assert.Equal((sides, blank), (page.QuerySelectorAll("table.handing-out").Length, page.QuerySelectorAll(".blank-side").Length));
         Assert.Equal(sides - 1, page.QuerySelectorAll("table.new-sheet").Length);
