@@ -1,6 +1,10 @@
+using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Frame;
 using ClassKit.Desk.Jobs;
+using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Serving;
+using ClassKit.Desk.Texts;
 using ClassKit.Exercises.Choosing;
 using ClassKit.Pages;
 using ClassKit.UseCases.Dealing;
@@ -43,6 +47,7 @@ internal static class HandOutScreen
 
         // Another lesson was chosen than the one whose exercises stand there: what is ticked is of that one.
         if (visit.Sent("shown") is { } shown && shown != lesson.Key) return visit.GoTo($"rounds/{known.Key}/new?lesson={Uri.EscapeDataString(lesson.Key)}");
+        if (WithClocks(visit, known) is { } refused) return visit.Show<WordPage>((nameof(WordPage.Title), "The class’s clocks were not written down"), (nameof(WordPage.Words), $"{refused.Found}. {refused.Expected}"));
         var asked = SetForm.Fields.ToDictionary(field => field, visit.All);
         var wish = SetForm.Read(visit, out var problems);
         var paths = new DealPaths(lesson.Path, known.Roster, wish) { ClassFile = known.File };
@@ -59,6 +64,12 @@ internal static class HandOutScreen
         })
         { GoesOn = true });
     }
+
+    /// <summary>A day and time is by somebody's clocks: where the class's page does not say whose, what was chosen is put there first.</summary>
+    /// <returns>Why it could not be; null if it is there, or nobody asked.</returns>
+    private static Diagnostic? WithClocks(Visit visit, ClassEntry known) => visit.Typed("due").Length > 0 && known.Profile.Model is { TimeZone: null } && ClockChoice.Of(visit.Typed("zone")) is { } zone && OwnText.Read(known.File) is { } file
+        ? file.Write(file.Stamp, file.With(FrontLines.With(file.Text, ProfileField.TimeZone, zone)))
+        : null;
 
     /// <summary>Deals what was looked at; the use case is asked anew, so that what changed on disk meanwhile counts.</summary>
     private static Task Deal(Visit visit, ClassEntry known, TriedSet tried)

@@ -17,7 +17,7 @@ internal static class SetForm
     public static ulong UsualSeed(TeachingFolder folder, ClassEntry known) => folder.IsLookRound ? DemoMaterial.Seed : DealPractice.DefaultSeed + (ulong)folder.Rounds(known).Count;
 
     /// <summary>What the form asks for.</summary>
-    public static IReadOnlyList<string> Fields { get; } = ["exercise", "skill", "level", "minutes", "points", "spread", "one-sheet", "due", "seed"];
+    public static IReadOnlyList<string> Fields { get; } = ["exercise", "skill", "level", "minutes", "points", "spread", "one-sheet", "due", "zone", "seed"];
 
     /// <summary>The wish, and everything that is wrong with it.</summary>
     public static DealWish Read(Visit visit, out IReadOnlyList<Diagnostic> problems)

@@ -1,7 +1,8 @@
-using ClassKit.Desk.Folders;
 using ClassKit.Notes;
 using ClassKit.Wording.Counts;
 using ClassKit.Wording.Notes;
+using ClassKit.Wording.Numbers;
+using ClassKit.Wording.Regrading;
 
 namespace ClassKit.Desk.Jobs;
 
@@ -16,7 +17,12 @@ internal static class NoteLineWords
         Note.WrittenAnswers(var answers, _) => [$"{Counted.Of(answers, "answer")} in own words {Counted.Noun(answers, "waits", "wait")} for your points, and {Counted.Noun(answers, "counts", "count")} neither for nor against until then: see “Needs your word”."],
         Note.Undecided(var work, var answers, _) => [$"{work}: {Counted.Of(answers, "answer")} could not be worked out and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide on {Counted.Noun(answers, "it", "them")} in the round, under “Needs your word”."],
         Note.MarkedTwice(var work, _) => [$"{work} was marked by two: the term’s page shows whether they agree."],
-        Note.Packed packed => [$"{packed.Lesson} for {packed.Class} is kept in your folder, below {TeachingFolder.PacksName}: the file to begin with there is {packed.First}."],
+        Note.Packed packed => [$"{packed.Lesson} for {packed.Class} is kept in your folder, to be opened without the desk, too."],
+        Note.Changed(var change) =>
+        [
+            .. ChangeWords.Of(change, answer => $"“{answer.Exercise.Title}” {Phrases.Letter(answer.Exercise.Parts.ToList().IndexOf(answer.Part))}"),
+            .. change.Now.OutOf != change.Before.OutOf ? ["  Points that did not count before count now, on both sides of “of”."] : (IEnumerable<string>)[],
+        ],
         _ => NoteWords.Of(note),
     };
 }

@@ -19,6 +19,9 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
 {
     private static readonly string[] Endings = [".csv", ".tsv", ".xlsx", ".ods"];
 
+    /// <summary>So many lists from before stay beside the one that counts.</summary>
+    public const int MostBefore = 3;
+
     /// <summary>Those who are not on the list as it is.</summary>
     public IReadOnlyList<Student> New => [.. (Read.Model?.Students ?? []).Where(student => Before.All(other => other.Id != student.Id))];
 
@@ -49,7 +52,7 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
         {
             var whole = Path.Combine(Path.GetDirectoryName(File)!, "." + Path.GetFileName(File) + ".new");
             System.IO.File.WriteAllBytes(whole, Content.Span);
-            if (known.Roster is { } old) System.IO.File.Move(old, Free(old));
+            if (known.Roster is { } old) SetAside(old);
             System.IO.File.Move(whole, File, overwrite: false);
             return null;
         }
@@ -59,12 +62,15 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
         }
     }
 
-    private static string Free(string old)
+    /// <summary>The newest is the first, each before it one further on, and the last goes: names of students lie nowhere without end.</summary>
+    private static void SetAside(string old)
     {
-        var number = 1;
-        string Named() => Path.Combine(Path.GetDirectoryName(old)!, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"previous-{Path.GetFileNameWithoutExtension(old)}-{number}{Path.GetExtension(old)}"));
-        while (Path.Exists(Named())) number++;
-        return Named();
+        string Named(int number) => Path.Combine(Path.GetDirectoryName(old)!, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"previous-{Path.GetFileNameWithoutExtension(old)}-{number}{Path.GetExtension(old)}"));
+        for (var number = MostBefore - 1; number > 0; number--)
+        {
+            if (System.IO.File.Exists(Named(number))) System.IO.File.Move(Named(number), Named(number + 1), overwrite: true);
+        }
+        System.IO.File.Move(old, Named(1), overwrite: true);
     }
 
     /// <summary>Terms that hold now and would not then. A list of another name is not the one that they name, and breaks nothing of theirs.</summary>

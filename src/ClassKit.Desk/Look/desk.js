@@ -112,6 +112,18 @@ for (const button of document.querySelectorAll("[data-preview]")) {
   });
 }
 
+// A link that is followed inside a frame opens its page as the list beside it would: heading, ticks and the mark in the list stay in step.
+for (const frame of document.querySelectorAll("iframe[data-leads]")) {
+  const first = frame.getAttribute("src").split("/").pop();
+  frame.addEventListener("load", () => {
+    const now = frame.contentDocument?.location.pathname.split("/").pop();
+    if (!now || now === first) return;
+    const button = [...document.querySelectorAll(`button[name="${frame.dataset.leads}"]`)].find(one => one.value === now);
+    if (button) button.click();
+    else document.getElementById("open-page").textContent = frame.contentDocument.title;
+  });
+}
+
 // A page in a frame is as long as it is, where its origin lets that be seen: one scroll bar, not two.
 for (const frame of document.querySelectorAll("iframe.sheet[id]")) {
   const fit = () => {

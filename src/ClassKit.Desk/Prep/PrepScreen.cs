@@ -1,6 +1,7 @@
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Jobs;
 using ClassKit.Desk.Serving;
+using ClassKit.Pages.Packs;
 using ClassKit.UseCases.Checking;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Output.Writing;
@@ -18,9 +19,10 @@ internal static class PrepScreen
         routes.LookInside("lessons/{class}/{lesson}", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack
             ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Prepared), pack), (nameof(TrayPage.Shown), visit.Typed("page")), (nameof(TrayPage.Ticked), visit.All("file")), (nameof(TrayPage.ByName), RoundPrint.Of(visit, known)), (nameof(TrayPage.IsNothing), visit.Ticked("nothing")))
             : Prepare(visit, known, lesson)));
-        routes.LookInside("lessons/{class}/{lesson}/page/{file}", visit => visit.InLesson((known, lesson) => File(visit, Kept(visit, known, lesson), visit.Step("file"))));
-        routes.TakeInside("lessons/{class}/{lesson}/tray", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? Tray(visit, known, lesson, pack) : Prepare(visit, known, lesson)));
+        routes.LookInside("lessons/{class}/{lesson}/page/{file}", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? File(visit, pack, visit.Step("file")) : Prepare(visit, known, lesson)));
+        routes.TakeInside("lessons/{class}/{lesson}/tray", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? Tray(visit, known, lesson, pack) : Prepare(visit, known, lesson, $"{PageOf(known, lesson)}?{PrintScreen.Query(visit.All("file"))}")));
         routes.TakeInside("lessons/{class}/{lesson}/keep", visit => visit.InLesson((known, lesson) => Keep(visit, known, lesson)));
+        routes.LookInside("lessons/{class}/{lesson}/kept/{**file}", visit => visit.InLesson((known, lesson) => FolderFiles.Answer(visit, visit.Folder.PackOf(known, lesson), visit.Step("file"))));
         routes.TakeInside("lessons/{class}/{lesson}/own", visit => visit.InLesson((known, lesson) => lesson.IsShipped ? MakeOwn(visit, lesson) : visit.GoTo(PageOf(known, lesson))));
         routes.TakeInside("lessons/{class}/{lesson}/check", visit => visit.InLesson((known, lesson) => visit.Begin(new($"Look over {lesson.Title}", PageOf(known, lesson), lesson.Title, run =>
         {
@@ -32,17 +34,21 @@ internal static class PrepScreen
     private static Task Choose(Visit visit, ClassEntry known)
     {
         var lessons = visit.Folder.Lessons();
-        return visit.Show<LessonsPage>((nameof(LessonsPage.Class), known), (nameof(LessonsPage.Lessons), lessons), (nameof(LessonsPage.Allergies), LessonAllergies.Of(visit, known, lessons)));
+        return visit.Show<LessonsPage>((nameof(LessonsPage.Class), known), (nameof(LessonsPage.Lessons), lessons), (nameof(LessonsPage.Cards), LessonCard.Of(visit, lessons)), (nameof(LessonsPage.Allergies), LessonAllergies.Of(visit, known, lessons)));
     }
 
     /// <summary>The pack as it was computed, if nothing that it was computed from has changed.</summary>
     public static PreparedLesson? Kept(Visit visit, ClassEntry known, LessonEntry lesson) => visit.Desk.Kept.Get<PreparedLesson>(NameOf(known, lesson), visit.Folder.Stamp());
 
-    /// <summary>Computes the pack, and goes on to the lesson's page.</summary>
-    public static Task Prepare(Visit visit, ClassEntry known, LessonEntry lesson)
+    /// <summary>Computes the pack, and goes on with what was to be looked at: where the class was changed meanwhile nobody loses the page that is open.</summary>
+    /// <param name="visit">The request.</param>
+    /// <param name="known">The class.</param>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="next">The page to go on with; null for the one that was asked for.</param>
+    public static Task Prepare(Visit visit, ClassEntry known, LessonEntry lesson, string? next = null)
     {
         var (kept, stamp) = (visit.Desk.Kept, visit.Folder.Stamp());
-        return visit.Begin(new($"Prepare {lesson.Title} for {known.Name}", PageOf(known, lesson), lesson.Title, run =>
+        return visit.Begin(new($"Prepare {lesson.Title} for {known.Name}", next ?? visit.Place.Here, lesson.Title, run =>
         {
             var request = BuildPack.Read(lesson.Path, known.File);
             if (!request.Succeeded) return JobEnd.Nothing(request.Problems);
@@ -54,9 +60,9 @@ internal static class PrepScreen
         { GoesOn = true });
     }
 
-    private static Task File(Visit visit, PreparedLesson? pack, string? asked)
+    private static Task File(Visit visit, PreparedLesson pack, string? asked)
     {
-        if (pack?.Files.FirstOrDefault(one => one.Entry.FileName == asked) is not { } file) return visit.Nothing();
+        if (pack.Files.FirstOrDefault(one => one.Entry.FileName == asked) is not { } file) return visit.Nothing();
         return file.IsPage ? visit.Sheet(file.Html) : visit.Download(file.Entry.FileName, "application/octet-stream", file.Content);
     }
 
@@ -82,7 +88,10 @@ internal static class PrepScreen
     {
         var target = new OutputTarget(visit.Folder.PackOf(known, lesson), BuildPack.Kind, [.. LessonInputs.Of(lesson.Path), known.File]);
         return visit.Begin(new($"Keep {lesson.Title} in the folder", PageOf(known, lesson), lesson.Title, run => JobEnd.Of(OutputFolder.Write(
-            target, () => Produced.Of(BuildPack.Read(lesson.Path, known.File), request => BuildPack.Run(request, run), PackFiles.Write), run))));
+            target, () => Produced.Of(BuildPack.Read(lesson.Path, known.File), request => BuildPack.Run(request, run), PackFiles.Write), run)))
+        {
+            Made = ($"{PageOf(known, lesson)}/kept/{PackContents.Index.FileName}", "Open what was kept", target.Folder),
+        });
     }
 
     private static Task MakeOwn(Visit visit, LessonEntry lesson)

@@ -31,6 +31,7 @@ internal static class TextScreen
     /// <summary>What is said of the file, and of the lesson that it belongs to.</summary>
     private static IReadOnlyList<Diagnostic> Told(TextEntry entry, byte[] content)
     {
+        if (entry.IsNote) return [];
         var library = new Library(new ChangedTree(PathTree.Instance.Full(entry.Path), content));
         var check = ContentChecker.Check([entry.Lesson ?? entry.Path], library);
         return [.. check.Problems.Concat(check.Doubts).Where(problem => problem.Weight != Weight.Noted)];

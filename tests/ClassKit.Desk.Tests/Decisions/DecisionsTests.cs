@@ -34,7 +34,9 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         var corrections = Path.Combine(Dealt.Graded, "corrections.csv");
         Assert.False(File.Exists(corrections));
 
-        await desk.DoneAsync(Round + "/decisions/decide", ("part", part), ("points.amara-osei", "2"), ("points.aroha-ngata", "1,5"), ("reason.aroha-ngata", "No sign is named"), ("points.bao-nguyen", "0"), ("reason", "Fits the tray"));
+        var changes = await desk.DoneAsync(Round + "/decisions/decide", ("part", part), ("points.amara-osei", "2"), ("points.aroha-ngata", "1,5"), ("reason.aroha-ngata", "No sign is named"), ("points.bao-nguyen", "0"), ("reason", "Fits the tray"));
+        Assert.Contains("Points that did not count before count now", changes, StringComparison.Ordinal);
+        Assert.DoesNotContain(part, changes, StringComparison.Ordinal);
         Assert.Equal(
             ["student,part,points,reason", $"amara-osei,{part},2,Fits the tray", $"aroha-ngata,{part},1.5,No sign is named", $"bao-nguyen,{part},0,Fits the tray"],
             await File.ReadAllLinesAsync(corrections));

@@ -24,4 +24,31 @@ public sealed class ChoosingTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Contains("value=\"31\"", page, StringComparison.Ordinal);
         Assert.DoesNotContain("checked", await desk.PageAsync("rounds/class/new?lesson=thin-air-quick-breads"), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_day_and_time_is_by_somebodys_clocks_and_the_class_keeps_whose()
+    {
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        Assert.DoesNotContain("name=\"zone\"", await desk.PageAsync("rounds/class/new"), StringComparison.Ordinal);
+        await File.WriteAllTextAsync(file, before.Replace("time zone: Europe/Paris\n", "", StringComparison.Ordinal));
+        var zone = System.Text.RegularExpressions.Regex.Match(await desk.PageAsync("rounds/class/new"), "<option value=\"(?<id>[^\"]*)\">[^<]*as on this computer").Groups["id"].Value;
+        Assert.Equal(TimeZoneInfo.Local.GetUtcOffset(RunningDesk.Now), TimeZoneInfo.FindSystemTimeZoneById(zone).GetUtcOffset(RunningDesk.Now));
+
+        await desk.DoneAsync("rounds/class/try", ("lesson", "thin-air-quick-breads"), ("zone", zone), ("seed", "1"));
+        Assert.DoesNotContain("time zone:", await File.ReadAllTextAsync(file), StringComparison.Ordinal);
+        await desk.DoneAsync("rounds/class/try", ("lesson", "thin-air-quick-breads"), ("due", "2026-12-01T17:00"), ("zone", zone), ("seed", "1"));
+        Assert.Contains($"\ntime zone: {zone}\n", await File.ReadAllTextAsync(file), StringComparison.Ordinal);
+        await File.WriteAllTextAsync(file, before);
+    }
+
+    [Fact]
+    public async Task A_lesson_is_chosen_by_length_breads_and_what_is_practised_and_the_bank_is_no_lesson()
+    {
+        // lessons/one-tin-three-lifts/lesson.md: its period, formulas and exercises.
+        var page = System.Text.RegularExpressions.Regex.Replace(System.Net.WebUtility.HtmlDecode(await desk.PageAsync("lessons/class")), "<[^>]*>|\\s+", " ");
+        Assert.Matches("One Tin, Three Lifts *150 min: Batter buns, Popovers, Buttermilk muffins *8 exercises, [a-z ]+: ", page);
+        Assert.Matches("<optgroup label=\"Without a lesson\">\\s*<option value=\"practice-bank\"", await desk.PageAsync("rounds/class/new"));
+        Assert.Contains("The practice bank belongs to no lesson", await desk.PageAsync("rounds/class/new?lesson=practice-bank"), StringComparison.Ordinal);
+    }
 }

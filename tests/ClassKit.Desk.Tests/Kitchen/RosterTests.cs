@@ -22,7 +22,16 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Equal(["Osei, Amara", "Bo \"Bob\" Cole"], RosterReader.Read(file).Model!.Students.Select(student => student.Name));
         var kept = Path.Combine(desk.Folder.Root, "previous-roster-1.csv");
         Assert.Equal(before, await File.ReadAllBytesAsync(kept));
-        File.Move(kept, file, overwrite: true);
+
+        // Of many lists the last few stay, the newest first.
+        for (var pasted = 0; pasted < 4; pasted++)
+        {
+            await Answer(desk.Request("class/class/roster/paste", ("names", $"Ada Berg {(char)('A' + pasted)}\n")));
+            Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+        }
+        Assert.Equal(["previous-roster-1.csv", "previous-roster-2.csv", "previous-roster-3.csv"], Directory.EnumerateFiles(desk.Folder.Root, "previous-*").Select(Path.GetFileName).Order());
+        Assert.Contains("Ada Berg C", await File.ReadAllTextAsync(kept), StringComparison.Ordinal);
+        await File.WriteAllBytesAsync(file, before);
     }
 
     [Fact]

@@ -63,6 +63,39 @@ public sealed class PrintTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Matches("keeps away from egg, and it is in [^<]*Popovers", page);
     }
 
+    [Fact]
+    public async Task A_page_that_is_open_while_the_class_changes_is_prepared_again()
+    {
+        await desk.ReadyAsync(Lesson);
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        await File.WriteAllTextAsync(file, before + "\n");
+        using (var asked = await desk.Client.SendAsync(desk.Request(Lesson + "/page/handout.html", null)))
+        {
+            await desk.OverAsync(asked);
+            using var over = await desk.Client.SendAsync(desk.Request(asked.Headers.Location!.ToString().Split('/', 3)[2], null));
+            Assert.EndsWith(Lesson + "/page/handout.html", over.Headers.Location!.ToString(), StringComparison.Ordinal);
+        }
+        Assert.Contains("handout", await desk.PageAsync(Lesson + "/page/handout.html"), StringComparison.Ordinal);
+
+        // What is ticked at that moment stays ticked.
+        await File.WriteAllTextAsync(file, before);
+        using var ticked = await desk.Client.SendAsync(desk.Request(Lesson + "/tray", ("file", "handout.html"), ("as", "print")));
+        await desk.OverAsync(ticked);
+        using var on = await desk.Client.SendAsync(desk.Request(ticked.Headers.Location!.ToString().Split('/', 3)[2], null));
+        Assert.EndsWith(Lesson + "?file=handout.html", on.Headers.Location!.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_kept_can_be_opened_from_where_it_is_said()
+    {
+        var said = await desk.DoneAsync(Lesson + "/keep");
+        Assert.Contains($"href=\"{Lesson}/kept/index.html\"", said, StringComparison.Ordinal);
+        Assert.Contains(Path.Combine(desk.Folder.Root, "packs", "class"), said, StringComparison.Ordinal);
+        Assert.Contains("handout.html", await desk.PageAsync(Lesson + "/kept/index.html"), StringComparison.Ordinal);
+        Assert.Equal(404, await desk.StatusAsync(desk.Request(Lesson + "/kept/..%2F..%2Fclass.md", null)));
+    }
+
     private static int Copies(string file, string style) => Regex.Count(file, $"<div class=\"tray-page [^\"]*\\b{style}\\b");
 
     private async Task<string> Disposition(string path)

@@ -20,6 +20,15 @@ public sealed class TextTests(RunningDesk desk) : IClassFixture<RunningDesk>
     }
 
     [Fact]
+    public async Task A_note_for_people_is_not_doubted()
+    {
+        var path = Path.Combine(desk.Folder.Root, "README.md");
+        await File.WriteAllTextAsync(path, "# My classes\n");
+        Assert.Contains("A note for people", await desk.PageAsync("texts/README.md"), StringComparison.Ordinal);
+        File.Delete(path);
+    }
+
+    [Fact]
     public async Task A_problem_is_named_with_its_line_before_anything_is_written()
     {
         var path = Path.Combine(desk.Folder.Root, "class.md");
