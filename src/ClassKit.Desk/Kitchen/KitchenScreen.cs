@@ -25,6 +25,7 @@ internal static class KitchenScreen
         if (OwnText.Read(known.File) is not { } file) return visit.Nothing();
         var (text, _, read) = Typed(visit, known, file);
         if (!read.Succeeded) return Show(visit, known, read.Problems, text);
+        if (NameOnRecord.Change(visit, known.Profile.Model?.Name, read.Model.Name) is { Count: > 0 } taken) return Show(visit, known, taken, text);
         return file.Write(visit.Typed("stamp"), file.With(text)) is { } refused ? Show(visit, known, [refused], text) : visit.GoTo($"class/{known.Key}?kept=yes");
     }
 

@@ -1,7 +1,9 @@
 using ClassKit.Content.Checking;
+using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Serving;
 
 namespace ClassKit.Desk.Texts;
@@ -22,6 +24,8 @@ internal static class TextScreen
         var content = text.With(typed);
         var told = Told(entry, content);
         if (!visit.Ticked("keep")) return Show(visit, entry, text, typed, told, visit.Typed("stamp"));
+        if (visit.Folder.Classes().FirstOrDefault(known => known.File == entry.Path) is { } profile && NameOnRecord.Change(visit, profile.Profile.Model?.Name, ClassProfileReader.Read(new Library(new ChangedTree(PathTree.Instance.Full(entry.Path), content)).At(entry.Path)).Model?.Name) is { Count: > 0 } taken)
+            return Show(visit, entry, text, typed, [.. taken, .. told], visit.Typed("stamp"));
         return text.Write(visit.Typed("stamp"), content) is { } refused ? Show(visit, entry, text, typed, [refused, .. told], text.Stamp, isOld: refused.Found.StartsWith("The file was", StringComparison.Ordinal)) : visit.GoTo($"texts/{entry.Key}?kept=yes");
     }
 

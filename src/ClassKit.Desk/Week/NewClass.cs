@@ -2,6 +2,7 @@ using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Texts;
 
@@ -24,6 +25,7 @@ internal static class NewClass
         var folder = Path.Combine(visit.Folder.Root, PlainKey.OfFile(name.ToLowerInvariant()).Trim('.', '-'));
         if (folder.Length <= visit.Folder.Root.Length + 1 || Path.Exists(folder) || Path.GetFileName(folder) is TeachingFolder.RoundsName or TeachingFolder.PacksName or TeachingFolder.MeasuredName || visit.Folder.Classes().Any(known => known.Name.Equals(name, StringComparison.OrdinalIgnoreCase)))
             return [new("name", null, $"There is a class or a folder called `{name}` already", "Give this class another name.")];
+        if (NameOnRecord.LaterNameOf(visit, name) is { } later) return [new("name", null, $"On record {later} was called `{name}` before", "Give this class another name: under that one, what is on record of the two would be mixed.")];
         var like = visit.Folder.Classes().FirstOrDefault(known => known.Profile.Succeeded && OwnText.Read(known.File) is { } text && !FrontLines.IsLong(text.Text, "allergies") && !FrontLines.IsLong(text.Text, Prices));
         try
         {

@@ -16,11 +16,26 @@ public static class ClassRegister
         return session.Query("SELECT id, name FROM class ORDER BY name", Class);
     }
 
-    /// <summary>The class of a name, or null.</summary>
+    /// <summary>The class of a name, or the one that was called so before; or null.</summary>
     public static RecordedClass? Find(RecordSession session, string name)
     {
         ArgumentNullException.ThrowIfNull(session);
-        return session.One("SELECT id, name FROM class WHERE name = $1", Class, name);
+        return session.One("SELECT id, name FROM class WHERE name = $1", Class, name)
+            ?? session.One("SELECT class.id, class.name FROM former_name JOIN class ON class.id = former_name.class WHERE former_name.name = $1", Class, name);
+    }
+
+    /// <summary>Calls a class otherwise from now on. It is found by its earlier names, too: what was handed out under them is still its own.</summary>
+    /// <returns>The class under its new name; null where another class is or was called so, and nothing is written.</returns>
+    public static RecordedClass? Rename(WritingSession session, RecordedClass named, string name)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(named);
+        if (Find(session, name) is { } other && other.Id != named.Id) return null;
+        if (name == named.Name) return named;
+        session.Run("DELETE FROM former_name WHERE name = $1", name);
+        session.Run("UPDATE class SET name = $2 WHERE id = $1", named.Id, name);
+        session.Run("INSERT INTO former_name (name, class) VALUES ($1, $2)", named.Name, named.Id);
+        return named with { Name = name };
     }
 
     /// <summary>The class of a name, which begins if there is none.</summary>

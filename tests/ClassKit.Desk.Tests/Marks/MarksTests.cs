@@ -198,9 +198,23 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         using var table = new Kept(In("term", "marks.csv"));
         Assert.Contains("Nothing is frozen yet", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
         Assert.Contains("are frozen as they are", await desk.DoneAsync(Term + "/freeze", ("why", "End of the term")), StringComparison.Ordinal);
+        await ARenamedClassKeepsItsHistory();
         Assert.Equal(303, await desk.StatusAsync(await Form(Work("Percentages"), "/typed", ("m1.bao-nguyen", "24"))));
         Assert.Contains("1 student differ", (await desk.DoneAsync(Term + "/look")).Replace("differs", "differ", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Contains("1 student differ", (await desk.DoneAsync(Term + "/look")).Replace("differs", "differ", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    /// <summary>What was dealt and given out under the earlier name is still its own, and no other class takes that name up.</summary>
+    private async Task ARenamedClassKeepsItsHistory()
+    {
+        using var profile = new Kept(In("class.md"));
+        Assert.Equal(303, await desk.StatusAsync(await Form("class/class", "", ("title", "Wednesday bakers"))));
+        Assert.Contains("The marks come to the same today.", await desk.PageAsync(Term), StringComparison.Ordinal);
+        Assert.Contains("Nothing is frozen yet", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
+        using (var record = ClassKit.UseCases.Recording.RecordPlace.Open(desk.Folder.Root, RunningDesk.Now, mayBegin: false).Model!)
+            Assert.Equal(["Wednesday bakers"], record.Read(ClassKit.Records.Classes.ClassRegister.All).Select(known => known.Name));
+        using var taken = await desk.Client.SendAsync(desk.Request("classes/new", ("name", "Tuesday bakers")));
+        Assert.Contains("was called", System.Net.WebUtility.HtmlDecode(await taken.Content.ReadAsStringAsync()), StringComparison.Ordinal);
     }
 
     private static IEnumerable<string> Said(ClassKit.UseCases.Output.Produced made) => made.Notes.SelectMany(ClassKit.Wording.Notes.NoteWords.Of);

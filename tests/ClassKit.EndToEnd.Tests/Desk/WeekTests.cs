@@ -38,6 +38,16 @@ public sealed class WeekTests : IDisposable
         await Follow(page, "One Tin, Three Lifts");
         await page.Locator("#open-page").WaitForAsync();
         await Look(page, "One Tin, Three Lifts");
+
+        // A link that is followed within a page takes heading and list along, and what was ticked stays.
+        await page.ReloadAsync();
+        await page.GetByLabel("Tick Student handout", new() { Exact = false }).CheckAsync();
+        await page.FrameLocator("#sheet").GetByRole(AriaRole.Link, new() { Name = "Formula cards", Exact = true }).First.ClickAsync();
+        await page.Locator("#open-page:has-text('Formula cards')").WaitForAsync();
+        Assert.True(await page.GetByLabel("Tick Student handout", new() { Exact = false }).IsCheckedAsync());
+        await Press(page, "Print what is ticked");
+        await Look(page, "To print");
+        await Follow(page, "Tick something else");
         await Press(page, "Keep all of it in the folder");
         await Follow(page, "One Tin, Three Lifts");
 
@@ -126,6 +136,14 @@ public sealed class WeekTests : IDisposable
         await Follow(page, "How breads rise, autumn");
         await Look(page, "How breads rise, autumn");
         await Follow(page, "This week");
+
+        // A file's text, and what goes before somebody is erased.
+        await Follow(page, "Your files");
+        await Look(page, "Your files");
+        await Follow(page, "class.md");
+        await Look(page, "class.md");
+        await page.GotoAsync($"{desk.Address}people/class/rosa-whitehorse/erase");
+        await Look(page, "Erase Rosa Whitehorse");
         await Follow(page, "Bench sums");
         await Follow(page, "How much of the water goes in as ice?");
         await Look(page, "How much of the water goes in as ice?");
@@ -173,8 +191,26 @@ public sealed class WeekTests : IDisposable
         await page.SetViewportSizeAsync(320, 700);
         var over = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
         if (over > 1) _failures.Add($"{page.Url} runs {over} pixels out of 320");
+        await LookTwiceAsLargeAsync(page);
         await page.SetViewportSizeAsync(1280, 900);
         await WalkAsync(page);
+    }
+
+    /// <summary>At 200 % zoom a window of 1280 pixels is one of 640 (WCAG 2.2, 1.4.4): nothing runs out of it, nothing to press or type into goes, and no words are cut off.</summary>
+    private async Task LookTwiceAsLargeAsync(IPage page)
+    {
+        const string Reachable = "() => [...document.querySelectorAll('a[href], button, input:not([type=hidden]), select, textarea, summary')].filter(one => one.checkVisibility()).length";
+        await page.SetViewportSizeAsync(1280, 900);
+        var whole = await page.EvaluateAsync<int>(Reachable);
+        await page.SetViewportSizeAsync(640, 450);
+        if (await page.EvaluateAsync<int>(Reachable) is var left && left != whole) _failures.Add($"{page.Url}: of {whole} things to press or type into {left} are there at 200 %");
+        var cut = await page.EvaluateAsync<string[]>("""
+            () => [...document.querySelectorAll("main *, header *, footer *")].filter(one => one.checkVisibility() && one.clientWidth > 4 && one.innerText?.trim()
+                && getComputedStyle(one).overflowX === "hidden" && one.scrollWidth > one.clientWidth + 1).map(one => one.outerHTML.slice(0, 90))
+            """);
+        _failures.AddRange(cut.Select(one => $"{page.Url}: cut off at 200 %: {one}"));
+        var over = await page.EvaluateAsync<int>("document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        if (over > 1) _failures.Add($"{page.Url} runs {over} pixels out of 640");
     }
 
     /// <summary>The keyboard alone (WCAG 2.2, 2.1.1, 2.1.2, 2.4.7): Tab comes to everything that can be pressed or typed into, each shows where it is, and the page is left again at its end. Once for each kind of page.</summary>

@@ -49,6 +49,26 @@ public sealed class ClassRegisterTests : IDisposable
     }
 
     [Fact]
+    public void A_class_that_is_renamed_is_found_by_every_name_it_had()
+    {
+        var named = Sample.Enrol(_record, "Bakers 1", Sample.Ada);
+        var other = Sample.Enrol(_record, "Cooks 2", Sample.Ben);
+
+        Assert.Equal("Bakers 2", _record.Write(Sample.Change(), session => ClassRegister.Rename(session, named, "Bakers 2"))!.Name);
+        Assert.Equal("Bakers 3", _record.Write(Sample.Change(), session => ClassRegister.Rename(session, named with { Name = "Bakers 2" }, "Bakers 3"))!.Name);
+        foreach (var name in new[] { "Bakers 1", "Bakers 2", "Bakers 3" }) Assert.Equal(named with { Name = "Bakers 3" }, _record.Write(Sample.Change(), session => ClassRegister.Put(session, name)));
+        Assert.Equal(["Bakers 3", "Cooks 2"], _record.Read(ClassRegister.All).Select(one => one.Name));
+        Assert.Equal("Bakers 3", Assert.Single(_record.Read(session => ClassRegister.OfStudent(session, Sample.Ada.Id))).Class.Name);
+
+        // Neither the name of another class nor one that another class had can be taken, and one of its own can be taken up again.
+        Assert.Null(_record.Write(Sample.Change(), session => ClassRegister.Rename(session, other, "Bakers 3")));
+        Assert.Null(_record.Write(Sample.Change(), session => ClassRegister.Rename(session, other, "Bakers 1")));
+        _record.Write(Sample.Change(), session => ClassRegister.Rename(session, named with { Name = "Bakers 3" }, "Bakers 1"));
+        Assert.Equal(named, _record.Read(session => ClassRegister.Find(session, "Bakers 3")));
+        Assert.Equal(other, _record.Read(session => ClassRegister.Find(session, "Cooks 2")));
+    }
+
+    [Fact]
     public void What_is_abandoned_leaves_no_change_behind()
     {
         _record.Write(Sample.Change(), session =>

@@ -91,6 +91,7 @@ internal static class StartedUseCase
         [nameof(EnterGrades)] = run => InRecord(record => Text(EnterGrades.Run(new(record, Kim, null, Graded.Value), run).Model!)),
         [nameof(ShowStudent)] = run => InRecord(record => ShowStudent.Write(ShowStudent.Run(new(Entered(record), "ada-berg"), run).Model!).Files),
         [nameof(EnterLesson)] = run => InRecord(record => Text(EnterLesson.Run(new(record, Kim, "Bakers 1", new TeachingFolder().Library.At("lessons/milk-scones"), null), run).Model!)),
+        [nameof(RenameClass)] = run => InRecord(record => Text(RenameClass.Run(new(Entered(record), Kim, "Bakers 1", "Bakers 2"), run).Model!)),
         [nameof(EnterObservations)] = run => InRecord(record => Text(EnterObservations.Run(new(record, Kim, DrawObservations.Run(new(Pack, Returned), Run.Unwatched).Model!, null), run).Model!)),
         [nameof(EnterTerm)] = run => InRecord(record => Text(EnterTerm.Run(EnterTerm.Read(DemoTerm, (plan, deals) => new(record, Kim, null, plan, deals)).Model!, run).Model!)),
         [nameof(FreezeTerm)] = run => InRecord(record =>
