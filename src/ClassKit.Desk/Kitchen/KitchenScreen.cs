@@ -4,6 +4,7 @@ using ClassKit.Content.Recognition;
 using ClassKit.Content.Rosters;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
+using ClassKit.Desk.Names;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Texts;
 using ClassKit.Lessons.Classes;

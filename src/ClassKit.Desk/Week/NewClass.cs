@@ -2,7 +2,7 @@ using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
-using ClassKit.Desk.Kitchen;
+using ClassKit.Desk.Names;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Texts;
 

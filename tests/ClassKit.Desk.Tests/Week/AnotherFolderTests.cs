@@ -20,6 +20,12 @@ public sealed class AnotherFolderTests(RunningDesk desk) : IClassFixture<Running
             await Sent("begin", ("name", name), ("place", "here"));
             Assert.Equal((own, false), (desk.Folder.Root, desk.Folder.IsLookRound));
             Assert.DoesNotContain("Begin a folder of your own", await desk.PageAsync(""), StringComparison.Ordinal);
+
+            // What comes first in it is one's own class: nothing is handed out to the names that a folder begins with.
+            Assert.Contains(">Say who is in the class<", await desk.PageAsync(""), StringComparison.Ordinal);
+            Assert.Contains("names that every new folder begins with", await desk.PageAsync("rounds/class/new"), StringComparison.Ordinal);
+            await File.WriteAllTextAsync(Path.Combine(own, "roster.csv"), "name\nAda Berg\n");
+            Assert.Contains(">Prepare a lesson<", await desk.PageAsync(""), StringComparison.Ordinal);
             Assert.DoesNotContain(own, await desk.PageAsync("folders"), StringComparison.Ordinal);
 
             // What was tried on the look round is still there, and so is the folder when one comes back.

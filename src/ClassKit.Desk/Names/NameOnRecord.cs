@@ -5,7 +5,7 @@ using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
 
-namespace ClassKit.Desk.Kitchen;
+namespace ClassKit.Desk.Names;
 
 /// <summary>What the record of the folder knows of a class's names: a class that is renamed keeps its history.</summary>
 internal static class NameOnRecord
