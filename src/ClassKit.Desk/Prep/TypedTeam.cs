@@ -46,5 +46,5 @@ public sealed record TypedTeam(Measured Place, ObservationForm Form, int Number)
         }
     }
 
-    private static IEnumerable<string> FieldsOf(ObservationForm form) => form.Breads.SelectMany(bread => ObservationForm.Typed(bread).SelectMany(measure => Enumerable.Range(1, ObservationForm.Pieces).Select(piece => ObservationForm.Field(bread, measure, piece))).Prepend(ObservationForm.Guess(bread)));
+    private static IEnumerable<string> FieldsOf(ObservationForm form) => form.Breads.SelectMany(bread => ObservationForm.Typed(bread).SelectMany(measure => Enumerable.Range(1, form.PiecesOf(bread)).Select(piece => ObservationForm.Field(bread, measure, piece))).Prepend(ObservationForm.Guess(bread)));
 }

@@ -6,16 +6,17 @@ using ClassKit.Lessons.Packs;
 
 namespace ClassKit.Lessons.Measured;
 
-/// <summary>What a team fills in at the bench: a guess and three pieces of every bread, in the class's units.</summary>
+/// <summary>What a team fills in at the bench: a guess and up to three pieces of every bread, in the class's units.</summary>
 public sealed record ObservationForm
 {
-    /// <summary>How many pieces of a bread are measured.</summary>
-    public const int Pieces = 3;
+    /// <summary>How many pieces of a bread are measured where a team makes so many.</summary>
+    public const int MostPieces = 3;
 
     /// <summary>The field with the team's name or number.</summary>
     public const string Team = "team";
 
     private readonly string _id;
+    private readonly Dictionary<string, int> _pieces;
 
     /// <summary>The form of a lesson and a class.</summary>
     public ObservationForm(ComputedPack pack)
@@ -24,6 +25,7 @@ public sealed record ObservationForm
         (Lesson, Cohort, Units, Teams) = (pack.Lesson.Title, pack.Class.Name, pack.Class.Units, pack.Class.Teams);
         Breads = [.. pack.Comparison.Select(compared => compared.Bread)];
         _id = pack.Lesson.Id;
+        _pieces = pack.Cards.ToDictionary(card => card.Bread.Formula.Id, card => MeasuredOf(card.Pieces), StringComparer.Ordinal);
     }
 
     /// <summary>The lesson's title.</summary>
@@ -48,6 +50,17 @@ public sealed record ObservationForm
     /// <param name="identity">The identity in the file.</param>
     /// <param name="called">What it calls itself; null where it does not say.</param>
     public bool IsOf(string identity, string? called) => FormIdentity.IsOf(identity, called, Lesson, Cohort, IdentityWith);
+
+    /// <summary>How many pieces are measured of what a team makes: all of a few, <see cref="MostPieces"/> of many.</summary>
+    /// <param name="made">How many a team makes; at least 1.</param>
+    public static int MeasuredOf(int made) => Math.Min(made, MostPieces);
+
+    /// <summary>How many pieces of a bread are measured: no more than a team makes.</summary>
+    public int PiecesOf(LessonFormula bread)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        return _pieces[bread.Formula.Id];
+    }
 
     /// <summary>What is measured of a bread and typed; the loss is worked out.</summary>
     public static IEnumerable<Measure> Typed(LessonFormula bread)

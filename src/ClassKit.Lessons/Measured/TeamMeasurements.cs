@@ -27,7 +27,7 @@ public sealed record TeamMeasurements(string Team, IReadOnlyList<Measurement> Va
         {
             foreach (var measure in ObservationForm.Typed(bread))
             {
-                for (var piece = 1; piece <= ObservationForm.Pieces; piece++)
+                for (var piece = 1; piece <= form.PiecesOf(bread); piece++)
                 {
                     var field = ObservationForm.Field(bread, measure, piece);
                     var text = fields.GetValueOrDefault(field, "").Trim();

@@ -1,14 +1,18 @@
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Measured;
 using ClassKit.Lessons.Observations;
 using ClassKit.Lessons.Packs;
+using ClassKit.Wording.Counts;
 
 namespace ClassKit.Pages.Numbers;
 
 /// <summary>Measures and their predictions in words.</summary>
 public static class MeasureText
 {
+    private static readonly string[] Numbers = ["no", "one", "two", "three"];
+
     /// <summary>Where nobody can say what would be measured.</summary>
     public const string NotKnown = "not known";
 
@@ -25,6 +29,15 @@ public static class MeasureText
         Measure.Diameter => "Width at its widest",
         Measure.InternalTemperature => "Middle, out of the oven",
     };
+
+    /// <summary>"measure three pieces of each": no more than are made.</summary>
+    /// <param name="made">How many pieces a team makes of each bread.</param>
+    public static string HowMany(IReadOnlyList<int> made)
+    {
+        ArgumentNullException.ThrowIfNull(made);
+        List<int> measured = [.. made.Select(ObservationForm.MeasuredOf).Distinct()];
+        return measured.Count > 1 ? $"measure up to {Numbers[measured.Max()]} pieces of each" : $"measure {Numbers[measured[0]]} {Counted.Noun(measured[0], "piece")} of each";
+    }
 
     /// <summary>What is measured of a bread: one that no oven bakes has no bake loss.</summary>
     public static string Of(Measure measure, LessonFormula bread) => (measure, bread.IsOvenBread) switch

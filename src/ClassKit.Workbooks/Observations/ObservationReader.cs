@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Measured;
+using ClassKit.Wording.Counts;
 using ClassKit.Workbooks.Returned;
 
 namespace ClassKit.Workbooks.Observations;
@@ -31,7 +32,7 @@ public static class ObservationReader
             var label = Text(sheet, row, 1);
             if (label.StartsWith(ObservedWords.Control, StringComparison.Ordinal)) bread = null;
             if (form.Breads.FirstOrDefault(one => one.Formula.Title == label) is { } begun) bread = begun;
-            if (Columns(sheet, row) is { Count: ObservationForm.Pieces } heads) pieces = heads;
+            if (Columns(sheet, row) is { Count: > 0 } heads) pieces = heads;
             if (bread is null) continue;
             if (label == ObservedWords.Guess) Put(fields, ObservationForm.Guess(bread), Text(sheet, row, GuessColumn));
             foreach (var measure in ObservationForm.Typed(bread).Where(measure => ObservedWords.Of(measure, bread.IsOvenBread) == label))
@@ -42,7 +43,7 @@ public static class ObservationReader
 
     private static List<int> Columns(SheetSnapshot sheet, int row) =>
     [
-        .. ObservedWords.Pieces.Select(head => sheet.Cells.Where(cell => cell.Key.Row == row && cell.Value.Stored.ToString() == head).Select(cell => cell.Key.Column).DefaultIfEmpty(0).Min()).Where(column => column > 0),
+        .. PieceHeads.All.Select(head => sheet.Cells.Where(cell => cell.Key.Row == row && cell.Value.Stored.ToString() == head).Select(cell => cell.Key.Column).DefaultIfEmpty(0).Min()).Where(column => column > 0),
     ];
 
     private static string Text(SheetSnapshot sheet, int row, int column) => (sheet.Cells.GetValueOrDefault((row, column))?.Stored ?? CellValue.Blank).ToString().Trim();

@@ -13,10 +13,9 @@ using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Observations;
 
-/// <summary>A table a bread: what was predicted, three pieces to measure, their mean, the difference and the question that it asks.</summary>
+/// <summary>A table a bread: what was predicted, up to three pieces to measure, their mean, the difference and the question that it asks.</summary>
 internal sealed class ObservationSheet
 {
-    private const int Pieces = 3;
     private const int High = 5;
     private const int First = 6;
     private const int LastColumn = 11;
@@ -31,6 +30,7 @@ internal sealed class ObservationSheet
 
     private readonly IXLWorksheet _sheet;
     private readonly LessonPack _pack;
+    private readonly ObservationForm _form;
     private int _row = 6;
 
     /// <summary>The row of the guess that shows what is expected of the bread at hand.</summary>
@@ -38,7 +38,7 @@ internal sealed class ObservationSheet
 
     public ObservationSheet(IXLWorksheet sheet, LessonPack pack)
     {
-        (_sheet, _pack) = (sheet, pack);
+        (_sheet, _pack, _form) = (sheet, pack, new(pack));
         sheet.AsPage();
         sheet.Range(1, 1, 1, LastColumn).AsTitle();
         sheet.Cell(1, 1).SetText($" Observations: {pack.Lesson.Title}");
@@ -47,7 +47,7 @@ internal sealed class ObservationSheet
         sheet.Range(4, 2, 4, 4).Merge();
         sheet.Cell(4, 2).AsEntry();
         sheet.Cell(4, 9).SetText(ObservedWords.Form).AsQuiet();
-        sheet.Cell(4, 10).SetText(new ObservationForm(pack).Identity).AsQuiet();
+        sheet.Cell(4, 10).SetText(_form.Identity).AsQuiet();
         foreach (var (index, width) in new[] { 25, 6, 8, 8, 8, 8, 8, 9, 11, 13, QuestionWidth }.Index())
             sheet.Column(index + 1).Width = width;
     }
@@ -59,15 +59,16 @@ internal sealed class ObservationSheet
     {
         var (compared, seaLevel) = (_pack.Comparison[bread], _pack.AtSeaLevel.ElementAtOrDefault(bread));
         var title = compared.Bread.Formula.Title;
-        WriteHeads(title, "One " + compared.Bread.Piece);
+        var pieces = _form.PiecesOf(compared.Bread);
+        WriteHeads(title, "One " + compared.Bread.Piece, pieces);
         if (_pack.Cards[bread] is { IsInstructors: false, Bread.Place: not null } card)
             _sheet.Cell(_row - 1, LastColumn).SetText($"For {Counted.Noun(card.Teams.Count, "team")} {string.Join(", ", card.Teams)}").Style.Alignment.Indent = 1;
         WriteGuess();
         WriteMix(title, _pack.Cards[bread].Mix, questions);
-        WriteMeasures(title, compared.Bread.Observations, compared, seaLevel, Pieces, questions);
+        WriteMeasures(title, compared.Bread.Observations, compared, seaLevel, pieces, questions);
         if (_pack.ControlOf(compared.Bread) is { } control)
         {
-            WriteHeads($"{ObservedWords.Control}{title.ToLowerInvariant()} without {string.Join(" and ", control.LeftOut.Select(left => left.Name.Split(',')[0].ToLowerInvariant()))}", "The control");
+            WriteHeads($"{ObservedWords.Control}{title.ToLowerInvariant()} without {string.Join(" and ", control.LeftOut.Select(left => left.Name.Split(',')[0].ToLowerInvariant()))}", "The control", 1);
             WriteMeasures("Control", [.. compared.Bread.Observations.Select(OfControl)], control.Compared, null, 1, questions);
         }
     }
@@ -77,12 +78,12 @@ internal sealed class ObservationSheet
         ? new(observed.Measure, "Did it stand longer than the others, or was less of it taken?", "What lifts a mixture in which nothing makes gas? And did any of what was left out get into it?")
         : observed;
 
-    private void WriteHeads(string title, string one)
+    private void WriteHeads(string title, string one, int pieces)
     {
         _sheet.Cell(_row, 1).SetText(title);
         _sheet.Range(_row, 1, _row, LastColumn).AsHeading();
         _row++;
-        string[] heads = [one, "in", "Low", "Typical", "High", .. ObservedWords.Pieces, "Mean", "Difference", "It asks"];
+        string[] heads = [one, "in", "Low", "Typical", "High", .. PieceHeads.Of(pieces), .. Enumerable.Repeat("", ObservationForm.MostPieces - pieces), "Mean", "Difference", "It asks"];
         foreach (var (index, head) in heads.Index())
         {
             var cell = _sheet.Cell(_row, index + 1).SetText(head);

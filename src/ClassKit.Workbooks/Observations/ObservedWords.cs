@@ -11,9 +11,6 @@ internal static class ObservedWords
     public const string Guess = "My guess of the height";
     public const string Control = "Control: ";
 
-    /// <summary>The heads of the columns that pieces are typed into.</summary>
-    public static IReadOnlyList<string> Pieces { get; } = ["First", "Second", "Third"];
-
     public static string Of(Measure measure, bool isOvenBread) => measure switch
     {
         Measure.BakeLoss when !isOvenBread => "Loss in cooking",
