@@ -17,6 +17,13 @@ public sealed record BenchClass(
     IReadOnlyList<BenchBread> Breads,
     IReadOnlyList<Demonstration> Demonstrations)
 {
+    /// <summary>What the teams are called, in the order of their numbers; empty where they have numbers alone.</summary>
+    public IReadOnlyList<string> TeamNames { get; init; } = [];
+
+    /// <summary>What a team is called behind the word team.</summary>
+    /// <param name="team">Its number, from 1.</param>
+    public string TeamName(int team) => TeamNames.Count == Teams ? TeamNames[team - 1] : team.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
     /// <summary>Who makes what: every team each bread of the teams, or those to whom it fell; the instructor each bread left to the demonstration.</summary>
     public IReadOnlyList<BenchLoad> Loads =>
     [

@@ -9,6 +9,7 @@ using ClassKit.Content.Lessons;
 using ClassKit.Content.Outline;
 using ClassKit.Content.Quantities;
 using ClassKit.Content.Recognition;
+using ClassKit.Content.Rosters;
 using ClassKit.Content.Sources;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Lessons.Classes;
@@ -62,10 +63,8 @@ public static class ClassProfileReader
             return problems.Fail<ClassProfile>();
         var fields = FrontMatterReader.Read(block.Yaml, problems);
         var kitchen = fields.Text("kitchen");
-        var before = problems.Count;
-        var students = fields.Whole("students", Bounds.Countable);
-        var teams = fields.Whole("teams", Bounds.Countable);
-        var areCounted = problems.Count == before && fields.Has("students");
+        var files = new LinkedFiles(source, problems);
+        var size = ClassSize.Read(fields, files.Table(fields.Optional("roster"), file => RosterReader.Read(file)), problems);
         var pieces = fields.Whole("pieces per team", Bounds.Countable);
         var period = fields.Quantity("period", Dimensions.Minutes, Dimensions.Period, 1);
         var temperature = fields.Quantity("kitchen temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default);
@@ -84,18 +83,15 @@ public static class ClassProfileReader
         var start = fields.Optional("starts") is { } clock ? StartOfClass.Read(clock, problems) : null;
         var zone = fields.Optional("time zone") is { } place ? TimeZoneName.Read(place, problems) : null;
         Paper? paper = fields.Has("paper") ? fields.Choice("paper", Papers) : null;
-        var files = new LinkedFiles(source, problems);
         var prices = files.One(fields.Optional("prices"), ContentKind.PriceList, PriceListReader.Read);
         if (temperature.Celsius > HottestKitchen)
             problems.Doubt(fields.LineOf("kitchen temperature"), $"The kitchen is at {temperature.Celsius:0.#} °C, hotter than anybody can work in", $"If you read it from a thermometer in °F, write `{temperature.Celsius:0.#} °F`.");
-        if (areCounted && teams > students)
-            problems.Add(fields.LineOf("teams"), $"There are {teams} teams for {students} students", "Every team needs a student: at most as many teams as students.");
         fields.Finish();
 
         if (Document.Read(block.Markdown, problems) is not { } document)
             return problems.Fail<ClassProfile>();
         var reading = problems.Finish(() => files.Problems.Count > 0 ? null! : new ClassProfile(
-            document.Title.Text, kitchen!.Value.Text, students, teams, pieces, (int)Math.Round(period, MidpointRounding.AwayFromZero),
+            document.Title.Text, kitchen!.Value.Text, size.Students, size.Teams, pieces, (int)Math.Round(period, MidpointRounding.AwayFromZero),
             temperature, altitude, scale, smallScale, ovens, allergies, units)
         {
             OvenPlaces = ovenPlaces,
@@ -109,6 +105,7 @@ public static class ClassProfileReader
             TimeZone = zone,
             Paper = paper,
             Prices = prices,
+            NamedTeams = size.Named,
         });
         return files.With(reading);
     }

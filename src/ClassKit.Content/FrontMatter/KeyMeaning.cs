@@ -44,7 +44,7 @@ internal sealed record KeyMeaning(string Key, string Means, string Example)
         new("picture shows", "what is to be seen in the picture, for whoever cannot see it", "A loaf tin with its length, width and depth"),
         new("kitchen", "what your kitchen is called: it stands on cards and pages", "Fennel Row Teaching Kitchen"),
         new("students", "how many students come", "24"),
-        new("teams", "into how many teams they go", "6"),
+        new("teams", "into how many teams they go; left out where the class list has a column of teams", "6"),
         new("pieces per team", "how many pieces of each bread a team makes", "6"),
         new("starts", "when the class begins, for times of day; left out, plans count minutes", "09:00"),
         new("kitchen temperature", "how warm the kitchen is", "24 °C"),

@@ -36,6 +36,26 @@ internal sealed class LinkedFiles(Source file, ProblemList lesson)
     public T? One<T>(Located? path, ContentKind kind, Func<Source, Reading<T>> read)
         where T : class => path is { } there ? One(there, ContentPath.Beside(lesson.File, there.Text), kind, read) : null;
 
+    /// <summary>The model of a table that a path in the front matter leads to, whatever program saved it.</summary>
+    public T? Table<T>(Located? path, Func<Source, Reading<T>> read)
+        where T : class
+    {
+        if (path is not { } there) return null;
+        var linked = file.At(ContentPath.Beside(lesson.File, there.Text));
+        file.Library.Link(linked.Path);
+        if (linked.IsFile) return Gathered(read(linked));
+        lesson.Add(there.Line, $"There is no file `{linked.Path}`", Nearby.Files(linked) ?? "Check the spelling; paths begin at the file that holds them.");
+        return null;
+    }
+
+    private T? Gathered<T>(Reading<T> reading)
+        where T : class
+    {
+        _problems.AddRange(reading.Problems);
+        _doubts.AddRange(reading.Doubts);
+        return reading.Model;
+    }
+
     private static string Advice(Source missing, ContentKind kind)
     {
         if (Nearby.Files(missing) is { } near) return near;
@@ -61,9 +81,6 @@ internal sealed class LinkedFiles(Source file, ProblemList lesson)
             lesson.Add(link.Line, $"`{path}` is {(found is { } other ? ContentWords.Of(other) : "no Markdown file")}", $"Link to {ContentWords.Of(kind)}, a file that ends in .md.");
             return null;
         }
-        var reading = read(linked);
-        _problems.AddRange(reading.Problems);
-        _doubts.AddRange(reading.Doubts);
-        return reading.Model;
+        return Gathered(read(linked));
     }
 }

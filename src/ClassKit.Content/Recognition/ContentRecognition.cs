@@ -20,8 +20,8 @@ internal static class ContentRecognition
         ("leavening:", ContentKind.Formula),
         ("accuracy:", ContentKind.MarkingScheme),
         ("resit:", ContentKind.GradeRule),
-        ("roster:", ContentKind.Term),
         ("pieces per team:", ContentKind.ClassProfile),
+        ("roster:", ContentKind.Term),
         ("currency:", ContentKind.PriceList),
         ("## Criteria", ContentKind.PracticalRubric),
     ];

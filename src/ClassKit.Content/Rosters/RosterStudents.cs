@@ -26,10 +26,11 @@ internal static class RosterStudents
                 problems.Add(line.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", StudentIdWords.Of(fault));
             else if (!seen.TryAdd(id, (line.Line, id)))
                 problems.Add(line.Line, Twice(id, seen[id], ids), ids == RosterIds.Column ? "Give every student an id of their own." : "Add a column `id` that tells them apart, or take out the line that is there twice.");
-            students.Add(new(id, name, email.Length > 0 ? email : null));
+            students.Add(new(id, name, email.Length > 0 ? email : null) { Team = ClassTeam.NameIn(head.Field(line, RosterField.Team)) });
             if (ArrangementCells.Of(head, line, problems) is var arrangement && !arrangement.IsNone) arrangements.TryAdd(id, arrangement);
         }
         NoteSame(head, lines, students, problems);
+        NoteTeamless(lines, students, problems);
         return (students, arrangements, ids);
     }
 
@@ -41,6 +42,12 @@ internal static class RosterStudents
             var (first, second) = (same.First(), same.Last());
             problems.Doubt(second.First.Line, $"`{second.Second.Id}` has the e-mail address of `{first.Second.Id}` in line {first.First.Line}", "Take one of the lines out if they are one student.");
         }
+    }
+
+    private static void NoteTeamless(IReadOnlyList<CsvRecord> lines, IReadOnlyList<Student> students, ProblemList problems)
+    {
+        if (ClassTeam.Of(students) is not { Count: > 0 } teams || lines.Zip(students).Where(row => row.Second.Team is null).ToList() is not { Count: > 0 } without) return;
+        problems.Doubt(without[0].First.Line, $"{(without.Count == 1 ? $"`{without[0].Second.Id}` is" : $"{without.Count} students are")} in no team, and the list has teams {string.Join(", ", teams.Select(team => $"`{team.Name}`"))}", "Write the team into the line, or nobody's team at all.");
     }
 
     private static string Name(RosterHead head, CsvRecord line) => head.Places.ContainsKey(RosterField.Name)

@@ -18,6 +18,7 @@ internal static class RosterTitles
         [RosterField.FirstName] = ["firstname", "givenname", "forename", "first", "given", "forenames", "firstnames", "givennames"],
         [RosterField.LastName] = ["lastname", "familyname", "surname", "last", "family", "surnames", "lastnames"],
         [RosterField.Email] = ["email", "emailaddress", "mail", "schoolemail", "studentemail", "mailaddress", "emails"],
+        [RosterField.Team] = ["team", "teamname", "teamnumber", "teamno", "bench", "benchno", "benchnumber", "benchteam", "kitchenteam", "workgroup", "group", "groupname", "groupnumber", "groupno"],
         [RosterField.LargePrint] = ["largeprint", "largetype", "18pt", "enlarged"],
         [RosterField.ExtraTime] = ["extratime", "additionaltime", "moretime"],
         [RosterField.Due] = ["due", "duemoment", "ownduedate", "duedate", "extension", "extendedto"],

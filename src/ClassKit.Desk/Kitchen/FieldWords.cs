@@ -12,6 +12,7 @@ internal static class FieldWords
         RosterField.FirstName => "first name",
         RosterField.LastName => "last name",
         RosterField.Email => "e-mail",
+        RosterField.Team => "team",
         RosterField.LargePrint => "large print",
         RosterField.ExtraTime => "extra time",
         RosterField.Due => "due",

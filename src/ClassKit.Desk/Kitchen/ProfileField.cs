@@ -36,6 +36,7 @@ public sealed record ProfileField(string Key, string Label, string Example, bool
             new("units", "Measures on cards and pages", "both") { Choices = [("metric", "grams, litres and °C"), ("us", "ounces, cups and °F"), ("both", "both, side by side")] },
             new("paper", "Paper", "A4", false) { Choices = [("", "A4, unless a page says otherwise"), ("A4", "A4"), ("letter", "US letter")] },
             new(Prices, "The price list", "prices.md", false),
+            new("roster", "The class list, where it says who is in which team", "roster.csv", false),
         ]),
     ];
 

@@ -39,7 +39,7 @@ internal static class MeasuredScreen
         var team = form.Model is { } sheet && int.TryParse(visit.Step("team") ?? visit.Typed("team"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= sheet.Teams ? new TypedTeam(place, sheet, number) : null;
         return visit.Show<MeasuredPage>(
             (nameof(MeasuredPage.Class), known), (nameof(MeasuredPage.Lesson), lesson), (nameof(MeasuredPage.Files), FolderFiles.In(place.Returned).Count), (nameof(MeasuredPage.IsDrawn), Directory.Exists(place.Drawn)), (nameof(MeasuredPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form.Problems]),
-            (nameof(MeasuredPage.Teams), form.Model?.Teams ?? 0), (nameof(MeasuredPage.Team), team), (nameof(MeasuredPage.Again), (Func<string, string?>)visit.Sent));
+            (nameof(MeasuredPage.Teams), form.Model?.TeamNames ?? []), (nameof(MeasuredPage.Team), team), (nameof(MeasuredPage.Again), (Func<string, string?>)visit.Sent));
     }
 
     /// <summary>Keeps what was typed of one team and draws all of it anew.</summary>

@@ -16,10 +16,7 @@ public sealed record TypedTeam(Measured Place, ObservationForm Form, int Number)
     private string Called => $"{Form.Lesson} – {Form.Cohort}";
 
     /// <summary>The team's name.</summary>
-    public string Name => NameOf(Number);
-
-    /// <summary>What the teams are called here.</summary>
-    public static string NameOf(int number) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Team {number}");
+    public string Name => Form.TeamNames[Number - 1];
 
     /// <summary>What was typed before, by the names of the form's fields; nothing where nothing was, or where it was for another lesson or class.</summary>
     public IReadOnlyDictionary<string, string> Fields() =>

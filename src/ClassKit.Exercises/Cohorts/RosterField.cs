@@ -18,6 +18,9 @@ public enum RosterField
     /// <summary>The e-mail address.</summary>
     Email,
 
+    /// <summary>The team that the student works in at the bench.</summary>
+    Team,
+
     /// <summary>That the student reads large print.</summary>
     LargePrint,
 

@@ -6,6 +6,9 @@ namespace ClassKit.Exercises.Cohorts;
 /// <param name="Email">For the instructor's own mailing; never needed by ClassKit.</param>
 public sealed record Student(string Id, string Name, string? Email = null)
 {
+    /// <summary>The team that the class list puts the student in; null where it says none. See <see cref="ClassTeam"/>.</summary>
+    public string? Team { get; init; }
+
     /// <summary>What pages, workbooks and sentences call the student: the name, and the id behind it where another one of the class has that name; see <see cref="Namesakes"/>.</summary>
     public string Shown { get; init; } = Name;
 }

@@ -30,6 +30,9 @@ public sealed record FormulaCard(
     /// <summary>The teams that make it, by their numbers from 1; none where the instructor does.</summary>
     public required IReadOnlyList<int> Teams { get; init; }
 
+    /// <summary>What those teams are called, in the same order.</summary>
+    public required IReadOnlyList<string> TeamNames { get; init; }
+
     /// <summary>True if the instructor alone makes it, once for all.</summary>
     public bool IsInstructors => Teams.Count == 0;
 
@@ -79,6 +82,7 @@ public sealed record FormulaCard(
                 [.. Below(batch), .. OfMix(mix)])
             {
                 Teams = formula.Place?.Teams ?? [.. Enumerable.Range(1, profile.Teams)],
+                TeamNames = [.. (formula.Place?.Teams ?? Enumerable.Range(1, profile.Teams)).Select(profile.TeamName)],
             }));
 
     /// <summary>The batch as it is paid for: with what touches it, a starter as what it is built of, and without water from the tap that no price list names.</summary>

@@ -79,6 +79,16 @@ public sealed record ClassProfile(
     /// <summary>What the clock on the wall says as the class begins; null if the profile does not say.</summary>
     public ClassStart? Start { get; init; }
 
+    /// <summary>The teams as the class list has them, as many as there are teams; empty where no list says who is in which, and teams are numbered.</summary>
+    public IReadOnlyList<ClassTeam> NamedTeams { get; init; } = [];
+
+    /// <summary>What a team is called behind the word team.</summary>
+    /// <param name="team">Its number, from 1.</param>
+    public string TeamName(int team) => ClassTeam.NameOf(team, Teams, NamedTeams);
+
+    /// <summary>How many people every team has at least.</summary>
+    public int SmallestTeam => NamedTeams.Count == Teams ? NamedTeams.Min(team => team.Members.Count) : Students / Teams;
+
     /// <summary>What ingredients cost; null if nobody has written it down.</summary>
     public PriceList? Prices { get; init; }
 }

@@ -17,6 +17,7 @@ public sealed record ObservationForm
 
     private readonly string _id;
     private readonly Dictionary<string, int> _pieces;
+    private readonly Func<int, string> _nameOf;
 
     /// <summary>The form of a lesson and a class.</summary>
     public ObservationForm(ComputedPack pack)
@@ -24,7 +25,7 @@ public sealed record ObservationForm
         ArgumentNullException.ThrowIfNull(pack);
         (Lesson, Cohort, Units, Teams) = (pack.Lesson.Title, pack.Class.Name, pack.Class.Units, pack.Class.Teams);
         Breads = [.. pack.Comparison.Select(compared => compared.Bread)];
-        _id = pack.Lesson.Id;
+        (_id, _nameOf) = (pack.Lesson.Id, pack.Class.TeamName);
         _pieces = pack.Cards.ToDictionary(card => card.Bread.Formula.Id, card => MeasuredOf(card.Pieces), StringComparer.Ordinal);
     }
 
@@ -39,6 +40,9 @@ public sealed record ObservationForm
 
     /// <summary>How many teams there are.</summary>
     public int Teams { get; }
+
+    /// <summary>What the teams are called, in the order of their numbers: <c>Team 1</c>, <c>Team Rye</c>.</summary>
+    public IReadOnlyList<string> TeamNames => [.. Enumerable.Range(1, Teams).Select(team => $"Team {_nameOf(team)}")];
 
     /// <summary>The breads, in the lesson's order.</summary>
     public IReadOnlyList<LessonFormula> Breads { get; }

@@ -23,11 +23,14 @@ public static class BenchClasses
         return new(
             new(profile.PeriodMinutes, aside.SetupMinutes, aside.TastingMinutes, aside.CleanupMinutes),
             profile.Teams,
-            profile.Students / profile.Teams,
+            profile.SmallestTeam,
             Equipment(lesson, profile),
             new(profile.Ovens, profile.OvenPlaces, profile.OvenHeatUpMinutes, OvenBank.UsualWarming, OvenBank.UsualCooling),
             [.. lesson.Formulas.Select(formula => Bread(formula, lesson, profile)), .. lesson.Demonstrations.Where(shown => shown.Bake is not null).Select(Shown)],
-            [.. lesson.Demonstrations.Select(shown => Demonstration(lesson, profile, shown))]);
+            [.. lesson.Demonstrations.Select(shown => Demonstration(lesson, profile, shown))])
+        {
+            TeamNames = [.. profile.NamedTeams.Select(team => team.Name)],
+        };
     }
 
     /// <summary>What the profile counts. Where it counts no scales, each team has the two that every station list sets out.</summary>

@@ -139,7 +139,7 @@ public record ComputedPack(
     public ComputedPack LeftToInstructor(IReadOnlyCollection<string> formulaIds)
     {
         ArgumentNullException.ThrowIfNull(formulaIds);
-        var cards = Cards.Select(card => formulaIds.Contains(card.Bread.Formula.Id) ? card with { Teams = [] } : card).ToList();
+        var cards = Cards.Select(card => formulaIds.Contains(card.Bread.Formula.Id) ? card with { Teams = [], TeamNames = [] } : card).ToList();
         return this with { Cards = cards, Requisition = RequisitionLine.Priced(RequisitionLine.For(cards, Lesson.Demonstrations), Class.Prices).Value };
     }
 

@@ -24,16 +24,16 @@ internal static class BenchText
             return "Instructor";
         if (plan.Shifts.Count == 1)
             return shift.Makers.Count == 1 ? "The team" : "All teams";
-        return $"Shift {plan.Shifts.ToList().IndexOf(shift) + 1}: {Teams(shift.Makers)}";
+        return $"Shift {plan.Shifts.ToList().IndexOf(shift) + 1}: {Teams(shift.Makers, plan.Class)}";
     }
 
     /// <summary>A bread as some teams make it: those who do are named where not every team does.</summary>
-    public static string Made(BenchBread bread, Shift making) => bread.Teams is null || making.IsInstructor ? bread.Name : $"{bread.Name}, {Teams(making.Makers)}";
+    public static string Made(BenchBread bread, Shift making, BenchClass bench) => bread.Teams is null || making.IsInstructor ? bread.Name : $"{bread.Name}, {Teams(making.Makers, bench)}";
 
     /// <summary>"team 1", "teams 1, 2 and 3".</summary>
-    public static string Teams(IReadOnlyList<Maker> makers) => makers[0].IsInstructor
+    public static string Teams(IReadOnlyList<Maker> makers, BenchClass bench) => makers[0].IsInstructor
         ? "instructor"
-        : Counted.Noun(makers.Count, "team") + " " + Phrases.List([.. makers.Select(maker => $"{maker.Team}")]);
+        : Counted.Noun(makers.Count, "team") + " " + Phrases.List([.. makers.Select(maker => bench.TeamName(maker.Team))]);
 
     /// <summary>How good the plan is, for people who will not look up what a bound is.</summary>
     public static string Quality(PlanQuality quality, BenchPlan plan)

@@ -68,7 +68,7 @@ internal static class RunSheets
     private static IEnumerable<RunEntry> OutOfTheCold(BenchPlan plan, ClassStart? start) =>
         from taken in TakenOut.Of(plan)
         let bread = plan.Class.Breads[taken.For.Bread]
-        select new RunEntry(taken.Minute, $"Take {taken.Heat.What} out of the refrigerator", bread.Name, null, $"in pieces, for {bread.Steps[taken.For.Step].Name} at {KitchenText.Clock(taken.Start, start)}: {BenchText.Teams(taken.Makers)}", true);
+        select new RunEntry(taken.Minute, $"Take {taken.Heat.What} out of the refrigerator", bread.Name, null, $"in pieces, for {bread.Steps[taken.For.Step].Name} at {KitchenText.Clock(taken.Start, start)}: {BenchText.Teams(taken.Makers, plan.Class)}", true);
 
     private static IEnumerable<RunEntry> Begins(BenchPlan plan) => plan.Class.Time.WorkFrom > 0
         ? [new(0, "Begin: welcome, cautions, guesses in ink", "", plan.Class.Time.WorkFrom, "cards and observation sheets out", true)]
@@ -82,11 +82,11 @@ internal static class RunSheets
         {
             List<Maker[]> turns = [.. group.Select(step => step.Load.Maker).Chunk(2)];
             foreach (var (turn, makers) in turns.Index())
-                yield return (group.Key.Oven!.Value, new(group.Key.Start + (group.Key.End - group.Key.Start) * turn / turns.Count, $"Tins out of {OvenPlace}, filled, and in again", plan.Class.Breads[group.Key.Bread].Name, null, $"{BenchText.Teams(makers)}; door shut in between", true));
+                yield return (group.Key.Oven!.Value, new(group.Key.Start + (group.Key.End - group.Key.Start) * turn / turns.Count, $"Tins out of {OvenPlace}, filled, and in again", plan.Class.Breads[group.Key.Bread].Name, null, $"{BenchText.Teams(makers, plan.Class)}; door shut in between", true));
             yield return (group.Key.Oven!.Value, new(group.Key.End, $"All tins in {OvenPlace}, door shut", plan.Class.Breads[group.Key.Bread].Name, null, "write the time on the door", true));
         }
         foreach (var done in plan.Steps.Where(step => plan.Class.Breads[step.Load.Bread].Steps[step.Step] is { IsHandsOn: false, Oven: not null } && IsLastInOven(plan, step)).GroupBy(step => (step.End, step.Load.Bread, step.Oven)))
-            yield return (done.Key.Oven!.Value, new(done.Key.End, $"Out of {OvenPlace}", plan.Class.Breads[done.Key.Bread].Name, null, BenchText.Teams([.. done.Select(step => step.Load.Maker)]), true));
+            yield return (done.Key.Oven!.Value, new(done.Key.End, $"Out of {OvenPlace}", plan.Class.Breads[done.Key.Bread].Name, null, BenchText.Teams([.. done.Select(step => step.Load.Maker)], plan.Class), true));
     }
 
     /// <summary>What heats up besides ovens goes on in time for the first that takes it, and off behind the last.</summary>
@@ -112,7 +112,7 @@ internal static class RunSheets
     {
         var first = plan.Steps.Where(step => shift.Makers.Contains(step.Load.Maker)).MinBy(step => step.Start)!;
         var who = plan.Shifts.Count == 1 ? "All teams begin" : $"Shift {at + 1} begins";
-        return new(first.Start, who, plan.Class.Breads[first.Load.Bread].Name, null, BenchText.Teams(shift.Makers), true);
+        return new(first.Start, who, plan.Class.Breads[first.Load.Bread].Name, null, BenchText.Teams(shift.Makers, plan.Class), true);
     }
 
     /// <summary>Setting an oven, each bake that goes in, and switching it off.</summary>
@@ -132,7 +132,7 @@ internal static class RunSheets
             {
                 var came = span.MakersOf(bread).Where(maker => before?.Inside.Contains(new(maker, bread)) != true).ToList();
                 if (came.Count > 0)
-                    yield return (course.Oven, new(span.From, $"Into {OvenPlace}", Names(plan, [bread]), course.Spans.SkipWhile(later => later.From < span.From).TakeWhile(later => later.Inside.Contains(new(came[0], bread))).Last().To, BenchText.Teams(came), false));
+                    yield return (course.Oven, new(span.From, $"Into {OvenPlace}", Names(plan, [bread]), course.Spans.SkipWhile(later => later.From < span.From).TakeWhile(later => later.Inside.Contains(new(came[0], bread))).Last().To, BenchText.Teams(came, plan.Class), false));
             }
             before = span;
         }

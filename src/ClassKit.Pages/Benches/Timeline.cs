@@ -29,7 +29,7 @@ internal static class Timeline
                 var bread = plan.Class.Breads[at];
                 if (shift.Making(bread) is not { } making)
                     continue;
-                yield return new(heading, BenchText.Made(bread, making), [.. plan.StepsOf(new(making.Makers[0], at)).Select(step => Bar(step, bread))]);
+                yield return new(heading, BenchText.Made(bread, making, plan.Class), [.. plan.StepsOf(new(making.Makers[0], at)).Select(step => Bar(step, bread))]);
                 heading = "";
             }
         }

@@ -14,7 +14,7 @@ internal static class SeriesText
     public static string Differs(SeriesPlace place) => place.IsAsWritten ? "nothing changed" : Phrases.List([.. place.Changes.Select(Of)]);
 
     /// <summary>"teams 2 and 5".</summary>
-    public static string Teams(FormulaCard card) => $"{Counted.Noun(card.Teams.Count, "team")} {Phrases.List([.. card.Teams.Select(team => $"{team}")])}";
+    public static string Teams(FormulaCard card) => $"{Counted.Noun(card.Teams.Count, "team")} {Phrases.List(card.TeamNames)}";
 
     /// <summary>"teams 2 and 5", or the instructor, where a bread is left to them.</summary>
     public static string Makers(ComputedPack pack, LessonFormula bread) => pack.Cards.First(card => card.Bread.Formula.Id == bread.Formula.Id) is { IsInstructors: false } card ? Teams(card) : "the instructor";

@@ -8,8 +8,8 @@ namespace ClassKit.Pages.Sensory;
 internal static class TastingText
 {
     /// <summary>"plain muffin of teams 1 and 3".</summary>
-    public static string Product(FormulaCard card, IReadOnlyList<int> teams) =>
-        $"{card.Bread.Formula.Title.ToLowerInvariant()} of {Counted.Noun(teams.Count, "team")} {Phrases.List([.. teams.Select(team => $"{team}")])}";
+    public static string Product(FormulaCard card, IReadOnlyList<string> teams) =>
+        $"{card.Bread.Formula.Title.ToLowerInvariant()} of {Counted.Noun(teams.Count, "team")} {Phrases.List(teams)}";
 
     /// <summary>"48 bites: each of 36 popovers into 2".</summary>
     public static string ToCut(TastedBread bread) => bread.Bites <= bread.Pieces

@@ -43,7 +43,7 @@ public sealed record BenchFilling(BenchSheet Sheet, IReadOnlyList<BenchGap> Gaps
         var text = Text(fields, BenchForm.TeamOfStudent(student));
         if (text.Length == 0) return form.TeamOf(index);
         if (text.Equals(BenchForm.Away, StringComparison.OrdinalIgnoreCase)) return null;
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var team) && team >= 1 && team <= form.Teams) return team;
+        if (form.TeamCalled(text) is { } team) return team;
         gaps.Add(new BenchGap.NoTeam(student, text, form.Teams));
         return null;
     }

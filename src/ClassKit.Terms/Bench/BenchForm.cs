@@ -27,9 +27,18 @@ public sealed record BenchForm(string Rubric, BenchScale Scale, IReadOnlyList<IR
     /// <param name="called">What it calls itself; null where it does not say.</param>
     public bool IsOf(string identity, string? called) => FormIdentity.IsOf(identity, called, Rubric, Cohort, IdentityWith);
 
-    /// <summary>The team that a student is put in until the marker says otherwise: as many in each as there can be, in the order of the roster.</summary>
+    private IReadOnlyList<ClassTeam> Named => ClassTeam.Of(Students);
+
+    /// <summary>What a team is called behind the word team: as the roster has it, else its number.</summary>
+    /// <param name="team">Its number, from 1.</param>
+    public string TeamName(int team) => ClassTeam.NameOf(team, Teams, Named);
+
+    /// <summary>The team of that name; null if there is none.</summary>
+    public int? TeamCalled(string name) => Enumerable.Range(1, Teams).Where(team => TeamName(team).Equals(name, StringComparison.OrdinalIgnoreCase)).Select(team => (int?)team).FirstOrDefault();
+
+    /// <summary>The team that a student is put in until the marker says otherwise: the roster's, else as many in each as there can be, in the order of the roster.</summary>
     /// <param name="student">The student's place on the roster.</param>
-    public int TeamOf(int student) => 1 + (int)((long)student * Teams / Math.Max(Students.Count, 1));
+    public int TeamOf(int student) => Students[student].Team is { } named && Named.Count == Teams ? TeamCalled(named)!.Value : 1 + (int)((long)student * Teams / Math.Max(Students.Count, 1));
 
     /// <summary>Where a team's level for a criterion stands; both counted as in the form.</summary>
     public static string OfTeam(int team, int criterion) => string.Create(CultureInfo.InvariantCulture, $"team.{team}.{criterion}");

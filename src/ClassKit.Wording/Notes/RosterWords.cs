@@ -28,6 +28,7 @@ internal static class RosterWords
         RosterField.FirstName => "the first name",
         RosterField.LastName => "the last name",
         RosterField.Email => "the e-mail address",
+        RosterField.Team => "the team",
         RosterField.LargePrint => "large print",
         RosterField.ExtraTime => "extra time",
         RosterField.Due => "when a student’s own work is due",

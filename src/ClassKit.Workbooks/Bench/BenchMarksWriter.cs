@@ -10,7 +10,7 @@ namespace ClassKit.Workbooks.Bench;
 /// <summary>Makes the workbook that bench marks are typed into: a row a team and a row a student, a column a criterion, a level to choose in each cell.</summary>
 public static class BenchMarksWriter
 {
-    private const string Explanation = "Choose a level for each team. A student has the team's levels, but for those chosen in the student's own row. Put another number, or away, under Team where somebody worked elsewhere or not at all.";
+    private const string Explanation = "Choose a level for each team. A student has the team's levels, but for those chosen in the student's own row. Put another team, or away, under Team where somebody worked elsewhere or not at all.";
     private const double CriterionWidth = 14;
     private const double CommentWidth = 46;
     private const double NameWidth = 25;
@@ -27,7 +27,7 @@ public static class BenchMarksWriter
         sheet.AsPage();
         Head(sheet, form, last);
         var row = BenchGrid.FirstRow;
-        for (var team = 1; team <= form.Teams; team++) Row(sheet, form, row++, string.Create(CultureInfo.InvariantCulture, $"Team {team}"), BenchGrid.IdOf(team), null);
+        for (var team = 1; team <= form.Teams; team++) Row(sheet, form, row++, $"Team {form.TeamName(team)}", BenchGrid.IdOf(team), null);
         var firstStudent = row;
         foreach (var (index, student) in form.Students.Index()) Row(sheet, form, row++, student.Shown, student.Id, form.TeamOf(index));
         Rules(sheet, form, firstStudent, row - 1);
@@ -71,7 +71,7 @@ public static class BenchMarksWriter
         if (team is { } number)
         {
             var cell = sheet.Cell(row, BenchGrid.TeamColumn);
-            cell.SetValue(number).AsEntry();
+            (int.TryParse(form.TeamName(number), NumberStyles.None, CultureInfo.InvariantCulture, out var shown) ? cell.SetValue(shown) : cell.SetText(form.TeamName(number))).AsEntry();
             cell.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
         }
         else
@@ -99,9 +99,9 @@ public static class BenchMarksWriter
         levels.ErrorMessage = $"Choose one of {string.Join(", ", form.Scale.LevelNames)}.";
         if (lastRow < firstStudent) return;
         var teams = sheet.Range(firstStudent, BenchGrid.TeamColumn, lastRow, BenchGrid.TeamColumn).SetDataValidation();
-        teams.List($"\"{string.Join(',', Enumerable.Range(1, form.Teams).Select(team => team.ToString(CultureInfo.InvariantCulture)).Append(BenchForm.Away))}\"", true);
+        teams.List($"\"{string.Join(',', Enumerable.Range(1, form.Teams).Select(form.TeamName).Append(BenchForm.Away))}\"", true);
         teams.IgnoreBlanks = true;
         teams.ErrorStyle = XLErrorStyle.Warning;
-        teams.ErrorMessage = $"Choose a team from 1 to {form.Teams}, or {BenchForm.Away}.";
+        teams.ErrorMessage = $"Choose one of {string.Join(", ", Enumerable.Range(1, form.Teams).Select(form.TeamName))}, or {BenchForm.Away}.";
     }
 }

@@ -29,6 +29,19 @@ public sealed class BenchFillingTests
         Assert.Equal(["ada 2 2", "cleo 2 2", "dan 2 2"], Shown(filled));
     }
 
+    /// <summary>Where the roster has teams, members are those of the roster, and a student is put elsewhere by a team's name.</summary>
+    [Fact]
+    public void Teams_of_the_roster_are_the_forms()
+    {
+        var form = Form with { Students = [new("ada", "Ada") { Team = "Rye" }, new("ben", "Ben") { Team = "Oat" }, new("cleo", "Cleo") { Team = "Oat" }, new("dan", "Dan") { Team = "rye" }] };
+        var filled = BenchFilling.Of(form, new Dictionary<string, string> { ["team.1.0"] = "0", ["team.1.1"] = "0", ["team.2.0"] = "2", ["team.2.1"] = "2", ["student.cleo.team"] = "RYE" }, "file");
+
+        Assert.Equal(["Oat", "Rye"], [form.TeamName(1), form.TeamName(2)]);
+        Assert.Empty(filled.Gaps);
+        Assert.Equal(["ada 2 2", "ben 0 0", "cleo 2 2", "dan 2 2"], Shown(filled));
+        Assert.Equal("Team 3", $"Team {(Form with { Teams = 3 }).TeamName(3)}");
+    }
+
     [Fact]
     public void What_is_said_of_a_team_and_of_a_student_stands_together()
     {

@@ -5,6 +5,8 @@ namespace ClassKit.UseCases.Tests.Checking.FirstDay;
 /// <summary>The class and its kitchen.</summary>
 internal static class ClassMistakes
 {
+    private static readonly string Teams = "id,name,team\n" + string.Concat(Enumerable.Range(1, 12).Select(number => $"s{number},Student {number},{"ABC"[number % 3]}\n"));
+
     public static IReadOnlyList<Mistake> All { get; } =
     [
         new("a number as a word", folder => folder.Change("class.md", "students: 12", "students: twelve"), "class.md", 5, "`students` is `twelve`, which is not a number", "Write digits"),
@@ -25,6 +27,8 @@ internal static class ClassMistakes
         new("equipment nobody plans with", folder => folder.Change("class.md", "[4 scales, 4 small scales]", "[4 scales, 4 small scales, 12 aprons]"), "class.md", 24, "`aprons` is not equipment", "burners"),
         new("the second line of --- was lost", folder => folder.Change("class.md", "prices: prices.md\n---\n", "prices: prices.md\n"), "class.md", 1, "never end", "another line of `---`"),
         new("the title was lost", folder => folder.Change("class.md", "# My first class\n", ""), "class.md", null, "There is no title", "`# Title`"),
+        new("the list has teams that the class does not read", folder => folder.Put("roster.csv", Teams), "class.md", null, "`roster.csv` has 3 teams, A, B, C, and the class has 4 of its own", "Add `roster: roster.csv`") { As = Weight.Doubtful },
+        new("the class has another number of teams than its list", folder => folder.Put("roster.csv", Teams).Change("class.md", "prices: prices.md", "prices: prices.md\nroster: roster.csv"), "class.md", 6, "`teams` is 4, and the class list has 3: A, B, C", "The list counts") { As = Weight.Doubtful },
         new("a period too short for the lesson", folder => folder.Change("class.md", "period: 120 min", "period: 45 min"), TeachingFolder.Lesson, null, "does not fit the 45 min of My first class", "20 min longer: 65 min") { As = Weight.Doubtful },
     ];
 }
