@@ -1,5 +1,6 @@
 using ClassKit.BenchPlans.Changes;
 using ClassKit.BenchPlans.Classes;
+using ClassKit.BenchPlans.Planning;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Choosing;
@@ -263,6 +264,11 @@ public abstract record Note
     /// <summary>Not all of a lesson fits its period.</summary>
     /// <param name="What">What was cut of it.</param>
     public sealed record Cut(PeriodCut What) : Note;
+
+    /// <summary>A pack has no bench plan: the lesson does not fit, and nothing that can be moved or left out makes it.</summary>
+    /// <param name="Planning">What stands in the way, and what would help.</param>
+    /// <param name="Bench">The class that was to be planned.</param>
+    public sealed record NoPlan(BenchPlanning Planning, BenchClass Bench) : Note;
 
     /// <summary>A plan does not treat all alike that is held against each other.</summary>
     /// <param name="Differences">In what; one or more.</param>

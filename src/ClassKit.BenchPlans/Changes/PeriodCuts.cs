@@ -9,7 +9,7 @@ namespace ClassKit.BenchPlans.Changes;
 /// <remarks>A longer period, another oven and a warmer rise are not among it: the first two cost, the last changes the bread. See <see cref="BenchPlanning.Changes"/>.</remarks>
 public static class PeriodCuts
 {
-    /// <summary>The least that is enough; null if nothing is, or if there is no solver to find out.</summary>
+    /// <summary>The least that is enough; null if nothing is, or nothing is found.</summary>
     /// <param name="bench">A class for which there is no plan.</param>
     /// <param name="solver">What finds plans.</param>
     /// <param name="settings">How hard to look.</param>

@@ -1,6 +1,7 @@
 using ClassKit.BenchPlans.Changes;
 using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Conflicts;
+using ClassKit.BenchPlans.Plans;
 using ClassKit.BenchPlans.RuleOfThumb;
 using ClassKit.BenchPlans.Solving;
 using ClassKit.BenchPlans.Trials;
@@ -22,24 +23,48 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
         if (trial.IsUnavailable)
             return ByRule(bench);
         if (trial.Plan is null)
-            return NoPlan(bench, trial);
+            return NoPlan(bench, trial, offersChanges: true);
 
         var answer = solver.Solve(new(bench, PlanGoal.Best, trial.Plan.Shifts.Count, settings.Effort)
         {
             Hint = GreedyPlanner.Plan(bench, trial.Plan.Shifts.Count) ?? trial.Plan,
             Weights = settings.Weights,
         });
+        if (answer.Verdict == SolverVerdict.Unavailable)
+            return ByRule(bench);
         return answer.Plan is { } best
             ? BenchPlanning.Of(best, settings.Weights, answer.Bound, answer.Verdict == SolverVerdict.Solved)
             : BenchPlanning.Of(trial.Plan, settings.Weights, 0, false);
     }
 
-    private BenchPlanning NoPlan(BenchClass bench, Trial trial)
+    /// <summary>Some plan in as few shifts as fit, however good; null if none was found.</summary>
+    public BenchPlan? Any(BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        if (bench.Time.WorkMinutes <= 0)
+            return null;
+        var trial = new Trial(solver, settings, bench);
+        return trial.IsUnavailable ? ByRule(bench).Plan : trial.Plan;
+    }
+
+    /// <summary>Why a class has no plan.</summary>
+    /// <param name="bench">A class for which <see cref="Any"/> found none.</param>
+    /// <param name="offersChanges">False where nobody asks what would make it fit.</param>
+    public BenchPlanning WhyNot(BenchClass bench, bool offersChanges)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        if (bench.Time.WorkMinutes <= 0)
+            return BenchPlanning.Without(new PlanNotice.NoTime(bench.Time));
+        var trial = new Trial(solver, settings, bench);
+        return trial.IsUnavailable ? ByRule(bench) : NoPlan(bench, trial, offersChanges);
+    }
+
+    private BenchPlanning NoPlan(BenchClass bench, Trial trial, bool offersChanges)
     {
         var search = new ChangeSearch(solver, settings);
         var missing = search.MissingMinutes(bench);
         return new(
-            null, null, trial.IsImpossible ? new ConflictTracing(solver, settings).Trace(bench) : null, search.Offer(bench, missing),
+            null, null, trial.IsImpossible ? new ConflictTracing(solver, settings).Trace(bench) : null, offersChanges ? search.Offer(bench, missing) : [],
             trial.IsImpossible ? null : new PlanNotice.NotFound())
         {
             MissingMinutes = missing,

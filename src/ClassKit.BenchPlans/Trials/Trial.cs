@@ -12,7 +12,13 @@ internal sealed class Trial
     {
         for (var shifts = 1; shifts <= bench.Teams && Plan is null; shifts++)
         {
-            var answer = solver.Solve(new(bench, PlanGoal.Any, shifts, settings.TrialEffort) { Hint = GreedyPlanner.Plan(bench, shifts) });
+            // What the rule of thumb finds is a plan: no solver need be asked whether there is one.
+            if (GreedyPlanner.Plan(bench, shifts) is { } found)
+            {
+                Plan = found;
+                return;
+            }
+            var answer = solver.Solve(new(bench, PlanGoal.Any, shifts, settings.TrialEffort));
             if (answer.Verdict == SolverVerdict.Unavailable)
             {
                 IsUnavailable = true;

@@ -40,7 +40,7 @@ internal sealed record KeyMeaning(string Key, string Means, string Example)
         new("minutes", "about how long it takes, a whole number", "10"),
         new("source", "where the method is published, so that anybody can look it up", "Bread Bakers Guild of America, Formatting Guild Formulas, 2009"),
         new("effort", "how much reckoning a variant may take, from and to; left out, any", "12 to 30"),
-        new("picture", "a PNG or JPEG of the problem, as a path from this file; it stands on sheets and pages, not in workbooks", "../loaf-tin.png"),
+        new("picture", "a PNG or JPEG of the problem, as a path from this file; it stands on sheets, pages and items, not in workbooks", "../loaf-tin.png"),
         new("picture shows", "what is to be seen in the picture, for whoever cannot see it", "A loaf tin with its length, width and depth"),
         new("kitchen", "what your kitchen is called: it stands on cards and pages", "Fennel Row Teaching Kitchen"),
         new("students", "how many students come", "24"),

@@ -27,6 +27,7 @@ internal static partial class ItemBody
     public static XElement Write(Exercise exercise, Func<Given, object> value, Func<OptionList, IReadOnlyList<ChoiceOption>> order, Func<Part, string?> seen) => Qti.Of(
         "item-body",
         Problem(exercise, value),
+        Picture(exercise),
         Givens(exercise, value),
         exercise.Parts.Select(part => part.InWords is not null ? InWords(part) : part.Choice is { From: var list } ? Choice(part, order(list), seen(part)) : Question(part)));
 
@@ -38,6 +39,10 @@ internal static partial class ItemBody
             text.ReplaceWith(Mark().Split(text.Value).Select((piece, at) => at % 2 == 0 ? (XNode)new XText(piece) : WithUnit(exercise.Givens[int.Parse(piece, CultureInfo.InvariantCulture)], value)));
         return problem;
     }
+
+    private static XElement? Picture(Exercise exercise) => exercise.Picture is { } picture
+        ? Qti.Html("p", Qti.Html("img", Qti.With("src", ItemPicture.FromItem(exercise)!), Qti.With("alt", picture.Shows)))
+        : null;
 
     private static XElement WithUnit(Given given, Func<Given, object> value) =>
         Qti.Html("span", value(given), given.Unit.Length == 0 ? null : "\u00A0" + given.Unit);

@@ -58,7 +58,7 @@ public sealed class ItemBank
         {
             if (TemplateItem.Write(exercise, drawn) is { } template)
             {
-                bank._items.Add(new(exercise.Id, () => template));
+                bank._items.Add(new(exercise.Id, exercise, () => template));
                 continue;
             }
             bank._notes.Add(new BankNote.NoTemplate(exercise));
@@ -72,7 +72,7 @@ public sealed class ItemBank
         foreach (var (at, variant) in variants.Index())
         {
             var identifier = Identifiers.Item(exercise, at + 1);
-            _items.Add(new(identifier, () => VariantItem.Write(variant, identifier)));
+            _items.Add(new(identifier, exercise, () => VariantItem.Write(variant, identifier)));
         }
     }
 

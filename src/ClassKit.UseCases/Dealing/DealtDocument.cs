@@ -93,7 +93,16 @@ internal sealed record DealtDocument
         /// <summary>Absent where nothing is worked out on the way.</summary>
         [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
         public IReadOnlyList<StepEntry>? Steps { get; init; }
+
+        /// <summary>Absent where the problem has no picture.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+        public PictureEntry? Picture { get; init; }
     }
+
+    /// <param name="Shows">What is to be seen in it.</param>
+    /// <param name="MediaType">image/png or image/jpeg.</param>
+    /// <param name="Base64">Its file, in pieces: no text of the document is longer than others may be.</param>
+    internal sealed record PictureEntry(string Shows, string MediaType, IReadOnlyList<string> Base64);
 
     internal sealed record StepEntry(string Id, string What, string Key, string Unit);
 

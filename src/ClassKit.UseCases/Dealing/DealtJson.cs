@@ -92,6 +92,7 @@ public static class DealtJson
         exercise.Hints)
     {
         Steps = exercise.Steps.Count == 0 ? null : [.. exercise.Steps.Select(step => new DealtDocument.StepEntry(step.Id, step.What, step.Key.Text, step.Unit))],
+        Picture = DealtPicture.Entry(exercise.Picture),
     };
 
     private static DealtDocument.PartEntry Entry(Part part) => new(
@@ -181,6 +182,7 @@ public static class DealtJson
         entry.Hints)
     {
         Steps = [.. (entry.Steps ?? []).Select(step => new WorkingStep(step.Id, step.What, CellFormula.Of(step.Key), step.Unit))],
+        Picture = DealtPicture.Model(entry.Picture),
     };
 
     private static Part Model(DealtDocument.PartEntry entry) => new(

@@ -33,6 +33,7 @@ public static class PackFiles
             [
                 new Note.Packed(lesson.Title, profile.Name, profile.Students, profile.Teams, Index),
                 .. pack.Cut is { } cut ? [new Note.Cut(cut)] : (IEnumerable<Note>)[],
+                .. pack.Bench.Plan is null ? [new Note.NoPlan(pack.Bench, BenchClasses.Of(lesson, profile))] : (IEnumerable<Note>)[],
                 .. pack.Bench.Unlike is { Count: > 0 } unlike ? [new Note.Unlike(unlike, pack.Bench.Plan!.Class)] : (IEnumerable<Note>)[],
             ],
             [])

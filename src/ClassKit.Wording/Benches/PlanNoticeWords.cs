@@ -35,6 +35,17 @@ public static class PlanNoticeWords
         return string.Create(CultureInfo.InvariantCulture, $"All of the lesson does not fit {cut.Bench.Time.PeriodMinutes} min. {Why(cut.Conflict, cut.MissingMinutes, cut.Bench)}{PlanChangeWords.Of(cut.Change, cut.Bench)}");
     }
 
+    /// <summary>What would make a class fit for which there is no plan.</summary>
+    /// <param name="planning">What came of planning it.</param>
+    /// <param name="bench">The class that was to be planned.</param>
+    public static string WhatHelps(BenchPlanning planning, BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(planning);
+        return planning.Changes.Count > 0 ? $"One of these helps: {string.Join(" ", planning.Changes.Select(change => PlanChangeWords.Of(change, bench)))}"
+            : planning.Notice is { } notice ? $"{Of(notice)} Give it more time, or set less aside."
+            : "Give it more time, or take a bread out.";
+    }
+
     /// <summary>By how much a class does not fit and because of what, as sentences with a space behind the last; empty where neither is known.</summary>
     /// <param name="conflict">What cannot be had together; null where that is not known.</param>
     /// <param name="missingMinutes">How many minutes more would be enough; null where that is not known.</param>

@@ -92,6 +92,7 @@ public static class NoteWords
         Note.Changes(var students) => students switch { 0 => "Nobody's points or outcomes change.", 1 => "One student changes:", _ => $"{students} students change:" },
         Note.Packed packed => $"{packed.Lesson} for {packed.Class}: {Counted.Of(packed.Students, "student")} in {Counted.Of(packed.Teams, "team")}. Open {packed.First}.",
         Note.Cut(var cut) => PlanNoticeWords.Of(cut),
+        Note.NoPlan(var planning, var bench) => $"The lesson does not fit {bench.Time.PeriodMinutes} min, and no part of it that can be moved or left out makes it: the pack has no bench plan, no run sheets and no minutes. {PlanNoticeWords.Why(planning.Conflict, planning.MissingMinutes, bench)}{PlanNoticeWords.WhatHelps(planning, bench)}",
         Note.Unlike(var differences, var bench) => SeriesDifferenceWords.Of(differences, bench),
         Note.Rehearsed(var students, var report) => Invariant(
             $"{students} invented students, {report.Answers} answers: the grader judged {report.GradedRight} of them as they were made. Half of them are done after about {report.DoneAfter(0.5):0} minutes, nine in ten after {report.DoneAfter(0.9):0}."),

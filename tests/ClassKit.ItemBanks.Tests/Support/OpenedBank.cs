@@ -10,12 +10,21 @@ internal sealed class OpenedBank
     public OpenedBank(ItemBank bank)
     {
         using var zip = new ZipArchive(new MemoryStream(bank.Package), ZipArchiveMode.Read);
-        Files = zip.Entries.ToDictionary(entry => entry.FullName, entry =>
+        Pictures = zip.Entries.Where(entry => !entry.Name.EndsWith(".xml", StringComparison.Ordinal)).ToDictionary(entry => entry.FullName, entry =>
+        {
+            using var stream = entry.Open();
+            using var bytes = new MemoryStream();
+            stream.CopyTo(bytes);
+            return bytes.ToArray();
+        });
+        Files = zip.Entries.Where(entry => entry.Name.EndsWith(".xml", StringComparison.Ordinal)).ToDictionary(entry => entry.FullName, entry =>
         {
             using var stream = entry.Open();
             return XElement.Load(stream, LoadOptions.PreserveWhitespace);
         });
     }
+
+    public IReadOnlyDictionary<string, byte[]> Pictures { get; }
 
     public IReadOnlyDictionary<string, XElement> Files { get; }
 

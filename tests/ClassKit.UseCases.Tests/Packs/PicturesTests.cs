@@ -1,6 +1,10 @@
 using System.Text;
 using ClassKit.Content.Sources;
+using ClassKit.Exercises.Choosing;
+using ClassKit.Pages;
 using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Intake;
 using ClassKit.UseCases.Packs;
 using ClassKit.UseCases.Practising;
 using ClassKit.UseCases.Running;
@@ -43,5 +47,31 @@ public class PicturesTests
         var page = Encoding.UTF8.GetString(PracticeFiles.Of(MakePractice.Run(new(set, 5), Run.Unwatched).Model!)[0].Content);
 
         Assert.Contains("alt=\"A bowl &amp; a jug\"", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("\"image/png\"", "\"text/html\"")]
+    [InlineData("\"Base64\": [", "\"Base64\": [ \"<\",")]
+    public void A_picture_in_a_deals_file_that_is_none_is_refused(string from, string to)
+    {
+        var dealt = DealPractice.Run(new(PracticeSet.Of(Content.Lessons.LessonReader.Read(Library.At(Folder)).Model!), new("Class", [new("ada", "Ada")]), new(SetWish.None, IsSpread: false, 5)), Run.Unwatched).Model!.Dealt;
+        var text = DealtJson.Write(dealt);
+        var changed = System.Text.RegularExpressions.Regex.Replace(text, System.Text.RegularExpressions.Regex.Escape(from), to, System.Text.RegularExpressions.RegexOptions.IgnoreCase);
+
+        Assert.NotEqual(text, changed);
+        Assert.False(DealtJson.Read("dealt.json", changed).Succeeded);
+    }
+
+    /// <summary>Whoever marks by the key, and whoever reads what became of an answer, sees what the student saw.</summary>
+    [Fact]
+    public void Sheets_key_and_feedback_show_that_of_its_exercise()
+    {
+        var dealt = DealPractice.Run(new(PracticeSet.Of(Content.Lessons.LessonReader.Read(Library.At(Folder)).Model!), new("Class", [new("ada", "Ada")]), new(SetWish.None, IsSpread: false, 5)), Run.Unwatched).Model!.Dealt;
+        // As grading reads it from the folder, with the lesson gone by then.
+        var read = DealtJson.Read("dealt.json", DealtJson.Write(dealt)).Model!;
+        var graded = GradeClass.Run(new(read, ReturnedFiles.Of([new Upload("ada.xlsx", () => new MemoryStream(SmallClass.Filled(dealt, dealt.Students[0])))])), Run.Unwatched).Grades;
+
+        foreach (var page in new[] { HtmlPages.Sheet(dealt, dealt.Students[0]), string.Concat(HtmlPages.AnswerKey(read)), HtmlPages.Feedback(graded.Students[0], read) })
+            Assert.Contains($"src=\"data:image/png;base64,{Convert.ToBase64String(Scone)}\" alt=\"A bowl &amp; a jug\"", page, StringComparison.Ordinal);
     }
 }
