@@ -11,6 +11,9 @@ public sealed record EquipmentKind(string One, string Many)
     /// <summary>A finer scale for salt and leavening. Where a profile counts none, every team has one.</summary>
     public static EquipmentKind SmallScale { get; } = new("small scale", "small scales");
 
+    /// <summary>A place in a proofer, or in a box that is kept warm.</summary>
+    public static EquipmentKind ProofingPlace { get; } = new("proofing place", "proofing places");
+
     /// <summary>A burner, for one pan.</summary>
     public static EquipmentKind Burner { get; } = new("burner", "burners");
 
@@ -52,7 +55,7 @@ public sealed record EquipmentKind(string One, string Many)
         Microwave,
         new("mixer", "mixers"),
         PizzaOven,
-        new("proofing place", "proofing places"),
+        ProofingPlace,
         Scale,
         new("sheeter", "sheeters"),
         SmallScale,

@@ -110,6 +110,7 @@ public static class LessonFormulaReader
         // Which values a formula has is known once it is read.
         NamedFoods.Check(method, formula, problems);
         FryingFat.Check(method, formula, problems);
+        TinsInTheOven.Check(method, formula, problems);
         StarterBuilds.Check(build, fields.LineOf(StarterBuilds.Key), lines, problems);
         MixHeats.Check(fields.LineOf("mix temperature"), method, formula, problems);
         texts.Check([.. ValueNames.Of(formula), .. ValueNames.OfClass], problems);

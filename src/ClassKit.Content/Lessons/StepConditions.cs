@@ -47,7 +47,7 @@ internal sealed partial class StepConditions
             _problems.Add(_line, $"The brackets say `{Reheats}` and nothing heats", "Write what it is heated in as well: `combi oven 160 °C, reheats`.");
         if (place?.Kind is { } kind)
             _uses.Add(new(kind, _places ?? 1));
-        Work = Work with { People = _people ?? (place is null || place.IsWatched ? 1 : 0), Uses = _uses, Heats = _heats, OvenPlaces = _places ?? Work.OvenPlaces };
+        Work = Work with { People = _people ?? (place is null || place.IsWatched ? 1 : 0), Uses = _uses, Heats = _heats, OvenPlaces = _places ?? Work.OvenPlaces, StatesPlaces = _places is not null };
     }
 
     /// <summary>What it is cooked in or over; null on the bench.</summary>

@@ -33,6 +33,9 @@ public sealed record Substitution(
         new(["plain_yogurt"], "the same measure of buttermilk", [], ["buttermilk"], null, "Summit County Farm Bureau, 20 November 2019"),
     ];
 
+    /// <summary>For fat that only greases: no bread is made of it, and no measure of it matters.</summary>
+    private static Substitution Grease { get; } = new(["unsalted_butter", "salted_butter"], "oil, brushed on thinly", [], ["vegetable_oil"], null, "common practice, no source");
+
     /// <summary>What it is made of that the catalogue does not know; empty for nothing.</summary>
     public string NotInCatalog { get; init; } = "";
 
@@ -48,8 +51,9 @@ public sealed record Substitution(
     /// <summary>The stand-in that brings least of what the class names; one that is declared to hold what it is to avoid is never offered.</summary>
     internal static StandIn? StandInFor(Ingredient ingredient, FormulaCard card, AllergenWord need, IReadOnlyList<AllergenWord> needs)
     {
+        var isInDough = card.Batch.Lines.Any(line => line.Ingredient.Id == ingredient.Id);
         var mass = Mass.FromGrams(card.Batch.Lines.Where(line => line.Ingredient.Id == ingredient.Id).Sum(line => line.Exact.Grams));
-        return Published(ingredient, mass, card.Bread.Formula.Leavening)
+        return (isInDough ? Published(ingredient, mass, card.Bread.Formula.Leavening) : Grease.IngredientIds.Contains(ingredient.Id) ? [Grease] : [])
             .Where(known => !known.Takes.Any(taken => taken.Allergens.Any(need.Means.Contains)))
             .Select(known => known.Against(needs))
             .MinBy(standIn => standIn.Brings.Count);

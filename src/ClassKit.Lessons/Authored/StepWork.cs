@@ -15,6 +15,9 @@ public sealed record StepWork(int People)
     /// <summary>How many places in an oven, a steamer or the like a team's pieces take.</summary>
     public int OvenPlaces { get; init; } = 1;
 
+    /// <summary>True if the method says how many places it takes.</summary>
+    public bool StatesPlaces { get; init; }
+
     /// <summary>True if the oven stays shut from the beginning of the bake to its end.</summary>
     public bool DoorShut { get; init; }
 

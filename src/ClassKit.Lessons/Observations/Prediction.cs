@@ -17,6 +17,12 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     /// <summary>A crumb is done from some 7 °C below the boiling point on: 93 °C (200 °F) where water boils at 100 °C, A. Gardiner and S. Wilson, The Inquisitive Cook, 1998.</summary>
     private const double DoneBelowBoiling = 7;
 
+    /// <summary>A crumb of rye is gummy until its starch has set through: some 97 °C. Common practice, no source.</summary>
+    private const double RyeDoneBelowBoiling = 3;
+
+    /// <summary>From this share of the flour on rye makes the crumb. Common practice, no source: half and half is called a mixed bread.</summary>
+    private const double MostlyRye = 0.5;
+
     /// <summary>The share of its mass that a piece loses in the oven, or however it is cooked; below 0 where it gains.</summary>
     public static Band<double> BakeLoss(LeaveningComparison compared)
     {
@@ -57,7 +63,7 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
                 : null,
             Measure.Diameter => formula.Shape is { } shape ? new(measure, Shaped(Baked(piece).Map(volume => shape.DiameterOf(volume.Millilitres)), shape), "the same volume at its widest") : null,
             Measure.InternalTemperature => new(
-                measure, new(boilingPoint.Celsius - DoneBelowBoiling, boilingPoint.Celsius - DoneBelowBoiling / 2, boilingPoint.Celsius),
+                measure, new(boilingPoint.Celsius - DoneBelow(formula), boilingPoint.Celsius - DoneBelow(formula) / 2, boilingPoint.Celsius),
                 "done from a little below the boiling point on, and never above it while there is water"),
         };
     }
@@ -72,6 +78,10 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
         ArgumentNullException.ThrowIfNull(seaLevel);
         return measure is not (Measure.Height or Measure.Diameter) || here.PerPiece.Held.Limit != RiseLimit.Walls || seaLevel.PerPiece.Held.Limit != RiseLimit.Walls;
     }
+
+    private static double DoneBelow(LessonFormula bread) => bread.Formula.Lines
+        .Where(line => (line.Ingredient.StarterOf ?? line.Ingredient).Allergens.Any(allergen => allergen.Name == "rye"))
+        .Sum(line => PerHundred.Share(line.Percent * line.Ingredient.FlourShare)) > MostlyRye ? RyeDoneBelowBoiling : DoneBelowBoiling;
 
     private static string LossOf(LessonFormula formula, GasHolding holding)
     {

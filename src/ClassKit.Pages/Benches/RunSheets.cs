@@ -2,9 +2,12 @@ using ClassKit.BenchPlans.Classes;
 using ClassKit.BenchPlans.Ovens;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.BenchPlans.Tempering;
+using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Sensory;
+using ClassKit.Lessons.Stations;
 using ClassKit.Pages.Numbers;
+using ClassKit.Pages.Packs;
 using ClassKit.Wording.Counts;
 
 namespace ClassKit.Pages.Benches;
@@ -20,9 +23,10 @@ internal static class RunSheets
         Sorted([.. Begins(plan), .. Steps(plan, team, profile.Units), .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Watch: {shown.Demonstration.Name}", "", shown.End, "everybody", true)), .. Ends(plan)]);
 
     /// <summary>What the instructor shows, sets and makes, in order of time.</summary>
-    public static IReadOnlyList<RunEntry> Instructor(BenchPlan plan, ClassProfile profile) =>
+    public static IReadOnlyList<RunEntry> Instructor(BenchPlan plan, ClassProfile profile, IReadOnlyList<FormulaCard> cards) =>
         Sorted(
         [
+            .. StarterMix.Of(cards, plan).Select(mix => new RunEntry(mix.Mixed!.Value, "Mix the starter", mix.Card.Bread.Formula.Title, mix.Weighed, $"{StarterText.Parts(mix.InAll, profile.Units)}; stands at {KitchenText.Temperature(mix.Build.Temperature, profile.Units)}", true)),
             .. Begins(plan),
             .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Show: {shown.Demonstration.Name}", "", shown.End, string.Join(", ", ["to all teams", .. shown.Demonstration.Uses.Select(use => use.ToString())]), true)),
             .. plan.Shifts.Select((shift, at) => Begin(plan, shift, at)),

@@ -12,6 +12,9 @@ internal static class CookingText
     /// <summary>Where nobody can say what will be measured.</summary>
     public const string NotPredicted = "cannot be predicted";
 
+    /// <summary>The same in the middle of a sentence, where a number would stand.</summary>
+    public const string NoNumber = "what nobody can predict";
+
     /// <summary>Why not.</summary>
     public const string WhyNotPredicted = "No published figure says how far such a dough rises when it is cooked so: measure it, and write it down for the next class.";
 

@@ -29,7 +29,7 @@ internal static partial class PageSides
     /// <summary>The sides of one copy; 1 or more.</summary>
     public static int Of(LessonPack pack, PackEntry entry, string html) =>
         entry == PackContents.Cards ? pack.Cards.Count + pack.Controls.Count
-        : entry == PackContents.RunSheets ? pack.Class.Teams + (RunSheets.Instructor(pack.Bench.Plan!, pack.Class).Count > LinesOfARunSheet ? 2 : 1)
+        : entry == PackContents.RunSheets ? pack.Class.Teams + (RunSheets.Instructor(pack.Bench.Plan!, pack.Class, pack.Cards).Count > LinesOfARunSheet ? 2 : 1)
         : entry == PackContents.Projector ? PartsOf(Screen().Count(html) + 2, ScreensOnASide)
         : entry == PackContents.Observations ? 2
         : LettersOnASide.TryGetValue(entry, out var letters) ? PartsOf(LettersOf(html), letters)

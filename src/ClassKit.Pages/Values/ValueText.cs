@@ -48,17 +48,17 @@ internal static class ValueText
         yield return ("time", KitchenText.Minutes(card.Minutes.Min, card.Minutes.Max));
         yield return ("hydration", Percent(card.EffectiveHydrationPercent));
         yield return ("added_liquid", Percent(card.AddedLiquidPercent));
-        yield return ("gas_made", compared.IsGasPredicted ? KitchenText.Gas(compared.PerPiece.Made.Typical) : CookingText.NotPredicted);
-        yield return ("gas_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.Held.Baked.Typical) : CookingText.NotPredicted);
+        yield return ("gas_made", compared.IsGasPredicted ? KitchenText.Gas(compared.PerPiece.Made.Typical) : CookingText.NoNumber);
+        yield return ("gas_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.Held.Baked.Typical) : CookingText.NoNumber);
         yield return ("steam_made", KitchenText.Gas(compared.PerPiece.SteamFate.Made.Typical));
-        yield return ("steam_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.SteamFate.Held.Typical) : CookingText.NotPredicted);
-        yield return ("bake_loss", Prediction.IsBeyondUs(Measure.BakeLoss, compared) ? CookingText.NotPredicted : loss.Low < 0 ? MeasureText.Range(Measure.BakeLoss, loss.Map(PerHundred.Of), units) : $"{NumberText.AtMost(PerHundred.Of(loss.Low), 0)}–{Percent(PerHundred.Of(loss.High))}");
+        yield return ("steam_held", compared.IsRisePredicted ? KitchenText.Gas(compared.PerPiece.SteamFate.Held.Typical) : CookingText.NoNumber);
+        yield return ("bake_loss", Prediction.IsBeyondUs(Measure.BakeLoss, compared) ? CookingText.NoNumber : loss.Low < 0 ? MeasureText.Range(Measure.BakeLoss, loss.Map(PerHundred.Of), units) : $"{NumberText.AtMost(PerHundred.Of(loss.Low), 0)}–{Percent(PerHundred.Of(loss.High))}");
         foreach (var (name, measure) in new[] { ("mass_after", Measure.MassAfter), ("inside", Measure.InternalTemperature), ("height", Measure.Height), ("diameter", Measure.Diameter) })
         {
             if (Prediction.Of(measure, compared, pack.BoilingPoint) is { } prediction)
                 yield return (name, MeasureText.Of(prediction, units));
             else if (Prediction.IsBeyondUs(measure, compared))
-                yield return (name, CookingText.NotPredicted);
+                yield return (name, CookingText.NoNumber);
         }
         if (card.Mix.Warmed is [var warmed, ..])
             yield return ("liquid_temperature", KitchenText.Temperature(warmed.Temperature, units));

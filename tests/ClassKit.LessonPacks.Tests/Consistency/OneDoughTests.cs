@@ -90,4 +90,31 @@ public sealed class OneDoughTests
         Assert.Equal(3, rows.Count);
         Assert.All(rows, row => Assert.Equal(4 * row.Team, row.All));
     }
+
+    /// <summary>Twelve hours, as the lesson has it, before the first team weighs it, which is the day before a class that begins at eight; the same moment and the same masses wherever an instructor looks.</summary>
+    [Fact]
+    public void Guide_requisition_and_run_sheet_say_when_starters_are_mixed_and_of_how_much()
+    {
+        var pack = BuiltPack.LongMorning;
+        var line = pack["run-sheets.html"].QuerySelectorAll("#instructor, section[aria-labelledby='instructor']").First(section => section.LocalName == "section").QuerySelectorAll("tbody tr").Single(row => row.Children[3].Words() == "Mix the starter");
+        var mixed = TimeOnly.Parse(line.Children[2].Words(), System.Globalization.CultureInfo.InvariantCulture);
+        var weighed = TimeOnly.Parse(System.Text.RegularExpressions.Regex.Match(line.Children[5].Words(), @"\d\d:\d\d").Value, System.Globalization.CultureInfo.InvariantCulture);
+
+        Assert.Equal(TimeSpan.FromHours(12), weighed - mixed);
+        Assert.StartsWith("−", line.Children[1].Words().Replace('-', '−'), StringComparison.Ordinal);
+        foreach (var page in new[] { "guide.html", "requisition.html" })
+        {
+            var told = pack[page].QuerySelector("p.starter")!.Words();
+            Assert.Contains($"mixed the day before at {mixed:HH\\:mm}, 12 h before it is weighed at {weighed:HH\\:mm}", told, StringComparison.Ordinal);
+            Assert.All(pack["stations.html"].RowsBelow("starters"), row => Assert.Contains(row.Children[4].Words(), told, StringComparison.Ordinal));
+        }
+    }
+
+    /// <summary>Whoever tastes a sourdough is asked for its sourness, and for a soapy taste where a bread has soda or powder.</summary>
+    [Fact]
+    public void Tasters_are_asked_for_what_the_breads_bring()
+    {
+        Assert.Contains("Sourness", BuiltPack.LongMorning["tasting.html"].Body!.Words(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Sourness", BuiltPack.Demo["tasting.html"].Body!.Words(), StringComparison.Ordinal);
+    }
 }

@@ -8,6 +8,7 @@ internal static class FormulaMistakes
 {
     public static IReadOnlyList<Mistake> All { get; } =
     [
+        new("two trays in one place of the oven", folder => folder.Change(Formula, "\n- Baking tray\n", "\n- 2 × Baking tray\n"), Formula, 42, "A team has 2 tins or trays for it, and the method takes one place in the oven", "`2 oven places`") { As = Weight.Doubtful },
         new("flour that does not come to 100", folder => folder.Change(Formula, "| All-purpose flour | 100 |", "| All-purpose flour | 90 |"), Formula, 20, "The flour adds up to 90 %", "All flour together is 100 %"),
         new("an ingredient was misspelt", folder => folder.Change(Formula, "| Unsalted butter | 22 |", "| Unsalted buter | 22 |"), Formula, 27, "`Unsalted buter`", "Did you mean `Unsalted butter`"),
         new("an ingredient that nobody knows", folder => folder.Change(Formula, "| Unsalted butter | 22 |", "| Golden dream spread | 22 |"), Formula, 27, "`Golden dream spread` is not an ingredient", "`ingredients.csv`"),
