@@ -17,8 +17,8 @@ public static class NearMissWords
         ArgumentNullException.ThrowIfNull(miss);
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(part);
-        var seen = miss.IsShown ? Shown(miss, part, new(formula), new(exercise, miss.Cells)) : $"From your number, it looks as if {OfNumber(miss.Edits, part, WithoutCells(exercise))}.";
-        return seen + SolutionPlace.Of(miss.Edits, exercise, part, miss.IsShown);
+        var (told, of) = miss.IsShown ? Shown(miss, part, new(formula), new(exercise, miss.Cells)) : ($"From your number, it looks as if {OfNumber(miss.Edits, part, WithoutCells(exercise))}.", miss.Edits);
+        return told + SolutionPlace.Of(of, exercise, part, miss.IsShown);
     }
 
     /// <summary>The observation alone, for a typed number or a group of answers: no cells, what their sheets call them.</summary>
@@ -31,17 +31,18 @@ public static class NearMissWords
 
     private static SheetTerms WithoutCells(Exercise exercise) => new(exercise, new Dictionary<string, string>());
 
-    private static string Shown(AnswerFinding.NearMiss miss, Part part, FormulaShape formula, SheetTerms sheet)
+    /// <summary>What is told, and of what: nobody is led to a line of the worked solution that has nothing to do with it.</summary>
+    private static (string Told, IReadOnlyList<KeyEdit> Of) Shown(AnswerFinding.NearMiss miss, Part part, FormulaShape formula, SheetTerms sheet)
     {
         var key = new FormulaShape(part.Key.ToString());
         var brackets = new KeyEdit.OtherBrackets(part.Key.ToString()[1..], miss.Formula[1..]);
         if (formula.DiffersInBracketsAloneFrom(sheet.Cells(brackets.Right))) return Said(brackets);
         if (new OwnSlip(sheet).Between(part.Key.Shape, formula.Tree) is { } own) return Said(own);
-        if (!miss.Edits.All(edit => IsSeen(edit, formula, sheet))) return $"Your formula comes to the same as {sheet.Cells(miss.Formula[1..])}, which is one step or two from the right one.";
-        if (miss.Edits is not [var one]) return $"It looks as if two things happened: {string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet, key)))}.";
-        return one is KeyEdit.OtherCell other ? $"It looks as if {EditWords.What(one, sheet, key)}.{WrongCell.Cure(other, miss, part, formula, sheet)}" : Said(one);
+        if (!miss.Edits.All(edit => IsSeen(edit, formula, sheet))) return ($"Your formula comes to the same as {sheet.Cells(miss.Formula[1..])}, which is one step or two from the right one.", []);
+        if (miss.Edits is not [var one]) return ($"It looks as if two things happened: {string.Join("; and ", miss.Edits.Select(edit => EditWords.What(edit, sheet, key)))}.", miss.Edits);
+        return one is KeyEdit.OtherCell other ? ($"It looks as if {EditWords.What(one, sheet, key)}.{WrongCell.Cure(other, miss, part, formula, sheet)}", miss.Edits) : Said(one);
 
-        string Said(KeyEdit edit) => $"It looks as if {EditWords.What(edit, sheet, key)}.{EditCures.Of(edit, formula, key, sheet)}";
+        (string, IReadOnlyList<KeyEdit>) Said(KeyEdit edit) => ($"It looks as if {EditWords.What(edit, sheet, key)}.{EditCures.Of(edit, formula, key, sheet)}", [edit]);
     }
 
     /// <summary>The same for a typed number. A quantity that belongs elsewhere in the method was used once more.</summary>

@@ -95,6 +95,22 @@ public sealed class NearMissWordsTests
         Assert.StartsWith(words, told, StringComparison.Ordinal);
     }
 
+    /// <summary>The line that the search's edit stands in has nothing to do with a sign before the whole.</summary>
+    [Theory]
+    [InlineData("=-(C9/(C8-C7))", "Compare your formula with the worked solution of this part.")]
+    [InlineData("=C9/(C7-C8)", "In the worked solution, see “Warmer by”.")]
+    public void A_line_of_the_worked_solution_is_named_only_for_what_is_told(string formula, string where)
+    {
+        var exercise = Of("want/(room-flour)");
+        var part = exercise.Parts[0] with { Written = CellFormula.Of("=want/warmer") };
+        exercise = exercise with { Parts = [part], Steps = [new("warmer", "Warmer by", CellFormula.Of("=room-flour"), "°C")] };
+        var finding = new AnswerFinding.NearMiss([new KeyEdit.TurnedRound("room-flour", "flour-room", BinaryOperator.Subtract)], "=want/(flour-room)", Cells, IsShown: true);
+
+        var told = FindingWords.Of(new AnswerGrade(exercise, part, Outcome.Incorrect, 0, 2, CellValue.Blank, 1, formula, [finding], new Dictionary<string, double>()));
+
+        Assert.EndsWith(where, told, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Of_several_sums_the_one_is_named_that_should_be_none()
     {
