@@ -33,6 +33,9 @@ public sealed record AnswerGrade(
     /// <summary>The wrong formula near the key that it behaves like, or null.</summary>
     public AnswerFinding.NearMiss? NearMiss => Findings is [AnswerFinding.NearMiss miss, ..] ? miss : null;
 
+    /// <summary>True for a wrong answer of which can be said what happened: a wrong turn, a near miss or a slip.</summary>
+    public bool IsExplained => Outcome is Outcome.Incorrect or Outcome.Misconception && Findings is [not (AnswerFinding.NotRight or AnswerFinding.ErrorValue), ..];
+
     /// <summary>The option that was chosen; null where none could be told, and where a number was asked.</summary>
     public ChoiceOption? Chosen { get; init; }
 

@@ -20,7 +20,7 @@ public static class ClassSummarizer
         return new(parts,
         [
             .. parts.Where(part => part.UnderstoodShare < grades.Dealt.Marking.TeachAgainBelow)
-                .OrderBy(part => part.UnderstoodShare),
+                .OrderBy(part => part.UnderstoodShare).ThenByDescending(part => (double)part.Explained / part.Judged),
         ],
         SkillSummarizer.Summarize(grades, parts),
         TestStatistics.Of(grades))

@@ -9,6 +9,7 @@ internal sealed class OutcomeCounts
 {
     private readonly Dictionary<Outcome, int> _outcomes = Enum.GetValues<Outcome>().ToDictionary(outcome => outcome, _ => 0);
     private readonly Dictionary<string, (Misconception First, int Students)> _met = [];
+    private int _explained;
 
     /// <summary>The counts of every part that anybody answered, by the ids of exercise and part.</summary>
     public static Dictionary<(string Exercise, string Part), OutcomeCounts> Of(IEnumerable<StudentGrade> students)
@@ -25,7 +26,7 @@ internal sealed class OutcomeCounts
 
     /// <summary>The part as it was counted.</summary>
     public PartSummary Of(Exercise exercise, Part part) =>
-        new(exercise, part, _outcomes, [.. _met.Values.OrderByDescending(met => met.Students).ThenBy(met => met.First.Id, StringComparer.Ordinal)]);
+        new(exercise, part, _outcomes, [.. _met.Values.OrderByDescending(met => met.Students).ThenBy(met => met.First.Id, StringComparer.Ordinal)]) { Explained = _explained };
 
     /// <summary>True for a typed number that is right for another student's numbers, by a fact that stands: it came from there, and that a wrong turn gives it too says nothing of what was thought.</summary>
     private static bool IsAnothers(StudentGrade student, AnswerGrade answer) =>
@@ -34,6 +35,7 @@ internal sealed class OutcomeCounts
     private void Add(AnswerGrade answer, bool isAnothers)
     {
         _outcomes[answer.Outcome]++;
+        if (answer.IsExplained) _explained++;
         if (!isAnothers && answer.Misconception is { } met) _met[met.Id] = _met.TryGetValue(met.Id, out var known) ? (known.First, known.Students + 1) : (met, 1);
     }
 }

@@ -14,6 +14,9 @@ public sealed record PartSummary(
     IReadOnlyDictionary<Outcome, int> Counts,
     IReadOnlyList<(Misconception Misconception, int Students)> Misconceptions)
 {
+    /// <summary>Of how many wrong answers can be said what happened.</summary>
+    public int Explained { get; init; }
+
     /// <summary>How many graded students were asked the part.</summary>
     public int Asked => Counts.Values.Sum();
 

@@ -41,11 +41,11 @@ internal sealed class FeedbackPlaces(IReadOnlyList<ExerciseFeedback> exercises)
     /// <summary>The places of some answers.</summary>
     public IReadOnlyList<FeedbackPlace> Of(IReadOnlyList<AnswerGrade> answers) => [.. _all.Where(place => answers.Contains(place.Answer))];
 
-    /// <summary>The slips to put right first: those that cost most, in workbook order.</summary>
+    /// <summary>The slips to put right first: those that cost most, and of equal ones those of which can be said what happened; in workbook order.</summary>
     /// <param name="most">At most so many.</param>
     public IReadOnlyList<FeedbackPlace> Costliest(int most)
     {
-        var costliest = Slips.OrderByDescending(place => place.Answer.OutOf - place.Answer.Points).Take(most).ToHashSet();
+        var costliest = Slips.OrderByDescending(place => place.Answer.OutOf - place.Answer.Points).ThenByDescending(place => place.Answer.IsExplained).Take(most).ToHashSet();
         return [.. Slips.Where(costliest.Contains)];
     }
 
