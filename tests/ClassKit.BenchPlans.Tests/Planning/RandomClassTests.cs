@@ -7,7 +7,7 @@ namespace ClassKit.BenchPlans.Tests.Planning;
 
 public sealed class RandomClassTests
 {
-    private static readonly int PerBatch = ClassKit.Tests.Trials.Of(40, 5);
+    private static readonly int PerBatch = ClassKit.Tests.Trials.Of(40, 8);
     private const int Searched = 6;
 
     [Theory]

@@ -18,7 +18,7 @@ namespace ClassKit.PracticeBank.Tests.Rehearsals;
 /// <remarks>What each answer deserves is known, because it was made so: neither dealing nor making asks the grader.</remarks>
 public sealed class BankRehearsalTests
 {
-    private static readonly int Students = Trials.Of(60, 2);
+    private static readonly int Students = Trials.Of(60, 3);
 
     /// <summary>Besides wrong turns: how the parts before and after one are answered.</summary>
     private static readonly AnswerWay[] Otherwise = [AnswerWay.Cells, AnswerWay.OneGo, AnswerWay.Cells, AnswerWay.Typed, AnswerWay.PartlyTyped, AnswerWay.TypedWithUnit, AnswerWay.Slip, AnswerWay.Blank, AnswerWay.HardCoded, AnswerWay.LeftAsText, AnswerWay.Filler];
