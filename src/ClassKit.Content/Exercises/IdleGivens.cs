@@ -14,7 +14,10 @@ internal static class IdleGivens
         foreach (var given in givens.Where(given => !used.Contains(given.Id)))
         {
             var line = places.LineOf(new(Given: given.Id));
-            if (markdown.Contains($"{{{given.Id}}}", StringComparison.Ordinal))
+            var isTold = markdown.Contains($"{{{given.Id}}}", StringComparison.Ordinal);
+            // What is chosen among causes has numbers for its story alone.
+            if (isTold && !parts.Any(part => part.IsNumber)) continue;
+            if (isTold)
                 problems.Doubt(line, $"Nothing is computed with the given `{given.Id}`, and students are dealt it", "Nothing need be done if they are to find out that it does not matter; else take it out.", Weight.Noted);
             else
                 problems.Doubt(line, $"The given `{given.Id}` is in no text and in no key", $"Write `{{{given.Id}}}` into the problem, use it in a key, or take its row out.");
