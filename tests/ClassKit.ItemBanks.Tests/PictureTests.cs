@@ -1,6 +1,4 @@
-using System.Xml.Linq;
 using ClassKit.Exercises.Authoring;
-using ClassKit.Exercises.Pictures;
 using ClassKit.ItemBanks.Packages;
 using ClassKit.ItemBanks.Tests.Support;
 using ClassKit.Tests.Exercises;

@@ -1,6 +1,4 @@
-using ClassKit.BenchPlans.Changes;
 using ClassKit.BenchPlans.Classes;
-using ClassKit.BenchPlans.Planning;
 using ClassKit.BenchPlans.Plans;
 using ClassKit.BenchPlans.RuleOfThumb;
 using ClassKit.Content.Diagnostics;
