@@ -7,4 +7,8 @@ namespace ClassKit.Pages.Benches;
 /// <param name="Until">When it is over; null for a moment.</param>
 /// <param name="Note">How many hands, which oven, what it takes; may be empty.</param>
 /// <param name="IsWork">True if hands are needed; otherwise it goes on by itself.</param>
-public sealed record RunEntry(int Minute, string What, string Bread, int? Until, string Note, bool IsWork);
+public sealed record RunEntry(int Minute, string What, string Bread, int? Until, string Note, bool IsWork)
+{
+    /// <summary>True if something goes through an oven's door then: it takes a moment, and nothing is put right that was put in late.</summary>
+    public bool IsAtDoor { get; init; }
+}

@@ -51,7 +51,7 @@ internal static class RunSheets
         {
             var bread = plan.Class.Breads[planned.Load.Bread];
             var step = bread.Steps[planned.Step];
-            yield return new(planned.Start, $"{bread.StepsDoneBefore + planned.Step + 1}. {step.Name}", bread.Name, planned.End, Note(step, planned, units), step.IsHandsOn);
+            yield return new(planned.Start, $"{bread.StepsDoneBefore + planned.Step + 1}. {step.Name}", bread.Name, planned.End, Note(step, planned, units), step.IsHandsOn) { IsAtDoor = planned.Oven is not null };
         }
     }
 
@@ -136,7 +136,7 @@ internal static class RunSheets
             {
                 var came = span.MakersOf(bread).Where(maker => before?.Inside.Contains(new(maker, bread)) != true).ToList();
                 if (came.Count > 0)
-                    yield return (course.Oven, new(span.From, $"Into {OvenPlace}", Names(plan, [bread]), course.Spans.SkipWhile(later => later.From < span.From).TakeWhile(later => later.Inside.Contains(new(came[0], bread))).Last().To, BenchText.Teams(came, plan.Class), false));
+                    yield return (course.Oven, new(span.From, $"Into {OvenPlace}", Names(plan, [bread]), course.Spans.SkipWhile(later => later.From < span.From).TakeWhile(later => later.Inside.Contains(new(came[0], bread))).Last().To, BenchText.Teams(came, plan.Class), false) { IsAtDoor = true });
             }
             before = span;
         }

@@ -1,4 +1,5 @@
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Mixing;
 
@@ -26,6 +27,14 @@ internal static class MixText
     /// <summary>"unsalted butter 60 min before"; empty where nothing stands out.</summary>
     public static string Tempered(MixBalance mix) =>
         mix.Of(HeatKind.Tempered) is { Count: > 0 } parts ? $"{Names(parts)} {NumberText.WithUnit($"{MixSettings.Default.TemperMinutes}", "min")} before" : "";
+
+    /// <summary>Every bread as written, and of its series those whose mix comes to something else: what is alike is said once.</summary>
+    public static IReadOnlyList<FormulaCard> Different(IReadOnlyList<FormulaCard> cards, UnitSystem units)
+    {
+        return [.. cards.Where(card => card.Bread.Place is not { IsAsWritten: false } place || Of(card) != Of(cards.First(other => other.Bread.Formula.Id == place.OfId)))];
+
+        string Of(FormulaCard card) => string.Join(';', Aim(card.Mix, units), Right(card.Mix, units), Warmed(card.Mix, units), Cold(card.Mix), Tempered(card.Mix));
+    }
 
     private static string Names(IReadOnlyList<MixPart> parts) => Phrases.List([.. parts.Select(part => part.Ingredient.Name.ToLowerInvariant())]);
 }

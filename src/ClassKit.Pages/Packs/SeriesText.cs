@@ -29,6 +29,10 @@ internal static class SeriesText
     /// <summary>True of a step whose time is what the series changes: to wait for its sign would be to undo the change.</summary>
     public static bool IsByTheClock(SeriesPlace? place, MethodStep step) => place is not null && place.Changes.OfType<SeriesChange.Timed>().Any(timed => timed.StepName == step.Name);
 
+    /// <summary>True of a step at which the bread is treated otherwise than the one it is held against: marked on its card.</summary>
+    public static bool IsChanged(SeriesPlace? place, MethodStep step) =>
+        IsByTheClock(place, step) || (place is not null && place.Changes.OfType<SeriesChange.Held>().Any(held => held.AfterStep == step.Name));
+
     private static string Of(SeriesChange change) => change switch
     {
         SeriesChange.LeftOut left => $"without {left.Ingredient.Name.ToLowerInvariant()}",

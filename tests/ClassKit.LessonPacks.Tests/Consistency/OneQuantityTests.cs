@@ -52,6 +52,22 @@ public sealed class OneQuantityTests
         Assert.Equal(3, rows["All water, of the flour"].Length);
     }
 
+    /// <summary>Seven rows of one dish of flour, and fifteen names behind a pair of scales: what is alike is set out in one row, and a changed bread's card marks the step and says nothing that the change makes wrong.</summary>
+    [Fact]
+    public void Lists_and_cards_of_a_series_say_what_is_alike_once_and_mark_what_is_changed()
+    {
+        var stations = BuiltPack.LongMorning["stations.html"];
+        Assert.Equal("3 × 4 g", stations.QuerySelectorAll("#surfaces ~ table")[0].QuerySelectorAll("tbody tr").Single().QuerySelector(".number")!.Words());
+        Assert.Contains(stations.QuerySelectorAll("#shared ~ table")[0].QuerySelectorAll("tbody tr"), row => row.Words().Contains("Weigh: all breads", StringComparison.Ordinal));
+        Assert.DoesNotContain(stations.QuerySelectorAll("thead th"), head => head.Words() is "From the refrigerator" or "Out of it beforehand");
+
+        var cards = BuiltPack.LongMorning["formula-cards.html"].QuerySelectorAll(".card").ToDictionary(card => card.QuerySelector("h2")!.Words());
+        Assert.Equal("Second rise", cards["Yeast rolls: under-proofed"].QuerySelector(".method .changed .step-head strong")!.Words());
+        Assert.Null(cards["Yeast rolls: under-proofed"].QuerySelector(".card-why"));
+        Assert.Null(cards["Yeast rolls"].QuerySelector(".method .changed"));
+        Assert.NotNull(cards["Yeast rolls"].QuerySelector(".card-why"));
+    }
+
     /// <summary>Two breads of one series had the same line: each chart tells its breads apart, and all breads stand in one or are named as to be measured.</summary>
     [Fact]
     public void No_two_lines_of_a_chart_look_the_same()
