@@ -2,7 +2,6 @@ using AngleSharp.Html.Parser;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Lessons;
-using ClassKit.LessonPacks.Tests.Samples;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Measured;
 using ClassKit.Lessons.Packs;
