@@ -19,8 +19,8 @@ internal static class EditWords
         KeyEdit.LeftOut left => LeftOut(left, sheet, key),
         KeyEdit.OtherOperation operation => OtherOperation(operation, sheet),
         KeyEdit.TurnedRound(_, _, var operation) => $"the {Noun(operation)} is the other way round",
-        KeyEdit.CountedTwice(_, var written, var term) => $"{TakenIn(sheet.Term(term), OperationOf(written))} twice",
-        KeyEdit.TakenIn(_, _, var term, var operation) => $"{TakenIn(sheet.Term(term), operation)} as well, which the method does not do",
+        KeyEdit.CountedTwice(_, var written, var term) => $"{TakenIn(sheet.Term(term), OperationOf(written))} {(key?.Times(term) > 1 ? "once too often" : "twice")}",
+        KeyEdit.TakenIn(_, _, var term, var operation) => $"{TakenIn(sheet.Term(term), operation)}, which the method does not do",
         KeyEdit.OtherBrackets => "brackets are missing, or stand around something else",
         KeyEdit.ShareForRest => ShareForRest(edit, sheet),
         KeyEdit.ShareOfOtherEnd => ShareOfOtherEnd(edit),
@@ -70,8 +70,8 @@ internal static class EditWords
 
     private static string ShareForRest(KeyEdit edit, SheetTerms sheet) => (edit.Right, edit.Written) switch
     {
-        (_, ['1', '-', ..]) => $"you subtracted {sheet.Term(edit.Right)} from 1, where that share itself belongs",
-        (_, ['1', '+', ..]) => $"you added 1 to {sheet.Term(edit.Right)}, where that share alone belongs",
+        (_, ['1', '-', ..]) => $"you subtracted {sheet.Term(edit.Right)} from 1, where it belongs as it is",
+        (_, ['1', '+', ..]) => $"you added 1 to {sheet.Term(edit.Right)}, where it belongs alone, without the 1",
         (['1', '-', ..], _) => $"you used {sheet.Term(edit.Written)} itself, where 1 minus that share belongs: what is left without it",
         _ => $"you used {sheet.Term(edit.Written)} alone, where 1 plus that share belongs: the whole and the share on top of it",
     };

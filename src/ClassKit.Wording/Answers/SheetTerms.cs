@@ -10,9 +10,6 @@ namespace ClassKit.Wording.Answers;
 /// <param name="cells">The cells by the names that keys use.</param>
 internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, string> cells)
 {
-    /// <summary>What is longer breaks the sentence that it stands in. By eye.</summary>
-    private const int ShortQuestion = 42;
-
     /// <summary>An expression over names as it would stand in a cell.</summary>
     public string Cells(string expression) => CellFormula.Of("=" + expression).ReplaceNames(Cell).ToString()[1..];
 
@@ -33,16 +30,13 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     /// <summary>What a name is called on the sheet, to stand within a sentence; null for none of its names.</summary>
     public string? Label(string name) =>
         exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name)) is { } given ? InSentence(given.Label)
-        : exercise.Parts.Index().FirstOrDefault(part => IsSame(part.Item.Id, name)) is { Item: { } part, Index: var at } ? $"your answer to {Question(part, at)}" : null;
+        : exercise.Parts.Index().FirstOrDefault(part => IsSame(part.Item.Id, name)) is { Item: not null, Index: var at } ? $"your answer to part {Phrases.Letter(at)}" : null;
 
     /// <summary>True for what is asked or given in percent.</summary>
     public bool IsPercent(string name) => AnswerUnit.IsPercent(UnitOf(name));
 
-    /// <summary>The question where it is short, and else its letter.</summary>
-    private static string Question(Part part, int at) => part.Ask.Length <= ShortQuestion && !part.Ask.Contains('{', StringComparison.Ordinal) ? $"“{part.Ask}”" : $"part {Phrases.Letter(at)}";
-
-    /// <summary>The unit behind a comma, where the label does not tell it; percent goes without saying.</summary>
-    private string Unit(string name, string label) => UnitOf(name) is var unit && (unit.Length == 0 || AnswerUnit.IsPercent(unit) || HasWord(label, unit)) ? "" : $", {unit}";
+    /// <summary>The unit behind a comma, where the label does not tell it; percent goes without saying, and what part asked for what is read there.</summary>
+    private string Unit(string name, string label) => UnitOf(name) is var unit && (IsAnswer(name) || unit.Length == 0 || AnswerUnit.IsPercent(unit) || HasWord(label, unit)) ? "" : $", {unit}";
 
     private string UnitOf(string name) =>
         exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name))?.Unit ?? exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name))?.Unit ?? "";

@@ -73,7 +73,7 @@ public sealed class NearMissWordsTests
     {
         var told = Told("flour*loss", null, "=flour*(1-loss)", new KeyEdit.ShareForRest("loss", "1-loss"));
 
-        Assert.Equal("From your number, it looks as if you subtracted “lost in the oven” from 1, where that share itself belongs. Compare your steps with the worked solution of this part.", told);
+        Assert.Equal("From your number, it looks as if you subtracted “lost in the oven” from 1, where it belongs as it is. Compare your steps with the worked solution of this part.", told);
     }
 
     [Fact]
@@ -119,6 +119,11 @@ public sealed class NearMissWordsTests
         Assert.StartsWith("It looks as if you multiplied by C7 (flour, °C), where the method adds it. Put + instead of *, before C7.", told, StringComparison.Ordinal);
     }
 
+    /// <summary>Where the method itself subtracts it twice, “twice” would be the right one.</summary>
+    [Fact]
+    public void What_the_method_does_more_than_once_was_done_once_too_often() =>
+        Assert.StartsWith("From your number, it looks as if “flour” was subtracted once too often.", Told("(want-flour)*loss-flour", null, "=(want-flour)*loss-flour-flour", new KeyEdit.CountedTwice("(want-flour)*loss-flour", "(want-flour)*loss-flour-flour", "flour")), StringComparison.Ordinal);
+
     [Fact]
     public void A_step_between_units_that_the_method_takes_was_taken_twice()
     {
@@ -158,8 +163,8 @@ public sealed class NearMissWordsTests
         var asked = exercise with { Parts = [exercise.Parts[0] with { Id = "warm_flour" }, exercise.Parts[0] with { Id = "rest", Ask = "How much of all that was weighed out stays in the bowl?" }] };
         var cells = new Dictionary<string, string> { ["warm_flour"] = "C12", ["rest"] = "C13" };
 
-        Assert.Equal("C12 (your answer to “How warm?”, °C)", new SheetTerms(asked, cells).Term("warm_flour"));
-        Assert.Equal("C13 (your answer to part b, °C)", new SheetTerms(asked, cells).Term("rest"));
+        Assert.Equal("C12 (your answer to part a)", new SheetTerms(asked, cells).Term("warm_flour"));
+        Assert.Equal("C13 (your answer to part b)", new SheetTerms(asked, cells).Term("rest"));
         Assert.Equal("the answer to part b", new SheetTerms(asked, new Dictionary<string, string>()).Term("rest"));
     }
 
