@@ -59,19 +59,23 @@ internal static class ProposalsText
             KeyEdit.LeftOut { Term: var term } => $"without_{Names(term, "it")}",
             KeyEdit.CountedTwice { Term: var term } => $"{Names(term, "it")}_twice",
             KeyEdit.TakenIn { Term: var term } => $"{Names(term, "number")}_as_well",
-            KeyEdit.OtherOperation { Used: var used } => used.ToString().ToLowerInvariant() + "_instead",
-            KeyEdit.TurnedRound => "turned_round",
+            KeyEdit.OtherOperation { Used: var used, Belongs: var belongs } => $"{used}_for_{belongs}".ToLowerInvariant(),
+            KeyEdit.TurnedRound => $"{Names(first.Right, "it")}_turned_round",
             KeyEdit.OtherBrackets => "other_brackets",
-            KeyEdit.ShareForRest => "share_for_rest",
-            KeyEdit.ShareOfOtherEnd => "share_of_other_end",
+            KeyEdit.ShareForRest { Written: ['1', '-', ..] } => $"rest_for_{Names(first.Right, "it")}",
+            KeyEdit.ShareForRest { Written: ['1', '+', ..] } => $"one_more_than_{Names(first.Right, "it")}",
+            KeyEdit.ShareForRest => $"without_rest_of_{Names(first.Right, "it")}",
+            KeyEdit.ShareOfOtherEnd => $"{Names(first.Right, "share")}_of_other_end",
             KeyEdit.Inverse => "upside_down",
-            KeyEdit.OtherUnit => $"{first.Right}_in_other_unit",
-            KeyEdit.OtherConstant => "other_constant",
+            KeyEdit.OtherUnit => $"{Names(first.Right, "it")}_in_other_unit",
+            KeyEdit.OtherConstant => $"took_{Digits(first.Written)}_for_{Digits(first.Right)}",
             KeyEdit.OtherSign => "other_sign",
             _ => "other_rounding",
         };
         return id.Length <= LongestId ? id : id[..LongestId].TrimEnd('_');
     }
+
+    private static string Digits(string number) => number.Replace('.', '_').Replace("-", "minus_", StringComparison.Ordinal);
 
     private static string Names(string term, string otherwise) => string.Join('_', CellFormula.Of("=" + term).Names) is { Length: > 0 } names ? names.ToLowerInvariant() : otherwise;
 }
