@@ -81,7 +81,7 @@ public sealed class PriceListReaderTests : IDisposable
         var folder = _folder.Copy(Repository.Demo, "class");
         Assert.Equal("USD", ClassProfileReader.Read(Path.Combine(folder, "class.md")).Model!.Prices!.Currency);
 
-        File.WriteAllText(Path.Combine(folder, "prices.md"), _shipped.Replace("Bread flour", "Bred flour", StringComparison.Ordinal));
+        File.WriteAllText(Path.Combine(folder, "prices.md"), _shipped.Replace("| Bread flour |", "| Bred flour |", StringComparison.Ordinal));
         var problem = Assert.Single(ClassProfileReader.Read(Path.Combine(folder, "class.md")).Problems);
         Assert.EndsWith("class/prices.md", problem.File, StringComparison.Ordinal);
 

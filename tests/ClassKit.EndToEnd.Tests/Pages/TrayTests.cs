@@ -44,7 +44,7 @@ public sealed partial class TrayTests(TourRun tour) : IDisposable
             if (!bothSides) continue;
             foreach (var (title, copies) in new[] { (PackContents.Handout.Title, 24), (PackContents.Observations.Title, 24), (PackContents.Tasting.Title, 24), (PackContents.Rubric.Title, 6) })
             {
-                var begins = sides.Index().Skip(2).Where(side => side.Item.Split('\n').Where(line => line.Trim().Length > 0).Take(4).Any(line => line.Contains(title, StringComparison.OrdinalIgnoreCase))).Select(side => side.Index).ToList();
+                var begins = sides.Index().Skip(2).Where(side => side.Item.Split('\n').Where(line => line.Trim().Length > 0).Take(4).Any(line => line.Trim().StartsWith(title, StringComparison.OrdinalIgnoreCase))).Select(side => side.Index).ToList();
                 Assert.Equal(copies, begins.Count);
                 Assert.All(begins, side => Assert.Equal(0, side % 2));
             }
