@@ -20,7 +20,7 @@ internal static partial class PageSides
         [PackContents.Guide] = 4_750,
         [PackContents.Handout] = 4_200,
         [PackContents.Rubric] = 4_000,
-        [PackContents.Stations] = 3_200,
+        [PackContents.Stations] = 3_300,
         [PackContents.Comparison] = 8_000,
         [PackContents.Requisition] = 2_600,
         [PackContents.TastingKey] = 2_400,
