@@ -27,7 +27,7 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
 
         var answer = solver.Solve(new(bench, PlanGoal.Best, trial.Plan.Shifts.Count, settings.Effort)
         {
-            Hint = GreedyPlanner.Plan(bench, trial.Plan.Shifts.Count) ?? trial.Plan,
+            Hint = trial.Plan,
             Weights = settings.Weights,
         });
         if (answer.Verdict == SolverVerdict.Unavailable)
@@ -74,8 +74,7 @@ public sealed class BenchPlanner(IPlanSolver solver, PlannerSettings settings)
     /// <summary>Without a solver: a plan by rule of thumb, in as few shifts as it manages.</summary>
     private BenchPlanning ByRule(BenchClass bench)
     {
-        var plan = Enumerable.Range(1, bench.Teams).Select(shifts => GreedyPlanner.Plan(bench, shifts)).FirstOrDefault(plan => plan is not null);
-        return plan is null
+        return GreedyPlanner.Plans(bench).FirstOrDefault() is not { } plan
             ? BenchPlanning.Without(new PlanNotice.NoSolver(HasPlan: false))
             : BenchPlanning.Of(plan, settings.Weights, 0, false) with { Notice = new PlanNotice.NoSolver(HasPlan: true) };
     }

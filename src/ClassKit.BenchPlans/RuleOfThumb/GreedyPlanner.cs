@@ -21,6 +21,14 @@ public static class GreedyPlanner
         return (series.Count > 0 ? Plan(bench, groups, series) : null) ?? Plan(bench, groups, []);
     }
 
+    /// <summary>The plans that the rule of thumb finds, the one in the fewest shifts first; each is looked for when it is asked for.</summary>
+    /// <param name="bench">The class.</param>
+    public static IEnumerable<BenchPlan> Plans(BenchClass bench)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        return Enumerable.Range(1, bench.Teams).Select(shifts => Plan(bench, shifts)).OfType<BenchPlan>();
+    }
+
     private static BenchPlan? Plan(BenchClass bench, IReadOnlyList<Shift> groups, IReadOnlyList<BenchSeries> series) =>
         new[] { Unhurried, (Func<BenchStep, int>)Hurried }.SelectMany(minutes => new[] { true, false }
             .Select(showFirst => new GreedyAttempt(bench, groups, minutes, series).Plan(showFirst))).FirstOrDefault(plan => plan is not null);

@@ -3,6 +3,7 @@ using ClassKit.Baking.FoodSafety;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
+using ClassKit.BenchPlans.Classes;
 using ClassKit.Lessons.Allergies;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Series;
@@ -74,7 +75,7 @@ public static class StandingCautions
     public static IReadOnlyList<Hazard> In(LessonDemonstration shown)
     {
         ArgumentNullException.ThrowIfNull(shown);
-        return WithFirstAid([Hazard.HouseRules, .. When(shown.Uses.Any(use => use.Kind.One == "fryer"), Hazard.Frying), .. HazardWords.In($"{shown.Name}. {shown.Text.OwnWords}. {string.Join(". ", shown.Tools)}")]);
+        return WithFirstAid([Hazard.HouseRules, .. When(Uses(shown.Uses, "fryer"), Hazard.Frying), .. HazardWords.In($"{shown.Name}. {shown.Text.OwnWords}. {string.Join(". ", shown.Tools)}")]);
     }
 
     /// <summary>A demonstration's cautions; house rules come first.</summary>
@@ -174,7 +175,9 @@ public static class StandingCautions
         return [.. (found.Overlaps(Burning) ? found.Append(Hazard.FirstAid) : found).Order()];
     }
 
-    private static bool Uses(MethodStep step, params string[] kinds) => step.Work.Uses.Any(use => kinds.Contains(use.Kind.One));
+    private static bool Uses(MethodStep step, params string[] kinds) => Uses(step.Work.Uses, kinds);
+
+    private static bool Uses(IReadOnlyList<EquipmentCount> uses, params string[] kinds) => uses.Any(use => kinds.Contains(use.Kind.One));
 
     private static bool Cooks(IReadOnlyList<MethodStep> steps, params CookingWay[] ways) => steps.Any(step => step.Way is { } way && ways.Contains(way));
 

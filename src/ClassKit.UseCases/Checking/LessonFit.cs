@@ -41,7 +41,7 @@ internal static class LessonFit
         return refused ?? unlike ?? (without.Count == 0 ? null : DoesNotFit(lessonPath, without[0].Class, without[0].Bench, run));
     }
 
-    private static bool FitsAtOnce(BenchClass bench) => Enumerable.Range(1, bench.Teams).Any(shifts => GreedyPlanner.Plan(bench, shifts) is { } plan && SeriesDifferences.In(plan).Count == 0);
+    private static bool FitsAtOnce(BenchClass bench) => GreedyPlanner.Plans(bench).Any(plan => SeriesDifferences.In(plan).Count == 0);
 
     private static Diagnostic DoesNotFit(string lessonPath, ClassProfile profile, BenchClass bench, Run run)
     {
