@@ -389,10 +389,14 @@ public abstract record Note
     /// <param name="Backups">Copies that still hold the student.</param>
     public sealed record ErasedStudent(string Student, int Removed, int Kept, int Mentions, IReadOnlyList<string> Backups) : Note;
 
-    /// <summary>Files beside the record that still name a student who was erased, or would be.</summary>
-    /// <param name="Alone">Those with the student's id in their name.</param>
-    /// <param name="Others">Those that name the student in what they hold.</param>
-    public sealed record StillNamed(IReadOnlyList<string> Alone, IReadOnlyList<string> Others) : Note;
+    /// <summary>The record holds nothing of a student whose files are meant.</summary>
+    /// <param name="Student">The student's id.</param>
+    public sealed record NotOnRecord(string Student) : Note;
+
+    /// <summary>Files of the teaching folder that name a student who was erased, or would be.</summary>
+    /// <param name="Traces">What becomes of each.</param>
+    /// <param name="Fate">Whether that was done.</param>
+    public sealed record StillNamed(IReadOnlyList<StudentTrace> Traces, TraceFate Fate) : Note;
 
     /// <summary>The record is kept elsewhere now.</summary>
     /// <param name="File">Where.</param>

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ClassKit.Cli.Reporting;
+using ClassKit.Records.Storage;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
@@ -13,18 +14,20 @@ internal static class EraseCommand
     {
         var student = new Argument<string>("STUDENT") { Description = "The student's id on the roster." };
         var (path, by, why) = (RecordOptions.Record(), RecordOptions.By(), RecordOptions.Why());
+        var files = new Option<bool>("--files") { Description = "Also take the student out of the files of the teaching folder: theirs alone are deleted, their rows in tables taken out, what lists the class made anew." };
         var write = new Option<bool>("--write") { Description = "Erase; without it you are only told what it would come to." };
-        var command = new Command(EraseStudent.Kind, "Take a student out of the record; the class's statistics stay without saying whose they were.") { student, path, by, why, write };
+        var command = new Command(EraseStudent.Kind, "Take a student out of the record, and with --files out of the teaching folder; the class's statistics stay without saying whose they were.") { student, path, by, why, files, write };
         command.SetAction(parsed =>
         {
-            return parsed.GetValue(write) ? report.Done(Make) : report.Only(Make, "Nothing was erased yet; add --write to do it. There is no way back.");
+            var withFiles = parsed.GetValue(files);
+            return parsed.GetValue(write) ? report.Done(Make) : report.Only(Make, $"Nothing was erased yet; add --write to do it{(withFiles ? "" : ", and --files to have the files done, too")}. There is no way back.");
 
             Produced Make(Run run)
             {
-                var author = RecordOptions.Author(parsed, by, why);
-                return Produced.Within(RecordPlace.Open(parsed.GetRequiredValue(path), author.Now, mayBegin: false), record => Produced.Of(
-                    EraseStudent.Run(new(record, author, parsed.GetRequiredValue(student), parsed.GetValue(write)), run),
-                    done => EraseStudent.Write(done, Path.GetDirectoryName(Path.GetFullPath(record.Path)) is { } folder ? FilesNaming.In(folder, done.Erased.Student).Below(folder) : null)));
+                var (author, place) = (RecordOptions.Author(parsed, by, why), parsed.GetRequiredValue(path));
+                Produced Erase(TeachingRecord? record) => Produced.Of(
+                    EraseStudent.Run(new(record, author, parsed.GetRequiredValue(student), parsed.GetValue(write)) { Folder = RecordPlace.FolderOf(place), WithFiles = withFiles }, run), EraseStudent.Write);
+                return withFiles && !File.Exists(RecordPlace.Of(place)) ? Erase(null) : Produced.Within(RecordPlace.Open(place, author.Now, mayBegin: false), Erase);
             }
         });
         return command;

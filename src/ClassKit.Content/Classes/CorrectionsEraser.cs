@@ -20,7 +20,7 @@ public static class CorrectionsEraser
     {
         ArgumentNullException.ThrowIfNull(table);
         var text = Encoding.UTF8.GetString(table);
-        var lines = LinesOf(text);
+        var lines = RawLines.Of(text);
         var plain = text.TrimStart('\uFEFF').ReplaceLineEndings("\n");
         var records = CsvReader.Read(plain, CsvReader.SeparatorOf(plain), new ProblemList(""));
         foreach (var (at, record) in records.Index().Skip(1))
@@ -37,20 +37,6 @@ public static class CorrectionsEraser
     /// <summary>Whose answers a table corrects, as its reader understands it: names, numbers and letters are ways to say the same.</summary>
     private static HashSet<(string, string, string)> Names(byte[] table, DealtClass dealt) =>
         [.. (CorrectionsReader.Read(new Library(new OneFile(table)).At(CorrectionsReader.FileName), dealt).Model ?? []).Select(correction => (correction.Student, correction.Exercise, correction.Part))];
-
-    /// <summary>Lines with their ends.</summary>
-    private static List<string> LinesOf(string text)
-    {
-        List<string> lines = [];
-        for (var start = 0; start < text.Length;)
-        {
-            var at = text.AsSpan(start).IndexOfAny('\r', '\n');
-            var end = at < 0 ? text.Length : start + at + (text[start + at] == '\r' && start + at + 1 < text.Length && text[start + at + 1] == '\n' ? 2 : 1);
-            lines.Add(text[start..end]);
-            start = end;
-        }
-        return lines;
-    }
 
     private sealed class OneFile(byte[] content) : ISourceTree
     {

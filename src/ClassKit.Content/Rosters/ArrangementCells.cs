@@ -16,7 +16,7 @@ internal static class ArrangementCells
 
     public static Arrangement Of(RosterHead head, CsvRecord line, ProblemList problems)
     {
-        var (large, extra, due) = (CellPieces.Of(head.Field(line, RosterField.LargePrint)), CellPieces.Of(head.Field(line, RosterField.ExtraTime)), CellPieces.Of(head.Field(line, RosterField.Due)));
+        var (large, extra, due, leaves) = (CellPieces.Of(head.Field(line, RosterField.LargePrint)), CellPieces.Of(head.Field(line, RosterField.ExtraTime)), CellPieces.Of(head.Field(line, RosterField.Due)), CellPieces.Of(head.Field(line, RosterField.LeavesOut)));
         return new(LargePrint(large.Always, line.Line, problems), ExtraTime(extra.Always, line.Line, problems), Due(due.Always, line.Line, problems))
         {
             OnlyFor =
@@ -24,8 +24,9 @@ internal static class ArrangementCells
                 .. large.OnlyFor.Select(one => new WorkArrangement(one.Work, LargePrint(one.Value, line.Line, problems), null, null)),
                 .. extra.OnlyFor.Select(one => new WorkArrangement(one.Work, null, ExtraTime(one.Value, line.Line, problems), null)),
                 .. due.OnlyFor.Select(one => new WorkArrangement(one.Work, null, null, Due(one.Value, line.Line, problems))),
+                .. leaves.OnlyFor.Select(one => new WorkArrangement(one.Work, null, null, null) { LeavesOut = [one.Value] }),
             ],
-            LeavesOut = LeavesOut(head.Field(line, RosterField.LeavesOut), line.Line, problems),
+            LeavesOut = LeavesOut(leaves.Always, line.Line, problems),
             ExcusedFrom = [.. head.Field(line, RosterField.ExcusedFrom).Split([';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Distinct(StringComparer.Ordinal)],
         };
     }
@@ -37,7 +38,7 @@ internal static class ArrangementCells
     {
         List<string> ids = [.. cell.Split([';', ',', ' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Distinct(StringComparer.Ordinal)];
         foreach (var id in ids.Where(id => !Naming.IsValid(id)))
-            problems.Add(line, $"Under `leaves out` stands `{id}`, which is no exercise’s name", "Write the names of the exercises that are not this student's, as in `leaves out` of `three_trays; dose_baking_powder`; nothing for all of them.");
+            problems.Add(line, $"Under `leaves out` stands `{id}`, which is no exercise’s name", "Write the names of the exercises that are not this student's, as in `leaves out` of `three_trays; dose_baking_powder`; nothing for all of them; `Weighing for Bench day one` for one work alone.");
         return ids;
     }
 

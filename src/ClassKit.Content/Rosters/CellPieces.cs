@@ -1,6 +1,6 @@
 namespace ClassKit.Content.Rosters;
 
-/// <summary>A cell that says something of every work and something else of single ones: <c>25 %; 50 % for one-tin-three-lifts</c>.</summary>
+/// <summary>A cell that says something of every work and something else of single ones: <c>25 %; 50 % for one-tin-three-lifts</c>, <c>Weighing for Bench day one</c>.</summary>
 /// <param name="Always">What it says of every work; empty for nothing.</param>
 /// <param name="OnlyFor">What it says of single ones.</param>
 internal sealed record CellPieces(string Always, IReadOnlyList<(string Value, string Work)> OnlyFor)

@@ -25,7 +25,7 @@ public static class BenchFormReader
     public static Reading<BenchSheet> ReadAny(Source source, PracticalRubric rubric, BenchForm form)
     {
         ArgumentNullException.ThrowIfNull(form);
-        return IsForm(source) ? Read(source, form) : BenchTableReader.Read(source, rubric, form.Students);
+        return IsForm(source) ? Read(source, form) : BenchTableReader.Read(source, rubric, form);
     }
 
     /// <summary>The marks, or everything that is wrong with them.</summary>

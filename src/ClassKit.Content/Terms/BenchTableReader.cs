@@ -3,7 +3,6 @@ using ClassKit.Content.Quantities;
 using ClassKit.Content.Sheets;
 using ClassKit.Content.Sources;
 using ClassKit.Content.Wording;
-using ClassKit.Exercises.Cohorts;
 using ClassKit.Lessons.Rubrics;
 using ClassKit.Terms.Bench;
 
@@ -15,7 +14,7 @@ internal static class BenchTableReader
     private const string Student = "student";
     private const string Comment = "comment";
 
-    public static Reading<BenchSheet> Read(Source source, PracticalRubric rubric, IReadOnlyList<Student> students)
+    public static Reading<BenchSheet> Read(Source source, PracticalRubric rubric, BenchForm form)
     {
         var problems = new ProblemList(source.Shown);
         if (SourceFile.Read(source, problems) is not { } text) return problems.Fail<BenchSheet>();
@@ -25,11 +24,11 @@ internal static class BenchTableReader
         var comments = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var row in CsvTable.Read(text, columns, columns.Length - 1, problems).Rows)
         {
-            if (NamedStudent.Find(row, students, problems) is not { } student || rubric.Criteria.All(criterion => Cell(row, criterion).Length == 0)) continue;
+            if (NamedStudent.Find(row, form.Students, problems) is not { } student || rubric.Criteria.All(criterion => Cell(row, criterion).Length == 0)) continue;
             if (row[Comment] is { Length: > 0 } comment) comments[student] = comment;
-            List<int?> levels = [.. rubric.Criteria.Select(criterion => Level(row, criterion, rubric, problems))];
+            List<int?> levels = [.. rubric.Criteria.Select((criterion, at) => form.IsLeftOut(student, at) ? BenchScale.NotAsked : Level(row, criterion, rubric, problems))];
             var isWhole = levels.TrueForAll(level => level is not null);
-            if (!isWhole) AskFor(row, rubric, problems);
+            if (!isWhole) AskFor(row, [.. rubric.Criteria.Where((_, at) => levels[at] is null)], problems);
             if (places.ContainsKey(student) || begun.ContainsKey(student) || !(isWhole ? places.TryAdd(student, [.. levels.OfType<int>()]) : begun.TryAdd(student, levels)))
                 problems.Add(row.Line, $"`{student}` is marked in a line above already", "Keep one line for each student.");
         }
@@ -39,9 +38,9 @@ internal static class BenchTableReader
     private static string Cell(CsvRow row, RubricCriterion criterion) => row[criterion.Name.ToLowerInvariant()];
 
     /// <summary>What is complete counts; whoever is not is asked about.</summary>
-    private static void AskFor(CsvRow row, PracticalRubric rubric, ProblemList problems)
+    private static void AskFor(CsvRow row, IReadOnlyList<RubricCriterion> missing, ProblemList problems)
     {
-        List<string> open = [.. rubric.Criteria.Where(criterion => Cell(row, criterion).Length == 0).Select(criterion => $"`{criterion.Name}`")];
+        List<string> open = [.. missing.Where(criterion => Cell(row, criterion).Length == 0).Select(criterion => $"`{criterion.Name}`")];
         if (open.Count > 0) problems.Doubt(row.Line, $"`{row[Student]}` has no level in {string.Join(", ", open)}", "Write one, or leave the whole line empty: nothing of this work counts for them until then.");
     }
 

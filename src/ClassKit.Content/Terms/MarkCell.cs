@@ -7,10 +7,11 @@ using ClassKit.Terms.Work;
 
 namespace ClassKit.Content.Terms;
 
-/// <summary>Reads one typed mark: points, points and <c>late</c>, or a word.</summary>
+/// <summary>Reads one typed mark: points, points of a smaller total as in <c>8 of 10</c>, either with <c>late</c> behind it, or a word.</summary>
 internal static class MarkCell
 {
     private const string Late = "late";
+    private const string Of = " of ";
     private static readonly Dictionary<string, Mark> Words = new(StringComparer.OrdinalIgnoreCase) { ["absent"] = Mark.Absent, ["excused"] = Mark.Excused, ["not due"] = Mark.NotDue };
 
     public static Mark? Read(string cell, PlannedWork work, char separator, int line, ProblemList problems)
@@ -20,14 +21,20 @@ internal static class MarkCell
         var number = isLate ? cell[..^Late.Length].TrimEnd(' ', ',') : cell;
 
         // Where fields are kept apart by something else than the comma, the comma is the decimal sign.
-        if (!Number.TryParse(separator == ',' ? number : number.Replace(',', '.'), out var points))
-            problems.Add(line, $"`{work.Title}` has the mark `{cell}`", $"{(NearestWord.To(cell, Words.Keys) is { } near ? $"Did you mean `{near}`? " : "")}Write points, points and `late`, or one of {string.Join(", ", Words.Keys)}; an empty cell is no mark yet.");
+        bool IsNumber(string text, out decimal value) => Number.TryParse(separator == ',' ? text : text.Replace(',', '.'), out value);
+        var at = number.IndexOf(Of, StringComparison.OrdinalIgnoreCase);
+        decimal? own = null;
+        if (at >= 0 && IsNumber(number[(at + Of.Length)..].Trim(), out var total)) (own, number) = (total, number[..at].TrimEnd());
+        if (!IsNumber(number, out var points))
+            problems.Add(line, $"`{work.Title}` has the mark `{cell}`", $"{(NearestWord.To(cell, Words.Keys) is { } near ? $"Did you mean `{near}`? " : "")}Write points, points and `late`, or one of {string.Join(", ", Words.Keys)}; `8 of 10` where a student was asked less than the others; an empty cell is no mark yet.");
         else if (work.OutOf is not { } outOf || work.Kind == WorkKind.BenchWork)
             problems.Add(line, $"`{work.Title}` has typed points, and its marks come from {(work.Kind == WorkKind.BenchWork ? "the bench" : "a graded folder")}", "Write only absent, excused or not due here; points are corrected where they come from.");
-        else if (points < 0 || points > outOf)
-            problems.Add(line, string.Create(CultureInfo.InvariantCulture, $"`{work.Title}` has the mark {points:0.####}, and it is out of {outOf:0.####}"), "Write the points earned, from 0 to what is possible.");
+        else if (own is <= 0 || own > outOf)
+            problems.Add(line, string.Create(CultureInfo.InvariantCulture, $"`{work.Title}` has a mark of {own:0.####} points, and it is out of {outOf:0.####}"), "Behind `of` stands what this student could earn, above 0 and at most what everybody can.");
+        else if (points < 0 || points > (own ?? outOf))
+            problems.Add(line, string.Create(CultureInfo.InvariantCulture, $"`{work.Title}` has the mark {points:0.####}, and it is out of {own ?? outOf:0.####}"), "Write the points earned, from 0 to what is possible.");
         else
-            return Mark.Of(points, outOf) with { Lateness = isLate ? Lateness.Late : Lateness.InTime };
+            return Mark.Of(points, own ?? outOf) with { Lateness = isLate ? Lateness.Late : Lateness.InTime };
         return null;
     }
 }

@@ -17,6 +17,9 @@ public sealed record PlannedWork(string Title, WorkKind Kind, string Category, d
     /// <summary>What was marked at the bench, one a sitting.</summary>
     public IReadOnlyList<BenchMarking> Bench { get; init; } = [];
 
+    /// <summary>Criteria that are not asked of single students, by their ids.</summary>
+    public IReadOnlyDictionary<string, IReadOnlySet<string>> NotAsked { get; init; } = new Dictionary<string, IReadOnlySet<string>>();
+
     /// <summary>What was typed into the table of marks.</summary>
     public IReadOnlyList<TypedMark> Typed { get; init; } = [];
 }

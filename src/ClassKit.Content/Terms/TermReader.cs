@@ -40,7 +40,7 @@ public static class TermReader
         if (roster is null || rule is null) return new(null, [.. problems.Fail<TermPlan>().Problems, .. named.Problems]);
 
         var students = Namesakes.ToldApart(roster.Students);
-        var works = WorkTable.Read(table, rule, new(students, named) { Cohort = profile?.Name ?? "", Teams = profile?.Teams ?? 1 }, problems);
+        var works = WorkTable.Read(table, rule, new(students, named) { Cohort = profile?.Name ?? "", Teams = profile?.Teams ?? 1, Arranged = roster.ArrangementOf }, problems);
 
         // A row that is wrong above would be blamed on every cell of its column.
         if (problems.IsEmpty && named.Read(marks, file => MarksTableReader.Read(file, students, works)) is { } typed)

@@ -1,7 +1,7 @@
 namespace ClassKit.Content.Wording;
 
 /// <summary>The known word that a mistyped one was most likely meant to be.</summary>
-internal static class NearestWord
+public static class NearestWord
 {
     /// <summary>No word is so long that a longer one helps; keeps the comparison cheap on any input.</summary>
     private const int MaxLength = 60;
@@ -12,6 +12,7 @@ internal static class NearestWord
     /// <summary>The nearest few of <paramref name="known"/>, nearest first; fewer if fewer are near.</summary>
     public static IReadOnlyList<string> AllTo(string typed, IEnumerable<string> known, int most)
     {
+        ArgumentNullException.ThrowIfNull(typed);
         if (typed.Length is 0 or > MaxLength)
             return [];
         var lower = typed.ToLowerInvariant();
@@ -27,5 +28,5 @@ internal static class NearestWord
     /// <summary>A sentence that offers the nearest word, or lists the known ones when none is near.</summary>
     public static string Advice(string typed, IReadOnlyCollection<string> known) => To(typed, known) is { } nearest
         ? $"Did you mean `{nearest}`?"
-        : known.Count == 0 ? "There is none here." : $"Known here: {string.Join(", ", known)}.";
+        : known is not { Count: > 0 } ? "There is none here." : $"Known here: {string.Join(", ", known)}.";
 }

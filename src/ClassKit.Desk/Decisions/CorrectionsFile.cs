@@ -3,6 +3,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Desk.Folders;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Marking;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Decisions;
 

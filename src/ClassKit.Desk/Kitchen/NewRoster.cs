@@ -22,6 +22,9 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
     /// <summary>So many lists from before stay beside the one that counts.</summary>
     public const int MostBefore = 3;
 
+    /// <summary>Nobody has put up more lists than these.</summary>
+    private const int MostNumbered = 1000;
+
     /// <summary>Those who are not on the list as it is.</summary>
     public IReadOnlyList<Student> New => [.. (Read.Model?.Students ?? []).Where(student => Before.All(other => other.Id != student.Id))];
 
@@ -62,16 +65,25 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
         }
     }
 
-    /// <summary>The newest is the first, each before it one further on, and the last goes: names of students lie nowhere without end.</summary>
+    /// <summary>The newest is the first, each before it one further on, and the last goes: names of students lie nowhere without end. Lists that were numbered otherwise once get names of their own, and none of them goes.</summary>
     private static void SetAside(string old)
     {
-        string Named(int number) => Path.Combine(Path.GetDirectoryName(old)!, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"previous-{Path.GetFileNameWithoutExtension(old)}-{number}{Path.GetExtension(old)}"));
+        string Named(int number, string kind = "") => Path.Combine(Path.GetDirectoryName(old)!, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"previous-{Path.GetFileNameWithoutExtension(old)}-{kind}{number}{Path.GetExtension(old)}"));
+        List<int> there = [.. Enumerable.Range(1, MostNumbered).Where(number => System.IO.File.Exists(Named(number)))];
+        if (!IsNewestFirst(there, [.. there.Select(number => System.IO.File.GetLastWriteTimeUtc(Named(number)))]))
+        {
+            foreach (var number in there) System.IO.File.Move(Named(number), Enumerable.Range(number, int.MaxValue - number).Select(free => Named(free, "old-")).First(free => !System.IO.File.Exists(free)));
+        }
         for (var number = MostBefore - 1; number > 0; number--)
         {
             if (System.IO.File.Exists(Named(number))) System.IO.File.Move(Named(number), Named(number + 1), overwrite: true);
         }
         System.IO.File.Move(old, Named(1), overwrite: true);
     }
+
+    /// <summary>Earlier versions counted on and on, the oldest first; what is not surely of this order is taken for theirs.</summary>
+    private static bool IsNewestFirst(IReadOnlyList<int> there, IReadOnlyList<DateTime> written) =>
+        there.All(number => number <= MostBefore) && written.Zip(written.Skip(1)).All(pair => pair.First > pair.Second);
 
     /// <summary>Terms that hold now and would not then. A list of another name is not the one that they name, and breaks nothing of theirs.</summary>
     private static IEnumerable<Diagnostic> Broken(TeachingFolder folder, string file, ClassEntry known, Library changed)

@@ -4,6 +4,7 @@ using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Serving;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Marks;
 

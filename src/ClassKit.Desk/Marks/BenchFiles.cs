@@ -6,6 +6,7 @@ using ClassKit.Desk.Folders;
 using ClassKit.Desk.Texts;
 using ClassKit.Terms.Bench;
 using ClassKit.UseCases.BenchMarks;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Marks;
 
@@ -30,7 +31,7 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     public Reading<BenchForm> Form(ClassEntry known)
     {
         var request = MakeBenchForm.Read(Rubric, known.File, known.Roster ?? "");
-        return request.Succeeded ? new(MakeBenchForm.Run(request.Model, UseCases.Running.Run.Unwatched), []) : new(null, request.Problems);
+        return request.Succeeded ? new(MakeBenchForm.Run(request.Model, UseCases.Running.Run.Unwatched) with { NotAsked = Work.NotAsked }, []) : new(null, request.Problems);
     }
 
     /// <summary>The file that the term names now; null if none.</summary>

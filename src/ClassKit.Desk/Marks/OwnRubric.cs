@@ -1,5 +1,6 @@
 using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Marks;
 

@@ -3,6 +3,7 @@ using ClassKit.Desk.Jobs;
 using ClassKit.Desk.Marks;
 using ClassKit.Desk.Serving;
 using ClassKit.Records.Storage;
+using ClassKit.UseCases.Erasing;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
@@ -22,7 +23,8 @@ internal static class PeopleScreen
             (nameof(StudentPage.Terms), TermEntry.Of(visit.Folder, person.Class).Where(term => term.Plan.Model?.Class.Students.Any(student => student.Id == person.Who.Id) == true).ToList()), (nameof(StudentPage.IsOnRecord), File.Exists(RecordPlace.Of(visit.Folder.Root))))));
         routes.LookInside(Page + "/skills", visit => WithPerson(visit, person => Skills(visit, person)));
         routes.LookInside(Page + "/record", visit => WithPerson(visit, person => Record(visit, person)));
-        routes.LookInside(Page + "/erase", visit => WithPerson(visit, person => visit.Show<ErasePage>((nameof(ErasePage.Class), person.Class), (nameof(ErasePage.Who), person.Who), (nameof(ErasePage.Named), StillNamed.In(visit.Folder, person.Who)))));
+        routes.LookInside(Page + "/erase", visit => WithPerson(visit, person => visit.Show<ErasePage>(
+            (nameof(ErasePage.Class), person.Class), (nameof(ErasePage.Who), person.Who), (nameof(ErasePage.Traces), StudentFiles.Look(visit.Folder.Root, person.Who).Traces), (nameof(ErasePage.Texts), visit.Folder.Texts().ToDictionary(text => text.Shown)))));
         routes.TakeInside(Page + "/erase/look", visit => WithPerson(visit, person => visit.Begin(Erasing(visit, person, isMeant: false))));
         routes.TakeInside(Page + "/erase", visit => WithPerson(visit, person => visit.Begin(Erasing(visit, person, isMeant: true))));
     }
@@ -57,9 +59,17 @@ internal static class PeopleScreen
 
     private static JobOrder Erasing(Visit visit, Person person, bool isMeant)
     {
-        var (folder, author, page) = (visit.Folder.Root, visit.Author(visit.Typed("why")), $"people/{person.Class.Key}/{person.Who.Id}");
-        return new(isMeant ? $"Erase {person.Who.Shown} from the record" : $"See what erasing {person.Who.Shown} comes to", page + "/erase", isMeant ? "What of yours still names them" : "Erase, or not",
-            run => OnRecord(folder, author.Now, record => Produced.Of(EraseStudent.Run(new(record, author, person.Who.Id, isMeant), run), done => EraseStudent.Write(done))) is var made && isMeant ? JobEnd.Of(made) : JobEnd.Would(made, "Nothing was erased yet. This is what it would come to:"));
+        var (folder, author, page, withFiles) = (visit.Folder.Root, visit.Author(visit.Typed("why")), $"people/{person.Class.Key}/{person.Who.Id}/erase", visit.Ticked("files"));
+        var isGone = isMeant && withFiles;
+        return new(isMeant ? $"Erase {(isGone ? "a student" : person.Who.Shown)} from the record{(isGone ? " and the files" : "")}" : $"See what erasing {person.Who.Shown} comes to", isGone ? "" : page, isGone ? "This week" : isMeant ? "What of yours still names them" : "Erase, or not",
+            run => Erase(folder, author, person, isMeant, withFiles, run) is var made && isMeant ? JobEnd.Of(made) : JobEnd.Would(made, "Nothing was erased yet. This is what it would come to:"));
+    }
+
+    /// <summary>The files alone where nothing is on record.</summary>
+    private static Produced Erase(string folder, Author author, Person person, bool isMeant, bool withFiles, Run run)
+    {
+        Produced Erased(TeachingRecord? record) => Produced.Of(EraseStudent.Run(new(record, author, person.Who.Id, isMeant) { Folder = folder, WithFiles = withFiles }, run), EraseStudent.Write);
+        return withFiles && !File.Exists(RecordPlace.Of(folder)) ? Erased(null) : OnRecord(folder, author.Now, Erased);
     }
 
     private static Produced OnRecord(string folder, DateTimeOffset now, Func<TeachingRecord, Produced> work) => Produced.Within(RecordPlace.Open(folder, now, mayBegin: false), work);

@@ -2,6 +2,7 @@ using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Forms;
 using ClassKit.Desk.Folders;
 using ClassKit.Lessons.Measured;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Prep;
 

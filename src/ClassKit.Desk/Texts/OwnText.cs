@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using ClassKit.Content.Diagnostics;
-using ClassKit.Desk.Folders;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Texts;
 

@@ -5,6 +5,7 @@ using ClassKit.Desk.Folders;
 using ClassKit.Desk.Names;
 using ClassKit.Desk.Serving;
 using ClassKit.Desk.Texts;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Week;
 

@@ -20,7 +20,7 @@ public sealed record Arrangement(bool LargePrint, decimal ExtraTime, DueWish? Du
     /// <summary>What holds for one work alone, a line a work.</summary>
     public IReadOnlyList<WorkArrangement> OnlyFor { get; init; } = [];
 
-    /// <summary>What holds for a work, by any of its names: what was arranged for it alone stands over the rest.</summary>
+    /// <summary>What holds for a work, by any of its names: what was arranged for it alone stands over the rest, and what is left out of it alone is left out besides.</summary>
     public Arrangement In(params IReadOnlyList<string> names)
     {
         var own = OnlyFor.Where(one => names.Contains(one.Work, StringComparer.Ordinal)).ToList();
@@ -29,6 +29,7 @@ public sealed record Arrangement(bool LargePrint, decimal ExtraTime, DueWish? Du
             LargePrint = own.LastOrDefault(one => one.LargePrint is not null)?.LargePrint ?? LargePrint,
             ExtraTime = own.LastOrDefault(one => one.ExtraTime is not null)?.ExtraTime ?? ExtraTime,
             Due = own.LastOrDefault(one => one.Due is not null)?.Due ?? Due,
+            LeavesOut = [.. LeavesOut, .. own.SelectMany(one => one.LeavesOut)],
             OnlyFor = [],
         };
     }

@@ -39,7 +39,7 @@ public sealed record MarkerAgreement(
             [.. first.Keys.Concat(second.Keys).Distinct().Where(student => !first.ContainsKey(student) || !second.ContainsKey(student))],
             IntraclassCorrelations.Of([.. both.Select(student => (IReadOnlyList<double>)[(double)scale.Points(first[student]), (double)scale.Points(second[student])])]),
             both.Count == 0 ? 0 : both.Sum(student => scale.Points(second[student]) - scale.Points(first[student])) / both.Count,
-            [.. scale.Criteria.Select((criterion, at) => Of(criterion.Name, [.. both.Select(student => (first[student][at], second[student][at]))], scale.Levels.Count))],
+            [.. scale.Criteria.Select((criterion, at) => Of(criterion.Name, [.. both.Select(student => (First: first[student][at], Second: second[student][at])).Where(IsAsked)], scale.Levels.Count))],
             [.. both.Select(student => Compare(student, scale, first[student], second[student])).Where(pair => pair.Levels > 0).OrderByDescending(pair => pair.Levels).ThenByDescending(pair => Math.Abs(pair.First - pair.Second))]);
     }
 
@@ -54,5 +54,7 @@ public sealed record MarkerAgreement(
 
     private static MarkedApart Compare(string student, BenchScale scale, IReadOnlyList<int> first, IReadOnlyList<int> second) => new(
         student, scale.Points(first), scale.Points(second),
-        [.. scale.Criteria.Select((criterion, at) => (criterion.Name, first[at], second[at])).Where(pair => pair.Item2 != pair.Item3).OrderByDescending(pair => Math.Abs(pair.Item2 - pair.Item3))]);
+        [.. scale.Criteria.Select((criterion, at) => (criterion.Name, first[at], second[at])).Where(pair => pair.Item2 != pair.Item3 && IsAsked((pair.Item2, pair.Item3))).OrderByDescending(pair => Math.Abs(pair.Item2 - pair.Item3))]);
+
+    private static bool IsAsked((int First, int Second) pair) => pair.First != BenchScale.NotAsked && pair.Second != BenchScale.NotAsked;
 }

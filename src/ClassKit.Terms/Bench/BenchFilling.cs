@@ -23,10 +23,10 @@ public sealed record BenchFilling(BenchSheet Sheet, IReadOnlyList<BenchGap> Gaps
         foreach (var (index, student) in form.Students.Index())
         {
             var team = Team(form, fields, index, student, gaps);
-            List<int?> levels = [.. form.Scale.Criteria.Select((_, at) => Level(form, fields, Text(fields, BenchForm.OfStudent(student, at)).Length > 0 || team is null ? BenchForm.OfStudent(student, at) : BenchForm.OfTeam(team.Value, at), gaps))];
+            List<int?> levels = [.. form.Scale.Criteria.Select((_, at) => form.IsLeftOut(student.Id, at) ? BenchScale.NotAsked : Level(form, fields, Text(fields, BenchForm.OfStudent(student, at)).Length > 0 || team is null ? BenchForm.OfStudent(student, at) : BenchForm.OfTeam(team.Value, at), gaps))];
             var said = new[] { team is { } one ? BenchForm.CommentOfTeam(one) : "", BenchForm.CommentOfStudent(student) }.Select(name => Text(fields, name)).Where(text => text.Length > 0);
             if (string.Join(" ", said) is { Length: > 0 } comment) comments[student.Id] = comment;
-            if (levels.TrueForAll(level => level is null)) continue;
+            if (levels.TrueForAll(level => level is null or BenchScale.NotAsked)) continue;
             if (levels.TrueForAll(level => level is not null))
             {
                 places[student.Id] = [.. levels.OfType<int>()];

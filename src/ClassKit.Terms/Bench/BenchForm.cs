@@ -27,6 +27,12 @@ public sealed record BenchForm(string Rubric, BenchScale Scale, IReadOnlyList<IR
     /// <param name="called">What it calls itself; null where it does not say.</param>
     public bool IsOf(string identity, string? called) => FormIdentity.IsOf(identity, called, Rubric, Cohort, IdentityWith);
 
+    /// <summary>Criteria that are not asked of single students, by their ids; it is no other form for that.</summary>
+    public IReadOnlyDictionary<string, IReadOnlySet<string>> NotAsked { get; init; } = new Dictionary<string, IReadOnlySet<string>>();
+
+    /// <summary>True of a criterion that is not asked of a student, by the student's id.</summary>
+    public bool IsLeftOut(string student, int criterion) => NotAsked.TryGetValue(student, out var names) && names.Contains(Scale.Criteria[criterion].Name);
+
     private IReadOnlyList<ClassTeam> Named => ClassTeam.Of(Students);
 
     /// <summary>What a team is called behind the word team: as the roster has it, else its number.</summary>

@@ -20,8 +20,17 @@ public sealed record BenchMarking(BenchScale Scale, BenchSheet First, BenchSheet
             });
     }
 
-    private Mark Of(IReadOnlyList<IReadOnlyList<int>> seen) => Mark.Of(seen.Sum(Scale.Points) / seen.Count, Scale.OutOf) with
+    /// <summary>What one marker was asked and the other not, because it was arranged in between, counts for neither.</summary>
+    private Mark Of(IReadOnlyList<IReadOnlyList<int>> seen)
     {
-        Criteria = [.. Scale.Criteria.Select((criterion, at) => new CriterionMark(criterion.Name, seen.Sum(places => Scale.Levels[places[at]]) / seen.Count / Scale.Levels[^1]))],
-    };
+        List<IReadOnlyList<int>> asked = [.. seen.Select(places => (IReadOnlyList<int>)[.. places.Select((place, at) => seen.Any(other => other[at] == BenchScale.NotAsked) ? BenchScale.NotAsked : place)])];
+        return Mark.Of(asked.Sum(Scale.Points) / seen.Count, Scale.OutOfThese(asked[0])) with
+        {
+            Criteria =
+            [
+                .. Scale.Criteria.Index().Where(criterion => asked[0][criterion.Index] != BenchScale.NotAsked)
+                    .Select(criterion => new CriterionMark(criterion.Item.Name, asked.Sum(places => Scale.Levels[places[criterion.Index]]) / seen.Count / Scale.Levels[^1])),
+            ],
+        };
+    }
 }

@@ -6,10 +6,17 @@ namespace ClassKit.Terms.Bench;
 /// <param name="LevelNames">What each level is called.</param>
 public sealed record BenchScale(IReadOnlyList<(string Name, decimal Weight)> Criteria, IReadOnlyList<decimal> Levels, IReadOnlyList<string> LevelNames)
 {
+    /// <summary>Stands for a level where a criterion is not asked of a student.</summary>
+    public const int NotAsked = -1;
+
     /// <summary>What the highest level everywhere earns.</summary>
     public decimal OutOf => Levels[^1] * Criteria.Sum(criterion => criterion.Weight);
 
     /// <summary>What a student earned.</summary>
-    /// <param name="places">The place of the level that each criterion reached.</param>
-    public decimal Points(IReadOnlyList<int> places) => Criteria.Zip(places, (criterion, place) => criterion.Weight * Levels[place]).Sum();
+    /// <param name="places">The place of the level that each criterion reached; <see cref="NotAsked"/> where it was not asked.</param>
+    public decimal Points(IReadOnlyList<int> places) => Criteria.Zip(places, (criterion, place) => place == NotAsked ? 0 : criterion.Weight * Levels[place]).Sum();
+
+    /// <summary>What a student could earn.</summary>
+    /// <param name="places">The place of the level that each criterion reached; <see cref="NotAsked"/> where it was not asked.</param>
+    public decimal OutOfThese(IReadOnlyList<int> places) => Levels[^1] * Criteria.Zip(places).Where(pair => pair.Second != NotAsked).Sum(pair => pair.First.Weight);
 }

@@ -43,6 +43,7 @@ public static class CheckContent
             .. UnlinkedItems.Of(library, check.Items, lessons.Count == Of(ContentKind.Lesson).Count(), classes.Count == Of(ContentKind.ClassProfile).Count()),
             .. lessons.Count < Of(ContentKind.Lesson).Count() ? [] : classes.SelectMany(read => PriceGaps.Of(PathOf(read.Class.Prices, read.Path), read.Class, [.. lessons.Select(known => known.Lesson)])),
             .. classes.Select(read => TeamsOfList.Unread(read.Path, read.Class, [.. Of(ContentKind.Roster).Select(item => library.At(item.Path))])).OfType<Diagnostic>(),
+            .. Of(ContentKind.Roster).SelectMany(item => ArrangedWorks.Unknown(library.At(item.Path), check.Items)),
             .. Of(ContentKind.Roster).Select(item => Understood(library.At(item.Path))).OfType<Diagnostic>(),
         ];
         List<ProvedExercise> proofs = [.. run.Each(RunStep.ProvingExercises, request.ProvesExercises ? ExerciseFiles(library, check.Items) : []).Select(file => ProvedExercise.Of(library.At(file))).OfType<ProvedExercise>()];

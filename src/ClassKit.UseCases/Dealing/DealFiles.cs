@@ -32,11 +32,20 @@ public static class DealFiles
     internal static IReadOnlyList<OutputFile> Of(DealtClass dealt)
     {
         var writer = new DealtWorkbookWriter(dealt);
-        var parts = ClassPart.Of(dealt.Students.Count);
         return
         [
             .. dealt.Students.Select(student => new OutputFile(student.Workbook, stream => stream.Write(writer.Write(student)))),
             .. dealt.Students.Select(student => OutputFile.OfText(SheetOf(student), () => HtmlPages.Sheet(dealt, student))),
+            .. OfClass(dealt),
+        ];
+    }
+
+    /// <summary>Those of the whole class.</summary>
+    internal static IReadOnlyList<OutputFile> OfClass(DealtClass dealt)
+    {
+        var parts = ClassPart.Of(dealt.Students.Count);
+        return
+        [
             .. parts.Select(part => OutputFile.OfPieces(part.Named(SheetsToPrint), () => HtmlPages.SheetsToPrint(dealt, part))),
             .. parts.Select(part => OutputFile.OfPieces(part.Named(AnswerKey), () => HtmlPages.AnswerKey(dealt.Of(part) with { Cohort = ClassPartWords.Cohort(dealt.Cohort, part) }))),
             new OutputFile(DealtJson.FileName, stream => DealtJson.Write(stream, dealt)),

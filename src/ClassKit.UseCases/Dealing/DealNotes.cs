@@ -36,7 +36,7 @@ public static class DealNotes
     private static IEnumerable<Note> Astray(DealRequest request, DealtClass dealt)
     {
         var known = request.Set.Pool.Concat(dealt.Exercises).Select(exercise => exercise.Id).ToHashSet();
-        return dealt.Students.Select(student => (student.Who, Ids: request.Roster.ArrangementOf(student.Who.Id).LeavesOut.Where(id => !known.Contains(id)).ToList()))
+        return dealt.Students.Select(student => (student.Who, Ids: request.Roster.ArrangementOf(student.Who.Id).In(request.Set.Id, request.Set.Title).LeavesOut.Where(id => !known.Contains(id)).ToList()))
             .Where(one => one.Ids.Count > 0).Select(one => new Note.LeavesOutNothing(one.Who, one.Ids));
     }
 

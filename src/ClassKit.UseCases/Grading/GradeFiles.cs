@@ -30,8 +30,14 @@ public static class GradeFiles
     public static IReadOnlyList<OutputFile> Of(GradeResult graded)
     {
         ArgumentNullException.ThrowIfNull(graded);
-        var (grades, summary) = (graded.Grades, graded.Summary);
-        var another = grades.Judging is { } judging ? new AnotherTry(judging) : null;
+        var (grades, another) = (graded.Grades, Another(graded.Grades));
+        return [.. OfClass(graded), .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, another?.For(student))))];
+    }
+
+    /// <summary>Those of the whole class.</summary>
+    internal static IReadOnlyList<OutputFile> OfClass(GradeResult graded)
+    {
+        var (grades, summary, another) = (graded.Grades, graded.Summary, Another(graded.Grades));
         var parts = ClassPart.Of(grades.Students.Count);
         return
         [
@@ -43,9 +49,10 @@ public static class GradeFiles
             .. WrittenAnswer.In(grades).Any() ? parts.Select(part => OutputFile.OfText(part.Named(WrittenAnswers), () => HtmlPages.WrittenAnswers(Named(grades, part)))) : [],
             .. summary.WrongMethods.Count > 0 ? [OutputFile.OfText(Proposals, () => ProposalsText.Write(summary.WrongMethods))] : (IEnumerable<OutputFile>)[],
             .. parts.Select(part => OutputFile.OfPieces(part.Named(FeedbackToPrint), () => HtmlPages.FeedbackToPrint(grades, student => another?.For(student), part))),
-            .. grades.Students.Select(student => OutputFile.OfText($"feedback/{student.Who.Id}.html", () => HtmlPages.Feedback(student, grades.Dealt, another?.For(student)))),
         ];
     }
+
+    private static AnotherTry? Another(ClassGrades grades) => grades.Judging is { } judging ? new(judging) : null;
 
     /// <summary>The grades of some students, in files that say which these are.</summary>
     private static ClassGrades Named(ClassGrades grades, ClassPart part) =>

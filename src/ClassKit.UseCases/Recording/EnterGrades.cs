@@ -5,6 +5,7 @@ using ClassKit.Records.Classes;
 using ClassKit.Records.Deals;
 using ClassKit.Records.Gradings;
 using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Erasing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
@@ -42,7 +43,8 @@ public static class EnterGrades
         return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(Kind, $"{called}: {dealt.LessonTitle}, deal {identity.Code}"), session =>
         {
             var erased = StillErased.Among(session, request.Grades.Students.Select(student => student.Who.Id));
-            var (grades, deal) = (StillErased.Without(request.Grades, erased), DealParts.Of(StillErased.Without(request.Grades, erased).Dealt));
+            var grades = GradesWithout.Of(request.Grades, erased);
+            var deal = DealParts.Of(grades.Dealt);
             var named = ClassRegister.Put(session, called);
             var others = ClassRegister.Enrol(session, named, [.. grades.Students.Select(student => student.Who)], request.Author.Today);
             if (others.Count > 0)

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using ClassKit.Exercises.Cohorts;
+using ClassKit.UseCases.Erasing;
 
 namespace ClassKit.UseCases.Recording;
 
@@ -19,11 +20,6 @@ internal static class Mentions
         return PlainJson.Write(document);
     }
 
-    private static bool Names(JsonNode? node, Student student) => node switch
-    {
-        JsonObject named => named.Any(pair => Names(pair.Value, student)),
-        JsonArray list => list.Any(item => Names(item, student)),
-        JsonValue value when value.TryGetValue<string>(out var text) => text.Contains(student.Id, StringComparison.OrdinalIgnoreCase) || text.Contains(student.Name, StringComparison.OrdinalIgnoreCase),
-        _ => false,
-    };
+    private static bool Names(JsonNode? node, Student student) =>
+        NamedInJson.Any(node, text => text.Contains(student.Id, StringComparison.OrdinalIgnoreCase) || text.Contains(student.Name, StringComparison.OrdinalIgnoreCase));
 }

@@ -19,6 +19,9 @@ public static class RecordPlace
             : Path.Combine(path, TeachingRecord.FileName);
     }
 
+    /// <summary>The teaching folder that a path means: itself, or the one in which the file lies.</summary>
+    public static string FolderOf(string path) => Directory.Exists(path) ? Path.GetFullPath(path) : Path.GetDirectoryName(Path.GetFullPath(path))!;
+
     /// <summary>The record there, opened, or what is wrong with it.</summary>
     /// <param name="path">A file or a teaching folder.</param>
     /// <param name="now">When, for the name of a backup that a newer program makes before it changes tables.</param>

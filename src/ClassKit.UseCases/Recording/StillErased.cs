@@ -1,5 +1,4 @@
 using ClassKit.Content.Terms;
-using ClassKit.Grading.Results;
 using ClassKit.Notes;
 using ClassKit.Records.Erasing;
 using ClassKit.Records.Storage;
@@ -14,14 +13,6 @@ internal static class StillErased
 
     /// <summary>What the instructor is told of so many of them; nothing of none.</summary>
     public static IEnumerable<Note> Notes(int count) => count > 0 ? [new Note.StillErased(count)] : [];
-
-    /// <summary>Grades without them, and what was dealt to the others.</summary>
-    public static ClassGrades Without(ClassGrades grades, IReadOnlySet<string> erased) => erased.Count == 0 ? grades : grades with
-    {
-        Dealt = grades.Dealt with { Students = [.. grades.Dealt.Students.Where(seat => !erased.Contains(seat.Who.Id))] },
-        Students = [.. grades.Students.Where(student => !erased.Contains(student.Who.Id))],
-        Files = [.. grades.Files.Where(file => file.Student is null || !erased.Contains(file.Student.Id))],
-    };
 
     /// <summary>A term without them.</summary>
     public static TermPlan Without(TermPlan plan, IReadOnlySet<string> erased) => erased.Count == 0 ? plan : plan with

@@ -42,6 +42,7 @@ public static class ArrangementWords
         { LargePrint: { } large } => $"{(large ? "large print" : "no large print")} for {one.Work}",
         { ExtraTime: { } extra } => $"{(extra > 0 ? $"{Percent.Of(extra)} more time" : "no more time")} for {one.Work}",
         { Due: { } moment } => $"due {due(moment)} for {one.Work}",
+        { LeavesOut: { Count: > 0 } left } => $"without {string.Join(", ", left)} in {one.Work}",
         _ => one.Work,
     };
 

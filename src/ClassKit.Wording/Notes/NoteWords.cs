@@ -25,6 +25,7 @@ public static class NoteWords
     /// <summary>The lines; those that belong to the one before them begin with two spaces.</summary>
     public static IEnumerable<string> Of(Note note) => note switch
     {
+        Note.StillNamed(var traces, var fate) => TraceWords.Of(traces, fate),
         Note.TakenOver(var points) =>
         [
             $"{Answers(points.Count)} typed into the gradebook {Counted.Noun(points.Count, "is", "are")} taken over into corrections.csv:", .. points.Select(Line),
@@ -119,7 +120,7 @@ public static class NoteWords
         Note.ReadBack(var rows) => $"{Counted.Of(rows, "row")} read; the record is as it was when it was written out.",
         Note.StillErased(var students) => $"{Counted.Of(students, "student")} whom you erased {Counted.Noun(students, "is", "are")} still named in your lists or folders, and {Counted.Noun(students, "was", "were")} left out of the record.",
         Note.ErasedStudent erased => Of(erased),
-        Note.StillNamed(var alone, var others) => Named(alone, others),
+        Note.NotOnRecord(var student) => $"The record holds nothing of {student}.",
         Note.RecordMoved(var file) => $"The record is {file} from now on. Its backups stay where they are.",
         Note.CopyMade(var file) => $"The record is whole, and so is its copy: {file}. Keep a copy on another disk as well.",
         Note.Finished(var kind) => $"An earlier run of `{kind}` was cut off while it put its files in place: they are all there now.",
@@ -171,14 +172,7 @@ public static class NoteWords
     {
         var mentions = erased.Mentions > 0 ? $" Mentions in {Counted.Of(erased.Mentions, "entry", "entries")} of others go as well." : "";
         var backups = erased.Backups.Count > 0 ? $" These copies still hold the student; delete them when you no longer need them: {string.Join(", ", erased.Backups)}." : "";
-        return $"Of {erased.Student}, {Counted.Of(erased.Removed, "row")} with all that was dealt, typed and written about them {Counted.Noun(erased.Removed, "goes", "go")}. {Counted.Of(erased.Kept, "row")} of points and outcomes {Counted.Noun(erased.Kept, "stays", "stay")} in the class's statistics and {Counted.Noun(erased.Kept, "says", "say")} no longer whose {Counted.Noun(erased.Kept, "it was", "they were")}.{mentions} Rosters and folders of yours are as they were.{backups}";
-    }
-
-    private static string Named(IReadOnlyList<string> alone, IReadOnlyList<string> others)
-    {
-        var theirs = alone.Count > 0 ? $"{Counted.Of(alone.Count, "file")} beside the record {Counted.Noun(alone.Count, "bears", "bear")} the student's id in {Counted.Noun(alone.Count, "its", "their")} name: delete {string.Join(", ", alone)}." : "";
-        var named = others.Count > 0 ? $"{Counted.Of(others.Count, "file")} beside the record {Counted.Noun(others.Count, "names", "name")} the student: take the line out of lists and tables of yours; what was made of the whole class goes with its folder: {string.Join(", ", others)}." : "";
-        return string.Join(" ", new[] { theirs, named }.Where(text => text.Length > 0));
+        return $"Of {erased.Student}, {Counted.Of(erased.Removed, "row")} with all that was dealt, typed and written about them {Counted.Noun(erased.Removed, "goes", "go")}. {Counted.Of(erased.Kept, "row")} of points and outcomes {Counted.Noun(erased.Kept, "stays", "stay")} in the class's statistics and {Counted.Noun(erased.Kept, "says", "say")} no longer whose {Counted.Noun(erased.Kept, "it was", "they were")}.{mentions}{backups}";
     }
 
     private static string Of(Note.Graded graded)

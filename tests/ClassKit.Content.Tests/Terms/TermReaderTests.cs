@@ -52,11 +52,11 @@ public sealed class TermReaderTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    private Reading<TermPlan> Read(string term = Sound, string marks = Marks, string dayOne = DayOne)
+    private Reading<TermPlan> Read(string term = Sound, string marks = Marks, string dayOne = DayOne, string roster = "id,name\nada,Ada Lindholm\nben,Ben Okoro\ncleo,Cleo Marsh\n")
     {
         Directory.CreateDirectory(Path.Combine(_folder.Path, "graded"));
         _folder.Write("rule.md", File.ReadAllText(Path.Combine(Repository.Rubrics, "term-grade.md")));
-        _folder.Write("roster.csv", "id,name\nada,Ada Lindholm\nben,Ben Okoro\ncleo,Cleo Marsh\n");
+        _folder.Write("roster.csv", roster);
         _folder.Write("bench.md", Rubric);
         _folder.Write("day-one.csv", dayOne);
         _folder.Write("day-one-second.csv", "student,Safe and clean work,\"Mixing, timing\"\nada,3,3\n");
@@ -113,6 +113,30 @@ public sealed class TermReaderTests : IDisposable
         Assert.Equal([("cleo", 7m)], bench[1].Marks(MarkerRule.Mean).Select(marked => (marked.Student, marked.Mark.Points)));
     }
 
+    [Fact]
+    public void Single_students_are_asked_less_of_one_work_and_their_total_is_smaller()
+    {
+        const string roster = "id,name,leaves out\nada,Ada Lindholm,\"Mixing, timing for Day one\"\nben,Ben Okoro,\ncleo,Cleo Marsh,\n";
+        var works = Read(marks: Complaint.Break(Marks, "10,5", "8 of 10"), dayOne: Complaint.Break(DayOne, "ada,Secure,3,quick", "ada,Secure,,quick"), roster: roster).Model!.Works;
+
+        // Ada is asked for one criterion of weight 2 with a best level of 3: Secure is 4 of 6, the second marker's 3 is 6; the mean 5 of 6. Ben has all of 10.5.
+        var marks = works[2].Bench[0].Marks(MarkerRule.Mean).ToDictionary(marked => marked.Student, marked => marked.Mark);
+        Assert.Equal((5m, 6m), (marks["ada"].Points, marks["ada"].OutOf));
+        Assert.Equal([("Safe and clean work", 2.5m / 3)], marks["ada"].Criteria.Select(criterion => (criterion.Criterion, criterion.Share)));
+        Assert.Equal((6m, 10.5m), (marks["ben"].Points, marks["ben"].OutOf));
+        Assert.Empty(works[2].Bench[0].First.Begun);
+
+        // 8 of 10 where all others are asked for 12.5.
+        Assert.Equal((8m, 10m), works[3].Typed.Where(typed => typed.Student == "ada").Select(typed => (typed.Mark.Points, typed.Mark.OutOf)).Single());
+    }
+
+    [Fact]
+    public void A_criterion_that_is_left_out_must_be_one_of_the_rubric_and_not_all_of_them()
+    {
+        Assert.Contains(Read(roster: "id,name,leaves out\nada,Ada Lindholm,Safe and clean wrk for Day one\nben,Ben Okoro,\ncleo,Cleo Marsh,\n").Doubts, doubt => doubt.Found.Contains("no such criterion", StringComparison.Ordinal) && doubt.Expected.Contains("Did you mean `Safe and clean work`", StringComparison.Ordinal));
+        Assert.Contains(Read(roster: "id,name,leaves out\nada,Ada Lindholm,\"Safe and clean work for Day one; Mixing, timing for Day one\"\nben,Ben Okoro,\ncleo,Cleo Marsh,\n").Problems, problem => problem.Found.Contains("`ada` leaves out every criterion", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("roster: roster.csv", "roster: rooster.csv", "There is no file", "Did you mean roster.csv?")]
     [InlineData("| Calculations | 24 |", "| Calculation | 24 |", "`Calculation` is no category of the rule", "Did you mean `Calculations`?")]
@@ -136,6 +160,10 @@ public sealed class TermReaderTests : IDisposable
 
     [Theory]
     [InlineData("10,5", "13", 2, "`Essay` has the mark 13, and it is out of 12.5", "from 0 to what is possible")]
+    [InlineData("10,5", "11 of 10", 2, "`Essay` has the mark 11, and it is out of 10", "from 0 to what is possible")]
+    [InlineData("10,5", "11 of 13", 2, "`Essay` has a mark of 13 points, and it is out of 12.5", "at most what everybody can")]
+    [InlineData("10,5", "5 of 0", 2, "`Essay` has a mark of 0 points", "above 0")]
+    [InlineData("10,5", "5 of ten", 2, "`Essay` has the mark `5 of ten`", "`8 of 10`")]
     [InlineData("10,5", "-1", 2, "`Essay` has the mark -1", "from 0")]
     [InlineData("10,5", "absnet", 2, "`Essay` has the mark `absnet`", "Did you mean `absent`?")]
     [InlineData("10,5", "1e3", 2, "`Essay` has the mark `1e3`", "Write points")]

@@ -35,6 +35,28 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
     }
 
     [Fact]
+    public async Task Lists_that_were_numbered_the_other_way_round_once_are_all_kept()
+    {
+        var (file, folder) = (Path.Combine(desk.Folder.Root, "roster.csv"), desk.Folder.Root);
+        var before = await File.ReadAllBytesAsync(file);
+        foreach (var earlier in Directory.EnumerateFiles(folder, "previous-*").ToList()) File.Delete(earlier);
+        for (var number = 1; number <= 3; number++)
+        {
+            var list = Path.Combine(folder, $"previous-roster-{number}.csv");
+            await File.WriteAllTextAsync(list, $"name\nList {number}\n");
+            File.SetLastWriteTimeUtc(list, new DateTime(2026, 9, number, 8, 0, 0, DateTimeKind.Utc));
+        }
+
+        await Answer(desk.Request("class/class/roster/paste", ("names", "Ada Berg\n")));
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+
+        Assert.Equal(before, await File.ReadAllBytesAsync(Path.Combine(folder, "previous-roster-1.csv")));
+        Assert.Equal(["List 1", "List 2", "List 3"], Directory.EnumerateFiles(folder, "previous-roster-old-*").Order().Select(list => File.ReadAllLines(list)[1]));
+        foreach (var earlier in Directory.EnumerateFiles(folder, "previous-*").ToList()) File.Delete(earlier);
+        await File.WriteAllBytesAsync(file, before);
+    }
+
+    [Fact]
     public async Task A_table_that_was_copied_keeps_its_columns()
     {
         var page = await Answer(desk.Request("class/class/roster/paste", ("names", "First name\tLast name\tE-mail\nAda\tBerg\tada.berg@example.org")));

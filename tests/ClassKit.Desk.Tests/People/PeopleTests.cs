@@ -35,6 +35,18 @@ public sealed class PeopleTests(RunningDesk desk) : IClassFixture<RunningDesk>
         await desk.DoneAsync("marks/class/term.term/freeze");
         Assert.Contains("The record knows nobody of that id", await desk.PageAsync(Rosa + "/record"), StringComparison.Ordinal);
         Assert.Contains("Given out on 2026-11-25", await desk.PageAsync("marks/class/term.term"), StringComparison.Ordinal);
+
+        // With the box ticked the files are done in the same step: list and marks are without her, and the term holds without her.
+        var done = await desk.DoneAsync(Rosa + "/erase", ("why", "Asked for it"), ("files", "yes"));
+        Assert.Contains("own rows were taken out of", done, StringComparison.Ordinal);
+        Assert.Equal(404, await desk.StatusAsync(desk.Request(Rosa, null)));
+        foreach (var table in new[] { "roster.csv", "term/marks.csv", "term/bench-day-one.csv" })
+        {
+            var text = await File.ReadAllTextAsync(Path.Combine(desk.Folder.Root, table));
+            Assert.DoesNotContain("rosa-whitehorse", text, StringComparison.Ordinal);
+            Assert.Contains("amara-osei", text, StringComparison.Ordinal);
+        }
+        Assert.Contains("Amara Osei", await desk.PageAsync("marks/class/term.term"), StringComparison.Ordinal);
     }
 
     private async Task<string> OnRecord()

@@ -79,7 +79,7 @@ public sealed class WholeRecordTests : IDisposable
             Assert.Contains(names[1], Everything(record), StringComparison.Ordinal);
             var done = EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true), Run.Unwatched).Model!;
 
-            Assert.Equal(seen.Erased with { Classes = done.Erased.Classes }, done.Erased);
+            Assert.Equal(seen.Erased! with { Classes = done.Erased!.Classes }, done.Erased);
             Assert.Single(done.Backups);
             Assert.True(done.Erased.Kept > 0);
             Assert.Equal((graded, answers), (Rows(record, "graded"), Rows(record, "answer")));
@@ -92,21 +92,18 @@ public sealed class WholeRecordTests : IDisposable
     }
 
     [Fact]
-    public void Files_that_still_name_whoever_is_erased_are_told_with_their_places()
+    public void Files_that_still_name_whoever_is_erased_are_told_and_left_as_they_are()
     {
-        var folder = Directory.CreateDirectory(_folder.Of("teaching/returned")).Parent!.FullName;
-        File.WriteAllText(Path.Combine(folder, "roster.csv"), "id,name\nada-berg,Ada Berg\n");
-        File.WriteAllText(Path.Combine(folder, "notes.md"), "Nobody.\n");
-        File.WriteAllText(Path.Combine(folder, "returned", "Ada-Berg.xlsx"), "");
+        var list = _folder.Write("teaching/roster.csv", "id,name\nada-berg,Ada Berg\nben-okoye,Ben Okoye\n"u8.ToArray());
+        _folder.Write("teaching/notes.md", "Nobody.\n"u8.ToArray());
         using var record = Filled("one");
-        var done = EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true), Run.Unwatched).Model!;
 
-        var named = FilesNaming.In(folder, done.Erased.Student).Below(folder);
+        var done = EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true) { Folder = _folder.Of("teaching") }, Run.Unwatched).Model!;
 
-        Assert.Equal(["returned/Ada-Berg.xlsx"], named.Alone);
-        Assert.Equal(["roster.csv"], named.Others);
-        Assert.Equal(named.Others, Assert.Single(EraseStudent.Write(done, named).Notes.OfType<Note.StillNamed>()).Others);
-        Assert.Empty(EraseStudent.Write(done, new([], [])).Notes.OfType<Note.StillNamed>());
+        Assert.Equal([new StudentTrace.Rows("roster.csv", 1)], done.Traces);
+        Assert.Equal(new Note.StillNamed(done.Traces, TraceFate.Untouched), Assert.Single(EraseStudent.Write(done).Notes.OfType<Note.StillNamed>()));
+        Assert.Contains("Ada Berg", File.ReadAllText(list), StringComparison.Ordinal);
+        Assert.Empty(EraseStudent.Write(done with { Traces = [] }).Notes.OfType<Note.StillNamed>());
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public class NoteWordsTests
 
     public static TheoryData<Note, string> Said => new()
     {
-        { new Note.StillNamed(["returned/ada-berg.xlsx"], ["roster.csv", "graded/grades.csv"]), "1 file beside the record bears the student's id in its name: delete returned/ada-berg.xlsx. 2 files beside the record name the student: take the line out of lists and tables of yours; what was made of the whole class goes with its folder: roster.csv, graded/grades.csv." },
+        { new Note.NotOnRecord("ada-berg"), "The record holds nothing of ada-berg." },
         { new Note.SameDeal("K7M-4RX9"), "The same deal as before, K7M-4RX9." },
         { new Note.AddedToDeal("K7M-4RX9", [Every.Ada]), "Added to deal K7M-4RX9: Ada Berg. The numbers and files of all others are as they were." },
         { new Note.Dealt(1, 2, 5, "dealt.json"), "1 workbook of 2 exercises, seed 5. Hand out only what is in workbooks, or in sheets for work on paper; keep dealt.json and the key to yourself." },
@@ -42,6 +42,23 @@ public class NoteWordsTests
     [Theory]
     [MemberData(nameof(Said))]
     public void A_note_is_said_with_its_numbers_students_and_files(Note note, string words) => Assert.Contains(words, NoteWords.Of(note));
+
+    [Fact]
+    public void Files_that_name_an_erased_student_are_said_by_what_becomes_of_them()
+    {
+        Assert.Equal(
+            ["1 file of the folder named the student:", "  1 file of the student’s alone was deleted: returned/ada-berg.xlsx"],
+            NoteWords.Of(new Note.StillNamed([new StudentTrace.Theirs("returned/ada-berg.xlsx")], TraceFate.Gone)));
+        Assert.Equal(
+            [
+                "5 files of the folder name the student and are as they were. If you ask to have the student taken out of them:",
+                "  The student’s own rows would be taken out of 2 tables, and nothing else of them touched: roster.csv, corrections.csv (2 rows)",
+                "  1 file made of the whole class would be made anew without the student: dealt.json",
+                "  1 file made of the whole class names the student until it is made again or deleted: term.xlsx (made by `weigh`)",
+                "  1 file of yours names the student in other places and stays for you to change: notes.md (lines 3, 7)",
+            ],
+            NoteWords.Of(new Note.StillNamed([new StudentTrace.Rows("roster.csv", 1), new StudentTrace.Rows("corrections.csv", 2), new StudentTrace.Anew("dealt.json"), new StudentTrace.MadeOfAll("term.xlsx", "weigh"), new StudentTrace.Stays("notes.md", [3, 7])], TraceFate.Untouched)));
+    }
 
     public static TheoryData<Type> Kinds => [.. typeof(Note).GetNestedTypes().Where(type => type.IsAssignableTo(typeof(Note)))];
 

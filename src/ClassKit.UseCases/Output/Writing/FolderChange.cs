@@ -34,10 +34,35 @@ internal static class FolderChange
 
         var needed = staged.SelectMany(file => OwnPath.Parents(file.Path)).ToHashSet(own.Comparer);
         List<string> made = [.. needed.Where(folder => Place.At(OwnPath.In(work.Root, folder)) == Standing.Nothing).Order(StringComparer.Ordinal)];
-        var manifest = new OutputManifest(kind, [.. staged.Select(file => new OwnFile(file.Path, file.Digest))], [.. made, .. own.Folders.Where(needed.Contains)]);
-        var list = work.Stage(stream => stream.Write(System.Text.Encoding.UTF8.GetBytes(manifest.Text())));
-        puts.Add(new(list.Name, OutputManifest.FileName, list.Digest, Digest.Of(Path.Combine(work.Root, OutputManifest.FileName))));
+        puts.Add(List(work, new(kind, [.. staged.Select(file => new OwnFile(file.Path, file.Digest))], [.. made, .. own.Folders.Where(needed.Contains)])));
         return new(kind, made, asides, puts, removals, [.. own.Folders.Where(folder => !needed.Contains(folder)).OrderDescending(StringComparer.Ordinal)]);
+    }
+
+    /// <summary>What takes some files of a folder away, whatever was done to them since, and puts others in the places of theirs; all others stay as they are.</summary>
+    /// <param name="work">Where the new ones are staged; the new list is staged here too.</param>
+    /// <param name="before">The list as it is.</param>
+    /// <param name="staged">The path of every new file, its name in the work folder and its digest.</param>
+    /// <param name="gone">The paths of those to take away.</param>
+    public static Journal Amend(WorkFolder work, OutputManifest before, IReadOnlyList<(string Path, string Name, string Digest)> staged, IReadOnlySet<string> gone)
+    {
+        string? There(string path) => Digest.Of(OwnPath.In(work.Root, path));
+        foreach (var (path, name, _) in staged.Where(file => There(file.Path) is not null)) KeepMode(OwnPath.In(work.Root, path), work.Staged(name));
+        var put = staged.Select(file => file.Path).ToHashSet(StringComparer.Ordinal);
+        var kept = before.Files.Where(file => !gone.Contains(file.Path) && !put.Contains(file.Path)).Select(file => file with { Digest = file.Digest ?? There(file.Path) }).Where(file => file.Digest is not null);
+        return new(
+            before.Kind, [], [],
+            [
+                .. staged.Select(file => new Journal.Put(file.Name, file.Path, file.Digest, There(file.Path))),
+                List(work, before with { Files = [.. kept, .. staged.Select(file => new OwnFile(file.Path, file.Digest))] }),
+            ],
+            [.. gone.Where(path => There(path) is not null).Order(StringComparer.Ordinal).Select(path => new Journal.Removal(path, There(path)!))], []);
+    }
+
+    /// <summary>The new list of a folder's files, staged.</summary>
+    private static Journal.Put List(WorkFolder work, OutputManifest manifest)
+    {
+        var list = work.Stage(stream => stream.Write(System.Text.Encoding.UTF8.GetBytes(manifest.Text())));
+        return new(list.Name, OutputManifest.FileName, list.Digest, Digest.Of(Path.Combine(work.Root, OutputManifest.FileName)));
     }
 
     /// <summary>A file that the instructor made private stays so when it is replaced.</summary>

@@ -45,6 +45,20 @@ public static class OutputFolder
     /// <summary>Replaces what ClassKit wrote into a folder before by files that are at hand.</summary>
     public static Written Write(string folder, string kind, IReadOnlyList<OutputFile> files) => Write(new(folder, kind), () => new(files, [], []));
 
+    /// <summary>Takes single files of ours out of a folder and puts others in the places of theirs, all of it or nothing.</summary>
+    /// <param name="folder">An output folder.</param>
+    /// <param name="kind">What is doing so.</param>
+    /// <param name="anew">What takes the place of files of ours.</param>
+    /// <param name="gone">The files of ours to take away, by their paths within the folder.</param>
+    /// <exception cref="IOException">It cannot be done, or somebody is writing to the folder.</exception>
+    /// <exception cref="UnauthorizedAccessException">It must not be done.</exception>
+    internal static void Amend(string folder, string kind, IReadOnlyList<OutputFile> anew, IReadOnlySet<string> gone)
+    {
+        var (session, busy) = WritingSession.Open(new(folder, kind));
+        if (session is null) throw new IOException($"{busy!.Found}");
+        using (session) session.Amend(anew, gone);
+    }
+
     /// <summary>The versions of files of ours that the instructor has changed: of each those set aside, and the present one if it no longer is as it was written.</summary>
     /// <param name="folder">The output folder, which may not be there.</param>
     /// <param name="paths">The files, within the folder.</param>

@@ -71,6 +71,23 @@ internal sealed class WritingSession : IDisposable
         };
     }
 
+    /// <summary>Takes files of ours away and puts others in the places of theirs, all or nothing; what else the folder holds stays as it is.</summary>
+    /// <exception cref="IOException">The folder holds no list of ours, or the files cannot be changed.</exception>
+    public void Amend(IReadOnlyList<OutputFile> anew, IReadOnlySet<string> gone)
+    {
+        Recovery.Run(_work);
+        var manifest = OutputManifest.Read(_work.Root) ?? throw new IOException($"{_full} holds nothing that ClassKit made");
+        _isKept = true;
+        _work.Begin(_target.Kind);
+        List<(string Path, string Name, string Digest)> staged = [];
+        foreach (var file in anew)
+        {
+            var (name, digest) = _work.Stage(file.WriteTo);
+            staged.Add((file.Path, name, digest));
+        }
+        PutInPlace(FolderChange.Amend(_work, manifest, staged, gone), []);
+    }
+
     public void Dispose()
     {
         // A journal that could be neither done nor taken back is the next run's.

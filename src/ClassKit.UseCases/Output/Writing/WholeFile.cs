@@ -1,7 +1,7 @@
-namespace ClassKit.Desk.Folders;
+namespace ClassKit.UseCases.Output.Writing;
 
 /// <summary>Writes a file whole or not at all: on a full disk, or where a folder goes away meanwhile, what was there before stays as it was and nothing is left beside it.</summary>
-internal static class WholeFile
+public static class WholeFile
 {
     /// <summary>Writes it.</summary>
     /// <param name="path">Where.</param>

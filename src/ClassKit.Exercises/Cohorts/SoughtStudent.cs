@@ -1,0 +1,51 @@
+namespace ClassKit.Exercises.Cohorts;
+
+/// <summary>A student who is looked for in what others wrote, and told apart from the others of the same classes.</summary>
+/// <param name="Who">The student.</param>
+/// <param name="Others">Everybody else who is known; whoever has the student's id is the student.</param>
+public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
+{
+    private readonly string[] _words = Words(Who);
+    private readonly HashSet<string> _others = [.. Others.Where(other => !other.Id.Equals(Who.Id, StringComparison.OrdinalIgnoreCase)).SelectMany(Words).Select(word => word.ToLowerInvariant())];
+
+    /// <summary>True of a cell that says nothing else than who the student is: id, name or address.</summary>
+    public bool Is(string cell) => Array.Exists(_words, word => word.Equals(cell?.Trim(), StringComparison.OrdinalIgnoreCase)) && !IsAnother(cell!);
+
+    /// <summary>True of a cell that says who another one is.</summary>
+    public bool IsAnother(string cell)
+    {
+        ArgumentNullException.ThrowIfNull(cell);
+        return _others.Contains(cell.Trim().ToLowerInvariant());
+    }
+
+    /// <summary>True of a text in which the student's id, name or address stands as a whole word.</summary>
+    public bool IsNamedIn(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Array.Exists(_words, word => Stands(word, text));
+    }
+
+    /// <summary>True of a file's name, without its ending, that begins or ends with the student's id, which is no part of a longer one.</summary>
+    public bool IsIdOf(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return (name.StartsWith(Who.Id, StringComparison.OrdinalIgnoreCase) && (name.Length == Who.Id.Length || !IsOfId(name[Who.Id.Length])))
+            || (name.EndsWith(Who.Id, StringComparison.OrdinalIgnoreCase) && !IsOfId(name[^(Who.Id.Length + 1)]));
+    }
+
+    private static string[] Words(Student student) => [.. new[] { student.Id, student.Name, student.Shown, student.Email }.OfType<string>().Where(word => word.Trim().Length > 0).Distinct(StringComparer.OrdinalIgnoreCase)];
+
+    private static bool Stands(string word, string text)
+    {
+        for (var at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+        {
+            var end = at + word.Length;
+            if ((at == 0 || !IsOfWord(text[at - 1])) && (end == text.Length || !IsOfWord(text[end]))) return true;
+        }
+        return false;
+    }
+
+    private static bool IsOfWord(char letter) => char.IsLetterOrDigit(letter) || letter is '-' or '_';
+
+    private static bool IsOfId(char letter) => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_' or '.';
+}

@@ -1,0 +1,47 @@
+using ClassKit.Exercises.Cohorts;
+
+namespace ClassKit.Exercises.Tests.Cohorts;
+
+public class SoughtStudentTests
+{
+    private static readonly SoughtStudent Min = new(new("min-jun", "Min Jun", "min@example.org"), [new("min-jun", "Min Jun"), new("min-jun-park", "Min-jun Park"), new("olive", "Olive")]);
+
+    [Theory]
+    [InlineData("min-jun", true)]
+    [InlineData("MIN-JUN (2)", true)]
+    [InlineData("min-jun late", true)]
+    [InlineData("set 1 min-jun", true)]
+    [InlineData("min-jun-park", false)]
+    [InlineData("min-jun.park", false)]
+    [InlineData("amin-jun", false)]
+    [InlineData("", false)]
+    public void A_file_bears_an_id_only_where_it_is_no_part_of_a_longer_one(string name, bool isTheirs) => Assert.Equal(isTheirs, Min.IsIdOf(name));
+
+    [Theory]
+    [InlineData("Done by Min Jun.", true)]
+    [InlineData("min@example.org", true)]
+    [InlineData("min-jun-park", false)]
+    [InlineData("Benmin Jun", false)]
+    public void A_name_counts_as_a_whole_word(string text, bool isNamed) => Assert.Equal(isNamed, Min.IsNamedIn(text));
+
+    [Fact]
+    public void A_row_is_a_students_only_in_a_column_of_students()
+    {
+        var olive = new SoughtStudent(new("olive", "Olive"), Min.Others);
+
+        // Olive is a student and a fruit: in a list of ingredients nobody else of the class stands in that column.
+        Assert.Empty(StudentRows.Of(Cells(["id", "price"], ["olive", "3"], ["butter", "2"]), olive));
+        Assert.Equal([1], StudentRows.Of(Cells(["id", "price"], ["olive", "3"], ["min-jun", "2"]), olive).Order());
+        Assert.Equal([1], StudentRows.Of(Cells(["Student", "points"], ["olive", "3"]), olive).Order());
+    }
+
+    [Fact]
+    public void Of_two_of_one_name_the_id_tells()
+    {
+        var sought = new SoughtStudent(new("ann-lee", "Ann Lee"), [new("ann-lee", "Ann Lee"), new("ann-lee-2", "Ann Lee")]);
+
+        Assert.Equal([1], StudentRows.Of(Cells(["id", "name"], ["ann-lee", "Ann Lee"], ["ann-lee-2", "Ann Lee"]), sought).Order());
+    }
+
+    private static List<(int Row, int Column, string Text)> Cells(params string[][] rows) => [.. rows.SelectMany((row, at) => row.Select((text, column) => (at, column, text)))];
+}

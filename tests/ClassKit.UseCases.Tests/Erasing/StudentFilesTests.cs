@@ -1,0 +1,158 @@
+using System.IO.Compression;
+using System.Text;
+using ClassKit.Notes;
+using ClassKit.Records.Storage;
+using ClassKit.UseCases.Dealing;
+using ClassKit.UseCases.Erasing;
+using ClassKit.UseCases.Grading;
+using ClassKit.UseCases.Output.Writing;
+using ClassKit.UseCases.Papers;
+using ClassKit.UseCases.Recording;
+using ClassKit.UseCases.Running;
+using ClassKit.UseCases.Tests.Samples;
+using ClassKit.Workbooks.OnPaper;
+
+namespace ClassKit.UseCases.Tests.Erasing;
+
+/// <summary>A teaching folder as a term leaves it, and Ada Berg taken out of it in one step.</summary>
+public sealed class StudentFilesTests : IDisposable
+{
+    private static readonly Author Kim = new(new(2026, 11, 30, 12, 0, 0, TimeSpan.Zero), "Kim", "asked for it");
+
+    private static readonly string[] Adas = ["ada-berg", "Ada Berg", "ada.berg@example.org"];
+
+    private readonly TemporaryFolder _folder = new();
+
+    public StudentFilesTests()
+    {
+        Text("roster.csv", "id,name,email\nada-berg,Ada Berg,ada.berg@example.org\nben-okoye,Ben Okoye,\ncleo-marin,Cleo Marín,\n");
+        Text("previous-roster-1.csv", "id,name\r\nben-okoye,Ben Okoye\r\nada-berg,Ada Berg\r\n");
+        Text("term/marks.csv", "student,Safety\nada-berg,7\nBen Okoye,5\n");
+        Text("prices.csv", "id,price\nada-berg,1\nflour,2\n");
+        Text("notes.md", "Nobody here.\nAda Berg was away.\n");
+        Text("ada-berg.md", "What we talked about.\n");
+        OutputFolder.Write(_folder.Of("rounds/1/dealt"), DealPractice.Kind, [.. DealFiles.Of(SmallClass.Dealt)]);
+        _folder.Write("rounds/1/returned/ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada));
+        _folder.Write("rounds/1/returned/Practice of mine.xlsx", SmallClass.Filled(SmallClass.Ada));
+        _folder.Write("rounds/1/returned/ada-berg.pdf", [1]);
+        _folder.Write("rounds/1/returned/ben-okoye.xlsx", SmallClass.Filled(SmallClass.Ben));
+        _folder.Write("rounds/1/paper/paper-answers.xlsx", PaperWriter.Write(SmallClass.Dealt));
+        Grade();
+        Text("rounds/1/graded/corrections.csv", "student,part,points,reason\nada-berg,x.y,1,a\n");
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void One_step_takes_a_student_out_of_every_file_that_can_be_changed_and_names_the_rest()
+    {
+        var before = Digests();
+        using var record = TeachingRecord.InMemory();
+        Assert.Empty(EnterGrades.Run(new(record, Kim, null, GradedFolder.Read(_folder.Of("rounds/1/graded"), SmallClass.Dealt).Model!), Run.Unwatched).Problems);
+
+        var told = Erase(record, isMeant: false);
+        Assert.Equal(before, Digests());
+        var done = Erase(record, isMeant: true);
+
+        Assert.Equal(told.Traces, done.Traces, (one, other) => one.GetType() == other.GetType() && one.File == other.File);
+        Assert.Equal(
+            ["rounds/1/dealt/sheets/ada-berg.html", "rounds/1/dealt/workbooks/ada-berg.xlsx", "rounds/1/graded/feedback/ada-berg.html", "rounds/1/returned/Practice of mine.xlsx", "rounds/1/returned/ada-berg.pdf", "rounds/1/returned/ada-berg.xlsx"],
+            done.Traces.OfType<StudentTrace.Theirs>().Select(trace => trace.File));
+        Assert.Equal(
+            ["previous-roster-1.csv", "roster.csv", "rounds/1/graded/corrections.csv", "rounds/1/paper/paper-answers.xlsx", "term/marks.csv"], done.Traces.OfType<StudentTrace.Rows>().Select(trace => trace.File));
+        Assert.Equal(["ada-berg.md", "notes.md", "prices.csv"], done.Traces.OfType<StudentTrace.Stays>().Select(trace => trace.File));
+        Assert.Equal([2], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "notes.md").Lines);
+
+        // Nothing else in the whole folder names her, however deep, and what is others' is as it was byte for byte.
+        var stays = done.Traces.OfType<StudentTrace.Stays>().Select(trace => trace.File).ToHashSet();
+        Assert.All(Files().Where(file => !stays.Contains(file)), file => Assert.All(Adas, word => Assert.False(Holds(file, word), $"{file} holds {word}")));
+        var changed = done.Traces.Select(trace => trace.File).Except(stays).ToHashSet();
+        var after = Digests();
+        Assert.All(before.Where(file => !changed.Contains(file.Key) && !file.Key.Contains(".classkit-", StringComparison.Ordinal)), file => Assert.Equal(file.Value, after[file.Key]));
+        Assert.Equal("id,name,email\nben-okoye,Ben Okoye,\ncleo-marin,Cleo Marín,\n", File.ReadAllText(_folder.Of("roster.csv")));
+    }
+
+    [Fact]
+    public void What_is_left_is_whole_and_can_be_graded_again()
+    {
+        Erase(null, isMeant: true);
+
+        Assert.Equal(["ben-okoye", "cleo-marin"], DealtFolder.Read(_folder.Of("rounds/1/dealt")).Model!.Students.Select(seat => seat.Who.Id));
+        Assert.Empty(OutputFolder.Changed(_folder.Of("rounds/1/dealt"), [DealFiles.AnswerKey, "workbooks/ben-okoye.xlsx"]));
+        var written = Grade();
+        Assert.Empty(written.Problems);
+        Assert.DoesNotContain(written.Notes, note => note is Note.KeptAside);
+        Assert.Equal(["ben-okoye", "cleo-marin"], GradedFolder.Read(_folder.Of("rounds/1/graded"), null).Model!.Students.Select(student => student.Who.Id));
+    }
+
+    [Fact]
+    public void Cut_off_before_the_class_list_it_goes_on_when_it_is_done_again()
+    {
+        StudentFiles.Look(_folder.Path, StudentFiles.Find(_folder.Path, "ada-berg")!).TakeAway(lists: false);
+        Assert.True(Holds("roster.csv", "Ada Berg"));
+
+        var done = Erase(null, isMeant: true);
+
+        Assert.Equal(["previous-roster-1.csv", "roster.csv"], done.Traces.OfType<StudentTrace.Rows>().Select(trace => trace.File));
+        Assert.False(Holds("roster.csv", "Ada Berg"));
+        Assert.Contains("knows nobody", Assert.Single(EraseStudent.Run(new(null, Kim, "ada-berg", IsMeant: true) { Folder = _folder.Path, WithFiles = true }, Run.Unwatched).Problems).Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_of_ours_that_the_instructor_changed_is_not_written_over()
+    {
+        var page = _folder.Of("rounds/1/graded/class-report.html");
+        File.AppendAllText(page, "<!-- Ada Berg: talk to her -->");
+
+        var done = Erase(null, isMeant: true);
+
+        Assert.Contains(done.Traces.OfType<StudentTrace.Stays>(), trace => trace.File == "rounds/1/graded/class-report.html");
+        Assert.EndsWith("<!-- Ada Berg: talk to her -->", File.ReadAllText(page), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_a_link_leads_to_is_not_the_folders()
+    {
+        if (OperatingSystem.IsWindows()) return;
+        using var elsewhere = new TemporaryFolder();
+        elsewhere.Write("roster.csv", Encoding.UTF8.GetBytes("id,name\nada-berg,Ada Berg\nben-okoye,Ben Okoye\n"));
+        Directory.CreateSymbolicLink(_folder.Of("linked"), elsewhere.Path);
+        File.CreateSymbolicLink(_folder.Of("roster-linked.csv"), elsewhere.Of("roster.csv"));
+
+        Erase(null, isMeant: true);
+
+        Assert.Contains("Ada Berg", File.ReadAllText(elsewhere.Of("roster.csv")), StringComparison.Ordinal);
+    }
+
+    private ErasedStudent Erase(TeachingRecord? record, bool isMeant)
+    {
+        var reading = EraseStudent.Run(new(record, Kim, "ada-berg", isMeant) { Folder = _folder.Path, WithFiles = true }, Run.Unwatched);
+        Assert.Empty(reading.Problems);
+        return reading.Model!;
+    }
+
+    private Written Grade()
+    {
+        var graded = _folder.Of("rounds/1/graded");
+        return OutputFolder.Write(new(graded, GradeClass.Kind), () => GradeCommands.Grade(new(_folder.Of("rounds/1/dealt"), _folder.Of("rounds/1/returned")) { Graded = graded }));
+    }
+
+    private void Text(string path, string text) => _folder.Write(path, Encoding.UTF8.GetBytes(text));
+
+    private IEnumerable<string> Files() => Directory.EnumerateFiles(_folder.Path, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(_folder.Path, file));
+
+    private Dictionary<string, string> Digests() => Files().ToDictionary(file => file, file => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(_folder.Of(file)))));
+
+    /// <summary>Looks into workbooks part by part.</summary>
+    private bool Holds(string file, string word)
+    {
+        if (file.Contains(word, StringComparison.OrdinalIgnoreCase)) return true;
+        if (Path.GetExtension(file) != ".xlsx") return File.ReadAllText(_folder.Of(file)).Contains(word, StringComparison.OrdinalIgnoreCase);
+        using var book = ZipFile.OpenRead(_folder.Of(file));
+        return book.Entries.Any(entry =>
+        {
+            using var text = new StreamReader(entry.Open());
+            return text.ReadToEnd().Contains(word, StringComparison.OrdinalIgnoreCase);
+        });
+    }
+}
