@@ -6,7 +6,6 @@ using ClassKit.UseCases.Dealing;
 using ClassKit.UseCases.Erasing;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output.Writing;
-using ClassKit.UseCases.Papers;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Tests.Samples;
