@@ -36,7 +36,7 @@ internal static class EditCures
     {
         if (CellFormula.Of("=" + sheet.Cells(right)).Shape is not BinaryNode { Right: var node }) return null;
         var text = CellFormula.OfTree(node).ToString()[1..];
-        return text.Length > Glance ? null : node is BinaryNode ? $"({text})" : text;
+        return text.Length > Glance ? null : SheetTerms.Quoted(node, text);
     }
 
     private static char Sign(BinaryOperator operation) => operation switch

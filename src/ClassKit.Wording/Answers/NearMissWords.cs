@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Edits;
@@ -49,8 +50,13 @@ public static class NearMissWords
     private static string OfNumber(IReadOnlyList<KeyEdit> edits, Part part, SheetTerms sheet)
     {
         var key = new FormulaShape(part.Key.ToString());
-        return string.Join("; and ", edits.Select(edit => edit is KeyEdit.OtherCell && key.Holds(edit.Written)
-            ? $"{sheet.Term(edit.Written)} was used once more, where {sheet.Term(edit.Right)} belongs" : EditWords.What(edit, sheet, key)));
+        return string.Join("; and ", edits.Select(edit => edit switch
+        {
+            KeyEdit.OtherCell when key.Holds(edit.Written) => $"{sheet.Term(edit.Written)} was used once more, where {sheet.Term(edit.Right)} belongs",
+            // The whole turned round is the right number with another sign, and a number does not tell how it came by that.
+            KeyEdit.TurnedRound(var right, var written, BinaryOperator.Subtract) when key.IsWritten(right) => EditWords.What(new KeyEdit.OtherSign(right, written), sheet, key),
+            _ => EditWords.What(edit, sheet, key),
+        }));
     }
 
     /// <summary>True if what is said of an edit is seen in the formula: one of equal value may be written quite otherwise.</summary>

@@ -24,8 +24,13 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
         if (CellFormula.Of("=" + expression) is not { Shape: BinaryNode } formula) return Term(expression);
         if (formula.Names.Count > 0 && formula.Names.All(name => Cell(name) is null)) return $"what comes of {Phrases.List([.. formula.Names.Select(Term)])}";
         var holds = formula.Names.Where(name => Cell(name) is not null && Label(name) is not null).Select(name => $"{Cell(name)}: {Label(name)}{Unit(name, Label(name)!)}").ToList();
-        return $"({Cells(expression)}){(holds.Count == 0 ? "" : $" ({string.Join("; ", holds)})")}";
+        return $"{Quoted(formula.Shape, Cells(expression))}{(holds.Count == 0 ? "" : $" ({string.Join("; ", holds)})")}";
     }
+
+    /// <summary>An expression within a sentence, in brackets if it is longer than a cell; a power holds together as it is, and its own brackets are enough.</summary>
+    /// <param name="node">The expression.</param>
+    /// <param name="text">As it is written.</param>
+    public static string Quoted(FormulaNode node, string text) => node is BinaryNode { Operator: not BinaryOperator.Power } ? $"({text})" : text;
 
     /// <summary>What a name is called on the sheet, to stand within a sentence; null for none of its names.</summary>
     public string? Label(string name) =>

@@ -144,6 +144,23 @@ public sealed class NearMissWordsTests
     public void What_was_done_in_one_of_two_places_was_not_left_out() =>
         Assert.StartsWith("It looks as if you did not divide by 2 in one of 2 places.", Told("flour/2+flour/2*loss", "=C7/2+C7*C10", "=flour/2+flour*loss", new KeyEdit.LeftOut("flour/2", "flour", "2", BinaryOperator.Divide)), StringComparison.Ordinal);
 
+    [Fact]
+    public void A_power_is_quoted_with_its_own_brackets_and_no_others()
+    {
+        var told = Told("flour*(1-loss)^2", "=C7/(1-C10)^2", "=flour/(1-loss)^2", new KeyEdit.OtherOperation("flour*(1-loss)^2", "flour/(1-loss)^2", BinaryOperator.Multiply, BinaryOperator.Divide));
+
+        Assert.Contains("Put * instead of /, before (1-C10)^2.", told, StringComparison.Ordinal);
+
+        told = Told("flour*(1-loss)^2", "=C7", "=flour", new KeyEdit.LeftOut("flour*(1-loss)^2", "flour", "(1-loss)^2", BinaryOperator.Multiply));
+
+        Assert.Contains("you did not multiply by (1-C10)^2 (C10: lost in the oven).", told, StringComparison.Ordinal);
+    }
+
+    /// <summary>Who typed -4 for 4 may have turned a subtraction round or lost a sign: of their number nobody can tell which.</summary>
+    [Fact]
+    public void Of_a_typed_number_that_is_the_right_one_but_for_its_sign_that_is_said() =>
+        Assert.StartsWith("From your number, it looks as if only the sign is wrong.", Told("want-room", null, "=room-want", new KeyEdit.TurnedRound("want-room", "room-want", BinaryOperator.Subtract)), StringComparison.Ordinal);
+
     /// <summary>There is a g in “rising”, and a °C only where it stands by itself.</summary>
     [Theory]
     [InlineData("Rising dough", "g", "rising dough, g")]
