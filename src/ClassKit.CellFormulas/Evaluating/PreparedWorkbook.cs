@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
@@ -14,10 +15,14 @@ internal sealed class PreparedWorkbook
     private readonly Dictionary<(int Sheet, string Name), DefinedName> _names;
     private readonly ConcurrentDictionary<string, FormulaParse> _parses = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<CellKey, FormulaParse> _cells = new();
-    private readonly ConcurrentDictionary<NameNode, NameTarget> _targets = new(ReferenceEqualityComparer.Instance);
+    private readonly ConcurrentDictionary<(int Sheet, NameNode Node), NameTarget> _targets = new(new SameNode());
+    private readonly FormulaParses? _shared;
 
-    public PreparedWorkbook(WorkbookSnapshot workbook)
+    /// <param name="workbook">The workbook.</param>
+    /// <param name="shared">Parses that others have use of too; null for none.</param>
+    public PreparedWorkbook(WorkbookSnapshot workbook, FormulaParses? shared = null)
     {
+        _shared = shared;
         Workbook = workbook;
         Sheets = new SheetIndex[workbook.Sheets.Count];
         for (var at = 0; at < Sheets.Length; at++)
@@ -59,9 +64,9 @@ internal sealed class PreparedWorkbook
     /// <summary>What a name in the formula of a cell stands for, looked up once.</summary>
     public NameTarget Resolve(int sheet, NameNode node)
     {
-        if (_targets.TryGetValue(node, out var target)) return target;
+        if (_targets.TryGetValue((sheet, node), out var target)) return target;
         target = FindTarget(sheet, node);
-        _targets[node] = target;
+        _targets[(sheet, node)] = target;
         return target;
     }
 
@@ -85,12 +90,20 @@ internal sealed class PreparedWorkbook
     public FormulaParse Parse(CellKey cell, string text)
     {
         if (_cells.TryGetValue(cell, out var parse)) return parse;
-        parse = CellFormula.Parse(text);
+        parse = _shared?.Of(text) ?? CellFormula.Parse(text);
         _cells[cell] = parse;
         return parse;
     }
 
     public FormulaParse Parse(string text) => _parses.GetOrAdd(text, static text => CellFormula.Parse(text));
+
+    /// <summary>A node is itself; where its formula stands in cells of two sheets, each may see another name.</summary>
+    private sealed class SameNode : IEqualityComparer<(int Sheet, NameNode Node)>
+    {
+        public bool Equals((int Sheet, NameNode Node) x, (int Sheet, NameNode Node) y) => x.Sheet == y.Sheet && ReferenceEquals(x.Node, y.Node);
+
+        public int GetHashCode((int Sheet, NameNode Node) place) => HashCode.Combine(place.Sheet, RuntimeHelpers.GetHashCode(place.Node));
+    }
 
     private sealed class NameComparer : IEqualityComparer<(int Sheet, string Name)>
     {

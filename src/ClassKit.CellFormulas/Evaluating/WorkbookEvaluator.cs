@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Budget;
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Obstacles;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.CellFormulas.Values;
@@ -21,10 +22,11 @@ public sealed class WorkbookEvaluator
     /// <summary>Prepares a workbook.</summary>
     /// <param name="workbook">The workbook as read.</param>
     /// <param name="limits">How much work one evaluation may do; <see cref="EvaluationLimits.Default"/> if null.</param>
-    public WorkbookEvaluator(WorkbookSnapshot workbook, EvaluationLimits? limits = null)
+    /// <param name="parses">Parses shared with the evaluators of workbooks in which the same is written; null for parses of its own.</param>
+    public WorkbookEvaluator(WorkbookSnapshot workbook, EvaluationLimits? limits = null, FormulaParses? parses = null)
     {
         ArgumentNullException.ThrowIfNull(workbook);
-        _workbook = new(workbook);
+        _workbook = new(workbook, parses);
         _limits = limits ?? EvaluationLimits.Default;
     }
 
@@ -69,6 +71,15 @@ public sealed class WorkbookEvaluator
 
         PutBack(interpreter);
         return evaluations;
+    }
+
+    /// <summary>Prepares to compute cells on several inputs at once. The steps that this takes count with all others.</summary>
+    /// <param name="count">How many inputs there are.</param>
+    /// <param name="inputs">For some cells the numbers that take the place of what they hold, one for each input.</param>
+    public WorkbookColumns OnEach(int count, IEnumerable<KeyValuePair<CellAddress, double[]>> inputs)
+    {
+        ArgumentNullException.ThrowIfNull(inputs);
+        return new(_workbook, count, inputs, steps => Interlocked.Add(ref _spent, steps) <= _limits.LifeSteps);
     }
 
     private static Evaluation NoSheet(CellAddress cell) =>

@@ -7,11 +7,16 @@ namespace ClassKit.CellFormulas.Syntax;
 internal sealed partial class Lexer
 {
     private readonly string _text;
-    private readonly List<Token> _tokens = [];
+    private readonly List<Token> _tokens;
     private int _at;
     private bool _space;
 
-    private Lexer(string text) => _text = text;
+    private Lexer(string text)
+    {
+        const int Usual = 32;
+        // Tokens are large, and a list that grows is copied.
+        (_text, _tokens) = (text, new(Math.Min(text.Length, Usual) + 1));
+    }
 
     /// <summary>The tokens of a text, from the index given, ended by <see cref="TokenKind.End"/> or <see cref="TokenKind.Bad"/>.</summary>
     public static List<Token> Tokens(string text, int from)
