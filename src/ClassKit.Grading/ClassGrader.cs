@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Layout;
+using ClassKit.Grading.Finding;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Findings.Refusals;
 using ClassKit.Grading.Intake;
@@ -90,7 +91,8 @@ public sealed class ClassGrader
     private JudgedContent Judge(ReturnedFile file, DealtStudent? named)
     {
         if (file.Workbook is not { } workbook) return new(file, new(named, OwnerEvidence.FileName), null, []);
-        var numbers = new DealtNumbers(_dealt, _layout, workbook);
+        var finder = new CellFinder(workbook, _dealt.Plan);
+        var numbers = new DealtNumbers(_dealt, _layout, workbook, finder);
         var owner = _owners.ByContent(workbook, numbers);
         if (owner.Student is null && named is not null) owner = new(named, OwnerEvidence.FileName);
         var marks = DealMarks.In(workbook);
@@ -98,7 +100,7 @@ public sealed class ClassGrader
         file = file with { Workbook = null };
         if (origin == DealOrigin.Other && (marks.SaySomething || owner.Student is not null)) return new(file, owner, null, []) { Other = OtherDeals.In(_dealt, marks) };
         var found = new List<Flag>();
-        var answers = owner.Student is { } student ? _answers.Pack(_grader.Grade(student, workbook, found)) : null;
+        var answers = owner.Student is { } student ? _answers.Pack(_grader.Grade(student, workbook, finder, found)) : null;
         return new(file, owner, answers, found) { Doubtful = origin == DealOrigin.Doubtful ? marks : null };
     }
 

@@ -70,7 +70,11 @@ public sealed class FreshInputs
         ArgumentNullException.ThrowIfNull(dealt);
         decimal[] own = [.. _exercise.Givens.Select(given => dealt[given.Id])];
         _values ??= [.. _pool.Select(fresh => _exercise.Givens.Select(given => fresh.Variant.Givens[given.Id]).ToArray())];
-        List<(int Place, int Differing)> others = [.. _values.Select((values, place) => (place, Differing(values, own))).Where(other => other.Item2 > 0)];
+        List<(int Place, int Differing)> others = [];
+        for (var place = 0; place < _values.Count; place++)
+        {
+            if (Differing(_values[place], own) is > 0 and var differing) others.Add((place, differing));
+        }
         return [.. others.OrderByDescending(other => other.Differing).Take(count).Select(other => other.Place)];
     }
 

@@ -29,11 +29,16 @@ public static class KeyValues
         IReadOnlyDictionary<string, decimal> givens, IEnumerable<KeyValuePair<string, double>> answers)
     {
         ArgumentNullException.ThrowIfNull(answers);
-        var names = Names(givens);
+        var names = Names(givens, room: answers.TryGetNonEnumeratedCount(out var count) ? count : 0);
         foreach (var (part, value) in answers)
             names[part] = CellValue.FromNumber(value);
         return names;
     }
+
+    /// <summary>The same without a table of its own: where a formula or two are worked out, making one is most of the work.</summary>
+    /// <param name="givens">Every given's value by its id; must not change afterwards.</param>
+    /// <param name="answers">Answers to parts by their ids; must not change afterwards.</param>
+    public static IReadOnlyDictionary<string, CellValue> NamesInPlace(IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> answers) => new KeyNames(givens, answers);
 
     /// <summary>The number that a formula gives, or null if it gives anything else.</summary>
     public static double? Number(CellFormula formula, IReadOnlyDictionary<string, CellValue> names) =>

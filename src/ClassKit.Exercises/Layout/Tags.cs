@@ -17,7 +17,8 @@ public static class Tags
     {
         ArgumentNullException.ThrowIfNull(text);
         if (text.Length is 0 or > MostLength) return false;
-        var lower = text.ToLowerInvariant().AsSpan();
+        Span<char> lowered = stackalloc char[MostLength];
+        var lower = lowered[..text.AsSpan().ToLowerInvariant(lowered)];
         var letters = lower.TrimStart("0123456789");
         return letters.Length == lower.Length
             ? !lower.ContainsAnyExcept("ivxlc")

@@ -79,15 +79,18 @@ public static class AnswerUnits
     }
 
     /// <summary>A typed number with what is written behind it, as a number of the unit asked for; unknown words leave it as it is.</summary>
-    internal static double Convert(double number, string written, string asked)
+    internal static double Convert(double number, string written, string asked) => Into(written, asked)?.Of(number) ?? number;
+
+    /// <summary>What makes a number of the unit asked for out of one with something written behind it; null where that is no unit of the kind.</summary>
+    internal static UnitConversion? Into(string written, string asked)
     {
         var words = written.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         // "kg flour" and "per cent of all": the unit stands first, and the longest that is known counts.
         for (var count = words.Length; count > 0; count--)
         {
-            if (Factor(Bare(string.Join(' ', words[..count])), asked) is { } unit) return number * unit.Factor + unit.Offset;
+            if (Factor(Bare(string.Join(' ', words[..count])), asked) is { } unit) return unit;
         }
-        return number;
+        return null;
     }
 
     private static UnitConversion? Factor(string written, string asked)

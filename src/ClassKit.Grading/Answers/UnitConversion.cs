@@ -4,4 +4,8 @@ namespace ClassKit.Grading.Answers;
 /// <param name="Written">The unit as it is written, in any letter case.</param>
 /// <param name="Factor">Above 0.</param>
 /// <param name="Offset">Not 0 between scales of temperature only.</param>
-public sealed record UnitConversion(string Written, double Factor, double Offset);
+public sealed record UnitConversion(string Written, double Factor, double Offset)
+{
+    /// <summary>A number in that unit as one in the unit asked for.</summary>
+    public double Of(double number) => number * Factor + Offset;
+}

@@ -13,31 +13,40 @@ namespace ClassKit.Grading.Finding;
 internal sealed class CellFinder
 {
     private readonly WorkbookSnapshot _workbook;
-    private readonly PracticeColumns _columns;
+    private readonly PracticePlan _plan;
     private readonly List<TaggedSheet> _sheets;
     private readonly Dictionary<string, CellAddress?> _named;
+    private readonly Dictionary<string, FoundCells> _found = new(StringComparer.Ordinal);
 
     /// <param name="workbook">What came back.</param>
     /// <param name="plan">How it was laid out.</param>
     public CellFinder(WorkbookSnapshot workbook, PracticePlan plan)
     {
         _workbook = workbook;
-        _columns = plan.Columns;
+        _plan = plan;
         _sheets = [.. workbook.Sheets.Select(sheet => new TaggedSheet(sheet, plan.Columns))];
         _named = CellReference.OfNames(workbook);
     }
 
-    /// <summary>Where the cells of an exercise are; where they were dealt if there is no trace of them.</summary>
-    public FoundCells Find(ExerciseLayout exercise)
+    /// <summary>What finds them in another state of the workbook: this one, if it is the same.</summary>
+    public CellFinder In(WorkbookSnapshot workbook) => ReferenceEquals(workbook, _workbook) ? this : new(workbook, _plan);
+
+    /// <summary>Where the cells of an exercise are; where they were dealt if there is no trace of them. Looked for once: whose file it is asks first, and then the judge.</summary>
+    public FoundCells Find(ExerciseLayout exercise) =>
+        _found.TryGetValue(exercise.Exercise.Id, out var found) ? found : _found[exercise.Exercise.Id] = Look(exercise);
+
+    private FoundCells Look(ExerciseLayout exercise)
     {
         var answers = exercise.Answers;
         var home = Home(answers);
         var sheet = Settle(home, answers);
         var isCopy = sheet is not null && sheet != home;
-        return new(
-            exercise.Givens.ToDictionary(given => given.Given.Id, given => Find(sheet, isCopy, given.DefinedName, given.Address, given.Tag)),
-            answers.ToDictionary(answer => answer.Part.Id, answer => Find(sheet, isCopy, answer.DefinedName, answer.Address, answer.Tag)),
-            isCopy ? sheet!.Name : null);
+        var givens = exercise.Givens.ToDictionary(given => given.Given.Id, given => Find(sheet, isCopy, given.DefinedName, given.Address, given.Tag));
+        var answered = answers.ToDictionary(answer => answer.Part.Id, answer => Find(sheet, isCopy, answer.DefinedName, answer.Address, answer.Tag));
+        return new(givens, answered, isCopy ? sheet!.Name : null)
+        {
+            AreWhereDealt = exercise.Givens.All(given => givens[given.Given.Id] == given.Address) && answers.All(answer => answered[answer.Part.Id] == answer.Address),
+        };
     }
 
     /// <summary>The sheet that most of the answers' names point at, else the one that is called as it was dealt; null if both are gone.</summary>
@@ -79,7 +88,7 @@ internal sealed class CellFinder
     /// <summary>Where name and tag disagree: the name is right if its cell was moved away by hand, and wrong if it was left behind.</summary>
     private bool StandsForIt(CellAddress byName, CellAddress byTag, string tag)
     {
-        var columnsWereInserted = byTag.Column != _columns.Value;
+        var columnsWereInserted = byTag.Column != _plan.Columns.Value;
         var isOtherRow = byName.Column == byTag.Column && Sheet(byName.Sheet)?.TagOf(byName.Row) is { } other && !string.Equals(other, tag, StringComparison.OrdinalIgnoreCase);
         return !columnsWereInserted && !isOtherRow && CellFill.IsFilled(_workbook, byName) && !CellFill.IsFilled(_workbook, byTag);
     }

@@ -14,9 +14,8 @@ internal sealed class TaggedSheet
     public TaggedSheet(SheetSnapshot sheet, PracticeColumns columns)
     {
         Name = sheet.Name;
-        foreach (var ((row, column), content) in sheet.Cells.Where(cell => IsTag(cell.Key.Column, cell.Value, columns)).OrderBy(cell => cell.Key))
+        foreach (var ((row, column), tag) in TagsOn(sheet, columns).OrderBy(tag => tag.Place))
         {
-            var tag = content.Stored.Text.Trim();
             // A tag that stands twice tells nothing.
             _cells[tag] = _cells.ContainsKey(tag) ? null : new CellAddress(sheet.Name, row, column + columns.Value - columns.Tag);
             _rows.TryAdd(row, tag);
@@ -31,6 +30,13 @@ internal sealed class TaggedSheet
     /// <summary>The tag of a row, or null.</summary>
     public string? TagOf(int row) => _rows.GetValueOrDefault(row);
 
-    private static bool IsTag(int column, CellContent content, PracticeColumns columns) =>
-        column <= columns.Tag + MostInserted && content is { Formula: null, Stored: { IsText: true, Text: var text } } && Tags.IsTag(text.Trim());
+    private static List<((int Row, int Column) Place, string Tag)> TagsOn(SheetSnapshot sheet, PracticeColumns columns)
+    {
+        var tags = new List<((int, int), string)>();
+        foreach (var (place, content) in sheet.Cells)
+        {
+            if (place.Column <= columns.Tag + MostInserted && content is { Formula: null, Stored: { IsText: true, Text: var text } } && text.Trim() is var tag && Tags.IsTag(tag)) tags.Add((place, tag));
+        }
+        return tags;
+    }
 }

@@ -16,10 +16,9 @@ internal sealed class DealtNumbers
     private readonly HashSet<(string Exercise, string Given)> _telling;
 
     /// <summary>Reads the numbers in their places, which are the same for everyone who has an exercise.</summary>
-    public DealtNumbers(DealtClass dealt, PracticeLayout layout, WorkbookSnapshot workbook)
+    public DealtNumbers(DealtClass dealt, PracticeLayout layout, WorkbookSnapshot workbook, CellFinder finder)
     {
         _dealt = dealt;
-        var finder = new CellFinder(workbook, dealt.Plan);
         _values = layout.Exercises
             .SelectMany(exercise => finder.Find(exercise).Givens.Select(given => (Key: (exercise.Exercise.Id, given.Key), Place: given.Value)))
             .ToDictionary(given => given.Key, given => workbook.Find(given.Place)?.Stored is { IsNumber: true, Number: var number } ? number : (double?)null);

@@ -4,6 +4,7 @@ using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Draws;
 using ClassKit.Exercises.Randomness;
 using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Judging.Trials;
 using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.Judging;
@@ -13,7 +14,8 @@ internal sealed class ClassInputs
 {
     private readonly DealtClass _dealt;
     private readonly Dictionary<string, FreshInputs> _pools = [];
-    private readonly Dictionary<string, Lazy<IReadOnlyList<Variant>>> _drawn = [];
+    private readonly Dictionary<string, TrialInputs[]> _fresh = [];
+    private readonly Dictionary<string, Lazy<DrawnInputs>> _drawn = [];
     private readonly ConcurrentDictionary<(string Student, string Exercise), IReadOnlyList<int>> _places = new();
 
     public ClassInputs(DealtClass dealt, JudgeRecord? recorded)
@@ -27,11 +29,12 @@ internal sealed class ClassInputs
             var known = pools.TryGetValue(exercise.Id, out var inputs) ? FreshInputs.Recorded(exercise, inputs) : null;
             var pool = known ?? new FreshInputs(exercise, SeededDraws.For(dealt.Seed, "fresh", exercise.Id));
             _pools[exercise.Id] = pool;
-            _drawn[exercise.Id] = new(() =>
+            _fresh[exercise.Id] = [.. pool.All.Select(variant => new TrialInputs(variant))];
+            _drawn[exercise.Id] = new(() => new(
             [
                 .. dealt.Students.Where(student => student.Has(exercise.Id)).Select(student => student.Of(exercise.Id)),
                 .. pool.All,
-            ]);
+            ]));
             foreach (var choice in choices[exercise.Id].Where(choice => known is not null && choice.Places.Count > 0 && choice.Places.All(place => place >= 0 && place < pool.All.Count)))
                 _places[(choice.Student, exercise.Id)] = choice.Places;
         }
@@ -41,20 +44,16 @@ internal sealed class ClassInputs
     public int Version { get; }
 
     /// <summary>What tells two formulas of an exercise apart: the same for every student; one that was dealt where there are no others.</summary>
-    public IReadOnlyList<Variant> ToTellApart(Exercise exercise) => All(exercise) is { Count: > 0 } all ? all : [.. Drawn(exercise).Take(1)];
+    public IReadOnlyList<Variant> ToTellApart(Exercise exercise) => All(exercise) is { Count: > 0 } all ? all : [.. Drawn(exercise).All.Take(1)];
 
     /// <summary>All that were drawn for an exercise.</summary>
     public IReadOnlyList<Variant> All(Exercise exercise) => _pools[exercise.Id].All;
 
     /// <summary>Those together with what was dealt to the class: the same for every student of it.</summary>
-    public IReadOnlyList<Variant> Drawn(Exercise exercise) => _drawn[exercise.Id].Value;
+    public DrawnInputs Drawn(Exercise exercise) => _drawn[exercise.Id].Value;
 
     /// <summary>Those that a student's workbook is tried with.</summary>
-    public IReadOnlyList<Variant> For(DealtStudent student, Exercise exercise)
-    {
-        var all = All(exercise);
-        return [.. Places(student, exercise).Select(place => all[place])];
-    }
+    public IReadOnlyList<TrialInputs> For(DealtStudent student, Exercise exercise) => [.. Places(student, exercise).Select(place => _fresh[exercise.Id][place])];
 
     /// <summary>What goes on record.</summary>
     /// <param name="graded">Whose workbooks were judged.</param>

@@ -25,7 +25,7 @@ internal sealed class ExerciseJudge
     private readonly ReturnedExercise _returned;
     private readonly MarkingScheme _marking;
     private readonly IReadOnlyList<Trial> _trials;
-    private readonly IReadOnlyList<Variant> _drawn;
+    private readonly DrawnInputs _drawn;
     private readonly ClassNeighbours? _neighbours;
     private readonly Dictionary<string, JudgedAnswer> _judged = [];
 
@@ -37,12 +37,12 @@ internal sealed class ExerciseJudge
     /// <param name="drawn">All inputs drawn for the class, dealt and fresh: what a part allows does not hang on a student's numbers.</param>
     /// <param name="neighbours">The wrong formulas near the keys; null to look for none.</param>
     public ExerciseJudge(
-        Exercise exercise, ReturnedExercise returned, MarkingScheme marking, Variant dealt, IReadOnlyList<Variant> fresh, IReadOnlyList<Variant> drawn, ClassNeighbours? neighbours)
+        Exercise exercise, ReturnedExercise returned, MarkingScheme marking, Variant dealt, IReadOnlyList<TrialInputs> fresh, DrawnInputs drawn, ClassNeighbours? neighbours)
     {
         _exercise = exercise;
         _returned = returned;
         _marking = marking;
-        _trials = [new(dealt), .. fresh.Select(variant => new Trial(variant))];
+        _trials = [new(new(dealt)), .. fresh.Select(inputs => new Trial(inputs))];
         _drawn = drawn;
         _neighbours = neighbours;
     }
@@ -150,10 +150,10 @@ internal sealed class ExerciseJudge
 
     private Evidence EvidenceOf(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {
-        var meant = Dealt.Number(answer.Part.Key, Dealt.MeantBefore(answer.Part));
-        var isRight = Accepts(answer.Part, Dealt.Right.Answers[answer.Part.Id], reading.Dealt) || (earlier.AreRight && Accepts(answer.Part, meant, reading.Dealt));
+        double? Meant() => Dealt.Number(answer.Part.Key, Dealt.MeantBefore(answer.Part));
+        var isRight = Accepts(answer.Part, Dealt.Right.Answers[answer.Part.Id], reading.Dealt) || (earlier.AreRight && Accepts(answer.Part, Meant(), reading.Dealt));
         var followsOwn = !isRight && earlier.Wrong.Count > 0
-            && (FollowsFrom(answer, Dealt.Number(answer.Part.Key, Dealt.HeldBefore(answer.Part)), reading.Dealt) || FollowsFrom(answer, meant, reading.Dealt));
+            && (FollowsFrom(answer, Dealt.Number(answer.Part.Key, Dealt.HeldBefore(answer.Part)), reading.Dealt) || FollowsFrom(answer, Meant(), reading.Dealt));
         var method = Method(answer, reading);
         return new(reading, isRight, followsOwn, method, () => RoundingIn(answer, reading, method));
     }
@@ -172,7 +172,7 @@ internal sealed class ExerciseJudge
     private Slip? RoundingIn(TriedAnswer answer, Reading reading, Behaviour? method)
     {
         if (!answer.IsFormula || answer.IsTextOfFormula) return null;
-        return new RoundingFinder(answer.Part, _trials, _drawn).Find(answer.Grounds.Select(ground => answer.On(ground, reading)), method, answer.PointsAt);
+        return new RoundingFinder(answer.Part, _trials, _drawn.All).Find(answer.Grounds.Select(ground => answer.On(ground, reading)), method, answer.PointsAt);
     }
 
     private Judgement? AsRight(TriedAnswer answer, Evidence evidence)
@@ -220,7 +220,7 @@ internal sealed class ExerciseJudge
                 if (!behaviour.Varies) continue;
                 // On what stands there it may come to no number at all, which later parts must not take for one.
                 var held = reading.Of(answer.Dealt.Value, answer.Part) is null ? null : reading;
-                if (new RoundingFinder(answer.Part, _trials, _drawn).Find([behaviour], null, answer.PointsAt) is { } rounding) return OfSlip(held, rounding, isFormula: true);
+                if (new RoundingFinder(answer.Part, _trials, _drawn.All).Find([behaviour], null, answer.PointsAt) is { } rounding) return OfSlip(held, rounding, isFormula: true);
                 if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials)) continue;
                 return new(Outcome.FollowThrough, held, true, Carrying(earlier, methodShown: true));
             }
@@ -318,11 +318,7 @@ internal sealed class ExerciseJudge
     }
 
     /// <summary>True for less than nothing, and for many times as much as any inputs give, where neither can be.</summary>
-    private bool IsBeyondReason(Part part, double value)
-    {
-        var most = _drawn.Max(variant => variant.Answers[part.Id]);
-        return _drawn.All(variant => variant.Answers[part.Id] >= 0) && (value < 0 || (most > 0 && value > ManyTimes * most));
-    }
+    private bool IsBeyondReason(Part part, double value) => _drawn.Most(part) is { } most && (value < 0 || (most > 0 && value > ManyTimes * most));
 
     /// <summary>Keeps what the answer came to, for the parts after it.</summary>
     private void Remember(Part part, TriedAnswer? answer, Judgement judgement, EarlierAnswers earlier)

@@ -1,4 +1,3 @@
-using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
@@ -31,18 +30,14 @@ internal sealed class NearMissFinder
             if (Numbers(behaviour) is { } values && NearMissSearch.OneEdit(_table, Names(behaviour.Ground), values) is { } one) return Of(one, isShown: true);
         }
         var onRight = answer.On(answer.OnRight, reading);
-        return onRight.Varies && Numbers(onRight) is { } right && reading.Of(answer.At(new(_table.Two.Input)), answer.Part) is { } there
+        return onRight.Varies && Numbers(onRight) is { } right && reading.Of(answer.At(new(new(_table.Two.Input))), answer.Part) is { } there
             && NearMissSearch.TwoEdits(_table, there, Names(answer.OnRight), right) is { } two ? Of(two, isShown: true) : null;
     }
 
     /// <summary>What a formula over the exercise's names has otherwise, by what it does on everything drawn for the class: the same for everybody who wrote it.</summary>
     public Slip? Find(CellFormula formula)
     {
-        var dealt = _trials[0].NamesOn(_trials[0].Right.Answers);
-        List<IReadOnlyDictionary<string, CellValue>> tried = [dealt, .. _table.Inputs];
-        List<double> values = [.. new NamedColumns(tried, SearchBudget.OneFormula).Numbers(formula.Root)];
-        if (values.Count == 0) return null;
-        var found = NearMissSearch.OneEdit(_table, dealt, values) ?? NearMissSearch.TwoEdits(_table, values[1], tried, values);
+        var found = _table.Try(formula).Like(_trials[0].NamesOn(_trials[0].Right.Answers));
         return found is not null && Uses(formula, found) ? Of(found, isShown: true) : null;
     }
 

@@ -14,61 +14,93 @@ internal sealed class ReturnedExercise
     private readonly Exercise _exercise;
     private readonly WorkbookSnapshot _workbook;
     private readonly WorkbookEvaluator _evaluator;
-    private readonly IReadOnlyDictionary<string, CellAddress> _givens;
-    private readonly IReadOnlyDictionary<string, CellAddress> _answers;
+    private readonly SharedFormulas _shared;
+    private readonly FoundCells _found;
     private readonly List<string> _parts;
     private readonly List<CellAddress> _cells;
     private readonly Remembered<Trial, IReadOnlyList<Evaluation>> _known = new();
+    private readonly Remembered<Part, Evaluation> _dealt = new();
+    private KeyValuePair<CellAddress, double[]>[]? _inputs;
+    private WorkbookColumns? _columns;
 
     public ReturnedExercise(
         Exercise exercise,
         WorkbookSnapshot workbook,
         WorkbookEvaluator evaluator,
-        IReadOnlyDictionary<string, CellAddress> givens,
-        IReadOnlyDictionary<string, CellAddress> answers)
+        SharedFormulas shared,
+        FoundCells found)
     {
         _exercise = exercise;
         _workbook = workbook;
         _evaluator = evaluator;
-        _givens = givens;
-        _answers = answers;
-        _parts = [.. answers.Keys];
-        _cells = [.. answers.Values];
+        _shared = shared;
+        _found = found;
+        _parts = [.. found.Answers.Keys];
+        _cells = [.. found.Answers.Values];
     }
 
     /// <summary>What stands in a part's answer cell; null if it is empty or holds nothing but spaces.</summary>
     public CellContent? Content(Part part) =>
-        _workbook.Find(_answers[part.Id]) is { } content && CellFill.IsFilled(content) ? content : null;
+        _workbook.Find(_found.Answers[part.Id]) is { } content && CellFill.IsFilled(content) ? content : null;
 
     /// <summary>The answer cell of a part.</summary>
-    public CellAddress Cell(Part part) => _answers[part.Id];
+    public CellAddress Cell(Part part) => _found.Answers[part.Id];
 
     /// <summary>The cell of a given.</summary>
-    public CellAddress Cell(Given given) => _givens[given.Id];
+    public CellAddress Cell(Given given) => _found.Givens[given.Id];
 
-    /// <summary>What the answer cell comes to with a trial's inputs in the givens' cells.</summary>
-    public Evaluation Evaluate(Part part, Trial trial) => _known.Of(trial, one => _evaluator.EvaluateAll(_cells, Inputs(one)))[_parts.IndexOf(part.Id)];
+    /// <summary>What the answer cell comes to on the inputs that were dealt, with what it depends on.</summary>
+    public Evaluation Evaluate(Part part, Trial dealt) => _dealt.Of(part, one => _evaluator.Evaluate(_found.Answers[one.Id], Inputs(dealt)));
+
+    /// <summary>What it comes to under every trial, with the trial's inputs in the givens' cells.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="trials">The same trials for every part.</param>
+    public CellValue[] Values(Part part, IReadOnlyList<Trial> trials) =>
+        Values(part, _columns ??= Columns(trials, []), () => EachTrial.Of(trials, trial => _known.Of(trial, one => _evaluator.EvaluateAll(_cells, Inputs(one)))[_parts.IndexOf(part.Id)].Value));
 
     /// <summary>The same with values that stand in for the answer cells of other parts.</summary>
     /// <param name="part">The part.</param>
-    /// <param name="trial">The inputs.</param>
-    /// <param name="instead">The values, by part id.</param>
-    public Evaluation Evaluate(Part part, Trial trial, IReadOnlyDictionary<string, double> instead)
+    /// <param name="trials">The trials.</param>
+    /// <param name="instead">For each trial the values, by part id; the same parts for all.</param>
+    public CellValue[] Values(Part part, IReadOnlyList<Trial> trials, IReadOnlyList<IReadOnlyDictionary<string, double>> instead) =>
+        Values(part, Columns(trials, instead[0].Keys.Select(other => KeyValuePair.Create(_found.Answers[other], EachTrial.Of(trials, (_, at) => instead[at][other])))), () => EachTrial.Of(trials, (trial, at) => Evaluate(part, trial, instead[at]).Value));
+
+    /// <summary>What it comes to on inputs that are none of the trials.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="other">The inputs.</param>
+    /// <param name="instead">What stands in for the answer cells of other parts, by part id.</param>
+    public Evaluation Evaluate(Part part, Trial other, IReadOnlyDictionary<string, double> instead)
     {
-        var inputs = Inputs(trial);
-        foreach (var (other, value) in instead)
-            inputs[_answers[other]] = CellValue.FromNumber(value);
-        return _evaluator.Evaluate(_answers[part.Id], inputs);
+        var inputs = Inputs(other);
+        foreach (var (before, value) in instead)
+            inputs[_found.Answers[before]] = CellValue.FromNumber(value);
+        return _evaluator.Evaluate(_found.Answers[part.Id], inputs);
+    }
+
+    /// <summary>From columns, if what is in the cells is plain arithmetic, and it nearly always is.</summary>
+    private CellValue[] Values(Part part, WorkbookColumns columns, Func<CellValue[]> one) =>
+        columns.Numbers(_found.Answers[part.Id]) is { } numbers ? [.. numbers.Select(CellValue.FromNumber)] : one();
+
+    private WorkbookColumns Columns(IReadOnlyList<Trial> trials, IEnumerable<KeyValuePair<CellAddress, double[]>> instead)
+    {
+        _inputs ??= [.. _found.Givens.Select(given => KeyValuePair.Create(given.Value, EachTrial.Of(trials, trial => (double)trial.Right.Givens[given.Key])))];
+        return _evaluator.OnEach(trials.Count, _inputs.Concat(instead));
     }
 
     /// <summary>The formula of an answer cell over the names of the exercise; null where it cannot be written like this.</summary>
-    public CellFormula? InNames(Part part) => new FormulaInNames(
-        _workbook, _givens.Concat(_answers.Where(answer => answer.Key != part.Id)).DistinctBy(place => place.Value).ToDictionary(place => place.Value, place => place.Key)).Of(_answers[part.Id]);
+    public CellFormula? InNames(Part part)
+    {
+        var cell = _found.Answers[part.Id];
+        return _found.AreWhereDealt && _workbook.Find(cell)?.Formula is { } text ? _shared.Named.Of(cell, text, () => Naming(part)) : Naming(part).Of(cell);
+    }
+
+    private FormulaInNames Naming(Part part) =>
+        new(_workbook, _found.Givens.Concat(_found.Answers.Where(answer => answer.Key != part.Id)).DistinctBy(place => place.Value).ToDictionary(place => place.Value, place => place.Key), _shared.Parses);
 
     private Dictionary<CellAddress, CellValue> Inputs(Trial trial)
     {
-        var inputs = new Dictionary<CellAddress, CellValue>(_givens.Count);
-        foreach (var (given, cell) in _givens)
+        var inputs = new Dictionary<CellAddress, CellValue>(_found.Givens.Count);
+        foreach (var (given, cell) in _found.Givens)
             inputs[cell] = CellValue.FromNumber((double)trial.Right.Givens[given]);
         return inputs;
     }
@@ -76,12 +108,12 @@ internal sealed class ReturnedExercise
     /// <summary>The given that a result was computed from, if that is one and neither another nor an answer was used.</summary>
     public Given? OnlyGivenOf(Evaluation evaluation)
     {
-        if (evaluation.Dependencies.Any(_answers.Values.Contains)) return null;
-        var used = _exercise.Givens.Where(given => evaluation.Dependencies.Contains(_givens[given.Id])).Take(2).ToList();
+        if (evaluation.Dependencies.Any(_found.Answers.Values.Contains)) return null;
+        var used = _exercise.Givens.Where(given => evaluation.Dependencies.Contains(_found.Givens[given.Id])).Take(2).ToList();
         return used is [var only] ? only : null;
     }
 
     /// <summary>True if a result was computed from at least one given or other answer, and not from typed numbers alone.</summary>
     public bool DependsOnSheet(Evaluation evaluation) =>
-        evaluation.Dependencies.Any(cell => _givens.Values.Contains(cell) || _answers.Values.Contains(cell));
+        evaluation.Dependencies.Any(cell => _found.Givens.Values.Contains(cell) || _found.Answers.Values.Contains(cell));
 }

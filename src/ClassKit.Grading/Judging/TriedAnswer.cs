@@ -17,7 +17,7 @@ internal sealed class TriedAnswer
     private readonly bool _usesEarlier;
     private readonly bool _inProportion;
     private readonly Remembered<Ground, IReadOnlyList<CellValue>> _values = new();
-    private readonly Remembered<Ground, Dictionary<Reading, Behaviour>> _behaviours = new();
+    private readonly List<(Ground Ground, Reading Reading, Behaviour Behaviour)> _behaviours = [];
     private readonly Lazy<IReadOnlyList<Ground>> _others;
     private readonly Lazy<Given?> _pointsAt;
     private readonly Lazy<CellFormula?> _inNames;
@@ -70,17 +70,21 @@ internal sealed class TriedAnswer
     public Ground OnRight => _usesEarlier && _others.Value.Count > 0 ? _others.Value[1] : AsItStands;
 
     /// <summary>What the cell comes to for inputs that are none of the trials, on right earlier answers.</summary>
-    public CellValue At(Trial other) => (_usesEarlier
-        ? _returned.Evaluate(Part, other, _earlier.Parts.ToDictionary(before => before.Id, before => other.Right.Answers[before.Id]))
-        : _returned.Evaluate(Part, other)).Value;
+    public CellValue At(Trial other) => _returned.Evaluate(Part, other, _usesEarlier
+        ? _earlier.Parts.ToDictionary(before => before.Id, before => other.Right.Answers[before.Id])
+        : new Dictionary<string, double>()).Value;
 
     /// <summary>What the answer does on a ground, read in a way.</summary>
     public Behaviour On(Ground ground, Reading reading)
     {
-        var known = _behaviours.Of(ground, _ => []);
-        if (known.TryGetValue(reading, out var behaviour)) return behaviour;
+        foreach (var known in _behaviours)
+        {
+            if (ReferenceEquals(known.Ground, ground) && known.Reading == reading) return known.Behaviour;
+        }
         var values = Values(ground);
-        return known[reading] = new(EachTrial.Of(_trials, (_, at) => reading.Of(values[at], Part)), ground);
+        var behaviour = new Behaviour(EachTrial.Of(_trials, (_, at) => reading.Of(values[at], Part)), ground);
+        _behaviours.Add((ground, reading, behaviour));
+        return behaviour;
     }
 
     /// <summary>How the answer can be read on a ground; none where the cell comes to no number on the dealt inputs.</summary>
@@ -89,17 +93,16 @@ internal sealed class TriedAnswer
     /// <summary>What the cell comes to under every trial, the workbook as it stands.</summary>
     public IReadOnlyList<CellValue> Values(Ground ground) => _values.Of(ground, Evaluated);
 
-    private CellValue[] Evaluated(Ground ground) => EachTrial.Of(_trials, (trial, at) =>
-    {
-        if (Content.Formula is null) return Dealt.Value;
-        var instead = ground.Instead[at];
-        return (instead.Count == 0 || !_usesEarlier ? _returned.Evaluate(Part, trial) : _returned.Evaluate(Part, trial, instead)).Value;
-    });
+    private CellValue[] Evaluated(Ground ground) =>
+        Content.Formula is null ? EachTrial.Of(_trials, _ => Dealt.Value)
+        : !_usesEarlier || ground.Instead[0].Count == 0 ? _returned.Values(Part, _trials)
+        : _returned.Values(Part, _trials, ground.Instead);
 
     private CellFormula? FindInNames()
     {
         if (_returned.InNames(Part) is not { } formula) return null;
-        var given = new NamedColumns([.. _trials.Zip(OnRight.Earlier, (trial, earlier) => trial.NamesOn(earlier))], SearchBudget.OneFormula).Numbers(formula.Root);
+        var isOnRight = StandsOnRight(formula);
+        var given = new NamedColumns([.. _trials.Zip(OnRight.Earlier, (trial, earlier) => trial.NamesOn(isOnRight ? trial.Right.Answers : earlier))], SearchBudget.OneFormula).Numbers(formula.Root);
         var values = Values(OnRight);
         for (var trial = 0; trial < values.Count; trial++)
         {
@@ -107,6 +110,12 @@ internal sealed class TriedAnswer
         }
         return formula;
     }
+
+    /// <summary>True of a formula that uses nothing before it, or where all before it is right: then it can be tried on what is right, which the class has in common.</summary>
+    private bool StandsOnRight(CellFormula formula) => formula.Names.All(name =>
+        _trials[0].Right.Exercise.Givens.Any(given => IsCalled(given.Id, name)) || (_usesEarlier && _others.Value.Count == 0 && _earlier.Parts.Any(before => IsCalled(before.Id, name))));
+
+    private static bool IsCalled(string id, string name) => string.Equals(id, name, StringComparison.OrdinalIgnoreCase);
 
     /// <summary>True if the cells before this one hold, under every trial, just what the keys give: then all grounds are one.</summary>
     private bool IsAllRightBefore()

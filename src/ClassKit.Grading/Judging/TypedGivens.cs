@@ -38,6 +38,6 @@ internal static class TypedGivens
     private static double? Typed(IReadOnlyCollection<string> typed, IReadOnlyDictionary<string, double> earlier, Part part, Trial trial, Trial dealt, bool throughout)
     {
         var givens = trial.Right.Givens.ToDictionary(given => given.Key, given => typed.Contains(given.Key) ? dealt.Right.Givens[given.Key] : given.Value);
-        return KeyValues.Number(part.Key, KeyValues.Names(givens, throughout ? trial.WorkedOut(part, givens) : earlier));
+        return KeyValues.Number(part.Key, KeyValues.NamesInPlace(givens, throughout ? trial.WorkedOut(part, givens) : earlier));
     }
 }

@@ -25,6 +25,7 @@ internal sealed class WorkbookGrader
     private readonly PracticeLayout _layout;
     private readonly ClassInputs _fresh;
     private readonly ClassNeighbours? _neighbours;
+    private readonly SharedFormulas _formulas = new();
 
     public WorkbookGrader(DealtClass dealt, PracticeLayout layout, ClassInputs fresh)
     {
@@ -33,19 +34,28 @@ internal sealed class WorkbookGrader
     }
 
     /// <summary>Judges what was answered on paper as the same numbers typed into the workbook, and with it the working that the instructor saw.</summary>
-    public IReadOnlyList<AnswerGrade> Grade(PaperWork work) => Grade(work.Student, PaperSnapshot.Of(work, _layout), [], work);
+    public IReadOnlyList<AnswerGrade> Grade(PaperWork work)
+    {
+        var filled = PaperSnapshot.Of(work, _layout);
+        return Grade(work.Student, filled, new(filled, _dealt.Plan), [], work);
+    }
 
-    /// <summary>Judges every answer; flags gathers what the instructor should see.</summary>
-    public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, ICollection<Flag> flags, PaperWork? paper = null)
+    /// <summary>Judges every answer.</summary>
+    /// <param name="student">Whose it is.</param>
+    /// <param name="returned">What came back.</param>
+    /// <param name="found">Finds cells in it.</param>
+    /// <param name="flags">Gathers what the instructor should see.</param>
+    /// <param name="paper">What was answered on paper; null for a workbook.</param>
+    public IReadOnlyList<AnswerGrade> Grade(DealtStudent student, WorkbookSnapshot returned, CellFinder found, ICollection<Flag> flags, PaperWork? paper = null)
     {
         var texts = new TextFormulas(returned);
         var workbook = texts.Revived();
-        var evaluator = new WorkbookEvaluator(workbook, Limits);
-        var finder = new CellFinder(workbook, _dealt.Plan);
+        var evaluator = new WorkbookEvaluator(workbook, Limits, _formulas.Parses);
+        var finder = found.In(workbook);
         return
         [
             .. _dealt.ExercisesOf(student).SelectMany(exercise => Grade(student, exercise, workbook, evaluator, finder, flags, paper))
-                .Select(found => found.Grade.Part.InWords is null && returned.Find(found.Cell) is { } content && texts.IsOne(content) ? found.Grade with { Findings = [.. found.Grade.Findings, new AnswerFinding.StoodAsText()] } : found.Grade),
+                .Select(one => one.Grade.Part.InWords is null && returned.Find(one.Cell) is { } content && texts.IsOne(content) ? one.Grade with { Findings = [.. one.Grade.Findings, new AnswerFinding.StoodAsText()] } : one.Grade),
         ];
     }
 
@@ -59,7 +69,7 @@ internal sealed class WorkbookGrader
         var dealt = student.Of(exercise.Id);
         FlagOverwritten(exercise, student, dealt, givens, workbook, flags);
 
-        var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, givens, answers), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise), _neighbours) { Paper = paper }.Judge();
+        var grades = new ExerciseJudge(exercise, new(exercise, workbook, evaluator, _formulas, found), _dealt.Marking, dealt, _fresh.For(student, exercise), _fresh.Drawn(exercise), _neighbours) { Paper = paper }.Judge();
         foreach (var grade in grades.Where(grade => grade.Outcome == Outcome.Unsupported && grade.Part.InWords is null))
             flags.Add(new Flag.FormulaToLookAt(Place(answers[grade.Part.Id], student), new(grade.Formula!)));
         return grades.Select(grade => (answers[grade.Part.Id], grade));

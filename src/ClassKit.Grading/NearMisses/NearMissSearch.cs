@@ -8,12 +8,13 @@ namespace ClassKit.Grading.NearMisses;
 internal static class NearMissSearch
 {
     /// <summary>Where a key rounds to whole packets, many formulas give the same few numbers: so many different ones say which it was.</summary>
-    private const int FewestForOne = 3;
+    public const int FewestForOne = 3;
 
-    private const int FewestForTwo = 5;
+    /// <summary>The same where two edits are looked for.</summary>
+    public const int FewestForTwo = 5;
 
     /// <summary>Decimals that answers are rounded to; null for not rounded.</summary>
-    private static readonly int?[] Rounded = [null, 4, 3, 2, 1, 0];
+    public static IReadOnlyList<int?> Rounded { get; } = [null, 4, 3, 2, 1, 0];
 
     /// <summary>The first neighbour, one edit away, that gives what a formula gives under every trial; null if none does.</summary>
     /// <remarks>To the last digit, or else rounded to the same decimals under each: how a wrong answer is rounded is not what is wrong with it.</remarks>
@@ -26,20 +27,6 @@ internal static class NearMissSearch
         var near = table.One.Zip(dealt, (neighbour, value) => (Neighbour: neighbour, Value: value))
             .Where(one => one.Value is { } value && IsNear(value, values[0])).Select(one => one.Neighbour).ToList();
         return near.Count == 0 || IsOfFew(values) ? null : First(near, (one, decimals) => Gives(one, trials, values, (given, value) => SameNumber.Is(Round(given, decimals), value)));
-    }
-
-    /// <summary>The same for a formula that was tried on the inputs of the table: what the neighbours give there is known.</summary>
-    /// <param name="table">The part's neighbours.</param>
-    /// <param name="dealt">What names stand for on what the student was dealt.</param>
-    /// <param name="values">What the formula gives there, and then on every input of the table.</param>
-    public static Neighbour? OneEdit(NeighbourTable table, IReadOnlyDictionary<string, CellValue> dealt, IReadOnlyList<double> values)
-    {
-        var near = table.Tried.Where(one => IsNear(one.Values[0], values[1])).ToList();
-        return near.Count == 0 || IsOfFew(values) ? null : First(near, (one, decimals) =>
-        {
-            bool IsThat(double given, double value) => SameNumber.Is(Round(given, decimals), value);
-            return !one.Values.Where((given, at) => !IsThat(given, values[at + 1])).Any() && Gives(one.Neighbour, [dealt], values, IsThat);
-        })?.Neighbour;
     }
 
     /// <summary>The same with two edits, to the last digit.</summary>
@@ -62,7 +49,7 @@ internal static class NearMissSearch
     }
 
     /// <summary>True if a neighbour may give a value, rounded or not.</summary>
-    private static bool IsNear(double given, double value)
+    public static bool IsNear(double given, double value)
     {
         foreach (var decimals in Rounded)
         {
@@ -73,14 +60,19 @@ internal static class NearMissSearch
 
     private static bool IsOfFew(IReadOnlyList<double> values) => Distinct(values) < Math.Min(FewestForOne, values.Count);
 
-    private static TNeighbour? First<TNeighbour>(List<TNeighbour> near, Func<TNeighbour, int?, bool> gives)
-        where TNeighbour : class => Rounded.Select(decimals => near.Find(one => gives(one, decimals))).FirstOrDefault(found => found is not null);
+    private static Neighbour? First(List<Neighbour> near, Func<Neighbour, int?, bool> gives) =>
+        Rounded.Select(decimals => near.Find(one => gives(one, decimals))).FirstOrDefault(found => found is not null);
 
-    private static double Round(double value, int? decimals) => decimals is { } to ? Math.Round(value, to, MidpointRounding.AwayFromZero) : value;
+    /// <summary>A value rounded, or as it is.</summary>
+    public static double Round(double value, int? decimals) => decimals is { } to ? Math.Round(value, to, MidpointRounding.AwayFromZero) : value;
 
-    private static int Distinct(IReadOnlyList<double> values) => values.Select(value => Math.Round(value, 6, MidpointRounding.AwayFromZero)).Distinct().Count();
+    /// <summary>What of a number counts when different ones are counted.</summary>
+    public static double Noticed(double value) => Math.Round(value, 6, MidpointRounding.AwayFromZero);
 
-    private static bool Gives(Neighbour neighbour, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> trials, IReadOnlyList<double> values, Func<double, double, bool> isThat)
+    private static int Distinct(IReadOnlyList<double> values) => values.Select(Noticed).Distinct().Count();
+
+    /// <summary>True if a neighbour gives a formula's values under every trial.</summary>
+    public static bool Gives(Neighbour neighbour, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> trials, IReadOnlyList<double> values, Func<double, double, bool> isThat)
     {
         for (var trial = 0; trial < trials.Count; trial++)
         {

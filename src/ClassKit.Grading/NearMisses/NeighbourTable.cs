@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
@@ -16,7 +18,11 @@ internal sealed class NeighbourTable
     /// <summary>No shipped key has half as many; a long one of somebody's own keeps the likelier.</summary>
     private const int Most = 600;
 
+    /// <summary>In a class of thousands who write no two formulas alike, those that come later are tried by themselves.</summary>
+    private const int MostFormulas = 500;
+
     private readonly FormulaNode _shape;
+    private readonly ConcurrentDictionary<string, TriedFormula> _formulas = new(StringComparer.Ordinal);
     private readonly Lazy<SecondEdits> _two;
 
     /// <param name="exercise">The exercise.</param>
@@ -28,7 +34,7 @@ internal sealed class NeighbourTable
     {
         (Part, _shape) = (part, part.Key.Shape);
         Inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
-        var sheet = SheetQuantity.Before(exercise, part);
+        var sheet = new Sheet(SheetQuantity.Before(exercise, part));
         var behaviours = new BehaviourSet(inputs);
         behaviours.Leave([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
         foreach (var misconception in part.Misconceptions) behaviours.Leave([.. Inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
@@ -57,6 +63,15 @@ internal sealed class NeighbourTable
     {
         var columns = Columns([names]);
         return [.. One.Select(neighbour => columns.Numbers(neighbour.Root) is [var value] ? value : (double?)null)];
+    }
+
+    /// <summary>What a student's formula does on <see cref="Inputs"/>: students go wrong together, so that it is found once for all who wrote the same.</summary>
+    /// <param name="formula">The formula over the exercise's names.</param>
+    public TriedFormula Try(CellFormula formula)
+    {
+        if (_formulas.TryGetValue(formula.Text, out var known)) return known;
+        var tried = new TriedFormula(this, formula);
+        return _formulas.Count < MostFormulas ? _formulas.GetOrAdd(formula.Text, tried) : tried;
     }
 
     /// <summary>The neighbours have most of the key in common.</summary>

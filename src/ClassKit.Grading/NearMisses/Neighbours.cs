@@ -8,14 +8,27 @@ namespace ClassKit.Grading.NearMisses;
 internal static class Neighbours
 {
     /// <summary>All of them, those that are told first before others: the likelier family, and then from the whole formula inwards. Some behave alike.</summary>
-    public static IReadOnlyList<Neighbour> Of(FormulaNode root, IReadOnlyList<SheetQuantity> sheet) =>
-    [
-        .. Place.In(root).Take(SearchBudget.Places).SelectMany(place => At(place, sheet)).Concat(OperationEdits.AsTyped(root)).Concat(WholeEdits.Of(root, sheet)).OrderBy(neighbour => neighbour.Family),
-    ];
+    /// <param name="root">The formula.</param>
+    /// <param name="sheet">What can be used.</param>
+    /// <param name="last">The least likely family that is wanted.</param>
+    public static IEnumerable<Neighbour> Of(FormulaNode root, Sheet sheet, EditFamily last = EditFamily.TakenIn)
+    {
+        var all = new List<Neighbour>();
+        foreach (var place in Place.In(root).Take(SearchBudget.Places)) Add(all, place, sheet, last);
+        all.AddRange(OperationEdits.AsTyped(root));
+        all.AddRange(WholeEdits.Of(root, sheet).TakeWhile(neighbour => neighbour.Family <= last));
+        return all.Where(neighbour => neighbour.Family <= last).OrderBy(neighbour => neighbour.Family);
+    }
 
-    private static IEnumerable<Neighbour> At(Place place, IReadOnlyList<SheetQuantity> sheet) =>
-    [
-        .. OperationEdits.At(place), .. TermEdits.At(place), .. BracketEdits.At(place), .. CellEdits.At(place, sheet), .. ShareEdits.At(place, sheet),
-        .. UnitEdits.At(place, sheet), .. ConstantEdits.At(place), .. RoundingEdits.At(place),
-    ];
+    private static void Add(List<Neighbour> all, Place place, Sheet sheet, EditFamily last)
+    {
+        all.AddRange(OperationEdits.At(place));
+        all.AddRange(TermEdits.At(place, twice: last >= EditFamily.CountedTwice));
+        if (last >= EditFamily.OtherBrackets) all.AddRange(BracketEdits.At(place));
+        all.AddRange(CellEdits.At(place, sheet));
+        all.AddRange(ShareEdits.At(place, sheet));
+        all.AddRange(UnitEdits.At(place, sheet));
+        all.AddRange(ConstantEdits.At(place));
+        if (last >= EditFamily.OtherRounding) all.AddRange(RoundingEdits.At(place));
+    }
 }

@@ -31,7 +31,7 @@ public sealed class AnswerPool : IEqualityComparer<AnswerGrade>
 
     // Field by field, so that a new one is not forgotten; lists are compared by what is in them.
     bool IEqualityComparer<AnswerGrade>.Equals(AnswerGrade? x, AnswerGrade? y) =>
-        x is not null && y is not null && x.Findings.SequenceEqual(y.Findings) && x with { Findings = [] } == y with { Findings = [] };
+        x is not null && y is not null && x.Findings.SequenceEqual(y.Findings) && x with { Findings = y.Findings } == y;
 
     int IEqualityComparer<AnswerGrade>.GetHashCode(AnswerGrade obj) => HashCode.Combine(RuntimeHelpers.GetHashCode(obj.Part), obj.Outcome, obj.Points, obj.Formula);
 }

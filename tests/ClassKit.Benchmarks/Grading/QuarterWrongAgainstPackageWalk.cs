@@ -38,5 +38,6 @@ public class QuarterWrongAgainstPackageWalk
     [Benchmark]
     public int GradeAndGroup() => WrongMethods.In(Graded()).Count;
 
-    private ClassGrades Graded() => ClassGrader.Grade(_material.Dealt, [.. _files.Select((file, at) => new ReturnedFile($"{at}.xlsx", ReturnedWorkbookReader.Read(file).Workbook, null))]);
+    /// <summary>One file after the other, as the program does: what was judged is not kept.</summary>
+    private ClassGrades Graded() => ClassGrader.Grade(_material.Dealt, _files.Select((file, at) => new ReturnedFile($"{at}.xlsx", ReturnedWorkbookReader.Read(file).Workbook, null)));
 }

@@ -31,7 +31,7 @@ internal sealed class SlipFinder
 
     private Slip? Units(Func<Func<double, double>, bool> isRight)
     {
-        if (AnswerUnits.Others(_part.Unit).FirstOrDefault(other => isRight(value => AnswerUnits.Convert(value, other, _part.Unit))) is { } unit)
+        if (AnswerUnits.Others(_part.Unit).FirstOrDefault(other => AnswerUnits.Into(other, _part.Unit) is { } conversion && isRight(conversion.Of)) is { } unit)
             return new(SlipKind.Unit, new AnswerFinding.OtherUnit(unit));
         foreach (var power in Powers)
         {

@@ -18,9 +18,9 @@ internal sealed record Ground(
 
     /// <summary>The workbook as it stands, held against the right answers.</summary>
     public static Ground AsItStands(Part part, IReadOnlyList<Trial> trials) => new(
-        EachTrial.Of(trials, _ => Nothing),
-        EachTrial.Of(trials, trial => trial.HeldBefore(part)),
-        EachTrial.Of(trials, trial => (double?)trial.Right.Answers[part.Id]));
+        EachTrial.WhenAsked(trials, _ => Nothing),
+        EachTrial.WhenAsked(trials, trial => trial.HeldBefore(part)),
+        EachTrial.WhenAsked(trials, trial => (double?)trial.Right.Answers[part.Id]));
 
     /// <summary>The student's own earlier answers as far as fresh inputs reach them, and right ones where they do not: a number typed there would let a number typed here pass for a method.</summary>
     /// <param name="part">The part.</param>
@@ -48,8 +48,8 @@ internal sealed record Ground(
     /// <param name="earlier">The earlier parts, with how the student's cells are read if the right answers are to be written alike, else null.</param>
     public static Ground Right(Part part, IReadOnlyList<Trial> trials, IReadOnlyDictionary<Part, Reading?> earlier) => new(
         EachTrial.Of(trials, trial => Written(trial, earlier)),
-        EachTrial.Of(trials, trial => trial.Right.Answers),
-        EachTrial.Of(trials, trial => (double?)trial.Right.Answers[part.Id]));
+        EachTrial.WhenAsked(trials, trial => trial.Right.Answers),
+        EachTrial.WhenAsked(trials, trial => (double?)trial.Right.Answers[part.Id]));
 
     private static Dictionary<string, double> Written(Trial trial, IReadOnlyDictionary<Part, Reading?> parts) => parts.ToDictionary(
         part => part.Key.Id, part => part.Value?.Written(trial.Right.Answers[part.Key.Id]) ?? trial.Right.Answers[part.Key.Id]);

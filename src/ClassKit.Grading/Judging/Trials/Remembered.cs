@@ -4,12 +4,12 @@ namespace ClassKit.Grading.Judging.Trials;
 internal sealed class Remembered<TThing, TValue>
     where TThing : class
 {
-    private readonly List<(TThing Thing, TValue Value)> _known = [];
+    private List<(TThing Thing, TValue Value)>? _known;
 
     /// <summary>The value for a thing, worked out when it is asked for first.</summary>
     public TValue Of(TThing thing, Func<TThing, TValue> make)
     {
-        foreach (var known in _known)
+        foreach (var known in _known ??= [])
         {
             if (ReferenceEquals(known.Thing, thing)) return known.Value;
         }

@@ -7,9 +7,9 @@ namespace ClassKit.Grading.NearMisses.Families;
 /// <summary>A share for its rest or for the whole with it, and a share put on at one end where it belongs taken off at the other.</summary>
 internal static class ShareEdits
 {
-    public static IEnumerable<Neighbour> At(Place place, IReadOnlyList<SheetQuantity> sheet) => place.Node switch
+    public static IEnumerable<Neighbour> At(Place place, Sheet sheet) => place.Node switch
     {
-        NameNode name when !IsWithOne(place.Parent) && sheet.Any(one => one.IsShare && string.Equals(one.Id, name.Name, StringComparison.OrdinalIgnoreCase)) =>
+        NameNode name when !IsWithOne(place.Parent) && sheet.Find(name.Name) is { IsShare: true } =>
             [Rest(place, Tree.Binary(BinaryOperator.Subtract, Tree.Number(1), name)), Rest(place, Tree.Binary(BinaryOperator.Add, Tree.Number(1), name))],
         BinaryNode binary when IsWithOne(binary) => [Rest(place, binary.Right)],
         BinaryNode { Operator: BinaryOperator.Divide or BinaryOperator.Multiply, Right: BinaryNode share } binary when IsWithOne(share) => [OtherEnd(place, binary, share)],

@@ -7,14 +7,17 @@ namespace ClassKit.Grading.NearMisses.Families;
 /// <summary>A term, a factor or a divisor left out, or taken twice.</summary>
 internal static class TermEdits
 {
-    public static IEnumerable<Neighbour> At(Place place)
+    /// <param name="place">Where.</param>
+    /// <param name="twice">True for those that are taken twice as well.</param>
+    public static IReadOnlyList<Neighbour> At(Place place, bool twice)
     {
-        if (place.Node is not BinaryNode binary || !Tree.IsArithmetic(binary.Operator)) yield break;
-        yield return Without(place, binary, binary.Left, binary.Right);
-        if (binary.Operator != BinaryOperator.Power) yield return Without(place, binary, binary.Right, binary.Left);
-        if (binary.Operator == BinaryOperator.Power) yield break;
-        yield return Twice(place, binary, binary.Right, binary.Operator);
-        yield return Twice(place, binary, binary.Left, binary.Operator is BinaryOperator.Add or BinaryOperator.Subtract ? BinaryOperator.Add : BinaryOperator.Multiply);
+        if (place.Node is not BinaryNode binary || !Tree.IsArithmetic(binary.Operator)) return [];
+        var second = Without(place, binary, binary.Left, binary.Right);
+        if (binary.Operator == BinaryOperator.Power) return [second];
+        var first = Without(place, binary, binary.Right, binary.Left);
+        return twice
+            ? [second, first, Twice(place, binary, binary.Right, binary.Operator), Twice(place, binary, binary.Left, binary.Operator is BinaryOperator.Add or BinaryOperator.Subtract ? BinaryOperator.Add : BinaryOperator.Multiply)]
+            : [second, first];
     }
 
     private static Neighbour Without(Place place, BinaryNode binary, FormulaNode kept, FormulaNode term) =>

@@ -15,27 +15,28 @@ internal static class UnitEdits
     private static readonly HashSet<(string From, string To)> Usual =
         [("g", "kg"), ("kg", "g"), ("ml", "l"), ("l", "ml"), ("oz", "lb"), ("lb", "oz"), ("min", "h"), ("h", "min"), ("s", "min"), ("min", "s"), ("°C", "°F"), ("°F", "°C")];
 
-    public static IEnumerable<Neighbour> At(Place place, IReadOnlyList<SheetQuantity> sheet)
-    {
-        if (place.Node is not NameNode name || sheet.FirstOrDefault(one => string.Equals(one.Id, name.Name, StringComparison.OrdinalIgnoreCase)) is not { } quantity) return [];
-        return AnswerUnit.IsPercent(quantity.Unit)
-            ? [Of(place, quantity, "", Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(Hundred))), Of(place, quantity, "", Tree.Binary(BinaryOperator.Divide, name, Tree.Number(Hundred)))]
-            : AnswerUnits.Others(quantity.Unit).Where(other => Usual.Contains((quantity.Unit, other)) || sheet.Any(one => one.Unit == other)).Select(other => Of(place, quantity, other, Converted(name, quantity.Unit, other)));
-    }
+    public static IEnumerable<Neighbour> At(Place place, Sheet sheet) =>
+        place.Node is NameNode name && sheet.Find(name.Name) is { } quantity ? sheet.Steps(quantity).Select(step => Of(place, quantity, step.To, step.Take(name))) : [];
+
+    /// <summary>What somebody may do to a quantity of a sheet.</summary>
+    public static IEnumerable<UnitStep> Steps(SheetQuantity quantity, IReadOnlyList<SheetQuantity> sheet) => AnswerUnit.IsPercent(quantity.Unit)
+        ? [new("", name => Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(Hundred))), new("", name => Tree.Binary(BinaryOperator.Divide, name, Tree.Number(Hundred)))]
+        : AnswerUnits.Others(quantity.Unit).Where(other => Usual.Contains((quantity.Unit, other)) || sheet.Any(one => one.Unit == other)).Select(other => new UnitStep(other, Converting(quantity.Unit, other)));
 
     private static Neighbour Of(Place place, SheetQuantity quantity, string other, FormulaNode written) =>
         new(place.Put(written), EditFamily.OtherUnit, () => [new KeyEdit.OtherUnit(quantity.Id, Tree.Text(written), quantity.Unit, other)]);
 
-    private static BinaryNode Converted(FormulaNode quantity, string from, string to)
+    private static Func<FormulaNode, FormulaNode> Converting(string from, string to)
     {
         var offset = AnswerUnits.Convert(0, from, to);
         var factor = AnswerUnits.Convert(1, from, to) - offset;
-        if (offset == 0) return factor >= 1 ? Tree.Binary(BinaryOperator.Multiply, quantity, Tree.Number(Plain(factor))) : Tree.Binary(BinaryOperator.Divide, quantity, Tree.Number(Plain(1 / factor)));
+        var (times, by, put) = (Plain(factor), Plain(1 / factor), Plain(offset));
+        if (offset == 0) return factor >= 1 ? name => Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(times)) : name => Tree.Binary(BinaryOperator.Divide, name, Tree.Number(by));
         return (from, to) switch
         {
-            ("°F", "°C") => Tree.Binary(BinaryOperator.Divide, Tree.Binary(BinaryOperator.Subtract, quantity, Tree.Number(32)), Tree.Number(1.8)),
-            ("°C", "°F") => Tree.Binary(BinaryOperator.Add, Tree.Binary(BinaryOperator.Multiply, quantity, Tree.Number(1.8)), Tree.Number(32)),
-            _ => Sum(factor == 1 ? quantity : Tree.Binary(BinaryOperator.Multiply, quantity, Tree.Number(Plain(factor))), Plain(offset)),
+            ("°F", "°C") => name => Tree.Binary(BinaryOperator.Divide, Tree.Binary(BinaryOperator.Subtract, name, Tree.Number(32)), Tree.Number(1.8)),
+            ("°C", "°F") => name => Tree.Binary(BinaryOperator.Add, Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(1.8)), Tree.Number(32)),
+            _ => name => Sum(factor == 1 ? name : Tree.Binary(BinaryOperator.Multiply, name, Tree.Number(times)), put),
         };
     }
 
