@@ -67,7 +67,7 @@ public sealed class NamedColumns
             NameNode { Sheet: null } name => OfName(name.Name),
             GroupNode group => Of(group.Inner).After(1),
             PrefixNode { Operator: PrefixOperator.Plus } plus => Of(plus.Operand).After(1),
-            PrefixNode { Operator: PrefixOperator.Minus } minus => Each(Of(minus.Operand), static number => number == 0 ? 0 : -number),
+            PrefixNode { Operator: PrefixOperator.Minus } minus => Each(Of(minus.Operand), Operators.Negate),
             BinaryNode { Operator: >= BinaryOperator.Power and <= BinaryOperator.Subtract } binary => Compute(binary.Operator, Of(binary.Left), Of(binary.Right)),
             _ => Interpreted(node),
         };

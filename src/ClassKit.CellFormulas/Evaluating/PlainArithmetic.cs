@@ -28,8 +28,8 @@ internal static class PlainArithmetic
             BinaryNode { Operator: >= BinaryOperator.Power and <= BinaryOperator.Subtract } binary => Apply(binary, names, ref steps),
             GroupNode group => Of(group.Inner, names, ref steps),
             PrefixNode { Operator: PrefixOperator.Plus } plus => Of(plus.Operand, names, ref steps),
-            PrefixNode { Operator: PrefixOperator.Minus } minus => Of(minus.Operand, names, ref steps) is var number && number == 0 ? 0 : -number,
-            PercentNode percent => Of(percent.Operand, names, ref steps) / 100,
+            PrefixNode { Operator: PrefixOperator.Minus } minus => Operators.Negate(Of(minus.Operand, names, ref steps)),
+            PercentNode percent => Operators.Percent(Of(percent.Operand, names, ref steps)),
             _ => double.NaN,
         };
     }

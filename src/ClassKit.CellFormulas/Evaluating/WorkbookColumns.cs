@@ -75,8 +75,8 @@ public sealed class WorkbookColumns
             BinaryNode { Operator: >= BinaryOperator.Power and <= BinaryOperator.Subtract } binary => Of(binary.Left, sheet) is { } left && Of(binary.Right, sheet) is { } right ? Each(left, right, binary.Operator) : null,
             GroupNode group => Of(group.Inner, sheet),
             PrefixNode { Operator: PrefixOperator.Plus } plus => Of(plus.Operand, sheet),
-            PrefixNode { Operator: PrefixOperator.Minus } minus => Of(minus.Operand, sheet) is { } operand ? Array.ConvertAll(operand, static number => number == 0 ? 0 : -number) : null,
-            PercentNode percent => Of(percent.Operand, sheet) is { } operand ? Array.ConvertAll(operand, static number => number / 100) : null,
+            PrefixNode { Operator: PrefixOperator.Minus } minus => Of(minus.Operand, sheet) is { } operand ? Array.ConvertAll(operand, Operators.Negate) : null,
+            PercentNode percent => Of(percent.Operand, sheet) is { } operand ? Array.ConvertAll(operand, Operators.Percent) : null,
             _ => null,
         };
     }

@@ -35,10 +35,16 @@ internal static class Operators
     };
 
     public static CellValue Negate(CellValue value, Meter meter) =>
-        Coercion.TryNumber(value, meter, out var number, out var error) ? CellValue.FromNumber(number == 0 ? 0 : -number) : CellValue.FromError(error);
+        Coercion.TryNumber(value, meter, out var number, out var error) ? CellValue.FromNumber(Negate(number)) : CellValue.FromError(error);
+
+    /// <summary>The sign of a minus before a number, which leaves 0 without one.</summary>
+    public static double Negate(double number) => number == 0 ? 0 : -number;
+
+    /// <summary>A hundredth.</summary>
+    public static double Percent(double number) => number / 100;
 
     public static CellValue Percent(CellValue value, Meter meter) =>
-        Coercion.TryNumber(value, meter, out var number, out var error) ? CellValue.FromNumber(number / 100) : CellValue.FromError(error);
+        Coercion.TryNumber(value, meter, out var number, out var error) ? CellValue.FromNumber(Percent(number)) : CellValue.FromError(error);
 
     /// <summary><c>0^0</c> has no value, nor has a negative number to a broken power.</summary>
     public static CellValue Power(double a, double b)
