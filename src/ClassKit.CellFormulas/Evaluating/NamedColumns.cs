@@ -9,7 +9,7 @@ namespace ClassKit.CellFormulas.Evaluating;
 /// Evaluates many trees on several inputs at once, as <see cref="NamedValues"/> does one after the other, and quicker: arithmetic is done for all inputs at each node,
 /// and what a tree shares with one that is kept was worked out before. Not to be used from several threads at once.
 /// </summary>
-/// <remarks>A function is left to the interpreter, and so is a tree in which anything but a number meets an operator.</remarks>
+/// <remarks>A function but rounding is left to the interpreter, and so is a tree in which anything but a number meets an operator.</remarks>
 public sealed class NamedColumns
 {
     private readonly IReadOnlyList<IReadOnlyDictionary<string, CellValue>> _inputs;
@@ -69,7 +69,7 @@ public sealed class NamedColumns
             PrefixNode { Operator: PrefixOperator.Plus } plus => Of(plus.Operand).After(1),
             PrefixNode { Operator: PrefixOperator.Minus } minus => Each(Of(minus.Operand), Operators.Negate),
             BinaryNode { Operator: >= BinaryOperator.Power and <= BinaryOperator.Subtract } binary => Compute(binary.Operator, Of(binary.Left), Of(binary.Right)),
-            _ => Interpreted(node),
+            _ => PlainRounding.In(node) is var (rounded, round) ? Each(Of(rounded), round) : Interpreted(node),
         };
     }
 

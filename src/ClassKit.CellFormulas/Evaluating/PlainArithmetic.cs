@@ -30,7 +30,7 @@ internal static class PlainArithmetic
             PrefixNode { Operator: PrefixOperator.Plus } plus => Of(plus.Operand, names, ref steps),
             PrefixNode { Operator: PrefixOperator.Minus } minus => Operators.Negate(Of(minus.Operand, names, ref steps)),
             PercentNode percent => Operators.Percent(Of(percent.Operand, names, ref steps)),
-            _ => double.NaN,
+            _ => PlainRounding.In(node) is var (rounded, round) && Of(rounded, names, ref steps) is var number && double.IsFinite(number) ? round(number) : double.NaN,
         };
     }
 

@@ -53,6 +53,6 @@ public static class ForeseenTurns
     {
         var pairs = inputs.Zip(values, (variant, value) => (Right: variant.Answers[part.Id], Value: value)).ToList();
         var distances = pairs.Select(pair => pair.Right == 0 ? double.PositiveInfinity : Math.Abs((pair.Value - pair.Right) / pair.Right)).Order().ToList();
-        return new(exercise, part, neighbour.Formula, neighbour.Say(), pairs.Count(pair => part.Tolerance.Accepts(pair.Right, pair.Value)) / (double)pairs.Count, distances[distances.Count / 2]);
+        return new(exercise, part, neighbour.Formula, neighbour.Edits, pairs.Count(pair => part.Tolerance.Accepts(pair.Right, pair.Value)) / (double)pairs.Count, distances[distances.Count / 2]);
     }
 }

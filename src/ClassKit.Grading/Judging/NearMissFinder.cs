@@ -43,7 +43,7 @@ internal sealed class NearMissFinder
 
     /// <summary>False where it would be said that something was taken in which the formula does not have: it comes to the same by another way, and the student would look for it in vain.</summary>
     private static bool Uses(CellFormula formula, Neighbour found) =>
-        found.Family != EditFamily.TakenIn || found.Say() is not [KeyEdit.TakenIn { Term: var term }] || CellFormula.Of("=" + term).Names.All(name => formula.Names.Contains(name, StringComparer.OrdinalIgnoreCase));
+        found.Family != EditFamily.TakenIn || found.Edits is not [KeyEdit.TakenIn { Term: var term }] || CellFormula.Of("=" + term).Names.All(name => formula.Names.Contains(name, StringComparer.OrdinalIgnoreCase));
 
     /// <summary>What a typed number comes of, if it can only come of one thing.</summary>
     /// <param name="part">The part.</param>
@@ -68,6 +68,6 @@ internal sealed class NearMissFinder
         var names = neighbour.Formula.Names.Concat(_table.Part.Key.Names).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var cells = exercise.Givens.Where(given => names.Contains(given.Id)).Select(given => (given.Id, _returned.Cell(given).Cell))
             .Concat(exercise.Parts.Where(part => names.Contains(part.Id)).Select(part => (part.Id, _returned.Cell(part).Cell)));
-        return new(SlipKind.NearMiss, new AnswerFinding.NearMiss(neighbour.Say(), neighbour.Formula.ToString(), cells.ToDictionary(cell => cell.Id, cell => cell.Cell), isShown));
+        return new(SlipKind.NearMiss, new AnswerFinding.NearMiss(neighbour.Edits, neighbour.Formula.ToString(), cells.ToDictionary(cell => cell.Id, cell => cell.Cell), isShown));
     }
 }

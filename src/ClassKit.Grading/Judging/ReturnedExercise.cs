@@ -20,6 +20,7 @@ internal sealed class ReturnedExercise
     private readonly List<CellAddress> _cells;
     private readonly Remembered<Trial, IReadOnlyList<Evaluation>> _known = new();
     private readonly Remembered<Part, Evaluation> _dealt = new();
+    private Dictionary<CellAddress, CellValue>? _dealtInputs;
     private KeyValuePair<CellAddress, double[]>[]? _inputs;
     private WorkbookColumns? _columns;
 
@@ -50,7 +51,7 @@ internal sealed class ReturnedExercise
     public CellAddress Cell(Given given) => _found.Givens[given.Id];
 
     /// <summary>What the answer cell comes to on the inputs that were dealt, with what it depends on.</summary>
-    public Evaluation Evaluate(Part part, Trial dealt) => _dealt.Of(part, one => _evaluator.Evaluate(_found.Answers[one.Id], Inputs(dealt)));
+    public Evaluation Evaluate(Part part, Trial dealt) => _dealt.Of(part, one => _evaluator.Evaluate(_found.Answers[one.Id], _dealtInputs ??= Inputs(dealt)));
 
     /// <summary>What it comes to under every trial, with the trial's inputs in the givens' cells.</summary>
     /// <param name="part">The part.</param>

@@ -17,7 +17,19 @@ internal static class Neighbours
         foreach (var place in Place.In(root).Take(SearchBudget.Places)) Add(all, place, sheet, last);
         all.AddRange(OperationEdits.AsTyped(root));
         all.AddRange(WholeEdits.Of(root, sheet).TakeWhile(neighbour => neighbour.Family <= last));
-        return all.Where(neighbour => neighbour.Family <= last).OrderBy(neighbour => neighbour.Family);
+        return InOrder(all, last);
+    }
+
+    /// <summary>There are so few families that looking through all for each is quicker than putting them in order.</summary>
+    private static IEnumerable<Neighbour> InOrder(List<Neighbour> all, EditFamily last)
+    {
+        for (var family = EditFamily.OtherCell; family <= last; family++)
+        {
+            foreach (var neighbour in all)
+            {
+                if (neighbour.Family == family) yield return neighbour;
+            }
+        }
     }
 
     private static void Add(List<Neighbour> all, Place place, Sheet sheet, EditFamily last)

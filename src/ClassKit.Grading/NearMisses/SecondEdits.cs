@@ -55,7 +55,7 @@ internal sealed class SecondEdits
     {
         var first = _begins.FindLastIndex(begin => begin <= place);
         var other = After(_first[first]).ElementAt(place - _begins[first]);
-        return new(other.Root, EditFamily.Two, () => [.. _first[first].Say(), .. other.Say()]);
+        return new(other.Root, EditFamily.Two, () => [.. _first[first].Edits, .. other.Edits]);
     }
 
     private IEnumerable<Neighbour> After(Neighbour one) => Neighbours.Of(one.Root, _sheet, last: EditFamily.Doubled);

@@ -2,6 +2,7 @@ using ClassKit.CellFormulas.Calls;
 using ClassKit.CellFormulas.Evaluating;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
+using ClassKit.CellFormulas.Tests.Support;
 using ClassKit.CellFormulas.Values;
 
 namespace ClassKit.CellFormulas.Tests.Evaluating;
@@ -19,7 +20,7 @@ public class NamedColumnsTests
     public static TheoryData<string> Formulas =>
     [
         "=flour", "=FLOUR*(1-loss)", "=-flour^2", "=+flour%", "=2^-1*flour", "=flour/zero", "=1/(flour-500)", "=zero^0.5", "=zero^zero", "=flour+none", "=flour&loss", "=(flour>400)+1", "=note*2", "=note", "=none",
-        "=loss+0.1-0.3", "=ROUND(flour*loss,1)", "=IF(zero>0,flour,1/0)", "=IFERROR(flour/zero,7)", "=SUM(flour,loss,note)", "=MAX({1,2})*flour", "={1,2}+flour", "=water*2", "=B5", "=1E300*flour*1E300", "=LET(x,flour,x*2)", "=10^400",
+        "=loss+0.1-0.3", "=ROUND(flour*loss,1)", "=ROUNDUP(flour*loss,0)", "=ROUNDDOWN(-flour*loss,2)", "=ROUND(flour/zero,1)", "=ROUND(note,1)", "=ROUND(flour,0.5)", "=ROUND(none,1)", "=ROUND({1,2},1)", "=IF(zero>0,flour,1/0)", "=IFERROR(flour/zero,7)", "=SUM(flour,loss,note)", "=MAX({1,2})*flour", "={1,2}+flour", "=water*2", "=B5", "=1E300*flour*1E300", "=LET(x,flour,x*2)", "=10^400",
     ];
 
     [Theory]
@@ -36,6 +37,26 @@ public class NamedColumnsTests
 
             Assert.Equal(expected.Contains(null) ? [] : expected.Cast<double>(), [.. new NamedColumns(Inputs).Numbers(root)]);
             Assert.Equal(expected.Contains(null) ? [] : expected.Cast<double>(), [.. kept.Numbers(root)]);
+        }
+    }
+
+    public static TheoryData<string> OverNames => [.. Formulas.Select(row => row.Data).Where(text => text != "=B5")];
+
+    /// <summary>Names alone are worked out without an interpreter where they are plain: a workbook, whose cells the names stand for, is computed by one.</summary>
+    [Theory]
+    [MemberData(nameof(OverNames))]
+    public void They_are_what_cells_of_these_names_come_to(string text)
+    {
+        foreach (var input in Inputs)
+        {
+            var book = new Book { ["C1"] = text };
+            foreach (var (at, (name, value)) in input.Index())
+            {
+                book.Put($"A{at + 1}", new(value));
+                book.Name(name, $"Sheet1!$A${at + 1}");
+            }
+
+            Assert.Equal(book.Evaluate("C1") is { Status: EvaluationStatus.Computed, Value: { IsNumber: true, Number: var number } } ? number : null, Number(CellFormula.Of(text), input));
         }
     }
 

@@ -20,13 +20,19 @@ internal readonly record struct Rounding(decimal Step, RoundingDirection Directi
             .SelectMany(step => Enum.GetValues<RoundingDirection>().Select(direction => new Rounding(step, direction))),
     ];
 
+    /// <summary>The step as numbers of cells are.</summary>
+    private double Size { get; } = (double)Step;
+
     /// <summary>The same in the scale of a part's cell: to whole percent where it asks for percent.</summary>
-    public Rounding For(Part part) => this with { Step = AnswerUnit.Held(part.Unit, Step) };
+    public Rounding For(Part part) => new(AnswerUnit.Held(part.Unit, Step), Direction);
+
+    /// <summary>False where one number is further from another than rounding takes any: most roundings need no working out.</summary>
+    public bool MayGoTo(double number, double rounded) => Math.Abs(number - rounded) <= 2 * (Size + (2 * Slack * Math.Max(Math.Abs(number), 1)));
 
     /// <summary>The multiple of the step that a number goes to.</summary>
     public double Of(double number)
     {
-        var steps = number / (double)Step;
+        var steps = number / Size;
         var slack = Slack * Math.Max(1, Math.Abs(steps));
         var whole = Direction switch
         {
@@ -35,6 +41,6 @@ internal readonly record struct Rounding(decimal Step, RoundingDirection Directi
             RoundingDirection.Down => Math.Floor(steps + slack),
             RoundingDirection.TowardsZero => Math.Truncate(steps + (Math.Sign(steps) * slack)),
         };
-        return whole * (double)Step;
+        return whole * Size;
     }
 }

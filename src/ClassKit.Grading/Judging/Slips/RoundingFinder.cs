@@ -72,7 +72,7 @@ internal sealed class RoundingFinder
     {
         for (var trial = 0; trial < behaviour.Values.Count; trial++)
         {
-            if (behaviour.Values[trial] is not { } value || behaviour.Ground.Expected[trial] is not { } expected || !IsSame(rounding.Of(expected), value)) return false;
+            if (behaviour.Values[trial] is not { } value || behaviour.Ground.Expected[trial] is not { } expected || !rounding.MayGoTo(expected, value) || !IsSame(rounding.Of(expected), value)) return false;
         }
         return true;
     }

@@ -31,6 +31,7 @@ internal sealed record Ground(
     {
         var earlier = EachTrial.Of(trials, trial =>
         {
+            if (unreached.Count == 0) return trial.HeldBefore(part);
             var before = new Dictionary<string, double>(trial.HeldBefore(part));
             foreach (var other in unreached.Keys) before[other.Id] = trial.Right.Answers[other.Id];
             return before;
