@@ -12,7 +12,10 @@ internal static class Overlooked
     private const int MostAlone = 3;
 
     /// <summary>Written for people, or used where a command asks for it.</summary>
-    private static readonly string[] Known = ["README.md", "README.txt", "LICENSE", "corrections.csv", "Thumbs.db", "desktop.ini"];
+    private static readonly string[] Known = ["README.md", "README.txt", "LICENSE", "corrections.csv", "record-is-kept-in.txt", "Thumbs.db", "desktop.ini"];
+
+    /// <summary>The record of an instructor's teaching lies in the teaching folder, with what its database keeps beside it.</summary>
+    private const string Record = "record.sqlite";
 
     /// <summary>What is overlooked at or below a folder that was checked; folders in which nothing was recognised are somebody else's.</summary>
     public static IEnumerable<Diagnostic> In(Source folder, IReadOnlyList<CheckedItem> items, bool isLesson = false)
@@ -41,7 +44,7 @@ internal static class Overlooked
     private static bool IsLoose(Source file, IReadOnlyList<CheckedItem> items)
     {
         var (library, name) = (file.Library, Path.GetFileName(file.Path));
-        if (Known.Contains(name, StringComparer.OrdinalIgnoreCase) || name.StartsWith('~') || library.IsLinked(file.Path)) return false;
+        if (Known.Contains(name, StringComparer.OrdinalIgnoreCase) || name.StartsWith('~') || name.StartsWith(Record, StringComparison.Ordinal) || library.IsLinked(file.Path)) return false;
         return !library.HasRead(file.Path) || (name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) && ContentRecognition.Of(file) is null && !items.Any(item => library.Tree.Full(item.Path) == library.Tree.Full(file.Path)));
     }
 }

@@ -14,13 +14,15 @@ public static class GradingRegister
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(grading);
         var deal = DealRegister.Find(session, grading.Deal) ?? throw new InvalidOperationException("its deal goes on record first");
-        var before = session.One("SELECT number, digest FROM grading WHERE deal = $1 ORDER BY number DESC LIMIT 1", row => Tuple.Create(row.Whole(0), row.Text(1)), deal);
+        var before = session.One("SELECT number, digest, id FROM grading WHERE deal = $1 ORDER BY number DESC LIMIT 1", row => Tuple.Create(row.Whole(0), row.Text(1), row.Number(2)), deal);
         if (before?.Item2 == grading.Digest) return null;
         var number = (before?.Item1 ?? 0) + 1;
         var id = session.Insert(
             "INSERT INTO grading (deal, number, digest, judge_version, program, frame, change) VALUES ($1, $2, $3, $4, $5, $6, $7)",
             deal, number, grading.Digest, grading.JudgeVersion, grading.Program, Packed.Of(grading.Frame), session.ChangeId);
-        foreach (var (place, student) in grading.Students.Index()) Put(session, id, place, student);
+        // What erased students came to is nobody's and stays in the class's statistics, though the files that are graded again know nothing of it.
+        IEnumerable<GradedStudent> nobodys = before is null ? [] : Students(session, before.Item3).Where(student => student.Student is null);
+        foreach (var (place, student) in grading.Students.Concat(nobodys).Index()) Put(session, id, place, student);
         session.Run("INSERT INTO class_page (grading, students) SELECT $1, group_concat(concat(student, '|', status, '|', points, '|', out_of), ';' ORDER BY place) FROM graded WHERE grading = $1 HAVING count(*) > 0", id);
         foreach (var (place, file) in grading.Files.Index())
             session.Run("INSERT INTO returned_file (grading, place, student, sha256, entry) VALUES ($1, $2, $3, $4, $5)", id, place, file.Student, Values.OrNull(file.Sha256), Packed.Of(file.Entry));

@@ -7,6 +7,12 @@ namespace ClassKit.UseCases.Erasing;
 /// <param name="Files">The list.</param>
 internal sealed record OwnOutput(string Root, OwnFiles Files)
 {
+    /// <summary>What made all that is on record of one student.</summary>
+    public const string OfOneStudent = "show";
+
+    /// <summary>What made tables of the whole record, which hang together: they are made once more, and never changed.</summary>
+    public const string OfWholeRecord = "write-out";
+
     /// <summary>What made them.</summary>
     public required string Kind { get; init; }
 

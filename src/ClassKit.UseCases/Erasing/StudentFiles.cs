@@ -46,7 +46,8 @@ public sealed class StudentFiles
         var look = new StudentLook(new(known.FirstOrDefault(student => student.Id == who.Id) is { } listed && listed.Name != who.Name ? who with { Shown = listed.Name } : who, known), new(found._folder, who));
         foreach (var own in outputs)
         {
-            var anew = MadeAnew.Of(own, who, deals);
+            var anew = own.Kind != OwnOutput.OfOneStudent ? MadeAnew.Of(own, who, deals)
+                : own.Files.Paths.Any(path => look.Lines(Path.Combine(own.Root, path)) is not null) ? new([], own.Files.Paths.ToHashSet(StringComparer.Ordinal)) : MadeAnew.Nothing;
             found._own[own] = ([.. anew.Files], [.. anew.Gone]);
         }
         foreach (var file in files.Where(file => !found.Shown(file).Split('/').Any(name => name.StartsWith(OwnPath.Hidden, StringComparison.Ordinal))))
@@ -88,7 +89,7 @@ public sealed class StudentFiles
         }
         // Only a file that is as we left it stays ours: what was typed into one is never written over.
         else if (own.Files.At(path).IsChanged) SortOut(file, look);
-        else if (StudentLook.IsTable(file) && look.Rows(file) is { } rows)
+        else if (own.Kind != OwnOutput.OfWholeRecord && StudentLook.IsTable(file) && look.Rows(file) is { } rows)
         {
             anew.Add(new(path, rows.Left));
             _traces.Add(new StudentTrace.Rows(Shown(file), rows.Count));

@@ -5,6 +5,7 @@ using ClassKit.Records.Classes;
 using ClassKit.Records.Deals;
 using ClassKit.Records.Gradings;
 using ClassKit.Records.Storage;
+using ClassKit.UseCases.Erasing;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
 
@@ -14,7 +15,7 @@ namespace ClassKit.UseCases.Recording;
 public static class ShowStudent
 {
     /// <summary>The kind of folder that its files go into.</summary>
-    public const string Kind = "show";
+    public const string Kind = OwnOutput.OfOneStudent;
 
     /// <summary>What is on record.</summary>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>

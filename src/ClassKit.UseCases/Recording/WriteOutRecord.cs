@@ -1,6 +1,7 @@
 using System.Globalization;
 using ClassKit.Notes;
 using ClassKit.Records.Tables;
+using ClassKit.UseCases.Erasing;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
 
@@ -10,7 +11,7 @@ namespace ClassKit.UseCases.Recording;
 public static class WriteOutRecord
 {
     /// <summary>The kind of folder that its files go into.</summary>
-    public const string Kind = "write-out";
+    public const string Kind = OwnOutput.OfWholeRecord;
 
     /// <summary>The file that says of which version the tables are.</summary>
     internal const string VersionFile = "version.csv";

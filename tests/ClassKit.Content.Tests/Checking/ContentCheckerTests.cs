@@ -49,6 +49,15 @@ public sealed class ContentCheckerTests : IDisposable
     }
 
     [Fact]
+    public void The_record_beside_a_class_list_is_no_loose_file()
+    {
+        _folder.Write("roster.csv", "id,name\nada,Ada Berg\n");
+        foreach (var file in new[] { "record.sqlite", "record.sqlite-wal", "record-is-kept-in.txt" }) _folder.Write(file, "");
+
+        Assert.Empty(ContentChecker.Check([_folder.Path]).Doubts);
+    }
+
+    [Fact]
     public void Problems_of_all_paths_are_told_together()
     {
         _folder.Write("a/roster.csv", "id,name\n");

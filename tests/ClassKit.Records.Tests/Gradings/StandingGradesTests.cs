@@ -30,6 +30,10 @@ public sealed class StandingGradesTests
 
         record.Write(Sample.Change(), session => Erasure.Erase(session, Sample.Ada.Id, (entry, _) => entry));
         Assert.Equal(all.Select(one => one.Student == Sample.Ada.Id ? one with { Student = null } : one), record.Read(session => StandingGrades.OfClass(session, named)));
+
+        // Graded again from files that know nothing of her, the class's statistics keep what nobody's is.
+        record.Write(Sample.Change(), session => GradingRegister.Put(session, Grading('a', (Sample.Ben.Id, 4m))));
+        Assert.Equal([Of('a', Sample.Ben.Id, 4m), Of('a', "", 3m) with { Student = null }], record.Read(session => StandingGrades.OfClass(session, named)).Take(2));
     }
 
     private static StandingGrade Of(char deal, string student, decimal? points) => new($"{deal}", $"Set {deal}", student, points is null ? "missing" : "graded", points, points is null ? null : 40);

@@ -69,7 +69,7 @@ public sealed class MarksTests : IDisposable
     public void What_two_markers_saw_comes_back_with_its_rubric_and_comments()
     {
         var work = Work(WorkKind.BenchWork);
-        BenchSheet first = new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1], [Sample.Ben.Id] = [0, 2] }) { Comments = new Dictionary<string, string> { [Sample.Ben.Id] = "apron" } }, second = new("Lou", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [1, 1] });
+        BenchSheet first = new("Kim", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [2, 1], [Sample.Ben.Id] = [0, BenchScale.NotAsked] }) { Comments = new Dictionary<string, string> { [Sample.Ben.Id] = "apron" } }, second = new("Lou", new Dictionary<string, IReadOnlyList<int>> { [Sample.Ada.Id] = [1, 1] });
         _record.Write(Sample.Change(), session =>
         {
             Assert.True(BenchRegister.Measure(session, work, Scale));

@@ -110,6 +110,21 @@ public sealed class StudentFilesTests : IDisposable
     }
 
     [Fact]
+    public void All_that_was_written_out_of_one_student_goes_and_tables_of_the_whole_record_are_made_once_more()
+    {
+        using var record = TeachingRecord.InMemory();
+        Assert.Empty(EnterGrades.Run(new(record, Kim, null, GradedFolder.Read(_folder.Of("rounds/1/graded"), SmallClass.Dealt).Model!), Run.Unwatched).Problems);
+        OutputFolder.Write(_folder.Of("shown"), ShowStudent.Kind, ShowStudent.Write(ShowStudent.Run(new(record, "ada-berg"), Run.Unwatched).Model!).Files);
+        OutputFolder.Write(_folder.Of("tables"), WriteOutRecord.Kind, [new("student.csv", "id,name\nada-berg,Ada Berg\nben-okoye,Ben Okoye\n"u8.ToArray())]);
+
+        var done = Erase(record, isMeant: true);
+
+        Assert.Empty(Directory.EnumerateFiles(_folder.Of("shown"), "*.csv"));
+        Assert.Contains(new StudentTrace.MadeOfAll("tables/student.csv", WriteOutRecord.Kind), done.Traces);
+        Assert.True(Holds("tables/student.csv", "ada-berg"));
+    }
+
+    [Fact]
     public void What_a_link_leads_to_is_not_the_folders()
     {
         if (OperatingSystem.IsWindows()) return;

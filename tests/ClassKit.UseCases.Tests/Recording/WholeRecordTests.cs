@@ -92,6 +92,19 @@ public sealed class WholeRecordTests : IDisposable
     }
 
     [Fact]
+    public void Graded_again_a_class_keeps_what_an_erased_student_came_to_as_nobodys()
+    {
+        using var record = Filled("one");
+        EraseStudent.Run(new(record, Kim, "ada-berg", IsMeant: true), Run.Unwatched);
+        var again = AnyGrades.Of(Small, 77);
+
+        Assert.Empty(EnterGrades.Run(new(record, Kim, null, again with { Dealt = again.Dealt with { Identity = Small.Identity } }), Run.Unwatched).Problems);
+
+        Assert.Equal(["ben-okoye", "cleo-marin", "nobody"], record.Read(session => session.Query("SELECT coalesce(student, 'nobody') FROM graded WHERE grading = (SELECT max(id) FROM grading) ORDER BY place", row => row.Text(0))));
+        Assert.Equal(["ben-okoye", "cleo-marin"], record.Read(session => RecordedGrades.Of(session, Small.Identity!.Digest))!.Students.Select(student => student.Who.Id));
+    }
+
+    [Fact]
     public void Files_that_still_name_whoever_is_erased_are_told_and_left_as_they_are()
     {
         var list = _folder.Write("teaching/roster.csv", "id,name\nada-berg,Ada Berg\nben-okoye,Ben Okoye\n"u8.ToArray());
