@@ -18,11 +18,11 @@ public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
         return _others.Contains(cell.Trim().ToLowerInvariant());
     }
 
-    /// <summary>True of a text in which the student's id, name or address stands as a whole word.</summary>
+    /// <summary>True of a text in which the student's id, name or address stands as a whole word. An id that is a bare number says nothing in a text: masses and minutes are numbers, too.</summary>
     public bool IsNamedIn(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Array.Exists(_words, word => Stands(word, text));
+        return Array.Exists(_words, word => !word.All(char.IsAsciiDigit) && Stands(word, text));
     }
 
     /// <summary>True of a file's name, without its ending, that begins or ends with the student's id, which is no part of a longer one.</summary>

@@ -36,6 +36,18 @@ public class SoughtStudentTests
     }
 
     [Fact]
+    public void Points_that_are_somebodys_number_are_no_students()
+    {
+        var twelve = new SoughtStudent(new("12", "Ann Lee"), [new("12", "Ann Lee"), new("14", "Ben Okoye"), new("9", "Cleo Marín")]);
+
+        Assert.Equal([1], StudentRows.Of(Cells(["student", "Percentages"], ["12", "14"], ["14", "12"], ["9", "12"]), twelve).Order());
+        Assert.Equal([1], StudentRows.Of(Cells(["Student ID", "Points"], ["12", "14"], ["14", "12"]), twelve).Order());
+        Assert.False(twelve.IsNamedIn("Bake for 12 minutes."));
+        Assert.True(twelve.IsNamedIn("12: Ann Lee"));
+        Assert.Empty(StudentRows.Of(Cells(["Sums", "Points"], ["12", "14"], ["14", "12"]), twelve));
+    }
+
+    [Fact]
     public void Of_two_of_one_name_the_id_tells()
     {
         var sought = new SoughtStudent(new("ann-lee", "Ann Lee"), [new("ann-lee", "Ann Lee"), new("ann-lee-2", "Ann Lee")]);
