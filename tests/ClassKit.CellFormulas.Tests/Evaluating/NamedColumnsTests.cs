@@ -40,7 +40,8 @@ public class NamedColumnsTests
         }
     }
 
-    public static TheoryData<string> OverNames => [.. Formulas.Select(row => row.Data).Where(text => text != "=B5")];
+    /// <summary>All but a cell, and a sum over a text, which counts among values and not in cells.</summary>
+    public static TheoryData<string> OverNames => [.. Formulas.Select(row => row.Data).Except(["=B5", "=SUM(flour,loss,note)"])];
 
     /// <summary>Names alone are worked out without an interpreter where they are plain: a workbook, whose cells the names stand for, is computed by one.</summary>
     [Theory]
