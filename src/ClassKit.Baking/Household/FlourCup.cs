@@ -25,6 +25,6 @@ public sealed record FlourCup(string Name, Mass Cup, string Source)
     public Ingredient Applied(Ingredient flour)
     {
         ArgumentNullException.ThrowIfNull(flour);
-        return flour.Role == IngredientRole.Flour && flour.GramsPerCup is not null ? flour with { GramsPerCup = Cup.Grams, Source = $"{flour.Source}; cup: {Source}" } : flour;
+        return flour.Role == IngredientRole.Flour && flour.GramsPerCup is not null ? flour with { GramsPerCup = Cup.Grams, CupFilling = null, Source = $"{flour.Source}; cup: {Source}" } : flour;
     }
 }

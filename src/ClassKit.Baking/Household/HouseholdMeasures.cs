@@ -28,7 +28,7 @@ public static class HouseholdMeasures
             return Pieces(piece, mass);
         if (CupOf(ingredient) is not { } cup || TeaspoonOf(ingredient) is not { } teaspoon)
             return null;
-        return mass.Grams >= cup / 4 && ingredient.GramsPerCup is not null ? Cups(cup, mass) : Spoons(teaspoon, mass);
+        return mass.Grams >= cup / 4 && ingredient.GramsPerCup is not null ? Cups(cup, mass, ingredient.CupFilling) : Spoons(teaspoon, mass);
     }
 
     /// <summary>The measures to buy for a mass: as <see cref="For"/>, but eggs and the like whole and never too few.</summary>
@@ -72,6 +72,12 @@ public static class HouseholdMeasures
 
     private static HouseholdMeasure PieceMeasure(HouseholdPiece piece, double count, Mass mass) =>
         Measure($"{KitchenFraction.Show(count, 4)} {(count > 1 ? piece.Plural : piece.Singular)}", count * piece.Grams, mass);
+
+    private static HouseholdMeasure Cups(double cup, Mass mass, string? filling)
+    {
+        var nearest = Cups(cup, mass);
+        return filling is null ? nearest : nearest with { Text = $"{nearest.Text}, {filling}" };
+    }
 
     private static HouseholdMeasure Cups(double cup, Mass mass)
     {

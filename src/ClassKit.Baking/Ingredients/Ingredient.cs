@@ -40,6 +40,9 @@ public sealed record Ingredient(
     /// <summary>What price lists call it; null where they use its name.</summary>
     public string? PriceName { get; init; }
 
+    /// <summary>How the cup of <see cref="GramsPerCup"/> is filled, or what is in it: <c>dipped</c>, <c>packed</c>, <c>chopped</c>; null where that is not known or makes no difference. A cup of flour differs by a fifth with it.</summary>
+    public string? CupFilling { get; init; }
+
     /// <summary>How a kitchen counts it; null where nothing is counted.</summary>
     public HouseholdPiece? Piece { get; init; }
 

@@ -23,6 +23,7 @@ public sealed record IngredientColumn(string Name, string Means)
         new("acid", "g of acid in 100 g, counted as lactic acid, as one number or lowest-usual-highest"),
         new("density", "g in 1 mL, where no weight of a cup is known"),
         new("cup", "what a US cup (236.588 mL) of it weighs in g"),
+        new("cup filled", "how that cup is filled or what is in it, where that matters: dipped, spooned, sifted, packed, chopped"),
         new("teaspoon", "what a US teaspoon (4.929 mL) of it weighs in g"),
         new("piece", "what one of it is called where it is counted: large egg"),
         new("pieces", "what several are called: large eggs"),

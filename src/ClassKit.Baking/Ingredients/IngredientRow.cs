@@ -73,6 +73,7 @@ public sealed class IngredientRow
             Piece = Piece(),
             Doubts = [.. Items("label").SelectMany(IngredientDoubts.Of)],
             OtherNames = [.. Items("other names")],
+            CupFilling = _cell("cup filled") is { Length: > 0 } filling ? filling : null,
             PriceName = _cell("price name") is { Length: > 0 } price ? price : null,
         };
     }

@@ -53,10 +53,30 @@ public sealed partial class OpenTableTests
         Assert.Contains(measures, measure => Teaspoons(measure.Name) is { } many && Math.Abs(measure.Grams / many - teaspoon) < 0.01);
     }
 
+    /// <summary>A dipped cup of flour and a sifted one differ by a fifth, a packed one of sugar by half: whoever measures by the cup must be told which is meant.</summary>
+    [Theory]
+    [MemberData(nameof(Cited))]
+    public void How_a_cup_is_filled_is_told_as_the_row_tells_it(string id)
+    {
+        var ingredient = IngredientCatalog.Get(id);
+        if (ingredient.GramsPerCup is not { } cup) return;
+        // Of NDB 20083 the table says "cup" alone; NDB 20129, the same flour unenriched, has the same weight "unsifted, dipped".
+        var number = id == "bread_flour" ? "20129" : Number(ingredient)!;
+        var told = Measures[number].Where(row => row[2].StartsWith("cup", StringComparison.Ordinal) && Math.Abs(Parse(row[3]) / Parse(row[1]) - cup) < 0.01).Select(row => Filling(row[2])).Distinct().ToList();
+
+        if (told is [var only]) Assert.Equal(only, ingredient.CupFilling);
+    }
+
     [Fact]
     public void Baking_powders_hold_the_sodium_of_the_table() => Assert.All(
         IngredientCatalog.All.Where(ingredient => ingredient.SodiumShare is not null && Number(ingredient) is not null),
         ingredient => Assert.Equal(Field(Foods[Number(ingredient)!], "sodium_mg")!.Value / 100_000, ingredient.SodiumShare!.Value, 1e-5));
+
+    private static string? Filling(string measure) => Fillings.Select(word => (word.As, At: measure.IndexOf(word.Published, StringComparison.Ordinal))).FirstOrDefault(word => word.At >= 0).As;
+
+    /// <summary>The table's words in the order in which they are looked for, and the file's.</summary>
+    private static readonly (string Published, string As)[] Fillings =
+        [("not packed", "loose"), ("unpacked", "loose"), ("packed", "packed"), ("dipped", "dipped"), ("unsifted", "unsifted"), ("sifted", "sifted"), ("chopped", "chopped"), ("shredded", "shredded"), ("grated", "grated"), ("mashed", "mashed")];
 
     private static double? Teaspoons(string measure) =>
         measure.StartsWith("tsp", StringComparison.Ordinal) || measure.StartsWith("teaspoon", StringComparison.Ordinal) ? 1
