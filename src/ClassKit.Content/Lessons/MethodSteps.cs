@@ -65,8 +65,8 @@ internal static partial class MethodSteps
         var conditions = match.Groups["conditions"].Value.Split(',', StringSplitOptions.TrimEntries);
         if (Duration(new(conditions[0], item.Line), problems) is not var (min, max))
             return null;
-        var rest = new StepConditions(conditions.Skip(1), item.Line, problems);
-        return new(match.Groups["name"].Value, texts.Read(item with { Text = match.Groups["text"].Value }), min, max, rest.Temperature, rest.Way) { Work = rest.Work };
+        var rest = new StepConditions(conditions.Skip(1), max, item.Line, problems);
+        return new(match.Groups["name"].Value, texts.Read(item with { Text = match.Groups["text"].Value }), min, max, rest.Temperature, rest.Way) { Each = rest.Each, Work = rest.Work };
     }
 
     private static (int Min, int Max)? Duration(Located text, ProblemList problems)

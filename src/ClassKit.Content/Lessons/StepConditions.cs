@@ -23,21 +23,26 @@ internal sealed partial class StepConditions
     /// <summary>What may be written, as advice names it.</summary>
     private static readonly string[] Words =
     [
-        "28 °C", .. BenchWords.CookingExamples, Unattended, "2 people", "2 oven places", "2 steamer places", BenchWords.DoorShut, OvenReady, KeepsOvernight, NoWait, Reheats, "wait up to 10 min",
+        "28 °C", .. BenchWords.CookingExamples, Unattended, "2 people", "2 oven places", "2 steamer places", BenchWords.DoorShut, OvenReady, KeepsOvernight, NoWait, Reheats, "wait up to 10 min", "each 2–3 min",
         "warms whole milk", "melts unsalted butter", "tempers unsalted butter", "cooks bread flour",
         .. BenchWords.Equipment,
     ];
 
     private readonly ProblemList _problems;
     private readonly int _line;
+    private readonly int _longest;
     private readonly List<EquipmentCount> _uses = [];
     private readonly List<IngredientHeat> _heats = [];
     private int? _people;
     private int? _places;
 
-    public StepConditions(IEnumerable<string> conditions, int line, ProblemList problems)
+    /// <param name="conditions">What stands behind the duration, one by one.</param>
+    /// <param name="longest">The minutes that the step takes at most.</param>
+    /// <param name="line">Where it stands.</param>
+    /// <param name="problems">Takes what cannot be read.</param>
+    public StepConditions(IEnumerable<string> conditions, int longest, int line, ProblemList problems)
     {
-        (_line, _problems) = (line, problems);
+        (_line, _longest, _problems) = (line, longest, problems);
         foreach (var condition in conditions)
             Read(condition);
         var place = Way is { } way ? CookingPlace.Of(way) : null;
@@ -53,6 +58,8 @@ internal sealed partial class StepConditions
     /// <summary>What it is cooked in or over; null on the bench.</summary>
     public CookingWay? Way { get; private set; }
 
+    /// <summary>How long one piece takes; null where nothing says so.</summary>
+    public PieceTime? Each { get; private set; }
 
     public Temperature? Temperature { get; private set; }
 
@@ -85,6 +92,8 @@ internal sealed partial class StepConditions
             Cook(place, heat, condition);
         else if (Waiting().Match(condition) is { Success: true } wait)
             Work = Work with { Wait = Window(wait) };
+        else if (OneByOne().Match(condition) is { Success: true } each)
+            Each = Piece(each);
         else if (Heating().Match(condition) is { Success: true } heating)
             Heat(heating.Groups["how"].Value, heating.Groups["what"].Value);
         else if (BenchWords.Counted(condition) is var (count, what))
@@ -143,6 +152,16 @@ internal sealed partial class StepConditions
         return WaitWindow.Usual;
     }
 
+    private PieceTime? Piece(Match each)
+    {
+        var least = Whole(each.Groups["min"]);
+        var most = each.Groups["max"].Success ? Whole(each.Groups["max"]) : least;
+        if (least > 0 && least <= most && most <= _longest)
+            return new(least, most);
+        _problems.Add(_line, $"One piece takes `{each.Value}`", least > most ? "Write the shorter time first." : $"Write at least one minute, and no more than the {_longest} of the step.");
+        return null;
+    }
+
     private Temperature? Degrees(string text)
     {
         if (Temperature is not null)
@@ -154,6 +173,9 @@ internal sealed partial class StepConditions
 
     [GeneratedRegex(@"^wait\s+(up\s+to\s+|(?<min>[0-9]{1,3})\s*[–-]\s*)(?<max>[0-9]{1,3})\s*min$", RegexOptions.IgnoreCase)]
     private static partial Regex Waiting();
+
+    [GeneratedRegex(@"^each\s+(?<min>[0-9]{1,3})(\s*[–-]\s*(?<max>[0-9]{1,3}))?\s*min$", RegexOptions.IgnoreCase)]
+    private static partial Regex OneByOne();
 
     [GeneratedRegex(@"^(?<how>warms|melts|tempers|cooks)\s+(?<what>\S.*)$", RegexOptions.IgnoreCase)]
     private static partial Regex Heating();

@@ -26,6 +26,9 @@ public sealed record MethodStep(string Name, TextTemplate Text, int MinMinutes, 
     /// <summary>True in a freezer of either kind.</summary>
     public bool IsFreezing => Work.Uses.Any(use => use.Kind == EquipmentKind.Freezer || use.Kind == EquipmentKind.BlastFreezer);
 
+    /// <summary>How long one piece takes of it, where they go through one after another; null where all are at it together, for the whole of the step.</summary>
+    public PieceTime? Each { get; init; }
+
     /// <summary>What it takes at the bench, for the bench plan.</summary>
     public StepWork Work { get; init; } = StepWork.Usual;
 }

@@ -34,7 +34,10 @@ internal static class BakeStages
     private static bool InOven(MethodStep step) => step.IsBaking || !step.IsCooking && step.Temperature is { Celsius: >= OvenCelsius };
 
     private static BakeStage Stage(MethodStep step, Temperature temperature, bool inOven) =>
-        new(step.Name, new(step.MinMinutes, (step.MinMinutes + step.MaxMinutes) / 2.0, step.MaxMinutes), temperature, inOven, !inOven && Degasses(step.Name)) { Way = step.Way ?? CookingWay.Oven };
+        new(step.Name, Minutes(step.Each ?? new(step.MinMinutes, step.MaxMinutes)), temperature, inOven, !inOven && Degasses(step.Name)) { Way = step.Way ?? CookingWay.Oven };
+
+    /// <summary>What happens in a piece happens in its own time and not in that of the batch.</summary>
+    private static Band<double> Minutes(PieceTime time) => new(time.MinMinutes, (time.MinMinutes + time.MaxMinutes) / 2.0, time.MaxMinutes);
 
     /// <summary>Steps that press the gas out, by the words that bakers use for them.</summary>
     private static bool Degasses(string name) => DegassingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));

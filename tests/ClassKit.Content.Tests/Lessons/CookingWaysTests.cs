@@ -55,10 +55,18 @@ public sealed class CookingWaysTests : IDisposable
     [InlineData("pan 230 °C, flame", "The brackets hold `flame` as well", "A step is cooked in one thing")]
     [InlineData("steamer 100 °C", "The brackets hold `steamer 100 °C`", "Write `steamer` alone")]
     [InlineData("fryer 1800 °C", "The temperature is 1800 °C", "from -40 to 600")]
+    [InlineData("pan 230 °C, each 3–2 min", "One piece takes `each 3–2 min`", "Write the shorter time first")]
+    [InlineData("pan 230 °C, each 20 min", "One piece takes `each 20 min`", "no more than the 17 of the step")]
     [InlineData("reheats", "The brackets say `reheats` and nothing heats", "combi oven 160 °C, reheats")]
     [InlineData("staemer", "The brackets hold `staemer`, which is not known here", "steamer")]
     public void What_cannot_be_is_said(string conditions, string found, string remedy) =>
         Complaint.Only(With(conditions), Complaint.LineOf(_bread, Dry), found, remedy);
+
+    [Theory]
+    [InlineData("each 2 min, pan 230 °C", 2, 2)]
+    [InlineData("pan 230 °C, each 2–3 min", 2, 3)]
+    public void Pieces_that_go_through_one_after_another_have_a_time_of_their_own(string conditions, int least, int most) =>
+        Assert.Equal(new PieceTime(least, most), With(conditions).Model!.Cooking.Single().Each);
 
     /// <summary>A paste is cooked over something: two teams cannot do it on one burner.</summary>
     [Fact]

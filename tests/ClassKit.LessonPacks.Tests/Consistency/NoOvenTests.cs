@@ -42,6 +42,17 @@ public sealed class NoOvenTests
         Assert.DoesNotContain("NaN", BuiltPack.NoOven["comparison.html"].Body!.Words(), StringComparison.Ordinal);
     }
 
+    /// <summary>A round lies in the pan for two minutes of the ten that the team's rounds take; a bun steams with all the others. Common practice, no source.</summary>
+    [Fact]
+    public void What_happens_in_a_piece_happens_in_its_own_time()
+    {
+        var minutes = BuiltPack.NoOven["comparison.html"].QuerySelectorAll("tr").Single(row => row.Children[0].Words() == "In the heat").QuerySelectorAll("td").Select(cell => cell.Words().Replace(' ', ' ')).ToList();
+
+        Assert.Contains("2 min", minutes);
+        Assert.Contains("11–13 min", minutes);
+        Assert.DoesNotContain("9–12 min", minutes);
+    }
+
     /// <summary>Four teams, two steamers of two places: all four can steam at once, and each has its fryer. The instructor is told when to switch them on.</summary>
     [Fact]
     public void The_run_sheet_switches_on_what_has_to_be_hot()
