@@ -92,7 +92,12 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
     /// <summary>A band of something that grows with what was filled in.</summary>
     private static Band<double> Filled(Band<double> band) => new(band.Low * (1 - FillingError), band.Typical, band.High * (1 + FillingError));
 
-    private static Band<double> Shaped(Band<double> band, BakingShape shape) => new(band.Low * (1 - shape.ShapeError), band.Typical, band.High * (1 + shape.ShapeError));
+    /// <summary>How much gas is held and how a piece spreads have nothing to do with each other: their shares of doubt add up as the root of their squares, or the sheet would accept what no bread is
+    /// (JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2).</summary>
+    private static Band<double> Shaped(Band<double> band, BakingShape shape) => new(
+        band.Typical - band.Typical * Both(1 - band.Low / band.Typical, shape.ShapeError), band.Typical, band.Typical + band.Typical * Both(band.High / band.Typical - 1, shape.ShapeError));
+
+    private static double Both(double one, double other) => Math.Sqrt(one * one + other * other);
 
     /// <summary>With gas, as uncertain as the model has it, in a portion as uncertain as it is filled.</summary>
     private static Band<Volume> Baked(GasBudget piece)
