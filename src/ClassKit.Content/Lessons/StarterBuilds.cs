@@ -49,6 +49,6 @@ internal static partial class StarterBuilds
             problems.Add(line, FormattableString.Invariant($"The build is {build.HydrationPercent:0} % water on its flour, and the formula has {starter.Name}"), "Make both the same: change the parts of the build, or name the starter by what it comes to.");
     }
 
-    [GeneratedRegex(@"^(?<ripe>[0-9]*\.?[0-9]*[1-9][0-9]*)\s*:\s*(?<flour>[0-9]*\.?[0-9]*[1-9][0-9]*)\s*:\s*(?<water>[0-9]*\.?[0-9]*[1-9][0-9]*)\s+at\s+(?<heat>\S.*?)\s+for\s+(?<hours>[0-9]{1,2}(\.[0-9])?)\s*h$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<ripe>(?=[0.]*[1-9])[0-9]{0,4}(\.[0-9]{1,4})?)\s*:\s*(?<flour>(?=[0.]*[1-9])[0-9]{0,4}(\.[0-9]{1,4})?)\s*:\s*(?<water>(?=[0.]*[1-9])[0-9]{0,4}(\.[0-9]{1,4})?)\s+at\s+(?<heat>\S.*?)\s+for\s+(?<hours>[0-9]{1,2}(\.[0-9])?)\s*h$", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 }

@@ -48,6 +48,22 @@ public sealed class StarterAndFoamTests : IDisposable
         Assert.Contains(remedy, problem.Expected, StringComparison.Ordinal);
     }
 
+    /// <summary>A file from elsewhere may hold anything. To try every way of cutting so many digits into three would take years.</summary>
+    [Fact]
+    public void Digits_without_end_are_refused_like_anything_else() =>
+        Assert.Contains("`starter build` is", Assert.Single(Read(Complaint.Break(_bread, "1:4:4 at 24 °C for 10 h", new string('1', 20_000))).Problems).Found, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("0.5:2:2")]
+    [InlineData("1:4.0:4")]
+    public void Parts_may_be_written_with_decimals(string parts) => Assert.True(Read(Complaint.Break(_bread, "1:4:4 at", parts + " at")).Succeeded);
+
+    [Theory]
+    [InlineData("0:4:4")]
+    [InlineData("1:0.0:4")]
+    [InlineData(":4:4")]
+    public void No_part_is_nothing(string parts) => Assert.False(Read(Complaint.Break(_bread, "1:4:4 at", parts + " at")).Succeeded);
+
     [Fact]
     public void A_foam_and_its_specific_gravity_are_read()
     {
