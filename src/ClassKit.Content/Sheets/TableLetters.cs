@@ -6,14 +6,14 @@ namespace ClassKit.Content.Sheets;
 
 /// <summary>The text of a table as spreadsheet programs save it: UTF-8 with or without a mark, UTF-16 with one, else Windows-1252.</summary>
 /// <remarks>Plain “CSV” is saved in the machine's own code page, which in western Europe and the Americas is Windows-1252; others cannot be told from it by their bytes.</remarks>
-internal static class TableLetters
+public static class TableLetters
 {
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     private static readonly Lazy<Encoding> Windows1252 = new(() => CodePagesEncodingProvider.Instance.GetEncoding(1252)!);
 
     /// <summary>The text with <c>\n</c> line ends and whether its letters were guessed, or null with the reason noted.</summary>
-    public static (string Text, bool Guessed)? Read(Source source, ProblemList problems)
+    internal static (string Text, bool Guessed)? Read(Source source, ProblemList problems)
     {
         if (SourceFile.Bytes(source, problems) is not { } bytes) return null;
         var (text, guessed) = Decode(bytes);
@@ -22,8 +22,10 @@ internal static class TableLetters
         return null;
     }
 
-    private static (string Text, bool Guessed) Decode(byte[] bytes)
+    /// <summary>The text of bytes, a mark at its head included, and whether its letters were guessed.</summary>
+    public static (string Text, bool Guessed) Decode(byte[] bytes)
     {
+        ArgumentNullException.ThrowIfNull(bytes);
         if (bytes is [0xFF, 0xFE, ..]) return (Encoding.Unicode.GetString(bytes), false);
         if (bytes is [0xFE, 0xFF, ..]) return (Encoding.BigEndianUnicode.GetString(bytes), false);
         try

@@ -1,6 +1,8 @@
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.Unicode;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sheets;
 using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Texts;
@@ -16,30 +18,35 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
     private static readonly byte[] Mark = [0xEF, 0xBB, 0xBF];
 
     /// <summary>Its text, with line feeds alone.</summary>
-    public string Text => Encoding.UTF8.GetString(Bytes.Span[(HasMark ? Mark.Length : 0)..]).ReplaceLineEndings("\n");
+    public string Text => TableLetters.Decode(Bytes.ToArray()).Text.TrimStart('\uFEFF').ReplaceLineEndings("\n");
 
     /// <summary>What tells this state of the file from any other.</summary>
     public string Stamp => Convert.ToHexString(SHA256.HashData(Bytes.Span));
 
     private bool HasMark => Bytes.Span.StartsWith(Mark);
 
+    /// <summary>True for a table in the letters of an old spreadsheet: what is written over it is UTF-8 with a mark, which every spreadsheet reads, or names would lose their accents.</summary>
+    private bool IsOfOldLetters => !Utf8.IsValid(Bytes.Span);
+
     private bool HasReturns => Bytes.Span.IndexOf("\r\n"u8) >= 0;
 
-    /// <summary>The file as it is now; null if it is no text, or too large.</summary>
+    /// <summary>The file as it is now; null if it is no text, or too large. Tables may be in the letters of old spreadsheets, as they are read elsewhere; nothing else may.</summary>
     public static OwnText? Read(string path)
     {
         var file = new FileInfo(path);
         if (!file.Exists || file.LinkTarget is not null || file.Length > MostBytes) return null;
         var bytes = File.ReadAllBytes(path);
-        return bytes.Contains((byte)0) ? null : new(path, bytes);
+        return bytes.Contains((byte)0) || (!Utf8.IsValid(bytes) && !IsTable(path)) ? null : new(path, bytes);
     }
+
+    private static bool IsTable(string path) => System.IO.Path.GetExtension(path).ToUpperInvariant() is ".CSV" or ".TSV";
 
     /// <summary>The bytes of another text in the file's own way: its mark and its line ends.</summary>
     public byte[] With(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         var plain = text.ReplaceLineEndings(HasReturns ? "\r\n" : "\n");
-        return [.. HasMark ? Mark : [], .. Encoding.UTF8.GetBytes(plain)];
+        return [.. HasMark || IsOfOldLetters ? Mark : [], .. Encoding.UTF8.GetBytes(plain)];
     }
 
     /// <summary>Writes over the file, whole or not at all.</summary>

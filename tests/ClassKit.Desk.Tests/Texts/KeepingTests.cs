@@ -26,6 +26,32 @@ public sealed class KeepingTests(RunningDesk desk) : IClassFixture<RunningDesk>
         }
     }
 
+    /// <summary>What old spreadsheets save as plain CSV is in Windows-1252, which lists are read in; keeping it on a page must not cost anybody their name's accents.</summary>
+    [Fact]
+    public void A_list_in_old_letters_keeps_every_name()
+    {
+        var file = Path.Combine(desk.Folder.Root, "old-letters.csv");
+        byte[] old = [.. "name\nJos"u8, 0xE9, .. " Pe"u8, 0xF1, .. "a\n"u8];
+        File.WriteAllBytes(file, old);
+        try
+        {
+            var text = OwnText.Read(file)!;
+            Assert.Equal("name\nJosé Peña\n", text.Text);
+
+            Assert.Null(text.Write(text.Stamp, text.With(text.Text)));
+            Assert.Equal("\uFEFFname\nJosé Peña\n", System.Text.Encoding.UTF8.GetString(File.ReadAllBytes(file)));
+            Assert.Equal("name\nJosé Peña\n", OwnText.Read(file)!.Text);
+
+            File.WriteAllBytes(Path.ChangeExtension(file, ".md"), old);
+            Assert.Null(OwnText.Read(Path.ChangeExtension(file, ".md")));
+        }
+        finally
+        {
+            File.Delete(file);
+            File.Delete(Path.ChangeExtension(file, ".md"));
+        }
+    }
+
     private async Task<string> KeptAsync(string file, string text)
     {
         var page = $"texts/{desk.Folder.TextAt(file)!.Key}";
