@@ -45,6 +45,16 @@ public sealed record AnswerGrade(
     /// <summary>The instructor's correction that the points follow; null where they are the grader's.</summary>
     public AppliedCorrection? Correction { get; init; }
 
+    /// <summary>True where somebody has said what the answer shows: the grader, or the instructor where only they can. Words that nobody has read show nothing yet, not even where they are missing.</summary>
+    public bool IsJudged => !IsLeftToInstructor || Correction is not null && OutOf > 0;
+
+    /// <summary>True where the method is understood: sound, followed through, a right number where no formula was asked; of what is left to the instructor, where all points were given. False where nothing is judged.</summary>
+    public bool ShowsMethod => IsLeftToInstructor
+        ? IsJudged && Points >= OutOf
+        : Outcome is Outcome.Sound or Outcome.FollowThrough || (Outcome == Outcome.ValueOnly && !Part.FormulaAsked);
+
+    private bool IsLeftToInstructor => Part.InWords is not null || Outcome == Outcome.Unsupported;
+
     /// <summary>True while the instructor has yet to look at an answer that the grader could not judge.</summary>
     public bool IsUndecided => Outcome == Outcome.Unsupported && Correction is null;
 }

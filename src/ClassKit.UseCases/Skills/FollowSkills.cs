@@ -85,8 +85,8 @@ public static class FollowSkills
         Judged(student).GroupBy(answer => answer.Exercise.Skill).Select(skill => (student.Who.Id, Of(skill.Key, on, [.. skill])));
 
     /// <summary>What nobody could judge shows nothing either way.</summary>
-    private static IEnumerable<AnswerGrade> Judged(StudentGrade student) => student.Answers.Where(answer => answer.Outcome != Outcome.Unsupported);
+    private static IEnumerable<AnswerGrade> Judged(StudentGrade student) => student.Answers.Where(answer => answer.IsJudged);
 
     private static ShownSkill Of(string skill, DateOnly on, IReadOnlyList<AnswerGrade> answers) =>
-        new(skill, on, answers.Count(answer => OutcomeText.Shown(answer.Outcome, answer.Part) is Outcome.Sound or Outcome.FollowThrough), answers.Count);
+        new(skill, on, answers.Count(answer => answer.ShowsMethod), answers.Count);
 }
