@@ -26,7 +26,9 @@ public static class MoveRecord
         {
             using (var record = TeachingRecord.Open(from, request.Now, mayBegin: false)) record.MoveTo(to);
             var folder = Directory.Exists(request.From) ? request.From : Path.GetDirectoryName(Path.GetFullPath(from))!;
-            if (Path.GetFullPath(folder) != Path.GetDirectoryName(to)) File.WriteAllText(Path.Combine(folder, RecordPlace.KeptElsewhere), to + "\n");
+            var pointer = Path.Combine(folder, RecordPlace.KeptElsewhere);
+            if (Path.GetFullPath(folder) != Path.GetDirectoryName(to)) File.WriteAllText(pointer, to + "\n");
+            else File.Delete(pointer);
             return new Reading<BackedUp>(new(to), []);
         });
     }

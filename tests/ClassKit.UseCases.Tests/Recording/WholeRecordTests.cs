@@ -135,6 +135,22 @@ public sealed class WholeRecordTests : IDisposable
         Assert.Contains("is a file here already", Assert.Single(MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe", "place"), Kim.Now), Run.Unwatched).Problems).Found, StringComparison.Ordinal);
     }
 
+    /// <summary>Whoever brings it home again finds it at home: nothing there says any more that it is elsewhere.</summary>
+    [Fact]
+    public void A_record_that_is_brought_home_is_found_at_home()
+    {
+        using (Filled("one"))
+        {
+        }
+        MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe"), Kim.Now), Run.Unwatched);
+        var home = MoveRecord.Run(new(_folder.Of("one"), _folder.Of("one"), Kim.Now), Run.Unwatched).Model!;
+
+        Assert.Equal(_folder.Of("one", TeachingRecord.FileName), home.Path);
+        using var record = Open("one");
+        Assert.Equal(home.Path, record.Path);
+        Assert.True(Rows(record, "graded") > 0);
+    }
+
     /// <summary>A record that holds grades, a term with marks of the bench and of the table, and rows in the other tables.</summary>
     private TeachingRecord Filled(string folder)
     {
