@@ -59,7 +59,7 @@ internal static class HandOutScreen
             if (!request.Succeeded) return JobEnd.Nothing(request.Problems);
             var made = DealPractice.Run(request.Model, run);
             if (!made.Succeeded) return JobEnd.Nothing(made.Problems);
-            kept.Put(NameOf(known), "", new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteLineWords.Of)], asked));
+            kept.Begin(NameOf(known), "", new TriedSet(lesson, paths, made.Model, [.. DealPaths.Write(made.Model).Notes.SelectMany(NoteLineWords.Of)], asked));
             return JobEnd.Well;
         })
         { GoesOn = true });
@@ -82,7 +82,7 @@ internal static class HandOutScreen
     }
 
     /// <summary>The set that is drawn now; null if none is.</summary>
-    public static TriedSet? Kept(Visit visit, ClassEntry known) => visit.Desk.Kept.Get<TriedSet>(NameOf(known), "");
+    public static TriedSet? Kept(Visit visit, ClassEntry known) => visit.Desk.Kept.Begun<TriedSet>(NameOf(known), "");
 
     private static string NameOf(ClassEntry known) => $"tried {known.File}";
 }

@@ -16,7 +16,7 @@ internal static class RehearsalScreen
     }
 
     /// <summary>The rehearsal of the set that is drawn now; null if it was not rehearsed.</summary>
-    public static RehearsalMade? Kept(Visit visit, ClassEntry known) => HandOutScreen.Kept(visit, known) is { } tried ? visit.Desk.Kept.Get<RehearsalMade>(NameOf(known), StampOf(tried)) : null;
+    public static RehearsalMade? Kept(Visit visit, ClassEntry known) => HandOutScreen.Kept(visit, known) is { } tried ? visit.Desk.Kept.Begun<RehearsalMade>(NameOf(known), StampOf(tried)) : null;
 
     /// <summary>As many invented students as the class has, so that what is said of time and outcomes is of its size.</summary>
     private static Task Rehearse(Visit visit, ClassEntry known, TriedSet tried)
@@ -28,7 +28,7 @@ internal static class RehearsalScreen
             if (!request.Succeeded) return JobEnd.Nothing(request.Problems);
             var made = RehearseLesson.Run(request.Model, run);
             if (!made.Succeeded) return JobEnd.Nothing(made.Problems);
-            kept.Put(NameOf(known), StampOf(tried), made.Model);
+            kept.Begin(NameOf(known), StampOf(tried), made.Model);
             return JobEnd.Well;
         })
         { GoesOn = true });

@@ -43,13 +43,13 @@ internal static class RosterScreen
     private static Task Look(Visit visit, ClassEntry known, string name, byte[] content)
     {
         var roster = NewRoster.Of(visit.Folder, known, name, content);
-        if (roster.Read.Succeeded) visit.Desk.Kept.Put(NameOf(known), Stamp(known), roster);
+        if (roster.Read.Succeeded) visit.Desk.Kept.Begin(NameOf(known), Stamp(known), roster);
         return Show(visit, known, roster, roster.Read.Problems);
     }
 
     private static Task Take(Visit visit, ClassEntry known)
     {
-        if (visit.Desk.Kept.Get<NewRoster>(NameOf(known), Stamp(known)) is not { } roster)
+        if (visit.Desk.Kept.Begun<NewRoster>(NameOf(known), Stamp(known)) is not { } roster)
             return visit.Show<Frame.WordPage>((nameof(Frame.WordPage.Title), "The list was changed meanwhile"), (nameof(Frame.WordPage.Words), "Nothing was written over it. Bring yours again from the class’s page."));
         return roster.Write(known) is { } refused ? Show(visit, known, roster, [refused]) : visit.GoTo($"class/{known.Key}?kept=yes");
     }
