@@ -29,7 +29,8 @@ internal static class UnclearFiles
     {
         var plain = Path.GetFileName(from);
         if (plain.StartsWith(student + " ", StringComparison.Ordinal)) return;
-        HandIn.Keep(from, state.Round.Returned, $"{student} {plain}");
+        // The very same under that name counts already: this one has nothing to add.
+        if (!HandIn.Keep(from, state.Round.Returned, $"{student} {plain}")) File.Delete(from);
     });
 
     /// <summary>Puts a file into another folder; one of the same name there stays beside it.</summary>

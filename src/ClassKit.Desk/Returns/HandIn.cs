@@ -20,7 +20,8 @@ internal static class HandIn
         var work = Path.Combine(folder, ".incoming");
         Directory.CreateDirectory(work);
         Directory.CreateDirectory(into);
-        var part = Path.Combine(work, "part");
+        // Two may be handing in at once, from two tabs or by a double click.
+        var part = Path.Combine(work, Guid.NewGuid().ToString("N"));
         var count = 0;
         try
         {
@@ -37,8 +38,21 @@ internal static class HandIn
         }
         finally
         {
+            Clear(part, work);
+        }
+    }
+
+    /// <summary>What is left of a file that broke off goes, and the folder with the last of them; neither may hide what happened.</summary>
+    private static void Clear(string part, string work)
+    {
+        try
+        {
             File.Delete(part);
-            Directory.Delete(work);
+            if (!Directory.EnumerateFileSystemEntries(work).Any()) Directory.Delete(work);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            // Another is still at it, or its program holds it: what lies in there is never taken for something handed in.
         }
     }
 
@@ -57,11 +71,25 @@ internal static class HandIn
             else if (!Directory.Exists(to))
             {
                 Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-                File.Move(file, to, overwrite: false);
-                return true;
+                if (Moved(file, to)) return true;
+                if (IsSame(file, to)) return false;
             }
         }
         throw new IOException($"{MostAlike} other files of that name lie there already.");
+    }
+
+    /// <summary>False if another was put there this very moment.</summary>
+    private static bool Moved(string file, string to)
+    {
+        try
+        {
+            File.Move(file, to, overwrite: false);
+            return true;
+        }
+        catch (IOException) when (File.Exists(to))
+        {
+            return false;
+        }
     }
 
     private static bool IsSame(string one, string other)

@@ -6,7 +6,8 @@ namespace ClassKit.Desk.Returns;
 internal static class HandedInName
 {
     private const int MostSteps = 8;
-    private const int MostLetters = 120;
+    /// <summary>Of one step in UTF-8: file systems take 255, and " (1000)" may still come to it.</summary>
+    private const int MostBytes = 200;
 
     /// <summary>Signs that no system has in names, or that would hide a file, end a name or turn it around.</summary>
     private static bool IsBad(Rune rune) => Rune.IsControl(rune) || rune.Value is '<' or '>' or ':' or '"' or '|' or '?' or '*' or 0x061C or 0x200E or 0x200F or (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) || rune == Rune.ReplacementChar;
@@ -23,8 +24,20 @@ internal static class HandedInName
         var clean = new StringBuilder();
         foreach (var rune in step.EnumerateRunes()) clean.Append(IsBad(rune) ? "_" : rune.ToString());
         var plain = clean.ToString().Trim(' ', '.');
-        if (plain.Length <= MostLetters) return plain;
-        var ending = Path.GetExtension(plain);
-        return ending.Length < 10 ? plain[..(MostLetters - ending.Length)].TrimEnd('\uD83C', '\uD83D', '\uD83E') + ending : plain[..MostLetters];
+        if (Encoding.UTF8.GetByteCount(plain) <= MostBytes) return plain;
+        var ending = Path.GetExtension(plain) is { Length: < 10 } known ? known : "";
+        return Cut(plain, MostBytes - Encoding.UTF8.GetByteCount(ending)) + ending;
+    }
+
+    /// <summary>As many whole letters as go into a number of bytes.</summary>
+    private static string Cut(string text, int bytes)
+    {
+        var cut = new StringBuilder();
+        foreach (var rune in text.EnumerateRunes())
+        {
+            if ((bytes -= rune.Utf8SequenceLength) < 0) break;
+            cut.Append(rune.ToString());
+        }
+        return cut.ToString().TrimEnd(' ', '.');
     }
 }
