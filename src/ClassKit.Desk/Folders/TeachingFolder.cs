@@ -81,8 +81,11 @@ public sealed record TeachingFolder(string Root)
     public Round NewRound(ClassEntry known, string what)
     {
         ArgumentNullException.ThrowIfNull(known);
-        return new(known.Key, Path.Combine(RoundsOf(known), Folders.Round.NameOf(Rounds(known).Concat(RoundsAside(known)).Select(round => round.Number).DefaultIfEmpty().Max() + 1, what)));
+        return new(known.Key, Path.Combine(RoundsOf(known), Folders.Round.NameOf(NextNumber(known), what)));
     }
+
+    /// <summary>The number of the next round of a class: one that no round had, nor one that was taken away; at least 1.</summary>
+    public int NextNumber(ClassEntry known) => Rounds(known).Concat(RoundsAside(known)).Select(round => round.Number).DefaultIfEmpty().Max() + 1;
 
     /// <summary>Where the pack of a lesson for a class is kept.</summary>
     public string PackOf(ClassEntry known, LessonEntry lesson)

@@ -13,8 +13,8 @@ namespace ClassKit.Desk.HandOut;
 /// <summary>What was asked of a set, as typed into a form.</summary>
 internal static class SetForm
 {
-    /// <summary>The seed that is offered: another one each round, and that of the invented class's workbooks where somebody looks round.</summary>
-    public static ulong UsualSeed(TeachingFolder folder, ClassEntry known) => folder.IsLookRound ? DemoMaterial.Seed : DealPractice.DefaultSeed + (ulong)folder.Rounds(known).Count;
+    /// <summary>The seed that is offered: another one each round, those counted too that were taken away, and that of the invented class's workbooks where somebody looks round.</summary>
+    public static ulong UsualSeed(TeachingFolder folder, ClassEntry known) => folder.IsLookRound ? DemoMaterial.Seed : DealPractice.DefaultSeed + (ulong)(folder.NextNumber(known) - 1);
 
     /// <summary>What the form asks for.</summary>
     public static IReadOnlyList<string> Fields { get; } = ["exercise", "skill", "level", "minutes", "points", "spread", "one-sheet", "due", "zone", "seed"];
