@@ -20,7 +20,7 @@ internal static class PreviewScreen
         if (entry.Lesson is not { } lesson || known is null) return visit.Nothing();
         var library = new Library(new ChangedTree(PathTree.Instance.Full(entry.Path), text.With(visit.Text("text"))));
         var request = BuildPack.Read(library.At(lesson), library.At(known.File));
-        var pack = request.Succeeded ? BuildPack.Run(request.Model, Run.Unwatched) : new(null, request.Problems);
+        var pack = request.Succeeded ? BuildPack.Run(request.Model, new(null, visit.Context.RequestAborted)) : new(null, request.Problems);
         return pack.Succeeded ? MadeFiles.Answer(visit, PackFiles.Of(pack.Model), visit.Typed("page")) : Wrong(visit, pack.Problems);
     }
 
