@@ -116,8 +116,18 @@ public sealed class ReturnedFiles
 
     private static ZipArchive OpenZip(string path)
     {
-        var archive = new ZipArchive(File.OpenRead(path), ZipArchiveMode.Read, leaveOpen: false, ZipNames.Instance);
-        _ = archive.Entries.Count;
-        return archive;
+        // Whoever is refused must leave the file free: on Windows nobody could put a whole one in its place.
+        var file = File.OpenRead(path);
+        try
+        {
+            var archive = new ZipArchive(file, ZipArchiveMode.Read, leaveOpen: false, ZipNames.Instance);
+            _ = archive.Entries.Count;
+            return archive;
+        }
+        catch
+        {
+            file.Dispose();
+            throw;
+        }
     }
 }

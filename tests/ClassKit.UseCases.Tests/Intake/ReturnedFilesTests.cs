@@ -37,6 +37,18 @@ public sealed class ReturnedFilesTests : IDisposable
         Assert.Equal(FileFate.Leftover, Assert.Single(grades.Unmatched).Fate);
     }
 
+    /// <summary>Whoever is told that a file cannot be read puts a whole one in its place, which Windows refuses while it is open. A lock of one's own finds out here.</summary>
+    [Fact]
+    public void An_archive_that_is_refused_is_free_again()
+    {
+        _folder.Write("bulk.zip", [.. "PK\u0003\u0004"u8, .. new byte[200]]);
+        for (var time = 0; time < 3; time++)
+        {
+            Assert.NotNull(Record.Exception(() => Grade(_folder.Of("bulk.zip"))));
+            using var mine = new FileStream(_folder.Of("bulk.zip"), FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+        }
+    }
+
     [Fact]
     public void A_folder_and_an_archive_of_it_give_the_same()
     {

@@ -45,7 +45,7 @@ internal sealed class Commit(WorkFolder work)
         }
         else if (Exchange.Try(staged, target))
         {
-            _undo.Push(() => Exchange.Try(staged, target));
+            _undo.Push(() => { if (!Exchange.Try(staged, target)) throw new IOException($"{target} could not be put back."); });
         }
         else
         {
