@@ -13,13 +13,14 @@ internal static class Mentions
     public static string? Without(string entry, Student student)
     {
         var document = PlainJson.Read(entry);
-        if (document[Flags] is not JsonArray flags) return Names(document, student) ? null : entry;
-        var naming = flags.Where(flag => Names(flag, student)).ToList();
+        var sought = new SoughtStudent(student, []);
+        if (document[Flags] is not JsonArray flags) return Names(document, sought) ? null : entry;
+        var naming = flags.Where(flag => Names(flag, sought)).ToList();
         if (naming.Count == 0) return entry;
         foreach (var flag in naming) flags.Remove(flag);
         return PlainJson.Write(document);
     }
 
-    private static bool Names(JsonNode? node, Student student) =>
-        NamedInJson.Any(node, text => text.Contains(student.Id, StringComparison.OrdinalIgnoreCase) || text.Contains(student.Name, StringComparison.OrdinalIgnoreCase));
+    /// <summary>As a whole word: "ana-li" is part of "diana-li", who stays.</summary>
+    private static bool Names(JsonNode? node, SoughtStudent sought) => NamedInJson.Any(node, sought.IsNamedIn);
 }
