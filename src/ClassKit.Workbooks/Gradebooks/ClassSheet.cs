@@ -23,8 +23,11 @@ internal static class ClassSheet
     private const int FactsRow = 2;
     private const int HeadRow = 4;
     private const int FirstRow = 5;
-    private const double NumberWidth = 9;
-    private const double ExerciseWidth = 13;
+    private const double NumberWidth = 8.5;
+    private const double ExerciseWidth = 10.5;
+
+    /// <summary>More characters side by side would be printed in less than 9 points.</summary>
+    private const double ReadableWidth = 170;
 
     public static void Write(XLWorkbook workbook, ClassGrades grades, GradebookGrid grid)
     {
@@ -45,8 +48,10 @@ internal static class ClassSheet
         sheet.Row(FactsRow).Height = 20;
         sheet.SheetView.Freeze(HeadRow, StudentColumn);
         sheet.TabColor = Palette.Answer;
-        sheet.SetUpPage(sheet.Range(1, 1, last, id), grid.Exercises.Count > 4 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        // Ids are for the formulas: on paper a name is enough.
+        sheet.SetUpPage(sheet.Range(1, 1, last, undecided), grid.Exercises.Count > 4 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
+        sheet.SpreadOverPages(undecided, ReadableWidth, StudentColumn);
     }
 
     private static void WriteHeads(IXLWorksheet sheet, GradebookGrid grid, int status, int undecided, int id)
@@ -56,7 +61,7 @@ internal static class ClassSheet
             (StudentColumn, "Student", GridHead.NameWidth, false), (PercentColumn, "Percent", NumberWidth, true),
             (TotalColumn, "Total", NumberWidth, true), (OutOfColumn, "Out of", NumberWidth, true),
             .. grid.Exercises.Select((exercise, index) => (FirstExerciseColumn + index, exercise.Exercise.Title, ExerciseWidth, true)),
-            (status, "Status", NumberWidth + 3, false), (undecided, "To decide", NumberWidth + 3, false), (id, IdHead, GridHead.IdWidth + 6, false),
+            (status, "Status", NumberWidth + 3.5, false), (undecided, "To decide", NumberWidth + 1, false), (id, IdHead, GridHead.IdWidth + 6, false),
         ];
         sheet.Range(HeadRow, 1, HeadRow, id).AsTableHead();
         foreach (var (column, text, width, isNumber) in heads)

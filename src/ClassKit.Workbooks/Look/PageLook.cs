@@ -42,6 +42,17 @@ internal static class PageLook
         page.Footer.Right.AddText(XLHFPredefinedText.NumberOfPages);
     }
 
+    /// <summary>As many pages side by side as keep it readable, the first columns on each.</summary>
+    /// <param name="sheet">A sheet that is set up for its page.</param>
+    /// <param name="lastColumn">The last column that is printed.</param>
+    /// <param name="charactersOfAPage">So many characters of 11 points side by side on one page: about 140 fill A4 on its side, more make all smaller.</param>
+    /// <param name="lastRepeated">The last of the columns that stand on every page.</param>
+    public static void SpreadOverPages(this IXLWorksheet sheet, int lastColumn, double charactersOfAPage, int lastRepeated)
+    {
+        sheet.PageSetup.PagesWide = 1 + (int)(Enumerable.Range(1, lastColumn).Sum(column => sheet.Column(column).Width) / charactersOfAPage);
+        sheet.PageSetup.SetColumnsToRepeatAtLeft(1, lastRepeated);
+    }
+
     /// <summary>In a header, <c>&amp;</c> starts a code, and a text that starts with digits would run into the code before it.</summary>
     private static string Literal(string text) => " " + Doubled(text);
 

@@ -34,10 +34,9 @@ public static class PaperWriter
         foreach (var student in dealt.Students) rows.Write(student, row++);
         sheet.SheetView.Freeze(PaperGrid.TagRow, PaperGrid.IdColumn);
         sheet.SetUpPage(sheet.Range(1, 1, row - 1, grid.LastColumn), XLPageOrientation.Landscape, dealt.Paper, dealt.Cohort, dealt.LessonTitle, DealText.Footer(dealt));
-        // Typed into at a screen, and only now and then printed: as many pages side by side as keep it readable.
-        sheet.PageSetup.PagesWide = 1 + (int)(Enumerable.Range(1, grid.LastColumn).Sum(column => sheet.Column(column).Width) / ReadableWidth);
+        // Typed into at a screen, and only now and then printed.
+        sheet.SpreadOverPages(grid.LastColumn, ReadableWidth, PaperGrid.IdColumn);
         sheet.PageSetup.SetRowsToRepeatAtTop(PaperGrid.ExerciseRow, PaperGrid.TagRow);
-        sheet.PageSetup.SetColumnsToRepeatAtLeft(PaperGrid.NameColumn, PaperGrid.IdColumn);
         sheet.ProtectFromSlips();
         return workbook.ToBytes();
     }
