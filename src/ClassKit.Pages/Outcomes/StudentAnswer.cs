@@ -1,5 +1,6 @@
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Lettering;
 using ClassKit.Exercises.Texts;
 using ClassKit.Grading.Results;
 
@@ -13,6 +14,17 @@ public static class StudentAnswer
     {
         ArgumentNullException.ThrowIfNull(answer);
         return answer.Chosen is { } chosen ? Of(answer, chosen) : Entered(answer);
+    }
+
+    /// <summary>The same to the student, who reads each option behind a letter: that letter with its words, whichever of the two was entered.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="givens">What the student was dealt, by given id.</param>
+    public static string Of(AnswerGrade answer, IReadOnlyDictionary<string, decimal> givens)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return answer is { Chosen: { } chosen, Part.Choice: { } choice }
+            ? $"{LetteredOptions.Of(answer.Exercise, choice.From, givens).LetterOf(chosen)}: {chosen.Words}"
+            : Of(answer);
     }
 
     private static string Entered(AnswerGrade answer) => answer.Value.Kind switch

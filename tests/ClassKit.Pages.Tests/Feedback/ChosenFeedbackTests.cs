@@ -3,6 +3,7 @@ using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Exercises.Lettering;
 using ClassKit.Exercises.Variants;
 using ClassKit.Grading.Findings;
 using ClassKit.Grading.Results;
@@ -71,6 +72,19 @@ public sealed class ChosenFeedbackTests
     [Fact]
     public void Steps_that_stand_once_are_not_said_to_be_repeated() =>
         Assert.DoesNotContain("same step", Page(Answer(Order, 0, 2), Answer(Order, 1, 1), Answer(Order, 2, 3)).QuerySelector("main")!.Text(), StringComparison.Ordinal);
+
+    /// <summary>A student reads options behind letters in an order of their own: what was chosen and what is right stand with both, in front, on the back and on the screen.</summary>
+    [Fact]
+    public void What_was_chosen_and_what_is_right_stand_behind_the_letters_that_the_student_read()
+    {
+        var page = Page(Answer(Tub, 0, 1));
+        var read = LetteredOptions.Of(Tub, Stages, Deal(Tub).Givens);
+        string Lettered(int option) => $"{read.Letters[read.InOrder.Index().Single(each => each.Item.Id == Stages.Options[option].Id).Index]}: {Stages.Options[option].Words}";
+
+        Assert.All([".put-right .answers", "details.exercise"], (string where) => Assert.All([0, 2], (int option) => Assert.Contains(Lettered(option), page.QuerySelector(where)!.Text(), StringComparison.Ordinal)));
+        Assert.Contains(Lettered(2), page.QuerySelector(".missed")!.Text(), StringComparison.Ordinal);
+        Assert.Equal(3, Enumerable.Range(0, 3).Select(Lettered).Select(words => words[0]).Distinct().Count());
+    }
 
     [Fact]
     public void The_drawing_that_was_judged_stands_with_the_answer_and_on_the_back_of_the_sheet_if_it_was_missed()
