@@ -14,8 +14,10 @@ public static class AllergyCare
     public const string Law = "Regulation (EU) 1169/2011, Annex II; US FD&C Act 201(qq) as amended by the FASTER Act of 2021";
 
     /// <summary>What every student is told, whoever is in the class.</summary>
-    public const string ForEverybody =
-        "Whoever has an allergy, an intolerance or coeliac disease tells the instructor alone, before the class. With an allergy to wheat, or to another flour, one neither weighs nor sifts nor dusts it, and is not near while others do: flour in the air is breathed in.";
+    public const string ForEverybody = "Whoever has an allergy, an intolerance or coeliac disease tells the instructor alone, before the class. " + AtTheBench;
+
+    /// <summary>Of that, what holds while flour is weighed.</summary>
+    public const string AtTheBench = "With an allergy to wheat, or to another flour, one neither weighs nor sifts nor dusts it, and is not near while others do: flour in the air is breathed in.";
 
     /// <summary>What the instructor sees to, for the needs of the class. For the instructor alone.</summary>
     public static IReadOnlyList<Caution> For(IReadOnlyList<AllergenWord> needs)

@@ -6,4 +6,8 @@ namespace ClassKit.Lessons.Authored;
 /// <param name="Hazard">A word or two: <c>Hot steam</c>.</param>
 /// <param name="Text">What to do about it.</param>
 /// <param name="Source">Where that is published, or "common practice, no source".</param>
-public sealed record Caution(string Hazard, TextTemplate Text, string Source);
+public sealed record Caution(string Hazard, TextTemplate Text, string Source)
+{
+    /// <summary>The rule in a few words, to be read from the last row; empty where nobody has written one.</summary>
+    public string InShort { get; init; } = "";
+}

@@ -50,7 +50,8 @@ internal static partial class HazardWords
     [GeneratedRegex(@"\bmixer\b", RegexOptions.IgnoreCase)]
     private static partial Regex Mixer();
 
-    [GeneratedRegex(@"\bballoons?\b", RegexOptions.IgnoreCase)]
+    // A batter that balloons is none.
+    [GeneratedRegex(@"\b(an?|the|each|two|latex|rubber|same) balloons?\b|^balloons?\b", RegexOptions.IgnoreCase | RegexOptions.Multiline)]
     private static partial Regex Balloon();
 
     [GeneratedRegex(@"\b(probe|thermometer)\b", RegexOptions.IgnoreCase)]

@@ -16,6 +16,11 @@ public static class StandingCautions
     /// <summary>The sentence that stands on every page of a pack.</summary>
     public const string HouseRules = "Local codes and the instructor’s own safety rules come before anything printed here.";
 
+    /// <summary>What the caution about what must be declared is called.</summary>
+    public const string Allergens = "Allergens";
+
+    private const string KeptApart = "Label the trays, and keep the tools of each bread apart.";
+
     private static readonly Temperature Hot = HoldingRule.FoodCode.Hot;
     private static readonly Temperature Cold = HoldingRule.FoodCode.Cold;
 
@@ -88,6 +93,14 @@ public static class StandingCautions
         return Completed(formula.Cautions, In(formula), [formula]);
     }
 
+    /// <summary>The same for the bench, where nobody reads for long: of allergens what the bread holds, and what to keep away from.</summary>
+    public static IReadOnlyList<Caution> AtTheBench(LessonFormula formula) =>
+        [.. For(formula).Select(caution => caution.Hazard == Allergens ? caution with { Text = $"{Declared([formula])} {AllergyCare.AtTheBench}" } : caution)];
+
+    /// <summary>A lesson's cautions for a page that has a table of what each bread is declared to hold.</summary>
+    public static IReadOnlyList<Caution> BesideTheTable(Lesson lesson) =>
+        [.. For(lesson).Select(caution => caution.Hazard == Allergens ? caution with { Text = $"What each bread is declared to hold stands in the table below. {KeptApart} {AllergyCare.ForEverybody}" } : caution)];
+
     /// <summary>A lesson's own cautions with what its formulas make necessary behind them.</summary>
     public static IReadOnlyList<Caution> For(Lesson lesson)
     {
@@ -96,6 +109,14 @@ public static class StandingCautions
             lesson.Cautions,
             [.. lesson.Formulas.SelectMany(In).Concat(lesson.Demonstrations.SelectMany(In)).Prepend(Hazard.HouseRules).Distinct().Order()],
             lesson.Formulas);
+    }
+
+    /// <summary>The rule in a few words, of an authored caution that of the hazard it speaks of; empty where nobody has written one.</summary>
+    public static string InShort(Caution caution)
+    {
+        ArgumentNullException.ThrowIfNull(caution);
+        return caution.InShort.Length > 0 ? caution.InShort
+            : Words.Keys.Where(hazard => Speaks(caution, hazard)).Select(hazard => Standing(hazard, []).InShort).FirstOrDefault(rule => rule.Length > 0) ?? "";
     }
 
     /// <summary>True if an authored caution speaks of a hazard.</summary>
@@ -120,36 +141,36 @@ public static class StandingCautions
     private static Caution Standing(Hazard hazard, IReadOnlyList<LessonFormula> breads) => hazard switch
     {
         Hazard.HouseRules => new("House rules first", HouseRules, "common practice, no source"),
-        Hazard.RawFlour => new("Raw flour", $"Nobody tastes dough or batter: raw flour has not been treated to kill germs{(breads.Any(HasEgg) ? ", and raw egg may carry salmonella" : "")}. Wash hands, bowls and benches after it.", "US FDA and CDC advice on raw flour, after the outbreak of 2016"),
-        Hazard.Allergens => new("Allergens", $"{Declared(breads)} Label the trays, and keep the tools of each bread apart. {AllergyCare.ForEverybody}", $"{AllergyCare.Law}; {AllergyCare.InhaledFlour}"),
-        Hazard.OpenFlame => new("Burner or open flame", "Handles turned inwards, sleeves and cloths away, nobody leaves a lit burner. Turn it off before the pan is moved.", "common practice, no source"),
-        Hazard.Scald => new("Scalds", "Hot water is poured by one person, slowly, away from hands and faces; nobody reaches over a kettle, and its lid stays on.", "common practice, no source"),
-        Hazard.HotOven => new("Hot oven and tins", "Dry oven gloves only: a wet cloth passes the heat on as steam. Stand aside as the door opens, and say “hot behind you”.", "common practice, no source"),
-        Hazard.HotFat => new("Hot fat", "Nothing wet near it: water under hot fat boils at once and throws it out. Thin film, dry tools, arms covered.", "common practice, no source"),
+        Hazard.RawFlour => new("Raw flour", $"Nobody tastes dough or batter: raw flour has not been treated to kill germs{(breads.Any(HasEgg) ? ", and raw egg may carry salmonella" : "")}. Wash hands, bowls and benches after it.", "US FDA and CDC advice on raw flour, after the outbreak of 2016") { InShort = "Taste no dough; wash hands after flour" },
+        Hazard.Allergens => new(Allergens, $"{Declared(breads)} {KeptApart} {AllergyCare.ForEverybody}", $"{AllergyCare.Law}; {AllergyCare.InhaledFlour}"),
+        Hazard.OpenFlame => new("Burner or open flame", "Handles turned inwards, sleeves and cloths away, nobody leaves a lit burner. Turn it off before the pan is moved.", "common practice, no source") { InShort = "Handles inwards; never leave a lit burner" },
+        Hazard.Scald => new("Scalds", "Hot water is poured by one person, slowly, away from hands and faces; nobody reaches over a kettle, and its lid stays on.", "common practice, no source") { InShort = "One pours, slowly; lids stay on" },
+        Hazard.HotOven => new("Hot oven and tins", "Dry oven gloves only: a wet cloth passes the heat on as steam. Stand aside as the door opens, and say “hot behind you”.", "common practice, no source") { InShort = "Dry gloves; stand aside as the door opens" },
+        Hazard.HotFat => new("Hot fat", "Nothing wet near it: water under hot fat boils at once and throws it out. Thin film, dry tools, arms covered.", "common practice, no source") { InShort = "Nothing wet near hot fat" },
         Hazard.Frying => new(
             "Deep fat",
             "The vessel is half full at most, on a level place, never left and never moved hot. No drop of water: spoons, skimmer and hands are dry, and what goes in slides in close above the fat, away from you. Above 200 °C (392 °F), or when it smokes, the heat goes off. If it burns: heat off, lid on, never water; a lid, a fire blanket and an extinguisher for burning fat (wet chemical, class F in Europe, class K in North America) lie within reach. What the lid does not put out: leave, and call.",
-            "common practice, no source; extinguishers by BS 5306-8 and NFPA 10; fat at 170 to 190 °C (338 to 374 °F), from memory"),
-        Hazard.HotPlate => new("Hot plate or pan", "It stays hot long after the heat is off, and does not look it: turn with tongs or a spatula, and mark it until it is cold.", "common practice, no source"),
-        Hazard.Microwave => new("Microwave", "It heats unevenly and goes on for a while: let it stand a minute, stir or turn, open away from the face, and probe in several places.", "FDA Food Code 3-401.12, from memory"),
-        Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables"),
-        Hazard.Blade => new("Knives and skewers", "Point down and away, carried at the side, never left in a sink.", "common practice, no source"),
-        Hazard.Mixer => new("Mixer", "Hands, hair and tools out of the bowl while it turns.", "common practice, no source"),
-        Hazard.Balloon => new("Balloons", "Many are of latex, to which people can be allergic, and no food label names it: ask first, or use a nitrile glove. It may burst: faces away.", "common practice, no source"),
-        Hazard.Probe => new("Probes", "Cleaned and sanitised before each use, and always between raw and baked.", "FDA Food Code 4-602.11 and 4-702.11, from memory"),
-        Hazard.FirstAid => new("First aid for a burn", "At once under cool running water for 20 minutes, rings and watches off, nothing else on it; then call the first-aider.", "British Burn Association, First Aid Clinical Practice Guidelines (2018)"),
+            "common practice, no source; extinguishers by BS 5306-8 and NFPA 10; fat at 170 to 190 °C (338 to 374 °F), from memory") { InShort = "Never water on burning fat: heat off, lid on" },
+        Hazard.HotPlate => new("Hot plate or pan", "It stays hot long after the heat is off, and does not look it: turn with tongs or a spatula, and mark it until it is cold.", "common practice, no source") { InShort = "Hot long after the heat is off: use tongs" },
+        Hazard.Microwave => new("Microwave", "It heats unevenly and goes on for a while: let it stand a minute, stir or turn, open away from the face, and probe in several places.", "FDA Food Code 3-401.12, from memory") { InShort = "Let it stand; open away from your face" },
+        Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables") { InShort = "Open away from your face" },
+        Hazard.Blade => new("Knives and skewers", "Point down and away, carried at the side, never left in a sink.", "common practice, no source") { InShort = "Point down and away" },
+        Hazard.Mixer => new("Mixer", "Hands, hair and tools out of the bowl while it turns.", "common practice, no source") { InShort = "Hands and hair out while it turns" },
+        Hazard.Balloon => new("Balloons", "Many are of latex, to which people can be allergic, and no food label names it: ask first, or use a nitrile glove. It may burst: faces away.", "common practice, no source") { InShort = "Latex: ask first; faces away" },
+        Hazard.Probe => new("Probes", "Cleaned and sanitised before each use, and always between raw and baked.", "FDA Food Code 4-602.11 and 4-702.11, from memory") { InShort = "Clean before each use" },
+        Hazard.FirstAid => new("First aid for a burn", "At once under cool running water for 20 minutes, rings and watches off, nothing else on it; then call the first-aider.", "British Burn Association, First Aid Clinical Practice Guidelines (2018)") { InShort = "20 minutes under cool running water" },
         Hazard.Holding => new(
             "Holding",
             FormattableString.Invariant($"Batter, egg, milk and what is filled with them: held warm at {Hot.Celsius:0} °C ({Hot.Fahrenheit:0} °F) or above, cold at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below; what has stood in between for 4 hours is thrown away. Some local codes ask for 60 °C (140 °F). Plain bread, baked through, keeps covered at room temperature."),
-            "FDA Food Code 3-501.16 and 3-501.19; plain bread: common practice, local codes come first"),
+            "FDA Food Code 3-501.16 and 3-501.19; plain bread: common practice, local codes come first") { InShort = "What stood in between for 4 hours goes" },
         Hazard.Freezing => new(
             "Freezing and thawing",
             FormattableString.Invariant($"What is baked cools first: with egg, milk or a filling from 57 °C (135 °F) to 21 °C (70 °F) within 2 hours and to {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) within 4 more. It is wrapped, named and dated, stays frozen hard, and thaws in a refrigerator at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below, or as it is heated. Dry gloves for frozen trays. Local codes come first."),
-            "FDA Food Code 3-501.11, 3-501.13 and 3-501.14, from memory"),
+            "FDA Food Code 3-501.11, 3-501.13 and 3-501.14, from memory") { InShort = "Name and date it; thaw it cold" },
         Hazard.Reheating => new(
             "Reheating",
             "What is heated again to be held hot comes to 74 °C (165 °F) all through within 2 hours; from a microwave it is stirred or turned and stands covered for 2 minutes; it is heated again once. Local codes come first.",
-            "FDA Food Code 3-403.11, from memory"),
+            "FDA Food Code 3-403.11, from memory") { InShort = "Hot all through, and once only" },
     };
 
     private static bool HasEgg(LessonFormula bread) => bread.Ingredients.Any(ingredient => ingredient.Role == IngredientRole.Egg);
@@ -162,7 +183,7 @@ public static class StandingCautions
     private static string Declared(LessonFormula bread)
     {
         var allergens = BreadAllergens.Of(bread);
-        return $"{AllergyText.Declared(allergens)}. Only labels tell of {AllergyText.Unknown(allergens)}.";
+        return $"{AllergyText.Declared(allergens)}. Read the labels for {AllergyText.Unknown(allergens)}.";
     }
 
     /// <summary>What a method's steps do not tell by the equipment they share.</summary>

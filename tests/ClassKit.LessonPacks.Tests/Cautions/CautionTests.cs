@@ -85,7 +85,7 @@ public sealed class CautionTests
     [Fact]
     public void Where_cautions_are_listed_each_names_its_source()
     {
-        foreach (var (file, cautions) in Packs.SelectMany(pack => new[] { "guide.html", "handout.html", "stations.html", "requisition.html" }.Select(file => (file, pack[file].QuerySelectorAll(".caution:has(.small)")))))
+        foreach (var (file, cautions) in Packs.SelectMany(pack => new[] { "guide.html", "handout.html", "requisition.html" }.Select(file => (file, pack[file].QuerySelectorAll(".caution:has(.small)")))))
         {
             Assert.NotEmpty(cautions);
             Assert.All(cautions, caution => Assert.Matches(@"\(.{8,}\)$", caution.QuerySelector(".small")!.Words()));
