@@ -43,8 +43,8 @@ internal static class BenchText
         var stands = cost.StandingMinutes == 0 ? "Every bread is ready just as the tasting begins" : $"A finished bread stands for about {NumberText.WithUnit(NumberText.Fixed(Math.Ceiling((double)cost.StandingMinutes / loads), 0), "min")} before the tasting, the mean of all teams' breads";
         var waits = cost.WaitingMinutes == 0 ? "no dough waits between its steps" : $"doughs and watchers wait for {NumberText.WithUnit($"{cost.WaitingMinutes}", "min")} in all";
         var proof = quality.IsProven
-            ? $"It is proven that no plan in {Phrases.Count(shifts, "shift")} is better."
-            : quality.Bound > 0 ? $"No plan in {Phrases.Count(shifts, "shift")} can be better by more than {NumberText.AtMost(Math.Ceiling(PerHundred.Of(quality.Gap)), 0)} %." : "";
+            ? $"No other plan {(shifts == 1 ? "with all teams at once" : $"in {Phrases.Count(shifts, "shift")}")} is better."
+            : quality.Bound > 0 ? $"With a longer search another plan might be better, by {NumberText.AtMost(Math.Ceiling(PerHundred.Of(quality.Gap)), 0)} % at most." : "";
         return $"{stands}; {waits}. {proof}".TrimEnd();
     }
 
@@ -54,8 +54,9 @@ internal static class BenchText
     /// <summary>What a step occupies besides hands.</summary>
     public static string Takes(BenchStep step) => string.Join(", ", step.Uses.Select(use => use.ToString()));
 
-    /// <summary>What a step warms, and how warm: "whole milk to 33 °C (91 °F)".</summary>
+    /// <summary>What a step warms, and how warm: "whole milk and unsalted butter to 33 °C (91 °F)".</summary>
     public static IEnumerable<string> Warms(BenchStep step, UnitSystem units) =>
         step.Heats.Where(heat => heat.StandsMinutes == 0).OrderBy(heat => heat.InWarmWater)
-            .Select(heat => $"{heat.What}{(heat.IsDrawn ? " drawn at" : heat.InWarmWater ? " in warm water to" : " to")} {KitchenText.Temperature(heat.To, units)}");
+            .GroupBy(heat => $"{(heat.IsDrawn ? " drawn at" : heat.InWarmWater ? " in warm water to" : " to")} {KitchenText.Temperature(heat.To, units)}")
+            .Select(alike => Phrases.List([.. alike.Select(heat => heat.What)]) + alike.Key);
 }

@@ -18,6 +18,10 @@ internal static class RunSheets
     /// <summary>Where the ovens of a line are named.</summary>
     internal const string OvenPlace = "{ovens}";
 
+    /// <summary>The instructor's sheet, then each team's by shifts.</summary>
+    public static IEnumerable<IReadOnlyList<RunEntry>> All(BenchPlan plan, ClassProfile profile, IReadOnlyList<FormulaCard> cards) =>
+        plan.Shifts.SelectMany(shift => shift.Makers).Select(team => Team(plan, team, profile)).Prepend(Instructor(plan, profile, cards));
+
     /// <summary>What one team does and watches, in order of time.</summary>
     public static IReadOnlyList<RunEntry> Team(BenchPlan plan, Maker team, ClassProfile profile) =>
         Sorted([.. Begins(plan), .. Steps(plan, team, profile.Units), .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Watch: {shown.Demonstration.Name}", "", shown.End, "everybody", true)), .. Ends(plan)]);
@@ -30,7 +34,7 @@ internal static class RunSheets
             .. Begins(plan),
             .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Show: {shown.Demonstration.Name}", "", shown.End, string.Join(", ", ["to all teams", .. shown.Demonstration.Uses.Select(use => use.ToString())]), true)),
             .. plan.Shifts.Select((shift, at) => Begin(plan, shift, at)),
-            .. AtOnce(OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, profile.Units)).Concat(HotTins(plan))),
+            .. AtOneDoor(AtOnce(OvenCourse.Of(plan).SelectMany(course => Oven(plan, course, profile.Units)).Concat(HotTins(plan)))),
             .. Appliances(plan),
             .. OutOfTheCold(plan, profile.Start),
             .. Steps(plan, Maker.Instructor, profile.Units),
@@ -45,21 +49,24 @@ internal static class RunSheets
         .GroupBy(each => each.Entry, each => each.Oven)
         .Select(alike => alike.Key with { What = alike.Key.What.Replace(OvenPlace, $"{Counted.Noun(alike.Count(), "oven")} {Phrases.List([.. alike.Order().Select(oven => $"{oven}")])}", StringComparison.Ordinal) });
 
+    /// <summary>What goes through one door in one minute is one line, whatever it is: the door opens once.</summary>
+    internal static IEnumerable<RunEntry> AtOneDoor(IEnumerable<RunEntry> entries) => entries
+        .GroupBy(entry => entry.IsAtDoor ? entry with { Bread = "", Note = "" } : entry)
+        .Select(alike => alike.ToList() is [var only] ? only : alike.Key with { Bread = string.Join("; ", alike.OrderBy(entry => entry.Bread, StringComparer.Ordinal).Select(entry => $"{entry.Bread} ({entry.Note})")) });
+
     private static IEnumerable<RunEntry> Steps(BenchPlan plan, Maker maker, UnitSystem units)
     {
         foreach (var planned in plan.Steps.Where(step => step.Load.Maker == maker))
         {
             var bread = plan.Class.Breads[planned.Load.Bread];
             var step = bread.Steps[planned.Step];
-            yield return new(planned.Start, $"{bread.StepsDoneBefore + planned.Step + 1}. {step.Name}", bread.Name, planned.End, Note(step, planned, units), step.IsHandsOn) { IsAtDoor = planned.Oven is not null };
+            yield return new(planned.Start, $"{bread.StepsDoneBefore + planned.Step + 1}. {step.Name}", bread.Name, planned.End, Note(step, planned, units), step.IsHandsOn) { IsAtDoor = planned.Oven is not null, Hands = step.People };
         }
     }
 
     private static string Note(BenchStep step, PlannedStep planned, UnitSystem units)
     {
         List<string> notes = [];
-        if (step.People > 1)
-            notes.Add($"{step.People} people");
         if (planned.Oven is { } oven)
             notes.Add($"oven {oven} at {KitchenText.Oven(step.Oven!.Temperature, units)}");
         if (BenchText.Takes(step) is { Length: > 0 } takes)
@@ -75,7 +82,7 @@ internal static class RunSheets
         select new RunEntry(taken.Minute, $"Take {taken.Heat.What} out of the refrigerator", bread.Name, null, $"in pieces, for {bread.Steps[taken.For.Step].Name} at {KitchenText.Clock(taken.Start, start)}: {BenchText.Teams(taken.Makers, plan.Class)}", true);
 
     private static IEnumerable<RunEntry> Begins(BenchPlan plan) => plan.Class.Time.WorkFrom > 0
-        ? [new(0, "Begin: welcome, cautions, guesses in ink", "", plan.Class.Time.WorkFrom, "cards and observation sheets out", true)]
+        ? [new(0, "Begin: cautions, guesses in ink", "", plan.Class.Time.WorkFrom, "cards and observation sheets out", true)]
         : [];
 
     /// <summary>Tins that heat in their oven come out, are filled and go back by twos, so that its door is never open for all of them at once.</summary>
@@ -90,7 +97,7 @@ internal static class RunSheets
             yield return (group.Key.Oven!.Value, new(group.Key.End, $"All tins in {OvenPlace}, door shut", plan.Class.Breads[group.Key.Bread].Name, null, "write the time on the door", true));
         }
         foreach (var done in plan.Steps.Where(step => plan.Class.Breads[step.Load.Bread].Steps[step.Step] is { IsHandsOn: false, Oven: not null } && IsLastInOven(plan, step)).GroupBy(step => (step.End, step.Load.Bread, step.Oven)))
-            yield return (done.Key.Oven!.Value, new(done.Key.End, $"Out of {OvenPlace}", plan.Class.Breads[done.Key.Bread].Name, null, BenchText.Teams([.. done.Select(step => step.Load.Maker)], plan.Class), true));
+            yield return (done.Key.Oven!.Value, new(done.Key.End, $"Out of {OvenPlace}", plan.Class.Breads[done.Key.Bread].Name, null, BenchText.Teams([.. done.Select(step => step.Load.Maker)], plan.Class), true) { IsAtDoor = true });
     }
 
     /// <summary>What heats up besides ovens goes on in time for the first that takes it, and off behind the last.</summary>
@@ -148,13 +155,14 @@ internal static class RunSheets
     private static IEnumerable<RunEntry> Ends(BenchPlan plan)
     {
         var time = plan.Class.Time;
-        yield return new(time.ReadyBy, "Tasting begins", "", time.TastingMinutes > 0 ? time.ReadyBy + time.TastingMinutes : null, "everything is ready", true);
-        if (time.TastingMinutes > 0)
+        if (time.TastingMinutes == 0)
+            yield return new(time.ReadyBy, "Tasting begins", "", null, "everything is ready", true);
+        else
         {
             var course = TastingCourse.Of(time.ReadyBy, time.TastingMinutes);
-            yield return new(course.From, "Weigh, measure, cut and draw", "", course.BlindFrom ?? course.TalkFrom, "observation sheet", true);
+            yield return new(course.From, "Tasting begins: measure, cut, draw", "", course.BlindFrom ?? course.TalkFrom, "observation sheet", true);
             if (course.BlindFrom is { } blind)
-                yield return new(blind, "Blind tasting: scales, then the triangle", "", course.TalkFrom, "tasting sheet; plates, cups and water at every seat", true);
+                yield return new(blind, "Blind tasting, then the triangle", "", course.TalkFrom, "tasting sheet; plate, cups, water at each seat", true);
             yield return new(course.TalkFrom, "Compare with the guesses, and talk", "", course.To, "the other side of the observation sheet", true);
         }
         if (time.CleanupMinutes > 0)

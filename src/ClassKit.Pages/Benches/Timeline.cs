@@ -16,7 +16,7 @@ internal static class Timeline
     private static IEnumerable<TimelineRow> Shown(BenchPlan plan)
     {
         if (plan.Demonstrations.Count > 0)
-            yield return new("Instructor", "Demonstrations", [.. plan.Demonstrations.OrderBy(shown => shown.Start).Select((shown, at) => new TimelineBar(shown.Demonstration.Name, Phrases.Letter(at).ToUpperInvariant(), shown.Start, shown.End, BarKind.Shown))]);
+            yield return new("", "Demonstrations", "", [.. plan.Demonstrations.OrderBy(shown => shown.Start).Select((shown, at) => new TimelineBar(shown.Demonstration.Name, Phrases.Letter(at).ToUpperInvariant(), shown.Start, shown.End, BarKind.Shown))]);
     }
 
     private static IEnumerable<TimelineRow> Work(BenchPlan plan)
@@ -29,7 +29,8 @@ internal static class Timeline
                 var bread = plan.Class.Breads[at];
                 if (shift.Making(bread) is not { } making)
                     continue;
-                yield return new(heading, BenchText.Made(bread, making, plan.Class), [.. plan.StepsOf(new(making.Makers[0], at)).Select(step => Bar(step, bread))]);
+                var makers = bread.Teams is null || making.IsInstructor ? "" : BenchText.Teams(making.Makers, plan.Class);
+                yield return new(heading, bread.Name, makers, [.. plan.StepsOf(new(making.Makers[0], at)).Select(step => Bar(step, bread))]) { Letter = Phrases.Letter(at) };
                 heading = "";
             }
         }
@@ -46,14 +47,14 @@ internal static class Timeline
     {
         var courses = OvenCourse.Of(plan).Select(course => (course.Oven, Bars: course.Spans.Select((span, at) => Bar(span, at > 0 ? course.Spans[at - 1] : null, plan, units)).ToList()));
         foreach (var (at, alike) in courses.GroupBy(course => string.Join('\n', course.Bars)).Index())
-            yield return new(at == 0 ? "Ovens" : "", $"{Counted.Noun(alike.Count(), "Oven")} {Phrases.List([.. alike.Select(course => $"{course.Oven}")])}", alike.First().Bars);
+            yield return new(at == 0 ? "Ovens" : "", $"{Counted.Noun(alike.Count(), "Oven")} {Phrases.List([.. alike.Select(course => $"{course.Oven}")])}", "", alike.First().Bars);
     }
 
-    /// <summary>The heat wherever it changes, and the bread wherever it goes in.</summary>
+    /// <summary>The heat wherever it changes, and the letter of a bread wherever it goes in.</summary>
     private static TimelineBar Bar(OvenSpan span, OvenSpan? before, BenchPlan plan, UnitSystem units)
     {
         var heat = before?.Dial == span.Dial ? "" : KitchenText.Oven(span.Dial, units);
-        var breads = string.Join(", ", span.Breads.Where(bread => before is null || !before.Breads.Contains(bread)).Select(bread => plan.Class.Breads[bread].Name));
+        var breads = string.Join(" ", span.Breads.Where(bread => before is null || !before.Breads.Contains(bread)).Order().Select(Phrases.Letter));
         return new($"{heat} {breads}".Trim(), "", span.From, span.To, span.IsEmpty ? BarKind.Empty : BarKind.Oven);
     }
 }

@@ -130,7 +130,7 @@ public sealed partial class OvenTruthTests
 
     /// <summary>The texts of an oven's row of the drawing, which is named by its first soft text; ovens that do the same share one.</summary>
     private static List<IElement> RowOf(string kitchen, string oven) =>
-        [.. Kitchens.Of(kitchen)["bench-plan.html"].QuerySelectorAll("svg.timeline > g").Single(group => group.QuerySelectorAll("text.soft-text").Any(text =>
+        [.. Kitchens.Of(kitchen)["bench-plan.html"].QuerySelectorAll("svg.timeline > g").Single(group => group.QuerySelectorAll("text").Any(text =>
             OvenRow().Match(text.Words()) is { Success: true } row && Number().Matches(row.Value).Any(number => number.Value == oven))).QuerySelectorAll("text")];
 
     [GeneratedRegex("^Ovens? [0-9, and]+$")]
