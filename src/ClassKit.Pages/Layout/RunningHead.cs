@@ -7,7 +7,9 @@ namespace ClassKit.Pages.Layout;
 internal static class RunningHead
 {
     /// <summary>A page rule that prints the text in the top margin.</summary>
-    public static string Css(string text) => $"@page {{ @top-left {{ content: {Quoted(text)}; }} }}";
+    /// <param name="text">The words.</param>
+    /// <param name="onFirst">True on the first side too: of a page that does not print its heading.</param>
+    public static string Css(string text, bool onFirst = false) => $"@page {{ @top-left {{ content: {Quoted(text)}; }} }}{(onFirst ? $" @page :first {{ @top-left {{ content: {Quoted(text)}; }} }}" : "")}";
 
     /// <summary>A CSS string (CSS Syntax 3, 4.3.7): everything but letters, digits and spaces is escaped by its code point,
     /// so that no name can end the string or the style element.</summary>

@@ -35,10 +35,10 @@ public static class PackContents
     /// <summary>The observations.</summary>
     public static PackEntry Observations { get; } = new(
         "observations.html", "Observation sheet",
-        "What each bread is expected to measure, places to write down what it does, and what the difference asks.",
-        "Print one for each student.", Readers.Everybody)
+        "Lines for everybody's guess, a grid for what each bread measures, room to draw the cut; behind it what is expected, and what a difference asks.",
+        "Print one for each team, on both sides.", Readers.Everybody)
     {
-        PrintedFor = PrintedFor.EachStudent,
+        PrintedFor = PrintedFor.EachTeam,
     };
 
     /// <summary>The observation workbook.</summary>

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Benches;
+using ClassKit.Pages.Observations;
 using ClassKit.Pages.Packs;
 
 namespace ClassKit.Pages.Trays;
@@ -11,8 +12,8 @@ internal static partial class PageSides
 {
     private const int ScreensOnASide = 6;
 
-    /// <summary>The instructor's run sheet gets smaller with more lines, and from so many on takes a second side.</summary>
-    private const int LinesOfARunSheet = 45;
+    /// <summary>What is guessed and measured, and what is expected behind it.</summary>
+    private const int SidesOfASheet = 2;
 
     /// <summary>Letters of text on one side, as measured on the lessons that ship.</summary>
     private static readonly Dictionary<PackEntry, int> LettersOnASide = new()
@@ -29,25 +30,17 @@ internal static partial class PageSides
     /// <summary>The sides of one copy; 1 or more.</summary>
     public static int Of(LessonPack pack, PackEntry entry, string html) =>
         entry == PackContents.Cards ? pack.Cards.Count + pack.Controls.Count
-        : entry == PackContents.RunSheets ? pack.Class.Teams + (RunSheets.Instructor(pack.Bench.Plan!, pack.Class, pack.Cards).Count > LinesOfARunSheet ? 2 : 1)
+        : entry == PackContents.RunSheets ? OfRunSheets(pack).Sum()
         : entry == PackContents.Projector ? PartsOf(Screen().Count(html) + 2, ScreensOnASide)
-        : entry == PackContents.Observations ? 2
-        : LettersOnASide.TryGetValue(entry, out var letters) ? PartsOf(LettersOf(html), letters)
+        : entry == PackContents.Observations ? SidesOfASheet * TeamSheet.All(pack).Count
+        : LettersOnASide.TryGetValue(entry, out var letters) ? PartsOf(PrintedLetters.Of(html), letters)
         : 1;
 
-    private static int LettersOf(string html) => Blanks().Replace(Markup().Replace(Unprinted().Replace(html, ""), " "), " ").Length;
+    /// <summary>The sides of the instructor's run sheet, then of each team's.</summary>
+    public static IReadOnlyList<int> OfRunSheets(LessonPack pack) => [.. RunSheets.All(pack.Bench.Plan!, pack.Class, pack.Cards).Select(RunSheetLines.SidesOf)];
 
     private static int PartsOf(int all, int most) => Math.Max(1, (all + most - 1) / most);
 
     [GeneratedRegex("<section class=\"screen")]
     private static partial Regex Screen();
-
-    [GeneratedRegex("<style>.*?</style>|<nav .*?</nav>", RegexOptions.Singleline)]
-    private static partial Regex Unprinted();
-
-    [GeneratedRegex("<[^>]*>")]
-    private static partial Regex Markup();
-
-    [GeneratedRegex(@"\s+")]
-    private static partial Regex Blanks();
 }

@@ -1,5 +1,6 @@
 using ClassKit.Lessons.Packs;
 using ClassKit.Pages.ClassPrints;
+using ClassKit.Pages.Observations;
 using ClassKit.Pages.Packs;
 
 namespace ClassKit.Pages.Trays;
@@ -17,12 +18,15 @@ public sealed record PrintedPage(string Name, string Title, string For, string H
     /// <summary>Who it comes out for: what is for students first, then what is for teams.</summary>
     public PrintedFor PrintedFor { get; init; }
 
+    /// <summary>The sides of each part, where they are not one each; empty where they are.</summary>
+    public IReadOnlyList<int> SidesOfParts { get; init; } = [];
+
     /// <summary>Sheets of one copy on both sides, of a file that has its blank sides in it; 0 for one that has none.</summary>
     public int SheetsAsMade { get; init; }
 
     /// <summary>Sheets of paper of one copy.</summary>
     /// <param name="bothSides">True to print on both sides.</param>
-    public int SheetsEach(bool bothSides) => !bothSides ? Sides : SheetsAsMade > 0 ? SheetsAsMade : Parts > 1 ? Parts : (Sides + 1) / 2;
+    public int SheetsEach(bool bothSides) => !bothSides ? Sides : SheetsAsMade > 0 ? SheetsAsMade : SidesOfParts.Count > 0 ? SidesOfParts.Sum(sides => (sides + 1) / 2) : Parts > 1 ? Parts : (Sides + 1) / 2;
 
     /// <summary>Sheets of paper of all copies.</summary>
     /// <param name="bothSides">True to print on both sides.</param>
@@ -33,13 +37,19 @@ public sealed record PrintedPage(string Name, string Title, string For, string H
     {
         ArgumentNullException.ThrowIfNull(pack);
         ArgumentNullException.ThrowIfNull(entry);
+        var isOfAllTeams = entry == PackContents.Observations && TeamSheet.IsForEach(pack);
         var copies = entry.PrintedFor switch
         {
             PrintedFor.Class => 1,
-            PrintedFor.EachTeam => pack.Class.Teams,
+            PrintedFor.EachTeam => isOfAllTeams ? 1 : pack.Class.Teams,
             PrintedFor.EachStudent => pack.Class.Students,
         };
-        return new(entry.FileName, entry.Title, PrintedForWords.Of(entry), html, copies, PageSides.Of(pack, entry, html), PartsOf(pack, entry)) { PrintedFor = entry.PrintedFor };
+        return new(entry.FileName, entry.Title, PrintedForWords.Of(entry), html, copies, PageSides.Of(pack, entry, html), PartsOf(pack, entry))
+        {
+            PrintedFor = entry.PrintedFor,
+            SheetsAsMade = isOfAllTeams ? pack.Class.Teams : 0,
+            SidesOfParts = entry == PackContents.RunSheets ? PageSides.OfRunSheets(pack) : [],
+        };
     }
 
     /// <summary>A file with everybody's sheets in it, once.</summary>

@@ -30,11 +30,11 @@ internal static partial class TrayPieces
         return Enumerable.Repeat(Id().Replace(whole, ""), page.Copies - 1).Prepend(whole);
     }
 
-    /// <summary>What is one team's is on no back of another's: a blank back to every part, but to a first one that takes both sides by itself.</summary>
+    /// <summary>What is one team's is on no back of another's: a blank back to every part that does not take both sides by itself.</summary>
     private static string Apart(PrintedPage page, string inside)
     {
-        var ends = 0;
-        return PartEnd().Replace(inside, end => ++ends == 1 && page.Sides > page.Parts ? end.Value : end.Value + BlankSide);
+        var part = -1;
+        return PartEnd().Replace(inside, end => page.SidesOfParts.ElementAtOrDefault(++part) % 2 == 0 && page.SidesOfParts.Count > 0 ? end.Value : end.Value + BlankSide);
     }
 
     [GeneratedRegex("<body class=\"(?<class>[^\"]*)\">(?<inside>.*)</body>", RegexOptions.Singleline)]

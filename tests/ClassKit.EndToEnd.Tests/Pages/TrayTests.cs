@@ -42,7 +42,7 @@ public sealed partial class TrayTests(TourRun tour) : IDisposable
             var told = int.Parse(Told().Match(await page.Locator(".lede").First.InnerTextAsync()).Groups[1].Value, CultureInfo.InvariantCulture);
             Assert.Equal(told, bothSides ? (sides.Length + 1) / 2 : sides.Length);
             if (!bothSides) continue;
-            foreach (var (title, copies) in new[] { (PackContents.Handout.Title, 24), (PackContents.Observations.Title, 24), (PackContents.Tasting.Title, 24), (PackContents.Rubric.Title, 6) })
+            foreach (var (title, copies) in new[] { (PackContents.Handout.Title, 24), (PackContents.Observations.Title, 6), (PackContents.Tasting.Title, 24), (PackContents.Rubric.Title, 6) })
             {
                 var begins = sides.Index().Skip(2).Where(side => side.Item.Split('\n').Where(line => line.Trim().Length > 0).Take(4).Any(line => line.Trim().StartsWith(title, StringComparison.OrdinalIgnoreCase))).Select(side => side.Index).ToList();
                 Assert.Equal(copies, begins.Count);

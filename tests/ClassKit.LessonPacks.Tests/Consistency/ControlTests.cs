@@ -57,11 +57,14 @@ public sealed class ControlTests
     public void It_is_measured_drawn_and_weighed_from_a_card_of_its_own(string kitchen)
     {
         var pack = Kitchens.Of(kitchen);
-        var muffins = pack["observations.html"].QuerySelectorAll(".observed").Single(bread => bread.QuerySelector("h2")!.Words() == "Buttermilk muffins");
-        Assert.Equal("Control", muffins.QuerySelectorAll("thead th")[^1].Words());
-        Assert.All(muffins.QuerySelectorAll("tbody tr"), row => Assert.Equal(muffins.QuerySelectorAll("thead th").Length, row.Children.Length));
-        Assert.Contains(muffins.QuerySelectorAll(".drawing"), drawing => drawing.Words() == "The control, drawn");
-        Assert.DoesNotContain(pack["observations.html"].QuerySelectorAll(".observed").Where(bread => bread != muffins), bread => bread.Words().Contains("Control", StringComparison.Ordinal));
+        var sheet = pack["observations.html"].QuerySelector(".observed")!;
+        var grid = sheet.QuerySelector(".sheet-grid")!;
+        var pieces = grid.QuerySelectorAll("thead tr:last-child th").Select(head => head.Words()).ToList();
+        Assert.Equal("Buttermilk muffins", grid.Breads()[^1]);
+        Assert.Equal("Control", pieces[^1]);
+        Assert.Single(pieces, "Control");
+        Assert.All(grid.Breads(), bread => Assert.Equal(bread == "Buttermilk muffins" ? 5 : 4, grid.Of(bread).Single(row => row.Row == "Height").Cells.Count));
+        Assert.Equal("The control, cut", sheet.QuerySelectorAll(".drawing")[^1].Words());
 
         var card = pack["formula-cards.html"].QuerySelector(".control-card")!;
         var demonstration = pack["stations.html"].QuerySelectorAll("#instructor ~ table")[0].QuerySelectorAll("tbody tr").Single(row => row.Children[0].Words() == Name).Under("Set out");
@@ -75,16 +78,16 @@ public sealed class ControlTests
     [Fact]
     public void It_is_expected_to_rise_less_than_the_muffin_and_more_than_its_batter()
     {
-        var rows = BuiltPack.Demo["observations.html"].QuerySelectorAll(".expects").Single(bread => bread.QuerySelector("h3")!.Words() == "Buttermilk muffins").QuerySelectorAll("tbody tr");
-        var (muffin, control) = (Ends("Expected"), Ends("Of the control"));
+        var heights = BuiltPack.Demo["observations.html"].Expected("Buttermilk muffins")["Height"];
+        var (muffin, control) = (Ends(heights[0]), Ends(heights[^1]));
         Assert.True(control.High < muffin.High && control.Low <= muffin.Low && control.High > control.Low);
         // 60 g of batter of some 1.15 g/mL in a cup of 51 mm at the bottom and 70 mm at its top, 35 mm deep, stand some 20 mm high; by hand.
         Assert.True(control.High > 20);
 
-        (int Low, int High) Ends(string column)
+        static (int Low, int High) Ends(string height)
         {
-            var text = rows.Single(row => row.Words().StartsWith("Height", StringComparison.Ordinal)).Under(column).Split(' ')[0].Split('–').Select(int.Parse).ToList();
-            return (text[0], text[^1]);
+            var ends = height.Split(' ')[0].Split('–').Select(int.Parse).ToList();
+            return (ends[0], ends[^1]);
         }
     }
 

@@ -29,8 +29,8 @@ public sealed partial class MixTruthTests
                 var row = pack[page].QuerySelectorAll("tr").Single(row => row.ParentElement!.LocalName == "tbody" && row.Closest("table")!.QuerySelector("thead th:nth-child(2)")?.Words() == "Mixed" && row.Children[0].Words() == bread);
                 Assert.Equal((aim, right), (row.Children[1].Words(), row.Children[2].Words()));
             }
-            var observed = pack["observations.html"].QuerySelectorAll(".observed").Single(sheet => sheet.QuerySelector("h2")!.Words() == bread);
-            Assert.Contains($"Batter or dough at (right from {right})", observed.Words(), StringComparison.Ordinal);
+            var mixed = pack["observations.html"].QuerySelector(".sheet-grid")!.Of(bread).Single(row => row.Row == "Just mixed");
+            Assert.EndsWith($"(right from {right})", mixed.Cells[0].Words(), StringComparison.Ordinal);
         }
     }
 

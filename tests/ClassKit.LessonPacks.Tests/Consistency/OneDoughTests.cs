@@ -73,11 +73,13 @@ public sealed class OneDoughTests
     [Fact]
     public void Every_bread_of_the_series_has_the_control_beside_it_in_words_that_fit_a_roll()
     {
-        var powder = BuiltPack.LongMorning["observations.html"].QuerySelectorAll(".observed").Select(bread => bread.Words()).Where(words => words.StartsWith("Powder rolls", StringComparison.Ordinal)).ToList();
+        var sheets = BuiltPack.LongMorning["observations.html"].QuerySelectorAll(".observed").ToList();
 
-        Assert.Equal(3, powder.Count);
-        Assert.All(powder, words => Assert.Contains("The control is the marked roll among your own: the same mixture without baking powder.", words, StringComparison.Ordinal));
-        Assert.Contains("for teams 1 and 4", powder[0], StringComparison.Ordinal);
+        Assert.Equal(4, sheets.Count);
+        Assert.All(sheets, sheet => Assert.Contains("The control is the marked roll among your own: the same mixture without baking powder.", sheet.Words(), StringComparison.Ordinal));
+        Assert.All(sheets, sheet => Assert.Equal(["Starter", "Yeast", "Powder"], sheet.QuerySelector(".sheet-grid")!.Breads().Select(bread => bread.Split(' ')[0])));
+        // Two breads as written and four changed ones, shared out among four teams: nobody makes two ways of one.
+        Assert.Equal(6, sheets.SelectMany(sheet => sheet.QuerySelector(".sheet-grid")!.Breads()).Where(bread => !bread.StartsWith("Starter", StringComparison.Ordinal)).Distinct().Count());
         Assert.Contains("Marked, among the powder rolls: same shape, same oven, same minute.", BuiltPack.LongMorning["formula-cards.html"].Body!.Words(), StringComparison.Ordinal);
     }
 

@@ -2,6 +2,7 @@ using AngleSharp.Html.Parser;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Lessons;
+using ClassKit.LessonPacks.Tests.Samples;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Measured;
 using ClassKit.Lessons.Packs;
@@ -67,9 +68,13 @@ public sealed class AsManyAsThereAreTests
         var pack = Taken(breads);
         var sheet = new HtmlParser().ParseDocument(Page(pack, "observations.html"));
         var form = new HtmlParser().ParseDocument(HtmlPages.ObservationForm(new(pack)));
-        foreach (var (card, table) in pack.Cards.Zip(sheet.QuerySelectorAll(".measured table")))
+        var grid = sheet.QuerySelector(".sheet-grid")!;
+        Assert.Equal(
+            pack.Cards.SelectMany(card => Heads(card.Pieces)),
+            grid.QuerySelectorAll("thead tr:last-child th").Select(head => head.TextContent).Where(head => head is not ("Mean" or "Control")));
+        foreach (var card in pack.Cards)
         {
-            Assert.Equal(Heads(card.Pieces), table.QuerySelectorAll("thead th").Skip(1).Select(head => head.TextContent).Where(head => head is not ("Mean" or "Control")));
+            Assert.Equal(grid.Of(card.Bread.Formula.Title)[^1].Cells.Count, grid.Of(card.Bread.Formula.Title)[^2].Cells.Count);
             Assert.Equal(Heads(card.Pieces).Length, form.QuerySelectorAll($"[data-field^='{card.Bread.Formula.Id}.height.']").Length);
         }
         Assert.Equal(breads, form.QuerySelectorAll("[data-view^='bread-']").Length);

@@ -1,4 +1,3 @@
-using AngleSharp.Dom;
 using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Observations;
@@ -25,21 +24,39 @@ public sealed class GuessFirstTests
     /// <summary>How sure we are of a source is for the instructor: a student reads a publication or nothing.</summary>
     [Theory]
     [MemberData(nameof(All))]
-    public void A_handout_does_not_tell_students_how_sure_a_source_is(string kitchen)
+    public void Pages_that_students_work_by_do_not_tell_how_sure_a_source_is(string kitchen)
     {
-        Assert.DoesNotMatch("common practice|from memory|no source", Kitchens.Of(kitchen)["handout.html"].Body!.Words());
+        foreach (var file in new[] { "handout.html", "stations.html", "run-sheets.html", "bench-plan.html", "projector.html" })
+            Assert.DoesNotMatch("common practice|from memory|no source", Kitchens.Of(kitchen)[file].Body!.Words());
         Assert.Contains("common practice", Kitchens.Of(kitchen)["guide.html"].Body!.Words(), StringComparison.Ordinal);
     }
 
     [Theory]
     [MemberData(nameof(All))]
-    public void Every_bread_has_a_line_for_the_guess_before_its_table_and_the_other_side_comes_behind_them_all(string kitchen)
+    public void Every_team_guesses_of_every_bread_before_it_measures_and_the_other_side_is_the_back_of_its_own_sheet(string kitchen)
     {
-        var page = Kitchens.Of(kitchen)["observations.html"];
-        foreach (var bread in page.QuerySelectorAll(".observed"))
-            Assert.StartsWith("My guess", bread.QuerySelector("p")!.Words(), StringComparison.Ordinal);
-        var other = page.QuerySelector(".new-sheet")!;
-        Assert.Equal(page.QuerySelectorAll(".expects").Length, other.QuerySelectorAll(".expects").Length);
-        Assert.All(page.QuerySelectorAll(".observed"), bread => Assert.True(bread.CompareDocumentPosition(other).HasFlag(DocumentPositions.Following)));
+        var sheets = Kitchens.Of(kitchen)["observations.html"].QuerySelectorAll(".observed");
+        Assert.NotEmpty(sheets);
+        foreach (var sheet in sheets)
+        {
+            var grid = sheet.QuerySelector(".sheet-grid")!;
+            Assert.All(grid.Breads(), bread => Assert.Matches("^My guess: height", grid.Of(bread)[0].Row));
+            Assert.All(grid.Breads(), bread => Assert.All(grid.Of(bread), row => Assert.NotEmpty(row.Cells)));
+            var back = sheet.NextElementSibling!;
+            Assert.Contains("new-sheet", back.ClassList);
+            Assert.Equal(grid.Breads(), back.QuerySelector(".expects")!.Breads());
+        }
+    }
+
+    /// <summary>A number without its unit says nothing a week later; a rate of loss needs its rule. By definition: what is lost over what there was.</summary>
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Every_cell_to_write_in_says_its_unit_and_a_loss_how_it_is_worked_out(string kitchen)
+    {
+        foreach (var row in Kitchens.Of(kitchen)["observations.html"].QuerySelectorAll(".sheet-grid .measures tr"))
+        {
+            Assert.All(row.QuerySelectorAll("td"), cell => Assert.Matches("^(g|oz|mm|in|%|°C|°F|–)$", cell.Words()));
+            Assert.Equal(row.QuerySelector("th")!.Words().Contains("oss", StringComparison.Ordinal), row.QuerySelector("th")!.Words().EndsWith("(before − after) ÷ before × 100", StringComparison.Ordinal));
+        }
     }
 }

@@ -94,9 +94,9 @@ public sealed partial class ObservationWorkbookTests
     public void Every_bread_of_both_lessons_has_an_expected_height_and_a_bake_loss()
     {
         foreach (var pack in new[] { BuiltPack.Demo, BuiltPack.Mountain })
-            foreach (var bread in pack["observations.html"].QuerySelectorAll(".expects"))
-                foreach (var measure in new[] { "Height", "Width", "Bake loss" })
-                    Assert.Matches(@"^\d+–\d+ ", bread.QuerySelectorAll("tbody tr").Single(row => row.QuerySelector("th")!.Words().StartsWith(measure, StringComparison.Ordinal)).QuerySelector(".expected")!.Words());
+            foreach (var bread in pack["observations.html"].QuerySelector(".expects")!.Breads())
+                foreach (var measure in new[] { "Height", "Width at its widest", "Bake loss" })
+                    Assert.Matches(@"^\d+–\d+ ", pack["observations.html"].Expected(bread)[measure][0]);
     }
 
     [Fact]
@@ -119,7 +119,8 @@ public sealed partial class ObservationWorkbookTests
         var pack = Kitchens.Of(kitchen);
         var workbook = pack.Workbook(File);
         var rows = Enumerable.Range(1, 60).Where(row => Cell(workbook, row, 1)?.Stored.Text == Mixed).ToList();
-        var pages = pack["observations.html"].QuerySelectorAll(".observed").Select(bread => Right().Match(bread.Words())).ToList();
+        var grid = pack["observations.html"].QuerySelector(".sheet-grid")!;
+        var pages = grid.Breads().Select(bread => Right().Match(grid.Of(bread).Single(row => row.Row == "Just mixed").Cells[0].Words())).ToList();
         Assert.Equal(pages.Count, rows.Count);
         foreach (var (row, page) in rows.Zip(pages))
             Assert.Equal((page.Groups["low"].Value, page.Groups["high"].Value), (Shown(workbook, row, Low), Shown(workbook, row, High)));
@@ -131,7 +132,8 @@ public sealed partial class ObservationWorkbookTests
     {
         var workbook = BuiltPack.Mountain.Recalculated(File, Guess);
         var below = Enumerable.Range(1, 60).Where(row => Cell(workbook, row, 1)?.Stored.Text.Trim() == "at sea level").Select(row => Cell(workbook, row, Typical)!.Stored.IsText ? ("not", "not") : (Shown(workbook, row, Low), Shown(workbook, row, High))).ToList();
-        var column = BuiltPack.Mountain["observations.html"].QuerySelectorAll(".expects tbody tr").Select(row => row.Under("At sea level").Split(' ')[0].Split('–')).Select(ends => (ends[0], ends[^1])).ToList();
+        var page = BuiltPack.Mountain["observations.html"];
+        var column = page.QuerySelector(".expects")!.Breads().SelectMany(bread => page.Expected(bread).Values).Select(texts => texts[1].Split(' ')[0].Split('–')).Select(ends => (ends[0], ends[^1])).ToList();
         Assert.Equal(18, below.Count);
         Assert.Equal(column, below);
         Assert.DoesNotContain(Enumerable.Range(1, 60), row => Cell(Written, row, 1)?.Stored.Text.Trim() == "at sea level");
@@ -148,15 +150,16 @@ public sealed partial class ObservationWorkbookTests
     [Fact]
     public void The_sheet_to_fill_in_by_hand_expects_the_same()
     {
-        var rows = BuiltPack.Demo["observations.html"].QuerySelectorAll(".expects tbody tr").ToList();
+        var page = BuiltPack.Demo["observations.html"];
+        var rows = page.QuerySelector(".expects")!.Breads().SelectMany(bread => page.Expected(bread)).ToList();
         var control = Enumerable.Range(1, 90).First(row => Cell(Written, row, 1)?.Stored.Text.StartsWith("Control", StringComparison.Ordinal) == true);
         var measured = Enumerable.Range(1, control - 1).Where(row => Cell(Written, row, Asks)?.Formula is not null && Cell(Written, row, 1)!.Stored.Text != Mixed).ToList();
         Assert.Equal(18, rows.Count);
         Assert.Equal(measured.Count, rows.Count);
         foreach (var (row, at) in rows.Zip(measured))
         {
-            var ends = row.QuerySelector(".expected")!.Words().Split(' ')[0].Split('–').Select(int.Parse).ToList();
-            Assert.StartsWith(Cell(Written, at, 1)!.Stored.Text, row.QuerySelector("th")!.Words(), StringComparison.Ordinal);
+            var ends = row.Value[0].Split(' ')[0].Split('–').Select(int.Parse).ToList();
+            Assert.StartsWith(Cell(Written, at, 1)!.Stored.Text, row.Key, StringComparison.Ordinal);
             Assert.Equal((ends[0], ends[^1]), (Rounded(at, Low), Rounded(at, High)));
         }
 

@@ -159,9 +159,9 @@ public sealed partial class PackPagesTests
     public void As_many_pieces_are_measured_as_a_team_makes(int pieces, string heads)
     {
         var pack = SamplePack.Pack with { Cards = [.. SamplePack.Pack.Cards.Select(card => card with { Pieces = pieces })] };
-        var table = Html.Parse(HtmlPages.Pack(pack).Single(page => page.FileName == "observations.html").Html).QuerySelector(".measured table")!;
+        var table = Html.Parse(HtmlPages.Pack(pack).Single(page => page.FileName == "observations.html").Html).QuerySelector(".sheet-grid")!;
 
-        Assert.StartsWith(heads, string.Join(' ', table.QuerySelectorAll("thead th").Skip(1).Select(head => head.TextContent)), StringComparison.Ordinal);
-        Assert.All(table.QuerySelectorAll("tbody tr"), row => Assert.Equal(table.QuerySelectorAll("thead th").Length - 1, row.QuerySelectorAll("td").Length));
+        Assert.StartsWith(heads, string.Join(' ', table.QuerySelectorAll("thead tr:last-child th").Select(head => head.TextContent)), StringComparison.Ordinal);
+        Assert.All(table.QuerySelectorAll(".measures tr"), row => Assert.Equal(table.QuerySelectorAll("thead tr:last-child th").Length, row.QuerySelectorAll("td").Length));
     }
 }
