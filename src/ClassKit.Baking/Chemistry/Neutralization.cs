@@ -13,9 +13,6 @@ namespace ClassKit.Baking.Chemistry;
 /// <param name="Explanation">How it was computed.</param>
 public sealed record Neutralization(Mass SodaUsed, Mass SodaLeft, Mass AcidUsed, Mass AcidLeft, Mass CarbonDioxide, Mass CarbonDioxideByHeat, Explanation Explanation) : IExplained
 {
-    /// <summary>True if acid and soda go without a rest, within a tenth of a per cent.</summary>
-    public bool IsComplete => SodaLeft.Grams <= SodaUsed.Grams * 0.001 && AcidLeft.Grams <= AcidUsed.Grams * 0.001;
-
     /// <summary>Puts soda and acid together; both not negative.</summary>
     /// <param name="soda">Not negative.</param>
     /// <param name="acid">Not negative.</param>

@@ -1,6 +1,5 @@
 using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Quantities;
-using ClassKit.Baking.Yeast;
 
 namespace ClassKit.Baking.GasBudgets;
 
@@ -19,9 +18,6 @@ public sealed record GasSource(
     Band<Volume> AtSet,
     Explanation Explanation)
 {
-    /// <summary>The share of the bench's gas that a dough has been found to hold: published for yeast only, see <see cref="ProofTime.HeldAfterPunching"/>; null otherwise.</summary>
-    public double? HeldShare => Kind == GasSourceKind.Yeast ? ProofTime.HeldAfterPunching : null;
-
     /// <summary>The mass of carbon dioxide by the time the crumb sets; nothing for air.</summary>
     public Band<Mass> CarbonDioxide => Kind == GasSourceKind.Air ? default : SetAmount.Map(Chemistry.CarbonDioxide.MassOf);
 }

@@ -11,9 +11,6 @@ public readonly record struct Energy
     /// <summary>In joules.</summary>
     public double Joules { get; }
 
-    /// <summary>In kilojoules.</summary>
-    public double Kilojoules => Joules / 1000;
-
     /// <summary>In British thermal units of the International Table.</summary>
     public double Btu => Joules / JoulesPerBtu;
 

@@ -43,12 +43,6 @@ internal sealed class DeskKeys
         }
     }
 
-    /// <summary>Draws a new key, for another browser.</summary>
-    public void Renew()
-    {
-        lock (_using) _key = Draw(32);
-    }
-
     /// <summary>Compares in a time that says nothing of where two texts part.</summary>
     public static bool Same(string secret, string? offered) => offered is not null && CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(secret), Encoding.UTF8.GetBytes(offered));
 
