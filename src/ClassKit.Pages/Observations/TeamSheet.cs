@@ -12,7 +12,7 @@ namespace ClassKit.Pages.Observations;
 public sealed record TeamSheet(string Id, string? Team, IReadOnlyList<SheetBread> Breads, int Members)
 {
     /// <summary>More lines leave too little room to write in them; a larger team guesses by twos.</summary>
-    private const int MostLines = 6;
+    private const int MostLines = 4;
 
     /// <summary>One for all teams, or one for each where a series is shared out.</summary>
     public static IReadOnlyList<TeamSheet> All(LessonPack pack)
