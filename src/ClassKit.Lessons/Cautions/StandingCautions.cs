@@ -150,7 +150,8 @@ public static class StandingCautions
         Hazard.Frying => new(
             "Deep fat",
             "The vessel is half full at most, on a level place, never left and never moved hot. No drop of water: spoons, skimmer and hands are dry, and what goes in slides in close above the fat, away from you. Above 200 °C (392 °F), or when it smokes, the heat goes off. If it burns: heat off, lid on, never water; a lid, a fire blanket and an extinguisher for burning fat (wet chemical, class F in Europe, class K in North America) lie within reach. What the lid does not put out: leave, and call.",
-            "common practice, no source; extinguishers by BS 5306-8 and NFPA 10; fat at 170 to 190 °C (338 to 374 °F), from memory") { InShort = "Never water on burning fat: heat off, lid on" },
+            "common practice, no source; extinguishers by BS 5306-8 and NFPA 10; fat at 170 to 190 °C (338 to 374 °F), from memory")
+        { InShort = "Never water on burning fat: heat off, lid on" },
         Hazard.HotPlate => new("Hot plate or pan", "It stays hot long after the heat is off, and does not look it: turn with tongs or a spatula, and mark it until it is cold.", "common practice, no source") { InShort = "Hot long after the heat is off: use tongs" },
         Hazard.Microwave => new("Microwave", "It heats unevenly and goes on for a while: let it stand a minute, stir or turn, open away from the face, and probe in several places.", "FDA Food Code 3-401.12, from memory") { InShort = "Let it stand; open away from your face" },
         Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables") { InShort = "Open away from your face" },
@@ -162,15 +163,18 @@ public static class StandingCautions
         Hazard.Holding => new(
             "Holding",
             FormattableString.Invariant($"Batter, egg, milk and what is filled with them: held warm at {Hot.Celsius:0} °C ({Hot.Fahrenheit:0} °F) or above, cold at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below; what has stood in between for 4 hours is thrown away. Some local codes ask for 60 °C (140 °F). Plain bread, baked through, keeps covered at room temperature."),
-            "FDA Food Code 3-501.16 and 3-501.19; plain bread: common practice, local codes come first") { InShort = "What stood in between for 4 hours goes" },
+            "FDA Food Code 3-501.16 and 3-501.19; plain bread: common practice, local codes come first")
+        { InShort = "What stood in between for 4 hours goes" },
         Hazard.Freezing => new(
             "Freezing and thawing",
             FormattableString.Invariant($"What is baked cools first: with egg, milk or a filling from 57 °C (135 °F) to 21 °C (70 °F) within 2 hours and to {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) within 4 more. It is wrapped, named and dated, stays frozen hard, and thaws in a refrigerator at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below, or as it is heated. Dry gloves for frozen trays. Local codes come first."),
-            "FDA Food Code 3-501.11, 3-501.13 and 3-501.14, from memory") { InShort = "Name and date it; thaw it cold" },
+            "FDA Food Code 3-501.11, 3-501.13 and 3-501.14, from memory")
+        { InShort = "Name and date it; thaw it cold" },
         Hazard.Reheating => new(
             "Reheating",
             "What is heated again to be held hot comes to 74 °C (165 °F) all through within 2 hours; from a microwave it is stirred or turned and stands covered for 2 minutes; it is heated again once. Local codes come first.",
-            "FDA Food Code 3-403.11, from memory") { InShort = "Hot all through, and once only" },
+            "FDA Food Code 3-403.11, from memory")
+        { InShort = "Hot all through, and once only" },
     };
 
     private static bool HasEgg(LessonFormula bread) => bread.Ingredients.Any(ingredient => ingredient.Role == IngredientRole.Egg);
