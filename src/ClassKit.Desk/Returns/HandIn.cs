@@ -21,7 +21,7 @@ internal static class HandIn
         Directory.CreateDirectory(work);
         Directory.CreateDirectory(into);
         // Two may be handing in at once, from two tabs or by a double click.
-        var part = Path.Combine(work, Guid.NewGuid().ToString("N"));
+        var part = Path.Combine(work, RandomNumberGenerator.GetHexString(16));
         var count = 0;
         try
         {

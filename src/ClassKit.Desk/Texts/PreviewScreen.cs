@@ -5,7 +5,6 @@ using ClassKit.Desk.Serving;
 using ClassKit.Pages.Layout;
 using ClassKit.Pages.Rendering;
 using ClassKit.UseCases.Packs;
-using ClassKit.UseCases.Running;
 
 namespace ClassKit.Desk.Texts;
 

@@ -1,6 +1,4 @@
-using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Packs;
-using ClassKit.Pages.Packs;
 
 namespace ClassKit.Pages.Observations;
 

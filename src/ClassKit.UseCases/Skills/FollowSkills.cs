@@ -5,7 +5,6 @@ using ClassKit.Terms.Skills;
 using ClassKit.UseCases.Grading;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Running;
-using ClassKit.Wording.Outcomes;
 
 namespace ClassKit.UseCases.Skills;
 
