@@ -25,6 +25,19 @@ public sealed record SoughtStudent(Student Who, IReadOnlyList<Student> Others)
         return Array.Exists(_words, word => !word.All(char.IsAsciiDigit) && Stands(word, text));
     }
 
+    /// <summary>True of a text out of a document of ours that means the student: nothing but the id, the student named as a whole word, or a file called by the id. There an id that is a bare number is one.</summary>
+    public bool IsMeantBy(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return Is(text) || IsNamedIn(text) || IsFileOf(text);
+    }
+
+    private bool IsFileOf(string path)
+    {
+        var name = path[(path.LastIndexOf('/') + 1)..];
+        return name.LastIndexOf('.') is var dot and > 0 && dot + 1 < name.Length && char.IsAsciiLetter(name[dot + 1]) && IsIdOf(name[..dot]);
+    }
+
     /// <summary>True of a file's name, without its ending, that begins or ends with the student's id, which is no part of a longer one.</summary>
     public bool IsIdOf(string name)
     {

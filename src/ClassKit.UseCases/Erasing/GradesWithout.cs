@@ -14,7 +14,7 @@ internal static class GradesWithout
     {
         if (erased.Count == 0) return grades;
         var gone = grades.Students.Select(student => student.Who).Where(who => erased.Contains(who.Id)).Select(who => new SoughtStudent(who, [])).ToList();
-        bool IsNamed(string text) => gone.Exists(who => who.IsNamedIn(text));
+        bool IsNamed(string text) => gone.Exists(who => who.IsMeantBy(text));
         return grades with
         {
             Dealt = grades.Dealt with { Students = [.. grades.Dealt.Students.Where(seat => !erased.Contains(seat.Who.Id))] },

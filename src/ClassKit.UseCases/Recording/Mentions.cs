@@ -22,5 +22,5 @@ internal static class Mentions
     }
 
     /// <summary>As a whole word: "ana-li" is part of "diana-li", who stays.</summary>
-    private static bool Names(JsonNode? node, SoughtStudent sought) => NamedInJson.Any(node, sought.IsNamedIn);
+    private static bool Names(JsonNode? node, SoughtStudent sought) => NamedInJson.Any(node, sought.IsMeantBy);
 }

@@ -21,6 +21,18 @@ public sealed class MentionsTests
         Assert.Equal(grade, Mentions.Without(grade, student));
     }
 
+    /// <summary>Many schools have bare numbers for ids: in entries of ours they are ids, and go like any other.</summary>
+    [Fact]
+    public void An_id_that_is_a_number_is_found_where_ids_and_files_stand()
+    {
+        var student = new Student("20413", "Bo Li");
+
+        Assert.DoesNotContain("20413", Mentions.Without("""{"student":"diana-li","flags":[{"kind":"alike","with":["20413"]},{"kind":"late"}]}""", student)!, StringComparison.Ordinal);
+        Assert.Null(Mentions.Without("""{"file":"week 3/20413.xlsx","fate":"set-aside"}""", student));
+        const string other = """{"file":"120413.xlsx","fate":"graded","student":"120413"}""";
+        Assert.Equal(other, Mentions.Without(other, student));
+    }
+
     [Fact]
     public void What_names_the_student_goes()
     {
