@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Unicode;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Exercises.Cohorts;
 
@@ -7,8 +8,6 @@ namespace ClassKit.Content.Sheets;
 /// <summary>Takes the lines of one student out of a plain table and leaves every other byte as it is.</summary>
 public static class StudentLines
 {
-    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
-
     /// <summary>What is left of a table, and how many of its records were the student's; a record in quotes may run over lines.</summary>
     /// <param name="table">Its bytes.</param>
     /// <param name="sought">The student.</param>
@@ -17,7 +16,8 @@ public static class StudentLines
     {
         ArgumentNullException.ThrowIfNull(table);
         ArgumentNullException.ThrowIfNull(sought);
-        if (Text(table) is not { } text) return null;
+        if (!Utf8.IsValid(table)) return null;
+        var text = Encoding.UTF8.GetString(table);
         var plain = text.TrimStart('\uFEFF').ReplaceLineEndings("\n");
         var problems = new ProblemList("");
         var records = CsvReader.Read(plain, CsvReader.SeparatorOf(plain), problems);
@@ -27,7 +27,7 @@ public static class StudentLines
         var theirs = StudentRows.Of([.. records.SelectMany(record => record.Fields.Select((field, column) => (record.Line, column, field)))], sought);
         if (theirs.Count == 0) return (table, 0);
         List<int> begins = [.. records.Select(record => record.Line)];
-        return (Strict.GetBytes(string.Concat(lines.Where((_, at) => !theirs.Contains(begins[RecordAt(begins, at + 1)])))), theirs.Count);
+        return (Encoding.UTF8.GetBytes(string.Concat(lines.Where((_, at) => !theirs.Contains(begins[RecordAt(begins, at + 1)])))), theirs.Count);
     }
 
     /// <summary>Which record a line belongs to: the last that begins at it or before.</summary>
@@ -35,17 +35,5 @@ public static class StudentLines
     {
         var at = begins.BinarySearch(line);
         return at >= 0 ? at : ~at - 1;
-    }
-
-    private static string? Text(byte[] table)
-    {
-        try
-        {
-            return Strict.GetString(table);
-        }
-        catch (DecoderFallbackException)
-        {
-            return null;
-        }
     }
 }
