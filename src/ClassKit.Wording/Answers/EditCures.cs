@@ -17,7 +17,8 @@ internal static class EditCures
     /// <param name="sheet">The student's sheet.</param>
     public static string Of(KeyEdit edit, FormulaShape formula, FormulaShape key, SheetTerms sheet) => edit switch
     {
-        KeyEdit.OtherOperation(var right, _, var belongs, var used) when RightOperand(right, sheet) is { } operand => $" Put {Sign(belongs)} instead of {Sign(used)}, before {operand}.",
+        KeyEdit.OtherOperation(var right, _, var belongs, var used) when RightOperand(right, belongs, used, formula, sheet) is { } operand => $" Put {Sign(belongs)} instead of {Sign(used)}, before {operand}.",
+        KeyEdit.CountedTwice(_, var written, var term) when OneTooMany(written, term, sheet) is var more && formula.HasText(more) => $" Leave out one {more}.",
         KeyEdit.CountedTwice => " Once is enough.",
         KeyEdit.OtherUnit(_, var unit, _, _) when key.Holds(unit) => " Once is enough.",
         KeyEdit.TakenIn(_, _, var term, var operation) when formula.Holds(sheet.Cells(edit.Written)) && sheet.Cells(term) is { Length: <= Glance } cells => $" Leave out {Sign(operation)}{cells}.",
@@ -32,12 +33,17 @@ internal static class EditCures
 
     private static bool IsShort(KeyEdit edit, SheetTerms sheet) => sheet.Cells(edit.Right).Length <= Glance && sheet.Cells(edit.Written).Length <= Glance;
 
-    private static string? RightOperand(string right, SheetTerms sheet)
+    /// <summary>As it stands in the formula where a product was multiplied on that is to be added: neither needs brackets.</summary>
+    private static string? RightOperand(string right, BinaryOperator belongs, BinaryOperator used, FormulaShape formula, SheetTerms sheet)
     {
         if (CellFormula.Of("=" + sheet.Cells(right)).Shape is not BinaryNode { Right: var node }) return null;
-        var text = CellFormula.OfTree(node).ToString()[1..];
-        return text.Length > Glance ? null : SheetTerms.Quoted(node, text);
+        var text = FormulaShape.Text(node);
+        var isBare = belongs is BinaryOperator.Add or BinaryOperator.Subtract && node is BinaryNode { Operator: BinaryOperator.Multiply or BinaryOperator.Divide } && formula.HasText(Sign(used) + text);
+        return text.Length > Glance ? null : isBare ? text : SheetTerms.Quoted(node, text);
     }
+
+    private static string OneTooMany(string written, string term, SheetTerms sheet) =>
+        Sign(EditWords.OperationOf(written)) + SheetTerms.Quoted(CellFormula.Of("=" + term).Shape, sheet.Cells(term));
 
     private static char Sign(BinaryOperator operation) => operation switch
     {

@@ -3,7 +3,7 @@ using ClassKit.CellFormulas.Syntax;
 
 namespace ClassKit.Wording.Answers;
 
-/// <summary>A formula as somebody reads it, whatever its dollars and needless brackets: nothing is called a student’s that does not stand in theirs.</summary>
+/// <summary>A formula as somebody reads it, whatever its dollars and needless brackets, those around sums in sums among them: nothing is called a student’s that does not stand in theirs.</summary>
 /// <param name="text">With its <c>=</c>; null for a typed number.</param>
 internal sealed class FormulaShape(string? text)
 {
@@ -24,15 +24,21 @@ internal sealed class FormulaShape(string? text)
     public bool Holds(string piece) => Times(piece) > 0;
 
     /// <summary>How often it does.</summary>
-    public int Times(string piece)
+    public int Times(string piece) => Count(Shape(CellFormula.Of("=" + piece)));
+
+    private int Count(string sought)
     {
-        var (sought, times) = (Shape(CellFormula.Of("=" + piece)), 0);
+        var times = 0;
         for (var at = _shape.IndexOf(sought, StringComparison.OrdinalIgnoreCase); at >= 0; at = _shape.IndexOf(sought, at + 1, StringComparison.OrdinalIgnoreCase))
         {
             if (!GoesOn(_shape, at - 1, sought[0]) && !GoesOn(_shape, at + sought.Length, sought[^1])) times++;
         }
         return times;
     }
+
+    /// <summary>True if some text stands in it as it is, and neither a name or number goes on behind it nor a power.</summary>
+    /// <param name="text">Such as <c>*C8</c>.</param>
+    public bool HasText(string text) => Count(text) > Count(text + "^");
 
     /// <summary>True if it is another formula but for its brackets.</summary>
     /// <param name="right">Over cells, without <c>=</c>.</param>
@@ -43,7 +49,27 @@ internal sealed class FormulaShape(string? text)
 
     private static bool IsOfName(char letter) => char.IsLetterOrDigit(letter) || letter is '.' or '_';
 
-    private static string Shape(CellFormula formula) => CellFormula.OfTree(formula.Shape).ToString()[1..].Replace("$", "", StringComparison.Ordinal);
+    /// <summary>The formula of a node, without <c>=</c>.</summary>
+    public static string Text(FormulaNode node) => CellFormula.OfTree(node).ToString()[1..];
+
+    private static string Shape(CellFormula formula) => Text(InOneRow(formula.Shape)).Replace("$", "", StringComparison.Ordinal);
+
+    /// <summary>A sum in a sum, and a product in a product, without the brackets that change nothing: <c>a*(b*c)</c> is read as <c>a*b*c</c>.</summary>
+    private static FormulaNode InOneRow(FormulaNode node) => node switch
+    {
+        BinaryNode binary => Joined(binary with { Left = InOneRow(binary.Left), Right = InOneRow(binary.Right) }),
+        PrefixNode prefix => prefix with { Operand = InOneRow(prefix.Operand) },
+        PercentNode percent => percent with { Operand = InOneRow(percent.Operand) },
+        CallNode call => call with { Arguments = [.. call.Arguments.Select(InOneRow)] },
+        _ => node,
+    };
+
+    private static BinaryNode Joined(BinaryNode binary) => (binary.Operator, binary.Right) switch
+    {
+        (BinaryOperator.Add, BinaryNode { Operator: BinaryOperator.Add or BinaryOperator.Subtract } inner) => inner with { Left = Joined(binary with { Right = inner.Left }) },
+        (BinaryOperator.Multiply, BinaryNode { Operator: BinaryOperator.Multiply or BinaryOperator.Divide } inner) => inner with { Left = Joined(binary with { Right = inner.Left }) },
+        _ => binary,
+    };
 
     private static string Bare(string shape) => shape.Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal);
 }

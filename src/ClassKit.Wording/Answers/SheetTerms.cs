@@ -1,3 +1,4 @@
+using System.Globalization;
 using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
@@ -13,17 +14,26 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     /// <summary>An expression over names as it would stand in a cell.</summary>
     public string Cells(string expression) => CellFormula.Of("=" + expression).ReplaceNames(Cell).ToString()[1..];
 
-    /// <summary>One cell or a longer term; a cell with what it holds, so that flour of 21 °C is not taken for flour by weight.</summary>
-    public string Term(string expression) => Label(expression) is not { } label ? Cells(expression)
-        : Cell(expression) is { } cell ? $"{cell} ({label}{Unit(expression, label)})"
+    /// <summary>The same of a tree.</summary>
+    public string Cells(FormulaNode node) => Cells(FormulaShape.Text(node));
+
+    /// <summary>One cell or a longer term; a cell with what it holds, and a quantity with its unit, so that flour of 21 °C is not taken for flour by weight.</summary>
+    public string Term(string expression) => Label(expression) is { } label && Cell(expression) is null ? $"{Called(expression)}{Unit(expression, label, " ({0})")}" : Called(expression);
+
+    /// <summary>The same where a quantity's unit is told beside it.</summary>
+    public string Called(string expression) => Label(expression) is not { } label ? Cells(expression)
+        : Cell(expression) is { } cell ? $"{cell} ({label}{(IsAnswer(expression) ? "" : Unit(expression, label, ", {0}"))})"
         : IsAnswer(expression) ? $"the{label["your".Length..]}" : $"“{label}”";
+
+    /// <summary>The same of a node that is one quantity or one number; null for a longer one.</summary>
+    public string? TermOf(FormulaNode node) => node is NumberNode || (node is NameNode name && Label(name.Name) is not null) ? Term(FormulaShape.Text(node)) : null;
 
     /// <summary>The same of what may be a longer term, which stands in brackets, and what its cells hold.</summary>
     public string Piece(string expression)
     {
         if (CellFormula.Of("=" + expression) is not { Shape: BinaryNode } formula) return Term(expression);
         if (formula.Names.Count > 0 && formula.Names.All(name => Cell(name) is null)) return $"what comes of {Phrases.List([.. formula.Names.Select(Term)])}";
-        var holds = formula.Names.Where(name => Cell(name) is not null && Label(name) is not null).Select(name => $"{Cell(name)}: {Label(name)}{Unit(name, Label(name)!)}").ToList();
+        var holds = formula.Names.Where(name => Cell(name) is not null && Label(name) is not null).Select(name => $"{Cell(name)}: {Label(name)}{(IsAnswer(name) ? "" : Unit(name, Label(name)!, ", {0}"))}").ToList();
         return $"{Quoted(formula.Shape, Cells(expression))}{(holds.Count == 0 ? "" : $" ({string.Join("; ", holds)})")}";
     }
 
@@ -40,8 +50,9 @@ internal sealed class SheetTerms(Exercise exercise, IReadOnlyDictionary<string, 
     /// <summary>True for what is asked or given in percent.</summary>
     public bool IsPercent(string name) => AnswerUnit.IsPercent(UnitOf(name));
 
-    /// <summary>The unit behind a comma, where the label does not tell it; percent goes without saying, and what part asked for what is read there.</summary>
-    private string Unit(string name, string label) => UnitOf(name) is var unit && (IsAnswer(name) || unit.Length == 0 || AnswerUnit.IsPercent(unit) || HasWord(label, unit)) ? "" : $", {unit}";
+    /// <summary>The unit as it stands behind a label that does not tell it; percent goes without saying.</summary>
+    private string Unit(string name, string label, string behind) =>
+        UnitOf(name) is var unit && (unit.Length == 0 || AnswerUnit.IsPercent(unit) || HasWord(label, unit)) ? "" : string.Format(CultureInfo.InvariantCulture, behind, unit);
 
     private string UnitOf(string name) =>
         exercise.Givens.FirstOrDefault(given => IsSame(given.Id, name))?.Unit ?? exercise.Parts.FirstOrDefault(part => IsSame(part.Id, name))?.Unit ?? "";

@@ -17,8 +17,8 @@ internal static class WrongCell
         var (right, written) = (sheet.Cells(edit.Right), sheet.Cells(edit.Written));
         if (formula.Times(written) == 1) return $" Write {right} where you have {written}.";
         if (formula.IsWritten(sheet.Cells(miss.Formula[1..])) && Place(edit, part.Key, CellFormula.Of(miss.Formula)) is { } place && place < Ordinals.Length) return $" Change the {Ordinals[place]} {written} to {right}.";
-        return ChangedSpot.Between(part.Key.ToString(), miss.Formula) is var (spotRight, spotWritten) && formula.Times(sheet.Cells(spotWritten)) == 1
-            ? $" Where you have {sheet.Cells(spotWritten)}, write {sheet.Cells(spotRight)}." : "";
+        return ChangedSpot.Between(part.Key.Shape, CellFormula.Of(miss.Formula).Shape) is { IsWhole: false } spot && sheet.Cells(spot.Written) is var own && formula.Times(own) == 1
+            ? $" Where you have {own}, write {sheet.Cells(spot.Right)}." : "";
     }
 
     /// <summary>Which of its places is the wrong one, from 0; null where the two differ in more than one name.</summary>
