@@ -135,6 +135,13 @@ internal sealed class ReturnedBook
         return this;
     }
 
+    /// <summary>Puts an array formula beside the answers, far from all of them: nothing on its sheet is taken for plain then.</summary>
+    public ReturnedBook WithArrayFormula()
+    {
+        Put(Cell(_answers[0].Part) with { Row = 90, Column = 20 }, new(CellValue.Blank, "1+1", "T90:T91"));
+        return this;
+    }
+
     public ReturnedBook WithoutNames()
     {
         _names.Clear();

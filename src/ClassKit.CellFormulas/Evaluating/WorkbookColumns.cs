@@ -18,7 +18,7 @@ public sealed class WorkbookColumns
     private readonly PreparedWorkbook _workbook;
     private readonly int _count;
     private readonly Func<long, bool> _maySpend;
-    private readonly Dictionary<CellKey, double[]?> _known = [];
+    private readonly Dictionary<CellKey, double[]?> _known;
     private long _steps;
     private int _depth;
 
@@ -29,6 +29,8 @@ public sealed class WorkbookColumns
     internal WorkbookColumns(PreparedWorkbook workbook, int count, IEnumerable<KeyValuePair<CellAddress, double[]>> inputs, Func<long, bool> maySpend)
     {
         (_workbook, _count, _maySpend) = (workbook, count, maySpend);
+        // With room for the answers that are asked for: a table that grows is copied.
+        _known = new(2 * (inputs.TryGetNonEnumeratedCount(out var cells) ? cells : 0));
         foreach (var (cell, numbers) in inputs)
         {
             if (workbook.FindSheet(cell.Sheet) is var sheet and >= 0) _known[new(sheet, cell.Row, cell.Column)] = Array.TrueForAll(numbers, double.IsFinite) ? numbers : null;

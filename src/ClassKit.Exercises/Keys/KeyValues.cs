@@ -29,7 +29,7 @@ public static class KeyValues
         IReadOnlyDictionary<string, decimal> givens, IEnumerable<KeyValuePair<string, double>> answers)
     {
         ArgumentNullException.ThrowIfNull(answers);
-        var names = Names(givens, room: answers.TryGetNonEnumeratedCount(out var count) ? count : 0);
+        var names = Names(givens, room: answers is IReadOnlyCollection<KeyValuePair<string, double>> { Count: var count } ? count : 0);
         foreach (var (part, value) in answers)
             names[part] = CellValue.FromNumber(value);
         return names;

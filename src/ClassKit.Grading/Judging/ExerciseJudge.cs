@@ -24,10 +24,12 @@ internal sealed class ExerciseJudge
     private readonly Exercise _exercise;
     private readonly ReturnedExercise _returned;
     private readonly MarkingScheme _marking;
-    private readonly IReadOnlyList<Trial> _trials;
+    private readonly IReadOnlyList<TrialInputs> _inputs;
+    private readonly ExactAnswers _exact;
     private readonly DrawnInputs _drawn;
     private readonly ClassNeighbours? _neighbours;
-    private readonly Dictionary<string, JudgedAnswer> _judged = [];
+    private readonly Dictionary<string, JudgedAnswer> _judged;
+    private IReadOnlyList<Trial>? _trials;
 
     /// <param name="exercise">The exercise as dealt.</param>
     /// <param name="returned">What came back.</param>
@@ -40,9 +42,11 @@ internal sealed class ExerciseJudge
         Exercise exercise, ReturnedExercise returned, MarkingScheme marking, Variant dealt, IReadOnlyList<TrialInputs> fresh, DrawnInputs drawn, ClassNeighbours? neighbours)
     {
         _exercise = exercise;
+        _judged = new(exercise.Parts.Count);
         _returned = returned;
         _marking = marking;
-        _trials = [new(new(dealt)), .. fresh.Select(inputs => new Trial(inputs))];
+        _inputs = [new(dealt), .. fresh];
+        _exact = new(returned, _inputs);
         _drawn = drawn;
         _neighbours = neighbours;
     }
@@ -50,20 +54,36 @@ internal sealed class ExerciseJudge
     /// <summary>What the student answered on paper; null for a workbook.</summary>
     public PaperWork? Paper { get; init; }
 
-    private Trial Dealt => _trials[0];
+    /// <summary>What answers are tried with that may be wrong, made when there is one.</summary>
+    private IReadOnlyList<Trial> Trials => _trials ??= MakeTrials();
+
+    private Trial Dealt => Trials[0];
 
     /// <summary>True if what follows from own answers is held to a tolerance in proportion: so it is since near misses are looked for, and records of before are judged as they were.</summary>
     private bool InProportion => _neighbours is not null;
+
+    private List<Trial> MakeTrials()
+    {
+        List<Trial> trials = [.. _inputs.Select(inputs => new Trial(inputs))];
+        foreach (var (part, values) in _exact.Found) Take(trials, part, values);
+        return trials;
+    }
+
+    private static void Take(IReadOnlyList<Trial> trials, Part part, double[] values)
+    {
+        for (var trial = 0; trial < values.Length; trial++) trials[trial].Take(part, values[trial]);
+    }
 
     /// <summary>Judges every part.</summary>
     public IReadOnlyList<AnswerGrade> Judge() => [.. _exercise.Parts.Select(JudgePart)];
 
     private AnswerGrade JudgePart(Part part)
     {
+        if (part.IsNumber && Paper is null && _exact.Of(part) is { } values) return Exactly(part, values);
         var earlier = new EarlierAnswers(part, _exercise, _judged);
         if (part.InWords is not null) return CollectWords(part);
         if (part.Choice is not null) return JudgeChoice(part, earlier);
-        var answer = _returned.Content(part) is { } content ? new TriedAnswer(part, content, _returned, _trials, earlier, InProportion) : null;
+        var answer = _returned.Content(part) is { } content ? new TriedAnswer(part, content, _returned, Trials, earlier, InProportion) : null;
         var judgement = OnPaper(part, answer is null ? Blank(part) : Judge(answer, earlier));
         Remember(part, answer, judgement, earlier);
         return new AnswerGrade(
@@ -75,6 +95,21 @@ internal sealed class ExerciseJudge
         {
             Paper = WorkingFor(part),
         };
+    }
+
+    /// <summary>What an answer is that does to the last digit what the key does: right, with the method shown, and nothing beside.</summary>
+    private AnswerGrade Exactly(Part part, double[] values)
+    {
+        var judgement = new Judgement(Outcome.Sound, new(0, false, values[0]), true, new AnswerFinding.Right());
+        if (_trials is not null) Take(_trials, part, values);
+        var wrong = _judged.Count < _exact.Found.Count ? [] : new EarlierAnswers(part, _exercise, _judged).Wrong;
+        _judged[part.Id] = new(judgement, HoldsNumber: true, IsReached: true, IsTelling: true, [part]);
+        return new(
+            _exercise, part, judgement.Outcome,
+            Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
+            CellValue.FromNumber(values[0]), _inputs[0].Right.Answers[part.Id],
+            "=" + _returned.Content(part)!.Formula,
+            judgement.Findings, wrong.ToDictionary(before => before.Id, OwnNumber));
     }
 
     private PaperWorking? WorkingFor(Part part) => Paper?.Working(_exercise.Id, part.Id);
@@ -121,7 +156,7 @@ internal sealed class ExerciseJudge
         return new(
             _exercise, part, judgement.Outcome,
             Credit.Points(_marking, part, judgement), Credit.OutOf(part, judgement),
-            words is null ? CellValue.Blank : CellValue.FromText(words.Text), Dealt.Right.Answers[part.Id], null, judgement.Findings, new Dictionary<string, double>())
+            words is null ? CellValue.Blank : CellValue.FromText(words.Text), _inputs[0].Right.Answers[part.Id], null, judgement.Findings, new Dictionary<string, double>())
         {
             Paper = WorkingFor(part),
         };
@@ -166,13 +201,13 @@ internal sealed class ExerciseJudge
     private Behaviour? Method(TriedAnswer answer, Reading reading) => !answer.IsFormula || answer.IsTextOfFormula
         ? null
         : answer.Grounds.Select(ground => answer.On(ground, reading))
-            .FirstOrDefault(behaviour => behaviour.IsRight(answer.Part) && behaviour.Varies && !TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials));
+            .FirstOrDefault(behaviour => behaviour.IsRight(answer.Part) && behaviour.Varies && !TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials));
 
     /// <summary>What rounds more than the part allows: in the method that was shown, or else in what comes near one on any ground.</summary>
     private Slip? RoundingIn(TriedAnswer answer, Reading reading, Behaviour? method)
     {
         if (!answer.IsFormula || answer.IsTextOfFormula) return null;
-        return new RoundingFinder(answer.Part, _trials, _drawn.All).Find(answer.Grounds.Select(ground => answer.On(ground, reading)), method, answer.PointsAt);
+        return new RoundingFinder(answer.Part, Trials, _drawn.All).Find(answer.Grounds.Select(ground => answer.On(ground, reading)), method, answer.PointsAt);
     }
 
     private Judgement? AsRight(TriedAnswer answer, Evidence evidence)
@@ -190,7 +225,7 @@ internal sealed class ExerciseJudge
         if (!answer.IsFormula) return new AnswerFinding.RightTyped();
         var behaviours = answer.Grounds.Select(ground => answer.On(ground, reading)).ToList();
         var varies = behaviours.Exists(behaviour => behaviour.Varies);
-        var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, _trials)).FirstOrDefault(found => found.Count > 0) ?? [];
+        var typed = behaviours.Select(behaviour => TypedGivens.In(behaviour, answer.Part, Trials)).FirstOrDefault(found => found.Count > 0) ?? [];
         // A constant is what some typed given would make of the key, whatever it comes from: it is one only if its number stands there.
         if (!varies && !typed.All(given => answer.Content.Formula!.Contains(Dealt.Right.Givens[given.Id].ToString("0.############", CultureInfo.InvariantCulture), StringComparison.Ordinal))) typed = [];
         return new AnswerFinding.NotFollowing([.. typed.Select(given => new TypedGiven(given, Dealt.Right.Givens[given.Id], _returned.Cell(given).Cell))], varies);
@@ -220,8 +255,8 @@ internal sealed class ExerciseJudge
                 if (!behaviour.Varies) continue;
                 // On what stands there it may come to no number at all, which later parts must not take for one.
                 var held = reading.Of(answer.Dealt.Value, answer.Part) is null ? null : reading;
-                if (new RoundingFinder(answer.Part, _trials, _drawn.All).Find([behaviour], null, answer.PointsAt) is { } rounding) return OfSlip(held, rounding, isFormula: true);
-                if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, _trials)) continue;
+                if (new RoundingFinder(answer.Part, Trials, _drawn.All).Find([behaviour], null, answer.PointsAt) is { } rounding) return OfSlip(held, rounding, isFormula: true);
+                if (!behaviour.IsRight(answer.Part) || TypedGivens.AreHiddenByTolerance(behaviour, answer.Part, Trials)) continue;
                 return new(Outcome.FollowThrough, held, true, Carrying(earlier, methodShown: true));
             }
         }
@@ -256,9 +291,9 @@ internal sealed class ExerciseJudge
     /// </summary>
     private bool Meets(TriedAnswer answer, EarlierAnswers earlier, Reading reading, Misconception misconception)
     {
-        bool Gives(int trial, IReadOnlyDictionary<string, double> before, double value) => Accepts(answer.Part, _trials[trial].Number(misconception.Formula, before), value);
-        bool OnRight(int trial, double value) => Gives(trial, _trials[trial].Right.Answers, value);
-        bool OnMeant(int trial, double value) => Gives(trial, _trials[trial].MeantBefore(answer.Part), value);
+        bool Gives(int trial, IReadOnlyDictionary<string, double> before, double value) => Accepts(answer.Part, Trials[trial].Number(misconception.Formula, before), value);
+        bool OnRight(int trial, double value) => Gives(trial, Trials[trial].Right.Answers, value);
+        bool OnMeant(int trial, double value) => Gives(trial, Trials[trial].MeantBefore(answer.Part), value);
         // 100 is typed for many reasons: it must be just what the wrong method gives, and not near it.
         if (!answer.IsFormula && TellingNumbers.IsPowerOfTen(reading.Dealt)) return Dealt.Number(misconception.Formula, Dealt.Right.Answers) is { } mistaken && Behaviour.IsSame(mistaken, reading.Dealt);
         if (!answer.IsFormula) return OnRight(0, reading.Dealt) || (earlier.AreTelling && (Gives(0, Dealt.HeldBefore(answer.Part), reading.Dealt) || OnMeant(0, reading.Dealt)));
@@ -278,7 +313,7 @@ internal sealed class ExerciseJudge
     private Slip? NearMissIn(TriedAnswer answer, EarlierAnswers earlier, Reading reading)
     {
         if (_neighbours is null) return null;
-        var finder = new NearMissFinder(_returned, _trials, _neighbours.Of(_exercise, answer.Part));
+        var finder = new NearMissFinder(_returned, Trials, _neighbours.Of(_exercise, answer.Part));
         if (answer.IsFormula) return _neighbours.OnAll && reading.IsPlain && answer.InNames is { } formula ? finder.Find(formula) : finder.Find(answer, reading);
         return IsTelling(answer, reading) && !IsFilledIn(answer.Part, reading.Written(reading.Dealt))
             ? finder.Find(answer.Part, reading.Dealt, earlier.AreTelling)
@@ -327,8 +362,8 @@ internal sealed class ExerciseJudge
         var values = answer?.Values(answer.AsItStands) ?? [];
         for (var trial = 0; trial < values.Count; trial++)
         {
-            if (values[trial].IsNumber) _trials[trial].Held[part.Id] = values[trial].Number;
-            if (judgement.Reading?.Of(values[trial], part) is { } meant) _trials[trial].Meant[part.Id] = meant;
+            if (values[trial].IsNumber) Trials[trial].Held[part.Id] = values[trial].Number;
+            if (judgement.Reading?.Of(values[trial], part) is { } meant) Trials[trial].Meant[part.Id] = meant;
         }
         var holdsNumber = values.Count > 0 && values[0].IsNumber;
         var isReached = answer is { IsFormula: true } && values.All(value => value.IsNumber) && values.Any(value => !Behaviour.IsSame(values[0].Number, value.Number));

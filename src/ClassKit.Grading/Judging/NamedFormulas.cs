@@ -16,12 +16,17 @@ internal sealed class NamedFormulas
     /// <param name="cell">The cell.</param>
     /// <param name="text">Its formula.</param>
     /// <param name="writer">Writes it.</param>
-    public CellFormula? Of(CellAddress cell, string text, Func<FormulaInNames> writer)
+    public CellFormula? Of(CellAddress cell, string text, Func<FormulaInNames> writer) => Find(cell, text, writer).Formula;
+
+    /// <summary>The same of a formula that uses nothing but the cells of givens and answers; null for any other.</summary>
+    public CellFormula? OfDealtCells(CellAddress cell, string text, Func<FormulaInNames> writer) => Find(cell, text, writer) is { LookedAround: false, Formula: var formula } ? formula : null;
+
+    private (CellFormula? Formula, bool LookedAround) Find(CellAddress cell, string text, Func<FormulaInNames> writer)
     {
-        if (_known.TryGetValue((cell, text), out var known)) return known;
+        if (_known.TryGetValue((cell, text), out var known)) return (known, false);
         var one = writer();
         var formula = one.Of(cell);
         if (!one.LookedAround && _known.Count < Most) _known.TryAdd((cell, text), formula);
-        return formula;
+        return (formula, one.LookedAround);
     }
 }

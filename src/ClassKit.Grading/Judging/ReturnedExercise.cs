@@ -13,21 +13,20 @@ internal sealed class ReturnedExercise
 {
     private readonly Exercise _exercise;
     private readonly WorkbookSnapshot _workbook;
-    private readonly WorkbookEvaluator _evaluator;
+    private readonly Lazy<WorkbookEvaluator> _evaluator;
     private readonly SharedFormulas _shared;
     private readonly FoundCells _found;
-    private readonly List<string> _parts;
-    private readonly List<CellAddress> _cells;
     private readonly Remembered<Trial, IReadOnlyList<Evaluation>> _known = new();
     private readonly Remembered<Part, Evaluation> _dealt = new();
     private Dictionary<CellAddress, CellValue>? _dealtInputs;
     private KeyValuePair<CellAddress, double[]>[]? _inputs;
     private WorkbookColumns? _columns;
+    private bool? _fillsSeveral;
 
     public ReturnedExercise(
         Exercise exercise,
         WorkbookSnapshot workbook,
-        WorkbookEvaluator evaluator,
+        Lazy<WorkbookEvaluator> evaluator,
         SharedFormulas shared,
         FoundCells found)
     {
@@ -36,8 +35,6 @@ internal sealed class ReturnedExercise
         _evaluator = evaluator;
         _shared = shared;
         _found = found;
-        _parts = [.. found.Answers.Keys];
-        _cells = [.. found.Answers.Values];
     }
 
     /// <summary>What stands in a part's answer cell; null if it is empty or holds nothing but spaces.</summary>
@@ -51,13 +48,13 @@ internal sealed class ReturnedExercise
     public CellAddress Cell(Given given) => _found.Givens[given.Id];
 
     /// <summary>What the answer cell comes to on the inputs that were dealt, with what it depends on.</summary>
-    public Evaluation Evaluate(Part part, Trial dealt) => _dealt.Of(part, one => _evaluator.Evaluate(_found.Answers[one.Id], _dealtInputs ??= Inputs(dealt)));
+    public Evaluation Evaluate(Part part, Trial dealt) => _dealt.Of(part, one => _evaluator.Value.Evaluate(_found.Answers[one.Id], _dealtInputs ??= Inputs(dealt)));
 
     /// <summary>What it comes to under every trial, with the trial's inputs in the givens' cells.</summary>
     /// <param name="part">The part.</param>
     /// <param name="trials">The same trials for every part.</param>
     public CellValue[] Values(Part part, IReadOnlyList<Trial> trials) =>
-        Values(part, _columns ??= Columns(trials, []), () => EachTrial.Of(trials, trial => _known.Of(trial, one => _evaluator.EvaluateAll(_cells, Inputs(one)))[_parts.IndexOf(part.Id)].Value));
+        Values(part, _columns ??= Columns(trials, []), () => EachTrial.Of(trials, trial => _known.Of(trial, one => _evaluator.Value.EvaluateAll(_found.Answers.Values, Inputs(one)))[_found.Answers.Keys.ToList().IndexOf(part.Id)].Value));
 
     /// <summary>The same with values that stand in for the answer cells of other parts.</summary>
     /// <param name="part">The part.</param>
@@ -75,7 +72,7 @@ internal sealed class ReturnedExercise
         var inputs = Inputs(other);
         foreach (var (before, value) in instead)
             inputs[_found.Answers[before]] = CellValue.FromNumber(value);
-        return _evaluator.Evaluate(_found.Answers[part.Id], inputs);
+        return _evaluator.Value.Evaluate(_found.Answers[part.Id], inputs);
     }
 
     /// <summary>From columns, if what is in the cells is plain arithmetic, and it nearly always is.</summary>
@@ -85,7 +82,7 @@ internal sealed class ReturnedExercise
     private WorkbookColumns Columns(IReadOnlyList<Trial> trials, IEnumerable<KeyValuePair<CellAddress, double[]>> instead)
     {
         _inputs ??= [.. _found.Givens.Select(given => KeyValuePair.Create(given.Value, EachTrial.Of(trials, trial => (double)trial.Right.Givens[given.Key])))];
-        return _evaluator.OnEach(trials.Count, _inputs.Concat(instead));
+        return _evaluator.Value.OnEach(trials.Count, _inputs.Concat(instead));
     }
 
     /// <summary>The formula of an answer cell over the names of the exercise; null where it cannot be written like this.</summary>
@@ -94,6 +91,16 @@ internal sealed class ReturnedExercise
         var cell = _found.Answers[part.Id];
         return _found.AreWhereDealt && _workbook.Find(cell)?.Formula is { } text ? _shared.Named.Of(cell, text, () => Naming(part)) : Naming(part).Of(cell);
     }
+
+    /// <summary>The same of a formula that uses nothing but the cells of givens and answers, where all of them stand where they were dealt and nothing else fills them; null for any other.</summary>
+    public CellFormula? OfDealtCells(Part part)
+    {
+        var cell = _found.Answers[part.Id];
+        return _found.AreWhereDealt && _workbook.Find(cell) is { Formula: { } text } && !FillsSeveral(cell.Sheet) ? _shared.Named.OfDealtCells(cell, text, () => Naming(part)) : null;
+    }
+
+    /// <summary>True for a sheet with array formulas, which may fill other cells than their own.</summary>
+    private bool FillsSeveral(string sheet) => _fillsSeveral ??= _workbook.FindSheet(sheet) is { } found && found.Cells.Values.Any(content => content.ArrayRange is not null);
 
     private FormulaInNames Naming(Part part) =>
         new(_workbook, _found.Givens.Concat(_found.Answers.Where(answer => answer.Key != part.Id)).DistinctBy(place => place.Value).ToDictionary(place => place.Value, place => place.Key), _shared.Parses);

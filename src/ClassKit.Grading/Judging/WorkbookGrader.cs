@@ -50,7 +50,7 @@ internal sealed class WorkbookGrader
     {
         var texts = new TextFormulas(returned);
         var workbook = texts.Revived();
-        var evaluator = new WorkbookEvaluator(workbook, Limits, _formulas.Parses);
+        var evaluator = new Lazy<WorkbookEvaluator>(() => new(workbook, Limits, _formulas.Parses), isThreadSafe: false);
         var finder = found.In(workbook);
         return
         [
@@ -60,7 +60,7 @@ internal sealed class WorkbookGrader
     }
 
     private IEnumerable<(CellAddress Cell, AnswerGrade Grade)> Grade(
-        DealtStudent student, Exercise exercise, WorkbookSnapshot workbook, WorkbookEvaluator evaluator, CellFinder finder, ICollection<Flag> flags, PaperWork? paper)
+        DealtStudent student, Exercise exercise, WorkbookSnapshot workbook, Lazy<WorkbookEvaluator> evaluator, CellFinder finder, ICollection<Flag> flags, PaperWork? paper)
     {
         var found = finder.Find(_layout.Of(exercise.Id));
         var (givens, answers) = (found.Givens, found.Answers);

@@ -26,6 +26,9 @@ internal sealed class Trial(TrialInputs inputs)
     /// <summary>What the student means by them: a text's number, and 65 % where a percent cell holds 65.</summary>
     public Dictionary<string, double> Meant { get; } = new(inputs.Right.Exercise.Parts.Count);
 
+    /// <summary>Takes in an answer that holds a number and means it.</summary>
+    public void Take(Part part, double number) => Held[part.Id] = Meant[part.Id] = number;
+
     /// <summary>What a formula of the exercise gives on some answers to earlier parts. Many formulas are tried on the same, so that these must not change afterwards.</summary>
     public double? Number(CellFormula formula, IReadOnlyDictionary<string, double> earlier) => _values.Of(earlier, before => new(NamesOn(before))).Number(formula.Root);
 

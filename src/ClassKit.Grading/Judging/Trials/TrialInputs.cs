@@ -1,3 +1,5 @@
+using ClassKit.CellFormulas.Evaluating;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Variants;
@@ -15,4 +17,7 @@ internal sealed class TrialInputs(Variant right)
 
     /// <summary>What the names of the exercise stand for where every answer is right.</summary>
     public IReadOnlyDictionary<string, CellValue> Names => _names ??= KeyValues.Names(right.Givens, right.Answers);
+
+    /// <summary>What a formula of the exercise gives where every answer is right; null if that is no number.</summary>
+    public double? Number(CellFormula formula) => new NamedValues(Names).Number(formula.Root);
 }
