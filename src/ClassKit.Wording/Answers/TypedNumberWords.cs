@@ -6,7 +6,7 @@ using ClassKit.Grading.Findings.Edits;
 
 namespace ClassKit.Wording.Answers;
 
-/// <summary>The same for a number without a formula: quantities with their units, what was done with which, and what to do.</summary>
+/// <summary>What a student is told of a number without a formula: quantities with their units, what was done with which, and what to do.</summary>
 internal static class TypedNumberWords
 {
     /// <summary>What is told.</summary>
