@@ -318,6 +318,11 @@ public abstract record Note
     /// <param name="Students">Whose.</param>
     public sealed record NotMarkedThrough(string Work, IReadOnlyList<Student> Students) : Note;
 
+    /// <summary>Students have grades of a work and are no longer on the class list.</summary>
+    /// <param name="Work">The work's title.</param>
+    /// <param name="Students">Who; at least one.</param>
+    public sealed record LeftTheClass(string Work, IReadOnlyList<Student> Students) : Note;
+
     /// <summary>The marks of a term were weighed.</summary>
     /// <param name="WithGrade">How many students have a grade.</param>
     /// <param name="Students">Of how many.</param>

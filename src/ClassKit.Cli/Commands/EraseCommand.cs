@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ClassKit.Cli.Reporting;
-using ClassKit.Records.Storage;
 using ClassKit.UseCases.Output;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
@@ -22,13 +21,7 @@ internal static class EraseCommand
             var withFiles = parsed.GetValue(files);
             return parsed.GetValue(write) ? report.Done(Make) : report.Only(Make, $"Nothing was erased yet; add --write to do it{(withFiles ? "" : ", and --files to have the files done, too")}. There is no way back.");
 
-            Produced Make(Run run)
-            {
-                var (author, place) = (RecordOptions.Author(parsed, by, why), parsed.GetRequiredValue(path));
-                Produced Erase(TeachingRecord? record) => Produced.Of(
-                    EraseStudent.Run(new(record, author, parsed.GetRequiredValue(student), parsed.GetValue(write)) { Folder = RecordPlace.FolderOf(place), WithFiles = withFiles }, run), EraseStudent.Write);
-                return withFiles && !File.Exists(RecordPlace.Of(place)) ? Erase(null) : Produced.Within(RecordPlace.Open(place, author.Now, mayBegin: false), Erase);
-            }
+            Produced Make(Run run) => EraseStudent.At(parsed.GetRequiredValue(path), RecordOptions.Author(parsed, by, why), parsed.GetRequiredValue(student), parsed.GetValue(write), withFiles, run);
         });
         return command;
     }

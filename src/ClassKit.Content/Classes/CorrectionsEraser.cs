@@ -1,53 +1,28 @@
 using System.Text;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sheets;
-using ClassKit.Content.Sources;
 using ClassKit.Exercises.Dealing;
 
 namespace ClassKit.Content.Classes;
 
-/// <summary>Takes a correction out of an instructor's table and leaves every other byte as it is.</summary>
+/// <summary>Takes corrections out of an instructor's table and leaves every other byte as it is.</summary>
 public static class CorrectionsEraser
 {
-    /// <summary>The table without the correction of one answer.</summary>
+    /// <summary>The table without the corrections of some answers.</summary>
     /// <param name="table">The bytes of a table that <see cref="CorrectionsReader"/> can read.</param>
     /// <param name="dealt">What was dealt to whom.</param>
-    /// <param name="student">The student's id.</param>
-    /// <param name="exercise">The exercise's id.</param>
-    /// <param name="part">The part's id.</param>
-    /// <returns>Null if there is no such correction.</returns>
-    public static byte[]? Without(byte[] table, DealtClass dealt, string student, string exercise, string part)
+    /// <param name="answers">The answers, by the ids of student, exercise and part: names, numbers and letters in the table are ways to say the same.</param>
+    /// <returns>Null if there is no such correction, or if something is wrong with the table.</returns>
+    public static byte[]? Without(byte[] table, DealtClass dealt, IReadOnlySet<(string Student, string Exercise, string Part)> answers)
     {
         ArgumentNullException.ThrowIfNull(table);
+        ArgumentNullException.ThrowIfNull(dealt);
+        ArgumentNullException.ThrowIfNull(answers);
         var text = Encoding.UTF8.GetString(table);
-        var lines = RawLines.Of(text);
         var plain = text.TrimStart('\uFEFF').ReplaceLineEndings("\n");
-        var records = CsvReader.Read(plain, CsvReader.SeparatorOf(plain), new ProblemList(""));
-        foreach (var (at, record) in records.Index().Skip(1))
-        {
-            if (record.IsBlank || record.Fields[0].StartsWith('#')) continue;
-            var end = at + 1 < records.Count ? records[at + 1].Line : lines.Count + 1;
-            var without = string.Concat(lines.Where((_, line) => line + 1 < record.Line || line + 1 >= end));
-            if (Names(table, dealt).Count - Names(Encoding.UTF8.GetBytes(without), dealt).Count == 1 && !Names(Encoding.UTF8.GetBytes(without), dealt).Contains((student, exercise, part)) && Names(table, dealt).Contains((student, exercise, part)))
-                return Encoding.UTF8.GetBytes(without);
-        }
-        return null;
-    }
-
-    /// <summary>Whose answers a table corrects, as its reader understands it: names, numbers and letters are ways to say the same.</summary>
-    private static HashSet<(string, string, string)> Names(byte[] table, DealtClass dealt) =>
-        [.. (CorrectionsReader.Read(new Library(new OneFile(table)).At(CorrectionsReader.FileName), dealt).Model ?? []).Select(correction => (correction.Student, correction.Exercise, correction.Part))];
-
-    private sealed class OneFile(byte[] content) : ISourceTree
-    {
-        public SourceKind At(string path) => SourceKind.File;
-
-        public IReadOnlyList<string> Files(string folder) => [];
-
-        public IReadOnlyList<string> Folders(string folder) => [];
-
-        public Stream Open(string path) => new MemoryStream(content, writable: false);
-
-        public string Full(string path) => path;
+        var problems = new ProblemList("");
+        var gone = CorrectionsReader.Lines(plain, dealt, problems).Where(line => answers.Contains((line.Correction.Student, line.Correction.Exercise, line.Correction.Part))).Select(line => line.Line).ToHashSet();
+        var records = CsvReader.Read(plain, CsvReader.SeparatorOf(plain), problems);
+        return problems.IsEmpty && gone.Count > 0 && RawLines.Without(text, records, gone) is { } left ? Encoding.UTF8.GetBytes(left) : null;
     }
 }

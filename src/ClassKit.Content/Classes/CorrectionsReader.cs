@@ -34,7 +34,14 @@ public static class CorrectionsReader
         if (SourceFile.Read(source, problems) is not { } text)
             return problems.Fail<IReadOnlyList<Correction>>();
 
-        var corrections = new List<Correction>();
+        List<Correction> corrections = [.. Lines(text, dealt, problems).Select(line => line.Correction)];
+        return problems.Finish<IReadOnlyList<Correction>>(() => corrections);
+    }
+
+    /// <summary>The corrections of a table, each with the line in which it begins; what is wrong with others is noted.</summary>
+    internal static IReadOnlyList<(int Line, Correction Correction)> Lines(string text, DealtClass dealt, ProblemList problems)
+    {
+        List<(int, Correction)> corrections = [];
         var lines = new Dictionary<(string, string, string), int>();
         foreach (var row in CsvTable.Read(text, Columns, Columns.Length, problems).Rows)
         {
@@ -47,10 +54,10 @@ public static class CorrectionsReader
             if (student is not null && exercise is not null && !IsAsked(student, exercise, dealt))
                 problems.Add(row.Line, $"`{row["student"]}` was not dealt {exercise}", "Correct a part that this student was asked.");
             if (student is null || exercise is null || part is null || points is null || reason.Length == 0) continue;
-            if (lines.TryAdd((student, exercise, part.Id), row.Line)) corrections.Add(new(student, exercise, part.Id, points.Value, reason));
+            if (lines.TryAdd((student, exercise, part.Id), row.Line)) corrections.Add((row.Line, new(student, exercise, part.Id, points.Value, reason)));
             else problems.Add(row.Line, $"The same answer is corrected in line {lines[(student, exercise, part.Id)]} already", "Keep the line that counts.");
         }
-        return problems.Finish<IReadOnlyList<Correction>>(() => corrections);
+        return corrections;
     }
 
     private static bool IsAsked(string student, string exercise, DealtClass dealt) =>

@@ -22,9 +22,9 @@ public static class FormFileReader
 
     /// <summary>What was filled in, or why the file cannot be used.</summary>
     /// <param name="source">The file.</param>
-    /// <param name="isOf">Whether an identity, with what the file calls itself, is that of the form that it must be of.</param>
+    /// <param name="isOf">Whether a file is of the form that it must be of.</param>
     /// <param name="form">What that form is called.</param>
-    public static Reading<FormFile> Read(Source source, Func<string, string?, bool> isOf, string form)
+    public static Reading<FormFile> Read(Source source, Func<FormFile, bool> isOf, string form)
     {
         ArgumentNullException.ThrowIfNull(source);
         var problems = new ProblemList(source.Shown);
@@ -34,14 +34,14 @@ public static class FormFileReader
     /// <summary>The same of bytes, which may be anything.</summary>
     /// <param name="file">How messages name the file.</param>
     /// <param name="bytes">What is in it.</param>
-    /// <param name="isOf">Whether an identity, with what the file calls itself, is that of the form that it must be of.</param>
+    /// <param name="isOf">Whether a file is of the form that it must be of.</param>
     /// <param name="form">What that form is called.</param>
-    public static Reading<FormFile> Read(string file, byte[] bytes, Func<string, string?, bool> isOf, string form) => Read(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), isOf, form, new(file));
+    public static Reading<FormFile> Read(string file, byte[] bytes, Func<FormFile, bool> isOf, string form) => Read(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'), isOf, form, new(file));
 
     /// <summary>The digest that stands beside what was filled in, as the page works it out.</summary>
     internal static string DigestOf(string content) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(content)));
 
-    private static Reading<FormFile> Read(string text, Func<string, string?, bool> isOf, string form, ProblemList problems)
+    private static Reading<FormFile> Read(string text, Func<FormFile, bool> isOf, string form, ProblemList problems)
     {
         try
         {
@@ -59,23 +59,19 @@ public static class FormFileReader
         return problems.Fail<FormFile>();
     }
 
-    private static Reading<FormFile> Content(string content, Func<string, string?, bool> isOf, string form, ProblemList problems)
+    private static Reading<FormFile> Content(string content, Func<FormFile, bool> isOf, string form, ProblemList problems)
     {
         using var inner = JsonDocument.Parse(content, Strict);
         if (inner.RootElement.ValueKind != JsonValueKind.Object) throw new JsonException();
-        var (of, called) = (Text(inner, "identity") ?? "", Text(inner, "form"));
-        if (!isOf(of, called))
-        {
-            problems.Add(null, $"It is of another form: {called ?? "one without a name"}", $"Here {form} is read: the same class list, the same number of teams and the same sheet that the page was made for. If they were changed since, put them back as they were to read this file.");
-            return problems.Fail<FormFile>();
-        }
         var fields = new Dictionary<string, string>(StringComparer.Ordinal);
         if (inner.RootElement.TryGetProperty("fields", out var all) && all.ValueKind == JsonValueKind.Object)
         {
             foreach (var field in all.EnumerateObject().Take(MostFields).Where(field => field.Value.ValueKind == JsonValueKind.String && field.Value.GetString()!.Length <= MostLetters))
                 fields[field.Name] = field.Value.GetString()!;
         }
-        return new(new(of, fields), []);
+        var file = new FormFile(Text(inner, "identity") ?? "", fields) { Called = Text(inner, "form") };
+        if (!isOf(file)) problems.Add(null, $"It is of another form: {file.Called ?? "one without a name"}", $"Here {form} is read: the class and the sheet that the page was made for. If the sheet was changed since, or most of the class list, put them back as they were to read this file.");
+        return problems.Finish(() => file);
     }
 
     private static string? Text(JsonDocument document, string name) => document.RootElement.ValueKind == JsonValueKind.Object && document.RootElement.TryGetProperty(name, out var value)

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.Unicode;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sources;
 
@@ -8,8 +9,6 @@ namespace ClassKit.Content.Sheets;
 /// <remarks>Plain “CSV” is saved in the machine's own code page, which in western Europe and the Americas is Windows-1252; others cannot be told from it by their bytes.</remarks>
 public static class TableLetters
 {
-    private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
-
     private static readonly Lazy<Encoding> Windows1252 = new(() => CodePagesEncodingProvider.Instance.GetEncoding(1252)!);
 
     /// <summary>The text with <c>\n</c> line ends and whether its letters were guessed, or null with the reason noted.</summary>
@@ -26,15 +25,15 @@ public static class TableLetters
     public static (string Text, bool Guessed) Decode(byte[] bytes)
     {
         ArgumentNullException.ThrowIfNull(bytes);
-        if (bytes is [0xFF, 0xFE, ..]) return (Encoding.Unicode.GetString(bytes), false);
-        if (bytes is [0xFE, 0xFF, ..]) return (Encoding.BigEndianUnicode.GetString(bytes), false);
-        try
-        {
-            return (StrictUtf8.GetString(bytes), false);
-        }
-        catch (DecoderFallbackException)
-        {
-            return (Windows1252.Value.GetString(bytes), true);
-        }
+        var letters = Of(bytes);
+        return (letters.GetString(bytes), letters == Windows1252.Value);
     }
+
+    /// <summary>What the letters are written in.</summary>
+    internal static Encoding Of(byte[] bytes) => bytes switch
+    {
+        [0xFF, 0xFE, ..] => Encoding.Unicode,
+        [0xFE, 0xFF, ..] => Encoding.BigEndianUnicode,
+        _ => Utf8.IsValid(bytes) ? Encoding.UTF8 : Windows1252.Value,
+    };
 }

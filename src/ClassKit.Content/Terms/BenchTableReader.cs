@@ -22,9 +22,9 @@ internal static class BenchTableReader
         var places = new Dictionary<string, IReadOnlyList<int>>(StringComparer.Ordinal);
         var begun = new Dictionary<string, IReadOnlyList<int?>>(StringComparer.Ordinal);
         var comments = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var row in CsvTable.Read(text, columns, columns.Length - 1, problems).Rows)
+        foreach (var (row, student) in NamedStudent.InClass(CsvTable.Read(text, columns, columns.Length - 1, problems).Rows, form.Students, problems))
         {
-            if (NamedStudent.Find(row, form.Students, problems) is not { } student || rubric.Criteria.All(criterion => Cell(row, criterion).Length == 0)) continue;
+            if (rubric.Criteria.All(criterion => Cell(row, criterion).Length == 0)) continue;
             if (row[Comment] is { Length: > 0 } comment) comments[student] = comment;
             List<int?> levels = [.. rubric.Criteria.Select((criterion, at) => form.IsLeftOut(student, at) ? BenchScale.NotAsked : Level(row, criterion, rubric, problems))];
             var isWhole = levels.TrueForAll(level => level is not null);

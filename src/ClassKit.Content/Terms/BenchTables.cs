@@ -44,6 +44,8 @@ internal sealed record BenchTables(IReadOnlyList<Student> Students, NamedPaths P
         BenchSheet? Sheet(Located file) => Paths.Read(file, source => BenchFormReader.ReadAny(source, rubric, form));
         return work with
         {
+            Rubric = Paths.File(outOf),
+            BenchSources = (Paths.File(marks), Paths.File(second), Paths.File(resit)),
             OutOf = scale.OutOf,
             NotAsked = form.NotAsked,
             Bench = [.. Sheet(marks) is { } first ? [new BenchMarking(scale, first, Sheet(second))] : Array.Empty<BenchMarking>(), .. Sheet(resit) is { } again ? [new BenchMarking(scale, again, null)] : Array.Empty<BenchMarking>()],

@@ -20,9 +20,8 @@ internal static class MarksTableReader
         var marks = new List<(string Work, TypedMark Mark)>();
         var lines = new Dictionary<string, int>(StringComparer.Ordinal);
         var table = CsvTable.Read(text, ["student", .. columns.Select(column => column.Column)], 1, problems);
-        foreach (var row in table.Rows)
+        foreach (var (row, student) in NamedStudent.InClass(table.Rows, students, problems))
         {
-            if (NamedStudent.Find(row, students, problems) is not { } student) continue;
             if (!lines.TryAdd(student, row.Line)) problems.Add(row.Line, $"`{student}` is in line {lines[student]} already", "Keep one line for each student.");
             foreach (var (work, sitting, column) in columns.Where(column => row[column.Column].Length > 0))
             {

@@ -29,12 +29,17 @@ internal sealed class NamedPaths(Source file, ProblemList term)
         return reading.Model;
     }
 
+    /// <summary>The file that a path leads to; null where there is none, which is said where it is read.</summary>
+    public string? File(Located named) => named.Text.Length > 0 && Beside(named) is { IsFile: true } found ? found.Path : null;
+
     /// <summary>The folder that a path leads to; null where there is none.</summary>
     public string? Folder(Located named) => named.Text.Length == 0 ? null : Find(named, isFolder: true)?.Path;
 
+    private Source Beside(Located named) => file.At(ContentPath.Beside(term.File, named.Text));
+
     private Source? Find(Located named, bool isFolder)
     {
-        var found = file.At(ContentPath.Beside(term.File, named.Text));
+        var found = Beside(named);
         if (isFolder ? found.IsFolder : found.IsFile)
         {
             _paths.Add(found.Path);

@@ -8,7 +8,7 @@ namespace ClassKit.Content.Terms;
 /// <summary>Finds the student whom a line of a table names, by id or by full name.</summary>
 internal static class NamedStudent
 {
-    public static string? Find(CsvRow row, IReadOnlyList<Student> students, ProblemList problems)
+    private static string? Find(CsvRow row, IReadOnlyList<Student> students, ProblemList problems)
     {
         var named = row["student"];
         var found = Of(named, students);
@@ -16,9 +16,23 @@ internal static class NamedStudent
         problems.Add(
             row.Line,
             found.Count > 1 ? $"Several students are called `{named}`" : named.Length == 0 ? "The line names no student" : $"Nobody on the roster is called `{named}`",
-            found.Count == 0 && NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Name })) is { } near ? $"Did you mean `{near}`?" : "Name a student by the id on the roster.");
+            found.Count == 0 && Near(named, students) is { } near ? $"Did you mean `{near}`?" : "Name a student by the id on the roster.");
         return null;
     }
+
+    /// <summary>Those of some lines whom the class list knows; the others, few among many, have left the class: they are told of, and their lines count for nobody. A name that is nearly somebody's is a slip.</summary>
+    public static IEnumerable<(CsvRow Row, string Student)> InClass(IReadOnlyList<CsvRow> rows, IReadOnlyList<Student> students, ProblemList problems)
+    {
+        var left = rows.Where(row => row["student"].Length > 0 && Of(row["student"], students).Count == 0 && Near(row["student"], students) is null).ToHashSet();
+        var isOfClass = left.Count * 2 < rows.Count;
+        foreach (var row in rows)
+        {
+            if (isOfClass && left.Contains(row)) problems.Doubt(row.Line, $"Nobody on the roster is called `{row["student"]}`", "The line counts for nobody. That is right for somebody who has left the class; else name a student by the id on the roster.", Weight.Noted);
+            else if (Find(row, students, problems) is { } student) yield return (row, student);
+        }
+    }
+
+    private static string? Near(string named, IReadOnlyList<Student> students) => NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Name }));
 
     /// <summary>The students who may be meant.</summary>
     public static IReadOnlyList<Student> Of(string named, IReadOnlyList<Student> students)

@@ -45,7 +45,7 @@ public static class TermReader
         // A row that is wrong above would be blamed on every cell of its column.
         if (problems.IsEmpty && named.Read(marks, file => MarksTableReader.Read(file, students, works)) is { } typed)
             works = [.. works.Select(work => work with { Typed = [.. typed[work.Title]] })];
-        var reading = problems.Finish(() => new TermPlan(source.Path, document.Title.Text, roster with { Students = students, TimeZone = profile?.TimeZone ?? roster.TimeZone, Paper = profile?.Paper ?? roster.Paper }, rule, works, named.Paths));
+        var reading = problems.Finish(() => new TermPlan(source.Path, document.Title.Text, roster with { Students = students, TimeZone = profile?.TimeZone ?? roster.TimeZone, Paper = profile?.Paper ?? roster.Paper }, rule, works, named.Paths) { Marks = marks is null ? null : named.File(marks.Value) });
         return (named.Problems.Count == 0 ? reading : new(null, [.. reading.Problems, .. named.Problems])) with { Doubts = [.. reading.Doubts, .. named.Doubts] };
     }
 }

@@ -16,16 +16,16 @@ internal static class CorrectionsFile
     /// <returns>Why it could not be; null if it was.</returns>
     public static Diagnostic? Put(Round round, DealtClass dealt, IReadOnlyList<Correction> corrections) => Change(round, table =>
     {
-        var others = corrections.Aggregate(table, (left, one) => left is null ? null : Without(left, dealt, one.Student, one.Exercise, one.Part));
+        var others = Without(table, dealt, [.. corrections.Select(one => (one.Student, one.Exercise, one.Part))]);
         return [.. others ?? [], .. CorrectionsAppender.Lines(others, corrections)];
     });
 
     /// <summary>Takes the corrections of answers out; those that are not there are passed over.</summary>
     /// <returns>Why it could not be; null if it was.</returns>
     public static Diagnostic? Remove(Round round, DealtClass dealt, IReadOnlyList<(string Student, string Exercise, string Part)> answers) =>
-        Change(round, table => table is null ? null : answers.Aggregate(table, (left, one) => Without(left, dealt, one.Student, one.Exercise, one.Part)));
+        Change(round, table => Without(table, dealt, [.. answers]));
 
-    private static byte[] Without(byte[] table, DealtClass dealt, string student, string exercise, string part) => CorrectionsEraser.Without(table, dealt, student, exercise, part) ?? table;
+    private static byte[]? Without(byte[]? table, DealtClass dealt, HashSet<(string, string, string)> answers) => table is null ? null : CorrectionsEraser.Without(table, dealt, answers) ?? table;
 
     private static Diagnostic? Change(Round round, Func<byte[]?, byte[]?> change)
     {

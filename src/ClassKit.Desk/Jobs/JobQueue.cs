@@ -34,12 +34,18 @@ internal sealed class JobQueue(Action<Exception> ours) : IDisposable
         }
     }
 
-    /// <summary>Stops all and waits until the last has stopped.</summary>
-    public void Dispose()
+    /// <summary>Stops all and waits until the last has stopped. Whoever asks about one, or stops one once more, is still answered.</summary>
+    public void Close()
     {
         lock (_adding) _isClosing = true;
         foreach (var job in _jobs.Values) job.Stop();
         _last.Wait();
+    }
+
+    /// <summary>Closes it; nobody may ask any more.</summary>
+    public void Dispose()
+    {
+        Close();
         foreach (var job in _jobs.Values) job.Dispose();
     }
 }

@@ -6,6 +6,7 @@ using ClassKit.Content.Terms;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Texts;
 using ClassKit.Exercises.Cohorts;
+using ClassKit.UseCases.Output.Writing;
 
 namespace ClassKit.Desk.Kitchen;
 
@@ -47,38 +48,63 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
         return new(file, content, read, before, read.Succeeded ? [.. Broken(folder, file, known, changed)] : []);
     }
 
-    /// <summary>Puts it there; the list before stays beside it under another name.</summary>
+    /// <summary>Puts it there, and the list before beside it under another name; all of that, or nothing.</summary>
     /// <returns>Why it was not written; null if it was.</returns>
     public Diagnostic? Write(ClassEntry known)
     {
+        ArgumentNullException.ThrowIfNull(known);
+        var whole = Path.Combine(Path.GetDirectoryName(File)!, "." + Path.GetFileName(File) + ".new");
         try
         {
-            var whole = Path.Combine(Path.GetDirectoryName(File)!, "." + Path.GetFileName(File) + ".new");
             System.IO.File.WriteAllBytes(whole, Content.Span);
-            if (known.Roster is { } old) SetAside(old);
-            System.IO.File.Move(whole, File, overwrite: false);
+            var (moves, last) = known.Roster is { } old ? Aside(old) : ([], null);
+            if (last is not null) TakeAway(last);
+            FileMoves.All([.. moves, (whole, File)]);
+            if (last is not null) TakeAway(last);
             return null;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return new(File, null, $"It could not be written: {failure.Message}", "Check that there is room, and that no other program has the list open.");
+            return new(File, null, $"It could not be written: {failure.Message}", "Check that there is room, that no other list of that name lies there, and that no other program has the list open. The list is as it was.");
+        }
+        finally
+        {
+            // Names of students lie nowhere that nobody sees.
+            TakeAway(whole);
+        }
+    }
+
+    private static void TakeAway(string whole)
+    {
+        try
+        {
+            System.IO.File.Delete(whole);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            // The list counts or was refused whatever becomes of this one.
         }
     }
 
     /// <summary>The newest is the first, each before it one further on, and the last goes: names of students lie nowhere without end. Lists that were numbered otherwise once get names of their own, and none of them goes.</summary>
-    private static void SetAside(string old)
+    /// <returns>Which files get which names, in order, and the one that is to go after that; null for none.</returns>
+    private static (IReadOnlyList<(string From, string To)> Moves, string? Last) Aside(string old)
     {
         string Named(int number, string kind = "") => Path.Combine(Path.GetDirectoryName(old)!, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"previous-{Path.GetFileNameWithoutExtension(old)}-{kind}{number}{Path.GetExtension(old)}"));
         List<int> there = [.. Enumerable.Range(1, MostNumbered).Where(number => System.IO.File.Exists(Named(number)))];
         if (!IsNewestFirst(there, [.. there.Select(number => System.IO.File.GetLastWriteTimeUtc(Named(number)))]))
         {
-            foreach (var number in there) System.IO.File.Move(Named(number), Enumerable.Range(number, int.MaxValue - number).Select(free => Named(free, "old-")).First(free => !System.IO.File.Exists(free)));
+            HashSet<string> taken = [];
+            return ([.. there.Select(number => (Named(number), Enumerable.Range(number, int.MaxValue - number).Select(free => Named(free, "old-")).First(free => !System.IO.File.Exists(free) && taken.Add(free)))), (old, Named(1))], null);
         }
-        for (var number = MostBefore - 1; number > 0; number--)
-        {
-            if (System.IO.File.Exists(Named(number))) System.IO.File.Move(Named(number), Named(number + 1), overwrite: true);
-        }
-        System.IO.File.Move(old, Named(1), overwrite: true);
+        var last = there.Contains(MostBefore) ? Named(MostBefore, "leaving-") : null;
+        return (
+            [
+                .. last is null ? (IEnumerable<(string, string)>)[] : [(Named(MostBefore), last)],
+                .. Enumerable.Range(1, MostBefore - 1).Reverse().Where(there.Contains).Select(number => (Named(number), Named(number + 1))),
+                (old, Named(1)),
+            ],
+            last);
     }
 
     /// <summary>Earlier versions counted on and on, the oldest first; what is not surely of this order is taken for theirs.</summary>

@@ -22,10 +22,8 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
 
     private string Folder => Path.GetDirectoryName(Term.File)!;
 
-    private string Text => OwnText.Read(Term.File)?.Text ?? "";
-
-    /// <summary>The rubric that the work is marked by.</summary>
-    public string Rubric => Path.GetFullPath(TermText.Cell(Text, Work, "out of"), Folder);
+    /// <summary>The rubric that the work is marked by, in the folder or one that ships.</summary>
+    public string Rubric => Work.Rubric!;
 
     /// <summary>The form of the work for its class, or what is wrong with what it is made of.</summary>
     public Reading<BenchForm> Form(ClassEntry known)
@@ -35,7 +33,7 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
     }
 
     /// <summary>The file that the term names now; null if none.</summary>
-    public string? Named => TermText.Cell(Text, Work, Whose.Column) is { Length: > 0 } named ? Path.GetFullPath(named, Folder) : null;
+    public string? Named => Whose.FileOf(Work) is { } named ? Path.GetFullPath(named) : null;
 
     /// <summary>Who is not marked in every criterion, with what is missing, and what else of a form could not be used.</summary>
     public IReadOnlyList<string> Open(BenchForm form)

@@ -18,6 +18,18 @@ public sealed record Sitting(string Key, string Column, string Words)
     /// <summary>All there are.</summary>
     public static IReadOnlyList<Sitting> All { get; } = [First, new("second", "second marker", "Second marker"), new("resit", "resit", "Resit")];
 
+    /// <summary>The file that has it, as the term names it now; null if none.</summary>
+    public string? FileOf(PlannedWork work)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        return Key switch
+        {
+            "second" => work.BenchSources.Second,
+            "resit" => work.BenchSources.Resit,
+            _ => work.BenchSources.First,
+        };
+    }
+
     /// <summary>What was seen, as the term has it now; null if nothing.</summary>
     public BenchSheet? In(PlannedWork work)
     {

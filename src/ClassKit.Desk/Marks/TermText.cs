@@ -13,9 +13,6 @@ internal static class TermText
     /// <summary>The text with a work more.</summary>
     public static string? WithWork(string text, IReadOnlyDictionary<string, string> cells) => TableLines.WithRow(text, Heading, cells);
 
-    /// <summary>What a work's row says in a column, such as <c>marks</c>; empty if nothing.</summary>
-    public static string Cell(string text, PlannedWork work, string column) => TableLines.Cell(text, Heading, work.Title, column) ?? "";
-
     /// <summary>The text with another cell in a work's row.</summary>
     public static string? WithCell(string text, PlannedWork work, string column, string value) => TableLines.WithCell(text, Heading, work.Title, column, value);
 

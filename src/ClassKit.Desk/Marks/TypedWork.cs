@@ -11,9 +11,7 @@ namespace ClassKit.Desk.Marks;
 /// <param name="work">The work.</param>
 public sealed class TypedWork(TermEntry term, PlannedWork work)
 {
-    private const string Key = "marks";
-
-    private string? File { get; } = OwnText.Read(term.File) is { } text && FrontLines.Value(text.Text, Key) is { Length: > 0 } named ? Path.GetFullPath(named.Trim('"', '\''), Path.GetDirectoryName(term.File)!) : null;
+    private string? File { get; } = term.Plan.Model?.Marks is { } named ? Path.GetFullPath(named) : null;
 
     private IReadOnlyList<Student> Students => term.Plan.Model?.Class.Students ?? [];
 

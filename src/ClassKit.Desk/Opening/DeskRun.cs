@@ -26,8 +26,18 @@ public static class DeskRun
             folders.Dispose();
             return refused;
         }
-        await using var desk = await OpenDesk.StartAsync(folders, new(), bug => ours.WriteLine($"A mistake of ours, sorry; the desk stays open. Please report this:\n{bug}"), now);
-        using var doorway = opensBrowser ? Doorway.Open(desk.Entrance, folders.Current?.Root) : null;
+        await using (var desk = await OpenDesk.StartAsync(folders, new(), bug => ours.WriteLine($"A mistake of ours, sorry; the desk stays open. Please report this:\n{bug}"), now))
+        {
+            await StayOpen(desk, opensBrowser, folders.Current?.Root, output, cancellation);
+        }
+        await output.WriteLineAsync("The desk is closed. What was handed out, marked and decided lies in the folder.");
+        return null;
+    }
+
+    /// <summary>Says where it is, and waits until somebody closes it.</summary>
+    private static async Task StayOpen(OpenDesk desk, bool opensBrowser, string? root, TextWriter output, CancellationToken cancellation)
+    {
+        using var doorway = opensBrowser ? Doorway.Open(desk.Entrance, root) : null;
         var ended = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         using var terminated = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
         using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, End);
@@ -36,8 +46,6 @@ public static class DeskRun
         await output.WriteLineAsync("Ctrl+C closes the desk; so does the last line of every page.");
         await output.FlushAsync(CancellationToken.None);
         await Task.WhenAny(desk.Closing, ended.Task, Task.Delay(Timeout.Infinite, cancellation));
-        await output.WriteLineAsync("The desk is closed. What was handed out, marked and decided lies in the folder.");
-        return null;
 
         // Whoever ends the program from outside ends it as Ctrl+C does: work is stopped whole, and what was borrowed is given back.
         void End(PosixSignalContext signal)

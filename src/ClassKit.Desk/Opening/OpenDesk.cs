@@ -49,16 +49,27 @@ internal sealed class OpenDesk : IAsyncDisposable
         var jobs = new JobQueue(ours);
         var desk = new OpenDesk(Build(limits), folders, jobs);
         desk.Route(limits, ours, now);
-        await desk._server.StartAsync();
+        try
+        {
+            await desk._server.StartAsync();
+        }
+        catch
+        {
+            // No desk was opened that could give them back.
+            await desk.DisposeAsync();
+            throw;
+        }
         desk.Authority = new Uri(desk._server.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single()).Authority;
         return desk;
     }
 
     public async ValueTask DisposeAsync()
     {
-        _jobs.Dispose();
+        // Pages can still press Stop until the server has gone.
+        _jobs.Close();
         await _server.StopAsync();
         await _server.DisposeAsync();
+        _jobs.Dispose();
         _folders.Dispose();
     }
 

@@ -21,7 +21,7 @@ public sealed record TypedTeam(Measured Place, ObservationForm Form, int Number)
 
     /// <summary>What was typed before, by the names of the form's fields; nothing where nothing was, or where it was for another lesson or class.</summary>
     public IReadOnlyDictionary<string, string> Fields() =>
-        System.IO.File.Exists(File) && FormFileReader.Read(File, System.IO.File.ReadAllBytes(File), Form.IsOf, Called) is { Succeeded: true } read ? read.Model.Fields : new Dictionary<string, string>();
+        System.IO.File.Exists(File) && FormFileReader.Read(File, System.IO.File.ReadAllBytes(File), saved => Form.IsOf(saved.Identity, saved.Called), Called) is { Succeeded: true } read ? read.Model.Fields : new Dictionary<string, string>();
 
     /// <summary>Keeps what was typed, whole or not at all.</summary>
     /// <param name="typed">What stands in a field.</param>

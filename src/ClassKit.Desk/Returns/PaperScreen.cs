@@ -3,6 +3,7 @@ using ClassKit.Desk.Folders;
 using ClassKit.Desk.Rounds;
 using ClassKit.Desk.Safety;
 using ClassKit.Desk.Serving;
+using ClassKit.UseCases.Output.Writing;
 using ClassKit.UseCases.Papers;
 using ClassKit.UseCases.Running;
 
@@ -48,13 +49,12 @@ internal static class PaperScreen
             var number = 1;
             var before = file;
             while (File.Exists(before)) before = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Path.ChangeExtension(file, null)} before {number++}.xlsx");
-            if (before != file) File.Move(file, before);
-            File.Move(part, file);
+            FileMoves.All(before == file ? [(part, file)] : [(file, before), (part, file)]);
             return [];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            return [new(file, null, $"It could not be kept: {failure.Message}", "Check that there is room, and that no other program has it open.")];
+            return [new(file, null, $"It could not be kept: {failure.Message}", "Check that there is room, and that no other program has it open. What was typed before still counts.")];
         }
     }
 }

@@ -11,7 +11,10 @@ internal static class RoundAside
 {
     /// <summary>The terms that count a round by what was judged of it: they would not hold without it.</summary>
     public static IReadOnlyList<TermEntry> CountedIn(TeachingFolder folder, ClassEntry known, Round round) =>
-        [.. TermEntry.Of(folder, known).Where(term => OwnText.Read(term.File) is { } text && text.Text.Contains($"{round.Name}/{Path.GetFileName(round.Graded)}", StringComparison.Ordinal))];
+        [.. TermEntry.Of(folder, known).Where(term => term.Plan.Model is { } plan ? plan.Works.Any(work => work.Graded.Any(folder => Path.GetFullPath(folder) == round.Graded)) : Names(term, round))];
+
+    /// <summary>A term with a mistake in it is no reason to take away what it counts.</summary>
+    private static bool Names(TermEntry term, Round round) => OwnText.Read(term.File) is { } text && text.Text.Contains($"{round.Name}/{Path.GetFileName(round.Graded)}", StringComparison.Ordinal);
 
     /// <summary>Takes it out of the way.</summary>
     /// <returns>Why not; null if it is.</returns>

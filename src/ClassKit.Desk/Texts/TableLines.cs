@@ -16,14 +16,6 @@ internal static class TableLines
         return string.Join('\n', lines);
     }
 
-    /// <summary>What stands in a cell; null if there is no such row or column.</summary>
-    public static string? Cell(string text, string heading, string named, string column)
-    {
-        var lines = text.Split('\n').ToList();
-        if (Find(lines, heading) is not { } table || table.Columns.ToList().IndexOf(column) is not (>= 0 and var place)) return null;
-        return lines[table.Begin..table.End].Select(Cells).FirstOrDefault(cells => cells.Count > 0 && cells[0] == named) is { } row ? row.ElementAtOrDefault(place) ?? "" : null;
-    }
-
     /// <summary>The text with another cell.</summary>
     /// <param name="text">With line feeds alone.</param>
     /// <param name="heading">The heading above the table.</param>

@@ -2,19 +2,19 @@ using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Terms.Bench;
 
-/// <summary>What was filled in on a form, after a student has left the class: everybody else keeps what they had, though places on the list and teams are others then.</summary>
+/// <summary>What was filled in on a form, after students have left the class: everybody else keeps what they had, though places on the list and teams are others then. Whoever came later was not there.</summary>
 public static class LeavingStudent
 {
-    /// <summary>The fields of the form without the student.</summary>
+    /// <summary>The fields of the form for the class as it is after that.</summary>
     /// <param name="before">The form as it was filled in.</param>
-    /// <param name="after">The same rubric for the class without the student.</param>
+    /// <param name="after">The same rubric for the other class list.</param>
     /// <param name="fields">What was filled in, by the names that the first form gives.</param>
     public static IReadOnlyDictionary<string, string> From(BenchForm before, BenchForm after, IReadOnlyDictionary<string, string> fields)
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
         ArgumentNullException.ThrowIfNull(fields);
-        var stay = after.Students.Select(student => student.Id).ToHashSet();
+        var places = before.Students.Index().ToDictionary(one => one.Item.Id, one => one.Index);
         var own = before.Students.SelectMany(student => OfStudent(before, student)).Concat(Enumerable.Range(1, before.Teams).SelectMany(team => OfTeam(before, team))).ToHashSet();
         var left = fields.Where(field => !own.Contains(field.Key)).ToDictionary(StringComparer.Ordinal);
         string Text(string field) => fields.GetValueOrDefault(field, "").Trim();
@@ -28,8 +28,13 @@ public static class LeavingStudent
             if (after.TeamCalled(before.TeamName(team)) is not { } now) continue;
             foreach (var (was, field) in OfTeam(before, team).Zip(OfTeam(after, now))) Put(field, Text(was));
         }
-        foreach (var (index, student) in before.Students.Index().Where(one => stay.Contains(one.Item.Id)))
+        foreach (var student in after.Students)
         {
+            if (!places.TryGetValue(student.Id, out var index))
+            {
+                left[BenchForm.TeamOfStudent(student)] = BenchForm.Away;
+                continue;
+            }
             foreach (var field in OfStudent(before, student)) Put(field, Text(field));
             var said = Text(BenchForm.TeamOfStudent(student));
             var team = said.Length == 0 ? before.TeamOf(index) : before.TeamCalled(said);

@@ -28,25 +28,34 @@ internal sealed record KnownForms(string Folder, Student Who)
     public byte[]? Without(string file, byte[] bytes) => Path.GetExtension(file).ToLowerInvariant() switch
     {
         ".json" => OfPage(file, bytes),
-        ".xlsx" => OfWorkbook(bytes),
+        ".xlsx" or ".ods" => OfWorkbook(file, bytes),
         _ => null,
     };
 
     private byte[]? OfPage(string file, byte[] bytes)
     {
         (BenchForm Before, BenchForm After)? form = null;
-        var name = "";
-        var read = FormFileReader.Read(file, bytes, (identity, called) => (form = Find(identity, name = called ?? "")) is not null, "");
-        return read.Succeeded && form is var (before, after) ? FormFileWriter.Of(new(after.Identity, LeavingStudent.From(before, after, read.Model.Fields)), name) : null;
+        var read = FormFileReader.Read(file, bytes, saved => (form = Find(saved)) is not null, "");
+        return read.Succeeded && form is var (before, after) ? FormFileWriter.Of(new(after.Identity, LeavingStudent.From(before, after, read.Model.Fields)), read.Model.Called ?? "") : null;
     }
 
     /// <summary>Its rows say each student's team, so that only the student's own row and the form's name change, unless a team goes with the student.</summary>
-    private byte[]? OfWorkbook(byte[] bytes)
+    private byte[]? OfWorkbook(string file, byte[] bytes)
     {
         if (_all.Value.Count == 0 || BenchMarksReader.Read(bytes, _all.Value[0].Before).Identity is not { Length: > 0 } identity || Find(identity, null) is not var (before, after)) return null;
         var sought = new SoughtStudent(Who, before.Students);
         var isAsBefore = Enumerable.Range(1, before.Teams).All(team => after.TeamCalled(before.TeamName(team)) == team);
-        return isAsBefore && StudentWorkbook.Read(bytes, sought) is { } book ? ClearedRows.In(bytes, book.Rows(sought), (identity, after.Identity)) : null;
+        return isAsBefore && StudentWorkbook.Read(bytes, sought) is { } book ? Emptied.Of(file, bytes, book.Rows(sought), (identity, after.Identity)) : null;
+    }
+
+    /// <summary>One that was made before others left the class is still known by who stands in it.</summary>
+    private (BenchForm Before, BenchForm After)? Find(FormFile saved)
+    {
+        if (Find(saved.Identity, saved.Called) is { } same) return same;
+        var listed = EarlierForm.ListedIn(saved.Fields);
+        if (listed.All(student => student.Id != Who.Id)) return null;
+        return _all.Value.Where(form => EarlierForm.IsCalledBy(form.Before, saved.Called))
+            .Select(form => EarlierForm.Of(form.Before, listed, one => one.IsOf(saved.Identity, saved.Called)) is { } earlier ? ((BenchForm, BenchForm)?)(earlier, form.After) : null).FirstOrDefault(form => form is not null);
     }
 
     private (BenchForm Before, BenchForm After)? Find(string identity, string? called) =>

@@ -111,12 +111,29 @@ public sealed class StudentFiles
     /// <summary>A file that others stand in as well.</summary>
     private void SortOut(string file, StudentLook look)
     {
+        if (look.Archive(file) is { } archive)
+        {
+            SortOut(file, archive);
+            return;
+        }
         var rows = look.Rows(file);
         if (rows is var (left, count))
         {
             _tables.Add((file, left));
             _traces.Add(new StudentTrace.Rows(Shown(file), count));
         }
-        if (look.Lines(file) is { } lines && (rows is null || look.IsStillNamed(file, rows.Value.Left))) _traces.Add(new StudentTrace.Stays(Shown(file), lines));
+        if (look.Lines(file) is { } lines && (rows is null || look.IsStillNamed(file, rows.Value.Left))) _traces.Add(new StudentTrace.Stays(Shown(file), lines) { IsInCells = look.IsNamedInCells(file) });
+        else if (rows is null && look.IsUnread(file)) _traces.Add(new StudentTrace.Unread(Shown(file), []));
+    }
+
+    private void SortOut(string file, ArchiveTrace archive)
+    {
+        if (archive.Left is { } left)
+        {
+            _tables.Add((file, left));
+            _traces.Add(new StudentTrace.Packed(Shown(file), archive.Files, archive.Tables));
+        }
+        if (archive.Still.Count > 0 || (archive.IsNamed && archive.Left is null)) _traces.Add(new StudentTrace.Stays(Shown(file), []) { Inside = archive.Still });
+        if (archive.Unread.Count > 0) _traces.Add(new StudentTrace.Unread(Shown(file), archive.Unread));
     }
 }

@@ -1,8 +1,7 @@
-using System.IO.Compression;
 using System.Net;
-using System.Text;
 using ClassKit.Content.Sheets;
 using ClassKit.Exercises.Cohorts;
+using ClassKit.UseCases.Intake;
 using ClassKit.Workbooks.Erasing;
 
 namespace ClassKit.UseCases.Erasing;
@@ -12,9 +11,6 @@ namespace ClassKit.UseCases.Erasing;
 /// <param name="Forms">Forms of the student's classes.</param>
 internal sealed record StudentLook(SoughtStudent Sought, KnownForms Forms)
 {
-    /// <summary>Larger files are not looked into, in bytes.</summary>
-    private const int MostBytes = 64 << 20;
-
     private const int MostOfForm = 4 << 20;
 
     private static readonly string[] Tables = [".csv", ".tsv"], Texts = [".md", ".txt", ".csv", ".tsv", ".json", ".html", ".htm"], Workbooks = [".xlsx", ".ods"], Archives = [".zip"];
@@ -24,6 +20,16 @@ internal sealed record StudentLook(SoughtStudent Sought, KnownForms Forms)
 
     private readonly Dictionary<string, bool> _practice = [];
     private readonly Dictionary<string, StudentWorkbook?> _books = [];
+    private readonly Dictionary<string, ArchiveTrace?> _archives = [];
+
+    /// <summary>Where the files lie.</summary>
+    private ILookedThrough Files { get; init; } = new FilesOfFolder();
+
+    /// <summary>How many archives lie around them.</summary>
+    public int Depth { get; private init; }
+
+    /// <summary>The same look at the files of an archive that lies here.</summary>
+    public StudentLook Into(ILookedThrough archive) => new(Sought, Forms) { Files = archive, Depth = Depth + 1 };
 
     /// <summary>True of a plain table.</summary>
     public static bool IsTable(string file) => Is(file, Tables);
@@ -44,8 +50,23 @@ internal sealed record StudentLook(SoughtStudent Sought, KnownForms Forms)
         if (IsOfAnother(file)) return null;
         if (Is(file, Tables) && Bytes(file) is { } table) return StudentLines.Without(table, Sought) is { Taken: > 0 and var taken, Left: var left } ? (left, taken) : null;
         if (MayBeForm(file) && Forms.Without(file, Bytes(file)!) is { } form) return (form, 1);
-        if (!Path.GetExtension(file).Equals(".xlsx", StringComparison.OrdinalIgnoreCase) || Book(file) is not { IsNamed: true } book || book.Rows(Sought) is not { Count: > 0 } rows) return null;
-        return ClearedRows.In(Bytes(file)!, rows) is { } cleared ? (cleared, rows.Values.Sum(sheet => sheet.Count)) : null;
+        if (!Is(file, Workbooks) || Book(file) is not { IsNamed: true } book || book.Rows(Sought) is not { Count: > 0 } rows) return null;
+        return Emptied.Of(file, Bytes(file)!, rows) is { } cleared ? (cleared, rows.Values.Sum(sheet => sheet.Count)) : null;
+    }
+
+    /// <summary>What an archive holds of the student; null for any other file, and for one that cannot be opened.</summary>
+    public ArchiveTrace? Archive(string file)
+    {
+        if (!Is(file, Archives) || IsOfAnother(file)) return null;
+        if (!_archives.TryGetValue(file, out var archive)) _archives[file] = archive = Bytes(file) is { } bytes ? ArchiveLook.Of(bytes, this) : null;
+        return archive;
+    }
+
+    /// <summary>True of a file of a kind that is looked into, and that could not be: too large, damaged, held by another program or behind a password.</summary>
+    public bool IsUnread(string file)
+    {
+        if (IsOfAnother(file) || Leftovers.Of(file.Replace('\\', '/')) is not null) return false;
+        return Is(file, Workbooks) ? Book(file) is null : Is(file, Archives) ? Archive(file) is null : Is(file, Texts) && Bytes(file) is null;
     }
 
     /// <summary>The lines of a file that name the student, none where its name does or no lines can be told; null where nothing names them.</summary>
@@ -54,16 +75,19 @@ internal sealed record StudentLook(SoughtStudent Sought, KnownForms Forms)
         if (IsOfAnother(file)) return null;
         if (Is(file, Texts) && Bytes(file) is { } bytes && LinesOf(file, bytes) is { Count: > 0 } lines) return lines;
         if (Is(file, Workbooks) && Book(file)?.IsNamed == true) return [];
-        if (Is(file, Archives) && Entries(file).Any(entry => Sought.IsNamedIn(entry) || IsTheirsByName(entry))) return [];
+        if (Archive(file)?.IsNamed == true) return [];
         return Sought.IsNamedIn(Path.GetFileNameWithoutExtension(file)) || Sought.IsIdOf(Path.GetFileNameWithoutExtension(file)) ? [] : null;
     }
+
+    /// <summary>True of a workbook that names the student in a cell.</summary>
+    public bool IsNamedInCells(string file) => Is(file, Workbooks) && Book(file)?.IsNamed == true;
 
     /// <summary>True if what is left of a table still names the student.</summary>
     public bool IsStillNamed(string file, byte[] left) => Is(file, Texts) ? LinesOf(file, left).Count > 0 : StudentWorkbook.Read(left, Sought)?.IsNamed == true;
 
     private List<int> LinesOf(string file, byte[] bytes)
     {
-        var text = Encoding.UTF8.GetString(bytes);
+        var text = TableLetters.Decode(bytes).Text;
         if (Path.GetExtension(file).StartsWith(".htm", StringComparison.OrdinalIgnoreCase)) text = WebUtility.HtmlDecode(text);
         return !Sought.IsNamedIn(text) ? [] : [.. text.ReplaceLineEndings("\n").Split('\n').Index().Where(line => Sought.IsNamedIn(line.Item)).Select(line => line.Index + 1)];
     }
@@ -71,8 +95,8 @@ internal sealed record StudentLook(SoughtStudent Sought, KnownForms Forms)
     /// <summary>Pages save small files, and a workbook of marks names its class.</summary>
     private bool MayBeForm(string file) => Path.GetExtension(file).ToLowerInvariant() switch
     {
-        ".json" => new FileInfo(file).Length < MostOfForm && Bytes(file) is not null,
-        ".xlsx" => Book(file)?.IsNamed == true,
+        ".json" => Bytes(file) is { Length: < MostOfForm },
+        ".xlsx" or ".ods" => Book(file)?.IsNamed == true,
         _ => false,
     };
 
@@ -82,7 +106,7 @@ internal sealed record StudentLook(SoughtStudent Sought, KnownForms Forms)
     private bool HoldsPractice(string folder)
     {
         if (!_practice.TryGetValue(folder, out var holds))
-            _practice[folder] = holds = Directory.EnumerateFiles(folder).Any(file => Is(file, Workbooks) && Book(file)?.IsPractice == true);
+            _practice[folder] = holds = Files.In(folder).Any(file => Is(file, Workbooks) && Book(file)?.IsPractice == true);
         return holds;
     }
 
@@ -100,30 +124,7 @@ internal sealed record StudentLook(SoughtStudent Sought, KnownForms Forms)
         return book;
     }
 
-    private static IReadOnlyList<string> Entries(string file)
-    {
-        try
-        {
-            using var archive = ZipFile.OpenRead(file);
-            return [.. archive.Entries.Select(entry => entry.FullName)];
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or InvalidDataException)
-        {
-            return [];
-        }
-    }
-
-    private static byte[]? Bytes(string file)
-    {
-        try
-        {
-            return new FileInfo(file).Length > MostBytes ? null : File.ReadAllBytes(file);
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return null;
-        }
-    }
+    private byte[]? Bytes(string file) => Files.Bytes(file);
 
     private static bool Is(string file, string[] endings) => endings.Contains(Path.GetExtension(file).ToLowerInvariant());
 }

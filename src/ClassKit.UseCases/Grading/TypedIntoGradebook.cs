@@ -29,7 +29,7 @@ public sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IRead
         var typed = new Dictionary<(string, string, string), TypedPoints>();
         List<UnreadGradebook> unread = [];
         HashSet<string> names = [FileName, .. ClassPart.Of(dealt.Students.Count).Select(part => part.Named(FileName))];
-        foreach (var file in OutputFolder.Changed(folder, names))
+        foreach (var file in Changed(folder, names, unread))
         {
             var reading = Read(Path.Combine(folder, file), dealt);
             if (reading.Fault is { } fault) unread.Add(new(file, fault));
@@ -41,6 +41,20 @@ public sealed record TypedIntoGradebook(IReadOnlyList<TypedPoints> Points, IRead
             }
         }
         return new([.. typed.Values.OrderBy(one => one.Student.Id, StringComparer.Ordinal)], unread);
+    }
+
+    /// <summary>A folder that cannot be looked at may hold points that somebody typed, and is told of like a gradebook that cannot be read.</summary>
+    private static IReadOnlyList<string> Changed(string folder, IEnumerable<string> names, List<UnreadGradebook> unread)
+    {
+        try
+        {
+            return OutputFolder.Changed(folder, names);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or InvalidDataException)
+        {
+            unread.Add(new(FileName, new GradebookFault.Unopened(failure.Message)));
+            return [];
+        }
     }
 
     private static GradebookReading Read(string path, DealtClass dealt)

@@ -22,7 +22,7 @@ internal static class TeamFile
 
     private static (IReadOnlyDictionary<string, string>? Fields, IReadOnlyList<string> Why) Page(string path, byte[] bytes, ObservationForm form)
     {
-        var file = FormFileReader.Read(path, bytes, form.IsOf, $"{form.Lesson} – {form.Cohort}");
+        var file = FormFileReader.Read(path, bytes, saved => form.IsOf(saved.Identity, saved.Called), $"{form.Lesson} – {form.Cohort}");
         return file.Succeeded ? (file.Model.Fields, []) : (null, [.. file.Problems.Select(problem => problem.ToString())]);
     }
 

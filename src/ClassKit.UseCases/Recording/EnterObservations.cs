@@ -13,6 +13,9 @@ namespace ClassKit.UseCases.Recording;
 /// <summary>Puts on record what the teams of a class measured, under the lesson that they were given. What was typed goes there; what is worked out of it is worked out again.</summary>
 public static class EnterObservations
 {
+    /// <summary>What is brought back comes within so many days of its lesson, a term at most.</summary>
+    private const int Recent = 120;
+
     /// <summary>Puts it on record.</summary>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static Reading<EnteredObservations> Run(EnterObservationsRequest request, Run run)
@@ -25,7 +28,9 @@ public static class EnterObservations
         return RecordTroubles.Told(() => request.Record.Write(request.Author.Of(DrawObservations.Kind, $"{pack.Class.Name}: {pack.Lesson.Title}"), session =>
         {
             var named = ClassRegister.Put(session, pack.Class.Name);
-            var day = request.Day ?? LessonRegister.Of(session, named).LastOrDefault(given => given.Lesson == pack.Lesson.Id)?.Day ?? request.Author.Today;
+            var today = request.Author.Today;
+            // A class keeps its name for years: what it was given last year keeps its own measurements.
+            var day = request.Day ?? LessonRegister.Of(session, named).LastOrDefault(given => given.Lesson == pack.Lesson.Id && given.Day <= today && given.Day.AddDays(Recent) >= today)?.Day ?? today;
             var given = LessonRegister.Put(session, named, pack.Lesson.Id, pack.Lesson.Title, day);
             foreach (var one in run.Each(RunStep.Recording, typed)) LessonRegister.Put(session, given, one);
             return new Reading<EnteredObservations>(new(given, typed.Count), []);

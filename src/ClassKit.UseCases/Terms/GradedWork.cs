@@ -1,6 +1,7 @@
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Results;
 using ClassKit.Notes;
 using ClassKit.Terms.Marks;
@@ -27,8 +28,9 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
             var grades = GradedFolder.Read(folder, dealt: null);
             problems.AddRange(grades.Problems);
             if (!grades.Succeeded) continue;
-            foreach (var stranger in grades.Model.Students.Where(student => !roster.Contains(student.Who.Id)))
-                problems.Add(new(plan.Path, work.Line, $"`{folder}` has a student `{stranger.Who.Id}`, who is not on the roster", "Name the folder of this class, or add the student to the roster."));
+            List<Student> gone = [.. grades.Model.Students.Select(student => student.Who).Where(who => !roster.Contains(who.Id))];
+            if (gone.Count > 0 && ChangedList.IsOfSameClass([.. grades.Model.Students.Select(student => student.Who.Id)], plan.Class.Students)) notes.Add(new Note.LeftTheClass(work.Title, gone));
+            else problems.AddRange(gone.Select(stranger => new Diagnostic(plan.Path, work.Line, $"`{folder}` has a student `{stranger.Id}`, who is not on the roster", "Name the folder of this class, or add the student to the roster.")));
             problems.AddRange(grades.Model.Students.Where(student => student.HasPoints && (student.Points > student.OutOf || student.Points < 0)).Select(student =>
                 new Diagnostic(Path.Combine(folder, GradesJson.FileName), null, $"`{student.Who.Id}` has {student.Points} of {student.OutOf} points", "Grade again: nobody earns more than is possible.")));
             sittings.Add((index + 1, grades.Model));

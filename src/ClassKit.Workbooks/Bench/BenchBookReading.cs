@@ -1,3 +1,4 @@
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Grading.Findings.Refusals;
 
 namespace ClassKit.Workbooks.Bench;
@@ -7,6 +8,9 @@ namespace ClassKit.Workbooks.Bench;
 /// <param name="Strangers">Ids in it that are nobody's of the form.</param>
 public sealed record BenchBookReading(string? Identity, IReadOnlyList<string> Strangers)
 {
+    /// <summary>Who has a row in it, in the order of the rows, each with the name of their team where it says one.</summary>
+    public IReadOnlyList<Student> Listed { get; init; } = [];
+
     /// <summary>Why it could not be opened; null if it could.</summary>
     public Refusal? Refusal { get; init; }
 

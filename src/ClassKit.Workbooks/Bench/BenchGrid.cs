@@ -25,5 +25,8 @@ internal static class BenchGrid
     /// <summary>What a team has in the column of ids; no student's id has brackets.</summary>
     public static string IdOf(int team) => string.Create(CultureInfo.InvariantCulture, $"(team {team})");
 
+    /// <summary>True of what a team has there, whatever the form.</summary>
+    public static bool IsTeam(string id) => id.StartsWith('(');
+
     public static int CommentColumn(BenchForm form) => FirstCriterion + form.Scale.Criteria.Count;
 }

@@ -1,4 +1,5 @@
 using ClassKit.CellFormulas.Sheets;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Terms.Bench;
 using ClassKit.Workbooks.Returned;
 using ClassKit.Workbooks.Tables;
@@ -24,13 +25,15 @@ public static class BenchMarksReader
         var students = form.Students.ToDictionary(student => student.Id);
         var teams = Enumerable.Range(1, form.Teams).ToDictionary(BenchGrid.IdOf);
         List<string> strangers = [];
+        List<Student> listed = [];
         foreach (var row in table.Rows)
         {
             var id = table.Text(row, BenchGrid.IdHead);
-            if (teams.TryGetValue(id, out var team))
+            if (id.Length > 0 && !BenchGrid.IsTeam(id)) listed.Add(new(id, Text(table, row, BenchGrid.WhoHead)) { Team = table.Text(row, BenchGrid.TeamHead) is { Length: > 0 } team && !team.Equals(BenchForm.Away, StringComparison.OrdinalIgnoreCase) ? team : null });
+            if (teams.TryGetValue(id, out var number))
             {
-                foreach (var (at, criterion) in form.Scale.Criteria.Index()) Put(fields, BenchForm.OfTeam(team, at), Text(table, row, criterion.Name));
-                Put(fields, BenchForm.CommentOfTeam(team), Text(table, row, BenchGrid.CommentHead));
+                foreach (var (at, criterion) in form.Scale.Criteria.Index()) Put(fields, BenchForm.OfTeam(number, at), Text(table, row, criterion.Name));
+                Put(fields, BenchForm.CommentOfTeam(number), Text(table, row, BenchGrid.CommentHead));
             }
             else if (students.TryGetValue(id, out var student))
             {
@@ -40,7 +43,7 @@ public static class BenchMarksReader
             }
             else if (id.Length > 0) strangers.Add(id);
         }
-        return new(Beside(sheet, BenchGrid.FormHead), strangers) { Fields = fields };
+        return new(Beside(sheet, BenchGrid.FormHead), strangers) { Fields = fields, Listed = listed };
     }
 
     private static void Put(Dictionary<string, string> fields, string name, string text)

@@ -51,7 +51,7 @@ public sealed class FormFileReaderTests : IDisposable
         string.Create(CultureInfo.InvariantCulture, $"{{\"kind\":\"classkit-form\",\"version\":{version},\"digest\":\"{digest}\",\"content\":{JsonSerializer.Serialize(content)}}}");
 
     private Diagnostics.Reading<FormFile> Read(string text, string identity = "0123456789abcdef") =>
-        FormFileReader.Read(Library.OfPaths().At(_folder.Write("form.json", text)), (of, _) => of == identity, "the form");
+        FormFileReader.Read(Library.OfPaths().At(_folder.Write("form.json", text)), saved => saved.Identity == identity, "the form");
 
     private string Refusal(string text, string identity = "0123456789abcdef")
     {

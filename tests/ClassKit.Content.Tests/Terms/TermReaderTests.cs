@@ -188,6 +188,22 @@ public sealed class TermReaderTests : IDisposable
     public void A_mistake_in_a_table_of_the_bench_is_named(string find, string replacement, int line, string found, string remedy) =>
         Complaint.Among(Read(dayOne: Complaint.Break(DayOne, find, replacement)), 1, line, found, remedy);
 
+    /// <summary>In a term students leave: what was marked of them is left where it stands, and counts for nobody.</summary>
+    [Fact]
+    public void Somebody_who_has_left_the_class_keeps_nobody_elses_marks_from_counting()
+    {
+        var reading = Read(marks: Marks.ReplaceLineEndings("\n") + "\nzacharias;9;;;\n", dayOne: DayOne + "zacharias,Secure,3,\n");
+
+        Assert.Empty(reading.Problems);
+        Assert.Equal([5, 5], reading.Doubts.Select(doubt => doubt.Line));
+        Assert.All(reading.Doubts, doubt => Assert.Equal(("Nobody on the roster is called `zacharias`", Weight.Noted), (doubt.Found, doubt.Weight)));
+        Assert.Equal(["ada", "ben"], reading.Model!.Works.First(work => work.Title == "Day one").Bench[0].First.Places.Keys.Order());
+    }
+
+    [Fact]
+    public void Most_of_another_class_is_another_class() =>
+        Complaint.Among(Read(dayOne: DayOne + string.Concat(Enumerable.Range(0, 4).Select(at => $"zacharias-{at},Secure,3,\n"))), 4, 5, "Nobody on the roster is called `zacharias-0`", "Name a student by the id");
+
     /// <summary>A level that is still to come keeps nobody else's marks from counting.</summary>
     [Fact]
     public void Who_is_not_marked_through_is_asked_about_and_what_is_complete_counts()

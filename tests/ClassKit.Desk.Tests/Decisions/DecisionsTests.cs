@@ -61,6 +61,11 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.Contains("expected here:", await desk.PageAsync("rounds/class/new?lesson=one-tin-three-lifts"), StringComparison.Ordinal);
         Assert.Matches("show the method.(?s:.*?)One of them wrote <code>=", await desk.PageAsync(Round + "/again"));
         await WhoWasAbsentIsNotWaitedFor();
+
+        // With two rounds, a term and decisions there is something to say on every page.
+        List<string> faults = [];
+        Assert.InRange(await PlainWords.ReadAsync(desk, faults), 30, 500);
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
         await ARoundIsTakenAwayAndPutBack();
     }
 

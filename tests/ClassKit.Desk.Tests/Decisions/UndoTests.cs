@@ -15,8 +15,9 @@ public class UndoTests
         var request = new DealPaths("shipped:/lessons/one-tin-three-lifts", Repository.PathOf("demo-cohort/roster.csv"), new(Exercises.Choosing.SetWish.None with { Exercises = ["oven_dial"] }, IsSpread: false, 7)).Read();
         var dealt = DealPractice.Run(request.Model!, UseCases.Running.Run.Unwatched).Model!.Dealt;
         var part = dealt.Exercises[0].Parts[0].Id;
+        var answer = new HashSet<(string, string, string)> { ("amara-osei", "oven_dial", part) };
         var bytes = Encoding.UTF8.GetBytes(table.Replace("PART", part, StringComparison.Ordinal));
-        Assert.Equal(expected, Encoding.UTF8.GetString(CorrectionsEraser.Without(bytes, dealt, "amara-osei", "oven_dial", part)!));
-        Assert.Null(CorrectionsEraser.Without(Encoding.UTF8.GetBytes(expected), dealt, "amara-osei", "oven_dial", part));
+        Assert.Equal(expected, Encoding.UTF8.GetString(CorrectionsEraser.Without(bytes, dealt, answer)!));
+        Assert.Null(CorrectionsEraser.Without(Encoding.UTF8.GetBytes(expected), dealt, answer));
     }
 }

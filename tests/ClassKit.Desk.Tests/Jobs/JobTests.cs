@@ -35,6 +35,26 @@ public sealed class JobTests : IDisposable
         Assert.Equal(JobState.Done, next.State);
     }
 
+    /// <summary>Pages are answered until the server has gone, and work ends before that.</summary>
+    [Fact]
+    public void Stop_pressed_while_the_desk_closes_is_no_mistake()
+    {
+        var job = _queue.Add(Order(run =>
+        {
+            run.Cancellation.WaitHandle.WaitOne();
+            run.Cancellation.ThrowIfCancellationRequested();
+            return JobEnd.Well;
+        }));
+        _queue.Close();
+
+        job.Stop();
+        var late = _queue.Add(Order(_ => JobEnd.Well));
+        late.Stop();
+
+        Assert.Equal(JobState.Stopped, job.State);
+        Assert.Empty(_ours);
+    }
+
     [Fact]
     public async Task A_mistake_of_ours_is_told_and_takes_nothing_else_down()
     {

@@ -1,5 +1,6 @@
 using System.Net;
 using ClassKit.Content.Rosters;
+using ClassKit.Desk.Kitchen;
 using ClassKit.Desk.Tests.Tools;
 
 namespace ClassKit.Desk.Tests.Kitchen;
@@ -54,6 +55,22 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.Equal(["List 1", "List 2", "List 3"], Directory.EnumerateFiles(folder, "previous-roster-old-*").Order().Select(list => File.ReadAllLines(list)[1]));
         foreach (var earlier in Directory.EnumerateFiles(folder, "previous-*").ToList()) File.Delete(earlier);
         await File.WriteAllBytesAsync(file, before);
+    }
+
+    /// <summary>Another list lies where the new one is to go.</summary>
+    [Fact]
+    public async Task A_list_that_cannot_take_its_place_leaves_everything_as_it_was()
+    {
+        var taken = Path.Combine(desk.Folder.Root, "roster.tsv");
+        await File.WriteAllTextAsync(taken, "somebody else's");
+        var before = Directory.EnumerateFiles(desk.Folder.Root).Order().ToDictionary(file => file, File.ReadAllBytes);
+        var known = desk.Folder.Class("class")!;
+
+        var refused = NewRoster.Of(desk.Folder, known, "list.tsv", "name\nAda Berg\n"u8.ToArray()).Write(known);
+
+        Assert.Contains("It could not be written", refused!.Found, StringComparison.Ordinal);
+        Assert.Equal(before, Directory.EnumerateFiles(desk.Folder.Root).Order().ToDictionary(file => file, File.ReadAllBytes));
+        File.Delete(taken);
     }
 
     [Fact]

@@ -105,6 +105,22 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.Equal($"{form.Students[^1].Id},Secure,Secure,Secure,Secure,Secure,Secure,Secure,Secure,", lines[^1]);
     }
 
+    /// <summary>A rubric that ships, and a table whose name is in quotes.</summary>
+    [Fact]
+    public async Task Marks_can_be_typed_wherever_rubric_and_table_lie()
+    {
+        using var term = new Kept(In("term", "term.md"));
+        using var table = new Kept(In("term", "bench-day-one.csv"));
+        using var marks = new Kept(In("term", "marks.csv"));
+        await File.WriteAllTextAsync(term.Path, string.Join('\n', term.Lines).Replace("../rubrics/bench-work.md", "shipped:/rubrics/bench-work.md", StringComparison.Ordinal).Replace("marks: marks.csv", "marks: \"marks.csv\"", StringComparison.Ordinal));
+
+        Assert.Equal(303, await desk.StatusAsync(await Form(Work("Bench day one") + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"))));
+        Assert.Equal(303, await desk.StatusAsync(await Form(Work("How steam lifts"), "/typed", ("m1.rosa-whitehorse", "13.5"))));
+
+        Assert.Contains(",Excellent,", (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("13.5", (await File.ReadAllLinesAsync(marks.Path)).Single(one => one.StartsWith("rosa-whitehorse,", StringComparison.Ordinal)), StringComparison.Ordinal);
+    }
+
     /// <summary>The words are those that the table's own reader knows.</summary>
     [Theory]
     [InlineData("13.5", "late", "13.5 late")]

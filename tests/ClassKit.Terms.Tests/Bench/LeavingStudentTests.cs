@@ -25,12 +25,34 @@ public class LeavingStudentTests
 
             var (one, other) = (BenchFilling.Of(form, fields, "x").Sheet.Without(new HashSet<string> { leaving }), BenchFilling.Of(after, left, "x").Sheet);
 
+            // Whoever came later has nothing of it, and the form is found again by who stands in it.
+            var came = after with { Students = [new("new", "New"), .. after.Students] };
+            if (ClassTeam.Of(form.Students).Count == 0) Assert.DoesNotContain("new", BenchFilling.Of(came, LeavingStudent.From(form, came, fields), "x").Sheet.Places.Keys);
+
             Assert.DoesNotContain(left.Keys, key => key.StartsWith($"student.{leaving}.", StringComparison.Ordinal));
             Assert.Equal(one.Marker, other.Marker);
             Assert.Equal(one.Places.OrderBy(seen => seen.Key).Select(seen => (seen.Key, string.Join(' ', seen.Value))), other.Places.OrderBy(seen => seen.Key).Select(seen => (seen.Key, string.Join(' ', seen.Value))));
             Assert.Equal(one.Begun.Keys.Order(), other.Begun.Keys.Order());
             Assert.Equal(one.Comments.OrderBy(said => said.Key), other.Comments.OrderBy(said => said.Key));
         }
+    }
+
+    /// <summary>As a page of the kitchen saves it: everybody's team is said.</summary>
+    [Fact]
+    public void A_form_is_found_again_by_who_stands_in_it_unless_they_are_another_class()
+    {
+        var form = new BenchForm("Bench work", Scale, [["", "", ""], ["", "", ""]], "Class", [.. Enumerable.Range(0, 9).Select(at => new Student($"s.{at}", $"S {at}") { Team = $"T{at % 3}" })], 3);
+        var fields = form.Students.Index().ToDictionary(one => BenchForm.TeamOfStudent(one.Item), one => form.TeamName(form.TeamOf(one.Index)));
+        BenchForm? Found(params IEnumerable<Student> now) => EarlierForm.Of(form with { Students = [.. now] }, EarlierForm.ListedIn(fields), one => one.IsOf(form.Identity, null));
+
+        var found = Found([.. form.Students.Skip(4), new("new", "New")])!;
+        Assert.Equal((form.Identity, 3), (found.Identity, found.Teams));
+        Assert.Equal(form.Students.Select(student => (student.Id, student.Team)), found.Students.Select(student => (student.Id, student.Team)));
+        Assert.Null(Found(form.Students.Skip(5)));
+        Assert.Null(Found(form.Students.Skip(4).Select(student => student with { Id = student.Id + "x" })));
+        Assert.Null(EarlierForm.Of(form with { Rubric = "Other", Students = [.. form.Students.Skip(1)] }, EarlierForm.ListedIn(fields), one => one.IsOf(form.Identity, null)));
+        Assert.True(EarlierForm.IsCalledBy(form, "Bench work – Class"));
+        Assert.False(EarlierForm.IsCalledBy(form, "Bench work – Other"));
     }
 
     private static Dictionary<string, string> Fields(BenchForm form, Random random)

@@ -48,6 +48,44 @@ public sealed class KnownFormsTests : IDisposable
         Assert.Null(new KnownForms(_folder.Path, before.Students[0]).Without(_folder.Of(file), left!));
     }
 
+    /// <summary>The list changes after the form was filled in: Ada has left, Eve has come.</summary>
+    [Theory]
+    [InlineData("marks.json")]
+    [InlineData("marks.xlsx")]
+    public void A_form_that_names_somebody_who_has_left_is_read_for_the_others(string file)
+    {
+        var before = Form();
+        var bytes = file.EndsWith(".json", StringComparison.Ordinal)
+            ? FormFileWriter.Of(new(before.Identity, new Dictionary<string, string>([.. before.Students.Index().Select(one => KeyValuePair.Create(BenchForm.TeamOfStudent(one.Item), before.TeamName(before.TeamOf(one.Index)))), .. Filled(before)])), $"{before.Rubric} – {before.Cohort}")
+            : Typed(BenchMarksWriter.Write(before), before);
+        var marks = Read(file, bytes, before);
+
+        List("ben,Ben Okoye", "cleo,Cleo Marín", "dan,Dan Moss", "eve,Eve Sato");
+        var read = BenchFormReader.Read(Library.OfPaths().At(_folder.Of(file)), Form());
+
+        Assert.Empty(read.Problems);
+        Assert.Equal(marks.Places.Where(seen => seen.Key != "ada").Select(seen => (seen.Key, string.Join(' ', seen.Value))), read.Model!.Places.Select(seen => (seen.Key, string.Join(' ', seen.Value))));
+        Assert.Equal([$"On this form and no longer on the class list: {(file.EndsWith(".json", StringComparison.Ordinal) ? "ada" : "Ada Berg")}", "On the class list, and not when this form was made: Eve Sato"], read.Doubts.Select(doubt => doubt.Found));
+
+        // Another one who is erased then is taken out of it all the same.
+        if (!file.EndsWith(".json", StringComparison.Ordinal)) return;
+        var left = new KnownForms(_folder.Path, new("ben", "Ben Okoye")).Without(_folder.Of(file), bytes);
+        List("cleo,Cleo Marín", "dan,Dan Moss", "eve,Eve Sato");
+        Assert.Equal(marks.Places.Where(seen => seen.Key is "cleo" or "dan").Select(seen => (seen.Key, string.Join(' ', seen.Value))), Read(file, left!, Form()).Places.Select(seen => (seen.Key, string.Join(' ', seen.Value))));
+    }
+
+    [Fact]
+    public void A_form_of_another_class_is_refused_though_its_ids_are_the_same_numbers()
+    {
+        List([.. Enumerable.Range(1, 6).Select(at => $"{at},First {at}")]);
+        var other = Form();
+        var page = FormFileWriter.Of(new(other.Identity, other.Students.Index().ToDictionary(one => BenchForm.TeamOfStudent(one.Item), one => other.TeamName(other.TeamOf(one.Index)))), $"{other.Rubric} – Another class");
+        List([.. Enumerable.Range(1, 5).Select(at => $"{at},Second {at}")]);
+
+        Assert.NotEmpty(BenchFormReader.Read(Library.OfPaths().At(_folder.Write("marks.json", page)), Form()).Problems);
+        Assert.NotEmpty(BenchFormReader.Read(Library.OfPaths().At(_folder.Write("marks.xlsx", BenchMarksWriter.Write(other))), Form()).Problems);
+    }
+
     private void List(params string[] students) => _folder.Write("roster.csv", System.Text.Encoding.UTF8.GetBytes("id,name\n" + string.Join('\n', students) + "\n"));
 
     private BenchForm Form()

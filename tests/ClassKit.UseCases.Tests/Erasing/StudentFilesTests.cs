@@ -71,6 +71,49 @@ public sealed class StudentFilesTests : IDisposable
         Assert.Equal("id,name,email\nben-okoye,Ben Okoye,\ncleo-marin,Cleo Marín,\n", File.ReadAllText(_folder.Of("roster.csv")));
     }
 
+    /// <summary>Of archives what is the student's goes, however deep, and every other entry stays byte for byte; what only a person can change is named with what to do there.</summary>
+    [Fact]
+    public void A_student_is_taken_out_of_archives_and_lists_in_other_letters_and_the_rest_is_said_file_by_file()
+    {
+        byte[] others = SmallClass.Filled(SmallClass.Ben), notes = "Ada Berg was away.\n"u8.ToArray();
+        var inner = Zip.Of(("Practice of mine.xlsx", SmallClass.Filled(SmallClass.Ada)), ("ben-okoye.xlsx", others));
+        _folder.Write("mail/all.zip", Zip.Of(
+            ("work/ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada)), ("work/ada-berg.jpg", [1]), ("work/ben-okoye.xlsx", others), ("inner.zip", inner),
+            ("list.csv", "student\nada-berg\nben-okoye\n"u8.ToArray()), ("notes.txt", notes), ("broken.xlsx", [1, 2])));
+        _folder.Write("mail/locked.zip", Zip.Encrypted(("ada-berg.xlsx", others)));
+        _folder.Write("mail/others.zip", Zip.Of(("ben-okoye.xlsx", others)));
+        _folder.Write("mail/list of spring.csv", Encoding.Latin1.GetBytes("student;name\r\nada-berg;Ada Berg\r\ncleo-marin;Cleo Marín\r\n"));
+        _folder.Write("mail/broken.xlsx", [1, 2]);
+        var before = Digests();
+
+        var done = Erase(null, isMeant: true);
+
+        Assert.Contains(new StudentTrace.Packed("mail/all.zip", 3, 1), done.Traces);
+        Assert.Contains(new StudentTrace.Rows("mail/list of spring.csv", 1), done.Traces);
+        Assert.Equal(Encoding.Latin1.GetBytes("student;name\r\ncleo-marin;Cleo Marín\r\n"), File.ReadAllBytes(_folder.Of("mail/list of spring.csv")));
+        Assert.Equal(["notes.txt"], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "mail/all.zip").Inside);
+        Assert.Equal(["ada-berg.xlsx"], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "mail/locked.zip").Inside);
+        Assert.Equal([("mail/all.zip", "broken.xlsx"), ("mail/broken.xlsx", "")], done.Traces.OfType<StudentTrace.Unread>().Select(trace => (trace.File, string.Join(' ', trace.Inside))));
+        Assert.Equal(before["mail/others.zip"], Digests()["mail/others.zip"]);
+
+        using var left = ZipFile.OpenRead(_folder.Of("mail/all.zip"));
+        Assert.Equal(["work/ben-okoye.xlsx", "inner.zip", "list.csv", "notes.txt", "broken.xlsx"], left.Entries.Select(entry => entry.FullName));
+        Assert.Equal(others, Content(left, "work/ben-okoye.xlsx"));
+        Assert.Equal(notes, Content(left, "notes.txt"));
+        Assert.Equal("student\nben-okoye\n"u8.ToArray(), Content(left, "list.csv"));
+        using var inside = new ZipArchive(new MemoryStream(Content(left, "inner.zip")));
+        Assert.Equal(["ben-okoye.xlsx"], inside.Entries.Select(entry => entry.FullName));
+        Assert.Equal(others, Content(inside, "ben-okoye.xlsx"));
+
+        static byte[] Content(ZipArchive archive, string name)
+        {
+            using var stream = archive.GetEntry(name)!.Open();
+            using var bytes = new MemoryStream();
+            stream.CopyTo(bytes);
+            return bytes.ToArray();
+        }
+    }
+
     [Fact]
     public void What_is_left_is_whole_and_can_be_graded_again()
     {

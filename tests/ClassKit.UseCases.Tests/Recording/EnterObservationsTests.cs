@@ -31,6 +31,9 @@ public sealed class EnterObservationsTests
         var entered = EnterObservations.Run(new(record, Kim, Measured("62,5"), null), Run.Unwatched).Model!;
         EnterObservations.Run(new(record, Kim, Measured("63.5"), null), Run.Unwatched);
 
+        // A year on the class of the same name is given the lesson once more, and nobody has said when.
+        var nextYear = EnterObservations.Run(new(record, Kim with { Now = Kim.Now.AddYears(1) }, Measured("70"), null), Run.Unwatched).Model!;
+        Assert.Equal(new DateOnly(2027, 11, 29), nextYear.Given.Day);
         Assert.Equal((new DateOnly(2026, 11, 20), 1), (entered.Given.Day, entered.Values));
         var kept = Assert.Single(record.Read(session => LessonRegister.Observations(session, entered.Given)));
         Assert.Equal(("Team 1", bread.Formula.Id, $"{ObservationForm.NameOf(measure)}.2", 63.5m), (kept.Team, kept.Bread, kept.Measured, kept.Value));

@@ -32,6 +32,7 @@ public class NoteWordsTests
             "Of the roster, “Surname” was taken for the last name and “First” for the first name. Left aside: “Team”. Ids are made of the names: add a column with the school's own where results go back to its records. 1 row is hidden in the workbook, and left out. Its letters were taken for Windows-1252: look whether accented ones are right, and save it as UTF-8 if not."
         },
         { new Note.Expected(11.24, 14, 16, 2.5, OfTheClass: true), "The class can be expected to earn 11.2 to 14 of 16 points on average, by what it did before. Of 2.5 points more nobody can say: they were not asked before." },
+        { new Note.LeftTheClass("Percentages", [Every.Ada]), "Ada Berg has grades of Percentages and is no longer on the class list: these grades are left out of the term." },
         { new Note.NotMarkedThrough("Bench day one", [Every.Ada]), "Bench day one is not marked in every criterion for Ada Berg: it does not count for them until it is." },
         { new Note.Weighed(1, 24), "1 of 24 students has a grade." },
         { new Note.Provisional(5), "5 grades may still change: marks are to come. Each student's page says what is needed." },
@@ -58,6 +59,25 @@ public class NoteWordsTests
                 "  1 file of yours names the student in other places and stays for you to change: notes.md (lines 3, 7)",
             ],
             NoteWords.Of(new Note.StillNamed([new StudentTrace.Rows("roster.csv", 1), new StudentTrace.Rows("corrections.csv", 2), new StudentTrace.Anew("dealt.json"), new StudentTrace.MadeOfAll("term.xlsx", "weigh"), new StudentTrace.Stays("notes.md", [3, 7])], TraceFate.Untouched)));
+    }
+
+    [Fact]
+    public void Of_what_stays_it_is_said_what_to_do_there()
+    {
+        Assert.Equal(
+            [
+                "4 files of the folder named the student:",
+                "  What is the student’s alone was taken out of 1 archive, and every other file in it left as it was: all.zip (2 files, rows of 1 table)",
+                "  4 files of yours name the student in other places and stay for you to change: all.zip (unpack it, change notes.txt, and pack it again), plan.xlsx (in its cells: open it and clear them), Ada.pdf (in its name: give it another, or delete it), odd.zip (it cannot be written anew: unpack it, or delete it)",
+                "  2 files could not be looked into: damaged, too large, open elsewhere or behind a password. Open each and see whether it names the student: all.zip (in it: a.xlsx, b.xlsx, c.xlsx, d.xlsx, e.xlsx and 1 other), big.csv",
+            ],
+            NoteWords.Of(new Note.StillNamed(
+                [
+                    new StudentTrace.Packed("all.zip", 2, 1), new StudentTrace.Stays("all.zip", []) { Inside = ["notes.txt"] }, new StudentTrace.Stays("plan.xlsx", []) { IsInCells = true }, new StudentTrace.Stays("Ada.pdf", []),
+                    new StudentTrace.Stays("odd.zip", []), new StudentTrace.Unread("all.zip", ["a.xlsx", "b.xlsx", "c.xlsx", "d.xlsx", "e.xlsx", "f.xlsx"]), new StudentTrace.Unread("big.csv", []),
+                ],
+                TraceFate.Gone)));
+        Assert.StartsWith("  1 file could not be looked into", Assert.Single(NoteWords.Of(new Note.StillNamed([new StudentTrace.Unread("big.csv", [])], TraceFate.Gone))), StringComparison.Ordinal);
     }
 
     public static TheoryData<Type> Kinds => [.. typeof(Note).GetNestedTypes().Where(type => type.IsAssignableTo(typeof(Note)))];

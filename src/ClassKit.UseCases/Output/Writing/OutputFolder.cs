@@ -62,22 +62,18 @@ public static class OutputFolder
     /// <summary>The versions of files of ours that the instructor has changed: of each those set aside, and the present one if it no longer is as it was written.</summary>
     /// <param name="folder">The output folder, which may not be there.</param>
     /// <param name="paths">The files, within the folder.</param>
+    /// <exception cref="IOException">The folder cannot be looked at.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder must not be looked at.</exception>
+    /// <exception cref="InvalidDataException">Its list of our files is damaged.</exception>
     internal static IReadOnlyList<string> Changed(string folder, IEnumerable<string> paths)
     {
-        try
-        {
-            if (!Directory.Exists(folder)) return [];
-            var own = new OwnFiles(folder, OutputManifest.Read(folder), ignoresCase: false);
-            return
-            [
-                .. paths.SelectMany(path => SetAside.NamesOf(folder, path)
-                    .Concat(own.Has(path) && own.At(path).IsChanged && Place.At(OwnPath.In(folder, path)) == Standing.File ? [path] : [])),
-            ];
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or InvalidDataException)
-        {
-            return [];
-        }
+        if (!Directory.Exists(folder)) return [];
+        var own = new OwnFiles(folder, OutputManifest.Read(folder), ignoresCase: false);
+        return
+        [
+            .. paths.SelectMany(path => SetAside.NamesOf(folder, path)
+                .Concat(own.Has(path) && own.At(path).IsChanged && Place.At(OwnPath.In(folder, path)) == Standing.File ? [path] : [])),
+        ];
     }
 
     /// <summary>To be called before files of an output folder are read: finishes a run that was cut off while it put its files in place.</summary>
