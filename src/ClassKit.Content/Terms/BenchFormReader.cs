@@ -86,7 +86,7 @@ public static class BenchFormReader
     {
         string? Missing(BenchForm here, BenchForm there) => here.Students.ExceptBy(there.Students.Select(student => student.Id), student => student.Id).Select(student => student.Shown).ToList() is { Count: > 0 } names ? string.Join(", ", names) : null;
         if (Missing(made, form) is { } gone) say(null, $"On this form and no longer on the class list: {gone}", "What was marked of them is left out; everybody else has the marks that they had.", Weight.Noted);
-        if (Missing(form, made) is { } came) say(null, $"On the class list, and not when this form was made: {came}", "They have no mark from it. If they were there after all, mark them in a table of bench marks.", Weight.Noted);
+        if (Missing(form, made) is { } came) say(null, $"On the class list, and not when this form was made: {came}", "They have no mark from it. If they were there after all, mark them in a table, or at the desk.", Weight.Noted);
     }
 
     /// <summary>Whoever is not marked through is asked about; what is complete counts all the same.</summary>

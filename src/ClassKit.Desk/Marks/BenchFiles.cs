@@ -41,9 +41,12 @@ internal sealed record BenchFiles(TermEntry Term, PlannedWork Work, Sitting Whos
         var begun = Whose.In(Work)?.Begun ?? new Dictionary<string, IReadOnlyList<int?>>();
         var missing = form.Students.Where(student => begun.ContainsKey(student.Id)).Select(student => $"{student.Shown}: {string.Join(", ", form.Scale.Criteria.Where((_, at) => begun[student.Id][at] is null).Select(criterion => criterion.Name))}");
         // A table's own doubts say the same with lines and ids.
-        var told = Named is { } file && !IsTable(file) ? Term.Plan.Doubts.Where(doubt => Path.GetFullPath(doubt.File) == file && !begun.Keys.Any(id => form.Students.Any(student => student.Id == id && doubt.Found.StartsWith(student.Shown, StringComparison.Ordinal)))).Select(doubt => $"{doubt.Found}. {doubt.Expected}") : [];
+        var told = Named is { } file && !IsTable(file) ? Term.Plan.Doubts.Where(doubt => doubt.Weight == Weight.Doubtful && Path.GetFullPath(doubt.File) == file && !begun.Keys.Any(id => form.Students.Any(student => student.Id == id && doubt.Found.StartsWith(student.Shown, StringComparison.Ordinal)))).Select(doubt => $"{doubt.Found}. {doubt.Expected}") : [];
         return [.. missing, .. told];
     }
+
+    /// <summary>What else is good to know of the file, such as who has left the class since.</summary>
+    public IReadOnlyList<string> Noted => Named is { } file ? [.. Term.Plan.Doubts.Where(doubt => doubt.Weight == Weight.Noted && Path.GetFullPath(doubt.File) == file).Select(doubt => $"{doubt.Found}. {doubt.Expected}")] : [];
 
     /// <summary>Keeps what was typed, as a table.</summary>
     /// <param name="form">The form.</param>

@@ -39,6 +39,7 @@ internal static class WorkScreen
         var form = work.Kind == WorkKind.BenchWork ? new BenchFiles(term, work, whose).Form(known) : null;
         return visit.Show<WorkPage>(
             (nameof(WorkPage.Open), form?.Model is { } made ? new BenchFiles(term, work, whose).Open(made) : []),
+            (nameof(WorkPage.Noted), form?.Model is null ? [] : new BenchFiles(term, work, whose).Noted),
             (nameof(WorkPage.Class), known), (nameof(WorkPage.Term), term), (nameof(WorkPage.Work), work), (nameof(WorkPage.Whose), whose), (nameof(WorkPage.Form), form?.Model),
             (nameof(WorkPage.Typed), new TypedWork(term, work)), (nameof(WorkPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form?.Problems ?? []]), (nameof(WorkPage.IsKept), visit.Ticked("kept") && problems.Count == 0), (nameof(WorkPage.Again), (Func<string, string?>)visit.Sent));
     }

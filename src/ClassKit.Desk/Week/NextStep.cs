@@ -14,7 +14,7 @@ public sealed record NextStep(string Words, string Page)
         ArgumentNullException.ThrowIfNull(known);
         ArgumentNullException.ThrowIfNull(rounds);
         if (!known.Profile.Succeeded) return new("Put the class’s page right", $"class/{known.Key}");
-        if (known.Roster is null || (rounds.Count == 0 && known.HasBegunList)) return new("Say who is in the class", $"class/{known.Key}");
+        if (known.Roster is null || (rounds.Count == 0 && known.HasBegunList)) return new("Say who is in the class", $"class/{known.Key}#roster");
         if (rounds is not [var last, ..]) return new("Prepare a lesson", $"lessons/{known.Key}");
         var page = $"rounds/{known.Key}/{last.Round.Name}";
         return last switch

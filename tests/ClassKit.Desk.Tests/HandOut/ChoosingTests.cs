@@ -39,6 +39,8 @@ public sealed class ChoosingTests(RunningDesk desk) : IClassFixture<RunningDesk>
         Assert.DoesNotContain("time zone:", await File.ReadAllTextAsync(file), StringComparison.Ordinal);
         await desk.DoneAsync("rounds/class/try", ("lesson", "thin-air-quick-breads"), ("due", "2026-12-01T17:00"), ("zone", zone), ("seed", "1"));
         Assert.Contains($"\ntime zone: {zone}\n", await File.ReadAllTextAsync(file), StringComparison.Ordinal);
+        await desk.DoneAsync("rounds/class/deal");
+        Assert.Contains("<p>Due Tuesday 1 December 2026, 17:00", await desk.PageAsync("rounds/class/01-thin-air-quick-breads"), StringComparison.Ordinal);
         await File.WriteAllTextAsync(file, before);
     }
 

@@ -63,7 +63,7 @@ public class ClearedOpenRowsTests
             sheet.Cell(row, 3).SetValue(mark);
             sheet.Cell(row, 4).FormulaA1 = $"C{row}*2";
         }
-        sheet.Cell("C4").CreateComment().AddText("Ada was away");
+        sheet.Cell("C4").Comment.AddText("Ada was away");
         sheet.Cell("B4").Style.Fill.BackgroundColor = XLColor.FromHtml("#FFEE00");
         using var stream = new MemoryStream();
         book.SaveAs(stream);
