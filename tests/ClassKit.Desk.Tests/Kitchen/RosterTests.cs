@@ -63,13 +63,14 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
     {
         var taken = Path.Combine(desk.Folder.Root, "roster.tsv");
         await File.WriteAllTextAsync(taken, "somebody else's");
-        var before = Directory.EnumerateFiles(desk.Folder.Root).Order().ToDictionary(file => file, File.ReadAllBytes);
+        Dictionary<string, byte[]> Lists() => Directory.EnumerateFiles(desk.Folder.Root, "*roster*").Order().ToDictionary(file => file, File.ReadAllBytes);
+        var before = Lists();
         var known = desk.Folder.Class("class")!;
 
         var refused = NewRoster.Of(desk.Folder, known, "list.tsv", "name\nAda Berg\n"u8.ToArray()).Write(known);
 
         Assert.Contains("It could not be written", refused!.Found, StringComparison.Ordinal);
-        Assert.Equal(before, Directory.EnumerateFiles(desk.Folder.Root).Order().ToDictionary(file => file, File.ReadAllBytes));
+        Assert.Equal(before, Lists());
         File.Delete(taken);
     }
 

@@ -6,7 +6,7 @@ namespace ClassKit.Desk.Tests.Tools;
 /// <summary>Walks every page of the desk that leads on from the first, and reads what stands there as somebody who knows a spreadsheet and a word processor.</summary>
 internal static partial class PlainWords
 {
-    /// <summary>Files' texts are the instructor's own, and may say anything.</summary>
+    /// <summary>Files' texts are the instructor's own, and may say anything; whoever erases somebody is told of files by their names.</summary>
     private static readonly string[] Passed = ["texts", "jobs", "lessons/class/prep"];
 
     /// <summary>What strangers stumbled over: names of the program's own files and fields, of its commands, and sentences that read as if put together.</summary>
@@ -33,7 +33,7 @@ internal static partial class PlainWords
             read++;
             var words = WebUtility.HtmlDecode(Spaces().Replace(Tags().Replace(Unread().Replace(page, " "), " "), " "));
             faults.AddRange(Foreign.SelectMany(pattern => Regex.Matches(words, pattern).Select(found => $"{at}: “{words[Math.Max(0, found.Index - 40)..Math.Min(words.Length, found.Index + 40)]}”")));
-            foreach (var next in Links().Matches(page).Select(link => WebUtility.HtmlDecode(link.Groups["to"].Value)).Where(next => !Passed.Any(passed => next.StartsWith(passed, StringComparison.Ordinal))))
+            foreach (var next in Links().Matches(page).Select(link => WebUtility.HtmlDecode(link.Groups["to"].Value)).Where(next => !Passed.Any(passed => next.StartsWith(passed, StringComparison.Ordinal)) && !next.EndsWith("/erase", StringComparison.Ordinal)))
             {
                 if (!seen.Add(next)) continue;
                 var kind = KindOf(next);
@@ -51,7 +51,7 @@ internal static partial class PlainWords
         return $"{steps[0]} {steps.Length} {(steps.Length > 3 ? steps[^1] : "")}";
     }
 
-    [GeneratedRegex("<(script|style|svg|textarea|option|title)\\b.*?</\\1>", RegexOptions.Singleline)]
+    [GeneratedRegex("<(script|style|svg|textarea|option|title|bdi)\\b.*?</\\1>", RegexOptions.Singleline)]
     private static partial Regex Unread();
 
     [GeneratedRegex("<[^>]*>")]
