@@ -365,7 +365,11 @@ public abstract record Note
     /// <param name="Students">How many students they are of.</param>
     /// <param name="Number">1 for the first time, 2 for a change, and so on; null where nothing changes.</param>
     /// <param name="Differences">Who changes, and by which work.</param>
-    public sealed record Frozen(string Term, int Students, int? Number, IReadOnlyList<FrozenChange> Differences) : Note;
+    public sealed record Frozen(string Term, int Students, int? Number, IReadOnlyList<FrozenChange> Differences) : Note
+    {
+        /// <summary>How many of these grades may still change, since something of theirs has no mark yet.</summary>
+        public int Open { get; init; }
+    }
 
     /// <summary>A term went on record.</summary>
     /// <param name="Class">What the class is called.</param>

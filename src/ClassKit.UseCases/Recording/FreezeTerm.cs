@@ -31,7 +31,7 @@ public static class FreezeTerm
             var isNew = before.Count == 0 || changes.Count > 0;
             var number = isNew ? FrozenGrades.Put(session, recorded, now) : (int?)null;
             if (!request.IsMeant || !isNew) session.Abandon();
-            return new(new(term.Title, now.Count, number, changes), []);
+            return new(new(term.Title, now.Count, number, changes) { Open = now.Count(grade => grade.IsProvisional) }, []);
         }));
     }
 
@@ -39,7 +39,7 @@ public static class FreezeTerm
     public static Produced Write(FrozenTerm frozen)
     {
         ArgumentNullException.ThrowIfNull(frozen);
-        return new([], [new Note.Frozen(frozen.Title, frozen.Students, frozen.Number, frozen.Changes)], []);
+        return new([], [new Note.Frozen(frozen.Title, frozen.Students, frozen.Number, frozen.Changes) { Open = frozen.Open }], []);
     }
 
     private static FrozenGrade Of(TermGrade grade, SchoolTerm term) => new(

@@ -7,4 +7,8 @@ namespace ClassKit.UseCases.Recording;
 /// <param name="Students">How many students they are of.</param>
 /// <param name="Number">1 for the first time, 2 for a change, and so on; null where nothing changes.</param>
 /// <param name="Changes">What changes of grades that were given out before.</param>
-public sealed record FrozenTerm(string Title, int Students, int? Number, IReadOnlyList<FrozenChange> Changes);
+public sealed record FrozenTerm(string Title, int Students, int? Number, IReadOnlyList<FrozenChange> Changes)
+{
+    /// <summary>How many of these grades may still change, since something of theirs has no mark yet.</summary>
+    public int Open { get; init; }
+}

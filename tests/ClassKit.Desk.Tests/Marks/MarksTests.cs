@@ -213,11 +213,10 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     {
         using var table = new Kept(In("term", "marks.csv"));
         Assert.Contains("Nothing is frozen yet", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
-        Assert.Contains("are frozen as they are", await desk.DoneAsync(Term + "/freeze", ("why", "End of the term")), StringComparison.Ordinal);
+        Assert.Matches("are frozen as they are. Of these, [1-9][0-9]* may still change", await desk.DoneAsync(Term + "/freeze", ("why", "End of the term")));
         await ARenamedClassKeepsItsHistory();
         Assert.Equal(303, await desk.StatusAsync(await Form(Work("Percentages"), "/typed", ("m1.bao-nguyen", "24"))));
-        Assert.Contains("1 student differ", (await desk.DoneAsync(Term + "/look")).Replace("differs", "differ", StringComparison.Ordinal), StringComparison.Ordinal);
-        Assert.Contains("1 student differ", (await desk.DoneAsync(Term + "/look")).Replace("differs", "differ", StringComparison.Ordinal), StringComparison.Ordinal);
+        for (var time = 0; time < 2; time++) Assert.Contains("1 student differs from what was given out", await desk.DoneAsync(Term + "/look"), StringComparison.Ordinal);
     }
 
     /// <summary>What was dealt and given out under the earlier name is still its own, and no other class takes that name up.</summary>
