@@ -89,12 +89,29 @@ public sealed class PublishedMeasuresTests
     public void No_household_weight_stands_without_a_published_one()
     {
         // Those of which a row of the open table is cited are held against it in OpenTableTests.
-        foreach (var ingredient in IngredientCatalog.All.Where(ingredient => !ingredient.Source.Contains("NDB", StringComparison.Ordinal) && ingredient.Id is not ("sunflower_oil" or "corn_oil")))
+        foreach (var ingredient in IngredientCatalog.All.Where(ingredient => !ingredient.Source.Contains("NDB", StringComparison.Ordinal)))
         {
             var pairs = Pairs.Select(row => row.Data).Where(pair => pair.Item1 == ingredient.Id).ToList();
             Assert.True(ingredient.GramsPerCup is null || pairs.Exists(pair => pair.Item2 == Cup), $"{ingredient.Id} has a cup, and no pair is named here");
             Assert.True(ingredient.GramsPerTeaspoon is null || ingredient.GramsPerCup is not null || pairs.Exists(pair => pair.Item2 < Cup), $"{ingredient.Id} has a teaspoon, and no pair is named here");
         }
+    }
+
+    /// <summary>
+    /// Which densities are held against what, whole and once: those whose row cites the open table against its household weights (<c>OpenTableTests</c>, composition and measures of each),
+    /// water against the table's row 14555 and dry yeast against its packets (above). None is from memory; the rest are weighed only and have no cup on any page.
+    /// </summary>
+    [Fact]
+    public void Every_density_is_held_against_a_published_pair_and_none_is_from_memory()
+    {
+        var measured = IngredientCatalog.All.Where(ingredient => ingredient.GramsPerCup is not null || ingredient.GramsPerTeaspoon is not null).ToList();
+        string[] elsewhere = [.. measured.Where(ingredient => !ingredient.Source.Contains("NDB", StringComparison.Ordinal) || ingredient.Source.Contains("packets", StringComparison.Ordinal)).Select(ingredient => ingredient.Id)];
+
+        Assert.Equal(["active_dry_yeast", "instant_yeast", "water"], elsewhere.Order(StringComparer.Ordinal));
+        Assert.All(elsewhere, id => Assert.Contains(Pairs.Select(row => row.Data), pair => pair.Item1 == id));
+        Assert.All(measured, ingredient => Assert.DoesNotMatch("(cup|teaspoon|density)[^;]*from memory", ingredient.Source));
+        Assert.InRange(measured.Count, 240, 315);
+        Assert.All(IngredientCatalog.All.Except(measured), ingredient => Assert.True(ingredient.Piece is not null || HouseholdMeasures.OfCups(ingredient, 1) is null, ingredient.Id));
     }
 
     /// <summary>One ingredient, one density: its measures agree with each other, and so a cup is 48 teaspoons on every page. USDA's yeast (4.0 g a teaspoon, 7.2 g a packet of 2 1/4) does not, by a fifth.</summary>
