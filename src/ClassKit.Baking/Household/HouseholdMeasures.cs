@@ -16,6 +16,9 @@ public static class HouseholdMeasures
     /// <summary>A cup measure that is within this of the mass needs no spoonful beside it.</summary>
     private const double Close = 0.02;
 
+    /// <summary>An eighth of a teaspoon that is short by more than a fifth is no measure for salt or powder: a scant one of the next size is nearer to what is meant. Common practice, no source.</summary>
+    private const double TooLittle = 0.2;
+
     /// <summary>The measures nearest to a mass; null if the ingredient has no household weights or the mass is less than half an eighth of a teaspoon.</summary>
     /// <param name="ingredient">What is measured.</param>
     /// <param name="mass">Above 0.</param>
@@ -100,6 +103,11 @@ public static class HouseholdMeasures
         var teaspoons = KitchenFraction.Rounded(mass.Grams / teaspoon, mass.Grams < teaspoon ? 8 : 4);
         if (teaspoons <= 0)
             return null;
+        if (teaspoons * teaspoon < mass.Grams * (1 - TooLittle))
+        {
+            var next = teaspoons + 1 / 8.0;
+            return Measure($"scant {KitchenFraction.Show(next, 8)} tsp", next * teaspoon, mass);
+        }
         var tablespoons = Math.Floor(teaspoons / TeaspoonsPerTablespoon * 2) / 2;
         var rest = teaspoons - tablespoons * TeaspoonsPerTablespoon;
         var text = (tablespoons >= 1, rest) switch

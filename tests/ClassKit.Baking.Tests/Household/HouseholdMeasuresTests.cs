@@ -20,6 +20,8 @@ public sealed class HouseholdMeasuresTests
     [InlineData("salt", 6, "1 tsp")]
     [InlineData("salt", 18, "1 tbsp")]
     [InlineData("salt", 0.75, "1/8 tsp")]
+    [InlineData("salt", 1.1, "scant 1/4 tsp")] // an eighth is a third short: common practice, no source
+    [InlineData("salt", 1.3, "1/4 tsp")]
     [InlineData("active_dry_yeast", 7, "2 1/4 tsp")]
     [InlineData("instant_yeast", 7, "2 1/4 tsp")]
     [InlineData("instant_yeast", 3.7, "1 1/4 tsp")]
