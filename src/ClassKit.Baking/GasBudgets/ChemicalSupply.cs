@@ -8,7 +8,6 @@ namespace ClassKit.Baking.GasBudgets;
 /// <summary>The carbon dioxide that soda, acids and baking powder of a dough make.</summary>
 internal sealed class ChemicalSupply
 {
-    private readonly Mass _soda;
     private readonly Mass _ammonia;
     private readonly IReadOnlyList<Powder> _powders;
     private readonly Band<Mass> _matched;
@@ -19,7 +18,7 @@ internal sealed class ChemicalSupply
     public ChemicalSupply(BakersFormula formula, Mass dough, GasBudgetSettings settings)
     {
         // Potassium bicarbonate meets the same acids, gram-molecule for gram-molecule.
-        _soda = Of("baking_soda") + Of("potassium_bicarbonate") * (MolarMass.SodiumBicarbonate / MolarMass.PotassiumBicarbonate);
+        Soda = Of("baking_soda") + Of("potassium_bicarbonate") * (MolarMass.SodiumBicarbonate / MolarMass.PotassiumBicarbonate);
         _ammonia = Of("ammonium_bicarbonate");
         _powders =
         [
@@ -48,7 +47,10 @@ internal sealed class ChemicalSupply
         Mass Of(string id) => dough * (formula.Lines.Where(line => line.Ingredient.Id == id).Sum(line => line.Percent) / formula.TotalPercent);
     }
 
-    public bool HasSoda => _soda.Grams > 0;
+    /// <summary>Potassium bicarbonate as the soda that it stands for.</summary>
+    public Mass Soda { get; }
+
+    public bool HasSoda => Soda.Grams > 0;
 
     public bool HasPowder => _powders.Count > 0;
 
@@ -58,7 +60,7 @@ internal sealed class ChemicalSupply
     public Band<AmountOfSubstance> AmmoniaGas => Same(CarbonDioxide.AmountIn(_ammonia * Carbonate.BakersAmmonia.CarbonDioxideByHeat));
 
     /// <summary>The soda that the acids of the dough neutralise; the powder's own acid is spoken for by its own soda.</summary>
-    private Band<Mass> Used => _matched.Map(matched => matched < _soda ? matched : _soda);
+    private Band<Mass> Used => _matched.Map(matched => matched < Soda ? matched : Soda);
 
     /// <summary>At once, since buttermilk's acid is dissolved already; soda left over gives gas only slowly and late, and is not counted.</summary>
     public Band<AmountOfSubstance> SodaGas => Used.Map(used => CarbonDioxide.AmountIn(used * BakingSoda.CarbonDioxideByAcid));
@@ -68,7 +70,7 @@ internal sealed class ChemicalSupply
     public Band<AmountOfSubstance> PowderBenchGas => Sum(_powders.Select(powder => powder.BenchGas));
 
     /// <summary>Most where the acid is least.</summary>
-    public Band<Mass> SodaLeft => new(_soda - Used.High, _soda - Used.Typical, _soda - Used.Low);
+    public Band<Mass> SodaLeft => new(Soda - Used.High, Soda - Used.Typical, Soda - Used.Low);
 
     public Explanation ExplainSoda() => new(
         "Carbon dioxide from soda and acid",
@@ -76,9 +78,9 @@ internal sealed class ChemicalSupply
             .. _acids.Select(acid => new ExplainedStep(
                 $"soda that {acid.From} neutralises", "acid × neutralising value / 100", $"{Figures.Grams(acid.Acid)} × {Figures.Exact(acid.Kind.NeutralizingValue)} / 100", Figures.Grams(acid.Kind.SodaMatching(acid.Acid)))),
             new("soda that the acids neutralise", "their sum", _acids.Count == 0 ? "0 g" : string.Join(" + ", _acids.Select(acid => Figures.Grams(acid.Kind.SodaMatching(acid.Acid)))), Figures.Grams(_matched.Typical)),
-            new("soda used", "the lesser of soda and that", $"the lesser of {Figures.Grams(_soda)} and {Figures.Grams(_matched.Typical)}", Figures.Grams(Used.Typical)),
+            new("soda used", "the lesser of soda and that", $"the lesser of {Figures.Grams(Soda)} and {Figures.Grams(_matched.Typical)}", Figures.Grams(Used.Typical)),
             new("carbon dioxide", "soda used × 44.009 / 84.006", $"{Figures.Grams(Used.Typical)} × 44.009 / 84.006", Figures.Grams(Used.Typical * BakingSoda.CarbonDioxideByAcid)),
-            new("soda left", "soda - soda used", $"{Figures.Grams(_soda)} - {Figures.Grams(Used.Typical)}", Figures.Grams(_soda - Used.Typical)),
+            new("soda left", "soda - soda used", $"{Figures.Grams(Soda)} - {Figures.Grams(Used.Typical)}", Figures.Grams(Soda - Used.Typical)),
         ],
         "The acidity of cultured milk is a range; baking powder brings its own acid for its own soda.");
 

@@ -75,7 +75,8 @@ public static class LessonFormulaReader
         var texts = new LessonTexts(block.Markdown, id);
         var pictures = PictureReader.All(block.Markdown, source, source.Folder.Folder, problems);
         var sections = new Sections(document.Sections, "##", problems);
-        var lines = FormulaLines.Read(sections.Required("Formula"), problems);
+        var table = sections.Required("Formula");
+        var lines = FormulaLines.Read(table, problems);
         var method = sections.Required("Method");
         var steps = MethodSteps.Read(method, texts, problems);
         var equipment = BenchTools.Read(sections.Required("Equipment"), problems);
@@ -117,6 +118,7 @@ public static class LessonFormulaReader
         return problems.Finish(() => formula);
     }
 
+        LeftSoda.Check(table, formula, problems);
     /// <summary>What is set, in order; the boiling point at sea level where all that cooks it is as hot as it is.</summary>
     private static IEnumerable<Temperature> Heats(IReadOnlyList<MethodStep> steps) =>
         steps.Where(step => step.IsBaking).Select(step => step.Temperature).OfType<Temperature>().DefaultIfEmpty(Temperature.FromCelsius(100));

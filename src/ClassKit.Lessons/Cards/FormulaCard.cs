@@ -3,6 +3,7 @@ using ClassKit.Baking.Chemistry;
 using ClassKit.Baking.Costing;
 using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Formulas;
+using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Baking.Weighing;
@@ -79,7 +80,7 @@ public sealed record FormulaCard(
                 batch,
                 [.. batch.Lines.Select(CardLine.For)],
                 mix,
-                [.. Below(batch), .. OfMix(mix)])
+                [.. Below(batch), .. OfMix(mix), .. OfSoda(formula, batch)])
             {
                 Teams = formula.Place?.Teams ?? [.. Enumerable.Range(1, profile.Teams)],
                 TeamNames = [.. (formula.Place?.Teams ?? Enumerable.Range(1, profile.Teams)).Select(profile.TeamName)],
@@ -114,3 +115,12 @@ public sealed record FormulaCard(
         FormattableString.Invariant($"{line.Ingredient.Name}: {line.Exact.Grams:0.###} g is less than the scale can show ({line.Resolution.Grams:0.###} g). Weigh it for several teams at once and share it out, or measure it by the spoon."),
         "common practice, no source"));
 }
+    private static IEnumerable<Advice> OfSoda(LessonFormula formula, Batch batch)
+    {
+        if (SodaBalance.Of(formula.Working, batch.Exact) is { IsTasted: true } soda)
+            yield return new(
+                "soda-left",
+                FormattableString.Invariant($"Of {soda.Soda.Grams:0.##} g of soda no acid meets {soda.Left.Low.Grams:0.##} g to {soda.Left.High.Grams:0.##} g: it tastes soapy, and browns and yellows the crumb."),
+                "neutralising values; from which share on it is tasted: common practice, no source");
+    }
+
