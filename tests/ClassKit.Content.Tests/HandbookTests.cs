@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using ClassKit.Baking.Ingredients;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Exercises;
@@ -78,6 +79,17 @@ public sealed partial class HandbookTests : IDisposable
 
         Assert.NotEmpty(known);
         Assert.All(known, section => Assert.Contains($"\n| {section} |", SectionOf(handbook, heading), StringComparison.Ordinal));
+    }
+
+    /// <summary>Whoever has the download alone finds every name in the handbook, and none that check would refuse.</summary>
+    [Fact]
+    public void Every_ingredient_stands_in_the_list_of_names()
+    {
+        var rows = SectionOf("lessons", "Names of ingredients").Split('\n').Where(line => line.StartsWith("| ", StringComparison.Ordinal)).Skip(1)
+            .Select(line => line.Trim('|', ' ').Split(" | ")).SelectMany(row => row[1].Split("; ").Select(name => (Kind: row[0], Name: name))).ToList();
+
+        Assert.Equal(IngredientCatalog.All.Select(ingredient => ingredient.Name).Order(StringComparer.Ordinal), rows.Select(row => row.Name).Order(StringComparer.Ordinal));
+        Assert.All(rows, row => Assert.Equal(IngredientCatalog.All.First(ingredient => ingredient.Name == row.Name).Role == IngredientRole.Flour, row.Kind == "flour"));
     }
 
     private IReadOnlyList<Diagnostic> Read(string file, string text)

@@ -75,7 +75,8 @@ internal sealed class NameScope
     /// <summary>A valid name near to the one written, or null.</summary>
     private static string? Suggestion(string written)
     {
-        var plain = string.Concat(written.Trim().ToLowerInvariant().Select(character => char.IsAsciiLetterOrDigit(character) ? character : '_')).Trim('_');
+        // What stands behind a comma tells of the part and does not name it.
+        var plain = string.Concat(written.Split(',', '(', ';')[0].Trim().ToLowerInvariant().Select(character => char.IsAsciiLetterOrDigit(character) ? character : '_')).Trim('_');
         if (Naming.IsValid(plain)) return plain;
         var digits = plain.IndexOfAny([.. "0123456789"]);
         return digits > 0 && Naming.IsValid(plain.Insert(digits, "_")) ? plain.Insert(digits, "_") : null;

@@ -21,7 +21,7 @@ internal static class FormulaLines
         var lines = new List<FormulaLine>();
         foreach (var row in Tables.Rows(section, Columns, problems))
         {
-            var ingredient = row.Required("Ingredient", problems) is { } name ? KnownIngredient.Find(name, problems) : null;
+            var ingredient = row.Required("Ingredient", problems) is { } name ? KnownIngredient.AsWritten(name, problems) : null;
             var percent = row.Required("%", problems) is { } text ? Percent(text, problems) : null;
             if (ingredient is not null && percent is { } share)
             {

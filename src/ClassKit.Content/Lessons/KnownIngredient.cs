@@ -23,6 +23,12 @@ internal static class KnownIngredient
         return null;
     }
 
+    /// <summary>The same, called as its author calls it: whose bag says medium rye flour reads so on every page.</summary>
+    public static Ingredient? AsWritten(Located name, ProblemList problems) => Find(name, problems) is not { } known ? null
+        : known.OtherNames.FirstOrDefault(other => string.Equals(other, name.Text, StringComparison.OrdinalIgnoreCase)) is { } called
+            ? known with { Name = char.ToUpperInvariant(called[0]) + called[1..], OtherNames = [.. known.OtherNames, known.Name] }
+            : known;
+
     private static string Advice(string typed, Pantry pantry)
     {
         if (typed.Contains("starter", StringComparison.OrdinalIgnoreCase) || typed.Contains("levain", StringComparison.OrdinalIgnoreCase) || typed.Contains("sourdough", StringComparison.OrdinalIgnoreCase))

@@ -18,7 +18,7 @@ internal static class MixHeats
     {
         var before = problems.Count;
         List<IngredientHeat> heats = [.. formula.Steps.SelectMany(step => step.Work.Heats)];
-        foreach (var heat in heats.Where(heat => formula.Formula.Lines.All(line => line.Ingredient != heat.Ingredient)))
+        foreach (var heat in heats.Where(heat => formula.Formula.Lines.All(line => line.Ingredient.Id != heat.Ingredient.Id)))
             problems.Add(method?.Line, $"A step's brackets warm, melt, temper or cook {heat.Ingredient.Name.ToLowerInvariant()}, which is not in the formula", "Name an ingredient of the formula.");
         foreach (var twice in heats.GroupBy(heat => heat.Ingredient.Id).Where(same => same.Count() > 1))
             problems.Add(method?.Line, $"Steps' brackets warm, melt, temper or cook {twice.First().Ingredient.Name.ToLowerInvariant()} more than once", "Say it once, where it is brought to the temperature at which it is mixed.");

@@ -27,7 +27,7 @@ internal static partial class SurfaceIngredients
         var surfaces = new List<SurfaceIngredient>();
         foreach (var row in Tables.Rows(section, Columns, problems))
         {
-            var ingredient = row.Required("Ingredient", problems) is { } name ? KnownIngredient.Find(name, problems) : null;
+            var ingredient = row.Required("Ingredient", problems) is { } name ? KnownIngredient.AsWritten(name, problems) : null;
             var amount = row.Required("Amount", problems);
             var use = row.Required("For", problems);
             if (ingredient is null || amount is null || use is null || Amount(amount.Value, equipment, problems) is not var (mass, each))

@@ -11,7 +11,7 @@ internal static class StepHeats
     public static IReadOnlyList<IReadOnlyList<StepHeat>> Of(LessonFormula formula, Temperature kitchen, MixSettings settings)
     {
         var parts = MixBalance.Of(formula, kitchen, settings).TryGet(out var mix, out _) ? mix.Parts : [];
-        return [.. formula.Steps.Select(step => (IReadOnlyList<StepHeat>)[.. step.Work.Heats.Where(heat => heat.Kind != HeatKind.Cooked).SelectMany(heat => parts.Where(part => part.Ingredient == heat.Ingredient).Take(1)).Select(part => Heat(part) with { InWarmWater = part.Kind == HeatKind.Warmed && !TapWater.Is(part.Ingredient) && !IsOnBurner(step), IsDrawn = TapWater.Is(part.Ingredient) })])];
+        return [.. formula.Steps.Select(step => (IReadOnlyList<StepHeat>)[.. step.Work.Heats.Where(heat => heat.Kind != HeatKind.Cooked).SelectMany(heat => parts.Where(part => part.Ingredient.Id == heat.Ingredient.Id).Take(1)).Select(part => Heat(part) with { InWarmWater = part.Kind == HeatKind.Warmed && !TapWater.Is(part.Ingredient) && !IsOnBurner(step), IsDrawn = TapWater.Is(part.Ingredient) })])];
 
         StepHeat Heat(MixPart part) => new(part.Ingredient.Name.ToLowerInvariant(), part.Temperature, part.Kind == HeatKind.Tempered ? settings.TemperMinutes : 0);
 

@@ -14,6 +14,7 @@ public sealed record FoodMention(string Words, IReadOnlyList<Ingredient> CanBe, 
     {
         ArgumentNullException.ThrowIfNull(formula);
         var listed = OnSurface ? formula.Surfaces.Select(surface => surface.Ingredient) : formula.Ingredients;
-        return listed.Any(CanBe.Contains);
+        // By id: a formula calls an ingredient as its author does.
+        return listed.Any(one => CanBe.Any(food => food.Id == one.Id));
     }
 }

@@ -56,7 +56,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("mix temperature: 24 °C", "mix temperature: [24 °C]", "", "`mix temperature` is a list", "Write one value")]
     [InlineData("| All-purpose flour | 100 |\n", "", "## Formula", "The formula has no flour", "100 % all together")]
     [InlineData("| All-purpose flour | 100 |", "| All-purpose flour | 90 |", "## Formula", "The flour adds up to 90 %", "All flour together is 100 %")]
-    [InlineData("| All-purpose flour | 100 |", "| All-purpose flour | 85 |\n| Almond flour | 15 |", "## Formula", "The flour adds up to 85 %", "Not counted as flour: Ground almonds (15 %)")]
+    [InlineData("| All-purpose flour | 100 |", "| All-purpose flour | 85 |\n| Almond flour | 15 |", "## Formula", "The flour adds up to 85 %", "Not counted as flour: Almond flour (15 %)")]
     [InlineData("| Whole milk", "| Whole mlik", "", "`Whole mlik` is not an ingredient", "Did you mean `Whole milk`?")]
     [InlineData("| Whole milk", "| Dragon fruit", "", "`Dragon fruit` is not an ingredient", "Add it as a row of your own")]
     [InlineData("| Whole milk | 200 |", "| Whole milk | lots |", "", "The percentage is `lots`", "Write digits")]

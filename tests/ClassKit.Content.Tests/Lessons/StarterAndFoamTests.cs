@@ -53,6 +53,46 @@ public sealed class StarterAndFoamTests : IDisposable
     public void Digits_without_end_are_refused_like_anything_else() =>
         Assert.Contains("`starter build` is", Assert.Single(Read(Complaint.Break(_bread, "1:4:4 at 24 °C for 10 h", new string('1', 20_000))).Problems).Found, StringComparison.Ordinal);
 
+    /// <summary>
+    /// By hand: 400 g and a twentieth more are 420 g, in three parts 140 g each of ripe starter, flour and water; for 140 g of the first stage, 147 g in five parts, 29.4 g of ripe starter and 58.8 g each of
+    /// flour and water. The first stands 6 h and is mixed 10 h before. Together 30 g of ripe starter and 199 g each are taken.
+    /// </summary>
+    [Fact]
+    public void A_build_in_stages_feeds_each_stage_with_the_one_before()
+    {
+        var reading = Read(Complaint.Break(_bread, "1:4:4 at 24 °C for 10 h", "1:2:2 at 26 °C for 6 h, then 1:1:1 at 28 °C for 4 h"));
+        Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
+        var starter = reading.Model!.Formula.Lines.Single(line => line.Ingredient.StarterOf is not null).Ingredient;
+        var (mass, water) = (Baking.Quantities.Mass.FromGrams(400), Baking.Ingredients.IngredientCatalog.Get("water"));
+        var stages = reading.Model.StarterBuild!.StagesFor(starter, mass, water);
+
+        Assert.Equal(["30 59 59 at 26, 10 h before", "140 140 140 at 28, 4 h before"], stages.Select(stage => FormattableString.Invariant(
+            $"{string.Join(' ', stage.Parts.Select(part => part.Mass.Grams))} at {stage.Build.Temperature.Celsius}, {stage.HoursBefore} h before")));
+        Assert.Equal([30, 199, 199], reading.Model.StarterBuild.For(starter, mass, water).Select(part => part.Mass.Grams));
+    }
+
+    /// <summary>By hand: a ripe one of 50 % water is 2/3 flour; one part of it with one of flour and one of water is 5/3 flour and 4/3 water, 80 %.</summary>
+    [Fact]
+    public void Stages_that_are_wetter_than_each_other_come_to_what_they_hold_together()
+    {
+        var text = Complaint.Break(_bread, "1:4:4 at 24 °C for 10 h", "1:2:1 at 26 °C for 6 h, then 1:1:1 at 28 °C for 4 h");
+
+        Assert.Equal(80, Read(text.Replace("starter, 100 %", "starter, 80 %", StringComparison.Ordinal).Replace("| Bread flour | 80 |", "| Bread flour | 77.77777777777777 |", StringComparison.Ordinal)).Model!.StarterBuild!.HydrationPercent, 1e-9);
+        Assert.Contains("The build comes to 80 % water on its flour", Assert.Single(Read(text).Problems).Found, StringComparison.Ordinal);
+    }
+
+    /// <summary>Whose bag says medium rye flour reads so on every page, and what the method calls flour is still that.</summary>
+    [Fact]
+    public void An_ingredient_is_called_as_its_author_calls_it()
+    {
+        var reading = Read(Complaint.Break(_bread, "| Bread flour | 80 |", "| Bread flour | 60 |\n| medium rye flour | 20 |"));
+        Assert.True(reading.Succeeded, string.Join('\n', reading.Problems));
+
+        Assert.Empty(reading.Doubts);
+        Assert.Equal("Medium rye flour", reading.Model!.Formula.Lines.Single(line => line.Ingredient.Id == "rye_flour").Ingredient.Name);
+        Assert.Equal("Bread flour", reading.Model.Formula.Lines[0].Ingredient.Name);
+    }
+
     [Theory]
     [InlineData("0.5:2:2")]
     [InlineData("1:4.0:4")]
