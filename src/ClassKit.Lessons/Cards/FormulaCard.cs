@@ -50,6 +50,13 @@ public sealed record FormulaCard(
         return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null ? build.For(line.Ingredient, line.Exact, IngredientCatalog.Get("water")) : [];
     }
 
+    /// <summary>The mixings of a line's starter, the first before the others; empty for other lines, and where no build is written down.</summary>
+    public IReadOnlyList<StarterStage> StagesOf(BatchLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return Bread.StarterBuild is { } build && line.Ingredient.StarterOf is not null ? build.StagesFor(line.Ingredient, line.Exact, IngredientCatalog.Get("water")) : [];
+    }
+
     /// <summary>Egg in percent of the flour: poured like a liquid, and counted with the liquids by whoever asks how wet a dough is.</summary>
     public double EggPercent => Bread.Formula.Lines.Where(line => line.Ingredient.Role == IngredientRole.Egg).Sum(line => line.Percent);
 
@@ -86,13 +93,14 @@ public sealed record FormulaCard(
                 TeamNames = [.. (formula.Place?.Teams ?? Enumerable.Range(1, profile.Teams)).Select(profile.TeamName)],
             }));
 
-    /// <summary>The batch as it is paid for: with what touches it, a starter as what it is built of, and without water from the tap that no price list names.</summary>
+    /// <summary>The batch as it is paid for: with what touches it, a starter as what it is built of, one that is kept as the flour in it, and without water from the tap that no price list names.</summary>
     private Batch Paid(PriceList prices) => Batch with
     {
         Lines =
         [
             .. Batch.Lines.SelectMany(line => BuildOf(line) is { Count: > 0 } build ? build.Select(part => Taken(part.Ingredient, part.Mass)) : [line])
                 .Concat(Surfaces.Select(taken => Taken(taken.Surface.Ingredient, taken.Mass)))
+                .Select(line => line.Ingredient.StarterOf is { } fed && !prices.Packs.ContainsKey(line.Ingredient.Id) ? Taken(fed, line.Weighed * line.Ingredient.StarterFlourShare) : line)
                 .Where(line => !TapWater.Is(line.Ingredient) || prices.Packs.ContainsKey(line.Ingredient.Id)),
         ],
     };
@@ -110,11 +118,6 @@ public sealed record FormulaCard(
             yield return new("fat-sets", "The butter goes in melted and the mix is too cool for it to stay so: pour it slowly and stir all the while, so that it sets in specks too fine to see.", "heat balance; butter melts at 32 °C to 35 °C");
     }
 
-    private static IEnumerable<Advice> Below(Batch batch) => batch.Lines.Where(line => line.IsBelowScale).Select(line => new Advice(
-        "below-scale",
-        FormattableString.Invariant($"{line.Ingredient.Name}: {line.Exact.Grams:0.###} g is less than the scale can show ({line.Resolution.Grams:0.###} g). Weigh it for several teams at once and share it out, or measure it by the spoon."),
-        "common practice, no source"));
-}
     private static IEnumerable<Advice> OfSoda(LessonFormula formula, Batch batch)
     {
         if (SodaBalance.Of(formula.Working, batch.Exact) is { IsTasted: true } soda)
@@ -124,3 +127,8 @@ public sealed record FormulaCard(
                 "neutralising values; from which share on it is tasted: common practice, no source");
     }
 
+    private static IEnumerable<Advice> Below(Batch batch) => batch.Lines.Where(line => line.IsBelowScale).Select(line => new Advice(
+        "below-scale",
+        FormattableString.Invariant($"{line.Ingredient.Name}: {line.Exact.Grams:0.###} g is less than the scale can show ({line.Resolution.Grams:0.###} g). Weigh it for several teams at once and share it out, or measure it by the spoon."),
+        "common practice, no source"));
+}

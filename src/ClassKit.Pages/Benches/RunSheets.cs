@@ -30,7 +30,7 @@ internal static class RunSheets
     public static IReadOnlyList<RunEntry> Instructor(BenchPlan plan, ClassProfile profile, IReadOnlyList<FormulaCard> cards) =>
         Sorted(
         [
-            .. StarterMix.Of(cards, plan).Select(mix => new RunEntry(mix.Mixed!.Value, "Mix the starter", mix.Card.Bread.Formula.Title, mix.Weighed, $"{StarterText.Parts(mix.InAll, profile.Units)}; stands at {KitchenText.Temperature(mix.Build.Temperature, profile.Units)}", true)),
+            .. StarterMix.Of(cards, plan).Select(mix => new RunEntry(mix.Mixed!.Value, $"Mix the starter{StarterText.Stage(mix)}", mix.Card.Bread.Formula.Title, mix.Weighed, $"{StarterText.Parts(mix.InAll, profile.Units)}; stands at {KitchenText.Temperature(mix.Build.Temperature, profile.Units)}", true)),
             .. Begins(plan),
             .. plan.Demonstrations.Select(shown => new RunEntry(shown.Start, $"Show: {shown.Demonstration.Name}", "", shown.End, string.Join(", ", ["to all teams", .. shown.Demonstration.Uses.Select(use => use.ToString())]), true)),
             .. plan.Shifts.Select((shift, at) => Begin(plan, shift, at)),

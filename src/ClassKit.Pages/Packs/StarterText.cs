@@ -1,6 +1,7 @@
 using ClassKit.Baking.Ingredients;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
+using ClassKit.Lessons.Cards;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Stations;
 using ClassKit.Pages.Numbers;
@@ -25,7 +26,14 @@ internal static class StarterText
 
     /// <summary>What is mixed when for all teams together, and how warm it stands.</summary>
     public static string Sentence(StarterMix mix, ClassStart? start, UnitSystem units) =>
-        $"Starter of the {mix.Card.Bread.Formula.Title.ToLowerInvariant()}, mixed {When(mix, start)}, at {KitchenText.Temperature(mix.Build.Temperature, units)}: {Parts(mix.InAll, units)}{(mix.Card.Loads > 1 ? $" for {Phrases.Count(mix.Card.Loads, "team")}" : "")}.";
+        $"Starter of the {mix.Card.Bread.Formula.Title.ToLowerInvariant()}{Stage(mix)}, mixed {When(mix, start)}, at {KitchenText.Temperature(mix.Build.Temperature, units)}: {Parts(mix.InAll, units)}{(mix.Card.Loads > 1 ? $" for {Phrases.Count(mix.Card.Loads, "team")}" : "")}.";
+
+    /// <summary>", stage 1 of 2"; empty where there is one.</summary>
+    public static string Stage(StarterMix mix) => mix.Stages == 1 ? "" : $", stage {mix.Stage} of {mix.Stages}";
+
+    /// <summary>"Built 14 h before, at 24 °C: 47 g of ripe …", stage by stage.</summary>
+    public static string Built(FormulaCard card, UnitSystem units) => string.Join(" ", card.Lines.SelectMany(line => card.StagesOf(line.Line)).Select((stage, at) =>
+        $"{(at == 0 ? "Built" : "Then")} {NumberText.WithUnit(NumberText.AtMost(stage.HoursBefore, 1), "h")} before, at {KitchenText.Temperature(stage.Build.Temperature, units)}: {Parts(stage.Parts, units)}."));
 
     private static string Day(int minute, ClassStart start) => (int)Math.Floor((start.At.Hour * 60 + start.At.Minute + minute) / 1440.0) switch
     {

@@ -2,6 +2,7 @@ using ClassKit.Baking.Ingredients;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
+using ClassKit.Lessons.Mixing;
 
 namespace ClassKit.UseCases.Checking;
 
@@ -16,8 +17,10 @@ internal static class PriceGaps
         if (profile.Prices is not { } prices || lessons.Count == 0) yield break;
         var used = lessons.SelectMany(lesson => lesson.Formulas)
             .SelectMany(bread => bread.Formula.Lines.Select(line => line.Ingredient).Concat(bread.Surfaces.Select(surface => surface.Ingredient)))
+            // A starter is paid for as the flour that feeds it, unless the list has a price of its own.
+            .Select(ingredient => ingredient.StarterOf is { } fed && !prices.Packs.ContainsKey(ingredient.Id) ? fed : ingredient)
             .DistinctBy(ingredient => ingredient.Id).ToList();
-        var missing = used.Where(ingredient => !prices.Packs.ContainsKey(ingredient.Id)).Select(ingredient => ingredient.Name).ToList();
+        var missing = used.Where(ingredient => !prices.Packs.ContainsKey(ingredient.Id) && !TapWater.Is(ingredient)).Select(ingredient => ingredient.Name).ToList();
         List<string> idle = [.. prices.Packs.Keys.Except(used.Select(ingredient => ingredient.Id)).Select(id => Pantry.Shipped.TryFind(id, out var known) ? known.Name : id.Replace('_', ' '))];
         if (missing.Count > 0)
             yield return new(path, null, $"The price list has no price for {Listed(missing)}", "Add a row for each: what a piece costs is only known with all of them.") { Weight = Weight.Noted };

@@ -36,7 +36,7 @@ public sealed class StarterAndFoamTests : IDisposable
 
     [Theory]
     [InlineData("1:4:4 at 24 °C for 10 h", "1:4", "`starter build` is `1:4`", "`starter build: 1:4:4 at 24 °C for 10 h`")]
-    [InlineData("1:4:4 at 24 °C for 10 h", "1:4:2 at 24 °C for 10 h", "The build is 50 % water on its flour, and the formula has Sourdough starter, 100 %", "Make both the same")]
+    [InlineData("1:4:4 at 24 °C for 10 h", "1:4:2 at 24 °C for 10 h", "The build comes to 50 % water on its flour, and the formula has Sourdough starter, 100 %", "Make both the same")]
     [InlineData("leavening: yeast\n", "leavening: yeast\nstructure: puffs\n", "`structure` is `puffs`", "pocket")]
     [InlineData("leavening: yeast\n", "leavening: yeast\nspecific gravity: 85\n", "`specific gravity` is 85", "from 0.2 to 1.4")]
     [InlineData("| Bread flour | 80 |", "| Bread flour | 100 |", "The flour adds up to 120 %", "20 % of it is in the starter")]
