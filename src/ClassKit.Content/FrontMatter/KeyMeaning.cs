@@ -25,6 +25,7 @@ internal sealed record KeyMeaning(string Key, string Means, string Example)
         new("loss", "what stays in bowls and on hands and is weighed out besides, as a share of the dough", "3 %"),
         new("mix temperature", "how warm the dough or batter should be when it is mixed; left out, it is taken as it comes. Water is drawn as warm as that asks for, unless a step warms something", "26 °C"),
         new("best within", "how long it is at its best after baking", "60 min"),
+        new("cut after", "how long it rests uncut after baking, 3 h or more, where the class is over by then: it is cut and tasted another day, and sheets say so", "24 h"),
         new("shape", "free-standing for what bakes without a tin", "free-standing"),
         new("structure", "what the gas blows up, where that is not plain: crumb, hollow shell, pocket, layers or foam", "pocket"),
         new("specific gravity", "what a cup of the batter weighs over a cup of water, as you measured it", "0.85"),

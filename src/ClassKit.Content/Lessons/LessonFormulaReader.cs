@@ -34,6 +34,9 @@ public static class LessonFormulaReader
         ["foam"] = CrumbStructure.Foam,
     };
 
+    /// <summary>In minutes: what rests for less is a step of the class.</summary>
+    private const int ShortestRest = 180;
+
     /// <summary>The formula, or everything that is wrong with its file.</summary>
     public static Reading<LessonFormula> Read(Source source)
     {
@@ -64,6 +67,9 @@ public static class LessonFormulaReader
         var loss = fields.Quantity("loss", Dimensions.Percent, Bounds.ShareBelowAll, 0);
         var mixTemperature = fields.Has("mix temperature") ? (Temperature?)fields.Quantity("mix temperature", Dimensions.Temperature, Dimensions.KitchenDegrees, default) : null;
         var bestWithin = fields.Has("best within") ? (int?)Math.Round(fields.Quantity("best within", Dimensions.Minutes, Dimensions.PartOfPeriod, 0), MidpointRounding.AwayFromZero) : null;
+        var cutAfter = fields.Has("cut after") ? (int?)Math.Round(fields.Quantity("cut after", Dimensions.Minutes, Dimensions.LongRest, 0), MidpointRounding.AwayFromZero) : null;
+        if (cutAfter is > 0 and < ShortestRest)
+            problems.Add(fields.LineOf("cut after"), $"`cut after` is {cutAfter} min, which a class goes on for", "Write what is shorter than 3 h into the step that cools it, and `cut after: 24 h` of what is cut another day.");
         CrumbStructure? structure = fields.Has("structure") ? fields.Choice("structure", Structures) : null;
         var gravity = fields.Has("specific gravity") && fields.Text("specific gravity") is { } light ? Number.Read(light, "`specific gravity`", new Bounds(0.2, true, 1.4), problems) : null;
         var build = StarterBuilds.Read(fields, problems);
@@ -96,6 +102,7 @@ public static class LessonFormulaReader
             steps, equipment, cautions, notes, traits!)
         {
             BestWithinMinutes = bestWithin,
+            CutAfterMinutes = cutAfter,
             TeamMakes = teamMakes,
             Structure = structure,
             SpecificGravity = gravity,
@@ -111,6 +118,7 @@ public static class LessonFormulaReader
         // Which values a formula has is known once it is read.
         NamedFoods.Check(method, formula, problems);
         FryingFat.Check(method, formula, problems);
+        LeftSoda.Check(table, formula, problems);
         TinsInTheOven.Check(method, formula, problems);
         StarterBuilds.Check(build, fields.LineOf(StarterBuilds.Key), lines, problems);
         MixHeats.Check(fields.LineOf("mix temperature"), method, formula, problems);
@@ -118,7 +126,6 @@ public static class LessonFormulaReader
         return problems.Finish(() => formula);
     }
 
-        LeftSoda.Check(table, formula, problems);
     /// <summary>What is set, in order; the boiling point at sea level where all that cooks it is as hot as it is.</summary>
     private static IEnumerable<Temperature> Heats(IReadOnlyList<MethodStep> steps) =>
         steps.Where(step => step.IsBaking).Select(step => step.Temperature).OfType<Temperature>().DefaultIfEmpty(Temperature.FromCelsius(100));

@@ -55,6 +55,9 @@ internal static class Dimensions
     /// <summary>A part of a class, which may be missing, in minutes or hours.</summary>
     public static readonly Bounds PartOfPeriod = new(0, true, 1440);
 
+    /// <summary>What rests after a class, in minutes or hours, and for no longer than a week.</summary>
+    public static readonly Bounds LongRest = new(0, false, 7 * 1440);
+
     /// <summary>What a kitchen or an oven can have, in either scale; keeps slips such as 2200 °C from passing.</summary>
     public static readonly Bounds KitchenDegrees = new(-40, true, 600);
 }

@@ -91,6 +91,9 @@ public sealed record LessonFormula(
     /// <summary>How many pieces of it a team makes, where that is not what the class makes of every bread; 1 or more, or null.</summary>
     public int? TeamMakes { get; init; }
 
+    /// <summary>How many minutes it rests uncut after baking, where that is longer than a class goes on; null where it is cut in class.</summary>
+    public int? CutAfterMinutes { get; init; }
+
     /// <summary>Several pieces: <c>popovers</c>.</summary>
     public string Pieces { get; init; } = Piece + "s";
 

@@ -38,12 +38,18 @@ public record ComputedPack(
     /// <summary>What must be declared, over all formulas, each once, by name.</summary>
     public IReadOnlyList<Allergen> Allergens => Lesson.Allergens;
 
-    /// <summary>What the class tastes behind numbers: the same numbers for the same lesson and class. Where there is no time for all of a series, the breads as written.</summary>
+    /// <summary>What the class tastes behind numbers: the same numbers for the same lesson and class. Where there is no time for all of a series, the breads as written; without what is cut another day, unless all is.</summary>
     public Tasting Tasting => Tasting.For(Tasted, Class.Students, SeededDraws.For(0, "tasting", Lesson.Id, Class.Name));
 
-    private IReadOnlyList<LessonFormula> Tasted => TastingCourse.Of(0, Lesson.SetAside.TastingMinutes).DoesFor(Lesson.Formulas.Count)
-        ? Lesson.Formulas
-        : [.. Lesson.Formulas.Where(bread => bread.Place is not { IsAsWritten: false })];
+    /// <summary>Breads that are not on the plates of this class, because they rest for longer before they are cut.</summary>
+    public IReadOnlyList<LessonFormula> CutAnotherDay => [.. Lesson.Formulas.Where(bread => bread.CutAfterMinutes is not null)];
+
+    /// <summary>What can be served to taste: all that the class makes, where nothing of it is ready to be cut on the day.</summary>
+    public IReadOnlyList<FormulaCard> Servable => CutAnotherDay.Count == Lesson.Formulas.Count ? Cards : [.. Cards.Where(card => card.Bread.CutAfterMinutes is null)];
+
+    private IReadOnlyList<LessonFormula> Tasted => TastingCourse.Of(0, Lesson.SetAside.TastingMinutes).DoesFor(Servable.Count)
+        ? [.. Servable.Select(card => card.Bread)]
+        : [.. Servable.Select(card => card.Bread).Where(bread => bread.Place is not { IsAsWritten: false })];
 
     /// <summary>The lesson before anything was changed for the class, its series shared out.</summary>
     public required Lesson AsWritten { get; init; }

@@ -104,6 +104,7 @@ public sealed class LessonFormulaReaderTests : IDisposable
     [InlineData("## Greasing and dusting", "## Greasing & dusting", "", "`## Greasing & dusting` is not a section", "Did you mean `Greasing and dusting`?")]
     [InlineData("thinly with neutral oil", "thinly with sesame oil", "", "`sesame oil` is done here, and nothing is listed for it under `## Greasing and dusting`", "| Amount | For |")]
     [InlineData("Whisk egg and salt", "Whisk egg, sugar and salt", "", "`sugar` is named here and stands in no list", "neither ordered nor declared")]
+    [InlineData("loss: 4 %", "loss: 4 %\ncut after: 20 min", "cut after", "`cut after` is 20 min, which a class goes on for", "into the step that cools it")]
     [InlineData("loss: 4 %", "loss: 4 %\nbest within: soon", "best within", "`best within` is `soon`", "a number and its unit")]
     [InlineData("loss: 4 %", "loss: 4 %\nteam makes: two", "team makes", "`team makes` is `two`", "Write digits")]
     public void A_mistake_is_named_with_its_line_and_the_way_out(string find, string replacement, string? at, string found, string remedy, int problems = 1)
