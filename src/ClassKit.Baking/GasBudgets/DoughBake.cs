@@ -24,6 +24,12 @@ internal sealed record DoughBake(BakersFormula Formula, Mass Dough, IReadOnlyLis
     /// <summary>Sugars that were added, of the flour.</summary>
     public double SugarPercent { get; } = Fermentation.SugarPercent(Formula);
 
+    /// <summary>As warm as it is before the heat: as it was mixed, unless a rest in the room has changed that.</summary>
+    public Temperature Stood { get; } = Standing(Bench, Stages);
+
+    /// <summary>The same of a dough that was mixed to a temperature.</summary>
+    public static Temperature Standing(Temperature bench, IReadOnlyList<BakeStage> stages) => stages.LastOrDefault(stage => !stage.InOven && stage.Warming is not null)?.End ?? bench;
+
     /// <summary>What it is cooked in for the longest.</summary>
     public CookingWay Way { get; } = Stages.Where(stage => stage.InOven).MaxBy(stage => stage.Minutes.Typical)?.Way ?? CookingWay.Oven;
 

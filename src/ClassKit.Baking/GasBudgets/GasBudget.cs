@@ -40,8 +40,11 @@ public sealed record GasBudget(
     /// <summary>True of a dough that is frozen before it is baked.</summary>
     public bool IsOfFrozenDough { get; init; }
 
-    /// <summary>False where a starter ferments it: how much gas its microbes make no formula tells; nor how many yeast cells outlive a freezer.</summary>
-    public bool IsGasPredicted => !Formula.HasStarter && !(IsOfFrozenDough && Formula.IsFermented);
+    /// <summary>True of a dough whose leavening has grown old: what that has left of it nobody can compute.</summary>
+    public bool IsOfAgedLeavening { get; init; }
+
+    /// <summary>False where a starter ferments it: how much gas its microbes make no formula tells; nor how many yeast cells outlive a freezer, nor what age leaves of a powder.</summary>
+    public bool IsGasPredicted => !Formula.HasStarter && !(IsOfFrozenDough && Formula.IsFermented) && !IsOfAgedLeavening;
 
     /// <summary>False of a fermented dough of which nobody can say what it holds: not on the bench either.</summary>
     public bool IsBenchPredicted => IsGasPredicted && (Held.Holding.IsPredicted || !Formula.IsFermented || Way != CookingWay.Oven);
@@ -82,9 +85,10 @@ public sealed record GasBudget(
             if (GasCell.VapourShare(stage.Temperature, pressure).Why is { } why)
                 return why with { Message = $"{stage.Name}: {why.Message}" };
 
-        return GasCell.Expansion(bench, settings.SetTemperature.Low, pressure)
-            .Then(low => GasCell.Expansion(bench, settings.SetTemperature.Typical, pressure)
-            .Then(typical => GasCell.Expansion(bench, settings.SetTemperature.High, pressure)
+        var stood = DoughBake.Standing(bench, stages);
+        return GasCell.Expansion(stood, settings.SetTemperature.Low, pressure)
+            .Then(low => GasCell.Expansion(stood, settings.SetTemperature.Typical, pressure)
+            .Then(typical => GasCell.Expansion(stood, settings.SetTemperature.High, pressure)
             .Then<GasBudget>(high => new GasBudgeting(new(formula, dough, stages, bench, pressure, settings)).Budget(new(low, typical, high)))));
     }
 

@@ -166,7 +166,7 @@ internal sealed class GasBudgeting(DoughBake bake)
         var none = default(Band<AmountOfSubstance>);
         var air = made.Where(gas => gas.Kind == GasSourceKind.Air).Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right));
         var acid = made.Where(gas => gas.Kind != GasSourceKind.Air).ToList();
-        var bench = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right)), new(bake.Bench, bake.Bench, bake.Bench));
+        var bench = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Bench, (left, right) => left + right)), new(bake.Stood, bake.Stood, bake.Stood));
         var set = Share(acid.Aggregate(none, (sum, gas) => sum.With(gas.Set, (left, right) => left + right)), bake.Settings.SetTemperature);
         return [.. made.Select(gas => Source(gas, bench, set))];
 
@@ -182,7 +182,7 @@ internal sealed class GasBudgeting(DoughBake bake)
         var isAir = gas.Kind == GasSourceKind.Air;
         var bench = isAir ? gas.Bench : gas.Bench.With(shareOnBench, (amount, share) => amount * share);
         var set = isAir ? gas.Set : gas.Set.With(shareAtSet, (amount, share) => amount * share);
-        var onBench = bench.Map(amount => GasCell.PerMole(bake.Bench, bake.Pressure) * amount.Moles);
+        var onBench = bench.Map(amount => GasCell.PerMole(bake.Stood, bake.Pressure) * amount.Moles);
         var atSet = set.With(bake.Settings.SetTemperature, (amount, temperature) => GasCell.PerMole(temperature, bake.Pressure) * amount.Moles);
         return new(gas.Kind, gas.Bench, gas.Set, onBench, atSet, gas.Explanation with
         {
@@ -190,7 +190,7 @@ internal sealed class GasBudgeting(DoughBake bake)
             [
                 .. gas.Explanation.Steps,
                 .. isAir ? [] : (ExplainedStep[])[InBubbles("in bubbles on the bench", gas.Bench.Typical, shareOnBench.Typical, bench.Typical)],
-                Wet("gas on the bench", bench.Typical, bake.Bench, onBench.Typical),
+                Wet("gas on the bench", bench.Typical, bake.Stood, onBench.Typical),
                 .. isAir ? [] : (ExplainedStep[])[InBubbles("in bubbles when the crumb sets", gas.Set.Typical, shareAtSet.Typical, set.Typical)],
                 Wet("gas when the crumb sets", set.Typical, bake.Settings.SetTemperature.Typical, atSet.Typical),
             ],

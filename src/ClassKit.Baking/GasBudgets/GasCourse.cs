@@ -30,7 +30,7 @@ internal sealed class GasCourse
         _bake = bake;
         _sources = sources;
         _steam = steam;
-        _door = bake.Stages.LastOrDefault(stage => !stage.InOven)?.Temperature ?? bake.Bench;
+        _door = bake.Stages.LastOrDefault(stage => !stage.InOven)?.End ?? bake.Bench;
         _curve = Curve();
     }
 
@@ -78,8 +78,11 @@ internal sealed class GasCourse
         Add(_bake.Stages.Count > 0 ? _bake.Stages[0].Name : "", false, _bake.Bench, Bubbles(_made, _bake.Bench), Held(kept, _bake.Bench, _bake.Holding.BenchLimit), default, false);
 
         BakeStage? before = null;
+        var begun = 0.0;
         foreach (var (stage, step) in Steps(inOven: false))
         {
+            if (stage != before)
+                begun = _minute;
             if (stage.Degasses && stage != before)
             {
                 _ = kept.Map(one => Degassed(one, stage.Temperature));
@@ -89,12 +92,13 @@ internal sealed class GasCourse
             _minute += step;
             var active = Math.Max(0, step - lag);
             lag = Math.Max(0, lag - step);
+            var dough = stage.At(_minute - begun);
             Ferment(stage.Temperature, active);
             Make(kept, Plus(atOnce, _yeastGas));
-            var held = Held(kept, stage.Temperature, _bake.Holding.BenchLimit);
+            var held = Held(kept, dough, _bake.Holding.BenchLimit);
             if (kept.Typical.IsFull)
                 OverproofedAfter ??= _minute;
-            Add(stage.Name, false, stage.Temperature, Bubbles(_made, stage.Temperature), held, default, false);
+            Add(stage.Name, false, dough, Bubbles(_made, dough), held, default, false);
         }
 
         static GasRetention Degassed(GasRetention one, Temperature dough)

@@ -10,10 +10,10 @@ using ClassKit.Lessons.Authored;
 
 namespace ClassKit.Content.Lessons;
 
-/// <summary>Reads in what a bread of a series differs: <c>without Fine salt</c>, <c>Baking soda 4 %</c>, <c>Baking soda at 50 % strength</c>, <c>Proof 20–25 min</c>, <c>held 20 min after Mix</c>.</summary>
+/// <summary>Reads in what a bread of a series differs: <c>without Fine salt</c>, <c>Baking soda 4 %</c>, <c>Baking soda at 50 % strength</c>, <c>Baking powder, double-acting kept open 6 months</c>, <c>Proof 20–25 min</c>, <c>held 20 min after Mix</c>.</summary>
 internal static partial class SeriesChanges
 {
-    private const string Ways = "Write one of: `without Fine salt`, `Baking soda 4 %`, `Baking soda at 50 % strength`, `Proof 20–25 min`, `held 20 min after Mix`, with `;` between several.";
+    private const string Ways = "Write one of: `without Fine salt`, `Baking soda 4 %`, `Baking soda at 50 % strength`, `Baking powder, double-acting grown old`, `Proof 20–25 min`, `held 20 min after Mix`, with `;` between several.";
 
     private static readonly Bounds Strength = new(0, false, 99);
 
@@ -29,6 +29,8 @@ internal static partial class SeriesChanges
             return After(held, text.Line, bread, problems);
         if (AtStrength().Match(text.Text) is { Success: true } weak)
             return Weakened(weak, text.Line, bread, problems);
+        if (Aged().Match(text.Text) is { Success: true } aged)
+            return GrownOld(aged, text.Line, bread, problems);
         if (Share().Match(text.Text) is { Success: true } share)
             return Shared(share, text.Line, bread, problems);
         if (Timed().Match(text.Text) is { Success: true } timed)
@@ -49,6 +51,16 @@ internal static partial class SeriesChanges
     {
         var strength = Number.Read(new(weak.Groups["share"].Value, line), "The strength", Strength, problems);
         return InFormula(new(weak.Groups["what"].Value, line), bread, problems) is { } old && strength is { } left ? new SeriesChange.Weakened(old, PerHundred.Share(left)) : null;
+    }
+
+    private static SeriesChange.Aged? GrownOld(Match aged, int line, LessonFormula bread, ProblemList problems)
+    {
+        if (InFormula(new(aged.Groups["what"].Value, line), bread, problems) is not { } old)
+            return null;
+        if (old.Role is IngredientRole.ChemicalLeavening or IngredientRole.Yeast)
+            return new SeriesChange.Aged(old, Blanks().Replace(aged.Groups["how"].Value, " ").ToLowerInvariant());
+        problems.Add(line, $"{old.Name} leavens nothing, so that no rise tells its age", "Name a powder, soda or yeast of the formula: `Baking powder, double-acting grown old`.");
+        return null;
     }
 
     private static SeriesChange.Share? Shared(Match share, int line, LessonFormula bread, ProblemList problems)
@@ -76,7 +88,7 @@ internal static partial class SeriesChanges
     private static Ingredient? InFormula(Located name, LessonFormula bread, ProblemList problems)
     {
         if (KnownIngredient.Find(name, problems) is not { } known) return null;
-        if (bread.Formula.Lines.Any(line => line.Ingredient.Id == known.Id)) return known;
+        if (bread.Formula.Lines.FirstOrDefault(line => line.Ingredient.Id == known.Id) is { } has) return has.Ingredient;
         problems.Add(name.Line, $"{bread.Formula.Title} has no {known.Name.ToLowerInvariant()}", NearestWord.Advice(known.Name, [.. bread.Formula.Lines.Select(line => line.Ingredient.Name)]));
         return null;
     }
@@ -89,6 +101,12 @@ internal static partial class SeriesChanges
 
     [GeneratedRegex(@"^(?<what>\S.*?)\s+at\s+(?<share>[0-9.]+)\s*%\s+strength$", RegexOptions.IgnoreCase)]
     private static partial Regex AtStrength();
+
+    [GeneratedRegex(@"^(?<what>\S.*?),?\s+(?<how>grown\s+old|(kept\s+|left\s+)?open\s+(for\s+)?[0-9]+\s*(day|week|month|year)s?|[0-9]+\s*(day|week|month|year)s?\s+old)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Aged();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Blanks();
 
     [GeneratedRegex(@"^(?<what>\S.*?)\s+(?<share>[0-9.]+)\s*%$")]
     private static partial Regex Share();

@@ -55,6 +55,9 @@ public sealed record LessonFormula(
     /// <summary>What is left of the strength of a leavening that is old, by its ingredient's id: above 0 and below 1. What is not named has all of it.</summary>
     public IReadOnlyDictionary<string, double> Strengths { get; init; } = new Dictionary<string, double>();
 
+    /// <summary>True if a leavening in it has grown old and nobody knows what is left of it.</summary>
+    public bool HasAgedLeavening => Place is not null && Place.Changes.Any(change => change is SeriesChange.Aged);
+
     /// <summary>Water that boils off while a paste is cooked before the rest goes in, in percent of the flour; 0 where none is cooked. See <see cref="PasteDrying"/>.</summary>
     public Band<double> BoiledOffPercent => PasteDrying.WaterLost.Map(share => share * Formula.Lines.Where(IsCooked).Sum(WaterOf));
 
@@ -88,11 +91,11 @@ public sealed record LessonFormula(
     /// <summary>How many minutes it may stand ready before it is tasted; null where that does not matter.</summary>
     public int? BestWithinMinutes { get; init; }
 
-    /// <summary>How many pieces of it a team makes, where that is not what the class makes of every bread; 1 or more, or null.</summary>
-    public int? TeamMakes { get; init; }
-
     /// <summary>How many minutes it rests uncut after baking, where that is longer than a class goes on; null where it is cut in class.</summary>
     public int? CutAfterMinutes { get; init; }
+
+    /// <summary>How many pieces of it a team makes, where that is not what the class makes of every bread; 1 or more, or null.</summary>
+    public int? TeamMakes { get; init; }
 
     /// <summary>Several pieces: <c>popovers</c>.</summary>
     public string Pieces { get; init; } = Piece + "s";

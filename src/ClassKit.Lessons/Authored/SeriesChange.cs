@@ -22,6 +22,11 @@ public abstract record SeriesChange
     /// <param name="Strength">What is left of it, above 0 and below 1.</param>
     public sealed record Weakened(Ingredient Ingredient, double Strength) : SeriesChange;
 
+    /// <summary>A leavening that has grown old: it weighs what it did, and what gas is left in it nobody can compute.</summary>
+    /// <param name="Ingredient">What.</param>
+    /// <param name="How">In the author's words: <c>grown old</c>, <c>kept open 6 months</c>.</param>
+    public sealed record Aged(Ingredient Ingredient, string How) : SeriesChange;
+
     /// <summary>A step that takes another time.</summary>
     /// <param name="StepName">Which.</param>
     /// <param name="MinMinutes">The shortest.</param>

@@ -64,7 +64,7 @@ public sealed record Prediction(Measure Measure, Band<double> Value, string From
             Measure.Diameter => formula.Shape is { } shape ? new(measure, Shaped(Baked(piece).Map(volume => shape.DiameterOf(volume.Millilitres)), shape), "the same volume at its widest") : null,
             Measure.InternalTemperature => new(
                 measure, new(boilingPoint.Celsius - DoneBelow(formula), boilingPoint.Celsius - DoneBelow(formula) / 2, boilingPoint.Celsius),
-                "done from a little below the boiling point on, and never above it while there is water"),
+                "done from a little below the boiling point on, and never above it while there is water, but for the degree or two that much sugar adds"),
         };
     }
 

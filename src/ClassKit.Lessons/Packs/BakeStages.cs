@@ -1,5 +1,6 @@
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.GasBudgets;
+using ClassKit.Baking.HeatBalances;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 
@@ -11,8 +12,8 @@ internal static class BakeStages
     /// <summary>A step at 100 °C or more is in the oven; no dough stands that hot on a bench.</summary>
     private const double OvenCelsius = 100;
 
-    /// <summary>From the end of the last mixing before the oven, or whatever cooks it, to the end of baking. What is as hot as steam or boiling water is at the boiling point. Bench steps without a temperature are at that of the mixed dough. Frozen, a dough makes no gas; what is reheated has risen before.</summary>
-    public static IReadOnlyList<BakeStage> Of(LessonFormula formula, Temperature mixedTo, Temperature boiling)
+    /// <summary>From the end of the last mixing before the oven, or whatever cooks it, to the end of baking. What is as hot as steam or boiling water is at the boiling point. Bench steps without a temperature are at that of the mixed dough, and one in which nobody has a hand lets it come toward the room's. Frozen, a dough makes no gas; what is reheated has risen before.</summary>
+    public static IReadOnlyList<BakeStage> Of(LessonFormula formula, BenchPlace place, Temperature boiling)
     {
         var steps = formula.Steps;
         var oven = Enumerable.Range(0, steps.Count).Where(at => InOven(steps[at])).ToArray();
@@ -20,10 +21,34 @@ internal static class BakeStages
         var mixed = Enumerable.Range(0, door).LastOrDefault(at => Mixes(steps[at].Name), -1);
         return
         [
-            .. steps.Take(door).Skip(mixed + 1).Where(step => !step.IsFreezing).Select(step => Stage(step, step.Temperature ?? mixedTo, false)),
+            .. OnBench(formula, [.. steps.Take(door).Skip(mixed + 1).Where(step => !step.IsFreezing)], place),
             .. oven.Select(at => Stage(steps[at], steps[at].Temperature ?? boiling, true)),
         ];
     }
+
+    private static IEnumerable<BakeStage> OnBench(LessonFormula formula, IReadOnlyList<MethodStep> steps, BenchPlace place)
+    {
+        var (dough, lump) = (place.Mixed, place.Batch);
+        foreach (var step in steps)
+        {
+            if (Divides(step.Name))
+                lump = formula.PieceMass;
+            if (step is not { Temperature: null, Work.People: 0 })
+            {
+                yield return Stage(step, step.Temperature ?? dough, false);
+                continue;
+            }
+            var warming = RoomWarming.Of(formula.Dried, lump, dough, place.Kitchen);
+            var minutes = Minutes(step.Each ?? new(step.MinMinutes, step.MaxMinutes)).Typical;
+            yield return Stage(step, warming.Mean(minutes), false) with { Warming = warming };
+            dough = warming.After(minutes);
+        }
+    }
+
+    /// <summary>From here on there are pieces and no bowl, by the words that bakers use.</summary>
+    private static bool Divides(string name) => DividingWords.Any(word => name.Contains(word, StringComparison.OrdinalIgnoreCase));
+
+    private static readonly string[] DividingWords = ["shape", "shaping", "mould", "mold", "divide", "portion", "fill", "scoop", "pipe", "cut"];
 
     /// <summary>Steps in which wet meets dry, by the words that bakers use for them: from there on soda, powder and yeast work.</summary>
     private static readonly string[] MixingWords = ["mix", "fold", "combine", "knead", "beat", "blend"];

@@ -109,13 +109,14 @@ public record ComputedPack(
         {
             if (!FormulaCard.For(formula, profile, settings).TryGet(out var card, out why))
                 return InFormula(formula, why);
-            if (!LeaveningComparison.Of(formula, card.Mix.Mixed.Typical, pressure, settings.Gas).TryGet(out var compared, out why))
+            var place = new BenchPlace(card.Mix.Mixed.Typical, profile.KitchenTemperature, card.Batch.Exact);
+            if (!LeaveningComparison.Of(formula, place, pressure, settings.Gas).TryGet(out var compared, out why))
                 return InFormula(formula, why);
             cards.Add(card);
             comparison.Add(compared);
             if (profile.AltitudeMetres >= AltitudeTable.LowestMetres)
             {
-                if (!LeaveningComparison.Of(written, card.Mix.Mixed.Typical, Pressure.Standard, settings.Gas).TryGet(out var below, out why))
+                if (!LeaveningComparison.Of(written, place, Pressure.Standard, settings.Gas).TryGet(out var below, out why))
                     return InFormula(formula, why);
                 seaLevel.Add(below);
             }

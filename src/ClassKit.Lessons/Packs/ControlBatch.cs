@@ -41,7 +41,7 @@ public sealed record ControlBatch(LessonDemonstration Shown, LessonFormula Of, B
             if (BreadOf(shown, lesson) is not { } bread)
                 continue;
             var without = bread with { Formula = Unleavened(bread.Formula) };
-            if (!Weighed(bread, profile).TryGet(out var batch, out var why) || !LeaveningComparison.Of(without, mixed(bread), pressure, settings).TryGet(out var compared, out why))
+            if (!Weighed(bread, profile).TryGet(out var batch, out var why) || !LeaveningComparison.Of(without, new(mixed(bread), profile.KitchenTemperature, batch.Exact), pressure, settings).TryGet(out var compared, out why))
                 return why;
             controls.Add(new(shown, bread, batch, [.. bread.Formula.Lines.Select(line => line.Ingredient).Where(Leavens)], compared));
         }

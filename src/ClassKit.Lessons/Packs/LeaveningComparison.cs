@@ -29,13 +29,16 @@ public sealed record LeaveningComparison(
     /// <summary>False where nobody can say how much gas is made in it.</summary>
     public bool IsGasPredicted => PerPiece.IsGasPredicted;
 
+    /// <summary>As warm as it is after its last rest in the room, as far as that is known; null where it has none.</summary>
+    public Band<Temperature>? Stood { get; init; }
+
     /// <summary>What does one thing in the dough, in percent of the flour.</summary>
     public double Percent(IngredientRole role) => Bread.Formula.Lines.Where(line => line.Ingredient.Role == role).Sum(line => line.Percent);
 
-    internal static Computed<LeaveningComparison> Of(LessonFormula formula, Temperature mixed, Pressure pressure, GasBudgetSettings settings)
+    internal static Computed<LeaveningComparison> Of(LessonFormula formula, BenchPlace place, Pressure pressure, GasBudgetSettings settings)
     {
         var assumed = Assumed(formula, settings);
-        var stages = BakeStages.Of(formula, mixed, Saturation.BoilingPoint(pressure));
+        var stages = BakeStages.Of(formula, place, Saturation.BoilingPoint(pressure));
         var working = formula.Working;
         return Budget(Mass.FromGrams(working.TotalPercent)).Then(flour => Budget(Mass.FromGrams(formula.PieceMass.Grams * working.TotalPercent / formula.Dried.TotalPercent)).Then<LeaveningComparison>(piece => new LeaveningComparison(
             formula,
@@ -43,9 +46,13 @@ public sealed record LeaveningComparison(
             flour,
             Minutes(inOven: false),
             Minutes(inOven: true),
-            DoughWater.AllWaterPercent(formula.Dried))));
+            DoughWater.AllWaterPercent(formula.Dried))
+        {
+            Stood = stages.LastOrDefault(stage => stage.Warming is not null) is { } rest ? rest.Warming!.Between(rest.Minutes.Typical) : null,
+        }));
 
-        Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(working, dough, stages, mixed, pressure, assumed).Then<GasBudget>(budget => budget with { IsOfFrozenDough = formula.IsFrozenDough });
+        Computed<GasBudget> Budget(Mass dough) => GasBudget.Of(working, dough, stages, place.Mixed, pressure, assumed)
+            .Then<GasBudget>(budget => budget with { IsOfFrozenDough = formula.IsFrozenDough, IsOfAgedLeavening = formula.HasAgedLeavening });
 
         Band<double> Minutes(bool inOven) => stages.Where(stage => stage.InOven == inOven)
             .Aggregate(default(Band<double>), (sum, stage) => sum.With(stage.Minutes, (left, right) => left + right));
@@ -57,8 +64,8 @@ public sealed record LeaveningComparison(
         var isFoam = formula.Structure == CrumbStructure.Foam;
         var gravity = formula.SpecificGravity is { } measured ? BatterAir.Around(measured) : isFoam ? BatterAir.FoamSpecificGravity : IsCreamed(formula) ? BatterAir.CreamedSpecificGravity : (Band<double>?)null;
         var holding = GasHolding.AsWritten(formula.Structure, formula.Formula) ?? (IsCreamed(formula) ? GasHolding.CreamedBatter : settings.Holding);
-        // Nobody has published how fast a dough that is past its time lets gas go, nor how far one without a net rises, or one that was frozen.
-        if (formula.Place is { IsPastItsTime: true } || formula.IsFrozenDough || (GasHolding.HasNoNet(formula.Formula) && !isFoam))
+        // Nobody has published how fast a dough that is past its time lets gas go, nor how far one without a net rises, or one that was frozen, or whose leavening grew old.
+        if (formula.Place is { IsPastItsTime: true } || formula.IsFrozenDough || formula.HasAgedLeavening || (GasHolding.HasNoNet(formula.Formula) && !isFoam))
             holding = (holding ?? GasHolding.For(formula.Formula)) with { IsPredicted = false };
         return settings with { AirShare = gravity is { } beaten ? BatterAir.ShareOf(formula.Formula, beaten) : settings.AirShare, Holding = holding };
     }

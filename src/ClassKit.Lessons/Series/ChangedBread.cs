@@ -30,6 +30,7 @@ public static class ChangedBread
         SeriesChange.LeftOut left => bread with { Formula = bread.Formula with { Lines = [.. bread.Formula.Lines.Where(line => line.Ingredient.Id != left.Ingredient.Id)] } },
         SeriesChange.Share share => bread with { Formula = bread.Formula with { Lines = Shared(bread.Formula.Lines, share) } },
         SeriesChange.Weakened weak => bread with { Strengths = new Dictionary<string, double>(bread.Strengths) { [weak.Ingredient.Id] = weak.Strength } },
+        SeriesChange.Aged => bread,
         SeriesChange.Timed timed => bread with { Steps = [.. bread.Steps.Select(step => step.Name == timed.StepName ? step with { MinMinutes = timed.MinMinutes, MaxMinutes = timed.MaxMinutes } : step)] },
         SeriesChange.Held held => bread with { Steps = [.. bread.Steps.SelectMany(step => step.Name == held.AfterStep ? [step, Stand(held)] : new[] { step })] },
         _ => throw new UnreachableException(change.GetType().Name),

@@ -21,11 +21,17 @@ internal static class CookingText
     /// <summary>Why not, of a bread that stands or rises for longer than it should.</summary>
     public const string WhyNotHeld = "Past its time a dough lets gas go, and no published figure says how much: measure it, and write it down for the next class.";
 
+    /// <summary>Why not, of a leavening that has grown old.</summary>
+    public const string WhyNotAged = "What age leaves of a leavening hangs on how damp and how warm it stood, and no published figure says it: what it foams in water beside a fresh one tells you more.";
+
+    /// <summary>What shows it before anything is baked.</summary>
+    public const string ShowAge = "First stir half a teaspoon of it into a little hot water, and as much of a fresh one into another cup (yeast: warm water with a pinch of sugar, 10 min), and write down how each foams.";
+
     /// <summary>Why not, of a dough that was frozen.</summary>
     public const string WhyNotFrozen = "Yeast dies and gluten is cut by ice as a dough freezes, by yeast, freezer and weeks, and no published figure holds for all of them: measure it, and write it down for the next class.";
 
     /// <summary>Why a bread's rise is not predicted.</summary>
-    public static string WhyNot(LessonFormula bread) => bread.Place is { IsPastItsTime: true } ? WhyNotHeld : bread.IsFrozenDough ? WhyNotFrozen : WhyNotPredicted;
+    public static string WhyNot(LessonFormula bread) => bread.HasAgedLeavening ? WhyNotAged : bread.Place is { IsPastItsTime: true } ? WhyNotHeld : bread.IsFrozenDough ? WhyNotFrozen : WhyNotPredicted;
 
     /// <summary>What freezing and reheating do that nobody can compute; empty where a bread is neither frozen nor reheated.</summary>
     public static string Afterwards(LessonFormula bread, UnitSystem units)

@@ -1,3 +1,4 @@
+using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Quantities;
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Cards;
@@ -33,11 +34,20 @@ internal static class SeriesText
     public static bool IsChanged(SeriesPlace? place, MethodStep step) =>
         IsByTheClock(place, step) || (place is not null && place.Changes.OfType<SeriesChange.Held>().Any(held => held.AfterStep == step.Name));
 
+    /// <summary>True where a bread and the one as written both make more gas than such a dough is taken to hold, so that their forecasts are as good as one.</summary>
+    public static bool IsToldApartByNoForecast(LeaveningComparison compared, LeaveningComparison asWritten) =>
+        compared.IsRisePredicted && asWritten.IsRisePredicted && compared.PerPiece.Held.Limit == RiseLimit.Walls && asWritten.PerPiece.Held.Limit == RiseLimit.Walls
+        && compared.PerPiece.Held.Baked.Typical.Millilitres > asWritten.PerPiece.Held.Baked.Typical.Millilitres * AsGoodAsOne;
+
+    /// <summary>Within a tenth nobody tells two breads apart by the eye. From memory.</summary>
+    private const double AsGoodAsOne = 0.9;
+
     private static string Of(SeriesChange change) => change switch
     {
         SeriesChange.LeftOut left => $"without {left.Ingredient.Name.ToLowerInvariant()}",
         SeriesChange.Share share => $"{NumberText.WithUnit(NumberText.AtMost(share.Percent, 2), "%")} {share.Ingredient.Name.ToLowerInvariant()}",
         SeriesChange.Weakened weak => $"{weak.Ingredient.Name.ToLowerInvariant()} with {NumberText.WithUnit(NumberText.AtMost(PerHundred.Of(weak.Strength), 0), "%")} of its strength left",
+        SeriesChange.Aged aged => $"{aged.Ingredient.Name.ToLowerInvariant()} {aged.How}",
         SeriesChange.Timed timed => $"{timed.StepName.ToLowerInvariant()} {KitchenText.Minutes(timed.MinMinutes, timed.MaxMinutes)}",
         SeriesChange.Held held => $"held {KitchenText.Minutes(held.Minutes, held.Minutes)} after {held.AfterStep.ToLowerInvariant()}",
         _ => throw new ArgumentOutOfRangeException(nameof(change), change, "A change of a series that has no words."),

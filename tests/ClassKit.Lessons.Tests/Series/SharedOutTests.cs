@@ -78,6 +78,36 @@ public sealed class SharedOutTests
         Assert.Equal(1, Made("muffins_old_powder") / Made("muffins_half_the_powder"), 0.02);
     }
 
+    /// <summary>What age leaves of a powder nobody has published: no gas, no height, and as before no word of a fresh one's.</summary>
+    [Fact]
+    public void What_age_has_left_of_a_powder_is_not_predicted()
+    {
+        var aged = new SeriesMember("muffins", "Old tin", "", [new SeriesChange.Aged(Powder, "kept open 6 months")]);
+        var gas = Pack(8, aged).Comparison.ToDictionary(compared => compared.Bread.Formula.Id);
+
+        Assert.Equal((false, false), (gas["muffins_old_tin"].IsGasPredicted, gas["muffins_old_tin"].IsRisePredicted));
+        Assert.Equal((true, true), (gas["muffins"].IsGasPredicted, gas["muffins"].IsRisePredicted));
+        Assert.Null(Prediction.Of(Measure.Height, gas["muffins_old_tin"], Pack(8).BoilingPoint));
+    }
+
+    /// <summary>A batter that was mixed cold stands at 0, 20 and 40 minutes: nearer to the room each time and never past it; as much gas takes more room, and water holds less of it.</summary>
+    [Fact]
+    public void A_held_batter_warms_toward_the_room_and_its_gas_with_it()
+    {
+        var cold = SampleLesson.Muffins with { MixTemperature = null, Steps = [.. SampleLesson.Muffins.Steps.Select(step => step with { Work = StepWork.Usual })] };
+        var pack = ComputedPack.Build(
+            SampleLesson.Of(cold) with { Series = [Held with { Name = "Held 20 min", Changes = [new SeriesChange.Held("Mix", 20)] }, Held] }, SampleLesson.Class).Value;
+        double[] door = [.. pack.Comparison.Select(compared => compared.PerPiece.Course.Last(point => !point.InOven).Dough.Celsius)];
+        double[] gas = [.. pack.Comparison.Select(compared => compared.PerPiece.OnBench.Typical.Millilitres)];
+        var mixed = pack.Cards[0].Mix.Mixed.Typical.Celsius;
+
+        Assert.True(mixed < 18, $"{mixed}");
+        Assert.Equal(mixed, door[0]);
+        Assert.True(door[0] + 1 < door[1] && door[1] + 0.5 < door[2] && door[2] < SampleLesson.Class.KitchenTemperature.Celsius, string.Join(' ', door));
+        Assert.True(gas[0] < gas[1] && gas[1] < gas[2], string.Join(' ', gas));
+        Assert.Equal(door[2], pack.Comparison[2].Stood!.Value.Typical.Celsius, 1e-9);
+    }
+
     [Fact]
     public void Old_powder_is_weighed_as_before()
     {

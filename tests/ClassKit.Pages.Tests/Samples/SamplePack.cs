@@ -3,6 +3,7 @@ using ClassKit.BenchPlans.Trials;
 using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Lessons;
+using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Classes;
 using ClassKit.Lessons.Packs;
 using ClassKit.Pages.Values;
@@ -16,11 +17,14 @@ internal static class SamplePack
     public static LessonPack Pack { get; } = For(Read(ClassProfileReader.Read(Path.Combine(Repository.Demo, "class.md"))));
 
     /// <summary>For another class.</summary>
-    public static LessonPack For(ClassProfile profile)
+    public static LessonPack For(ClassProfile profile) => For(profile, lesson => lesson);
+
+    /// <summary>For another class, of a lesson that is other in something.</summary>
+    public static LessonPack For(ClassProfile profile, Func<Lesson, Lesson> other)
     {
-        var lesson = Read(LessonReader.Read(Path.Combine(Repository.Lesson, "lesson.md")));
-        var bench = new BenchPlanner(new NoSolver(), PlannerSettings.Default).Plan(BenchClasses.Of(lesson, profile));
-        return PackProse.InWords(new(ComputedPack.Build(lesson, profile).Value, bench));
+        var computed = ComputedPack.Build(other(Read(LessonReader.Read(Path.Combine(Repository.Lesson, "lesson.md")))), profile).Value;
+        var bench = new BenchPlanner(new NoSolver(), PlannerSettings.Default).Plan(BenchClasses.Of(computed.Lesson, profile));
+        return PackProse.InWords(new(computed, bench));
     }
 
     private static T Read<T>(Reading<T> reading)
