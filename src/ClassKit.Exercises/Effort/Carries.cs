@@ -45,11 +45,15 @@ internal static class Carries
     {
         var carries = 0;
         var carried = false;
-        for (; one > 0 || other > 0; one /= 10, other /= 10)
+        for (; one > ulong.MaxValue || other > ulong.MaxValue; one /= 10, other /= 10) Add((ulong)(one % 10 + other % 10));
+        // Nearly always all of it: the machine divides these ten times as fast.
+        for (var (left, right) = ((ulong)one, (ulong)other); left > 0 || right > 0; left /= 10, right /= 10) Add(left % 10 + right % 10);
+        return carries;
+
+        void Add(ulong digits)
         {
-            carried = one % 10 + other % 10 + (carried ? 1u : 0u) >= 10;
+            carried = digits + (carried ? 1u : 0u) >= 10;
             if (carried) carries++;
         }
-        return carries;
     }
 }

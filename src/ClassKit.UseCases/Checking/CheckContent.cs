@@ -46,7 +46,7 @@ public static class CheckContent
             .. Of(ContentKind.Roster).SelectMany(item => ArrangedWorks.Unknown(library.At(item.Path), check.Items)),
             .. Of(ContentKind.Roster).Select(item => Understood(library.At(item.Path))).OfType<Diagnostic>(),
         ];
-        List<ProvedExercise> proofs = [.. run.Each(RunStep.ProvingExercises, request.ProvesExercises ? ExerciseFiles(library, check.Items) : []).Select(file => ProvedExercise.Of(library.At(file))).OfType<ProvedExercise>()];
+        var proofs = ProvedExercises.Of(request.ProvesExercises ? ExerciseFiles(library, check.Items).Select(library.At) : [], run);
         told.AddRange(proofs.SelectMany(proof => new[] { proof.Problem, proof.Note, KnownSkills.Note(proof.Path, proof.Proof.Exercise) }).OfType<Diagnostic>());
         return new(check.Items, OfWeight(Weight.Blocks), OfWeight(Weight.Noted), proofs)
         {

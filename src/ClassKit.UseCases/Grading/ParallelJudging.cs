@@ -26,22 +26,13 @@ internal static class ParallelJudging
     {
         var judged = grader.Begin();
         var count = run.Begin(RunStep.Judging, total);
-        try
-        {
-            Parallel.ForEach(
-                Partitioner.Create(items, EnumerablePartitionerOptions.NoBuffering),
-                new ParallelOptions { MaxDegreeOfParallelism = threads ?? Environment.ProcessorCount, CancellationToken = run.Cancellation },
-                item =>
-                {
-                    judged.Add(ItemJudging.Judge(grader, item));
-                    count.Next(item.Path);
-                });
-        }
-        catch (AggregateException several) when (several.InnerExceptions.All(one => one is OperationCanceledException))
-        {
-            // More than one thread was told so.
-            throw new OperationCanceledException(run.Cancellation);
-        }
+        run.AtOnce(
+            options => Parallel.ForEach(Partitioner.Create(items, EnumerablePartitionerOptions.NoBuffering), options, item =>
+            {
+                judged.Add(ItemJudging.Judge(grader, item));
+                count.Next(item.Path);
+            }),
+            threads ?? int.MaxValue);
         return judged;
     }
 }

@@ -15,6 +15,9 @@ public sealed record Produced(IReadOnlyList<OutputFile> Files, IReadOnlyList<Not
     /// <summary>Asked of the output folder as it lies there before anything is written: why these files must not replace what it holds, or null.</summary>
     public Func<string, Diagnostic?>? Objection { get; init; }
 
+    /// <summary>True for files that are made of something that only one can read at a time, as a database is; others are made several at once.</summary>
+    public bool IsMadeInTurn { get; init; }
+
     /// <summary>The files to open first, within the folder.</summary>
     public IReadOnlyList<string> Open { get; init; } = [];
 

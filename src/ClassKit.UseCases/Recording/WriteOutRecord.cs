@@ -37,7 +37,10 @@ public static class WriteOutRecord
                 .. tables.Tables.Select(table => new OutputFile(FileOf(table.Name), stream => CsvText.Plain(stream, PlainTables.Rows(tables.Look, table).Prepend([.. table.Columns.Select(column => column.Name)])))),
             ],
             [new Note.WrittenOut(tables.Tables.Count)],
-            []);
+            [])
+        {
+            IsMadeInTurn = true,
+        };
     }
 
     /// <summary>The file of a table.</summary>

@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using ClassKit.Exercises.Draws;
 
 namespace ClassKit.UseCases.Running;
@@ -34,6 +35,22 @@ public sealed class Run(IProgress<RunProgress>? watcher = null, CancellationToke
         {
             yield return item;
             count.Next();
+        }
+    }
+
+    /// <summary>Runs a loop on several processors: what goes wrong in it comes out as it is, and being stopped as being stopped.</summary>
+    /// <param name="loop">The loop; no more than its options say may go on at once.</param>
+    /// <param name="most">How many at once, and never more than there are processors.</param>
+    internal void AtOnce(Action<ParallelOptions> loop, int most = int.MaxValue)
+    {
+        try
+        {
+            loop(new() { MaxDegreeOfParallelism = Math.Min(most, Environment.ProcessorCount), CancellationToken = cancellation });
+        }
+        catch (AggregateException several)
+        {
+            // More than one thread may be stopped, or find that a disk is full: the first says it for all.
+            ExceptionDispatchInfo.Throw(several.InnerExceptions.OrderBy(one => one is OperationCanceledException).First());
         }
     }
 

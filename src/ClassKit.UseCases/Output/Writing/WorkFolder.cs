@@ -55,12 +55,12 @@ internal sealed class WorkFolder(string root)
     /// <summary>Where a staged file lies.</summary>
     public string Staged(string name) => Path.Combine(Folder, name);
 
-    /// <summary>A name that nothing in here has yet.</summary>
+    /// <summary>A name that nothing in here has yet; can be asked for from several threads.</summary>
     public string NextName()
     {
         while (true)
         {
-            var name = (_names++).ToString(CultureInfo.InvariantCulture);
+            var name = (Interlocked.Increment(ref _names) - 1).ToString(CultureInfo.InvariantCulture);
             if (Place.At(Staged(name)) == Standing.Nothing) return name;
         }
     }

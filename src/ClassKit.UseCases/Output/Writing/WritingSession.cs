@@ -55,12 +55,7 @@ internal sealed class WritingSession : IDisposable
         var own = new OwnFiles(_work.Root, manifest, _work.IgnoresCase);
         if ((Refusals.OfFiles(_target, _work.Root, produced.Files, own) ?? produced.Objection?.Invoke(_full)) is { } foreign) return Written.Nothing(foreign);
 
-        List<(string Path, string Name, string Digest)> staged = [];
-        foreach (var file in run.Each(RunStep.MakingFiles, produced.Files))
-        {
-            var (name, digest) = _work.Stage(file.WriteTo);
-            staged.Add((file.Path, name, digest));
-        }
+        var staged = Staging.Of(_work, produced.Files, produced.IsMadeInTurn, run);
         if (Refusals.OfFiles(_target, _work.Root, produced.Files, own) is { } appeared) return Written.Nothing(appeared);
         var journal = FolderChange.Plan(_work, _target.Kind, staged, own);
         PutInPlace(journal, produced.Additions);
@@ -79,12 +74,7 @@ internal sealed class WritingSession : IDisposable
         var manifest = OutputManifest.Read(_work.Root) ?? throw new IOException($"{_full} holds nothing that ClassKit made");
         _isKept = true;
         _work.Begin(_target.Kind);
-        List<(string Path, string Name, string Digest)> staged = [];
-        foreach (var file in anew)
-        {
-            var (name, digest) = _work.Stage(file.WriteTo);
-            staged.Add((file.Path, name, digest));
-        }
+        var staged = Staging.Of(_work, anew, inTurn: true, Run.Unwatched);
         PutInPlace(FolderChange.Amend(_work, manifest, staged, gone), []);
     }
 

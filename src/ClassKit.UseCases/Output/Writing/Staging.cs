@@ -1,0 +1,31 @@
+using ClassKit.UseCases.Running;
+
+namespace ClassKit.UseCases.Output.Writing;
+
+/// <summary>Makes files in a work folder, several at once; which thread makes which changes nothing in them.</summary>
+internal static class Staging
+{
+    /// <summary>Each file that is being made is in memory.</summary>
+    private const int MostAtOnce = 4;
+
+    /// <summary>Makes them.</summary>
+    /// <param name="work">Where they wait.</param>
+    /// <param name="files">The files; none is read here of those made before it.</param>
+    /// <param name="inTurn">True for files that are made of something that only one can read at a time.</param>
+    /// <param name="run">Told of every file; stops between two.</param>
+    /// <returns>The path of every file, its name in the work folder and its digest, in their order.</returns>
+    public static IReadOnlyList<(string Path, string Name, string Digest)> Of(WorkFolder work, IReadOnlyList<OutputFile> files, bool inTurn, Run run)
+    {
+        var staged = new (string Path, string Name, string Digest)[files.Count];
+        var count = run.Begin(RunStep.MakingFiles, files.Count);
+        run.AtOnce(
+            options => Parallel.For(0, files.Count, options, at =>
+            {
+                var (name, digest) = work.Stage(files[at].WriteTo);
+                staged[at] = (files[at].Path, name, digest);
+                count.Next();
+            }),
+            inTurn ? 1 : MostAtOnce);
+        return staged;
+    }
+}
