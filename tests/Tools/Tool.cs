@@ -16,7 +16,7 @@ internal sealed class Tool
 
     public static Tool LibreOffice { get; } = new("libreoffice-calc-nogui", "/usr/bin/soffice", "/usr/bin/libreoffice");
 
-    public static Tool Chromium { get; } = new("chromium", "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome");
+    public static Tool Chromium { get; } = new("chromium-headless-shell", "/usr/bin/chromium-headless-shell", "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome");
 
     // Debian's python3-openpyxl installs for Debian's python, not for another one on the PATH.
     public static Tool PythonWithOpenPyXl { get; } = new("python3-openpyxl", Directory.Exists("/usr/lib/python3/dist-packages/openpyxl") ? ["/usr/bin/python3"] : []);
