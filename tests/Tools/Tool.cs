@@ -21,11 +21,16 @@ internal sealed class Tool
     // Debian's python3-openpyxl installs for Debian's python, not for another one on the PATH.
     public static Tool PythonWithOpenPyXl { get; } = new("python3-openpyxl", Directory.Exists("/usr/lib/python3/dist-packages/openpyxl") ? ["/usr/bin/python3"] : []);
 
+    public static Tool PythonWithUno { get; } = new("python3-uno", File.Exists("/usr/lib/python3/dist-packages/uno.py") ? ["/usr/bin/python3"] : []);
+
     public static Tool PdfToText { get; } = new("poppler-utils", "/usr/bin/pdftotext");
 
     public static Tool RWithPsych { get; } = new("r-cran-psych", Directory.Exists("/usr/lib/R/site-library/psych") ? ["/usr/bin/Rscript"] : []);
 
     public static Tool RWithErm { get; } = new("r-cran-erm", Directory.Exists("/usr/lib/R/site-library/eRm") ? ["/usr/bin/Rscript"] : []);
+
+    /// <summary>The program; null where it is missing.</summary>
+    public string? Find() => _path;
 
     /// <summary>The program; where it is missing the test is skipped, or fails if the environment says that tools are compulsory.</summary>
     public string Require()
