@@ -146,6 +146,8 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
         await page.GotoAsync(new Uri(Path.Combine(tour.Folder, "graded/feedback-to-print.html")).AbsoluteUri);
+        // With everything missed one is as long as another.
+        if (!Trials.All) await page.EvaluateAsync("() => [...document.querySelectorAll('article')].slice(6).forEach(article => article.remove())");
         var students = await page.Locator("article").CountAsync();
         await page.EvaluateAsync("() => { for (const piece of document.querySelectorAll('.put-right > ol > li, .missed-part')) for (let more = 0; more < 12; more++) piece.after(piece.cloneNode(true)); }");
         var pdf = _folder.Of("missed.pdf");

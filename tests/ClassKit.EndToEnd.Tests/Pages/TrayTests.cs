@@ -13,7 +13,7 @@ using ClassKit.UseCases.Running;
 
 namespace ClassKit.EndToEnd.Tests.Pages;
 
-/// <summary>All of a pack in one file, with everybody's exercises and feedback, takes as much paper as its list says, on both papers; every copy begins on a sheet of its own.</summary>
+/// <summary>All of a pack in one file, with everybody's exercises and feedback, takes as much paper as its list says, on both papers; on both sides of it every copy begins on a sheet of its own.</summary>
 public sealed partial class TrayTests(TourRun tour) : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
@@ -33,7 +33,7 @@ public sealed partial class TrayTests(TourRun tour) : IDisposable
         pages.Add(PrintedPage.Of("feedback", "Feedback", File.ReadAllText(Path.Combine(tour.Folder, "graded", GradeFiles.FeedbackToPrint)), PrintedClass.OfFeedback(grades)));
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
-        foreach (var (paper, bothSides) in new[] { ("A4", true), ("Letter", true), ("A4", false) })
+        foreach (var (paper, bothSides) in Trials.All ? [("A4", true), ("Letter", true), ("A4", false)] : new[] { ("A4", true), ("Letter", false) })
         {
             File.WriteAllText(_folder.Of("tray.html"), string.Concat(HtmlPages.ToPrint(pack, pages, bothSides)));
             await page.GotoAsync(new Uri(_folder.Of("tray.html")).AbsoluteUri);

@@ -1,9 +1,10 @@
 using ClassKit.EndToEnd.Tests.Tools;
+using ClassKit.EndToEnd.Tests.Tour;
 
 namespace ClassKit.EndToEnd.Tests.Safety;
 
 /// <summary>Work onto a disk without room: what was there stays, the message says why, and with room the next run succeeds.</summary>
-public sealed class FullDiskTests : IDisposable
+public sealed class FullDiskTests(TourRun tour) : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
     private readonly SmallDisk _disk = SmallDisk.OrSkip();
@@ -20,20 +21,19 @@ public sealed class FullDiskTests : IDisposable
     [InlineData(400)]
     public void Old_grades_stay_where_there_is_no_room_for_new_ones(int roomInKilobytes)
     {
-        var (dealt, graded) = (_folder.Of("dealt"), Path.Combine(_disk.Path, "graded"));
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", "2026", "--class", Checkout.Demo.Class).Done();
-        ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded).Done();
+        var (dealt, graded) = (Path.Combine(tour.Folder, "dealt"), Path.Combine(_disk.Path, "graded"));
+        ClassKitRun.Of("grade", dealt, "--returned", Checkout.Demo.Returned, "--out", graded).Done();
         var before = FolderContent.Digests(graded);
         _disk.Fill(roomInKilobytes);
 
-        var run = ClassKitRun.Of("grade", dealt, "--returned", Checkout.Demo.Returned, "--out", graded);
+        var run = ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded);
 
         Assert.Equal(1, run.ExitCode);
         Assert.Contains("Check that there is room", run.Problems, StringComparison.Ordinal);
         Assert.Equal(before, FolderContent.Digests(graded));
 
         _disk.Empty();
-        ClassKitRun.Of("grade", dealt, "--returned", Checkout.Demo.Returned, "--out", graded).Done();
+        ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded).Done();
         Assert.NotEqual(before, FolderContent.Digests(graded));
     }
 
@@ -43,10 +43,8 @@ public sealed class FullDiskTests : IDisposable
     [InlineData(200)]
     public void What_is_on_record_stays_where_there_is_no_room_for_more(int roomInKilobytes)
     {
-        var (dealt, graded, teaching) = (_folder.Of("dealt"), _folder.Of("graded"), Directory.CreateDirectory(Path.Combine(_disk.Path, "teaching")).FullName);
+        var (dealt, graded, teaching) = (Path.Combine(tour.Folder, "dealt"), Path.Combine(tour.Folder, "graded"), Directory.CreateDirectory(Path.Combine(_disk.Path, "teaching")).FullName);
         ClassKitRun.Of("enter", Path.Combine(Checkout.Demo.Root, "demo-cohort", "term", "term.md"), "--record", teaching, "--by", "Kim").Done();
-        ClassKitRun.Of("deal", Checkout.Demo.Lesson, "--roster", Checkout.Demo.Roster, "--out", dealt, "--seed", "2026", "--class", Checkout.Demo.Class).Done();
-        ClassKitRun.Of("grade", dealt, "--returned", Path.Combine(dealt, "workbooks"), "--out", graded).Done();
         var before = Tables("before");
         _disk.Fill(roomInKilobytes);
 

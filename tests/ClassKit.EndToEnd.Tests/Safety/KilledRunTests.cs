@@ -30,7 +30,6 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
         var kills = int.TryParse(Environment.GetEnvironmentVariable("CLASSKIT_KILLS"), CultureInfo.InvariantCulture, out var asked) ? asked : UsualKills;
         var random = new Random(9);
         var (left, done) = (0, 0);
-        Run(dealt, one).WaitForExit();
         InstructorsThings.Put(Out);
         InstructorsThings.Put(Path.Combine(Out, "feedback"));
         var theirs = InstructorsThings.Snapshot(Out);
@@ -76,9 +75,7 @@ public sealed class KilledRunTests(ITestOutputHelper output) : IDisposable
 
     private SortedDictionary<string, string> Grade(string dealt, string returned)
     {
-        using var run = Run(dealt, returned);
-        run.WaitForExit();
-        Assert.Equal(0, run.ExitCode);
+        ClassKitRun.Of("grade", dealt, "--returned", returned, "--out", Out).Done();
         return Digests();
     }
 
