@@ -18,15 +18,17 @@ namespace ClassKit.LessonPacks.Tests.Samples;
 /// <summary>A pack as it lies in the folder: what an instructor gets, and nothing that only the program knows.</summary>
 internal sealed class BuiltPack
 {
-    private readonly Dictionary<string, byte[]> _files;
+    // Made when it is looked at: most tests look at one page of twenty.
+    private readonly Dictionary<string, Lazy<byte[]>> _files;
+    private readonly Dictionary<string, Lazy<IDocument>> _pages;
 
     private BuiltPack(Produced produced)
     {
         Assert.True(produced.Succeeded, string.Join('\n', produced.Problems));
         Notes = produced.Notes;
-        _files = produced.Files.ToDictionary(file => file.Path, file => file.Content);
-        Pages = _files.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal))
-            .ToDictionary(file => file.Key, file => (IDocument)new HtmlParser().ParseDocument(Encoding.UTF8.GetString(file.Value)));
+        _files = produced.Files.ToDictionary(file => file.Path, file => new Lazy<byte[]>(() => file.Content));
+        _pages = _files.Where(file => file.Key.EndsWith(".html", StringComparison.Ordinal))
+            .ToDictionary(file => file.Key, file => new Lazy<IDocument>(() => new HtmlParser().ParseDocument(Encoding.UTF8.GetString(file.Value.Value))));
     }
 
     /// <summary>The shipped lesson for the shipped class.</summary>
@@ -41,14 +43,14 @@ internal sealed class BuiltPack
     /// <summary>The fourth lesson, in which three breads are one dough.</summary>
     public static BuiltPack LongMorning { get; } = Of("one-dough-three-clocks", "long-morning-class.md");
 
-    public IReadOnlyDictionary<string, IDocument> Pages { get; }
+    public IReadOnlyDictionary<string, IDocument> Pages => _pages.ToDictionary(page => page.Key, page => page.Value.Value);
 
     /// <summary>What the terminal says.</summary>
     public IReadOnlyList<Note> Notes { get; }
 
     public IEnumerable<string> Files => _files.Keys;
 
-    public IDocument this[string page] => Pages[page];
+    public IDocument this[string page] => _pages[page].Value;
 
     /// <summary>The shipped lesson for the shipped class with lines of its profile changed, each <c>key: value</c>.</summary>
     public static BuiltPack Adapted(string lesson, string profile, params string[] lines)
@@ -76,16 +78,16 @@ internal sealed class BuiltPack
 
     private static BuiltPack Of(string lesson, string profile) => new(PackCommand.Make(Repository.PathOf("lessons", lesson), Repository.PathOf("demo-cohort", profile)));
 
-    public byte[] Bytes(string file) => _files[file];
+    public byte[] Bytes(string file) => _files[file].Value;
 
     /// <summary>Every text of a workbook.</summary>
     public static IEnumerable<string> Texts(byte[] workbook) =>
         ReturnedWorkbookReader.Read(workbook).Workbook!.Sheets.SelectMany(sheet => sheet.Cells.Values).Where(cell => cell.Stored.IsText).Select(cell => cell.Stored.Text);
 
-    public WorkbookSnapshot Workbook(string file) => ReturnedWorkbookReader.Read(_files[file]).Workbook!;
+    public WorkbookSnapshot Workbook(string file) => ReturnedWorkbookReader.Read(_files[file].Value).Workbook!;
 
     /// <summary>The workbook after LibreOffice computed every formula anew, with cells changed before by lines of Python on the workbook <c>w</c>.</summary>
-    public WorkbookSnapshot Recalculated(string file, string lines = "") => Recalculated(_files[file], lines);
+    public WorkbookSnapshot Recalculated(string file, string lines = "") => Recalculated(_files[file].Value, lines);
 
     public static WorkbookSnapshot Recalculated(byte[] workbook, string lines = "") =>
         ReturnedWorkbookReader.Read(LibreOffice.SaveAgain(OpenPyXl.Run(workbook, lines).Saved)).Workbook!;
