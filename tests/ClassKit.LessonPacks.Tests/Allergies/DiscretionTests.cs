@@ -8,7 +8,7 @@ namespace ClassKit.LessonPacks.Tests.Allergies;
 public sealed class DiscretionTests
 {
     /// <summary>By hand, and on purpose not asked of the program: what tells of the class's needs.</summary>
-    private static readonly string[] OfNeeds = ["guide.html"];
+    internal static readonly string[] OfNeeds = ["guide.html"];
 
     /// <summary>What an instructor keeps from students: that, and what stands behind the numbers of a tasting.</summary>
     private static readonly string[] InstructorAlone = [.. OfNeeds, "tasting-key.html", "tasting.xlsx"];
