@@ -20,13 +20,15 @@ public static class AllergyText
     }
 
     /// <summary>Allergens by name; all nuts of trees are told together.</summary>
-    public static string Names(IEnumerable<Allergen> allergens)
+    public static string Names(IEnumerable<Allergen> allergens) => string.Join(", ", Each(allergens));
+
+    /// <summary>The same, a word each.</summary>
+    public static IReadOnlyList<string> Each(IEnumerable<Allergen> allergens)
     {
         ArgumentNullException.ThrowIfNull(allergens);
         var all = allergens.ToList();
         var nuts = AllergenCatalog.Of(AllergenGroup.Nuts);
-        var names = nuts.All(all.Contains) ? [.. all.Except(nuts).Select(allergen => allergen.Name), "tree nuts"] : all.Select(allergen => allergen.Name);
-        return string.Join(", ", names);
+        return nuts.All(all.Contains) ? [.. all.Except(nuts).Select(allergen => allergen.Name), "tree nuts"] : [.. all.Select(allergen => allergen.Name)];
     }
 
     /// <summary>What the class profile's word was taken for: <c>Gluten: wheat, spelt, ...</c>.</summary>

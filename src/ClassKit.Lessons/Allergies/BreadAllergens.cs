@@ -14,10 +14,14 @@ public sealed record BreadAllergens(
     IReadOnlyList<(Ingredient Ingredient, AllergenDoubt Doubt)> Unknown)
 {
     /// <summary>Reads them off a formula.</summary>
-    public static BreadAllergens Of(LessonFormula formula)
+    public static BreadAllergens Of(LessonFormula formula) => Without([], formula);
+
+    /// <summary>Reads them off a formula from which something is left out.</summary>
+    public static BreadAllergens Without(IReadOnlyList<Ingredient> leftOut, LessonFormula formula)
     {
+        ArgumentNullException.ThrowIfNull(leftOut);
         ArgumentNullException.ThrowIfNull(formula);
-        var ingredients = formula.Ingredients;
+        var ingredients = formula.Ingredients.Except(leftOut).ToList();
         return new(
             formula,
             [

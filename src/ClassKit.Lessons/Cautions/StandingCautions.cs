@@ -93,9 +93,8 @@ public static class StandingCautions
         return Completed(formula.Cautions, In(formula), [formula]);
     }
 
-    /// <summary>The same for the bench, where nobody reads for long: of allergens what the bread holds, and what to keep away from.</summary>
-    public static IReadOnlyList<Caution> AtTheBench(LessonFormula formula) =>
-        [.. For(formula).Select(caution => caution.Hazard == Allergens ? caution with { Text = $"{Declared([formula])} {AllergyCare.AtTheBench}" } : caution)];
+    /// <summary>The same for the bench, where nobody reads for long: rules as they stand on a card. What is declared stands there by itself; of it only what to keep away from is told.</summary>
+    public static IReadOnlyList<Caution> AtTheBench(LessonFormula formula) => [.. For(formula).Select(OnACard)];
 
     /// <summary>A lesson's cautions for a page that has a table of what each bread is declared to hold.</summary>
     public static IReadOnlyList<Caution> BesideTheTable(Lesson lesson) =>
@@ -138,11 +137,13 @@ public static class StandingCautions
         ];
     }
 
+    private static Caution OnACard(Caution caution) => caution.OnACard.Length > 0 ? caution with { Text = caution.OnACard } : caution;
+
     private static Caution Standing(Hazard hazard, IReadOnlyList<LessonFormula> breads) => hazard switch
     {
         Hazard.HouseRules => new("House rules first", HouseRules, "common practice, no source"),
-        Hazard.RawFlour => new("Raw flour", $"Nobody tastes dough or batter: raw flour has not been treated to kill germs{(breads.Any(HasEgg) ? ", and raw egg may carry salmonella" : "")}. Wash hands, bowls and benches after it.", "US FDA and CDC advice on raw flour, after the outbreak of 2016") { InShort = "Taste no dough; wash hands after flour" },
-        Hazard.Allergens => new(Allergens, $"{Declared(breads)} {KeptApart} {AllergyCare.ForEverybody}", $"{AllergyCare.Law}; {AllergyCare.InhaledFlour}"),
+        Hazard.RawFlour => new("Raw flour", $"Nobody tastes dough or batter: raw flour has not been treated to kill germs{(breads.Any(HasEgg) ? ", and raw egg may carry salmonella" : "")}. Wash hands, bowls and benches after it.", "US FDA and CDC advice on raw flour, after the outbreak of 2016") { InShort = "Taste no dough; wash hands after flour", OnACard = "Nobody tastes dough or batter. Wash hands, bowls and benches after it." },
+        Hazard.Allergens => new(Allergens, $"{Declared(breads)} {KeptApart} {AllergyCare.ForEverybody}", $"{AllergyCare.Law}; {AllergyCare.InhaledFlour}") { OnACard = AllergyCare.AtTheBench },
         Hazard.OpenFlame => new("Burner or open flame", "Handles turned inwards, sleeves and cloths away, nobody leaves a lit burner. Turn it off before the pan is moved.", "common practice, no source") { InShort = "Handles inwards; never leave a lit burner" },
         Hazard.Scald => new("Scalds", "Hot water is poured by one person, slowly, away from hands and faces; nobody reaches over a kettle, and its lid stays on.", "common practice, no source") { InShort = "One pours, slowly; lids stay on" },
         Hazard.HotOven => new("Hot oven and tins", "Dry oven gloves only: a wet cloth passes the heat on as steam. Stand aside as the door opens, and say “hot behind you”.", "common practice, no source") { InShort = "Dry gloves; stand aside as the door opens" },
@@ -151,10 +152,13 @@ public static class StandingCautions
             "Deep fat",
             "The vessel is half full at most, on a level place, never left and never moved hot. No drop of water: spoons, skimmer and hands are dry, and what goes in slides in close above the fat, away from you. Above 200 °C (392 °F), or when it smokes, the heat goes off. If it burns: heat off, lid on, never water; a lid, a fire blanket and an extinguisher for burning fat (wet chemical, class F in Europe, class K in North America) lie within reach. What the lid does not put out: leave, and call.",
             "common practice, no source; extinguishers by BS 5306-8 and NFPA 10; fat at 170 to 190 °C (338 to 374 °F), from memory")
-        { InShort = "Never water on burning fat: heat off, lid on" },
+        {
+            InShort = "Never water on burning fat: heat off, lid on",
+            OnACard = "Half full at most, level, never left, never moved hot. Spoons and hands dry; food slides in close above the fat, away from you. Smoke, or above 200 °C (392 °F): heat off. Fire: heat off, lid on, never water. What the lid does not put out: leave, and call.",
+        },
         Hazard.HotPlate => new("Hot plate or pan", "It stays hot long after the heat is off, and does not look it: turn with tongs or a spatula, and mark it until it is cold.", "common practice, no source") { InShort = "Hot long after the heat is off: use tongs" },
         Hazard.Microwave => new("Microwave", "It heats unevenly and goes on for a while: let it stand a minute, stir or turn, open away from the face, and probe in several places.", "FDA Food Code 3-401.12, from memory") { InShort = "Let it stand; open away from your face" },
-        Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables") { InShort = "Open away from your face" },
+        Hazard.Steam => new("Steam", "Steam gives up about 2257 kJ for every kilogram that condenses on the skin. Open away from the face, with a dry glove.", "heat of vaporisation of water at 100 °C (212 °F), IAPWS steam tables") { InShort = "Open away from your face", OnACard = "Open away from the face, with a dry glove." },
         Hazard.Blade => new("Knives and skewers", "Point down and away, carried at the side, never left in a sink.", "common practice, no source") { InShort = "Point down and away" },
         Hazard.Mixer => new("Mixer", "Hands, hair and tools out of the bowl while it turns.", "common practice, no source") { InShort = "Hands and hair out while it turns" },
         Hazard.Balloon => new("Balloons", "Many are of latex, to which people can be allergic, and no food label names it: ask first, or use a nitrile glove. It may burst: faces away.", "common practice, no source") { InShort = "Latex: ask first; faces away" },
@@ -164,12 +168,18 @@ public static class StandingCautions
             "Holding",
             FormattableString.Invariant($"Batter, egg, milk and what is filled with them: held warm at {Hot.Celsius:0} °C ({Hot.Fahrenheit:0} °F) or above, cold at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below; what has stood in between for 4 hours is thrown away. Some local codes ask for 60 °C (140 °F). Plain bread, baked through, keeps covered at room temperature."),
             "FDA Food Code 3-501.16 and 3-501.19; plain bread: common practice, local codes come first")
-        { InShort = "What stood in between for 4 hours goes" },
+        {
+            InShort = "What stood in between for 4 hours goes",
+            OnACard = FormattableString.Invariant($"Batter, egg, milk and fillings: {Hot.Celsius:0} °C ({Hot.Fahrenheit:0} °F) or above, or {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below; what stood in between for 4 hours is thrown away."),
+        },
         Hazard.Freezing => new(
             "Freezing and thawing",
             FormattableString.Invariant($"What is baked cools first: with egg, milk or a filling from 57 °C (135 °F) to 21 °C (70 °F) within 2 hours and to {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) within 4 more. It is wrapped, named and dated, stays frozen hard, and thaws in a refrigerator at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below, or as it is heated. Dry gloves for frozen trays. Local codes come first."),
             "FDA Food Code 3-501.11, 3-501.13 and 3-501.14, from memory")
-        { InShort = "Name and date it; thaw it cold" },
+        {
+            InShort = "Name and date it; thaw it cold",
+            OnACard = FormattableString.Invariant($"Cooled first, wrapped, named and dated. Thawed at {Cold.Celsius:0} °C ({Cold.Fahrenheit:0} °F) or below, or as it is heated. Dry gloves for frozen trays."),
+        },
         Hazard.Reheating => new(
             "Reheating",
             "What is heated again to be held hot comes to 74 °C (165 °F) all through within 2 hours; from a microwave it is stirred or turned and stands covered for 2 minutes; it is heated again once. Local codes come first.",

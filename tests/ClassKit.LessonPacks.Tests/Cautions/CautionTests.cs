@@ -48,6 +48,27 @@ public sealed class CautionTests
         Assert.All(BuiltPack.Mountain["formula-cards.html"].QuerySelectorAll(".card .caution"), caution => Assert.DoesNotMatch("(?i)burner|hot fat", caution.Words()));
     }
 
+    /// <summary>Regulation (EU) 1169/2011, Annex II, read by hand against the three formulas: flour of wheat, egg, butter and milk; without its soda and powder the control holds the same.</summary>
+    [Fact]
+    public void What_is_declared_stands_on_a_card_a_word_each()
+    {
+        var cards = BuiltPack.Demo["formula-cards.html"].QuerySelectorAll(".card, .control-card");
+        Assert.Equal(4, cards.Length);
+        Assert.All(cards, card => Assert.Equal(["egg", "milk", "wheat"], card.QuerySelectorAll(".declared li").Select(word => word.Words()).Order()));
+        Assert.Contains("wheat in baking powder", cards[2].QuerySelector(".declared")!.Words(), StringComparison.Ordinal);
+        Assert.DoesNotContain("baking powder", cards[3].QuerySelector(".declared")!.Words(), StringComparison.Ordinal);
+    }
+
+    /// <summary>A hundred and sixty letters are read aloud in some ten seconds; deep fat alone has more to say.</summary>
+    [Fact]
+    public void A_card_has_a_rule_for_each_hazard_and_none_is_long()
+    {
+        var rules = Packs.SelectMany(pack => pack["formula-cards.html"].QuerySelectorAll(".card .rules > li")).ToList();
+        Assert.All(rules, rule => Assert.Single(rule.QuerySelectorAll("strong")));
+        Assert.All(rules, rule => Assert.InRange(rule.Words().Length, 20, 200));
+        Assert.All(Packs.SelectMany(pack => pack["formula-cards.html"].QuerySelectorAll(".card")), card => Assert.InRange(card.QuerySelectorAll(".rules > li").Length, 6, 14));
+    }
+
     /// <summary>By hand, from what is shown: the kettle warns of scalds and not of the oven, the hot tin of the oven and not of the kettle.</summary>
     [Theory]
     [InlineData("Milk for yeast", "burner or open flame, probes, first aid for a burn")]
