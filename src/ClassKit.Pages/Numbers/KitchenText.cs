@@ -83,7 +83,11 @@ internal static partial class KitchenText
     /// <summary>A gas volume to two digits, whatever its size: no model knows it better.</summary>
     public static string Gas(Volume volume) => volume.Litres >= 1
         ? NumberText.WithUnit(NumberText.Fixed(volume.Litres, volume.Litres >= 10 ? 0 : 1), "L")
-        : NumberText.WithUnit(NumberText.AtMost(Stepped(volume.Millilitres, volume.Millilitres < 97.5 ? 5 : 10), 0), "mL");
+        : GasInMillilitres(volume);
+
+    /// <summary>The same in millilitres, however many: a chart has one unit.</summary>
+    public static string GasInMillilitres(Volume volume) => NumberText.WithUnit(
+        NumberText.AtMost(Stepped(volume.Millilitres, volume.Millilitres switch { < 97.5 => 5, < 1_000 => 10, < 10_000 => 100, _ => 1_000 }), 0), "mL");
 
     /// <summary>A gas volume with its range.</summary>
     public static string Gas(Band<Volume> volume) => volume.High.Millilitres < 2.5

@@ -28,8 +28,8 @@ internal static class GasBars
             compared.Bread.Formula.Title,
             made?.Map(volume => volume.Millilitres),
             held?.Map(volume => volume.Millilitres),
-            held is { } known ? KitchenText.Gas(known.Typical) : "measure it",
-            made is { } all ? $"of {KitchenText.Gas(all.Typical)}" : "",
+            held is { } known ? KitchenText.GasInMillilitres(known.Typical) : "measure it",
+            made is { } all ? $"of {KitchenText.GasInMillilitres(all.Typical)}" : "",
             string.Join("; ", ((string?[])[held is { } kept ? $"held {KitchenText.Gas(kept)}" : $"held {CookingText.NotPredicted}", made is { } whole ? $"made {KitchenText.Gas(whole)}" : null]).OfType<string>()));
     }
 }

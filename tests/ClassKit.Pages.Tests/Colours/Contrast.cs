@@ -11,6 +11,13 @@ internal static class Contrast
         return (Math.Max(first, second) + 0.05) / (Math.Min(first, second) + 0.05);
     }
 
+    /// <summary>Lightness L* from 0 to 100 of a colour on white of luminance 1 (ISO/CIE 11664-4:2019): what is left of it in grey print.</summary>
+    public static double Lightness(string colour)
+    {
+        var luminance = Luminance(colour);
+        return luminance > 216 / 24389.0 ? 116 * Math.Cbrt(luminance) - 16 : luminance * 24389 / 27;
+    }
+
     private static double Luminance(string colour)
     {
         double Channel(int at)

@@ -34,6 +34,31 @@ public sealed partial class ContrastTests
             Check(palette, "--text-inverse", fill, 4.5, failures);
     });
 
+    [Fact]
+    public void Ink_is_readable_on_every_tint() => Each((palette, failures) =>
+    {
+        Assert.NotEmpty(palette.Kind("tint"));
+        foreach (var tint in palette.Kind("tint"))
+            Check(palette, "--text-ink", tint, 4.5, failures);
+    });
+
+    /// <summary>Mid grey, #777777, has a lightness of 50 (ISO/CIE 11664-4:2019, worked out by hand: luminance 0.1845, its cube root 0.5693).</summary>
+    [Fact]
+    public void The_checker_knows_the_lightness_of_mid_grey() => Assert.Equal(50.04, Contrast.Lightness("#777777"), 0.05);
+
+    /// <summary>In the order in which charts show outcomes. In grey the difference of neighbours is 10 of 100 at least, several times what is just seen (about 1: CIE 1976, common practice); of any two, 3.</summary>
+    [Fact]
+    public void Shares_of_a_bar_are_told_apart_in_grey_print()
+    {
+        string[] order = ["--fill-accent", "--tint-followed", "--tint-typed", "--tint-turn", "--tint-wrong", "--tint-unread", "--surface-raised", "--tint-own"];
+        foreach (var palette in new[] { Palette.Light, Palette.Print })
+        {
+            var lightness = order.Select(name => Contrast.Lightness(palette[name])).ToList();
+            Assert.All(lightness.Zip(lightness.Skip(1)), pair => Assert.InRange(Math.Abs(pair.First - pair.Second), 10, 100));
+            Assert.All(lightness.SelectMany((one, at) => lightness.Skip(at + 1).Select(other => Math.Abs(one - other))), apart => Assert.InRange(apart, 3, 100));
+        }
+    }
+
     /// <summary>WCAG 2.2, 1.4.11: what a chart is read by needs 3:1. Hairlines between rows carry no information.</summary>
     [Fact]
     public void Fills_and_strong_lines_stand_out_from_every_surface() => Each((palette, failures) =>
