@@ -2,12 +2,14 @@ using System.Globalization;
 using ClassKit.CellFormulas.Sheets;
 using ClassKit.Exercises.Layout;
 using ClassKit.Grading.Results;
+using ClassKit.Wording.Numbers;
+using ClassKit.Wording.Outcomes;
 using ClassKit.Workbooks.Look;
 using ClosedXML.Excel;
 
 namespace ClassKit.Workbooks.Gradebooks;
 
-/// <summary>The first sheet: the class on one page, each student's total and percent beside the name, then the points of each exercise.</summary>
+/// <summary>The first sheet: the class on one page, how it did in a line, each student's total and percent beside the name, then the points of each exercise on the tint of how much of it was earned.</summary>
 /// <remarks>Everything is looked up by the student's id on the sheet of points, so that points typed there show here, and either sheet can be sorted.</remarks>
 internal static class ClassSheet
 {
@@ -21,6 +23,7 @@ internal static class ClassSheet
     private const int OutOfColumn = 4;
     private const int FirstExerciseColumn = 5;
     private const int FactsRow = 2;
+    private const int KeyRow = 3;
     private const int HeadRow = 4;
     private const int FirstRow = 5;
     private const double NumberWidth = 8.5;
@@ -42,16 +45,67 @@ internal static class ClassSheet
         for (var index = 0; index < grades.Students.Count; index++)
             WriteStudent(sheet, grades.Students[index], grid, FirstRow + index, status, undecided, id);
 
-        var percents = Range(PercentColumn, FirstRow, last);
-        sheet.Cell(FactsRow, 1).SetFormulaA1(
-            $"COUNT({percents})&\" of {grades.Students.Count.ToString(CultureInfo.InvariantCulture)} have points\"&IF(COUNT({percents})=0,\"\",\"; class mean \"&TEXT(AVERAGE({percents}),\"0%\")&\", median \"&TEXT(MEDIAN({percents}),\"0%\"))").AsQuiet();
-        sheet.Row(FactsRow).Height = 20;
+        WriteFacts(sheet, grades.Students.Count, Range(PercentColumn, FirstRow, last), Range(undecided, FirstRow, last));
+        WriteTints(sheet, grid, last);
+        WriteMeans(sheet, last, status, id);
         sheet.SheetView.Freeze(HeadRow, StudentColumn);
         sheet.TabColor = Palette.Answer;
         // Ids are for the formulas: on paper a name is enough.
-        sheet.SetUpPage(sheet.Range(1, 1, last, undecided), grid.Exercises.Count > 4 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
+        sheet.SetUpPage(sheet.Range(1, 1, last + 1, undecided), grid.Exercises.Count > 4 ? XLPageOrientation.Landscape : XLPageOrientation.Portrait, grades.Dealt.Paper, grades.Dealt.Cohort, grades.Dealt.LessonTitle);
         sheet.PageSetup.SetRowsToRepeatAtTop(HeadRow, HeadRow);
         sheet.SpreadOverPages(undecided, ReadableWidth, StudentColumn);
+    }
+
+    private static void WriteFacts(IXLWorksheet sheet, int students, string percents, string undecided)
+    {
+        var shares = string.Join("&", new[] { ("; class mean ", "AVERAGE"), (", median ", "MEDIAN"), (", lowest ", "MIN"), (", highest ", "MAX") }.Select(fact => $"\"{fact.Item1}\"&TEXT({fact.Item2}({percents}),\"0 %\")"));
+        sheet.Cell(FactsRow, 1).SetFormulaA1(
+            $"COUNT({percents})&\" of {students.ToString(CultureInfo.InvariantCulture)} have points\"&IF(COUNT({percents})=0,\"\",{shares})&IF(SUM({undecided})=0,\"\",\"; answers to decide: \"&SUM({undecided}))").AsQuiet();
+        sheet.Row(FactsRow).Height = 20;
+    }
+
+    /// <summary>Whatever is typed on the sheet of points: tints follow, and the head says of how many points, for print without colour.</summary>
+    private static void WriteTints(IXLWorksheet sheet, GradebookGrid grid, int last)
+    {
+        foreach (var (at, (words, tone)) in new[] { ("all points", OutcomeTone.Good), ("some", OutcomeTone.Warn), ("none", OutcomeTone.Bad) }.Index())
+        {
+            var key = sheet.Cell(KeyRow, FirstExerciseColumn + at).SetText(words);
+            key.Style.Fill.BackgroundColor = Ground(tone);
+            key.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
+        }
+
+        for (var index = 0; index < grid.Exercises.Count; index++)
+        {
+            var column = FirstExerciseColumn + index;
+            var (points, cell) = (sheet.Range(FirstRow, column, last, column), CellAddress.ColumnLetters(column) + FirstRow.ToString(CultureInfo.InvariantCulture));
+            var all = OutOf(grid.Exercises[index]).ToString(CultureInfo.InvariantCulture);
+            foreach (var (holds, tone) in new[] { ($"{cell}>={all}", OutcomeTone.Good), ($"{cell}>0,{cell}<{all}", OutcomeTone.Warn), ($"{cell}=0", OutcomeTone.Bad) })
+                points.AddConditionalFormat().WhenIsTrue($"AND(ISNUMBER({cell}),{holds})").Fill.SetBackgroundColor(Ground(tone));
+        }
+    }
+
+    private static decimal OutOf(ExerciseLayout exercise) => exercise.Answers.Sum(answer => answer.Part.Points);
+
+    private static XLColor Ground(OutcomeTone tone) => XLColor.FromHtml(OutcomeTones.Ground(tone));
+
+    private static void WriteMeans(IXLWorksheet sheet, int last, int status, int id)
+    {
+        var row = last + 1;
+        sheet.Cell(row, StudentColumn).SetText("Class mean");
+        for (var column = PercentColumn; column < status; column++)
+        {
+            if (column == OutOfColumn) continue;
+            var students = Range(column, FirstRow, last);
+            var mean = sheet.Cell(row, column).SetFormulaA1($"IF(COUNT({students})=0,\"\",AVERAGE({students}))");
+            mean.Style.NumberFormat.Format = column == PercentColumn ? "0 %" : "0.0";
+            mean.Style.Alignment.Horizontal = column < FirstExerciseColumn ? XLAlignmentHorizontalValues.Right : XLAlignmentHorizontalValues.Center;
+        }
+
+        var means = sheet.Range(row, 1, row, id);
+        means.Style.Font.Bold = true;
+        means.Style.Border.TopBorder = XLBorderStyleValues.Thin;
+        means.Style.Border.TopBorderColor = Palette.Crust;
+        sheet.Row(row).Height = 20;
     }
 
     private static void WriteHeads(IXLWorksheet sheet, GradebookGrid grid, int status, int undecided, int id)
@@ -60,7 +114,7 @@ internal static class ClassSheet
         [
             (StudentColumn, "Student", GridHead.NameWidth, false), (PercentColumn, "Percent", NumberWidth, true),
             (TotalColumn, "Total", NumberWidth, true), (OutOfColumn, "Out of", NumberWidth, true),
-            .. grid.Exercises.Select((exercise, index) => (FirstExerciseColumn + index, exercise.Exercise.Title, ExerciseWidth, true)),
+            .. grid.Exercises.Select((exercise, index) => (FirstExerciseColumn + index, $"{exercise.Exercise.Title}\nof {NumberText.Points(OutOf(exercise))}", ExerciseWidth, true)),
             (status, "Status", NumberWidth + 3.5, false), (undecided, "To decide", NumberWidth + 1, false), (id, IdHead, GridHead.IdWidth + 6, false),
         ];
         sheet.Range(HeadRow, 1, HeadRow, id).AsTableHead();
@@ -68,7 +122,9 @@ internal static class ClassSheet
         {
             sheet.Column(column).Width = width;
             var head = sheet.Cell(HeadRow, column).SetText(text).Wrapped();
-            if (isNumber) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+            head.Style.Alignment.Vertical = XLAlignmentVerticalValues.Bottom;
+            if (column >= FirstExerciseColumn && column < status) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
+            else if (isNumber) head.Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
             else if (column != StudentColumn) head.Style.Alignment.Indent = 1;
         }
 
@@ -91,8 +147,8 @@ internal static class ClassSheet
         if (student.Status != GradeStatus.Graded) word.AsAttention();
         sheet.Cell(row, undecided).SetFormulaA1($"COUNTIF(INDEX({OnPoints(grid, GradebookGrid.FirstPartColumn, grid.LastPartColumn)},{found},0),\"~{PointsSheet.Undecided}\")").Style.NumberFormat.Format = "0;-0;";
         sheet.Cell(row, id).SetText(student.Who.Id).AsQuiet();
-        sheet.Range(row, TotalColumn, row, status - 1).Style.NumberFormat.Format = "0.##;-0.##;0";
-        sheet.Range(row, PercentColumn, row, status - 1).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+        sheet.Range(row, PercentColumn, row, OutOfColumn).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+        sheet.Range(row, FirstExerciseColumn, row, status - 1).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
         sheet.Cell(row, status).Style.Alignment.Indent = 1;
         sheet.Cell(row, undecided).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Center;
         sheet.Cell(row, id).Style.Alignment.Indent = 1;

@@ -95,8 +95,8 @@ internal static class CountedSheet
             var worth = OnPoints(GradebookGrid.Along(GradebookGrid.OutOfRow, part, part + count - 1, isRowFixed: true));
             part += count;
             var (place, share, points, outOf) = (Column(grid, 0, index), Column(grid, 1, index), Column(grid, 2, index), Column(grid, 3, index));
-            sheet.Cell(row, points).SetFormulaA1($"SUM({parts})").Style.NumberFormat.Format = "0.##;-0.##;0";
-            sheet.Cell(row, outOf).SetFormulaA1($"SUMIF({parts},\">=0\",{worth})").Style.NumberFormat.Format = "0.##;-0.##;0";
+            sheet.Cell(row, points).SetFormulaA1($"SUM({parts})");
+            sheet.Cell(row, outOf).SetFormulaA1($"SUMIF({parts},\">=0\",{worth})");
             sheet.Cell(row, share).SetFormulaA1(string.Create(
                 CultureInfo.InvariantCulture,
                 $"IF({Cell(outOf, row)}=0,\"\",ROUND({Cell(points, row)}/{Cell(outOf, row)},{Total.ShareDecimals}))")).Style.NumberFormat.Format = "0 %";

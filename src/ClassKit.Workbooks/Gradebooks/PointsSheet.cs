@@ -72,7 +72,6 @@ internal static class PointsSheet
         sheet.Cell(row, total + 2).SetFormulaA1($"IF(N({outOfCell})=0,\"\",{totalCell}/{outOfCell})");
         sheet.Range(row, total, row, total + 2).Style.Font.Bold = true;
         sheet.Range(row, total, row, total + 2).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
-        sheet.Range(row, GradebookGrid.FirstPartColumn, row, total + 1).Style.NumberFormat.Format = "0.##;-0.##;0";
         sheet.Cell(row, total + 2).Style.NumberFormat.Format = "0 %";
 
         // A share typed here is taken off as well.

@@ -33,6 +33,12 @@ internal sealed class ObservationSheet
     private readonly ObservationForm _form;
     private int _row = 6;
 
+    /// <summary>The rows of the breads' titles.</summary>
+    private readonly List<int> _breads = [];
+
+    /// <summary>What a sheet of paper on its side holds of rows, in points, at the size at which the columns fit: the smaller of A4 and Letter.</summary>
+    private const double HeightOfASheet = 570;
+
     /// <summary>The row of the guess that shows what is expected of the bread at hand.</summary>
     private int _guess;
 
@@ -60,6 +66,7 @@ internal sealed class ObservationSheet
         var (compared, seaLevel) = (_pack.Comparison[bread], _pack.AtSeaLevel.ElementAtOrDefault(bread));
         var title = compared.Bread.Formula.Title;
         var pieces = _form.PiecesOf(compared.Bread);
+        _breads.Add(_row);
         WriteHeads(title, "One " + compared.Bread.Piece, pieces);
         if (_pack.Cards[bread] is { IsInstructors: false, Bread.Place: not null } card)
             _sheet.Cell(_row - 1, LastColumn).SetText($"For {Counted.Noun(card.Teams.Count, "team")} {string.Join(", ", card.Teams)}").Style.Alignment.Indent = 1;
@@ -226,7 +233,22 @@ internal sealed class ObservationSheet
     {
         _sheet.TabColor = Palette.Crust;
         _sheet.SetUpPage(_sheet.Range(1, 1, _row, LastColumn), XLPageOrientation.Landscape, _pack.Class.Paper, _pack.Class.Name, _pack.Lesson.Title);
+        BreakBetweenBreads();
     }
+
+    /// <summary>A bread whose rows would be parted begins on a sheet of its own.</summary>
+    private void BreakBetweenBreads()
+    {
+        var begun = 1;
+        foreach (var (first, next) in _breads.Zip(_breads.Skip(1).Append(_row + 1)))
+        {
+            if (first == begun || Height(begun, next) <= HeightOfASheet) continue;
+            _sheet.PageSetup.AddHorizontalPageBreak(first - 1);
+            begun = first;
+        }
+    }
+
+    private double Height(int from, int to) => Enumerable.Range(from, to - from).Sum(row => _sheet.Row(row).Height);
 
     private void Formula(int column, string formula, string format) => _sheet.Cell(_row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
 }

@@ -21,7 +21,13 @@ internal sealed class RequisitionSheet
     private const int Head = 9;
     private const int First = 10;
     private const double IngredientWidth = 27;
-    private const double BreadWidth = 14;
+
+    /// <summary>What is worked out in grams or ounces: tenths where they are seen.</summary>
+    private const string Grams = "[<100]0.0;#,##0";
+    private const double BreadWidth = 11;
+
+    /// <summary>More characters side by side would be printed in less than 8 points: then they go over two sheets, the ingredient on each.</summary>
+    private const double ReadableWidth = 210;
 
     private readonly IXLWorksheet _sheet;
     private readonly LessonPack _pack;
@@ -52,11 +58,13 @@ internal sealed class RequisitionSheet
     {
         _sheet.AsPage();
         _sheet.Range(1, 1, 1, _columns.Last).AsTitle();
-        _sheet.Cell(1, 1).SetText($" Requisition: {_pack.Lesson.Title}");
-        _sheet.Cell(2, 1).SetText($"{_pack.Class.Name}. Framed cells can be changed: everything else follows.").AsQuiet();
+        // The first column stands on every sheet side by side, so that only short words may stand in it.
+        _sheet.Cell(1, 1).SetText(" Requisition");
+        _sheet.Cell(1, 2).SetText(_pack.Lesson.Title);
+        _sheet.Cell(2, 2).SetText($"{_pack.Class.Name}. Framed cells can be changed: everything else follows.").AsQuiet();
 
         Setting(Students, "Students", _pack.Class.Students, "0");
-        Setting(PerTeam, "Students a team, on average", (double)_pack.Class.Students / _pack.Class.Teams, "0.##");
+        Setting(PerTeam, "Students a team, on average", (double)_pack.Class.Students / _pack.Class.Teams, FormatOf((double)_pack.Class.Students / _pack.Class.Teams));
         _sheet.Cell(Teams, 1).SetText("Teams");
         // Rounded before it is rounded up: 25 students at 25/6 a team are 6 teams, not 7.
         _sheet.Cell(Teams, 2).SetFormulaA1($"IF(B{PerTeam}>0,ROUNDUP(ROUND(B{Students}/B{PerTeam},6),0),0)");
@@ -94,17 +102,17 @@ internal sealed class RequisitionSheet
             HeadCell(RequisitionColumns.Bread(index), HeadOf(card), BreadWidth);
         HeadCell(_columns.Needed, $"Needed, {_mass.Symbol}", 11);
         HeadCell(_columns.OnHand, $"In the store, {_mass.Symbol}", 10);
-        HeadCell(_columns.Pack, "Pack", 21, isNumber: false);
+        HeadCell(_columns.Pack, "Pack", 19, isNumber: false);
         HeadCell(_columns.Holds, $"It holds, {_mass.Symbol}", 10);
         HeadCell(_columns.Price, $"Its price{InCurrency}", 10);
-        HeadCell(_columns.PerKilogram, $"{_mass.Larger}{InCurrency}", 12);
+        HeadCell(_columns.PerKilogram, $"{_mass.Larger}{InCurrency}", 11);
         HeadCell(_columns.Packs, "Packs to buy", 8);
         HeadCell(_columns.ToPay, $"To pay{InCurrency}", 11);
-        HeadCell(_columns.Used, $"Worth of what is used{InCurrency}", 15);
+        HeadCell(_columns.Used, $"Worth of what is used{InCurrency}", 11);
         HeadCell(_columns.Allergens, "Allergens, labels read besides", 24, isNumber: false);
-        if (_columns.Shown is { } shown) HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 18);
+        if (_columns.Shown is { } shown) HeadCell(shown, $"For demonstrations, {_mass.Symbol}", 16);
         _sheet.Range(Head, 1, Head, _columns.Last).AsTableHead();
-        _sheet.Row(Head).Height = Math.Max(49, _pack.Cards.Max(card => TextHeight.Of(HeadOf(card), BreadWidth)));
+        _sheet.Row(Head).Height = Enumerable.Range(1, _columns.Last).Max(column => TextHeight.Of(_sheet.Cell(Head, column).GetString(), _sheet.Column(column).Width - 1.5));
         _sheet.SheetView.Freeze(Head, 1);
     }
 
@@ -131,14 +139,15 @@ internal sealed class RequisitionSheet
         foreach (var (index, card) in _pack.Cards.Index())
         {
             if (line.Uses.FirstOrDefault(use => use.Bread.Formula.Id == card.Bread.Formula.Id) is { } use)
-                Amount(row, RequisitionColumns.Bread(index), _mass.Of((double)((decimal)use.Mass.Grams / card.Loads)), "#,##0.##");
+                Amount(row, RequisitionColumns.Bread(index), _mass.Of((double)((decimal)use.Mass.Grams / card.Loads)));
         }
 
-        Formula(row, _columns.Needed, $"(SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll}){Shown(row)})*(1+$B${Extra})", "#,##0.#");
+        Formula(row, _columns.Needed, $"(SUMPRODUCT({At(RequisitionColumns.Bread(0), row)}:{At(RequisitionColumns.Bread(_pack.Cards.Count - 1), row)},{LoadsOfAll}){Shown(row)})*(1+$B${Extra})", Grams);
         if (_columns.Shown is { } shown && line.Shown.Grams > 0) WriteShown(line, row, shown);
         Input(row, _columns.OnHand, 0, "#,##0");
         _sheet.Cell(row, _columns.Pack).SetText(line.Purchase?.Pack.Name ?? "").Style.Alignment.Indent = 1;
-        Input(row, _columns.Holds, line.Purchase is { } purchase ? _mass.Of(purchase.Pack.Mass.Grams) : null, "#,##0.#");
+        double? holding = line.Purchase is { } purchase ? _mass.Of(purchase.Pack.Mass.Grams) : null;
+        Input(row, _columns.Holds, holding, FormatOf(holding ?? 0));
         Input(row, _columns.Price, (double?)line.Purchase?.Pack.Price.Amount, "#,##0.00");
 
         var (needed, holds, price) = (At(_columns.Needed, row), At(_columns.Holds, row), At(_columns.Price, row));
@@ -155,8 +164,8 @@ internal sealed class RequisitionSheet
     {
         var portions = _pack.Controls.SelectMany(control => control.Batch.Lines).Where(weighed => weighed.Ingredient.Id == line.Ingredient.Id).Sum(weighed => (decimal)weighed.Weighed.Grams);
         var once = (decimal)line.Shown.Grams - portions;
-        if (portions == 0) Amount(row, column, _mass.Of(line.Shown.Grams), "#,##0.##");
-        else Formula(row, column, FormattableString.Invariant($"{_mass.Of((double)portions)}*$B${Teams}/{_pack.Class.Teams}{(once == 0 ? "" : FormattableString.Invariant($"+{_mass.Of((double)once)}"))}"), "#,##0.##");
+        if (portions == 0) Amount(row, column, _mass.Of(line.Shown.Grams));
+        else Formula(row, column, FormattableString.Invariant($"{_mass.Of((double)portions)}*$B${Teams}/{_pack.Class.Teams}{(once == 0 ? "" : FormattableString.Invariant($"+{_mass.Of((double)once)}"))}"), Grams);
     }
 
     /// <summary>What the demonstrations take joins what the teams do.</summary>
@@ -172,8 +181,8 @@ internal sealed class RequisitionSheet
         _sheet.Row(row).Height = 20;
         _sheet.Cell(row, 1).SetText("Together");
         foreach (var index in Enumerable.Range(0, _pack.Cards.Count))
-            Formula(row, RequisitionColumns.Bread(index), $"SUM({Column(RequisitionColumns.Bread(index))})", "#,##0.#");
-        Formula(row, _columns.Needed, $"SUM({Column(_columns.Needed)})", "#,##0.#");
+            Formula(row, RequisitionColumns.Bread(index), $"SUM({Column(RequisitionColumns.Bread(index))})", Grams);
+        Formula(row, _columns.Needed, $"SUM({Column(_columns.Needed)})", Grams);
         Formula(row, _columns.ToPay, $"SUM({Column(_columns.ToPay)})", "#,##0.00");
         Formula(row, _columns.Used, $"SUM({Column(_columns.Used)})", "#,##0.00");
 
@@ -186,7 +195,7 @@ internal sealed class RequisitionSheet
             Formula(row + 2, RequisitionColumns.Bread(index), PieceCost(index, card), "0.000");
         }
 
-        _sheet.Cell(row + 3, 1).SetText(Unpriced()).AsQuiet();
+        _sheet.Cell(row + 3, 2).SetText(Unpriced()).AsQuiet();
     }
 
     private string PieceCost(int index, FormulaCard card) => string.Create(
@@ -201,9 +210,19 @@ internal sealed class RequisitionSheet
         _sheet.TabColor = Palette.Crust;
         _sheet.SetUpPage(_sheet.Range(1, 1, _last + 4, _columns.Last), XLPageOrientation.Landscape, _pack.Class.Paper, _pack.Class.Name, _pack.Lesson.Title);
         _sheet.PageSetup.SetRowsToRepeatAtTop(Head, Head);
+        _sheet.SpreadOverPages(_columns.Last, ReadableWidth, 1);
     }
 
-    private void Amount(int row, int column, double value, string format) => _sheet.Cell(row, column).SetValue(value).Style.NumberFormat.Format = format;
+    private void Amount(int row, int column, double value) => _sheet.Cell(row, column).SetValue(value).Style.NumberFormat.Format = FormatOf(value);
+
+    /// <summary>As many decimals as the value has, two at most: of 0.## a spreadsheet program makes "6.".</summary>
+    private static string FormatOf(double value)
+    {
+        var shown = Rounded(value, 2);
+        return shown == Rounded(shown, 0) ? "#,##0" : shown == Rounded(shown, 1) ? "#,##0.0" : "#,##0.00";
+    }
+
+    private static double Rounded(double value, int decimals) => Math.Round(value, decimals, MidpointRounding.AwayFromZero);
 
     private void Formula(int row, int column, string formula, string format) => _sheet.Cell(row, column).SetFormulaA1(formula).Style.NumberFormat.Format = format;
 

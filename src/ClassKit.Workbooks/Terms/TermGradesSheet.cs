@@ -20,13 +20,13 @@ internal static class TermGradesSheet
         {
             var column = TermGrid.FirstColumn + index;
             sheet.Head(column, block.Category.Name, 14);
-            sheet.At(TermGrid.WeightRow, column).SetNumber(block.Category.Weight).Style.NumberFormat.Format = "0.##########";
+            sheet.At(TermGrid.WeightRow, column).SetNumber(block.Category.Weight).Style.NumberFormat.Format = FormatOf(block.Category.Weight);
             if (block.First <= block.Last) sheet.Formulas(column, "0.00 %", row => OnShares(block.Result, row));
         }
         sheet.Head(percent, "Result, %");
         sheet.Formulas(percent, "0.00", row => TermFormulas.Percent(TermGrid.FirstColumn, lastCategory, row));
         sheet.Head(rounded, "Rounded, %");
-        sheet.Formulas(rounded, "0.###", row => TermFormulas.Rounded(TermGrid.Cell(percent, row), rule.Rounding));
+        sheet.Formulas(rounded, "General", row => TermFormulas.Rounded(TermGrid.Cell(percent, row), rule.Rounding));
         sheet.Head(average, "By the average", 14);
         sheet.Formulas(average, "@", row => Named(rounded, row, rule, Place(rounded, row, rule)));
         foreach (var (index, line) in rule.Lines.Index())
@@ -41,6 +41,9 @@ internal static class TermGradesSheet
         for (var row = TermGrid.FirstRow; row <= grid.LastRow; row++) sheet.At(row, grade).Style.Font.Bold = true;
         sheet.Finish();
     }
+
+    /// <summary>A share reads as percent; weights that are no shares stay what they are.</summary>
+    private static string FormatOf(decimal weight) => weight > 1 ? "General" : 100 * weight % 1 == 0 ? "0 %" : "0.00 %";
 
     private static string Reached(TermGrid grid, PassLine line, int row)
     {

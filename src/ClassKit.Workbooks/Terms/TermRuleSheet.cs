@@ -40,7 +40,7 @@ internal static class TermRuleSheet
         foreach (var (index, (name, value)) in numbers.Index())
         {
             sheet.Cell(4 + index, 1).SetText(name);
-            if (value is { } number) sheet.Cell(4 + index, 2).SetNumber(number);
+            if (value is { } number) sheet.Cell(4 + index, 2).SetNumber(number).Style.NumberFormat.Format = index < 2 ? "0 %" : "General";
             else sheet.Cell(4 + index, 2).SetText("not rounded");
         }
         Heads(sheet, FirstScaleRow - 1, "From, in percent", "Grade");
@@ -55,14 +55,18 @@ internal static class TermRuleSheet
             sheet.Cell(LineRow(rule, index), 1).SetText(line.What);
             sheet.Cell(LineRow(rule, index), 2).SetNumber(line.AtLeast);
             sheet.Cell(LineRow(rule, index), 3).SetNumber(line.OtherwiseAtMost + 1);
-            sheet.Cell(LineRow(rule, index), 4).SetText($"the place in the scale above: {rule.Scale.Steps[line.OtherwiseAtMost].Grade}").AsQuiet();
+            sheet.Cell(LineRow(rule, index), 4).SetText($"the place in the scale above: {rule.Scale.Steps[line.OtherwiseAtMost].Grade}").AsQuiet().Style.Alignment.Indent = 1;
         }
         sheet.SetUpPage(sheet.Range(1, 1, LineRow(rule, rule.Lines.Count), 4), XLPageOrientation.Landscape, term.Class.Paper, term.Class.Cohort, term.Title);
     }
 
     private static void Heads(IXLWorksheet sheet, int row, params string[] heads)
     {
-        foreach (var (index, head) in heads.Index()) sheet.Cell(row, index + 1).SetText(head);
+        foreach (var (index, head) in heads.Index())
+        {
+            sheet.Cell(row, index + 1).SetText(head);
+            if (heads.Length > 2 && index > 0) sheet.Cell(row, index + 1).Style.Alignment.Horizontal = XLAlignmentHorizontalValues.Right;
+        }
         sheet.Range(row, 1, row, 4).AsTableHead();
     }
 

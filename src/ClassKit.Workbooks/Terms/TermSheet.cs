@@ -7,7 +7,10 @@ namespace ClassKit.Workbooks.Terms;
 /// <summary>A sheet of the term's workbook: title, heads, a row for weights, and a row a student.</summary>
 internal sealed class TermSheet
 {
-    private const double NumberWidth = 11;
+    private const double NumberWidth = 13;
+
+    /// <summary>Ids of most names on one line.</summary>
+    private const double IdWidth = GridHead.IdWidth + 6;
 
     /// <summary>The highest that spreadsheet programs show a row, in points.</summary>
     private const double HighestRow = 409;
@@ -25,7 +28,7 @@ internal sealed class TermSheet
         _sheet.Cell(2, 1).SetText(explanation).AsQuiet();
         _sheet.Range(TermGrid.HeadRow, 1, TermGrid.WeightRow, last).AsTableHead();
         _sheet.Column(1).Width = GridHead.NameWidth;
-        _sheet.Column(2).Width = GridHead.IdWidth;
+        _sheet.Column(2).Width = IdWidth;
         _sheet.Cell(TermGrid.HeadRow, 1).SetText("Student");
         _sheet.Cell(TermGrid.HeadRow, 2).SetText("Id");
         foreach (var (index, student) in grid.Term.Class.Students.Index())
@@ -33,7 +36,7 @@ internal sealed class TermSheet
             var row = TermGrid.FirstRow + index;
             _sheet.Cell(row, 1).SetText(student.Shown).Wrapped();
             _sheet.Cell(row, 2).SetText(student.Id).Wrapped().AsQuiet();
-            _sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Shown, GridHead.NameWidth), TextHeight.Of(student.Id, GridHead.IdWidth)));
+            _sheet.Row(row).Height = Math.Max(18, Math.Max(TextHeight.Of(student.Shown, GridHead.NameWidth), TextHeight.Of(student.Id, IdWidth)));
             _sheet.Range(row, 1, row, last).AsTableRow();
         }
     }

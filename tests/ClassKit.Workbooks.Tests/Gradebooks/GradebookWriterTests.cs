@@ -62,6 +62,25 @@ public sealed class GradebookWriterTests
         Assert.True(workbook.Worksheet("Outcomes").Protection.IsProtected);
     }
 
+    /// <summary>ECMA-376 Part 1, 18.3.1.18: each rule is a formula over the first cell of its range. Three a column, of which one holds of any number.</summary>
+    [Fact]
+    public void The_first_sheet_is_tinted_by_how_much_of_each_exercise_was_earned()
+    {
+        using var workbook = new ClosedXML.Excel.XLWorkbook(new MemoryStream(Written));
+        var sheet = workbook.Worksheet("Class");
+        var exercises = SampleGrades.Grades.Dealt.LayOut().Exercises.Where(exercise => exercise.Answers.Count > 0).ToList();
+
+        Assert.Equal(exercises.Count * 3, sheet.ConditionalFormats.Count());
+        Assert.Equal(["all points", "some", "none"], Enumerable.Range(5, 3).Select(column => sheet.Cell(3, column).GetString()));
+        foreach (var (index, exercise) in exercises.Index())
+        {
+            var all = exercise.Answers.Sum(answer => answer.Part.Points);
+            Assert.EndsWith($"\nof {all}", sheet.Cell(4, 5 + index).GetString(), StringComparison.Ordinal);
+            Assert.Equal(Enumerable.Range(0, 3).Select(at => sheet.Cell(3, 5 + at).Style.Fill.BackgroundColor.Color.ToArgb()).Order(), sheet.ConditionalFormats.Where(format => format.Ranges.First().RangeAddress.FirstAddress.ColumnNumber == 5 + index).Select(format => format.Style.Fill.BackgroundColor.Color.ToArgb()).Order());
+        }
+        Assert.Equal("Class mean", Text("Class", 5 + SampleGrades.Grades.Students.Count, 1));
+    }
+
     /// <summary>By the grades themselves: totals, and of each exercise the sum of its judged answers.</summary>
     private static void AssertClass(WorkbookSnapshot gradebook)
     {
