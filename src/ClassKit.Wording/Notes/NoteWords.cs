@@ -153,7 +153,7 @@ public static class NoteWords
         var weight = Invariant($"each {spread.Points:0.##} points, about {minutes} minutes, and as many exercises of each skill and level");
         return spread.Different == 1
             ? $"No second set of equal weight was found, so that everyone gets the same: {weight}. Ask for fewer minutes or points, so that there is something to choose from."
-            : $"{spread.Different} different sets of {spread.Exercises.Count} exercises: {weight}.{Balance(spread)}";
+            : $"{spread.Different} different sets of {Counted.Of(spread.Sets.Values.First().Count, "exercise")}, out of {spread.Exercises.Count}: {weight}.{Balance(spread)}";
     }
 
     private static string Balance(Spread spread) => spread switch

@@ -126,7 +126,7 @@ internal sealed class StartSheet
     private int WriteContents(PracticeLayout layout, DealtStudent student, bool isSameForAll, int row)
     {
         Row(row).AsHeading();
-        _sheet.Cell(row, Label).SetText(isSameForAll ? "Your exercises" : "Your exercises; others have others of equal weight");
+        _sheet.Cell(row, Label).SetText(isSameForAll ? "Your exercises" : "Your exercises, by their numbers in the class’s list");
         _sheet.Cell(row, Skill).SetText("Skill");
         Right(_sheet.Cell(row, Minutes).SetText("Minutes"));
         Right(_sheet.Cell(row, Points).SetText("Points"));

@@ -20,6 +20,7 @@ public class NoteWordsTests
         { new Note.AddedToDeal("K7M-4RX9", [Every.Ada]), "Added to deal K7M-4RX9: Ada Berg. The numbers and files of all others are as they were." },
         { new Note.Dealt(1, 2, 5, "dealt.json"), "1 workbook of 2 exercises, seed 5. Hand out only what is in workbooks, or in sheets for work on paper; keep dealt.json and the key to yourself." },
         { new Note.InParts("gradebook-01.xlsx", "gradebook-03.xlsx", 3), "The class is too large for one workbook or page of everybody: there are 3 of each kind, gradebook-01.xlsx to gradebook-03.xlsx and so on, with up to 125 students in the order of the class." },
+        { new Note.SpreadOut(new(new Dictionary<string, IReadOnlyList<string>> { ["ada-berg"] = ["dough", "steam"], ["ben"] = ["dough", "yeast"] }, [Parts.Dough(Parts.Of()), Parts.Dough(Parts.Of()), Parts.Dough(Parts.Of())], 2, 12, 30, 34)), "2 different sets of 2 exercises, out of 3: each 12 points, about 30 to 34 minutes, and as many exercises of each skill and level." },
         { new Note.AllPointsCount(40, 12.5m), "The marking scheme counts at most 40 points, and a student can earn 12.5: all of them count." },
         { new Note.Graded(24, 20, 3, 1, 1, 2), "20 of 24 students graded, 3 missing, 1 unreadable; 1 other file accounted for, 2 left behind by programs ignored." },
         { new Note.DueAsBefore(Due, AsDealt: false), "Due 2026-11-20 17:00 (UTC), as on record." },
