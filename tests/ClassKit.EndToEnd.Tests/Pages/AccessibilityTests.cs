@@ -7,6 +7,25 @@ namespace ClassKit.EndToEnd.Tests.Pages;
 /// <summary>Pages in headless Chromium: WCAG 2.2 AA by axe's rules, and not one request to anywhere.</summary>
 public sealed class AccessibilityTests(TourRun tour) : IDisposable
 {
+    private static readonly int[] ZoomedWidths = [640, 320];
+
+    private const string CutOff = """
+        () => {
+          const page = document.documentElement;
+          const found = [];
+          if (page.scrollWidth > page.clientWidth + 1) {
+            const inside = e => { for (let up = e.parentElement; up; up = up.parentElement) if (getComputedStyle(up).overflowX !== 'visible') return true; return false; };
+            const wide = [...document.body.querySelectorAll('*')].filter(e => e.getBoundingClientRect().right > page.clientWidth + 1 && !inside(e));
+            found.push(`runs ${page.scrollWidth - page.clientWidth} pixels out of the page: ${wide.slice(0, 3).map(e => e.outerHTML.slice(0, 120)).join(' | ')}`);
+          }
+          for (const e of document.body.querySelectorAll('*')) {
+            const scrolls = ['auto', 'scroll'].includes(getComputedStyle(e).overflowX) && e.scrollWidth > e.clientWidth + 1;
+            if (scrolls && e.tabIndex < 0 && !e.querySelector('a, button, input')) found.push(`scrolls and cannot be reached by keyboard: ${e.outerHTML.slice(0, 120)}`);
+          }
+          return found;
+        }
+        """;
+
     private readonly TemporaryFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
@@ -39,6 +58,8 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
         ClassKitRun.Of("pack", Path.Combine(lessons, "no-oven-in-the-house"), "--class", Path.Combine(Checkout.Demo.Root, "demo-cohort", "no-oven-class.md"), "--out", _folder.Of("no-oven")).Done();
         ClassKitRun.Of("rehearse", Path.Combine(lessons, "practice"), "--exercise", "tub_cut_open", "--exercise", "muffins_that_failed", "--students", "3", "--seed", "5", "--out", _folder.Of("drawn")).Done();
 
+        var ofMarks = PagesOfMarks();
+
         // The rehearsed class's own pages are of the kinds that the tour makes; follow-up pages differ in their exercises, so a few of them speak for all.
         List<string> pages =
         [
@@ -46,6 +67,7 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
             .. Directory.EnumerateFiles(_folder.Of("rehearsed"), "*.html"),
             .. Directory.EnumerateFiles(_folder.Of("follow-up"), "*.html"),
             .. new[] { "comparison", "bench-plan", "formula-cards" }.Select(page => _folder.Of("no-oven", page + ".html")),
+            .. ofMarks,
             _folder.Of("drawn", "graded", "written-answers.html"),
             _folder.Of("drawn", "graded", "feedback-to-print.html"),
             Directory.EnumerateFiles(_folder.Of("drawn", "dealt", "sheets"), "*.html").Order(StringComparer.Ordinal).First(),
@@ -55,6 +77,7 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
         Assert.True(pages.Count > 12, string.Join("\n", pages));
         // In dark only colours change, and a pack's pages of one lesson have those of another.
         await Pass(pages, pages.Where(page => !page.StartsWith(_folder.Of("pack"), StringComparison.Ordinal) && !page.StartsWith(_folder.Of("no-oven"), StringComparison.Ordinal) && !page.EndsWith("-to-print.html", StringComparison.Ordinal)));
+        foreach (var width in ZoomedWidths) Assert.Empty(await RunsOut([.. ofMarks, .. Directory.EnumerateFiles(_folder.Of("rehearsed"), "*.html"), .. Directory.EnumerateFiles(_folder.Of("follow-up"), "*.html")], width));
     }
 
     /// <summary>
@@ -64,36 +87,32 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
     [Theory]
     [InlineData(640)]
     [InlineData(320)]
-    public async Task Every_kind_of_page_fits_a_zoomed_window_and_is_read_by_keyboard(int width)
+    public async Task Every_kind_of_page_fits_a_zoomed_window_and_is_read_by_keyboard(int width) =>
+        Assert.Empty(await RunsOut(tour.Pages.DistinctBy(page => Kind(page, "sheets")).DistinctBy(page => Kind(page, "feedback")).DistinctBy(page => Kind(page, "students")), width));
+
+    /// <summary>What runs out of a window, and what scrolls in it and no key reaches.</summary>
+    private static async Task<List<string>> RunsOut(IEnumerable<string> files, int width)
     {
         await using var chromium = await ChromiumBrowser.LaunchAsync();
         await using var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 512 } });
         var page = await context.NewPageAsync();
         var failures = new List<string>();
-        foreach (var file in tour.Pages.DistinctBy(page => Kind(page, "sheets")).DistinctBy(page => Kind(page, "feedback")).DistinctBy(page => Kind(page, "students")))
+        foreach (var file in files)
         {
             await page.GotoAsync(new Uri(file).AbsoluteUri);
-            var found = await page.EvaluateAsync<string[]>(
-                """
-                () => {
-                  const page = document.documentElement;
-                  const found = [];
-                  if (page.scrollWidth > page.clientWidth + 1) {
-                    const inside = e => { for (let up = e.parentElement; up; up = up.parentElement) if (getComputedStyle(up).overflowX !== 'visible') return true; return false; };
-                    const wide = [...document.body.querySelectorAll('*')].filter(e => e.getBoundingClientRect().right > page.clientWidth + 1 && !inside(e));
-                    found.push(`runs ${page.scrollWidth - page.clientWidth} pixels out of the page: ${wide.slice(0, 3).map(e => e.outerHTML.slice(0, 120)).join(' | ')}`);
-                  }
-                  for (const e of document.body.querySelectorAll('*')) {
-                    const scrolls = ['auto', 'scroll'].includes(getComputedStyle(e).overflowX) && e.scrollWidth > e.clientWidth + 1;
-                    if (scrolls && e.tabIndex < 0 && !e.querySelector('a, button, input')) found.push(`scrolls and cannot be reached by keyboard: ${e.outerHTML.slice(0, 120)}`);
-                  }
-                  return found;
-                }
-                """);
-            failures.AddRange(found.Select(what => $"{Path.GetRelativePath(tour.Folder, file)}: {what}"));
+            failures.AddRange((await page.EvaluateAsync<string[]>(CutOff)).Select(what => $"{file} at {width}: {what}"));
         }
+        return failures;
+    }
 
-        Assert.True(failures.Count == 0, string.Join("\n", failures));
+    /// <summary>What a class can do and how hard its exercises proved, by what the tour graded.</summary>
+    private List<string> PagesOfMarks()
+    {
+        var graded = Path.Combine(tour.Folder, "graded");
+        ClassKitRun.Of("skills", graded, "--wanted", "2027-06-01", "--last-year", _folder.Of("rehearsed", "graded"), "--out", _folder.Of("skills")).Done();
+        ClassKitRun.Of("difficulty", Checkout.Demo.Lesson, "--graded", graded, "--class", Checkout.Demo.Class, "--out", _folder.Of("difficulty")).Done();
+        // Students' pages are alike: one of a folder speaks for all.
+        return [.. Directory.EnumerateFiles(_folder.Of("skills"), "*.html", SearchOption.AllDirectories).Order(StringComparer.Ordinal).DistinctBy(Path.GetDirectoryName), .. Directory.EnumerateFiles(_folder.Of("difficulty"), "*.html")];
     }
 
     private static bool IsOfResit(string page) => Kind(page, "resit") != page;

@@ -27,6 +27,12 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         ["pack/stations"] = 3,
         ["pack/run-sheets"] = 7,
         ["pack/formula-cards"] = 4,
+        ["pack/rubric"] = 1,
+        ["pack/index"] = 2,
+        ["observed/"] = 2,
+        ["term/students/a"] = 1,
+        ["term/term-report"] = 2,
+        ["term/marking-agreement"] = 2,
     };
 
     /// <summary>What announces what follows: alone at the foot of a side it announces nothing.</summary>
