@@ -8,7 +8,11 @@ internal static class LibreOffice
     /// <summary>Formats that an office suite that stays open is asked for, with its own names of them; others are converted as the command line knows them.</summary>
     private static readonly Dictionary<string, string> Usual = new()
     {
-        [Xlsx] = "Calc MS Excel 2007 XML", ["ods"] = "calc8", ["xls"] = "MS Excel 97", ["html"] = "HTML (StarCalc)", ["pdf"] = "calc_pdf_Export",
+        [Xlsx] = "Calc MS Excel 2007 XML",
+        ["ods"] = "calc8",
+        ["xls"] = "MS Excel 97",
+        ["html"] = "HTML (StarCalc)",
+        ["pdf"] = "calc_pdf_Export",
     };
 
     private static readonly Lock OneAtATime = new();
