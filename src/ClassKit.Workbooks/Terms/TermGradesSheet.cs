@@ -43,7 +43,7 @@ internal static class TermGradesSheet
     }
 
     /// <summary>A share reads as percent; weights that are no shares stay what they are.</summary>
-    private static string FormatOf(decimal weight) => weight > 1 ? "General" : 100 * weight % 1 == 0 ? "0 %" : "0.00 %";
+    private static string FormatOf(decimal weight) => weight > 1 ? "General" : decimal.Round(weight, 2) == weight ? "0 %" : "0.00 %";
 
     private static string Reached(TermGrid grid, PassLine line, int row)
     {
