@@ -21,7 +21,9 @@ internal static class EraseCommand
             var withFiles = parsed.GetValue(files);
             return parsed.GetValue(write) ? report.Done(Make) : report.Only(Make, $"Nothing was erased yet; add --write to do it{(withFiles ? "" : ", and --files to have the files done, too")}. There is no way back.");
 
-            Produced Make(Run run) => EraseStudent.At(parsed.GetRequiredValue(path), RecordOptions.Author(parsed, by, why), parsed.GetRequiredValue(student), parsed.GetValue(write), withFiles, run);
+            Produced Make(Run run) => Produced.Within(
+                EraseRequest.At(parsed.GetRequiredValue(path), RecordOptions.Author(parsed, by, why), parsed.GetRequiredValue(student), parsed.GetValue(write), withFiles),
+                request => Produced.Of(EraseStudent.Run(request, run), EraseStudent.Write));
         });
         return command;
     }

@@ -62,7 +62,7 @@ internal static class PeopleScreen
         var (folder, author, page, withFiles) = (visit.Folder.Root, visit.Author(visit.Typed("why")), $"people/{person.Class.Key}/{person.Who.Id}/erase", visit.Ticked("files"));
         var isGone = isMeant && withFiles;
         return new(isMeant ? $"Erase {(isGone ? "a student" : person.Who.Shown)} from the record{(isGone ? " and the files" : "")}" : $"See what erasing {person.Who.Shown} comes to", isGone ? "" : page, isGone ? "This week" : isMeant ? "What of yours still names them" : "Erase, or not",
-            run => EraseStudent.At(folder, author, person.Who.Id, isMeant, withFiles, run) is var made && isMeant ? JobEnd.Of(made) : JobEnd.Would(made, "Nothing was erased yet. This is what it would come to:"));
+            run => Produced.Within(EraseRequest.At(folder, author, person.Who.Id, isMeant, withFiles), request => Produced.Of(EraseStudent.Run(request, run), EraseStudent.Write)) is var made && isMeant ? JobEnd.Of(made) : JobEnd.Would(made, "Nothing was erased yet. This is what it would come to:"));
     }
 
     private static Produced OnRecord(string folder, DateTimeOffset now, Func<TeachingRecord, Produced> work) => Produced.Within(RecordPlace.Open(folder, now, mayBegin: false), work);

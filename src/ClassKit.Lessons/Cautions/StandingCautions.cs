@@ -154,7 +154,7 @@ public static class StandingCautions
             "common practice, no source; extinguishers by BS 5306-8 and NFPA 10; fat at 170 to 190 °C (338 to 374 °F), from memory")
         {
             InShort = "Never water on burning fat: heat off, lid on",
-            OnACard = "Half full at most, level, never left, never moved hot. Spoons and hands dry; food slides in close above the fat, away from you. Smoke, or above 200 °C (392 °F): heat off. Fire: heat off, lid on, never water. What the lid does not put out: leave, and call.",
+            OnACard = "Half full at most, level, never left, never moved hot. Spoons and hands dry; food slides in close above the fat, away from you. Smoke, or above 200 °C (392 °F): heat off. Lid, fire blanket and an extinguisher for burning fat lie within reach. Fire: heat off, lid on, never water. What the lid does not put out: leave, and call.",
         },
         Hazard.HotPlate => new("Hot plate or pan", "It stays hot long after the heat is off, and does not look it: turn with tongs or a spatula, and mark it until it is cold.", "common practice, no source") { InShort = "Hot long after the heat is off: use tongs" },
         Hazard.Microwave => new("Microwave", "It heats unevenly and goes on for a while: let it stand a minute, stir or turn, open away from the face, and probe in several places.", "FDA Food Code 3-401.12, from memory") { InShort = "Let it stand; open away from your face" },

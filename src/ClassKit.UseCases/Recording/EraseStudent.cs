@@ -15,21 +15,6 @@ public static class EraseStudent
     /// <summary>What the change is called.</summary>
     public const string Kind = "erase";
 
-    /// <summary>Erases from the record of a place, or says what it would come to; where there is no record, and the files are meant, from the files alone.</summary>
-    /// <param name="place">The record, or the folder that has it.</param>
-    /// <param name="author">Who does it, when and why.</param>
-    /// <param name="student">The student's id.</param>
-    /// <param name="isMeant">False to be told what it would come to, and nothing else.</param>
-    /// <param name="withFiles">True to take the student out of the files of the teaching folder, too.</param>
-    /// <param name="run">Watched and stopped.</param>
-    /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public static Produced At(string place, Author author, string student, bool isMeant, bool withFiles, Run run)
-    {
-        ArgumentNullException.ThrowIfNull(author);
-        Produced Erased(TeachingRecord? record) => Produced.Of(Run(new(record, author, student, isMeant) { Folder = RecordPlace.FolderOf(place), WithFiles = withFiles }, run), Write);
-        return withFiles && !File.Exists(RecordPlace.Of(place)) ? Erased(null) : Produced.Within(RecordPlace.Open(place, author.Now, mayBegin: false), Erased);
-    }
-
     /// <summary>Erases, or says what it would come to. What was cut off in between goes on when it is done again: class lists come last, so that the student is known until then.</summary>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static Reading<ErasedStudent> Run(EraseRequest request, Run run)

@@ -54,17 +54,17 @@ public sealed class BenchPageTests : IDisposable
 
         Assert.Equal("bench-marks-chef-inés.json", saved.SuggestedFilename);
         Assert.All(asked, address => Assert.StartsWith("file:", address, StringComparison.Ordinal));
-        Weigh(Path.Combine(Demo, "class.md")).Done();
+        Weigh(Path.Combine(Demo, "roster.csv")).Done();
         Assert.Contains("35 of 48", Student("amara-osei"), StringComparison.Ordinal);
         Assert.Contains("32 of 48", Student("anders-lindqvist"), StringComparison.Ordinal);
         Assert.Contains("Ofen heiß, ½ Blech – 🥖 “gut”", Student("yael-oconnor"), StringComparison.Ordinal);
         Assert.Contains("no mark", Student("selin-aydin"), StringComparison.OrdinalIgnoreCase);
 
-        var fiveTeams = _folder.Of("class.md");
-        File.WriteAllText(fiveTeams, File.ReadAllText(Path.Combine(Demo, "class.md")).Replace("teams: 6", "teams: 5", StringComparison.Ordinal).Replace("prices: prices.md\n", "", StringComparison.Ordinal));
-        Assert.Contains("It is of another form: Bench work", Refused(fiveTeams), StringComparison.Ordinal);
+        var others = _folder.Of("others.csv");
+        File.WriteAllLines(others, ["name", .. File.ReadAllLines(Path.Combine(Demo, "roster.csv")).Skip(1).Select((_, number) => $"Pupil Number {number + 1}")]);
+        Assert.Contains("It is of another form: Bench work", Refused(others), StringComparison.Ordinal);
         File.WriteAllText(_folder.Of("day.json"), File.ReadAllText(_folder.Of("day.json")).Replace("Secure", "Excellent", StringComparison.Ordinal));
-        Assert.Contains("its digest does not fit what stands in it", Refused(Path.Combine(Demo, "class.md")), StringComparison.Ordinal);
+        Assert.Contains("its digest does not fit what stands in it", Refused(Path.Combine(Demo, "roster.csv")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -119,12 +119,12 @@ public sealed class BenchPageTests : IDisposable
         """,
         LeastTouched);
 
-    private ClassKitRun Weigh(string profile)
+    private ClassKitRun Weigh(string roster)
     {
         File.WriteAllText(_folder.Of("term.md"), $"""
             ---
-            class: {Path.GetRelativePath(_folder.Path, profile)}
-            roster: {Path.GetRelativePath(_folder.Path, Path.Combine(Demo, "roster.csv"))}
+            class: {Path.GetRelativePath(_folder.Path, Path.Combine(Demo, "class.md"))}
+            roster: {Path.GetRelativePath(_folder.Path, roster)}
             rule: {Path.GetRelativePath(_folder.Path, Path.Combine(Checkout.Demo.Root, "rubrics", "term-grade.md"))}
             ---
 
@@ -139,9 +139,9 @@ public sealed class BenchPageTests : IDisposable
         return ClassKitRun.Of("weigh", _folder.Of("term.md"), "--out", _folder.Of("weighed"));
     }
 
-    private string Refused(string profile)
+    private string Refused(string roster)
     {
-        var run = Weigh(profile);
+        var run = Weigh(roster);
         Assert.Equal(1, run.ExitCode);
         return run.Problems;
     }

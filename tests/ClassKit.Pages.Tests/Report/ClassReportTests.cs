@@ -27,7 +27,7 @@ public sealed class ClassReportTests
         Assert.Equal(SampleClass.Summary.Parts.Count, bars.Length);
         foreach (var (bar, part) in bars.Zip(SampleClass.Summary.Parts))
         {
-            var drawn = bar.QuerySelectorAll("g > rect").Sum(segment => double.Parse(segment.GetAttribute("width")!.TrimEnd('%'), System.Globalization.CultureInfo.InvariantCulture));
+            var drawn = bar.QuerySelectorAll("g > rect:not(.patterned, .plate)").Sum(segment => double.Parse(segment.GetAttribute("width")!.TrimEnd('%'), System.Globalization.CultureInfo.InvariantCulture));
             Assert.Equal(100, drawn, 0.01);
             Assert.Contains($"{part.Counts[Outcome.Sound] + (part.Part.FormulaAsked ? 0 : part.Counts[Outcome.ValueOnly])} right", bar.QuerySelector("desc")!.Text(), StringComparison.Ordinal);
         }

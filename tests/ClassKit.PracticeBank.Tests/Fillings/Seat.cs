@@ -18,6 +18,14 @@ internal sealed record Seat(DealtClass Dealt, ClassGrader Grader, DealtStudent S
     /// <param name="fill">What stands in the part's cell: a formula with its =, a text, a number, or null for nothing.</param>
     public IReadOnlyList<AnswerGrade> Grade(Func<Desk, Part, object?> fill)
     {
+        var judged = Grader.Begin();
+        judged.Add(Grader.Judge(Return(fill)));
+        return Grader.Settle(judged).Students.Single(graded => graded.Who.Id == Student.Who.Id).Answers;
+    }
+
+    /// <summary>Fills every part, as <see cref="Grade"/> does, and hands the workbook in.</summary>
+    public ReturnedFile Return(Func<Desk, Part, object?> fill)
+    {
         var sheets = Blank.Sheets.ToDictionary(sheet => sheet.Name, sheet => new Dictionary<(int Row, int Column), CellContent>(sheet.Cells));
         foreach (var exercise in _layout.Exercises)
         {
@@ -31,9 +39,7 @@ internal sealed record Seat(DealtClass Dealt, ClassGrader Grader, DealtStudent S
             foreach (var (cell, formula) in desk.Scratch) sheets[cell.Sheet][(cell.Row, cell.Column)] = Content(formula)!;
         }
         var workbook = Blank with { Sheets = [.. Blank.Sheets.Select(sheet => sheet with { Cells = sheets[sheet.Name] })] };
-        var judged = Grader.Begin();
-        judged.Add(Grader.Judge(new ReturnedFile($"{Student.Who.Id}.xlsx", workbook, null)));
-        return Grader.Settle(judged).Students.Single(graded => graded.Who.Id == Student.Who.Id).Answers;
+        return new($"{Student.Who.Id}.xlsx", workbook, null);
     }
 
     private static CellContent? Content(object? content) => content switch

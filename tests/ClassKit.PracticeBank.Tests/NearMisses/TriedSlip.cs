@@ -41,6 +41,9 @@ internal sealed record TriedSlip(Exercise Exercise, Part Part, SlipOfThePen Slip
         _ => false,
     };
 
+    /// <summary>True if both are one wrong method: they give the same for every input.</summary>
+    public bool DoesWhat(TriedSlip other) => IsAlike(Values(Formula), Values(other.Formula), Near);
+
     public double? Value(IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> answers) => KeyValues.Number(Formula, KeyValues.Names(givens, answers));
 
     private List<double?> Values(CellFormula formula) => [.. Inputs.Select(variant => KeyValues.Number(formula, KeyValues.Names(variant.Givens, variant.Answers)))];
