@@ -1,7 +1,6 @@
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Randomness;
 using ClassKit.Grading.Findings;
-using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
 using ClassKit.PracticeBank.Tests.Fillings;
 
