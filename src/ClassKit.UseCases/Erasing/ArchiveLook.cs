@@ -24,8 +24,16 @@ internal static class ArchiveLook
             }
             else if (look.Archive(name) is { } inner)
             {
-                if (inner.Left is { } left) changes[name] = left;
-                (gone, tables) = (gone + inner.Files, tables + inner.Tables);
+                if (inner.Left is { } left)
+                {
+                    changes[name] = left;
+                    (gone, tables) = (gone + inner.Files, tables + inner.Tables);
+                }
+                else if (inner.Files + inner.Tables > 0)
+                {
+                    // It cannot be written anew: what is the student's in it stays with it.
+                    still.Add(name);
+                }
                 still.AddRange(inner.Still.Select(file => $"{name}/{file}"));
                 unread.AddRange(inner.Unread.Select(file => $"{name}/{file}"));
             }

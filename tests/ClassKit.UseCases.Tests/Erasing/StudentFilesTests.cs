@@ -81,6 +81,8 @@ public sealed class StudentFilesTests : IDisposable
             ("work/ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada)), ("work/ada-berg.jpg", [1]), ("work/ben-okoye.xlsx", others), ("inner.zip", inner),
             ("list.csv", "student\nada-berg\nben-okoye\n"u8.ToArray()), ("notes.txt", notes), ("broken.xlsx", [1, 2])));
         _folder.Write("mail/locked.zip", Zip.Encrypted(("ada-berg.xlsx", others)));
+        // Of two files by one name only one could be kept: such an archive stays as it is, and so does what it lies in.
+        _folder.Write("mail/twice.zip", Zip.Of(("packed.zip", Zip.Of(("ada-berg.xlsx", SmallClass.Filled(SmallClass.Ada)), ("a.txt", [1]), ("a.txt", [2])))));
         _folder.Write("mail/others.zip", Zip.Of(("ben-okoye.xlsx", others)));
         _folder.Write("mail/list of spring.csv", Encoding.Latin1.GetBytes("student;name\r\nada-berg;Ada Berg\r\ncleo-marin;Cleo Marín\r\n"));
         _folder.Write("mail/broken.xlsx", [1, 2]);
@@ -94,7 +96,9 @@ public sealed class StudentFilesTests : IDisposable
         Assert.Equal(["notes.txt"], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "mail/all.zip").Inside);
         Assert.Equal(["ada-berg.xlsx"], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "mail/locked.zip").Inside);
         Assert.Equal([("mail/all.zip", "broken.xlsx"), ("mail/broken.xlsx", "")], done.Traces.OfType<StudentTrace.Unread>().Select(trace => (trace.File, string.Join(' ', trace.Inside))));
-        Assert.Equal(before["mail/others.zip"], Digests()["mail/others.zip"]);
+        Assert.Equal(["packed.zip"], done.Traces.OfType<StudentTrace.Stays>().Single(trace => trace.File == "mail/twice.zip").Inside);
+        Assert.DoesNotContain(done.Traces.OfType<StudentTrace.Packed>(), trace => trace.File == "mail/twice.zip");
+        Assert.All(["mail/others.zip", "mail/twice.zip"], file => Assert.Equal(before[file], Digests()[file]));
 
         using var left = ZipFile.OpenRead(_folder.Of("mail/all.zip"));
         Assert.Equal(["work/ben-okoye.xlsx", "inner.zip", "list.csv", "notes.txt", "broken.xlsx"], left.Entries.Select(entry => entry.FullName));
