@@ -367,7 +367,7 @@ public abstract record Note
     /// <param name="Differences">Who changes, and by which work.</param>
     public sealed record Frozen(string Term, int Students, int? Number, IReadOnlyList<FrozenChange> Differences) : Note
     {
-        /// <summary>How many of these grades may still change, since something of theirs has no mark yet.</summary>
+        /// <summary>How many of these grades may still change, since something of theirs has no mark yet or was not decided on.</summary>
         public int Open { get; init; }
     }
 

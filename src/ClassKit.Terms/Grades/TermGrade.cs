@@ -16,6 +16,6 @@ public sealed record TermGrade(
     /// <summary>Every work, in the order of the rule's categories.</summary>
     public IEnumerable<WorkResult> Works => Categories.SelectMany(category => category.Works);
 
-    /// <summary>True while a mark is still to come: the grade may change.</summary>
-    public bool IsProvisional => Works.Any(work => work.IsOpen);
+    /// <summary>True while a mark is still to come, or an answer still to be decided on: the grade may change.</summary>
+    public bool IsProvisional => Works.Any(work => work.IsOpen || work.Undecided > 0);
 }

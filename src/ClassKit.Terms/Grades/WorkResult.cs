@@ -12,4 +12,7 @@ public sealed record WorkResult(Assignment Assignment, IReadOnlyList<SittingResu
 {
     /// <summary>True while a mark is still to come.</summary>
     public bool IsOpen => Standing is Standing.Missing or Standing.NotDue;
+
+    /// <summary>How many of its answers the instructor has not decided on yet: the share may still change.</summary>
+    public int Undecided => Standing is Standing.Counts or Standing.Dropped ? Sittings.Sum(sitting => sitting.Attempt.Mark.Undecided) : 0;
 }

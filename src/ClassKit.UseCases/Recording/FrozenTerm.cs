@@ -9,6 +9,6 @@ namespace ClassKit.UseCases.Recording;
 /// <param name="Changes">What changes of grades that were given out before.</param>
 public sealed record FrozenTerm(string Title, int Students, int? Number, IReadOnlyList<FrozenChange> Changes)
 {
-    /// <summary>How many of these grades may still change, since something of theirs has no mark yet.</summary>
+    /// <summary>How many of these grades may still change, since something of theirs has no mark yet or was not decided on.</summary>
     public int Open { get; init; }
 }

@@ -48,7 +48,7 @@ internal sealed record GradedWork(decimal OutOf, IReadOnlyList<ClassKit.Terms.Ma
         {
             attempts.AddRange(grades.Students
                 .Where(student => roster.Contains(student.Who.Id) && student.OutOf > 0 && student.HasPoints && student.Points >= 0 && student.Points <= student.OutOf)
-                .Select(student => new ClassKit.Terms.Marks.Attempt(student.Who.Id, work.Title, sitting, Mark.Of(student.Points, student.OutOf) with { Lateness = Of(student.Late) })));
+                .Select(student => new ClassKit.Terms.Marks.Attempt(student.Who.Id, work.Title, sitting, Mark.Of(student.Points, student.OutOf) with { Lateness = Of(student.Late), Undecided = student.Answers.Count(answer => answer.IsUndecided) })));
             var undecided = grades.Students.Sum(student => student.Answers.Count(answer => answer.IsUndecided));
             if (undecided > 0) notes.Add(new Note.Undecided(work.Title, undecided, CorrectionsReader.FileName));
         }

@@ -103,12 +103,12 @@ public static class NoteWords
         Note.Banked(var items, var exercises, var package) =>
             $"{Counted.Of(items, "item")} of {Counted.Of(exercises, "exercise")} in {package}, a package of 1EdTech QTI 3.0. They ask for numbers only: whether a formula was used, no such item can tell.",
         Note.OfBank(var bank) => BankNoteWords.Of(bank),
-        Note.Undecided(var work, var answers, var corrections) => $"{work}: {Counted.Of(answers, "answer")} could not be evaluated and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide them in {corrections} and grade again.",
+        Note.Undecided(var work, var answers, var corrections) => $"{work}: {Counted.Of(answers, "answer")} {Counted.Noun(answers, "is", "are")} left to you and {Counted.Noun(answers, "counts", "count")} neither for nor against. Decide them in {corrections} and grade again.",
         Note.MarkedTwice(var work, var page) => $"{work} was marked by two: see {page} before the marks count.",
         Note.LeftTheClass(var work, var students) => $"{string.Join(", ", students.Select(student => student.Shown))} {Counted.Noun(students.Count, "has", "have")} grades of {work} and {Counted.Noun(students.Count, "is", "are")} no longer on the class list: these grades are left out of the term.",
         Note.NotMarkedThrough(var work, var students) => $"{work} is not marked in every criterion for {string.Join(", ", students.Select(student => student.Shown))}: it does not count for them until it is.",
         Note.Weighed(var graded, var students) => $"{graded} of {Counted.Of(students, "student")} {Counted.Noun(graded, "has", "have")} a grade.",
-        Note.Provisional(var students) => $"{Counted.Of(students, "grade")} may still change: marks are to come. Each student's page says what is needed.",
+        Note.Provisional(var students) => $"{Counted.Of(students, "grade")} may still change: marks are to come, or answers are to be decided on. Each student's page says what is needed.",
         Note.HeldBack(var students) => $"{Counted.Of(students, "student")} {Counted.Noun(students, "is", "are")} held back by something that must be passed.",
         Note.Entered(var named, var students, var deal, 1) => $"{named}: the grades of {Counted.Of(students, "student")} in deal {deal} are on record.",
         Note.Entered(var named, var students, var deal, var number) =>

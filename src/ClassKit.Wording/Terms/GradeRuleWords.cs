@@ -29,6 +29,11 @@ public static class GradeRuleWords
             AbsenceRule.LeftOut => "An absence is left out, as excused work is.",
         };
         if (rule.LateOff > 0) yield return $"Late work loses {ShareWords.Of(rule.LateOff)} of its points, unless its own marking took something off.";
+        yield return rule.SecondMarker switch
+        {
+            MarkerRule.Mean => "Where two marked the same work, the mean of both counts.",
+            MarkerRule.First => "Where two marked the same work, the first marker's marks count.",
+        };
         yield return "Excused work leaves its weight to the rest.";
     }
 }

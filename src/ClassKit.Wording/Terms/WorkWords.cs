@@ -1,5 +1,6 @@
 using ClassKit.Terms.Grades;
 using ClassKit.Terms.Marks;
+using ClassKit.Wording.Counts;
 using ClassKit.Wording.Numbers;
 
 namespace ClassKit.Wording.Terms;
@@ -10,7 +11,7 @@ public static class WorkWords
     /// <summary>A mark as it was given.</summary>
     public static string Of(Mark mark) => mark.State switch
     {
-        MarkState.Marked => $"{NumberText.Points(mark.Points)} of {NumberText.Points(mark.OutOf)}{(mark.Lateness == Lateness.InTime ? "" : ", late")}",
+        MarkState.Marked => $"{NumberText.Points(mark.Points)} of {NumberText.Points(mark.OutOf)}{(mark.Lateness == Lateness.InTime ? "" : ", late")}{(mark.Undecided > 0 ? $", {Counted.Of(mark.Undecided, "answer")} not marked yet" : "")}",
         MarkState.Absent => "absent",
         MarkState.Excused => "excused",
         MarkState.NotDue => "not due yet",

@@ -47,6 +47,18 @@ public sealed class WorkedByHandTests
     }
 
     [Fact]
+    public void A_grade_is_not_final_while_an_answer_of_a_work_that_may_count_waits_for_the_instructor()
+    {
+        // Every work has a mark; of one, two answers are not decided on. Whether it counts or is dropped as the lowest, it may yet change.
+        (string, int, Mark)[] With(string waiting) => [.. Works.Select(work => (work.Id, 1, Mark.Of(work.OutOf / 2, work.OutOf) with { Undecided = work.Id == waiting ? 2 : 0 }))];
+
+        Assert.False(Grade(With("none")).IsProvisional);
+        Assert.All(Works, work => Assert.True(Grade(With(work.Id)).IsProvisional));
+        Assert.Equal(2, Grade(With("c2")).Works.Sum(work => work.Undecided));
+        Assert.False(Grade([.. With("c2").Where(mark => mark.Item1 != "c2"), ("c2", 1, Mark.Excused)]).IsProvisional);
+    }
+
+    [Fact]
     public void A_category_without_a_mark_leaves_its_weight_to_the_others()
     {
         // 0.4 and 0.2 are two thirds and one third: (2 · 60 + 90) / 3 = 70.

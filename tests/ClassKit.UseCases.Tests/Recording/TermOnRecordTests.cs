@@ -2,6 +2,7 @@ using ClassKit.Notes;
 using ClassKit.Records.Marks;
 using ClassKit.Records.Storage;
 using ClassKit.Records.Terms;
+using ClassKit.Terms.Grades;
 using ClassKit.Terms.Marks;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
@@ -62,6 +63,21 @@ public sealed class TermOnRecordTests : IDisposable
         Assert.Equal((2, 1), Told(Freeze(isMeant: true)));
         Assert.NotEqual(before[0].Percent, Frozen()[0].Percent);
         Assert.Equal(2 * before.Count, _record.Read(session => session.Number("SELECT count(*) FROM frozen_grade")));
+    }
+
+    /// <summary>Answers that nobody decided on count neither for nor against, so that a grade which they may change is no final one.</summary>
+    [Fact]
+    public void Whoever_has_an_answer_to_be_decided_on_is_counted_among_the_grades_that_may_still_change()
+    {
+        var open = Freeze(isMeant: false).Open;
+        var final = TermGrader.Grade(Term).First(grade => !grade.IsProvisional).Student.Id;
+        var attempt = Term.Attempts.First(one => one.Student == final && one.Mark.State == MarkState.Marked);
+        var waiting = Term with { Attempts = [.. Term.Attempts.Select(one => one == attempt ? one with { Mark = one.Mark with { Undecided = 1 } } : one)] };
+
+        Assert.Equal(open + 1, FreezeTerm.Run(new(_record, Kim, _class, waiting, IsMeant: false), Run.Unwatched).Model!.Open);
+        var weighed = WeighTerm.Run(new(waiting, [], []), Run.Unwatched);
+        Assert.Equal(open + 1, Assert.Single(WeighTerm.Write(weighed).Notes.OfType<Note.Provisional>()).Students);
+        Assert.Contains("What waits for your decision", System.Text.Encoding.UTF8.GetString(WeighTerm.Write(weighed).Files.Single(file => file.Path == "term-report.html").Content), StringComparison.Ordinal);
     }
 
     [Fact]

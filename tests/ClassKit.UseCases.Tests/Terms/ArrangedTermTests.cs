@@ -11,6 +11,7 @@ using ClassKit.Terms.Work;
 using ClassKit.UseCases.Recording;
 using ClassKit.UseCases.Running;
 using ClassKit.UseCases.Terms;
+using ClassKit.UseCases.Tests.Records;
 using ClassKit.UseCases.Tests.Samples;
 using ClassKit.UseCases.Touring;
 
@@ -75,6 +76,24 @@ public sealed class ArrangedTermTests
         var shown = ShowStudent.Write(ShowStudent.Run(new(record, "ada"), Run.Unwatched).Model!).Files.Single(file => file.Path == "arrangements.csv");
         Assert.Contains("Bakers 1,without three_trays,2026-09-07,2026-10-05", System.Text.Encoding.UTF8.GetString(shown.Content), StringComparison.Ordinal);
         Assert.Empty(record.Read(session => ArrangementRegister.OfStudent(session, "ben")));
+    }
+
+    [Fact]
+    public void A_mark_says_how_many_of_its_answers_nobody_decided_on()
+    {
+        var work = new PlannedWork("Sums", WorkKind.CalculationSet, "Calculations", null, 9);
+        var seen = 0;
+        foreach (var grades in Enumerable.Range(0, 60).Select(seed => AnyGrades.Of(SmallClass.Dealt, seed)))
+        {
+            var plan = Plan(Arrangement.None, Arrangement.None) with { Class = new("Bakers 1", [.. grades.Students.Select(student => student.Who)]) };
+            foreach (var attempt in GradedWork.Of(work, plan, [(1, grades)], []).Attempts)
+            {
+                var asked = grades.Students.First(student => student.Who.Id == attempt.Student).Answers.Count(answer => answer.IsUndecided);
+                Assert.Equal(asked, attempt.Mark.Undecided);
+                seen += asked;
+            }
+        }
+        Assert.NotEqual(0, seen);
     }
 
     private static void Enter(TeachingRecord record, DateOnly on, Arrangement adas) =>
