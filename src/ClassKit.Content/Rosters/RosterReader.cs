@@ -7,7 +7,7 @@ using ClassKit.Exercises.Cohorts;
 namespace ClassKit.Content.Rosters;
 
 /// <summary>Reads a class list as schools have it: .xlsx, .ods or CSV, with columns for name (or first and last name), id and e-mail under any of their usual titles, and any others.</summary>
-/// <remarks>Lines above the titles are passed over. Without ids they are made, of addresses or names. The tables of OneRoster 1.2 are read too; see <see cref="OneRoster"/>.</remarks>
+/// <remarks>Lines above the titles are passed over, and so are those below the students that count them or say when they were printed. Without ids they are made, of addresses or names. The tables of OneRoster 1.2 are read too; see <see cref="OneRoster"/>.</remarks>
 public static class RosterReader
 {
     private const string Form = "Call one column `name`, or two `first name` and `last name`; `id` and `email` are useful, and any others are left aside.";
@@ -22,12 +22,14 @@ public static class RosterReader
         if (SheetTables.Read(source, problems) is not { } tables || !problems.IsEmpty) return problems.Fail<Roster>();
         if (tables is [{ Records: [var header, ..] }] && OneRoster.IsEnrollments(header)) return Read(OneRoster.UsersBeside(source), cohort);
 
-        var (table, head) = tables.Select(table => (Table: table, Head: RosterHead.Of(table))).OrderBy(table => table.Head switch { { NamesStudents: true } => 0, null => 2, _ => 1 }).FirstOrDefault();
+        var (table, head) = Chosen(tables);
         if (head is null) return Nobody(problems, ',');
         if (!Accepts(head, problems)) return problems.Fail<Roster>();
         var lines = table.Records.Skip(head.At + 1).ToList();
         foreach (var line in lines.Where(line => line.Fields.Skip(head.Record.Fields.Count).Any(field => field.Trim().Length > 0)))
             problems.Add(line.Line, $"The line has {line.Fields.Count} fields, and the header has {head.Record.Fields.Count}", "Put quotes around a field that holds the separator.");
+        var below = lines[^RosterFoot.Count(lines)..];
+        lines.RemoveRange(lines.Count - below.Count, below.Count);
         var mine = Wanted(head, lines, source, problems);
         var (students, arrangements, ids) = RosterStudents.Of(head, mine, problems);
         if (problems.IsEmpty && students.Count == 0) return Nobody(problems, table.Separator);
@@ -40,9 +42,14 @@ public static class RosterReader
                 GuessedLetters = table.GuessedLetters,
                 HiddenRows = table.HiddenRows,
                 Others = lines.Count - mine.Count,
+                Below = [.. below.Select(RosterFoot.Text)],
             },
         });
     }
+
+    /// <summary>The table that names students, else the first with any titles.</summary>
+    internal static (SheetTable Table, RosterHead? Head) Chosen(IReadOnlyList<SheetTable> tables) =>
+        tables.Select(table => (Table: table, Head: RosterHead.Of(table))).OrderBy(table => table.Head switch { { NamesStudents: true } => 0, null => 2, _ => 1 }).FirstOrDefault();
 
     private static List<CsvRecord> Wanted(RosterHead head, List<CsvRecord> lines, Source source, ProblemList problems)
     {

@@ -21,7 +21,7 @@ internal static class RosterStudents
             var (name, email) = (Name(head, line), head.Field(line, RosterField.Email));
             var id = ids switch { RosterIds.Column => head.Field(line, RosterField.Id), RosterIds.Email => StudentId.Of(email.Split('@')[0]), _ => StudentId.Of(name) };
             if (name.Length == 0)
-                problems.Add(line.Line, ids == RosterIds.Column && id.Length > 0 ? $"The student `{id}` has no name" : "The student has no name", "Write the name as the student writes it.");
+                problems.Add(line.Line, ids == RosterIds.Column && id.Length > 0 ? $"The student `{id}` has no name" : $"The line names nobody: it holds `{RosterFoot.Text(line)}`", "Write the name as the student writes it, or take the line out if it is nobody's.");
             else if (StudentId.Fault(id) is { } fault)
                 problems.Add(line.Line, id.Length == 0 ? "The student has no id" : $"The id is `{id}`", StudentIdWords.Of(fault));
             else if (!seen.TryAdd(id, (line.Line, id)))

@@ -32,7 +32,7 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
     /// <summary>Those who are no longer on it.</summary>
     public IReadOnlyList<Student> Gone => [.. Before.Where(student => (Read.Model?.Students ?? []).All(other => other.Id != student.Id))];
 
-    /// <summary>Reads one.</summary>
+    /// <summary>Reads one. A workbook becomes a plain table, in which what is arranged with somebody can be typed; only where the list as it is is a workbook already it stays one.</summary>
     /// <param name="folder">The teaching folder.</param>
     /// <param name="known">The class.</param>
     /// <param name="name">What the file was called: its ending says what it is.</param>
@@ -45,7 +45,17 @@ public sealed record NewRoster(string File, ReadOnlyMemory<byte> Content, Readin
         if (ending is null) return new(file, content, new(null, [new(name, null, "It is no list of students that can be read here", $"Choose a file that ends in {string.Join(", ", Endings)}.")]), before, []);
         var changed = new Library(new ChangedTree(PathTree.Instance.Full(file), content));
         var read = RosterReader.Read(changed.At(file), known.Profile.Model?.Name);
+        if (read.Succeeded && Path.GetExtension(file) is ".xlsx" or ".ods" && known.Roster != file && PlainRoster.Of(changed.At(file)) is { } plain && Of(folder, known, "list.csv", plain) is { Read.Succeeded: true } asTable && asTable.Read.Model.Students.SequenceEqual(read.Model!.Students))
+            return asTable with { Read = read };
         return new(file, content, read, before, read.Succeeded ? [.. Broken(folder, file, known, changed)] : []);
+    }
+
+    /// <summary>The list that was there before the one that counts; null if none is kept.</summary>
+    public static string? Previous(ClassEntry known)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        return known.Roster is null ? null
+            : Endings.SelectMany(ending => Directory.EnumerateFiles(Path.GetDirectoryName(known.Roster)!, $"previous-*-1{ending}")).OrderByDescending(System.IO.File.GetLastWriteTimeUtc).FirstOrDefault();
     }
 
     /// <summary>Puts it there, and the list before beside it under another name; all of that, or nothing.</summary>

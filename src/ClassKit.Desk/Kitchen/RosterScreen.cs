@@ -1,7 +1,10 @@
 using System.Text;
+using ClassKit.Content.Classes;
 using ClassKit.Content.Diagnostics;
+using ClassKit.Content.Sources;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Serving;
+using ClassKit.Desk.Texts;
 using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Desk.Kitchen;
@@ -27,6 +30,7 @@ internal static class RosterScreen
             var sent = await files.OnlyAsync(MostBytes, visit.Context.RequestAborted);
             await Look(visit, known, sent?.Name ?? "nothing", sent?.Content ?? []);
         }));
+        routes.TakeInside(Page + "/previous", visit => visit.InClass(known => NewRoster.Previous(known) is { } list ? Look(visit, known, Path.GetFileName(list), File.ReadAllBytes(list)) : visit.Nothing()));
         routes.TakeInside(Page + "/take", visit => visit.InClass(known => Take(visit, known)));
     }
 
@@ -51,7 +55,17 @@ internal static class RosterScreen
     {
         if (visit.Desk.Kept.Begun<NewRoster>(NameOf(known), Stamp(known)) is not { } roster)
             return visit.Show<Frame.WordPage>((nameof(Frame.WordPage.Title), "The list was changed meanwhile"), (nameof(Frame.WordPage.Words), "Nothing was written over it. Bring yours again from the class’s page."));
-        return roster.Write(known) is { } refused ? Show(visit, known, roster, [refused]) : visit.GoTo($"class/{known.Key}?kept=yes");
+        if (roster.Write(known) is { } refused) return Show(visit, known, roster, [refused]);
+        if (visit.Ticked("size")) SetSize(known, roster.Read.Model!.Students.Count);
+        return visit.GoTo($"class/{known.Key}?kept=yes");
+    }
+
+    /// <summary>The class's file says as many as the list has, where it would hold with that: with more teams than students it would not.</summary>
+    private static void SetSize(ClassEntry known, int students)
+    {
+        if (OwnText.Read(known.File) is not { } profile || FrontLines.Value(profile.Text, "students") is null) return;
+        var content = profile.With(FrontLines.With(profile.Text, "students", students.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        if (ClassProfileReader.Read(new Library(new ChangedTree(PathTree.Instance.Full(known.File), content)).At(known.File)).Succeeded) _ = profile.Write(profile.Stamp, content);
     }
 
     private static Task Show(Visit visit, ClassEntry known, NewRoster roster, IReadOnlyList<Diagnostic> problems) => visit.Show<RosterPage>(

@@ -18,6 +18,7 @@ internal static class RosterWords
         if (origin.Ids == RosterIds.Name) yield return "Ids are made of the names: add a column with the school's own where results go back to its records.";
         if (origin.Others > 0) yield return $"{Counted.Of(origin.Others, "line is", "lines are")} of people who are not students of the class, and left out.";
         if (origin.HiddenRows > 0) yield return $"{Counted.Of(origin.HiddenRows, "row is", "rows are")} hidden in the workbook, and left out.";
+        if (origin.Below.Count > 0) yield return $"Below the students stands {Listed(origin.Below.Select(line => $"“{ShownName.Of(line)}”"))}, which was taken for nobody.";
         if (origin.GuessedLetters) yield return "Its letters were taken for Windows-1252: look whether accented ones are right, and save it as UTF-8 if not.";
     }
 

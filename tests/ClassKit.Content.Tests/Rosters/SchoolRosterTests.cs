@@ -43,6 +43,43 @@ public sealed class SchoolRosterTests : IDisposable
         Assert.True(RosterReader.Read(_folder.Write("plain.csv", "id,name,email\nana,Ana,ana@example.org\n")).Model!.Origin!.IsPlain);
     }
 
+    /// <summary>What school programs put below a list: common practice, no source. The same whether the table is text or a workbook.</summary>
+    [Theory]
+    [InlineData("Total students: 26", "")]
+    [InlineData("", "Total students: 26")]
+    [InlineData("Total", "26")]
+    [InlineData("", "2 students")]
+    [InlineData("Number of students", "2")]
+    [InlineData("Students: 2", "")]
+    [InlineData("Printed on 30/11/2026 14:05", "")]
+    [InlineData("--- End of list ---", "")]
+    [InlineData("", "End of report")]
+    public void Lines_that_count_students_or_end_the_list_are_nobodys_and_are_told_of(string first, string second)
+    {
+        using var workbook = new XLWorkbook();
+        string[][] lines = [["No.", "Name", "E-mail"], ["1", "Ana Lima", "ana@example.org"], ["2", "Bo Li", "bo@example.org"], [first, second, ""], ["", "Total", "2"]];
+        var sheet = workbook.AddWorksheet();
+        foreach (var (row, line) in lines.Index()) foreach (var (column, cell) in line.Index()) sheet.Cell(row + 1, column + 1).Value = cell;
+        using var bytes = new MemoryStream();
+        workbook.SaveAs(bytes);
+        foreach (var reading in new[] { RosterReader.Read(_folder.WriteBytes("class.xlsx", bytes.ToArray())), RosterReader.Read(_folder.Write("class.csv", string.Concat(lines.Select(line => string.Join(',', line) + "\n")))) })
+        {
+            Assert.Empty(reading.Problems);
+            Assert.Equal(["Ana Lima", "Bo Li"], reading.Model!.Students.Select(student => student.Name));
+            Assert.Equal([$"{first} {second}".Trim(), "Total 2"], reading.Model.Origin!.Below);
+        }
+    }
+
+    /// <summary>A word that only looks like one of those, or one that stands among students, is somebody's name.</summary>
+    [Fact]
+    public void Whoever_is_called_like_a_count_is_a_student()
+    {
+        Assert.Equal(["Total Eclipse", "Sum", "Count Orlok", "Ana"], RosterReader.Read(_folder.Write("a.csv", "name\nTotal Eclipse\nSum\nCount Orlok\nAna\n")).Model!.Students.Select(student => student.Name));
+        Assert.Equal(["Ana", "Sum", "Mae Total"], RosterReader.Read(_folder.Write("b.csv", "name\nAna\nSum\nMae Total\n")).Model!.Students.Select(student => student.Name));
+        var nameless = Assert.Single(RosterReader.Read(_folder.Write("c.csv", "name,mail\nAna,a@example.org\n,b@example.org\n")).Problems);
+        Assert.Equal((3, "The line names nobody: it holds `b@example.org`"), (nameless.Line, nameless.Found));
+    }
+
     [Fact]
     public void Ids_that_a_school_does_not_give_are_made_of_addresses_and_else_of_names()
     {

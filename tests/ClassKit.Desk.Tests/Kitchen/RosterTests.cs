@@ -24,6 +24,13 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         var kept = Path.Combine(desk.Folder.Root, "previous-roster-1.csv");
         Assert.Equal(before, await File.ReadAllBytesAsync(kept));
 
+        // The list before is looked at like any other, and taken back the same way.
+        Assert.Contains("24 students", await Answer(desk.Request("class/class/roster/previous", [])), StringComparison.Ordinal);
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+        Assert.Equal(before, await File.ReadAllBytesAsync(file));
+        await Answer(desk.Request("class/class/roster/paste", ("names", "Osei, Amara\n")));
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", [])));
+
         // Of many lists the last few stay, the newest first.
         for (var pasted = 0; pasted < 4; pasted++)
         {
@@ -74,6 +81,27 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
         File.Delete(taken);
     }
 
+    /// <summary>A footer is nobody, and what the class's page says follows where that is ticked and would hold: six teams for two students would not.</summary>
+    [Theory]
+    [InlineData(30, "30")]
+    [InlineData(2, "24")]
+    public async Task A_list_sets_the_size_of_the_class_where_that_is_ticked(int count, string students)
+    {
+        var (file, profile) = (Path.Combine(desk.Folder.Root, "roster.csv"), Path.Combine(desk.Folder.Root, "class.md"));
+        var (before, text) = (await File.ReadAllBytesAsync(file), await File.ReadAllTextAsync(profile));
+        var page = await Answer(desk.Request("class/class/roster/paste", ("names", "name\n" + string.Concat(Enumerable.Range(1, count).Select(number => $"Student {(char)('A' + (number % 26))} {(char)('A' + (number / 26))}\n")) + $"Total students: {count}\n")));
+        Assert.Contains($"set the class to {count} students", page, StringComparison.Ordinal);
+        Assert.Contains($"“Total students: {count}”, below the students", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("E-mail</th>", page, StringComparison.Ordinal);
+
+        Assert.Equal(303, await desk.StatusAsync(desk.Request("class/class/roster/take", ("size", "yes"))));
+        Assert.Equal(count, RosterReader.Read(file).Model!.Students.Count);
+        Assert.Contains($"\nstudents: {students}\n", await File.ReadAllTextAsync(profile), StringComparison.Ordinal);
+        foreach (var earlier in Directory.EnumerateFiles(desk.Folder.Root, "previous-*").ToList()) File.Delete(earlier);
+        await File.WriteAllBytesAsync(file, before);
+        await File.WriteAllTextAsync(profile, text);
+    }
+
     [Fact]
     public async Task A_table_that_was_copied_keeps_its_columns()
     {
@@ -101,7 +129,26 @@ public sealed class RosterTests(RunningDesk desk) : IClassFixture<RunningDesk>
     {
         var page = await Answer(desk.Request("class/class/roster/paste", ("names", "name,Remarks,extra time\nAda Berg,large print,25 %")));
         Assert.Contains("Left aside</dt><dd><strong>“Remarks”", page, StringComparison.Ordinal);
-        Assert.Matches("Ada Berg</th><td></td><td>[^<]*25", page);
+        Assert.Matches("Ada Berg</th><td>[^<]*25", page);
+    }
+
+    /// <summary>A school's workbook becomes a table beside the class, so that what is arranged can be typed on its page; a title above and a total below stay behind.</summary>
+    [Fact]
+    public void A_workbook_becomes_a_list_that_can_be_changed_here()
+    {
+        using var book = new ClosedXML.Excel.XLWorkbook();
+        var sheet = book.AddWorksheet();
+        foreach (var (row, cells) in new[] { ["Bread class, autumn"], ["No.", "Name", "E-mail", "Remarks"], ["1", "Ana \"Annie\" Lima", "ana@example.org", "left-handed; asks, often"], ["2", "Łukasz Nowak", "nowak@example.org"], new[] { "", "Total students: 2" } }.Index())
+            foreach (var (column, cell) in cells.Index()) sheet.Cell(row + 1, column + 1).Value = cell;
+        using var bytes = new MemoryStream();
+        book.SaveAs(bytes);
+        var known = desk.Folder.Class("class")!;
+        var list = NewRoster.Of(desk.Folder, known, "School list.XLSX", bytes.ToArray());
+
+        Assert.Equal(known.Roster, list.File);
+        Assert.Equal(["Ana \"Annie\" Lima", "Łukasz Nowak"], list.Read.Model!.Students.Select(student => student.Name));
+        Assert.Equal(["Total students: 2"], list.Read.Model.Origin!.Below);
+        Assert.Equal("\uFEFFNo.,Name,E-mail,Remarks\r\n1,\"Ana \"\"Annie\"\" Lima\",ana@example.org,\"left-handed; asks, often\"\r\n2,Łukasz Nowak,nowak@example.org,\r\n", System.Text.Encoding.UTF8.GetString(list.Content.Span));
     }
 
     [Theory]
