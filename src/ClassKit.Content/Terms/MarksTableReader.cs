@@ -25,7 +25,7 @@ internal static class MarksTableReader
             if (!lines.TryAdd(student, row.Line)) problems.Add(row.Line, $"`{student}` is in line {lines[student]} already", "Keep one line for each student.");
             foreach (var (work, sitting, column) in columns.Where(column => row[column.Column].Length > 0))
             {
-                if (MarkCell.Read(row[column], work, table.Separator, row.Line, problems) is { } mark)
+                if (MarkCell.Read(row[column], students.First(one => one.Id == student).Shown, work, table.Separator, row.Line, problems) is { } mark)
                     marks.Add((work.Title, new(student, sitting, mark, source.Shown, row.Line)));
             }
         }

@@ -32,7 +32,10 @@ internal static class NamedStudent
         }
     }
 
-    private static string? Near(string named, IReadOnlyList<Student> students) => NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Name }));
+    /// <summary>A number that is nearly another student's is that student's no more than any other: only letters can be mistyped so that it shows.</summary>
+    private static string? Near(string named, IReadOnlyList<Student> students) => NearestWord.To(named, students.SelectMany(student => new[] { student.Id, student.Name })) is { } near && Digits(near) == Digits(named) ? near : null;
+
+    private static string Digits(string text) => string.Concat(text.Where(char.IsAsciiDigit));
 
     /// <summary>The students who may be meant.</summary>
     public static IReadOnlyList<Student> Of(string named, IReadOnlyList<Student> students)

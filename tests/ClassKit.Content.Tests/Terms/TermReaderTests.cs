@@ -200,6 +200,16 @@ public sealed class TermReaderTests : IDisposable
         Assert.Equal(["ada", "ben"], reading.Model!.Works.First(work => work.Title == "Day one").Bench[0].First.Places.Keys.Order());
     }
 
+    /// <summary>Ids of a school that are numbers lie close to one another: whoever left is not taken for whoever is nearest.</summary>
+    [Fact]
+    public void Nobody_is_guessed_to_be_another_by_a_number()
+    {
+        var reading = Read(dayOne: DayOne.Replace("ada,", "40021021,", StringComparison.Ordinal) + "40021091,Secure,3,\n", roster: "id,name\n40021021,Ada Lindholm\nben,Ben Okoro\ncleo,Cleo Marsh\n", marks: Marks.Replace("ada;", "40021021;", StringComparison.Ordinal));
+
+        Assert.Empty(reading.Problems);
+        Assert.Contains(reading.Doubts, doubt => doubt is { Found: "Nobody on the roster is called `40021091`", Weight: Weight.Noted });
+    }
+
     [Fact]
     public void Most_of_another_class_is_another_class() =>
         Complaint.Among(Read(dayOne: DayOne + string.Concat(Enumerable.Range(0, 4).Select(at => $"zacharias-{at},Secure,3,\n"))), 4, 5, "Nobody on the roster is called `zacharias-0`", "Name a student by the id");
