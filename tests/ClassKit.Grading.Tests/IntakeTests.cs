@@ -22,6 +22,21 @@ public sealed class IntakeTests
         Assert.Empty(grades.Unmatched);
     }
 
+    /// <summary>Whether the copy or the student's own file counts: the one named in it has sent nothing, and is connected with it.</summary>
+    [Theory]
+    [InlineData("cleo-marin.xlsx", "Ben Okoye.xlsx")]
+    [InlineData("cleo-marin.xlsx", "ben/answers.xlsx")]
+    [InlineData("zz cleo-marin.xlsx", "a/Okoye, Ben.xlsx")]
+    public void A_file_that_bears_anothers_name_is_connected_with_both(string own, string other)
+    {
+        var grades = ClassGrader.Grade(Class, [Full(Cleo).As(own), Full(Cleo).As(other), Full(Ada).As("ada-berg.xlsx"), Full(Ada).As("ada-berg (1).xlsx")]);
+
+        var misnamed = MisnamedFile.In(grades);
+        if (other.StartsWith("ben/", StringComparison.Ordinal)) Assert.Empty(misnamed);
+        else Assert.Equal((other, "ben-okoye", "cleo-marin", true), Assert.Single(misnamed) is var one ? (one.File.File, one.Named.Id, one.Owner.Id, one.HasOther) : default);
+        Assert.All(MisnamedFile.In(ClassGrader.Grade(Class, [Full(Ada).As("ben-okoye.xlsx"), Full(Ben).As("ada-berg.xlsx")])), swapped => Assert.False(swapped.HasOther));
+    }
+
     [Fact]
     public void Without_its_id_a_workbook_is_known_by_its_numbers()
     {

@@ -43,10 +43,9 @@ internal static class UnclearFiles
 
     private static Diagnostic? Moved(RoundState state, AccountedFile file, Action<string> move)
     {
-        if (FolderFiles.In(state.Round.Returned).FirstOrDefault(path => path == file.File) is not { } found)
-            return new(file.File, null, "It lies inside an archive", "Take it out of there, and hand it in by itself.");
         try
         {
+            if (ApartFile.Find(state.Round, file.File) is not { } found) return new(file.File, null, "It does not lie there any more", "Mark what came back anew: the list of what counts for nobody is made again then.");
             move(Path.Combine(state.Round.Returned, found));
             return null;
         }

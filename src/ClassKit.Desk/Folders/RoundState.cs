@@ -1,5 +1,6 @@
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
+using ClassKit.Grading.Intake;
 using ClassKit.Grading.Results;
 using ClassKit.Grading.Summaries;
 using ClassKit.UseCases.Dealing;
@@ -26,8 +27,18 @@ public sealed record RoundState(Round Round, DealtClass Dealt, ClassGrades? Grad
     /// <summary>Answers that wait for the instructor, with whose they are.</summary>
     public IReadOnlyList<(Student Who, AnswerGrade Answer)> Undecided => [.. (Grades?.Students ?? []).SelectMany(student => student.Answers.Where(answer => answer.IsUndecided).Select(answer => (student.Who, answer)))];
 
-    /// <summary>Files that stand beside nobody's name, but for what programs left behind.</summary>
-    public IReadOnlyList<AccountedFile> Unclear => [.. (Grades?.Unmatched ?? []).Where(file => (file.Student is null || file.Fate == FileFate.OtherDeal) && file.Fate is not (FileFate.Leftover or FileFate.OtherVersion))];
+    /// <summary>Files that bear one student's name and hold another's workbook.</summary>
+    public IReadOnlyList<MisnamedFile> Misnamed { get; } = Grades is null ? [] : MisnamedFile.In(Grades);
+
+    /// <summary>Files that stand beside nobody's name, but for what programs left behind; and one too many of a student's that bears another's name.</summary>
+    public IReadOnlyList<AccountedFile> Unclear =>
+    [
+        .. (Grades?.Unmatched ?? []).Where(file => (file.Student is null || file.Fate == FileFate.OtherDeal) && file.Fate is not (FileFate.Leftover or FileFate.OtherVersion)),
+        .. Misnamed.Where(one => one.HasOther).Select(one => one.File),
+    ];
+
+    /// <summary>Whose name a file bears, where it holds another's workbook; null for any other file.</summary>
+    public MisnamedFile? MisnamedAs(AccountedFile file) => Misnamed.FirstOrDefault(one => one.File == file);
 
     /// <summary>How many things wait for a decision.</summary>
     public int Waiting => Undecided.Count + Unclear.Count + (Grades?.Waiting.Count ?? 0);

@@ -83,7 +83,8 @@ internal static class Archive
     private static bool IsDocument(ZipArchive archive) => archive.Entries.Any(entry =>
         DocumentParts.Contains(entry.FullName, StringComparer.OrdinalIgnoreCase) || entry.FullName.EndsWith(".iwa", StringComparison.OrdinalIgnoreCase));
 
-    private static bool IsFolder(ZipArchiveEntry entry) => entry.FullName.EndsWith('/') || entry.FullName.EndsWith('\\');
+    /// <summary>True for an entry that is a folder, and no file.</summary>
+    public static bool IsFolder(ZipArchiveEntry entry) => entry.FullName.EndsWith('/') || entry.FullName.EndsWith('\\');
 
     private static bool LooksPacked(string path) => path.EndsWith(".zip", StringComparison.OrdinalIgnoreCase);
 }

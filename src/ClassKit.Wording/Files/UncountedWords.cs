@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using ClassKit.Grading.Findings;
+using ClassKit.Grading.Intake;
 using ClassKit.Grading.Results;
 using ClassKit.Wording.Cohorts;
 using ClassKit.Wording.Quoting;
@@ -15,6 +16,13 @@ public static class UncountedWords
     {
         ArgumentNullException.ThrowIfNull(file);
         return file.Why is { } why ? Of(why) : "";
+    }
+
+    /// <summary>What is to be said of a file that bears one student's name and holds another's workbook.</summary>
+    public static string Of(MisnamedFile file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        return $"By its name this file is {file.Named.Shown}'s, but the workbook inside was dealt to {file.Owner.Shown}, of whom another file is there. {(file.File.Why is null ? "" : Of(file.File) + " ")}Ask {file.Named.Shown} for their own work, and set this one aside.";
     }
 
     /// <summary>The reason in words.</summary>

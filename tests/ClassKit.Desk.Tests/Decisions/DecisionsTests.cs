@@ -53,6 +53,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.True(File.Exists(Path.Combine(Dealt.Returned, "rosa-whitehorse scan 0001.xlsx")));
         Assert.Matches("Rosa Whitehorse</a></th><td>a file that cannot be read", Regex.Replace(await desk.PageAsync(Round + "/returns"), @">\s+<", "><"));
         Assert.Equal(404, await desk.StatusAsync(desk.Request(Round + "/decisions/whose", ("file", "../graded/grades.json"), ("student", "rosa-whitehorse"))));
+        await WhatLiesInAnArchiveIsDecidedAsWell();
         await WhatCountsForNobodyGoesWhereItBelongs();
 
         await WhatStudentsGetByNameIsPrintedWithALessonsPages();
@@ -125,6 +126,32 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.Equal(200, await desk.StatusAsync(desk.Request(Other, null)));
         Assert.Equal(before, Directory.EnumerateFiles(desk.Folder.RoundPlace(desk.Folder.Class("class")!, "02-thin-air-quick-breads"), "*", SearchOption.AllDirectories).Count());
         Assert.Contains("No round of that name was taken away", await (await desk.Client.SendAsync(desk.Request("rounds/class/back", ("round", "../../term")))).Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    /// <summary>One file of an archive is somebody's, one of an archive in it goes aside; the other files of both, and the archive as it came, stay.</summary>
+    private async Task WhatLiesInAnArchiveIsDecidedAsWell()
+    {
+        var waiting = Regex.Match(await desk.PageAsync(Round + "/decisions"), "Needs your word <span class=\"small\">(?<count>[0-9]+)</span>").Groups["count"].Value;
+        byte[] Zip(params (string Name, byte[] Content)[] files)
+        {
+            using var bytes = new MemoryStream();
+            using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
+                foreach (var (name, content) in files) { using var entry = zip.CreateEntry(name).Open(); entry.Write(content); }
+            return bytes.ToArray();
+        }
+        var all = Zip(("week 3/Jansen.docx", "no workbook"u8.ToArray()), ("more.zip", Zip(("dsouza: homework.xlsx", "nor this"u8.ToArray()), ("third.txt", "Away"u8.ToArray()))));
+        await File.WriteAllBytesAsync(Path.Combine(Dealt.Returned, "all.zip"), all);
+        await desk.DoneAsync(Round + "/returns/judge");
+
+        await desk.DoneAsync(Round + "/decisions/whose", ("file", "all.zip/week 3/Jansen.docx"), ("student", "rosa-whitehorse"));
+        Assert.Equal(all, await File.ReadAllBytesAsync(Path.Combine(Dealt.SetAside, "all.zip")));
+        Assert.True(File.Exists(Path.Combine(Dealt.Returned, "rosa-whitehorse Jansen.docx")));
+        Assert.DoesNotContain("all.zip", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+        foreach (var file in new[] { "all/more.zip/dsouza: homework.xlsx", "all/more/third.txt" }) await desk.DoneAsync(Round + "/decisions/aside", ("file", file));
+        Assert.Equal("nor this", await File.ReadAllTextAsync(Path.Combine(Dealt.SetAside, "all", "more", "dsouza_ homework.xlsx")));
+        Assert.Contains($"Needs your word <span class=\"small\">{waiting}</span>", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
+        using var gone = await desk.Client.SendAsync(desk.Request(Round + "/decisions/aside", ("file", "all.zip/week 3/Jansen.docx")));
+        Assert.Contains("There is no such file", await gone.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
     /// <summary>A workbook of the other round goes there, a note goes aside, and nothing of either waits any more.</summary>
