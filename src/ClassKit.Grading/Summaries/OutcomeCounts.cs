@@ -10,6 +10,8 @@ internal sealed class OutcomeCounts
     private readonly Dictionary<Outcome, int> _outcomes = Enum.GetValues<Outcome>().ToDictionary(outcome => outcome, _ => 0);
     private readonly Dictionary<string, (Misconception First, int Students)> _met = [];
     private int _explained;
+    private int _marked;
+    private int _markedInFull;
 
     /// <summary>The counts of every part that anybody answered, by the ids of exercise and part.</summary>
     public static Dictionary<(string Exercise, string Part), OutcomeCounts> Of(IEnumerable<StudentGrade> students)
@@ -26,7 +28,7 @@ internal sealed class OutcomeCounts
 
     /// <summary>The part as it was counted.</summary>
     public PartSummary Of(Exercise exercise, Part part) =>
-        new(exercise, part, _outcomes, [.. _met.Values.OrderByDescending(met => met.Students).ThenBy(met => met.First.Id, StringComparer.Ordinal)]) { Explained = _explained };
+        new(exercise, part, _outcomes, [.. _met.Values.OrderByDescending(met => met.Students).ThenBy(met => met.First.Id, StringComparer.Ordinal)]) { Explained = _explained, Marked = _marked, MarkedInFull = _markedInFull };
 
     /// <summary>True for a typed number that is right for another student's numbers, by a fact that stands: it came from there, and that a wrong turn gives it too says nothing of what was thought.</summary>
     private static bool IsAnothers(StudentGrade student, AnswerGrade answer) =>
@@ -36,6 +38,7 @@ internal sealed class OutcomeCounts
     {
         _outcomes[answer.Outcome]++;
         if (answer.IsExplained) _explained++;
+        if (answer is { Outcome: Outcome.Unsupported, IsUndecided: false }) (_marked, _markedInFull) = (_marked + 1, _markedInFull + (answer.ShowsMethod ? 1 : 0));
         if (!isAnothers && answer.Misconception is { } met) _met[met.Id] = _met.TryGetValue(met.Id, out var known) ? (known.First, known.Students + 1) : (met, 1);
     }
 }

@@ -14,6 +14,12 @@ public sealed record PartSummary(
     IReadOnlyDictionary<Outcome, int> Counts,
     IReadOnlyList<(Misconception Misconception, int Students)> Misconceptions)
 {
+    /// <summary>How many answers that only the instructor can judge the instructor has marked; they are counted as <see cref="Outcome.Unsupported"/>.</summary>
+    public int Marked { get; init; }
+
+    /// <summary>How many of these got all points.</summary>
+    public int MarkedInFull { get; init; }
+
     /// <summary>Of how many wrong answers can be said what happened.</summary>
     public int Explained { get; init; }
 

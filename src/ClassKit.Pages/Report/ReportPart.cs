@@ -13,10 +13,12 @@ public sealed record ReportPart(string Label, PartSummary Summary)
     public IReadOnlyDictionary<Outcome, int> Counts { get; } = OutcomeText.ShownCounts(Summary);
 
     /// <summary>The share of right answers as text.</summary>
-    public string Right => Summary.RightShare is { } share ? NumberText.Share(share) : "Not judged";
+    public string Right => Summary.RightShare is { } share ? NumberText.Share(share) : Marked;
 
     /// <summary>The share of answers that show the method as text.</summary>
-    public string Understood => Summary.UnderstoodShare is { } share ? NumberText.Share(share) : "Not judged";
+    public string Understood => Summary.UnderstoodShare is { } share ? NumberText.Share(share) : Marked;
+
+    private string Marked => Summary.Marked > 0 ? $"{Summary.MarkedInFull} of {Summary.Marked} marked got all points" : "Not judged";
 
     /// <summary>How many gave the right number.</summary>
     public int RightCount => Summary.Counts[Outcome.Sound] + Summary.Counts[Outcome.ValueOnly];

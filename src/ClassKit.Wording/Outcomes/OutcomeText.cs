@@ -74,13 +74,26 @@ public static class OutcomeText
         return outcome == Outcome.ValueOnly && !part.FormulaAsked ? Outcome.Sound : outcome;
     }
 
+    /// <summary>The outcome of an answer as it is shown: what the instructor has marked waits for nobody any more, and is right where it got all points.</summary>
+    public static Outcome Shown(AnswerGrade answer)
+    {
+        ArgumentNullException.ThrowIfNull(answer);
+        return answer is { Outcome: Outcome.Unsupported, IsUndecided: false } ? answer.ShowsMethod ? Outcome.Sound : Outcome.Incorrect : Shown(answer.Outcome, answer.Part);
+    }
+
     /// <summary>How many answers to a part had each outcome, as they are shown.</summary>
     public static IReadOnlyDictionary<Outcome, int> ShownCounts(PartSummary summary)
     {
         ArgumentNullException.ThrowIfNull(summary);
         return Order.ToDictionary(
             outcome => outcome,
-            outcome => summary.Counts.Where(count => Shown(count.Key, summary.Part) == outcome).Sum(count => count.Value));
+            outcome => summary.Counts.Where(count => Shown(count.Key, summary.Part) == outcome).Sum(count => count.Value) + outcome switch
+            {
+                Outcome.Sound => summary.MarkedInFull,
+                Outcome.Incorrect => summary.Marked - summary.MarkedInFull,
+                Outcome.Unsupported => -summary.Marked,
+                _ => 0,
+            });
     }
 
     /// <summary>True where something was entered and is wrong; a blank is no slip, and what is left to the instructor is none yet.</summary>

@@ -33,6 +33,24 @@ public sealed class ClassReportTests
         }
     }
 
+    /// <summary>Once all that was left to the instructor is marked, nothing in the report waits any more, and the counts still come to every answer.</summary>
+    [Theory]
+    [InlineData(1, "Right")]
+    [InlineData(0, "Not right")]
+    public void What_the_instructor_has_marked_waits_for_nobody(int share, string shown)
+    {
+        AnswerGrade Marked(AnswerGrade answer) => answer.IsUndecided ? answer with { Points = share * answer.Part.Points, OutOf = answer.Part.Points, Correction = new(0, "All three named") } : answer;
+        var marked = SampleClass.Grades with { Students = [.. SampleClass.Grades.Students.Select(student => student with { Answers = [.. student.Answers.Select(Marked)] })] };
+        var summary = ClassSummarizer.Summarize(marked);
+        var (before, after) = (Page.Body!.Text(), Html.Parse(HtmlPages.ClassReport(marked, summary)).Body!.Text());
+
+        Assert.Contains("For the instructor", before, StringComparison.Ordinal);
+        Assert.DoesNotContain("For the instructor", after, StringComparison.Ordinal);
+        var part = Assert.Single(summary.Parts, part => part.Marked > 0);
+        Assert.Equal(part.Asked, ClassKit.Wording.Outcomes.OutcomeText.ShownCounts(part).Values.Sum());
+        Assert.All(marked.Students.SelectMany(student => student.Answers).Where(answer => answer.Outcome == Outcome.Unsupported), answer => Assert.Equal(shown, ClassKit.Wording.Outcomes.OutcomeText.Brief(ClassKit.Wording.Outcomes.OutcomeText.Shown(answer))));
+    }
+
     [Fact]
     public void Misconceptions_are_ranked_by_students_and_name_them()
     {
