@@ -74,7 +74,7 @@ public static class RehearseLesson
             .. dealt.Exercises.SelectMany(exercise => exercise.Parts.Select(part =>
             {
                 var of = pairs.Where(pair => pair.Answer.Exercise == exercise.Id && pair.Answer.Part == part.Id).ToList();
-                double? Share(bool abler) => of.Where(pair => strong.Contains(pair.Student) == abler).Select(pair => ShowsMethod(pair.Grade) ? 1.0 : 0).Cast<double?>().Average();
+                double? Share(bool abler) => of.Where(pair => pair.Grade.IsJudged && strong.Contains(pair.Student) == abler).Select(pair => pair.Grade.ShowsMethod ? 1.0 : 0).Cast<double?>().Average();
                 return new RehearsedPart(exercise, part, of.Count, of.Count(pair => IsRight(pair.Answer, pair.Grade)), Share(true), Share(false))
                 {
                     ActedOut = of.Count(pair => pair.Answer.Misconception is not null),
@@ -96,6 +96,4 @@ public static class RehearseLesson
 
     private static bool IsRight(RehearsedAnswer answer, AnswerGrade grade) =>
         answer.Truth == grade.Outcome && answer.Misconception == grade.Misconception?.Id;
-
-    private static bool ShowsMethod(AnswerGrade grade) => grade.Outcome is Outcome.Sound or Outcome.FollowThrough;
 }
