@@ -30,12 +30,14 @@ public sealed record MeasuredBread(LeaveningComparison Compared, IReadOnlyList<M
             [.. values.Zip(far, (one, isFar) => new MeasuredPoint(one.Team, one.Value.Piece, one.Value.Value, isFar))]);
     }
 
-    /// <summary>What is left is predicted from what was measured before, where something was: a portion filled too large is no smaller loss.</summary>
+    /// <summary>What is left is predicted from what was measured before, where something was: a portion filled too large is no smaller loss. What lies far from the rest of it may be a slip, and predicts nothing.</summary>
     private static Band<double>? Expected(Measure measure, LeaveningComparison compared, ComputedPack pack, ObservedUnit unit, ILookup<Measure, (string Team, Measurement Value)> measured)
     {
         if (Prediction.Of(measure, compared, pack.BoilingPoint) is not { } prediction) return null;
         if (measure != Measure.MassAfter || !measured[Measure.MassBefore].Any()) return prediction.Value.Map(unit.Of);
-        var before = measured[Measure.MassBefore].GroupBy(one => one.Team).Average(team => team.Average(one => one.Value.Value));
+        List<(string Team, Measurement Value)> all = [.. measured[Measure.MassBefore]];
+        var far = FarFromTheRest.In([.. all.Select(one => one.Value.Value)], Math.Pow(10, -ObservedUnit.For(Measure.MassBefore, pack.Class.Units).Decimals));
+        var before = all.Where((_, at) => !far[at]).GroupBy(one => one.Team).Average(team => team.Average(one => one.Value.Value));
         var loss = Prediction.BakeLoss(compared);
         return new(before * (1 - loss.High), before * (1 - loss.Typical), before * (1 - loss.Low));
     }

@@ -63,6 +63,16 @@ public sealed class MeasuredClassTests
         Assert.Equal(2 * portion.Expected!.Value.Typical, left.Expected!.Value.Typical, 9);
     }
 
+    /// <summary>600 g typed for 60 g, ringed as far from the rest, moves no other expectation.</summary>
+    [Fact]
+    public void A_slip_before_the_bake_predicts_nothing_of_what_is_left()
+    {
+        double Left(params string[] before) => MeasuredClass.Of(Pack, [.. before.Index().Select(one => Team($"Team {one.Index}", ("popovers.mass-before.1", one.Item), ("popovers.mass-after.1", "52")))]).Breads[0].Quantities[1].Expected!.Value.Typical;
+
+        Assert.Equal(Left("59", "60", "61", "62", "63"), Left("59", "60", "61", "62", "63", "600"), 9);
+        Assert.NotEqual(Left("59", "60", "61", "62", "63"), Left("59", "60", "61", "62", "63", "65"), 9);
+    }
+
     [Fact]
     public void Heights_are_compared_within_teams_that_measured_both()
     {
