@@ -28,10 +28,18 @@ internal static class ArrangedScreen
 
     private static Task Keep(Visit visit, ClassEntry known, OwnText text, IReadOnlyList<Student> students, Func<Student, string, string> cells)
     {
+        if (visit.Typed("stamp") != text.Stamp) return Show(visit, known, text, students, cells, [text.Meanwhile(Differing(visit, students, cells))], isTyped: false);
         var (content, wrong, _) = Typed(visit, known, text, students, cells);
         if (wrong.Count > 0) return Show(visit, known, text, students, cells, wrong);
         return text.Write(visit.Typed("stamp"), content) is { } refused ? Show(visit, known, text, students, cells, [refused]) : visit.GoTo($"class/{known.Key}/arranged?kept=yes");
     }
+
+    private static IEnumerable<string> Differing(Visit visit, IReadOnlyList<Student> students, Func<Student, string, string> cells) =>
+        from student in students
+        from column in ArrangedRoster.Columns
+        let typed = Cell(visit, student, column, cells(student, column))
+        where typed != cells(student, column)
+        select $"{student.Shown}, {column}: {(typed.Length > 0 ? typed : "nothing")}";
 
     /// <summary>The list as it would be, what is wrong with it, and all that is to be said of it.</summary>
     private static (byte[] Content, IReadOnlyList<Diagnostic> Wrong, IReadOnlyList<Diagnostic> Problems) Typed(Visit visit, ClassEntry known, OwnText text, IReadOnlyList<Student> students, Func<Student, string, string> cells)
@@ -50,11 +58,11 @@ internal static class ArrangedScreen
         return ArrangedPage.IsBox(column, before) && ArrangedPage.IsTicked(before) == typed.Length > 0 ? before : typed;
     }
 
-    private static Task Show(Visit visit, ClassEntry known, OwnText text, IReadOnlyList<Student> students, Func<Student, string, string> cells, IReadOnlyList<Diagnostic> problems)
+    private static Task Show(Visit visit, ClassEntry known, OwnText text, IReadOnlyList<Student> students, Func<Student, string, string> cells, IReadOnlyList<Diagnostic> problems, bool? isTyped = null)
     {
-        var isTyped = problems.Count > 0;
+        var again = isTyped ?? problems.Count > 0;
         return visit.Show<ArrangedPage>(
-            (nameof(ArrangedPage.Class), known), (nameof(ArrangedPage.Students), students), (nameof(ArrangedPage.Problems), problems), (nameof(ArrangedPage.Stamp), isTyped ? visit.Typed("stamp") : text.Stamp),
-            (nameof(ArrangedPage.Cell), isTyped ? (student, column) => Cell(visit, student, column, cells(student, column)) : cells), (nameof(ArrangedPage.IsKept), visit.Ticked("kept") && !isTyped));
+            (nameof(ArrangedPage.Class), known), (nameof(ArrangedPage.Students), students), (nameof(ArrangedPage.Problems), problems), (nameof(ArrangedPage.Stamp), again ? visit.Typed("stamp") : text.Stamp),
+            (nameof(ArrangedPage.Cell), again ? (student, column) => Cell(visit, student, column, cells(student, column)) : cells), (nameof(ArrangedPage.IsKept), visit.Ticked("kept") && problems.Count == 0));
     }
 }

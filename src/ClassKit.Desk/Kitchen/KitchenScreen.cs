@@ -18,12 +18,13 @@ internal static class KitchenScreen
     {
         routes.LookInside("class/{class}", visit => visit.InClass(known => Show(visit, known, known.Profile.Problems)));
         routes.TakeInside("class/{class}", visit => visit.InClass(known => Keep(visit, known)));
-        routes.TakeInside("class/{class}/look", visit => visit.InClass(known => OwnText.Read(known.File) is { } file ? visit.Show<LookedOver>((nameof(LookedOver.Problems), Typed(visit, known, file).Problems)) : visit.Nothing()));
+        routes.TakeInside("class/{class}/look", visit => visit.InClass(known => OwnText.Read(known.File) is { } file ? visit.Show<LookedOver>((nameof(LookedOver.Problems), Worded(known, Typed(visit, known, file).Problems))) : visit.Nothing()));
     }
 
     private static Task Keep(Visit visit, ClassEntry known)
     {
         if (OwnText.Read(known.File) is not { } file) return visit.Nothing();
+        if (visit.Typed("stamp") != file.Stamp) return Show(visit, known, [file.Meanwhile(Differing(visit, file.Text))]);
         var (text, _, read) = Typed(visit, known, file);
         if (!read.Succeeded) return Show(visit, known, read.Problems, text);
         if (NameOnRecord.Change(visit, known.Profile.Model?.Name, read.Model.Name) is { Count: > 0 } taken) return Show(visit, known, taken, text);
@@ -48,6 +49,19 @@ internal static class KitchenScreen
         return (text, [.. read.Problems, .. read.Succeeded ? Holding.Broken(visit.Folder, changed) : []], read);
     }
 
+    /// <summary>What is wrong with the class's file, by the labels of the form in place of keys and lines.</summary>
+    private static IReadOnlyList<Diagnostic> Worded(ClassEntry known, IReadOnlyList<Diagnostic> problems)
+    {
+        var fields = ProfileField.Topics.SelectMany(topic => topic.Fields).ToList();
+        string Words(string text) => fields.Aggregate(text, (words, field) => words.Replace($"`{field.Key}`", $"“{field.Label}”", StringComparison.Ordinal));
+        return [.. problems.Select(problem => problem.Line is not null && Path.GetFullPath(problem.File) == Path.GetFullPath(known.File) ? problem with { File = "", Line = null, Found = Words(problem.Found), Expected = Words(problem.Expected) } : problem).Distinct()];
+    }
+
+    private static IEnumerable<string> Differing(Visit visit, string text) =>
+        ProfileField.Topics.SelectMany(topic => topic.Fields).Where(field => !FrontLines.IsLong(text, field.Key) && visit.Sent(field.Name) is { } typed && typed != ProfileValue.Shown(field, FrontLines.Value(text, field.Key)))
+            .Select(field => $"{field.Label}: {(visit.Typed(field.Name) is { Length: > 0 } typed ? typed : "nothing")}")
+            .Concat(visit.Typed("title") is { Length: > 0 } title && title != TextHeading.Of(new StringReader(text)) ? [$"What it is called: {title}"] : []);
+
     /// <param name="visit">The request.</param>
     /// <param name="known">The class.</param>
     /// <param name="problems">What is wrong.</param>
@@ -57,7 +71,7 @@ internal static class KitchenScreen
         var file = OwnText.Read(known.File);
         var roster = known.Roster is { } list ? RosterReader.Read(list) : null;
         return visit.Show<KitchenPage>(
-            (nameof(KitchenPage.Class), known), (nameof(KitchenPage.Text), typed ?? file?.Text ?? ""), (nameof(KitchenPage.Stamp), file?.Stamp ?? ""), (nameof(KitchenPage.Problems), problems), (nameof(KitchenPage.Roster), roster),
+            (nameof(KitchenPage.Class), known), (nameof(KitchenPage.Text), typed ?? file?.Text ?? ""), (nameof(KitchenPage.Stamp), file?.Stamp ?? ""), (nameof(KitchenPage.Problems), Worded(known, problems)), (nameof(KitchenPage.Roster), roster),
             (nameof(KitchenPage.ProfileText), visit.Folder.TextAt(known.File)), (nameof(KitchenPage.PriceLists), (IReadOnlyList<string>)[.. visit.Folder.PathsOf(ContentKind.PriceList).Select(file => Path.GetRelativePath(Path.GetDirectoryName(known.File)!, file).Replace('\\', '/'))]), (nameof(KitchenPage.RosterText), visit.Folder.TextAt(known.Roster)), (nameof(KitchenPage.IsKept), visit.Typed("kept").Length > 0 && typed is null));
     }
 }

@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using ClassKit.Exercises.Deadlines;
 
 namespace ClassKit.Desk.Kitchen;
 
 /// <summary>A value of a class profile between its file and the form: nobody types brackets, quotes, or the unit that is there already.</summary>
-internal static class ProfileValue
+internal static partial class ProfileValue
 {
     /// <summary>Signs at which a plain value cannot begin (YAML 1.2.2, 7.3.3).</summary>
     private const string Reserved = "-?:,[]{}#&*!|>'\"%@`";
@@ -27,9 +28,19 @@ internal static class ProfileValue
         if (field.IsList) return typed.Length == 0 ? before is null ? "" : "[]" : typed.StartsWith('[') ? typed : $"[{typed}]";
         if (typed.Length == 0) return "";
         if (field.Unit is { } usual && decimal.TryParse(typed.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _)) return $"{typed.Replace(',', '.')} {UnitOf(before) ?? usual}";
+        if (field.Unit == "min" && Hours().Match(typed) is { Success: true } hours) return string.Create(CultureInfo.InvariantCulture, $"{(60 * Whole(hours.Groups["hours"])) + Whole(hours.Groups["minutes"])} min");
+        if (field.Unit is not null && Written.FirstOrDefault(word => typed.EndsWith(word.Key, StringComparison.OrdinalIgnoreCase)) is { Key: { } written, Value: var sign }) return $"{typed[..^written.Length].TrimEnd()} {sign}";
         if (field.Key == ProfileField.TimeZone) return Zone(typed);
         return NeedsQuotes(typed) ? $"\"{typed.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"" : typed;
     }
+
+    /// <summary>Units as people write them out, longer words first.</summary>
+    private static readonly KeyValuePair<string, string>[] Written = [new("minutes", "min"), new("minute", "min"), new("mins", "min"), new("grams", "g"), new("gram", "g"), new("metres", "m"), new("meters", "m"), new("feet", "ft"), new("foot", "ft")];
+
+    private static int Whole(Group digits) => digits.Success ? int.Parse(digits.Value, NumberStyles.None, CultureInfo.InvariantCulture) : 0;
+
+    [GeneratedRegex("^(?<hours>[0-9]{1,2}) ?h(ours?|rs?)?( ?(and )?(?<minutes>[0-9]{1,2}) ?(m(in(ute)?s?)?)?)?$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture)]
+    private static partial Regex Hours();
 
     /// <summary>Whoever works in °F types numbers in °F.</summary>
     private static string? UnitOf(string? before) => before?.TrimStart('-', '+').TrimStart([.. "0123456789.,"]).Trim() is { Length: > 0 } unit ? unit : null;

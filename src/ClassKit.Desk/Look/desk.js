@@ -42,6 +42,12 @@ const leaves = (form, button) => {
   return false;
 };
 
+// Links, the back button and a closed tab leave a page as well: the browser asks first.
+let isSent = false;
+window.addEventListener("beforeunload", event => {
+  if (!isSent && [...document.forms].some(isTyped)) event.preventDefault();
+});
+
 for (const select of document.querySelectorAll("[data-go]")) select.addEventListener("change", () => document.getElementById(select.dataset.go).click());
 
 document.addEventListener("submit", event => {
@@ -50,7 +56,8 @@ document.addEventListener("submit", event => {
   if (!leaves(form, event.submitter)) { event.preventDefault(); return; }
   if (form.dataset.sent) { event.preventDefault(); return; }
   form.dataset.sent = "yes";
-  setTimeout(() => delete form.dataset.sent, 4000);
+  isSent = true;
+  setTimeout(() => { delete form.dataset.sent; isSent = false; }, 4000);
 });
 
 for (const place of document.querySelectorAll(".drop")) {

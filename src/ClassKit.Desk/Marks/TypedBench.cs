@@ -1,3 +1,4 @@
+using ClassKit.Content.Diagnostics;
 using ClassKit.Terms.Bench;
 
 namespace ClassKit.Desk.Marks;
@@ -13,6 +14,18 @@ internal sealed record TypedBench(BenchForm Form, Func<string, string> Typed, IR
 
     /// <summary>Stands for a team.</summary>
     public static string Team(int number) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"(team {number})");
+
+    /// <summary>Who has a level and, beside it, a word that says that they have no mark: neither is kept before one of them goes.</summary>
+    /// <param name="word">What was chosen in place of a student's mark; empty for nothing.</param>
+    public IReadOnlyList<Diagnostic> Contradicted(Func<string, string> word)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        return
+        [
+            .. Form.Students.Where(student => word(student.Id) is "absent" or "not due" && Form.Scale.Criteria.Any(criterion => Typed(WorkPage.Field(Form, student.Id, criterion.Name)).Length > 0))
+                .Select(student => new Diagnostic(student.Shown, null, $"{student.Shown} has levels, and “{word(student.Id)}” is chosen as well", "Take the levels away, or the word. “Excused” may stand beside levels: the work is left out then.")),
+        ];
+    }
 
     /// <summary>The cell of a student in a criterion, or of their comment.</summary>
     public string Cell(string student, string column)

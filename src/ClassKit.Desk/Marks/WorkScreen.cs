@@ -3,6 +3,7 @@ using ClassKit.Content.Terms;
 using ClassKit.Desk.Folders;
 using ClassKit.Desk.Safety;
 using ClassKit.Desk.Serving;
+using ClassKit.Terms.Bench;
 using ClassKit.Terms.Work;
 using ClassKit.UseCases.BenchMarks;
 using ClassKit.UseCases.Running;
@@ -37,22 +38,34 @@ internal static class WorkScreen
     {
         var whose = asked ?? Sitting.All.FirstOrDefault(one => one.Key == visit.Typed("as")) ?? Sitting.First;
         var form = work.Kind == WorkKind.BenchWork ? new BenchFiles(term, work, whose).Form(known) : null;
+        // Where the table was changed meanwhile its cells are shown as they are now, never what was typed over earlier ones.
+        var isOld = visit.Sent("stamp") is { } seen && seen != new TypedWork(term, work).Stamp;
         return visit.Show<WorkPage>(
             (nameof(WorkPage.Open), form?.Model is { } made ? new BenchFiles(term, work, whose).Open(made) : []),
             (nameof(WorkPage.Noted), form?.Model is null ? [] : new BenchFiles(term, work, whose).Noted),
             (nameof(WorkPage.Class), known), (nameof(WorkPage.Term), term), (nameof(WorkPage.Work), work), (nameof(WorkPage.Whose), whose), (nameof(WorkPage.Form), form?.Model),
-            (nameof(WorkPage.Typed), new TypedWork(term, work)), (nameof(WorkPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form?.Problems ?? []]), (nameof(WorkPage.IsKept), visit.Ticked("kept") && problems.Count == 0), (nameof(WorkPage.Again), (Func<string, string?>)visit.Sent));
+            (nameof(WorkPage.Typed), new TypedWork(term, work)), (nameof(WorkPage.Problems), (IReadOnlyList<Diagnostic>)[.. problems, .. form?.Problems ?? []]), (nameof(WorkPage.IsKept), visit.Ticked("kept") && problems.Count == 0), (nameof(WorkPage.Again), (Func<string, string?>)(name => isOld && TypedWork.IsField(name) ? null : visit.Sent(name))));
     }
 
     private static Task KeepTyped(Visit visit, ClassEntry known, TermEntry term, PlannedWork work) =>
-        Kept(visit, known, term, work, new TypedWork(term, work).Keep(visit.Typed("stamp"), (student, sitting) => new TypedCell(visit.Typed(TypedWork.Field(student, sitting)), visit.Typed(TypedWork.WordField(student, sitting))).Text));
+        Kept(visit, known, term, work, new TypedWork(term, work).Keep(visit.Typed("stamp"), (student, sitting) => TypedCellOf(visit, student, sitting)));
 
     private static Task KeepBench(Visit visit, ClassEntry known, BenchFiles files)
     {
         var form = files.Form(known);
-        var problems = form.Succeeded ? files.Type(form.Model, new TypedBench(form.Model, visit.Typed, new TypedWork(files.Term, files.Work).InPlace(files.Whose.Number)).Cell) : form.Problems;
-        return Kept(visit, known, files.Term, files.Work, problems, files.Whose);
+        return Kept(visit, known, files.Term, files.Work, form.Succeeded ? KeepAll(visit, files, form.Model) : form.Problems, files.Whose);
     }
+
+    /// <summary>Words first: levels chosen for many are not meant for whom one stands there.</summary>
+    private static IReadOnlyList<Diagnostic> KeepAll(Visit visit, BenchFiles files, BenchForm form)
+    {
+        var typed = new TypedWork(files.Term, files.Work);
+        if (new TypedBench(form, visit.Typed, new Dictionary<string, string>()).Contradicted(student => visit.Typed(TypedWork.WordField(student, files.Whose.Number))) is { Count: > 0 } contradicted) return contradicted;
+        var words = visit.Sent("stamp") is { } stamp ? typed.Keep(stamp, (student, sitting) => TypedCellOf(visit, student, sitting)) : [];
+        return words.Count > 0 ? words : files.Type(form, new TypedBench(form, visit.Typed, typed.InPlace(files.Whose.Number)).Cell);
+    }
+
+    private static string TypedCellOf(Visit visit, string student, int sitting) => new TypedCell(visit.Typed(TypedWork.Field(student, sitting)), visit.Typed(TypedWork.WordField(student, sitting))).Text;
 
     private static async Task Bring(Visit visit, ClassEntry known, BenchFiles files, SentFiles sent)
     {

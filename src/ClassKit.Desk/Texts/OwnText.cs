@@ -49,6 +49,14 @@ public sealed record OwnText(string Path, ReadOnlyMemory<byte> Bytes)
         return [.. HasMark || IsOfOldLetters ? Mark : [], .. Encoding.UTF8.GetBytes(plain)];
     }
 
+    /// <summary>What is said where a form comes back after the file was changed: the form shows the file as it is now, and what was typed otherwise is named, so that neither is lost.</summary>
+    /// <param name="typed">What was typed and differs from what is in the file now, each with what it is of.</param>
+    public Diagnostic Meanwhile(IEnumerable<string> typed)
+    {
+        var differing = string.Join("; ", typed);
+        return new(Path, null, "The file was changed meanwhile, here or in another program", $"Nothing was written over it. Below stands what is in it now. {(differing.Length == 0 ? "What you typed is in it as well." : $"You had typed: {differing}. Type again what is still to hold, and keep it.")}");
+    }
+
     /// <summary>Writes over the file, whole or not at all.</summary>
     /// <param name="stamp">The file as the instructor saw it.</param>
     /// <param name="content">What is to be in it.</param>

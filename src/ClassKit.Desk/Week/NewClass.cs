@@ -27,7 +27,7 @@ internal static class NewClass
         if (folder.Length <= visit.Folder.Root.Length + 1 || Path.Exists(folder) || Path.GetFileName(folder) is TeachingFolder.RoundsName or TeachingFolder.PacksName or TeachingFolder.MeasuredName || visit.Folder.Classes().Any(known => known.Name.Equals(name, StringComparison.OrdinalIgnoreCase)))
             return [new("name", null, $"There is a class or a folder called `{name}` already", "Give this class another name.")];
         if (NameOnRecord.LaterNameOf(visit, name) is { } later) return [new("name", null, $"On record {later} was called `{name}` before", "Give this class another name: under that one, what is on record of the two would be mixed.")];
-        var like = visit.Folder.Classes().FirstOrDefault(known => known.Profile.Succeeded && OwnText.Read(known.File) is { } text && !FrontLines.IsLong(text.Text, "allergies") && !FrontLines.IsLong(text.Text, Prices));
+        var like = visit.Folder.Classes().FirstOrDefault(known => known.Profile.Succeeded && OwnText.Read(known.File) is { } text && !FrontLines.IsLong(text.Text, "allergies") && !FrontLines.IsLong(text.Text, Prices) && !FrontLines.IsLong(text.Text, "roster"));
         try
         {
             var text = like is null ? Started() : Like(like, folder);
@@ -35,7 +35,10 @@ internal static class NewClass
             Directory.CreateDirectory(folder);
             if (like is not null && Path.Combine(Path.GetDirectoryName(like.File)!, Ingredients) is var own && File.Exists(own)) File.Copy(own, Path.Combine(folder, Ingredients));
             WholeFile.Write(file, System.Text.Encoding.UTF8.GetBytes(TextHeading.With(text, name)));
-            return ClassProfileReader.Read(Library.OfPaths().At(file)).Problems;
+            var problems = ClassProfileReader.Read(Library.OfPaths().At(file)).Problems;
+            // What does not hold is no class, and must not lie there as one.
+            if (problems.Count > 0) TakeAway(folder);
+            return problems;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -65,7 +68,10 @@ internal static class NewClass
 
     private static string Like(ClassEntry like, string folder)
     {
-        var text = FrontLines.With(OwnText.Read(like.File)!.Text, "allergies", "[]");
+        var text = FrontLines.With(FrontLines.With(OwnText.Read(like.File)!.Text, "allergies", "[]"), "roster", "");
+        // How many they are is said by the list of the other class, where its page does not.
+        foreach (var (key, count) in new[] { ("students", like.Profile.Model!.Students), ("teams", like.Profile.Model.Teams) })
+            if (FrontLines.Value(text, key) is null) text = FrontLines.With(text, key, count.ToString(System.Globalization.CultureInfo.InvariantCulture));
         return FrontLines.Value(text, Prices) is { Length: > 0 } prices
             ? FrontLines.With(text, Prices, Path.GetRelativePath(folder, Path.GetFullPath(prices.Trim('"', '\''), Path.GetDirectoryName(like.File)!)).Replace('\\', '/'))
             : text;

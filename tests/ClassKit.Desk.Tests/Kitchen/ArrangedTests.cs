@@ -47,7 +47,11 @@ public sealed class ArrangedTests(RunningDesk desk) : IClassFixture<RunningDesk>
         var stamp = await Stamp();
         var byHand = before + "lee-new,Lee New,lee@example.org\n";
         await System.IO.File.WriteAllTextAsync(File, byHand);
-        Assert.Contains("changed meanwhile", await Text(desk.Request(Page, ("stamp", stamp), ("there.rosa-whitehorse", "yes"), ("large-print.rosa-whitehorse", "yes"))), StringComparison.Ordinal);
+        var page = await Text(desk.Request(Page, ("stamp", stamp), ("there.rosa-whitehorse", "yes"), ("large-print.rosa-whitehorse", "yes")));
+        Assert.Contains("changed meanwhile", page, StringComparison.Ordinal);
+        Assert.Contains("You had typed: Rosa Whitehorse, large print: yes.", page, StringComparison.Ordinal);
+        Assert.Contains("Lee New", page, StringComparison.Ordinal);
+        Assert.DoesNotContain($"value=\"{stamp}\"", page, StringComparison.Ordinal);
         Assert.Equal(byHand, await System.IO.File.ReadAllTextAsync(File));
         await System.IO.File.WriteAllTextAsync(File, before);
     }

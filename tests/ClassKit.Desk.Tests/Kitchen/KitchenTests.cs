@@ -57,6 +57,26 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         }
     }
 
+    /// <summary>A class whose page names its list is no hindrance to the next, which begins without one.</summary>
+    [Fact]
+    public async Task Another_class_is_begun_where_the_first_names_its_list()
+    {
+        var file = Path.Combine(desk.Folder.Root, "class.md");
+        var before = await File.ReadAllTextAsync(file);
+        await File.WriteAllTextAsync(file, before.Replace("students: 24\n", "roster: roster.csv\n", StringComparison.Ordinal));
+        try
+        {
+            Assert.Equal(303, await desk.StatusAsync(desk.Request("classes/new", ("name", "Evening bakers"))));
+            var begun = desk.Folder.Classes().Single(known => known.Name == "Evening bakers");
+            Assert.Equal(24, begun.Profile.Model!.Students);
+            Directory.Delete(Path.GetDirectoryName(begun.File)!, recursive: true);
+        }
+        finally
+        {
+            await File.WriteAllTextAsync(file, before);
+        }
+    }
+
     [Fact]
     public async Task What_was_changed_by_hand_meanwhile_is_not_written_over()
     {
@@ -65,7 +85,15 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         var form = await Form(("teams", "5"));
         var byHand = before.Replace("period: 150 min", "period: 140 min", StringComparison.Ordinal);
         await File.WriteAllTextAsync(file, byHand);
-        using (var answer = await desk.Client.SendAsync(form)) Assert.Contains("changed meanwhile", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        using (var answer = await desk.Client.SendAsync(form))
+        {
+            // The form shows the file as it is now, so that keeping it again changes nothing that was written by hand; what was typed is named.
+            var page = System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+            Assert.Contains("changed meanwhile", page, StringComparison.Ordinal);
+            Assert.Contains("You had typed: Teams: 5; How long it is: 150 min.", page, StringComparison.Ordinal);
+            Assert.Contains("name=\"period\" value=\"140 min\"", page, StringComparison.Ordinal);
+            Assert.Contains("name=\"teams\" value=\"6\"", page, StringComparison.Ordinal);
+        }
         Assert.Equal(byHand, await File.ReadAllTextAsync(file));
         await File.WriteAllTextAsync(file, before);
     }
@@ -76,6 +104,13 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
         var file = Path.Combine(desk.Folder.Root, "class.md");
         var before = await File.ReadAllTextAsync(file);
         using (var answer = await desk.Client.SendAsync(await Form(("teams", "99")))) Assert.Contains("99 teams for 24 students", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        using (var answer = await desk.Client.SendAsync(await Form(("period", "long"))))
+        {
+            // By the label that stands on the page, without the file's key and line.
+            var page = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+            Assert.Contains("“How long it is”", page, StringComparison.Ordinal);
+            Assert.DoesNotContain("class.md, line", page, StringComparison.Ordinal);
+        }
         Assert.Equal(before, await File.ReadAllTextAsync(file));
     }
 
@@ -85,6 +120,10 @@ public sealed partial class KitchenTests(RunningDesk desk) : IClassFixture<Runni
     [InlineData("allergies", "[sesame]", "", "[]")]
     [InlineData("equipment", null, "6 burners", "[6 burners]")]
     [InlineData("period", "150 min", "160", "160 min")]
+    [InlineData("period", "150 min", "2 h 45 min", "165 min")]
+    [InlineData("period", "150 min", "2 hours", "120 min")]
+    [InlineData("altitude", null, "600 feet", "600 ft")]
+    [InlineData("scale", "1 g", "0.5 grams", "0.5 g")]
     [InlineData("kitchen temperature", "72 °F", "75,5", "75.5 °F")]
     [InlineData("kitchen temperature", "72 °F", "22 °C", "22 °C")]
     [InlineData("altitude", null, "160", "160 m")]

@@ -31,9 +31,8 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
     }
 
     [Theory]
-    [InlineData("Percentages", "m1.amara-osei", "25", "it is out of 24")]
+    [InlineData("Percentages", "m1.amara-osei", "25", "Amara Osei: `Percentages` has the mark 25, and it is out of 24")]
     [InlineData("Percentages", "m1.amara-osei", "abesnt", "Did you mean `absent`?")]
-    [InlineData("Bench day one", "m1.amara-osei", "3", "its marks come from the bench")]
     public async Task A_mark_that_cannot_be_is_said_and_not_written(string work, string field, string typed, string said)
     {
         using var table = new Kept(In("term", "marks.csv"));
@@ -55,7 +54,10 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         var form = await Form(Work("Percentages"), "/typed", ("m1.amara-osei", "1"));
         await File.AppendAllTextAsync(table.Path, "\n");
         using var answer = await desk.Client.SendAsync(form);
-        Assert.Contains("changed meanwhile", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        var page = System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+        Assert.Contains("changed meanwhile", page, StringComparison.Ordinal);
+        Assert.Contains("You had typed: Amara Osei: 1.", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("name=\"m1.amara-osei\" value=\"1\"", page, StringComparison.Ordinal);
         Assert.Equal(table.Bytes.Length + 1, (await File.ReadAllBytesAsync(table.Path)).Length);
     }
 
@@ -93,7 +95,7 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         var work = Work("Bench day two");
         var form = MakeBenchForm.Run(MakeBenchForm.Read(In("rubrics", "bench-work.md"), In("class.md"), In("roster.csv")).Model!, Run.Unwatched);
         var away = form.Students[1].Id;
-        Assert.Equal(303, await desk.StatusAsync(await Form(work, "/typed", ($"w2.{away}", "excused"))));
+        Assert.Equal(303, await desk.StatusAsync(await Form(work + "?as=resit", "/bench/resit", ($"w2.{away}", "excused"))));
         Assert.Contains(",excused", await File.ReadAllTextAsync(marks.Path), StringComparison.Ordinal);
         (string, string)[] many = [.. Enumerable.Range(1, 8).Select(at => ($"b{at}.(all)", "Secure")), ("b1.(team 1)", "Excellent"), ($"b2.{form.Students[0].Id}", "Not yet")];
         Assert.Equal(303, await desk.StatusAsync(await Form(work + "?as=resit", "/bench/resit", many)));
@@ -103,6 +105,24 @@ public sealed partial class MarksTests(RunningDesk desk) : IClassFixture<Running
         Assert.DoesNotContain(lines, line => line.StartsWith(away + ",", StringComparison.Ordinal));
         Assert.Equal(form.Students.Count - 1, lines.Length - 1);
         Assert.Equal($"{form.Students[^1].Id},Secure,Secure,Secure,Secure,Secure,Secure,Secure,Secure,", lines[^1]);
+    }
+
+    /// <summary>Levels stand above and words below, and one button keeps both; a level beside “absent” is asked about, and neither is written.</summary>
+    [Fact]
+    public async Task A_level_and_a_word_typed_on_one_page_are_kept_together()
+    {
+        using var marks = new Kept(In("term", "marks.csv"));
+        using var table = new Kept(In("term", "bench-day-one.csv"));
+        var page = Work("Bench day one");
+        Assert.Single(Regex.Matches(await desk.PageAsync(page), "<button class=\"go\" type=\"submit\">Keep"));
+
+        using var refused = await desk.Client.SendAsync(await Form(page + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("w1.amara-osei", "absent")));
+        Assert.Contains("Amara Osei has levels, and “absent” is chosen as well", System.Net.WebUtility.HtmlDecode(await refused.Content.ReadAsStringAsync()), StringComparison.Ordinal);
+        Assert.Equal((table.Bytes, marks.Bytes), (await File.ReadAllBytesAsync(table.Path), await File.ReadAllBytesAsync(marks.Path)));
+
+        Assert.Equal(303, await desk.StatusAsync(await Form(page + "?as=first", "/bench/first", ("b8.amara-osei", "Excellent"), ("w1.bao-nguyen", "excused"))));
+        Assert.Contains(",Excellent", (await File.ReadAllLinesAsync(table.Path)).Single(one => one.StartsWith("amara-osei,", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("excused", (await File.ReadAllLinesAsync(marks.Path)).Single(one => one.StartsWith("bao-nguyen,", StringComparison.Ordinal)), StringComparison.Ordinal);
     }
 
     /// <summary>A rubric that ships, and a table whose name is in quotes.</summary>
