@@ -17,7 +17,7 @@ internal static class PrepScreen
     {
         routes.LookInside("lessons/{class}", visit => visit.InClass(known => Choose(visit, known)));
         routes.LookInside("lessons/{class}/{lesson}", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack
-            ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Prepared), pack), (nameof(TrayPage.Shown), visit.Typed("page")), (nameof(TrayPage.Ticked), visit.All("file")), (nameof(TrayPage.ByName), RoundPrint.Of(visit, known)), (nameof(TrayPage.IsNothing), visit.Ticked("nothing")))
+            ? visit.Show<TrayPage>((nameof(TrayPage.Class), known), (nameof(TrayPage.Lesson), lesson), (nameof(TrayPage.Prepared), pack), (nameof(TrayPage.Shown), visit.Typed("page")), (nameof(TrayPage.Ticked), visit.All("file")), (nameof(TrayPage.ByName), RoundPrint.Of(visit, known)), (nameof(TrayPage.IsNothing), visit.Ticked("nothing")), (nameof(TrayPage.Texts), TextsOf(visit, lesson)))
             : Prepare(visit, known, lesson)));
         routes.LookInside("lessons/{class}/{lesson}/page/{file}", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? File(visit, pack, visit.Step("file")) : Prepare(visit, known, lesson)));
         routes.TakeInside("lessons/{class}/{lesson}/tray", visit => visit.InLesson((known, lesson) => Kept(visit, known, lesson) is { } pack ? Tray(visit, known, lesson, pack) : Prepare(visit, known, lesson, $"{PageOf(known, lesson)}?{PrintScreen.Query(visit.All("file"))}")));
@@ -29,6 +29,20 @@ internal static class PrepScreen
             var proof = CheckContent.Run(new(Library.OfPaths(), [lesson.Path, known.File]), run);
             return new([.. proof.Doubts.Concat(proof.Notes).Select(doubt => doubt.ToString()), .. proof.Problems.Count == 0 ? ["Nothing stands in the way."] : (IEnumerable<string>)[]], proof.Problems);
         }))));
+    }
+
+    /// <summary>The lesson first, then its formulas and exercises, each by its heading.</summary>
+    private static IReadOnlyList<(string Key, string Title)> TextsOf(Visit visit, LessonEntry lesson) => lesson.IsShipped ? [] :
+    [
+        .. visit.Folder.Texts().Where(text => text.Path.StartsWith(lesson.Path + Path.DirectorySeparatorChar, StringComparison.Ordinal) && text.Path.EndsWith(".md", StringComparison.Ordinal))
+            .OrderBy(text => Path.GetDirectoryName(text.Path)!.Length).ThenBy(text => text.Shown, StringComparer.Ordinal)
+            .Select(text => (text.Key, Heading(text.Path) is { Length: > 0 } heading ? heading : Path.GetFileName(text.Shown))),
+    ];
+
+    private static string? Heading(string path)
+    {
+        using var text = new StreamReader(path);
+        return TextHeading.Of(text);
     }
 
     private static Task Choose(Visit visit, ClassEntry known)
