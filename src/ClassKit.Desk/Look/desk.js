@@ -28,7 +28,7 @@ if (job) {
 
 // What was typed into one form and not kept is not lost by sending another: whoever presses is told first, and presses again to leave it.
 const isTyped = form => form.method === "post" && !form.dataset.sent && form.dataset.typed;
-document.addEventListener("input", event => {
+for (const kind of ["input", "change"]) document.addEventListener(kind, event => {
   const form = event.target.form;
   if (form && !event.target.matches("[type=search], [type=file]") && !form.matches(".prep-list form")) form.dataset.typed = "yes";
 });
