@@ -8,6 +8,9 @@ public sealed record EquipmentCount(EquipmentKind Kind, int Count)
     /// <summary>Minutes from switching it on, as the class begins, until it is hot; 0 where a step takes it, or where it needs no heating.</summary>
     public int HeatUpMinutes { get; init; }
 
+    /// <summary>True where nobody has counted what a kitchen has, and one for each team was taken.</summary>
+    public bool IsAssumed { get; init; }
+
     /// <summary>In words: <c>2 griddles</c>.</summary>
     public override string ToString() => Kind.Counted(Count);
 }

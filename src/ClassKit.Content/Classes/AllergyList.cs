@@ -27,10 +27,6 @@ internal static class AllergyList
     {
         var parts = typed.Split(Between, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length > 1 && parts.All(part => AllergenWords.Find(part) is not null)) return $"Write several as a list: `allergies: [{string.Join(", ", parts)}]`.";
-        var near = NearestWord.AllTo(typed, AllergenWords.All.Select(word => word.Word), 3);
-        return near.Count > 0
-            ? $"Did you mean {string.Join(" or ", near.Select(word => $"`{word}`"))}?"
-            : $"Known are what EU and US law make a label declare: {string.Join(", ", AllergenCatalog.All.Select(allergen => allergen.Name))}, and everyday words for them. "
-                + "Anything else ClassKit cannot look for: leave it out here, and read every label for it yourself.";
+        return AllergenAdvice.For(typed);
     }
 }

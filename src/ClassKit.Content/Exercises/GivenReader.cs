@@ -30,7 +30,7 @@ internal static partial class GivenReader
             }
             var label = row.Required("What it is", problems);
             var unit = row.Optional("Unit").Text;
-            UnitWords.Note(unit, row.Line, problems);
+            UnitWords.NoteGiven(row.Optional("Name").Text, unit, row.Line, problems);
             if (row.Required("Values", problems) is { } values && ReadValues(values, unit, problems) is var (from, to, step))
                 givens.Add(new(row.Optional("Name").Text, label?.Text ?? "", unit, from, to, step));
         }

@@ -23,7 +23,7 @@ internal static class PartReader
 
         var list = opening with { Blocks = [.. opening.Blocks.Skip(ask.Blocks.Count)] };
         var entries = new Entries(section, Lists.Entries(list, problems), problems);
-        var sections = new Sections(subsections, "###", problems);
+        var sections = new Sections(subsections, "###", problems) { Within = section.Line };
         var part = WordsReader.IsMeant(sections)
             ? ReadWords(id, ask.Prose, section.Line, entries, sections, names, problems)
             : ChoiceReader.IsMeant(entries, sections)

@@ -1,4 +1,3 @@
-using ClassKit.Baking.Allergens;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Sheets;
@@ -36,6 +35,11 @@ public static class IngredientsReader
         var own = new List<Ingredient>();
         foreach (var record in records.Skip(1))
         {
+            if (record.Fields.Skip(header.Fields.Count).Any(field => field.Trim().Length > 0))
+            {
+                problems.Add(record.Line, $"The row has {record.Fields.Count} cells, and the titles are {header.Fields.Count}", "If its numbers have decimal commas, put `;` between all columns, those of the titles too; else put quotes around a cell that holds a comma.");
+                continue;
+            }
             var (ingredient, faults) = IngredientRow.Read(column => places.TryGetValue(column, out var place) && place < record.Fields.Count ? record.Fields[place].Trim() : "");
             foreach (var fault in faults) problems.Add(record.Line, Found(fault), Expected(fault));
             if (ingredient is null) continue;
@@ -76,7 +80,7 @@ public static class IngredientsReader
         IngredientFaultKind.TooMuch => "Look at the label or the table again; a column may be per portion.",
         IngredientFaultKind.NoWeight => $"It must be above 0: {Means(fault.Column)}.",
         IngredientFaultKind.UnknownKind => NearestWord.Advice(fault.Found, [.. IngredientRow.KindNames]),
-        IngredientFaultKind.UnknownAllergen => NearestWord.To(fault.Found, AllergenWords.All.Select(word => word.Word)) is { } near ? $"Did you mean `{near}`?" : $"Known are what EU and US law make a label declare: {string.Join(", ", AllergenCatalog.All.Select(allergen => allergen.Name))}.",
+        IngredientFaultKind.UnknownAllergen => AllergenAdvice.For(fault.Found),
         IngredientFaultKind.NoId => "Use small letters a to z, digits and _.",
     };
 

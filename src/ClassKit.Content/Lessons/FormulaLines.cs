@@ -31,7 +31,10 @@ internal static class FormulaLines
         }
         // An ingredient that was not understood may have been the flour: one message is enough then.
         if (section is not null && problems.Count == before && !problems.IsBeneathBroken)
+        {
             CheckFlour(lines, section.Line, problems);
+            DryDough.Note(lines, section.Line, problems);
+        }
         return lines;
     }
 

@@ -116,6 +116,7 @@ public static class LessonFormulaReader
         if (reading.Model is not { } formula)
             return reading;
         // Which values a formula has is known once it is read.
+        WhatLeavens.Check(fields.LineOf("leavening"), formula, problems);
         NamedFoods.Check(method, formula, problems);
         FryingFat.Check(method, formula, problems);
         LeftSoda.Check(table, formula, problems);

@@ -74,7 +74,7 @@ internal static partial class MethodSteps
         var match = Minutes().Match(text.Text);
         if (!match.Success)
         {
-            problems.Add(text.Line, $"The duration is `{text.Text}`", "Write minutes, such as `5 min` or `5–8 min`.");
+            problems.Add(text.Line, $"The duration is `{text.Text}`", text.Text.StartsWith("each ", StringComparison.OrdinalIgnoreCase) ? "How long the whole step takes stands first: `(8–10 min, pan 230 °C, each 1–2 min)`." : "Write whole minutes, such as `5 min` or `5–8 min`.");
             return null;
         }
         var min = int.Parse(match.Groups["min"].Value, CultureInfo.InvariantCulture);

@@ -29,7 +29,7 @@ internal static class MixHeats
         if (asked is null && heats.Exists(heat => heat.Kind == HeatKind.Warmed))
             problems.Add(method?.Line, "A step's brackets warm something, and nothing says how warm the mix should be", "Add `mix temperature: 24 °C` above, or take `warms` out.");
         if (problems.Count == before && MixBalance.Of(formula, MixSettings.UsualKitchen).TryGet(out var mix, out _) && mix.OutOfReach is { } why)
-            problems.Add(asked, FormattableString.Invariant($"In a kitchen of {MixSettings.UsualKitchen.Celsius:0} °C its method cannot give the mix temperature: {why.Message.TrimEnd('.')}"), mix.Warmed.Count == 0 ? Advice(formula) : "Ask for a temperature within reach, or warm more of what goes in.");
+            problems.Add(asked, FormattableString.Invariant($"In a kitchen of {MixSettings.UsualKitchen.Celsius:0} °C, which is taken where a lesson is read without its class, its method cannot give the mix temperature: {why.Message.TrimEnd('.')}"), mix.Warmed.Count == 0 ? Advice(formula) : "Ask for a temperature within reach, or warm more of what goes in.");
     }
 
     private static string Advice(LessonFormula formula)

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Ingredients;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Outline;
 using ClassKit.Lessons.Authored;
@@ -8,6 +9,9 @@ namespace ClassKit.Content.Lessons;
 /// <summary>Holds the foods that methods and demonstrations name against what the formulas list: what is in no list reaches no requisition and no allergen.</summary>
 internal static class NamedFoods
 {
+    /// <summary>What methods name because it is in the flour.</summary>
+    private static readonly HashSet<string> PartsOfFlour = new(StringComparer.OrdinalIgnoreCase) { "bran", "germ", "gluten", "starch" };
+
     /// <summary>Notes every food of a method that its bread's lists lack.</summary>
     public static void Check(Section? method, LessonFormula formula, ProblemList problems) => Check(method, [formula], problems);
 
@@ -19,6 +23,8 @@ internal static class NamedFoods
         {
             foreach (var missing in FoodMentions.In(entry.Text.Text, titles, problems.Pantry).Where(food => !formulas.Any(food.IsListedIn)).DistinctBy(food => (food.Words.ToUpperInvariant(), food.OnSurface)))
             {
+                // The bran of a whole flour is in its bag.
+                if (PartsOfFlour.Contains(missing.Words) && formulas.SelectMany(formula => formula.Ingredients).Any(listed => listed.Role == IngredientRole.Flour)) continue;
                 // "Rice" where rice flour is listed is most likely that, and "milk" beside milk powder may be.
                 if (!missing.OnSurface && formulas.SelectMany(formula => formula.Ingredients).Any(listed => listed.Name.Split(' ', ',').Contains(missing.Words, StringComparer.OrdinalIgnoreCase)))
                     problems.Doubt(entry.Text.Line, Found(missing), $"Leave it if it is what the formula lists. {Advice(missing)}");

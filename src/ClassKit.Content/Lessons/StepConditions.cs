@@ -35,6 +35,7 @@ internal sealed partial class StepConditions
     private readonly List<IngredientHeat> _heats = [];
     private int? _people;
     private int? _places;
+    private CookingPlace? _placesOf;
 
     /// <param name="conditions">What stands behind the duration, one by one.</param>
     /// <param name="longest">The minutes that the step takes at most.</param>
@@ -48,6 +49,8 @@ internal sealed partial class StepConditions
         var place = Way is { } way ? CookingPlace.Of(way) : null;
         if (place is { IsWatched: true } && _people == 0)
             _problems.Add(_line, $"The brackets say `{Unattended}` of a {place.Name}", "Somebody stands by all the time: leave the word out, or write how many: `2 people`.");
+        if (_placesOf is { Kind: not null } of && Way is null)
+            _problems.Add(_line, $"The brackets name places of a {of.Name} and not that the bread is cooked in one", $"Write both: `{of.Name}, {_places} {of.Name} places`.");
         if (Work.Reheats && place is null)
             _problems.Add(_line, $"The brackets say `{Reheats}` and nothing heats", "Write what it is heated in as well: `combi oven 160 °C, reheats`.");
         if (place?.Kind is { } kind)
@@ -94,6 +97,8 @@ internal sealed partial class StepConditions
             Work = Work with { Wait = Window(wait) };
         else if (OneByOne().Match(condition) is { Success: true } each)
             Each = Piece(each);
+        else if (condition.StartsWith("each ", StringComparison.OrdinalIgnoreCase))
+            _problems.Add(_line, $"The brackets hold `{condition}`", "How long one piece takes is written in whole minutes, behind the duration of the step: `(8–10 min, pan 230 °C, each 1–2 min)`. Say what is shorter in the words of the step: `20 to 30 s over the flame`.");
         else if (Heating().Match(condition) is { Success: true } heating)
             Heat(heating.Groups["how"].Value, heating.Groups["what"].Value);
         else if (BenchWords.Counted(condition) is var (count, what))
@@ -108,8 +113,8 @@ internal sealed partial class StepConditions
             _problems.Add(_line, $"The brackets hold `{condition}`", "Leave out what the step does not take.");
         else if (what is "people" or "person")
             Staff(count, condition);
-        else if (PlacesOf(what) is not null)
-            _places = count;
+        else if (PlacesOf(what) is { } of)
+            (_places, _placesOf) = (count, of);
         else if (EquipmentKind.Find(what) is { } kind)
             _uses.Add(new(kind, count));
         else

@@ -11,6 +11,9 @@ namespace ClassKit.Content.Outline;
 /// <param name="others">Headings of other sizes as written, among which a missing section may be.</param>
 internal sealed class Sections(IReadOnlyList<Section> sections, string mark, ProblemList problems, params IReadOnlyList<Located> others)
 {
+    /// <summary>The line of what the sections are part of; null where that is the whole file.</summary>
+    public int? Within { get; init; }
+
     private readonly List<string> _asked = [];
     private readonly List<string> _missing = [];
     private readonly HashSet<Section> _taken = new(ReferenceEqualityComparer.Instance);
@@ -74,7 +77,7 @@ internal sealed class Sections(IReadOnlyList<Section> sections, string mark, Pro
             else if (Unspaced(heading) is { } glued)
                 problems.Add(glued, $"`{mark}{heading}` is no heading", $"Put a blank behind the signs: `{mark} {heading}`.");
             else
-                problems.Add(null, $"There is no section `{mark} {heading}`", $"Add the line `{mark} {heading}` and the text that belongs below it.");
+                problems.Add(Within, $"There is no section `{mark} {heading}`{(Within is null ? "" : " below this heading")}", $"Add the line `{mark} {heading}` and the text that belongs below it.");
         }
     }
 

@@ -21,11 +21,11 @@ internal sealed record RosterHead(int At, CsvRecord Record, IReadOnlyDictionary<
     /// <summary>The titles of the others.</summary>
     public IReadOnlyList<string> LeftAside => [.. Enumerable.Range(0, Record.Fields.Count).Except(Places.Values).Select(Title).Where(title => title.Length > 0)];
 
-    /// <summary>The first line that names students' columns, else the first of all; null for a table without lines.</summary>
+    /// <summary>The first line that names students' columns, else the fullest of the first; null for a table without lines.</summary>
     public static RosterHead? Of(SheetTable table)
     {
         var heads = table.Records.Take(Deepest).Select((record, at) => new RosterHead(at, record, Taking(record)));
-        return heads.FirstOrDefault(head => head is { NamesStudents: true, Places.Count: > 1 }) ?? heads.FirstOrDefault(head => head.NamesStudents) ?? heads.FirstOrDefault();
+        return heads.FirstOrDefault(head => head is { NamesStudents: true, Places.Count: > 1 }) ?? heads.FirstOrDefault(head => head.NamesStudents) ?? heads.MaxBy(head => head.Record.Fields.Count(field => field.Trim().Length > 0));
     }
 
     /// <summary>A field of a line, without the blanks around it; empty where there is none.</summary>
@@ -40,6 +40,12 @@ internal sealed record RosterHead(int At, CsvRecord Record, IReadOnlyDictionary<
             .GroupBy(column => column.Meaning!.Value.Field)
             .ToDictionary(columns => columns.Key, columns => columns.MinBy(column => column.Meaning!.Value.Rank).Place);
 
+        // "Name" beside "Vorname" is the family's.
+        if (places.TryGetValue(RosterField.FirstName, out var first) && places.TryGetValue(RosterField.Name, out var name) && !places.ContainsKey(RosterField.LastName) && RosterTitles.Plain(record.Fields[first]) == "vorname")
+            places[RosterField.LastName] = name;
+        // "Nome" and "nombre" are first names beside a family's, and whole ones alone.
+        if (places.TryGetValue(RosterField.FirstName, out first) && !places.ContainsKey(RosterField.LastName) && !places.ContainsKey(RosterField.Name) && RosterTitles.Plain(record.Fields[first]) is "nome" or "nombre")
+            (places[RosterField.Name], _) = (first, places.Remove(RosterField.FirstName));
         // Names apart are surer than one column, which may be a short name or turned about.
         if (places.ContainsKey(RosterField.FirstName) && places.ContainsKey(RosterField.LastName)) places.Remove(RosterField.Name);
         else if (places.ContainsKey(RosterField.Name)) _ = places.Remove(RosterField.FirstName) | places.Remove(RosterField.LastName);

@@ -2,7 +2,7 @@ using ClassKit.Exercises.Cohorts;
 
 namespace ClassKit.Content.Rosters;
 
-/// <summary>What schools call the columns of a class list. The names of OneRoster 1.2 (1EdTech, CSV tables, users.csv) are among them.</summary>
+/// <summary>What schools call the columns of a class list, in English and, where a list is as a school in Germany, France, Italy, Portugal, Spain or the Netherlands writes it, in its words. The names of OneRoster 1.2 (1EdTech, CSV tables, users.csv) are among them.</summary>
 internal static class RosterTitles
 {
     /// <summary>For each field the titles that mean it, the surest first, in small letters and digits alone.</summary>
@@ -13,12 +13,14 @@ internal static class RosterTitles
             "id", "studentid", "studentnumber", "studentno", "studentnr", "studentcode", "sourcedid", "pupilid", "pupilnumber", "learnerid", "candidatenumber", "candidateno",
             "admissionnumber", "admissionno", "enrolmentnumber", "enrollmentnumber", "matriculationnumber", "matriculation", "registrationnumber", "idnumber", "userid", "username",
             "login", "loginid", "identifier", "number", "no", "code",
+            "matrikelnummer", "schülernummer", "matricule", "numéroétudiant", "matricola", "matrícula", "matricula", "studentnummer", "leerlingnummer",
         ],
-        [RosterField.Name] = ["name", "fullname", "studentname", "student", "displayname", "pupil", "learner", "pupilname", "learnername", "sortablename"],
-        [RosterField.FirstName] = ["firstname", "givenname", "forename", "first", "given", "forenames", "firstnames", "givennames"],
-        [RosterField.LastName] = ["lastname", "familyname", "surname", "last", "family", "surnames", "lastnames"],
-        [RosterField.Email] = ["email", "emailaddress", "mail", "schoolemail", "studentemail", "mailaddress", "emails"],
-        [RosterField.Team] = ["team", "teamname", "teamnumber", "teamno", "bench", "benchno", "benchnumber", "benchteam", "kitchenteam", "workgroup", "group", "groupname", "groupnumber", "groupno"],
+        [RosterField.Name] = ["name", "fullname", "studentname", "student", "displayname", "pupil", "learner", "pupilname", "learnername", "sortablename",
+            "nometprénom", "nomprénom", "élève", "étudiant", "cognomeenome", "nomeecognome", "alunno", "studente", "nomecompleto", "aluno", "nombrecompleto", "apellidosynombre", "nombreyapellidos", "alumno", "estudiante", "schüler", "schülerin", "leerling", "naam"],
+        [RosterField.FirstName] = ["firstname", "givenname", "forename", "first", "given", "forenames", "firstnames", "givennames", "vorname", "rufname", "prénom", "prenom", "prénoms", "voornaam", "nome", "nombre", "nombres"],
+        [RosterField.LastName] = ["lastname", "familyname", "surname", "last", "family", "surnames", "lastnames", "nachname", "familienname", "zuname", "nom", "nomdefamille", "cognome", "achternaam", "apellido", "apellidos", "apelido", "apelidos", "sobrenome"],
+        [RosterField.Email] = ["email", "emailaddress", "mail", "schoolemail", "studentemail", "mailaddress", "emails", "emailadresse", "mailadresse", "courriel", "adressemail", "correo", "correoelectrónico", "emailadres"],
+        [RosterField.Team] = ["team", "teamname", "teamnumber", "teamno", "bench", "benchno", "benchnumber", "benchteam", "kitchenteam", "workgroup", "group", "groupname", "groupnumber", "groupno", "gruppe", "groupe", "équipe", "gruppo", "squadra", "grupo", "equipo", "equipe", "groep"],
         [RosterField.LargePrint] = ["largeprint", "largetype", "18pt", "enlarged"],
         [RosterField.ExtraTime] = ["extratime", "additionaltime", "moretime"],
         [RosterField.Due] = ["due", "duemoment", "ownduedate", "duedate", "extension", "extendedto"],

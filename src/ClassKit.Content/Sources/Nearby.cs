@@ -5,9 +5,21 @@ namespace ClassKit.Content.Sources;
 /// <summary>What may have been meant by a path that leads nowhere.</summary>
 internal static class Nearby
 {
-    public static string? Files(Source source) => OtherEnding(source) ?? OtherFolder(source) ?? Advice(source, source.Library.Tree.Files);
+    /// <summary>What word processors save by themselves. Another name makes no text of it.</summary>
+    private static readonly string[] OfWordProcessors = [".docx", ".doc", ".odt", ".rtf", ".pages"];
+
+    public static string? Files(Source source) => WordProcessed(source) ?? OtherEnding(source) ?? OtherFolder(source) ?? Advice(source, source.Library.Tree.Files);
 
     public static string? Folders(Source source) => Advice(source, source.Library.Tree.Folders);
+
+    private static string? WordProcessed(Source source) =>
+        source.Folder.IsFolder && Path.GetExtension(source.Name) == ".md"
+            && source.Library.Tree.Files(source.Folder.Path).FirstOrDefault(name => OfWordProcessors.Contains(Path.GetExtension(name), StringComparer.OrdinalIgnoreCase) && IsOf(name, source.Name)) is { } document
+            ? $"There is `{document}`, a word processor's document: open it there, save it as plain text (.txt, letters UTF-8), and rename what was saved to `{source.Name}`."
+            : null;
+
+    private static bool IsOf(string document, string text) => Path.GetFileNameWithoutExtension(document).Equals(text, StringComparison.OrdinalIgnoreCase)
+        || Path.GetFileNameWithoutExtension(document).Equals(Path.GetFileNameWithoutExtension(text), StringComparison.OrdinalIgnoreCase);
 
     /// <summary>An editor puts its own ending behind a name: <c>how_wet.md.txt</c>.</summary>
     private static string? OtherEnding(Source source) =>

@@ -7,7 +7,7 @@ namespace ClassKit.Exercises.Authoring;
 public static partial class Naming
 {
     /// <summary>What a valid id is, in words.</summary>
-    public const string Rule = "lower-case letters, digits and underscores, starting with a letter, and nothing that could be a cell such as b5 or r1c1";
+    public const string Rule = "lower-case letters, digits and underscores, starting with a letter, and nothing that a spreadsheet takes for a cell, a row or a column: b5, r1c1, or r and c alone";
 
     /// <summary>True for an id that a spreadsheet accepts as a defined name and never takes for a cell.</summary>
     public static bool IsValid(string id)

@@ -43,7 +43,7 @@ public static class BenchClasses
             .. profile.Equipment.Where(count => appliances.All(appliance => appliance.Kind != count.Kind && appliance.Kind != count.Kind.Place)),
             .. appliances,
             .. new[] { EquipmentKind.Scale, EquipmentKind.SmallScale }.Where(scale => used.Contains(scale) && profile.Equipment.All(count => count.Kind != scale))
-                .Select(scale => new EquipmentCount(scale, profile.Teams)),
+                .Select(scale => new EquipmentCount(scale, profile.Teams) { IsAssumed = true }),
         ];
     }
 
@@ -54,7 +54,7 @@ public static class BenchClasses
         foreach (var place in lesson.Formulas.SelectMany(formula => formula.Cooking).Select(step => CookingPlace.Of(step.Way!.Value)).Where(place => place.HeatUpMinutes > 0 && place.Kind is not null).Distinct())
         {
             var has = profile.ApplianceOf(place.Kind!);
-            appliances.Add(new(has.Places > 1 ? place.Kind!.Place : place.Kind!, (has.Count ?? profile.Teams) * has.Places) { HeatUpMinutes = has.HeatUpMinutes ?? place.HeatUpMinutes });
+            appliances.Add(new(has.Places > 1 ? place.Kind!.Place : place.Kind!, (has.Count ?? profile.Teams) * has.Places) { HeatUpMinutes = has.HeatUpMinutes ?? place.HeatUpMinutes, IsAssumed = has.Count is null });
         }
         return appliances;
     }

@@ -40,6 +40,7 @@ public static class CheckContent
             .. lessons.SelectMany(read => SameTitles.Among("exercise", LessonReader.ExerciseFiles(library.At(read.Path)).Zip(read.Lesson.Exercises, (file, exercise) => (file, exercise.Title)))),
             .. lessons.Select(read => LessonFit.Of(FileOf(read.Path), read.Lesson, [.. classes.Select(known => known.Class)], run)).OfType<Diagnostic>(),
             .. lessons.Select(read => WarmRises.Of(FileOf(read.Path), read.Lesson, [.. classes.Select(known => known.Class)])).OfType<Diagnostic>(),
+            .. lessons.Select(read => UncountedCooking.Of(FileOf(read.Path), read.Lesson, [.. classes.Select(known => known.Class)])).OfType<Diagnostic>(),
             .. UnlinkedItems.Of(library, check.Items, lessons.Count == Of(ContentKind.Lesson).Count(), classes.Count == Of(ContentKind.ClassProfile).Count()),
             .. lessons.Count < Of(ContentKind.Lesson).Count() ? [] : classes.SelectMany(read => PriceGaps.Of(PathOf(read.Class.Prices, read.Path), read.Class, [.. lessons.Select(known => known.Lesson)])),
             .. classes.Select(read => TeamsOfList.Unread(read.Path, read.Class, [.. Of(ContentKind.Roster).Select(item => library.At(item.Path))])).OfType<Diagnostic>(),

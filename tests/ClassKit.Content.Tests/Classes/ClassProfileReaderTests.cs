@@ -172,6 +172,7 @@ public sealed class ClassProfileReaderTests : IDisposable
     [InlineData("ovens: 3", "oven: 3", "", "`oven` is not a key", "Did you mean `ovens`?")]
     [InlineData("[sesame, tree nuts]", "[sesame, glutn]", "", "`glutn` is not an allergen", "Did you mean `gluten`")]
     [InlineData("[sesame, tree nuts]", "[seasme, pea nuts]", "", "`pea nuts` is not an allergen", "`peanut`", 2)]
+    [InlineData("[sesame, tree nuts]", "vegan", "", "`vegan` is not an allergen", "Known are what EU and US law make a label declare")]
     [InlineData("[sesame, tree nuts]", "strawberries", "", "`strawberries` is not an allergen", "read every label")]
     [InlineData("[sesame, tree nuts]", "yes", "", "`yes` is not an allergen", "wheat, spelt")]
     [InlineData("[sesame, tree nuts]", "[\n  sesame,\n  tree-nutz]", "tree-nutz", "`tree-nutz` is not an allergen", "`tree nut`")]

@@ -26,6 +26,32 @@ public sealed class PriceListReaderTests : IDisposable
         Assert.Equal(0, list.Packs["water"].Price.Amount);
     }
 
+    /// <summary>NIST Handbook 44, appendix C: a gallon is 231 cubic inches, 3.785 411 784 L, 4 quarts, 8 pints, 16 cups, 128 fluid ounces; a pound is 453.592 37 g. USDA SR28: a cup of whole milk is 244 g, a large egg 50 g.</summary>
+    [Theory]
+    [InlineData("Whole milk", "150 ml", 150 / 236.588 * 244)]
+    [InlineData("Whole milk", "15 cl", 150 / 236.588 * 244)]
+    [InlineData("Whole milk", "0,15 l", 150 / 236.588 * 244)]
+    [InlineData("Whole milk", "2 litres", 2000 / 236.588 * 244)]
+    [InlineData("Whole milk", "1 gal", 16 * 244)]
+    [InlineData("Whole milk", "2 qt", 8 * 244)]
+    [InlineData("Whole milk", "1 pint", 2 * 244)]
+    [InlineData("Whole milk", "64 fl oz", 8 * 244)]
+    [InlineData("Bread flour", "50 lbs", 50 * 453.59237)]
+    [InlineData("Bread flour", "50#", 50 * 453.59237)]
+    [InlineData("Whole egg", "2 dozen", 24 * 50)]
+    [InlineData("Whole egg", "1 dozen large eggs", 12 * 50)]
+    public void What_a_pack_holds_is_read_as_bills_write_it(string ingredient, string holds, double grams)
+    {
+        var list = Read($"---\ncurrency: USD\n---\n\n# Prices\n\n## Prices\n\n| Ingredient | Pack | Holds | Price |\n|---|---|---|---|\n| {ingredient} | pack | {holds} | 3.00 |\n");
+
+        Assert.True(list.Succeeded, string.Join('\n', list.Problems));
+        Assert.Equal(grams, list.Model!.Packs.Values.Single().Mass.Grams, grams / 10_000);
+    }
+
+    [Fact]
+    public void A_volume_of_what_no_measure_is_known_of_asks_for_the_mass() =>
+        Complaint.Only(Read("---\ncurrency: USD\n---\n\n# Prices\n\n## Prices\n\n| Ingredient | Pack | Holds | Price |\n|---|---|---|---|\n| Lupin flour | bag | 1 L | 3.00 |\n"), 11, "what a measure of it weighs is not known", "Write the mass that the label names");
+
     [Theory]
     [InlineData("currency: USD", "curency: USD", "", "`curency` is not a key", "Did you mean `currency`?")]
     [InlineData("| Bread flour | bag", "| Bred flour | bag", "", "`Bred flour` is not an ingredient", "Did you mean `Bread flour`?")]
@@ -36,6 +62,7 @@ public sealed class PriceListReaderTests : IDisposable
     [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 kg | -1 |", "", "The price is -1", "It must be from 0")]
     [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 | 6.80 |", "", "What a pack of Bread flour holds is `5`, without a unit", "`5 kg`")]
     [InlineData("| bag | 5 kg | 6.80 |", "| bag |  | 6.80 |", "", "The cell in the column `Holds` is empty", "Fill it in")]
+    [InlineData("| bag | 5 kg | 6.80 |", "| bag | 5 doz | 6.80 |", "", "A pack of Bread flour holds `5 doz`", "Did you mean `oz`?")]
     [InlineData("| 30 large eggs |", "| 30 large egs |", "", "A pack of Whole egg holds `30 large egs`", "Did you mean `large eggs`?")]
     [InlineData("| carton | 1 L |", "| carton | 0 L |", "", "What a pack holds is 0 L", "above 0")]
     [InlineData("| Bread flour | bag", "| All-purpose flour | bag", "", "`All-purpose flour` is listed a second time", "Keep the pack")]

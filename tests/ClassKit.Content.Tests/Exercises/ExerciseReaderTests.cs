@@ -99,7 +99,7 @@ public sealed class ExerciseReaderTests : IDisposable
     [InlineData("You have {flour} of flour and want a hydration of {hydration}.", "", 8, "The problem has no text", "`{name}`")]
     [InlineData("## Given", "## Givens", 12, "`## Givens` is not a section", "Did you mean `Given`?")]
     [InlineData("| Values |", "| Value |", 14, "The table has no column `Values`", "Name, What it is, Unit, Values", 2)]
-    [InlineData("| flour | Bread", "| b5 | Bread", 16, "`b5` cannot be the name of a given", "nothing that could be a cell")]
+    [InlineData("| flour | Bread", "| b5 | Bread", 16, "`b5` cannot be the name of a given", "nothing that a spreadsheet takes for a cell")]
     [InlineData("| flour | Bread", "| Flour | Bread", 16, "`Flour` cannot be the name of a given", "lower-case letters")]
     [InlineData("400 to 900 by 50", "900 to 400 by 50", 16, "the lowest value is above the highest", "lower one first")]
     [InlineData("400 to 900 by 50", "400 to 900 by 0", 16, "the step is not above 0", "how far apart")]

@@ -57,6 +57,9 @@ public sealed class CookingWaysTests : IDisposable
     [InlineData("fryer 1800 °C", "The temperature is 1800 °C", "from -40 to 600")]
     [InlineData("pan 230 °C, each 3–2 min", "One piece takes `each 3–2 min`", "Write the shorter time first")]
     [InlineData("pan 230 °C, each 20 min", "One piece takes `each 20 min`", "no more than the 17 of the step")]
+    [InlineData("2 steamer places", "The brackets name places of a steamer", "`steamer, 2 steamer places`")]
+    [InlineData("flame, each 20–30 s", "The brackets hold `each 20–30 s`", "whole minutes")]
+    [InlineData("pan 230 °C, each 1–1.5 min", "The brackets hold `each 1–1.5 min`", "whole minutes")]
     [InlineData("reheats", "The brackets say `reheats` and nothing heats", "combi oven 160 °C, reheats")]
     [InlineData("staemer", "The brackets hold `staemer`, which is not known here", "steamer")]
     public void What_cannot_be_is_said(string conditions, string found, string remedy) =>

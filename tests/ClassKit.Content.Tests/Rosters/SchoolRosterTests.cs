@@ -108,6 +108,24 @@ public sealed class SchoolRosterTests : IDisposable
         Assert.Equal(("Class 3b", 1), (roster.Origin!.Sheet, roster.Origin.HiddenRows));
     }
 
+    [Theory]
+    [InlineData("Nom;Prénom;Courriel;Groupe", "Šimić;Ana;ana@example.org;2", "Ana Šimić")]
+    [InlineData("Name;Vorname;E-Mail-Adresse;Gruppe", "Šimić;Ana;ana@example.org;2", "Ana Šimić")]
+    [InlineData("Apellidos;Nombre;Correo;Grupo", "Šimić;Ana;ana@example.org;2", "Ana Šimić")]
+    [InlineData("Nombre;Correo electrónico;Equipo", "Ana Šimić;ana@example.org;2", "Ana Šimić")]
+    [InlineData("Cognome;Nome;Email;Gruppo", "Šimić;Ana;ana@example.org;2", "Ana Šimić")]
+    [InlineData("Achternaam;Voornaam;E-mailadres;Groep", "Šimić;Ana;ana@example.org;2", "Ana Šimić")]
+    public void Titles_in_a_schools_own_language_are_read(string titles, string line, string name)
+    {
+        var student = RosterReader.Read(_folder.Write("class.csv", $"Export du 28/11/2026\n{titles}\n{line}\n")).Model!.Students.Single();
+
+        Assert.Equal((name, "ana@example.org", "2"), (student.Name, student.Email, student.Team));
+    }
+
+    [Fact]
+    public void Where_no_line_names_students_the_fullest_is_taken_for_the_titles() =>
+        Complaint.Only(RosterReader.Read(_folder.Write("class.csv", "Class list of spring\n\nElevnavn;Hold;Rum\nAna;2;B1\n")), 3, "there are `Elevnavn`, `Hold`, `Rum`", "Call one column `name`");
+
     [Fact]
     public void A_workbook_that_cannot_be_read_says_why() =>
         Complaint.Only(RosterReader.Read(_folder.WriteBytes("class.xlsx", [0x50, 0x4B, 3, 4, 0, 0])), null, "The workbook cannot be read", "save the list as CSV");

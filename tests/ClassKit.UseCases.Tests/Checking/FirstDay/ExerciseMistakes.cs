@@ -8,6 +8,7 @@ internal static class ExerciseMistakes
 {
     public static IReadOnlyList<Mistake> All { get; } =
     [
+        new("a count with a unit", folder => folder.Change(Flour, "| scones | Scones | | 36 to 96 by 4 |", "| scones | Scones | pieces | 36 to 96 by 4 |"), Flour, 23, "`scones` is a count with the unit `pieces`", "Leave the unit empty") { As = Weight.Doubtful },
         new("a name that is no given", folder => folder.Change(Wet, "- Key: `=milk/flour`", "- Key: `=milk/flower`"), Wet, 29, "The key uses `flower`", "Did you mean `flour`"),
         new("a key without its sign", folder => folder.Change(Wet, "- Key: `=milk/flour`", "- Key: `milk/flour`"), Wet, 29, "does not begin with =", "Write `=milk/flour`"),
         new("a key with words", folder => folder.Change(Wet, "- Key: `=milk/flour`", "- Key: milk divided by flour"), Wet, 29, "which is no formula", "Write a cell formula"),

@@ -9,6 +9,7 @@ internal static class FileMistakes
 {
     public static IReadOnlyList<Mistake> All { get; } =
     [
+        new("the bread was written with a word processor", folder => folder.Rename(Formula, Formula.Replace(".md", ".docx", StringComparison.Ordinal)), Lesson, 35, "There is no file", "save it as plain text (.txt"),
         new("the editor saved the lesson as lesson.md.txt", folder => folder.Rename(Lesson, Lesson + ".txt"), "lessons/milk-scones/lesson.md.txt", null, "This folder is not read as a lesson", "Rename it to `lesson.md`"),
         new("the lesson was written with a word processor", folder => folder.Rename(Lesson, "lessons/milk-scones/lesson.docx"), "lessons/milk-scones/lesson.docx", null, "is called `lesson.md`", "Save it as plain text"),
         new("the lesson's file begins with a capital", folder => folder.Rename(Lesson, "lessons/milk-scones/Lesson.md"), "lessons/milk-scones/Lesson.md", null, "is called `lesson.md`", "in small letters"),
