@@ -30,7 +30,7 @@ internal sealed class WorkbookGrader
     public WorkbookGrader(DealtClass dealt, PracticeLayout layout, ClassInputs fresh)
     {
         (_dealt, _layout, _fresh) = (dealt, layout, fresh);
-        if (fresh.Version >= JudgeRecord.FirstWithNearMisses) _neighbours = new(fresh.ToTellApart, fresh.Version >= JudgeRecord.FirstOnAllInputs);
+        if (fresh.Version >= JudgeRecord.FirstWithNearMisses) _neighbours = new(fresh.ToTellApart, fresh.Version);
     }
 
     /// <summary>Judges what was answered on paper as the same numbers typed into the workbook, and with it the working that the instructor saw.</summary>

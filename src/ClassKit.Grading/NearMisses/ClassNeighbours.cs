@@ -1,20 +1,21 @@
 using System.Collections.Concurrent;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Variants;
+using ClassKit.Grading.Results;
 
 namespace ClassKit.Grading.NearMisses;
 
 /// <summary>The neighbours of every part of a class's exercises, each found when the first answer asks for it. Can be asked from several threads.</summary>
 /// <param name="inputs">The inputs that were drawn for an exercise.</param>
-/// <param name="onAll">True to try formulas on all of them; see <see cref="NeighbourTable.Inputs"/>.</param>
-internal sealed class ClassNeighbours(Func<Exercise, IReadOnlyList<Variant>> inputs, bool onAll)
+/// <param name="version">The judge's version; see <see cref="JudgeRecord"/>.</param>
+internal sealed class ClassNeighbours(Func<Exercise, IReadOnlyList<Variant>> inputs, int version)
 {
     private readonly ConcurrentDictionary<(string Exercise, string Part), Lazy<NeighbourTable>> _tables = new();
 
     /// <summary>True if what can be written over names is tried on all inputs, so that one formula is told alike to everybody.</summary>
-    public bool OnAll => onAll;
+    public bool OnAll => version >= JudgeRecord.FirstOnAllInputs;
 
     /// <summary>Those of a part.</summary>
     public NeighbourTable Of(Exercise exercise, Part part) =>
-        _tables.GetOrAdd((exercise.Id, part.Id), _ => new(() => new(exercise, part, inputs(exercise), powers: onAll))).Value;
+        _tables.GetOrAdd((exercise.Id, part.Id), _ => new(() => new(exercise, part, inputs(exercise), powers: OnAll, apart: version >= JudgeRecord.FirstApart))).Value;
 }

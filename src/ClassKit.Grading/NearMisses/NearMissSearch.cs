@@ -37,15 +37,27 @@ internal static class NearMissSearch
     public static Neighbour? TwoEdits(NeighbourTable table, double valueAtInput, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> trials, IReadOnlyList<double> values) =>
         Distinct(values) < FewestForTwo ? null : table.Two.Giving(valueAtInput).FirstOrDefault(two => Gives(two, trials, values, SameNumber.Is));
 
-    /// <summary>The one neighbour that gives a typed number to its digits; null where another gives it to three.</summary>
+    /// <summary>The one neighbour that gives a typed number to its digits; null where another gives it to three, if only while earlier answers are right.</summary>
     /// <param name="table">The part's neighbours.</param>
     /// <param name="grounds">What names may stand for: with right earlier answers, or the student's own.</param>
     /// <param name="typed">The number.</param>
     public static Neighbour? OfNumber(NeighbourTable table, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> grounds, double typed)
     {
-        var values = grounds.Select(table.Values).ToList();
-        var giving = Enumerable.Range(0, table.One.Count).Where(at => table.One[at].Family != EditFamily.TakenIn && values.Exists(ground => ground[at] is { } value && SameNumber.IsToThreeDigits(typed, value))).Take(2).ToList();
-        return giving is [var only] && values.Exists(ground => ground[only] is { } value && SameNumber.IsWritten(typed, value)) ? table.One[only] : null;
+        if (Giving(table, table.One, grounds, typed) is not [var (only, values)]) return null;
+        if (Giving(table, table.Others.Untold, grounds, typed).Count > 0) return null;
+        return values.Exists(value => value is { } given && SameNumber.IsWritten(typed, given)) ? only : null;
+    }
+
+    /// <summary>At most two of them that give a number to three digits on some ground, with what they give on each.</summary>
+    private static List<(Neighbour Neighbour, List<double?> Values)> Giving(
+        NeighbourTable table, IReadOnlyList<Neighbour> neighbours, IReadOnlyList<IReadOnlyDictionary<string, CellValue>> grounds, double typed)
+    {
+        var values = grounds.Select(ground => table.Values(neighbours, ground)).ToList();
+        return
+        [
+            .. neighbours.Select((neighbour, at) => (Neighbour: neighbour, Values: values.ConvertAll(ground => ground[at])))
+                .Where(one => one.Neighbour.Family != EditFamily.TakenIn && one.Values.Exists(value => value is { } given && SameNumber.IsToThreeDigits(typed, given))).Take(2),
+        ];
     }
 
     /// <summary>True if a neighbour may give a value, rounded or not.</summary>

@@ -24,13 +24,15 @@ internal sealed class NeighbourTable
     private readonly FormulaNode _shape;
     private readonly ConcurrentDictionary<string, TriedFormula> _formulas = new(StringComparer.Ordinal);
     private readonly Lazy<SecondEdits> _two;
+    private readonly Lazy<OtherStories> _others;
 
     /// <param name="exercise">The exercise.</param>
     /// <param name="part">One of its parts that asks for a number.</param>
     /// <param name="inputs">What tells behaviours apart: inputs of the exercise, of which there is at least one.</param>
     /// <param name="keepsHidden">True to keep those that stay within the part's tolerance throughout, of which no answer can be judged wrong.</param>
     /// <param name="powers">True for those about powers too, which were looked for later than all others.</param>
-    public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, bool keepsHidden = false, bool powers = true)
+    /// <param name="apart">True to tell those apart that give the same only while earlier answers are right.</param>
+    public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, bool keepsHidden = false, bool powers = true, bool apart = true)
     {
         (Part, _shape) = (part, part.Key.Shape);
         Inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
@@ -38,9 +40,11 @@ internal sealed class NeighbourTable
         var behaviours = new BehaviourSet(inputs);
         behaviours.Leave([.. inputs.Select(variant => (double?)variant.Answers[part.Id])], keepsHidden ? null : part.Tolerance);
         foreach (var misconception in part.Misconceptions) behaviours.Leave([.. Inputs.Select(names => KeyValues.Number(misconception.Formula, names))], null);
-        Tried = [.. behaviours.Distinct([.. Neighbours.Of(_shape, sheet).Take(Most), .. powers ? PowerEdits.Of(_shape) : []], Columns(Inputs))];
+        List<Neighbour> All() => [.. Neighbours.Of(_shape, sheet).Take(Most), .. powers ? PowerEdits.Of(_shape) : []];
+        Tried = [.. behaviours.Distinct(All(), Columns(Inputs))];
         One = [.. Tried.Select(tried => tried.Neighbour)];
         _two = new(() => new(One, sheet, inputs[0], Inputs[0]));
+        _others = new(() => new(apart ? [.. exercise.Parts.TakeWhile(other => other != part).Where(other => other.IsNumber)] : [], inputs, Inputs, Tried, All, Columns));
     }
 
     /// <summary>The part.</summary>
@@ -58,11 +62,17 @@ internal sealed class NeighbourTable
     /// <summary>Those that are two edits away; made when first needed.</summary>
     public SecondEdits Two => _two.Value;
 
+    /// <summary>Those that give the same as one of <see cref="One"/> only while earlier answers are right; made when first needed.</summary>
+    public OtherStories Others => _others.Value;
+
     /// <summary>What the neighbours give for some names; null where that is no number.</summary>
-    public IReadOnlyList<double?> Values(IReadOnlyDictionary<string, CellValue> names)
+    public IReadOnlyList<double?> Values(IReadOnlyDictionary<string, CellValue> names) => Values(One, names);
+
+    /// <summary>The same of some of them.</summary>
+    public IReadOnlyList<double?> Values(IEnumerable<Neighbour> neighbours, IReadOnlyDictionary<string, CellValue> names)
     {
         var columns = Columns([names]);
-        return [.. One.Select(neighbour => columns.Numbers(neighbour.Root) is [var value] ? value : (double?)null)];
+        return [.. neighbours.Select(neighbour => columns.Numbers(neighbour.Root) is [var value] ? value : (double?)null)];
     }
 
     /// <summary>What a student's formula does on <see cref="Inputs"/>: students go wrong together, so that it is found once for all who wrote the same.</summary>

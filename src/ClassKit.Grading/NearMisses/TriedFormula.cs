@@ -11,7 +11,7 @@ internal sealed class TriedFormula
     private readonly CellFormula _formula;
     private readonly double[] _values;
     private readonly HashSet<double> _different;
-    private readonly Lazy<IReadOnlyList<(Neighbour Neighbour, int? Decimals)>> _one;
+    private readonly Lazy<IReadOnlyList<(Neighbour Neighbour, int? Decimals, Neighbour Told)>> _one;
     private readonly Lazy<IReadOnlyList<Neighbour>> _two;
 
     /// <param name="table">The part's neighbours.</param>
@@ -33,14 +33,14 @@ internal sealed class TriedFormula
         if (_values.Length == 0 || names.Number(_formula.Root) is not { } own) return null;
         var different = _different.Count + (_different.Contains(NearMissSearch.Noticed(own)) ? 0 : 1);
         bool Gives(Neighbour neighbour, int? decimals) => names.Number(neighbour.Root) is { } given && SameNumber.Is(NearMissSearch.Round(given, decimals), own);
-        return (different < Math.Min(NearMissSearch.FewestForOne, _values.Length + 1) ? null : _one.Value.FirstOrDefault(one => Gives(one.Neighbour, one.Decimals)).Neighbour)
+        return (different < Math.Min(NearMissSearch.FewestForOne, _values.Length + 1) ? null : _one.Value.FirstOrDefault(one => Gives(one.Neighbour, one.Decimals)).Told)
             ?? (different < NearMissSearch.FewestForTwo ? null : _two.Value.FirstOrDefault(two => Gives(two, null)));
     }
 
-    private IEnumerable<(Neighbour Neighbour, int? Decimals)> OneEdit(NeighbourTable table)
+    private IEnumerable<(Neighbour Neighbour, int? Decimals, Neighbour Told)> OneEdit(NeighbourTable table)
     {
         var near = table.Tried.Where(one => NearMissSearch.IsNear(one.Values[0], _values[0])).ToList();
-        return near.Count == 0 ? [] : NearMissSearch.Rounded.SelectMany(decimals => near.Where(one => GivesThroughout(one, decimals)).Select(one => (one.Neighbour, decimals)));
+        return near.Count == 0 ? [] : NearMissSearch.Rounded.SelectMany(decimals => near.Where(one => GivesThroughout(one, decimals)).Select(one => (one.Neighbour, decimals, table.Others.Of(_formula, one.Neighbour))));
     }
 
     private bool GivesThroughout(TriedNeighbour one, int? decimals)

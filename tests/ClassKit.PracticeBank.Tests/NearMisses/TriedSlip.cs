@@ -31,7 +31,7 @@ internal sealed record TriedSlip(Exercise Exercise, Part Part, SlipOfThePen Slip
     /// <summary>True if what it says is so.</summary>
     public bool IsTrue(AnswerGrade grade) => grade.Findings[0] switch
     {
-        AnswerFinding.NearMiss miss => IsAlike(Values(CellFormula.Of(miss.Formula)), Values(Formula), Near) || IsAlike(Values(CellFormula.Of(miss.Formula)), Values(Formula), Part.Tolerance.Accepts),
+        AnswerFinding.NearMiss miss => CellFormula.Of(miss.Formula) is var told && (IsAlike(told, Near) || IsAlike(told, Part.Tolerance.Accepts)),
         AnswerFinding.WrongTurn turn => IsAlike(Values(turn.Misconception.Formula), Values(Formula), Part.Tolerance.Accepts),
         // Of a number the grader says no more than that: it is so many times what it should be, or right in another unit.
         AnswerFinding.OffByTens or AnswerFinding.OtherUnit when grade.Formula is null => true,
@@ -47,6 +47,12 @@ internal sealed record TriedSlip(Exercise Exercise, Part Part, SlipOfThePen Slip
     public double? Value(IReadOnlyDictionary<string, decimal> givens, IReadOnlyDictionary<string, double> answers) => KeyValues.Number(Formula, KeyValues.Names(givens, answers));
 
     private List<double?> Values(CellFormula formula) => [.. Inputs.Select(variant => KeyValues.Number(formula, KeyValues.Names(variant.Givens, variant.Answers)))];
+
+    /// <summary>The same where the earlier answers are a little off, each by another share: half of part a is part b only as long as both are right, and who took the one did not halve the other.</summary>
+    private List<double?> Apart(CellFormula formula) =>
+        [.. Inputs.Select((variant, input) => KeyValues.Number(formula, KeyValues.Names(variant.Givens, variant.Answers.Select((answer, place) => KeyValuePair.Create(answer.Key, answer.Value * (1.02 + (0.003 * place) + (0.001 * input)))))))];
+
+    private bool IsAlike(CellFormula told, Func<double, double, bool> isThat) => IsAlike(Values(told), Values(Formula), isThat) && IsAlike(Apart(told), Apart(Formula), isThat);
 
     private IReadOnlyList<Variant> Inputs
     {
