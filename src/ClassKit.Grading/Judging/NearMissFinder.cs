@@ -41,9 +41,12 @@ internal sealed class NearMissFinder
         return found is not null && Uses(formula, found) ? Of(found, isShown: true) : null;
     }
 
-    /// <summary>False where it would be said that something was taken in which the formula does not have: it comes to the same by another way, and the student would look for it in vain.</summary>
-    private static bool Uses(CellFormula formula, Neighbour found) =>
-        found.Family != EditFamily.TakenIn || found.Edits is not [KeyEdit.TakenIn { Term: var term }] || CellFormula.Of("=" + term).Names.All(name => formula.Names.Contains(name, StringComparer.OrdinalIgnoreCase));
+    /// <summary>False where it would be said that something was taken in or used instead which the formula does not have, or not as often: it comes to the same by another way, and the student would look for it in vain.</summary>
+    private bool Uses(CellFormula formula, Neighbour found) => found switch
+    {
+        { Family: EditFamily.TakenIn, Edits: [KeyEdit.TakenIn { Term: var term }] } => CellFormula.Of("=" + term).Names.All(name => formula.Names.Contains(name, StringComparer.OrdinalIgnoreCase)),
+        _ => !_table.IsApart || found.Edits.OfType<KeyEdit.OtherCell>().All(cell => Tree.Times(formula.Root, cell.Written) >= Tree.Times(found.Root, cell.Written)),
+    };
 
     /// <summary>What a typed number comes of, if it can only come of one thing.</summary>
     /// <param name="part">The part.</param>

@@ -34,7 +34,7 @@ internal sealed class NeighbourTable
     /// <param name="apart">True to tell those apart that give the same only while earlier answers are right.</param>
     public NeighbourTable(Exercise exercise, Part part, IReadOnlyList<Variant> inputs, bool keepsHidden = false, bool powers = true, bool apart = true)
     {
-        (Part, _shape) = (part, part.Key.Shape);
+        (Part, IsApart, _shape) = (part, apart, part.Key.Shape);
         Inputs = [.. inputs.Select(variant => KeyValues.Names(variant.Givens, variant.Answers))];
         var sheet = new Sheet(SheetQuantity.Before(exercise, part));
         var behaviours = new BehaviourSet(inputs);
@@ -49,6 +49,9 @@ internal sealed class NeighbourTable
 
     /// <summary>The part.</summary>
     public Part Part { get; }
+
+    /// <summary>True if ways that come to the same are told apart by what stands in them.</summary>
+    public bool IsApart { get; }
 
     /// <summary>Those that are one edit away and no listed misconception, the likelier first.</summary>
     public IReadOnlyList<Neighbour> One { get; }
