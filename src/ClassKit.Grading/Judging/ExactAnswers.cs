@@ -1,3 +1,4 @@
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Syntax;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Grading.Judging.Trials;
@@ -20,18 +21,33 @@ internal sealed class ExactAnswers(ReturnedExercise returned, IReadOnlyList<Tria
     /// <summary>What an answer comes to under every trial; null for one that is not exact.</summary>
     public double[]? Of(Part part)
     {
-        if (returned.OfDealtCells(part) is not { } formula || !IsPlain(formula.Root) || !formula.Names.All(name => IsGiven(name) || IsTheRightOne(name))) return null;
-        var values = new double[inputs.Count];
+        if (Plain(part) is not { } formula || Values(inputs, formula) is not { } values) return null;
         for (var trial = 0; trial < values.Length; trial++)
         {
             var right = inputs[trial].Right.Answers[part.Id];
-            if (inputs[trial].Number(formula) is not { } value || !Behaviour.IsSame(right, value) || !part.Tolerance.Accepts(right, value)) return null;
-            values[trial] = value;
+            if (!Behaviour.IsSame(right, values[trial]) || !part.Tolerance.Accepts(right, values[trial])) return null;
         }
-        // A number that is the same whatever was dealt shows no method.
-        if (Array.TrueForAll(values, value => Behaviour.IsSame(values[0], value))) return null;
         _found.Add((part, values));
         return values;
+    }
+
+    /// <summary>True if every part before one has an exact answer, with the very bits that the key gives.</summary>
+    public bool AreAllBefore(Part part) => inputs[0].Right.Exercise.Parts.TakeWhile(other => other != part).All(before => IsTheRightOne(before.Id));
+
+    /// <summary>An answer over the names of the exercise that is plain arithmetic over givens and exact answers; null for any other.</summary>
+    public CellFormula? Plain(Part part) =>
+        returned.OfDealtCells(part) is { } formula && IsPlain(formula.Root) && formula.Names.All(name => IsGiven(name) || IsTheRightOne(name)) ? formula : null;
+
+    /// <summary>What a formula gives for every input where all before it is right; null if that is no number, or the same whatever is given, which shows no method.</summary>
+    public static double[]? Values(IReadOnlyList<TrialInputs> inputs, CellFormula formula)
+    {
+        var values = new double[inputs.Count];
+        for (var trial = 0; trial < values.Length; trial++)
+        {
+            if (inputs[trial].Number(formula) is not { } value) return null;
+            values[trial] = value;
+        }
+        return Array.TrueForAll(values, value => Behaviour.IsSame(values[0], value)) ? null : values;
     }
 
     private static bool IsPlain(FormulaNode node) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ClassKit.CellFormulas.Calls;
+using ClassKit.CellFormulas.Formulas;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
 using ClassKit.Exercises.Marking;
@@ -26,6 +27,8 @@ internal sealed class ExerciseJudge
     private readonly MarkingScheme _marking;
     private readonly IReadOnlyList<TrialInputs> _inputs;
     private readonly ExactAnswers _exact;
+    private readonly HopelessAnswers? _hopeless;
+    private readonly List<(Part Part, double[] Values)> _untried = [];
     private readonly DrawnInputs _drawn;
     private readonly ClassNeighbours? _neighbours;
     private readonly Dictionary<string, JudgedAnswer> _judged;
@@ -49,6 +52,7 @@ internal sealed class ExerciseJudge
         _exact = new(returned, _inputs);
         _drawn = drawn;
         _neighbours = neighbours;
+        if (neighbours is { OnAll: true }) _hopeless = new(_exact, _inputs, returned.Explanations);
     }
 
     /// <summary>What the student answered on paper; null for a workbook.</summary>
@@ -65,7 +69,7 @@ internal sealed class ExerciseJudge
     private List<Trial> MakeTrials()
     {
         List<Trial> trials = [.. _inputs.Select(inputs => new Trial(inputs))];
-        foreach (var (part, values) in _exact.Found) Take(trials, part, values);
+        foreach (var (part, values) in _untried) Take(trials, part, values);
         return trials;
     }
 
@@ -79,7 +83,7 @@ internal sealed class ExerciseJudge
 
     private AnswerGrade JudgePart(Part part)
     {
-        if (part.IsNumber && Paper is null && _exact.Of(part) is { } values) return Exactly(part, values);
+        if (part.IsNumber && Paper is null && Untried(part) is { } grade) return grade;
         var earlier = new EarlierAnswers(part, _exercise, _judged);
         if (part.InWords is not null) return CollectWords(part);
         if (part.Choice is not null) return JudgeChoice(part, earlier);
@@ -97,10 +101,25 @@ internal sealed class ExerciseJudge
         };
     }
 
-    /// <summary>What an answer is that does to the last digit what the key does: right, with the method shown, and nothing beside.</summary>
-    private AnswerGrade Exactly(Part part, double[] values)
+    /// <summary>What an answer is of which nothing needs to be tried in the workbook; null for any other.</summary>
+    private AnswerGrade? Untried(Part part)
     {
-        var judgement = new Judgement(Outcome.Sound, new(0, false, values[0]), true, new AnswerFinding.Right());
+        // What does to the last digit what the key does is right, with the method shown, and nothing beside.
+        if (_exact.Of(part) is { } right) return Untried(part, right, new(Outcome.Sound, new(0, false, right[0]), true, new AnswerFinding.Right()));
+        return _hopeless?.Of(part) is var (formula, values) && Hopeless(part, formula, values[0]) is { } judgement ? Untried(part, values, judgement) : null;
+    }
+
+    /// <summary>What a formula is that is wrong beyond doubt; null where it may be a near miss if its cell is read as percent.</summary>
+    private Judgement? Hopeless(Part part, CellFormula formula, double value)
+    {
+        var reading = new Reading(0, false, value);
+        if (new NearMissFinder(_returned, [new(_inputs[0])], _neighbours!.Of(_exercise, part)).Find(formula) is { } slip) return OfSlip(reading, slip, isFormula: true);
+        return AnswerUnit.IsPercent(part.Unit) ? null : new(Outcome.Incorrect, reading, false, new AnswerFinding.NotRight { Formula = formula.ToString() });
+    }
+
+    private AnswerGrade Untried(Part part, double[] values, Judgement judgement)
+    {
+        _untried.Add((part, values));
         if (_trials is not null) Take(_trials, part, values);
         var wrong = _judged.Count < _exact.Found.Count ? [] : new EarlierAnswers(part, _exercise, _judged).Wrong;
         _judged[part.Id] = new(judgement, HoldsNumber: true, IsReached: true, IsTelling: true, [part]);

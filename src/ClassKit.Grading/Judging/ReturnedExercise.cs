@@ -37,6 +37,9 @@ internal sealed class ReturnedExercise
         _found = found;
     }
 
+    /// <summary>For which fresh inputs anything explains the formulas of the class.</summary>
+    public Explanations Explanations => _shared.Explanations;
+
     /// <summary>What stands in a part's answer cell; null if it is empty or holds nothing but spaces.</summary>
     public CellContent? Content(Part part) =>
         _workbook.Find(_found.Answers[part.Id]) is { } content && CellFill.IsFilled(content) ? content : null;

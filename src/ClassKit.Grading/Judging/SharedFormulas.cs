@@ -10,4 +10,7 @@ internal sealed class SharedFormulas
 
     /// <summary>What they are over the names of exercises.</summary>
     public NamedFormulas Named { get; } = new();
+
+    /// <summary>For which fresh inputs anything explains them.</summary>
+    public Explanations Explanations { get; } = new();
 }

@@ -29,7 +29,17 @@ internal sealed class RoundingFinder
     /// <param name="trials">What the formula is tried with.</param>
     /// <param name="drawn">All inputs that are at hand for the exercise.</param>
     public RoundingFinder(Part part, IReadOnlyList<Trial> trials, IReadOnlyList<Variant> drawn) =>
-        (_part, _trials, _drawn, _which) = (part, trials, drawn, new(Which, isThreadSafe: false));
+        (_part, _trials, _drawn, _which) = (part, trials, drawn, new(() => Which(trials[0].Right.Exercise, part), isThreadSafe: false));
+
+    /// <summary>True if some rounding of an answer gives a value.</summary>
+    public static bool IsRounded(double right, double value) => Rounding.All.Any(rounding => IsRounded(rounding, right, value));
+
+    /// <summary>What some rounding of right earlier answers makes of a part.</summary>
+    public static IEnumerable<double> FromRounded(Part part, Variant right)
+    {
+        var on = new RoundedEarlier(part, right.Givens, right.Answers);
+        return Which(right.Exercise, part).SelectMany(rounded => RoundingsOnTheWay.Select(rounding => on.Answer(rounding, rounded))).OfType<double>();
+    }
 
     /// <summary>The slip in what a formula does; null if it rounds nothing, or no more than the part allows.</summary>
     /// <remarks>
@@ -72,10 +82,12 @@ internal sealed class RoundingFinder
     {
         for (var trial = 0; trial < behaviour.Values.Count; trial++)
         {
-            if (behaviour.Values[trial] is not { } value || behaviour.Ground.Expected[trial] is not { } expected || !rounding.MayGoTo(expected, value) || !IsSame(rounding.Of(expected), value)) return false;
+            if (behaviour.Values[trial] is not { } value || behaviour.Ground.Expected[trial] is not { } expected || !IsRounded(rounding, expected, value)) return false;
         }
         return true;
     }
+
+    private static bool IsRounded(Rounding rounding, double right, double value) => rounding.MayGoTo(right, value) && IsSame(rounding.Of(right), value);
 
     private Slip? OfAnswer(Rounding rounding) => IsAllowed(variant => rounding.Of(variant.Answers[_part.Id])) ? null : SlipOf(rounding);
 
@@ -107,9 +119,9 @@ internal sealed class RoundingFinder
     }
 
     /// <summary>The earlier answers that the key builds on: each by itself, and all of them.</summary>
-    private List<IReadOnlyList<Part>> Which()
+    private static List<IReadOnlyList<Part>> Which(Exercise exercise, Part part)
     {
-        List<Part> used = [.. _trials[0].Right.Exercise.Parts.TakeWhile(other => other != _part).Where(before => _part.Key.Names.Contains(before.Id, StringComparer.OrdinalIgnoreCase))];
+        List<Part> used = [.. exercise.Parts.TakeWhile(other => other != part).Where(before => part.Key.Names.Contains(before.Id, StringComparer.OrdinalIgnoreCase))];
         return used.Count > 1 ? [.. used.Select(one => (IReadOnlyList<Part>)[one]), used] : [.. used.Select(one => (IReadOnlyList<Part>)[one])];
     }
 

@@ -21,17 +21,20 @@ internal sealed class SlipFinder
     public SlipFinder(Part part, Trial dealt) => (_part, _dealt) = (part, dealt);
 
     /// <summary>The slip in what a formula does on some ground, or null if there is none that we know.</summary>
-    public Slip? Find(Behaviour behaviour) => behaviour.Varies ? Units(mended => behaviour.Throughout((trial, value) => Accepts(behaviour.Ground.Expected[trial], mended(value)))) : null;
+    public Slip? Find(Behaviour behaviour) => behaviour.Varies ? Units(_part, mended => behaviour.Throughout((trial, value) => Accepts(behaviour.Ground.Expected[trial], mended(value)))) : null;
+
+    /// <summary>True if a number is right in another unit, or off by a power of ten.</summary>
+    public static bool IsInOtherUnit(Part part, double right, double value) => Units(part, mended => part.Tolerance.Accepts(right, mended(value))) is not null;
 
     /// <summary>The slip in a typed number, or null if there is none that we know.</summary>
     /// <param name="value">The number, which must be one that says how somebody came to it.</param>
     /// <param name="expected">What would be right: the key's answer, and those on own earlier answers.</param>
     public Slip? Find(double value, IReadOnlyList<double?> expected) =>
-        Units(mended => expected.Any(right => Accepts(right, mended(value)))) ?? RoundedAnswer(value, expected) ?? RoundedOnTheWay(value);
+        Units(_part, mended => expected.Any(right => Accepts(right, mended(value)))) ?? RoundedAnswer(value, expected) ?? RoundedOnTheWay(value);
 
-    private Slip? Units(Func<Func<double, double>, bool> isRight)
+    private static Slip? Units(Part part, Func<Func<double, double>, bool> isRight)
     {
-        if (AnswerUnits.Others(_part.Unit).FirstOrDefault(other => AnswerUnits.Into(other, _part.Unit) is { } conversion && isRight(conversion.Of)) is { } unit)
+        if (AnswerUnits.Others(part.Unit).FirstOrDefault(other => AnswerUnits.Into(other, part.Unit) is { } conversion && isRight(conversion.Of)) is { } unit)
             return new(SlipKind.Unit, new AnswerFinding.OtherUnit(unit));
         foreach (var power in Powers)
         {
