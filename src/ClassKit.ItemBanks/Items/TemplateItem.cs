@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using ClassKit.Exercises.Authoring;
+using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Texts;
 using ClassKit.Exercises.Variants;
 using ClassKit.ItemBanks.Expressions;
@@ -22,7 +23,7 @@ internal static class TemplateItem
     {
         // Which option is right may follow from the numbers, and no template of the standard can say so.
         if (exercise.Parts.Any(part => part.Tolerance.IsRounding || !part.IsNumber)) return null;
-        if (samples.Any(variant => exercise.Parts.Any(part => part.Tolerance.IsRelative && variant.Answers[part.Id] <= 0))) return null;
+        if (samples is not [var sample, ..] || samples.Any(variant => exercise.Parts.Any(part => part.Tolerance.IsRelative && variant.Answers[part.Id] <= 0))) return null;
         var variables = exercise.Givens.Select(given => (given.Id, Name: Identifiers.Given(given)))
             .Concat(exercise.Parts.Select(part => (part.Id, Name: Identifiers.Answer(part))))
             .ToDictionary(variable => variable.Id, variable => variable.Name, StringComparer.OrdinalIgnoreCase);
@@ -32,15 +33,17 @@ internal static class TemplateItem
         var wrongTurns = exercise.Parts.SelectMany(part => part.Misconceptions.Select(misconception => (Part: part, Misconception: misconception, Expression: writer.Write(misconception.Formula)))).ToList();
         if (keys.Any(key => key.Expression is null) || constraints.Contains(null) || wrongTurns.Any(wrong => wrong.Expression is null)) return null;
 
+        var defaults = KeyValues.Names(sample.Givens, sample.Answers);
         var marking = new Marking(
             exercise, Closeness.Of,
-            (part, misconception) => (Scaled(Qti.Variable(Identifiers.Wrong(part, misconception)), AnswerScale.Of(part)), Closeness.Of(part)));
+            (part, misconception) => (Scaled(Qti.Variable(Identifiers.Wrong(part, misconception)), AnswerScale.Of(part)), Closeness.Of(part) with { IsOfAnySign = true }));
         return Item.Of(
             exercise.Id, exercise, exercise.Parts.Select(part => Item.Response(part, null)), marking,
             [
-                .. exercise.Givens.SelectMany(given => new[] { Identifiers.Given(given), Identifiers.Shown(given) }).Distinct().Select(Declare),
-                .. exercise.Parts.Select(part => Declare(Identifiers.Answer(part))),
-                .. wrongTurns.Select(wrong => Declare(Identifiers.Wrong(wrong.Part, wrong.Misconception))),
+                .. exercise.Givens.SelectMany(given => new[] { (Name: Identifiers.Given(given), Scale: 1), (Name: Identifiers.Shown(given), Scale: AnswerScale.Of(given)) }.DistinctBy(one => one.Name)
+                    .Select(one => Declare(one.Name, (double)(sample.Givens[given.Id] * one.Scale)))),
+                .. exercise.Parts.Select(part => Declare(Identifiers.Answer(part), sample.Answers[part.Id])),
+                .. wrongTurns.Select(wrong => Declare(Identifiers.Wrong(wrong.Part, wrong.Misconception), KeyValues.Number(wrong.Misconception.Formula, defaults))),
                 Qti.Of(
                     "template-processing",
                     exercise.Givens.SelectMany(Draw),
@@ -56,8 +59,10 @@ internal static class TemplateItem
                 Qti.With("format", string.Create(CultureInfo.InvariantCulture, $"%.{GivenText.Decimals(given)}f"))), list => list.Options, _ => null));
     }
 
-    private static XElement Declare(string identifier) => Qti.Of(
-        "template-declaration", Qti.With("identifier", identifier), Qti.With("cardinality", "single"), Qti.With("base-type", Qti.Float));
+    /// <summary>A variable with the value that it keeps if the constraints held for no draw: the standard lets a program give up after a hundred.</summary>
+    private static XElement Declare(string identifier, double? otherwise) => Qti.Of(
+        "template-declaration", Qti.With("identifier", identifier), Qti.With("cardinality", "single"), Qti.With("base-type", Qti.Float),
+        otherwise is { } value ? Qti.Of("default-value", Qti.Of("value", Qti.Text(value))) : null);
 
     private static XElement Set(string identifier, XElement expression) => Qti.Of("set-template-value", Qti.With("identifier", identifier), expression);
 
@@ -80,10 +85,9 @@ internal static class TemplateItem
     {
         XElement Right() => Qti.Variable(Identifiers.Answer(part));
         XElement Wrong() => Qti.Variable(Identifiers.Wrong(part, misconception));
-        XElement Size(XElement value) => Qti.Of("math-operator", Qti.With("name", "abs"), value);
         var room = part.Tolerance.IsRelative
-            ? Qti.Of("product", Qti.Number(part.Tolerance.Amount), Qti.Of("sum", Size(Right()), Size(Wrong())))
+            ? Qti.Of("product", Qti.Number(part.Tolerance.Amount), Qti.Of("sum", Qti.Size(Right()), Qti.Size(Wrong())))
             : Qti.Number(2 * part.Tolerance.Amount);
-        return Qti.Of("gt", Size(Qti.Of("subtract", Right(), Wrong())), room);
+        return Qti.Of("gt", Qti.Size(Qti.Of("subtract", Right(), Wrong())), room);
     }
 }

@@ -28,6 +28,9 @@ internal static class Qti
     /// <summary>A variable where an expression is expected.</summary>
     public static XElement Variable(string identifier) => Of("variable", With("identifier", identifier));
 
+    /// <summary>How large a number is, whatever its sign.</summary>
+    public static XElement Size(XElement value) => Of("math-operator", With("name", "abs"), value);
+
     /// <summary>A number as XML Schema writes a double.</summary>
     public static string Text(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 }
