@@ -23,6 +23,8 @@ internal sealed class Tool
 
     public static Tool PythonWithUno { get; } = new("python3-uno", File.Exists("/usr/lib/python3/dist-packages/uno.py") ? ["/usr/bin/python3"] : []);
 
+    public static Tool PythonWithPyLd { get; } = new("python3-pyld", Directory.Exists("/usr/lib/python3/dist-packages/pyld") ? ["/usr/bin/python3"] : []);
+
     public static Tool PdfToText { get; } = new("poppler-utils", "/usr/bin/pdftotext");
 
     public static Tool RWithPsych { get; } = new("r-cran-psych", Directory.Exists("/usr/lib/R/site-library/psych") ? ["/usr/bin/Rscript"] : []);

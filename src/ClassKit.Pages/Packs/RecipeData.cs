@@ -35,9 +35,11 @@ internal static class RecipeData
             ["recipeIngredient"] = ListOf(card.Lines.Select(line => $"{KitchenText.Weighed(line.Line.Weighed, line.Line.Resolution, profile.Units)} {line.Line.Ingredient.Name}")
                 .Concat(card.Surfaces.Select(taken => $"about {KitchenText.Ordered(taken.Mass, profile.Units)} {taken.Surface.Ingredient.Name}, for {MarkdownHtml.PlainText(pack.Words(taken.Surface.For))}"))
                 .Select(line => (JsonNode)line.Replace('\u00A0', ' '))),
-            ["recipeInstructions"] = ListOf(formula.Steps.Select(step => new JsonObject
+            ["recipeInstructions"] = ListOf(formula.Steps.Select((step, before) => new JsonObject
             {
                 ["@type"] = "HowToStep",
+                // What reads linked data knows no order of what a property holds, unless it is said.
+                ["position"] = before + 1,
                 ["name"] = step.Name,
                 ["text"] = MarkdownHtml.PlainText(pack.Words(step.Text)),
             })),
