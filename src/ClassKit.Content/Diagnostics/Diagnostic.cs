@@ -7,6 +7,9 @@ namespace ClassKit.Content.Diagnostics;
 /// <param name="Expected">What should be there, and what to do.</param>
 public sealed record Diagnostic(string File, int? Line, string Found, string Expected)
 {
+    /// <summary>What is there, without the full stop of a sentence: one follows it.</summary>
+    public string Found { get; init; } = Found is [.., not '.', '.'] ? Found[..^1] : Found;
+
     /// <summary>How much it stands in the way.</summary>
     public Weight Weight { get; init; }
 
