@@ -378,6 +378,19 @@ public abstract record Note
     /// <param name="Marks">How many marks from the bench and from the table of marks.</param>
     public sealed record TermEntered(string Class, string Title, int Works, int Marks) : Note;
 
+    /// <summary>Marks went off the record, since the files of their term have them no longer.</summary>
+    /// <param name="Marks">How many; at least 1.</param>
+    public sealed record MarksTakenOff(int Marks) : Note;
+
+    /// <summary>Works have marks on record and none in the files; they stay.</summary>
+    /// <param name="Works">The titles of these works.</param>
+    public sealed record MarksWithoutFile(IReadOnlyList<string> Works) : Note;
+
+    /// <summary>Students were in the class by the record and are on its list no more.</summary>
+    /// <param name="Class">What the class is called.</param>
+    /// <param name="Students">Who.</param>
+    public sealed record EnrolmentEnded(string Class, IReadOnlyList<Student> Students) : Note;
+
     /// <summary>The record was written out as tables.</summary>
     /// <param name="Tables">How many.</param>
     public sealed record WrittenOut(int Tables) : Note;

@@ -69,8 +69,13 @@ public static class ClassRegister
 
     /// <summary>Puts students of a class on record, and enrols those who are not in it.</summary>
     /// <remarks>An id is one person's throughout the record. Who is in the class already may have changed their name; somebody of that id elsewhere must have the same name.</remarks>
+    /// <param name="session">Writes.</param>
+    /// <param name="named">The class.</param>
+    /// <param name="students">Who.</param>
+    /// <param name="since">From which day on those are in it who are not yet.</param>
+    /// <param name="comeBack">False where it is earlier work that names them: who left the class since does not come back by it.</param>
     /// <returns>Those whose id is somebody else's: nothing is written of them.</returns>
-    public static IReadOnlyList<OtherOfThatId> Enrol(WritingSession session, RecordedClass named, IReadOnlyList<Student> students, DateOnly since)
+    public static IReadOnlyList<OtherOfThatId> Enrol(WritingSession session, RecordedClass named, IReadOnlyList<Student> students, DateOnly since, bool comeBack = true)
     {
         ArgumentNullException.ThrowIfNull(session);
         ArgumentNullException.ThrowIfNull(named);
@@ -86,7 +91,7 @@ public static class ClassRegister
                 continue;
             }
             Put(session, student, known);
-            if (session.Number("SELECT count(*) FROM enrolment WHERE class = $1 AND student = $2 AND until IS NULL", named.Id, student.Id) == 0)
+            if ((comeBack || !isHere) && session.Number("SELECT count(*) FROM enrolment WHERE class = $1 AND student = $2 AND until IS NULL", named.Id, student.Id) == 0)
                 session.Run("INSERT INTO enrolment (class, student, since) VALUES ($1, $2, $3) ON CONFLICT DO UPDATE SET until = NULL", named.Id, student.Id, since);
         }
         return others;

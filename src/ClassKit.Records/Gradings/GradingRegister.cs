@@ -1,3 +1,4 @@
+using ClassKit.Records.Changes;
 using ClassKit.Records.Deals;
 using ClassKit.Records.Storage;
 
@@ -39,6 +40,19 @@ public static class GradingRegister
             "SELECT grading.id, grading.digest, judge_version, program, frame, number FROM grading JOIN deal ON deal.id = grading.deal WHERE deal.digest = $1 ORDER BY number DESC LIMIT 1",
             row => new RecordedGrading(deal, row.Text(1), row.WholeOrNull(2), row.Text(3), row.Unpacked(4), Students(session, row.Number(0)), Files(session, row.Number(0)), Typed(session, row.Number(0))) { Number = row.Whole(5) },
             deal);
+    }
+
+    /// <summary>What every grading made of a student's work, by deal and number.</summary>
+    public static IReadOnlyList<GradingOfStudent> OfStudent(RecordSession session, string student)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        return session.Query(
+            $"""
+            SELECT number, code, title, status, points, out_of, {ChangeLog.Columns} FROM graded
+            JOIN grading ON grading.id = graded.grading JOIN deal ON deal.id = grading.deal JOIN change ON change.id = grading.change WHERE student = $1 ORDER BY deal.id, number
+            """,
+            row => new GradingOfStudent(row.Whole(0), new(row.Text(1), row.Text(2), student, row.Text(3), row.PointsOrNull(4), row.PointsOrNull(5)), ChangeLog.Made(row, 6)),
+            student);
     }
 
     private static void Put(WritingSession session, long grading, int place, GradedStudent student)

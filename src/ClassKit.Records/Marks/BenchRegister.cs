@@ -1,4 +1,5 @@
 using System.Globalization;
+using ClassKit.Records.Changes;
 using ClassKit.Records.Storage;
 using ClassKit.Records.Terms;
 using ClassKit.Terms.Bench;
@@ -56,6 +57,26 @@ public static class BenchRegister
         }
     }
 
+    /// <summary>Whom which marker saw in which sitting of a work.</summary>
+    public static IReadOnlyList<(int Sitting, int Marker, string Student)> Marked(RecordSession session, RecordedWork work)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(work);
+        return session.Query(
+            "SELECT sitting, place, student FROM bench_sheet JOIN bench_mark ON bench_mark.sheet = bench_sheet.id WHERE work = $1 AND student IS NOT NULL ORDER BY sitting, place, bench_mark.id",
+            row => (row.Whole(0), row.Whole(1), row.Text(2)),
+            work.Id);
+    }
+
+    /// <summary>Takes away what a marker saw of a student.</summary>
+    /// <returns>False if there is nothing of them.</returns>
+    public static bool TakeAway(WritingSession session, RecordedWork work, int sitting, int marker, string student)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(work);
+        return session.Run("DELETE FROM bench_mark WHERE student = $4 AND sheet = (SELECT id FROM bench_sheet WHERE work = $1 AND sitting = $2 AND place = $3)", work.Id, sitting, marker, student) > 0;
+    }
+
     /// <summary>What a work is marked with, or null.</summary>
     public static BenchScale? Scale(RecordSession session, RecordedWork work)
     {
@@ -90,6 +111,27 @@ public static class BenchRegister
                 return new RecordedBench(sitting.Key, new(scale, sheets[0], sheets.ElementAtOrDefault(1)));
             }),
         ];
+    }
+
+    /// <summary>Everything that markers saw of a student, in the order of terms and their works.</summary>
+    public static IReadOnlyList<BenchOfStudent> OfStudent(RecordSession session, string student)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        return session.Query(
+            $"""
+            SELECT class.name, term.title, work.title, sitting, marker, comment, {ChangeLog.Columns}, levels, work.id FROM bench_mark
+            JOIN bench_sheet ON bench_sheet.id = bench_mark.sheet JOIN work ON work.id = bench_sheet.work JOIN term ON term.id = work.term JOIN class ON class.id = term.class
+            JOIN change ON change.id = bench_mark.change WHERE student = $1 ORDER BY term.id, work.place, sitting, bench_sheet.place
+            """,
+            row => new BenchOfStudent(row.Text(0), row.Text(1), row.Text(2), row.Whole(3), row.Text(4), Named(session, row.Number(12), Levels(row.Text(11))), row.TextOrNull(5), ChangeLog.Made(row, 6)),
+            student);
+    }
+
+    private static List<(string, string?)> Named(RecordSession session, long work, IReadOnlyList<int> levels)
+    {
+        var names = session.Query("SELECT name FROM bench_level WHERE work = $1 ORDER BY place", row => row.Text(0), work);
+        var criteria = session.Query("SELECT name FROM bench_criterion WHERE work = $1 ORDER BY place", row => row.Text(0), work);
+        return [.. criteria.Zip(levels, (criterion, level) => (criterion, level == BenchScale.NotAsked ? null : names[level]))];
     }
 
     private static IReadOnlyList<int> Levels(string text) => [.. text.Split(Between).Select(level => int.Parse(level, CultureInfo.InvariantCulture))];

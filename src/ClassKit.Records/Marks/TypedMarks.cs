@@ -1,3 +1,4 @@
+using ClassKit.Records.Changes;
 using ClassKit.Records.Storage;
 using ClassKit.Records.Terms;
 using ClassKit.Terms.Marks;
@@ -42,6 +43,20 @@ public static class TypedMarks
             "SELECT student, sitting, state, points, out_of, lateness FROM typed_mark WHERE work = $1 AND student IS NOT NULL ORDER BY sitting, student",
             row => new Attempt(row.Text(0), work.Assignment.Id, row.Whole(1), Mark(row)),
             work.Id);
+    }
+
+    /// <summary>Every typed mark of a student, in the order of terms and their works.</summary>
+    public static IReadOnlyList<MarkOfStudent> OfStudent(RecordSession session, string student)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        return session.Query(
+            $"""
+            SELECT typed_mark.student, typed_mark.sitting, state, points, typed_mark.out_of, lateness, work.title, term.title, class.name, {ChangeLog.Columns} FROM typed_mark
+            JOIN work ON work.id = typed_mark.work JOIN term ON term.id = work.term JOIN class ON class.id = term.class JOIN change ON change.id = typed_mark.change
+            WHERE typed_mark.student = $1 ORDER BY term.id, work.place, typed_mark.sitting
+            """,
+            row => new MarkOfStudent(row.Text(8), row.Text(7), new(row.Text(0), row.Text(6), row.Whole(1), Mark(row)), ChangeLog.Made(row, 9)),
+            student);
     }
 
     private static Mark Mark(Row row) => Words.Find<MarkState>(row.Text(2)) switch

@@ -70,6 +70,15 @@ public static class TermRegister
         return true;
     }
 
+    /// <summary>Takes away that a work was sat more often than so many times.</summary>
+    /// <returns>How many sittings went.</returns>
+    public static int SatAtMost(WritingSession session, RecordedWork work, int sittings)
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(work);
+        return session.Run("DELETE FROM work_deal WHERE work = $1 AND sitting > $2", work.Id, sittings);
+    }
+
     /// <summary>The deals that were sat for a work, by sitting.</summary>
     public static IReadOnlyList<(int Sitting, string Deal)> Sittings(RecordSession session, RecordedWork work)
     {

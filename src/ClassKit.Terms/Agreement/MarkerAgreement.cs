@@ -30,13 +30,16 @@ public sealed record MarkerAgreement(
     public static MarkerAgreement Of(string work, BenchMarking marking)
     {
         ArgumentNullException.ThrowIfNull(marking);
-        var (scale, first, second) = (marking.Scale, marking.First.Places, (marking.Second ?? throw new ArgumentException("There is no second marker.", nameof(marking))).Places);
-        List<string> both = [.. first.Keys.Where(second.ContainsKey)];
+        var (scale, ones, others) = (marking.Scale, marking.First.Places, (marking.Second ?? throw new ArgumentException("There is no second marker.", nameof(marking))).Places);
+        List<string> both = [.. ones.Keys.Where(others.ContainsKey)];
+        // What one marker was asked and the other not is no difference between them.
+        var first = both.ToDictionary(student => student, student => BenchScale.Common(ones[student], others[student]));
+        var second = both.ToDictionary(student => student, student => BenchScale.Common(others[student], ones[student]));
         return new(
             work,
             marking,
             both.Count,
-            [.. first.Keys.Concat(second.Keys).Distinct().Where(student => !first.ContainsKey(student) || !second.ContainsKey(student))],
+            [.. ones.Keys.Concat(others.Keys).Distinct().Where(student => !ones.ContainsKey(student) || !others.ContainsKey(student))],
             IntraclassCorrelations.Of([.. both.Select(student => (IReadOnlyList<double>)[(double)scale.Points(first[student]), (double)scale.Points(second[student])])]),
             both.Count == 0 ? 0 : both.Sum(student => scale.Points(second[student]) - scale.Points(first[student])) / both.Count,
             [.. scale.Criteria.Select((criterion, at) => Of(criterion.Name, [.. both.Select(student => (First: first[student][at], Second: second[student][at])).Where(IsAsked)], scale.Levels.Count))],
@@ -48,7 +51,7 @@ public sealed record MarkerAgreement(
         var counts = new double[levels, levels];
         foreach (var (first, second) in pairs) counts[first, second]++;
         return new(
-            criterion, pairs.Count(pair => pair.First == pair.Second), pairs.Count(pair => Math.Abs(pair.First - pair.Second) > 1),
+            criterion, pairs.Count, pairs.Count(pair => pair.First == pair.Second), pairs.Count(pair => Math.Abs(pair.First - pair.Second) > 1),
             pairs.Select(pair => pair.Second - pair.First).DefaultIfEmpty().Average(), WeightedKappa.Of(counts, WeightedKappa.SquaredWeights(levels)));
     }
 

@@ -23,13 +23,17 @@ public sealed record BenchMarking(BenchScale Scale, BenchSheet First, BenchSheet
     /// <summary>What one marker was asked and the other not, because it was arranged in between, counts for neither.</summary>
     private Mark Of(IReadOnlyList<IReadOnlyList<int>> seen)
     {
-        List<IReadOnlyList<int>> asked = [.. seen.Select(places => (IReadOnlyList<int>)[.. places.Select((place, at) => seen.Any(other => other[at] == BenchScale.NotAsked) ? BenchScale.NotAsked : place)])];
+        List<IReadOnlyList<int>> asked = [.. seen.Select(places => seen.Aggregate(places, BenchScale.Common))];
         return Mark.Of(asked.Sum(Scale.Points) / seen.Count, Scale.OutOfThese(asked[0])) with
         {
             Criteria =
             [
                 .. Scale.Criteria.Index().Where(criterion => asked[0][criterion.Index] != BenchScale.NotAsked)
-                    .Select(criterion => new CriterionMark(criterion.Item.Name, asked.Sum(places => Scale.Levels[places[criterion.Index]]) / seen.Count / Scale.Levels[^1])),
+                    .Select(criterion => new CriterionMark(criterion.Item.Name, asked.Sum(places => Scale.Levels[places[criterion.Index]]) / seen.Count / Scale.Levels[^1])
+                    {
+                        Seen = [.. asked.Select(places => Scale.LevelNames[places[criterion.Index]])],
+                        OutOf = Scale.Levels[^1] * criterion.Item.Weight,
+                    }),
             ],
         };
     }

@@ -9,6 +9,11 @@ public sealed record BenchScale(IReadOnlyList<(string Name, decimal Weight)> Cri
     /// <summary>Stands for a level where a criterion is not asked of a student.</summary>
     public const int NotAsked = -1;
 
+    /// <summary>What a marker saw without what another of the same work was not asked.</summary>
+    /// <param name="places">The place of the level that each criterion reached, or <see cref="NotAsked"/>.</param>
+    /// <param name="others">The other's.</param>
+    public static IReadOnlyList<int> Common(IReadOnlyList<int> places, IReadOnlyList<int> others) => [.. places.Zip(others, (place, other) => other == NotAsked ? NotAsked : place)];
+
     /// <summary>What the highest level everywhere earns.</summary>
     public decimal OutOf => Levels[^1] * Criteria.Sum(criterion => criterion.Weight);
 

@@ -46,7 +46,7 @@ public static class EnterGrades
             var grades = GradesWithout.Of(request.Grades, erased);
             var deal = DealParts.Of(grades.Dealt);
             var named = ClassRegister.Put(session, called);
-            var others = ClassRegister.Enrol(session, named, [.. grades.Students.Select(student => student.Who)], request.Author.Today);
+            var others = ClassRegister.Enrol(session, named, [.. grades.Students.Select(student => student.Who)], request.Author.Today, comeBack: false);
             if (others.Count > 0)
             {
                 session.Abandon();

@@ -1,5 +1,6 @@
 using ClassKit.Content.Diagnostics;
 using ClassKit.Content.Terms;
+using ClassKit.Exercises.Cohorts;
 using ClassKit.Notes;
 using ClassKit.Records.Arrangements;
 using ClassKit.Records.Classes;
@@ -12,7 +13,8 @@ using ClassKit.Wording.Notes;
 
 namespace ClassKit.UseCases.Recording;
 
-/// <summary>Puts a term on record: its works, which deals they were, what was seen at the bench, and the marks that were typed. What is on record and not in the files stays.</summary>
+/// <summary>Puts a term on record: its works, which deals they were, what was seen at the bench, and the marks that were typed. The record follows the files: a mark that was taken out of them
+/// goes off the record, and who is on the class list no more has left; the log keeps both.</summary>
 public static class EnterTerm
 {
     /// <summary>The term that a file describes, with the deals of its calculation sets.</summary>
@@ -44,13 +46,25 @@ public static class EnterTerm
             List<Diagnostic> problems = [];
             var named = ClassRegister.Put(session, called);
             problems.AddRange(ClassRegister.Enrol(session, named, plan.Class.Students, request.Author.Today).Select(EnterGrades.Of));
+            var listed = plan.Class.Students.Select(student => student.Id).ToHashSet(StringComparer.Ordinal);
+            var left = Leave(session, named, listed, request.Author.Today);
             if (problems.Count == 0) ArrangementRegister.Put(session, named, [.. plan.Class.Students.SelectMany(student => ArrangementWords.Each(plan.Class.ArrangementOf(student.Id), plan.Class.TimeZone).Select(what => (student.Id, what)))], request.Author.Today);
             var term = problems.Count > 0 ? null : TermRegister.Put(session, named, plan.Title);
+            List<(string Work, int Taken, int Left)> followed = [];
             if (term is not null)
             {
-                foreach (var (place, work) in run.Each(RunStep.Recording, plan.Works.Index().ToList())) Enter(session, term, place, work, request, problems);
+                foreach (var (place, work) in run.Each(RunStep.Recording, plan.Works.Index().ToList()))
+                    followed.Add(FilesFollowed.Of(session, Enter(session, term, place, work, request, problems), work, listed));
             }
-            if (problems.Count == 0) return new Reading<EnteredTerm>(new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks)) { StillErased = erased.Count }, []);
+            if (problems.Count == 0)
+            {
+                return new Reading<EnteredTerm>(
+                    new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks))
+                    {
+                        StillErased = erased.Count, TakenOff = followed.Sum(work => work.Taken), Unfiled = [.. followed.Where(work => work.Left > 0).Select(work => work.Work)], Left = left,
+                    },
+                    []);
+            }
             session.Abandon();
             return new(null, problems);
         }));
@@ -60,10 +74,22 @@ public static class EnterTerm
     public static Produced Write(EnteredTerm entered)
     {
         ArgumentNullException.ThrowIfNull(entered);
-        return new([], [new Note.TermEntered(entered.Class, entered.Title, entered.Works, entered.Marks), .. StillErased.Notes(entered.StillErased)], []);
+        return new([], [.. Notes(entered), .. StillErased.Notes(entered.StillErased)], []);
     }
 
-    private static void Enter(WritingSession session, RecordedTerm term, int place, PlannedWork planned, EnterTermRequest request, List<Diagnostic> problems)
+    private static IEnumerable<Note> Notes(EnteredTerm entered)
+    {
+        yield return new Note.TermEntered(entered.Class, entered.Title, entered.Works, entered.Marks);
+        if (entered.TakenOff > 0) yield return new Note.MarksTakenOff(entered.TakenOff);
+        if (entered.Unfiled.Count > 0) yield return new Note.MarksWithoutFile(entered.Unfiled);
+        if (entered.Left.Count > 0) yield return new Note.EnrolmentEnded(entered.Class, entered.Left);
+    }
+
+    /// <summary>Ends the enrolment of whoever is on the class list no more.</summary>
+    private static IReadOnlyList<Student> Leave(WritingSession session, RecordedClass named, IReadOnlySet<string> listed, DateOnly today) =>
+        [.. ClassRegister.Of(session, named).Where(one => one.Until is null && !listed.Contains(one.Student.Id) && ClassRegister.Leave(session, named, one.Student.Id, today)).Select(one => one.Student)];
+
+    private static RecordedWork Enter(WritingSession session, RecordedTerm term, int place, PlannedWork planned, EnterTermRequest request, List<Diagnostic> problems)
     {
         var deals = request.Deals.GetValueOrDefault(planned.Title);
         // What was never graded has no points yet; 1 stands for them until it is.
@@ -73,6 +99,7 @@ public static class EnterTerm
             if (!TermRegister.Sit(session, work, sitting + 1, deal))
                 problems.Add(new(request.Plan.Path, planned.Line, $"The grades of `{planned.Graded[sitting]}` are not on record", "Enter that folder first, and then the term."));
         }
+        if (deals is { Digests.Count: > 0 }) TermRegister.SatAtMost(session, work, deals.Digests.Count);
         foreach (var (sitting, marking) in planned.Bench.Index())
         {
             if (!BenchRegister.Measure(session, work, marking.Scale))
@@ -84,6 +111,7 @@ public static class EnterTerm
             if (marking.Second is { } second) BenchRegister.Put(session, work, sitting + 1, 2, second);
         }
         foreach (var typed in planned.Typed) TypedMarks.Put(session, work, new(typed.Student, planned.Title, typed.Sitting, typed.Mark));
+        return work;
     }
 
     private static int Marks(PlannedWork work) => work.Typed.Count + work.Bench.Sum(marking => marking.First.Places.Count + (marking.Second?.Places.Count ?? 0));

@@ -1,3 +1,5 @@
+using ClassKit.Exercises.Cohorts;
+
 namespace ClassKit.UseCases.Recording;
 
 /// <summary>A term that is on record now.</summary>
@@ -9,4 +11,13 @@ public sealed record EnteredTerm(string Class, string Title, int Works, int Mark
 {
     /// <summary>Students who were left out, since they were erased from the record before; 0 or more.</summary>
     public int StillErased { get; init; }
+
+    /// <summary>Marks that went off the record since the files have them no longer; 0 or more.</summary>
+    public int TakenOff { get; init; }
+
+    /// <summary>The titles of works that have marks on record and none in the files: they stay.</summary>
+    public IReadOnlyList<string> Unfiled { get; init; } = [];
+
+    /// <summary>Students who were in the class and are on its list no more.</summary>
+    public IReadOnlyList<Student> Left { get; init; } = [];
 }

@@ -3,7 +3,9 @@ using ClassKit.Records.Arrangements;
 using ClassKit.Records.Changes;
 using ClassKit.Records.Classes;
 using ClassKit.Records.Deals;
+using ClassKit.Records.Grades;
 using ClassKit.Records.Gradings;
+using ClassKit.Records.Marks;
 using ClassKit.Records.Storage;
 using ClassKit.UseCases.Erasing;
 using ClassKit.UseCases.Output;
@@ -28,10 +30,13 @@ public static class ShowStudent
                 new(
                     student, ClassRegister.OfStudent(session, student.Id),
                     [.. run.Each(RunStep.Tabulating, DealRegister.OfStudent(session, student.Id)).Select(deal => Work(session, deal, student.Id))],
-                    StandingGrades.OfStudent(session, student.Id),
+                    GradingRegister.OfStudent(session, student.Id),
                     ChangeLog.OfStudent(session, student.Id))
                 {
                     Arrangements = ArrangementRegister.OfStudent(session, student.Id),
+                    Marks = TypedMarks.OfStudent(session, student.Id),
+                    Bench = BenchRegister.OfStudent(session, student.Id),
+                    GivenOut = FrozenGrades.OfStudent(session, student.Id),
                 },
                 [])
             : new(null, [new(request.Student, null, "The record knows nobody of that id", "Name a student by the id on the roster.")])));
@@ -47,6 +52,12 @@ public static class ShowStudent
     private static StudentWork Work(RecordSession session, string deal, string student)
     {
         var grades = RecordedGrades.Of(session, deal);
-        return new(grades?.Dealt ?? DealParts.Model(DealRegister.Read(session, deal)!), grades?.Students.FirstOrDefault(grade => grade.Who.Id == student));
+        var dealt = grades?.Dealt ?? DealParts.Model(DealRegister.Read(session, deal)!);
+        return new(dealt, grades?.Students.FirstOrDefault(grade => grade.Who.Id == student))
+        {
+            Dealt = dealt.Students.FirstOrDefault(seat => seat.Who.Id == student),
+            Files = [.. grades?.Files.Where(file => file.Student?.Id == student) ?? []],
+            Typed = [.. grades?.Waiting.Concat(grades.TakenOver).Where(typed => typed.Student.Id == student) ?? []],
+        };
     }
 }

@@ -31,6 +31,17 @@ public static class WorkWords
     /// <summary>Every sitting, and what made its share another one than its points.</summary>
     public static string Sittings(WorkResult work) => work.Sittings.Count == 0 ? "no mark yet" : string.Join("; ", work.Sittings.Select(sitting => Sitting(sitting, work)));
 
+    /// <summary>What made the points of work at the bench: the level of every criterion, with what it earned; empty for work that was not marked so.</summary>
+    public static string Criteria(Mark mark)
+    {
+        ArgumentNullException.ThrowIfNull(mark);
+        List<CriterionMark> seen = [.. mark.Criteria.Where(criterion => criterion.Seen.Count > 0)];
+        return seen.Count == 0 ? "" : $"{(seen[0].Seen.Count > 1 ? "The mean of two markers. " : "")}{string.Join("; ", seen.Select(Criterion))}.";
+    }
+
+    private static string Criterion(CriterionMark mark) =>
+        $"{mark.Criterion}: {string.Join(" and ", mark.Seen.Distinct().Select(level => $"“{level}”"))}, {NumberText.Points(mark.Share * mark.OutOf)} of {NumberText.Points(mark.OutOf)}";
+
     private static string Sitting(SittingResult sitting, WorkResult work)
     {
         var name = sitting.Attempt.Sitting == 1 ? "" : sitting.Attempt.Sitting == 2 ? "resit: " : $"resit {sitting.Attempt.Sitting - 1}: ";

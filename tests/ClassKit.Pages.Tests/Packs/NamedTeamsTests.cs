@@ -46,6 +46,9 @@ public sealed class NamedTeamsTests
         Assert.Equal(["Team Corn", "Team Oat", "Team Rye"], page.QuerySelectorAll("section[id^='team-'] h2").Select(head => head.TextContent));
         Assert.Equal("Rye", page.QuerySelector("select[data-field='student.s4.team']")!.GetAttribute("data-usual"));
 
+        // Who is in a team is listed by what stands in the choices beside the names: another word for the team would leave the list empty.
+        Assert.Equal(page.QuerySelectorAll("select[data-field='student.s4.team'] option").Select(option => option.GetAttribute("value")).Except([BenchForm.Away]), page.QuerySelectorAll("[data-members]").Select(line => line.GetAttribute("data-members")));
+
         var book = BenchMarksReader.Read(BenchMarksWriter.Write(form), form);
         Assert.Equal(("Corn", "Oat", "Rye"), (book.Fields["student.s7.team"], book.Fields["student.s0.team"], book.Fields["student.s4.team"]));
         Assert.Contains("Team Rye", ReturnedWorkbookReader.Read(BenchMarksWriter.Write(form)).Workbook!.Sheets[0].Cells.Values.Select(cell => cell.Stored.ToString()));

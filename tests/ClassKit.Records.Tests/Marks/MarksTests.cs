@@ -65,6 +65,34 @@ public sealed class MarksTests : IDisposable
         Assert.Equal([new ChangedRow("typed_mark", Sample.Ada.Id, $"{work.Id} 1 Marked 7.5 InTime", $"{work.Id} 1 Marked 8 InTime")], logged.Rows);
     }
 
+    /// <summary>Whatever decides a grade and can be changed says what it was. Tables without a trigger only grow, or lose nothing but what is an erased student's.</summary>
+    [Fact]
+    public void Every_table_that_can_change_is_logged()
+    {
+        string[] onlyGrow =
+        [
+            "change", "changed_row", "former_name", "deal", "deal_part", "deal_seat", "grading", "graded", "answer", "correction", "returned_file", "gradebook_point", "class_page", "frozen_grade", "frozen_work",
+        ];
+        List<string> Ask(string sql) => _record.Read(session => session.Query(sql, row => row.Text(0)));
+
+        var logged = Ask("SELECT DISTINCT tbl_name FROM sqlite_schema WHERE type = 'trigger' AND sql LIKE '%INSERT INTO changed_row%'");
+
+        Assert.Equal(Ask("SELECT name FROM sqlite_schema WHERE type = 'table'").Except(onlyGrow).Order(), logged.Order());
+    }
+
+    [Fact]
+    public void A_changed_work_is_logged_with_what_it_was_worth_and_one_that_stays_is_not()
+    {
+        var work = Work(WorkKind.TypedMarks);
+        Work(WorkKind.TypedMarks);
+        _record.Write(Sample.Change() with { Why = "two questions were unfair" }, session => TermRegister.PutWork(session, TermRegister.Put(session, _class, "Autumn"), 0, work.Assignment with { OutOf = 10 }));
+
+        var logged = Assert.Single(_record.Read(ChangeLog.Read), change => change.Rows.Count > 0);
+
+        Assert.Equal("two questions were unfair", logged.Change.Why);
+        Assert.Equal([new ChangedRow("work", null, "Loaf TypedMarks Bench 12", "Loaf TypedMarks Bench 10")], logged.Rows);
+    }
+
     [Fact]
     public void What_two_markers_saw_comes_back_with_its_rubric_and_comments()
     {

@@ -65,6 +65,36 @@ public sealed class WholeRecordTests : IDisposable
         Assert.Equal(0, Rows(record, "student") + Rows(record, "enrolment"));
     }
 
+    /// <summary>Whoever asks what is held of them gets a row of every table that names them: a table of a later version that nobody shows fails here. Files and typed points are those of the grading that stands.</summary>
+    [Fact]
+    public void A_student_is_shown_what_every_table_that_names_them_holds()
+    {
+        var shownIn = new Dictionary<string, string>
+        {
+            ["enrolment"] = "student.csv", ["changed_row"] = "changes.csv", ["deal_seat"] = "numbers.csv", ["graded"] = "works.csv", ["returned_file"] = "files.csv", ["gradebook_point"] = "typed-points.csv",
+            ["typed_mark"] = "marks.csv", ["bench_mark"] = "bench-marks.csv", ["arrangement"] = "arrangements.csv", ["frozen_grade"] = "grades-given-out.csv",
+        };
+        using var record = Filled("one");
+        record.Write(new(Kim.Now, "Kim", "test", "", ""), session =>
+        {
+            var work = session.Number("SELECT id FROM work WHERE kind = 'TypedMarks'");
+            session.Run("INSERT INTO typed_mark (work, sitting, student, state, points, out_of, lateness, change) VALUES ($1, 1, 'ben-okoye', 'Marked', '7.125', '12', 'Late', $2)", work, session.ChangeId);
+            session.Run("INSERT INTO bench_mark (sheet, student, levels, comment, change) SELECT id, 'ben-okoye', '0 1 2 3 -1 0 1 2', 'wet sleeve', $1 FROM bench_sheet LIMIT 1", session.ChangeId);
+            return true;
+        });
+        var holding = record.Read(session => session.Query("SELECT DISTINCT m.name FROM sqlite_schema AS m JOIN pragma_foreign_key_list(m.name) AS k WHERE k.\"table\" = 'student'", row => row.Text(0)));
+        Assert.Equal(shownIn.Keys.Order(), holding.Order());
+
+        var files = ShowStudent.Write(ShowStudent.Run(new(record, "ben-okoye"), Run.Unwatched).Model!).Files.ToDictionary(file => file.Path, file => Encoding.UTF8.GetString(file.Content).Split('\n', StringSplitOptions.RemoveEmptyEntries));
+
+        bool Holds(string table) => record.Read(session => session.Number(
+            $"SELECT count(*) FROM {table} WHERE student = 'ben-okoye'{(table is "returned_file" or "gradebook_point" ? " AND grading = (SELECT max(id) FROM grading)" : "")}")) > 0;
+        Assert.All(shownIn.Where(table => Holds(table.Key)), table => Assert.True(files[table.Value].Length > 1, table.Value));
+        Assert.Contains("7.125 of 12, late,7.125,12,yes", Assert.Single(files["marks.csv"].Skip(1)), StringComparison.Ordinal);
+        Assert.Equal(8, files["bench-marks.csv"].Count(row => row.Contains("wet sleeve", StringComparison.Ordinal)));
+        Assert.Contains("good,81.5,82,", string.Concat(files["grades-given-out.csv"]), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Of_an_erased_student_nothing_is_left_but_points_that_are_nobodys()
     {
@@ -178,7 +208,7 @@ public sealed class WholeRecordTests : IDisposable
         "INSERT INTO observation (lesson_given, team, bread, measured, unit, value, remark, change) VALUES (1, '', '@bread', '-height', 'cm', '7.5', NULL, $1)",
         "INSERT INTO arrangement (class, student, since, what, change) VALUES (1, 'ada-berg', '2026-09-01', 'large print', $1)",
         "INSERT INTO frozen_grade (term, number, student, grade, percent, rounded, provisional, change) VALUES (1, 1, 'ada-berg', NULL, NULL, NULL, 1, $1), (1, 1, 'ben-okoye', 'good', '81.5', '82', 0, $1)",
-        "INSERT INTO frozen_work (frozen, place, title, standing, share) SELECT 1, 0, 'Loaf', 'Counts', '0.5' WHERE $1 > 0",
+        "INSERT INTO frozen_work (frozen, place, title, standing, share) SELECT 2, 0, 'Loaf', 'Counts', '0.5' WHERE $1 > 0",
     ];
 
     private TeachingRecord Open(string folder)

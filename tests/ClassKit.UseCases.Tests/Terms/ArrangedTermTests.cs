@@ -3,8 +3,11 @@ using ClassKit.Content.Terms;
 using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Identity;
+using ClassKit.Notes;
 using ClassKit.Records.Arrangements;
+using ClassKit.Records.Classes;
 using ClassKit.Records.Storage;
+using ClassKit.Terms.Bench;
 using ClassKit.Terms.Marks;
 using ClassKit.Terms.Rules;
 using ClassKit.Terms.Work;
@@ -95,6 +98,48 @@ public sealed class ArrangedTermTests
         }
         Assert.NotEqual(0, seen);
     }
+
+
+    /// <summary>A grade given out from the record is the grade that the files come to, also where a mark or a marker was taken out of them in between.</summary>
+    [Fact]
+    public void A_mark_that_was_taken_out_of_the_files_goes_off_the_record_and_its_log_keeps_it()
+    {
+        using var record = TeachingRecord.InMemory();
+        BenchSheet Seen(params string[] students) => new("Kim", students.ToDictionary(student => student, _ => (IReadOnlyList<int>)[1]));
+        PlannedWork Bench(BenchSheet first, BenchSheet? second) => new("Loaf", WorkKind.BenchWork, "Bench work", 3, 8) { Bench = [new(new([("Safe", 3)], [0, 1], ["not yet", "fully"]), first, second)] };
+        PlannedWork Typed(params string[] students) => Questions with { Typed = [.. students.Select(student => new TypedMark(student, 1, Mark.Of(6, 12), "marks.csv", 2))] };
+        EnteredTerm Entered(params PlannedWork[] works) => EnterTerm.Run(new(record, Kim, null, Plan(Arrangement.None, Arrangement.None, works), new Dictionary<string, SatDeals>()), Run.Unwatched).Model!;
+        Entered(Typed("ada", "ben"), Bench(Seen("ada", "ben"), Seen("ada")));
+
+        var followed = Entered(Typed("ben"), Bench(Seen("ada"), null));
+        Assert.Equal((3, 0), (followed.TakenOff, followed.Unfiled.Count));
+        Assert.Equal(new Note.MarksTakenOff(3), Assert.Single(EnterTerm.Write(followed).Notes.OfType<Note.MarksTakenOff>()));
+        var changes = ShowStudent.Run(new(record, "ada"), Run.Unwatched).Model!;
+        Assert.Equal(["bench_mark", "typed_mark"], changes.Changes.SelectMany(change => change.Rows).Where(row => row.After is null).Select(row => row.Table).Order());
+        Assert.Equal((0, 1), (changes.Marks.Count, changes.Bench.Count));
+
+        // A table that is missing takes nothing along.
+        var missing = Entered(Questions with { Typed = [] }, Bench(Seen("ada"), null));
+        Assert.Equal(0, missing.TakenOff);
+        Assert.Equal(["Safety questions"], missing.Unfiled);
+    }
+
+    [Fact]
+    public void Who_is_on_the_class_list_no_more_has_left_and_earlier_work_brings_nobody_back()
+    {
+        using var record = TeachingRecord.InMemory();
+        EnteredTerm Entered(TermPlan plan) => EnterTerm.Run(new(record, Kim, null, plan, new Dictionary<string, SatDeals>()), Run.Unwatched).Model!;
+        var all = Plan(Arrangement.None, Arrangement.None, Questions);
+        Entered(all);
+
+        Assert.Equal("Ben Okoye", Assert.Single(Entered(all with { Class = all.Class with { Students = [.. all.Class.Students.Take(1)] } }).Left).Name);
+        record.Write(Kim.Of("enter", ""), session => ClassRegister.Enrol(session, ClassRegister.Find(session, "Bakers 1")!, all.Class.Students, new(2027, 1, 8), comeBack: false));
+
+        Assert.Equal(["ada", "ben until 2026-12-18"], record.Read(session => ClassRegister.Of(session, ClassRegister.Find(session, "Bakers 1")!)).Select(one => one.Until is { } until ? $"{one.Student.Id} until {until:yyyy-MM-dd}" : one.Student.Id));
+        Assert.Empty(Entered(all).Left);
+    }
+
+    private static readonly Author Kim = new(new(2026, 12, 18, 12, 0, 0, TimeSpan.Zero), "Kim", "");
 
     private static void Enter(TeachingRecord record, DateOnly on, Arrangement adas) =>
         Assert.Empty(EnterTerm.Run(new(record, new(new(on, new(12, 0), TimeSpan.Zero), "Kim", ""), null, Plan(adas, Arrangement.None, Questions), new Dictionary<string, SatDeals>()), Run.Unwatched).Problems);
