@@ -8,7 +8,7 @@ namespace ClassKit.Baking.Altitude;
 /// <param name="Source">Where it is published.</param>
 public sealed record AltitudeTable(string Name, IReadOnlyList<AltitudeAdjustment> Rows, string Source)
 {
-    private const double MetresPerFoot = 0.3048;
+    internal const double MetresPerFoot = 0.3048;
 
     /// <summary>Below this, 3000 ft, no table changes anything.</summary>
     public const double LowestMetres = 3000 * MetresPerFoot;

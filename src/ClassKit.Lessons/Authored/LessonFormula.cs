@@ -1,6 +1,8 @@
 using ClassKit.Baking.Allergens;
+using ClassKit.Baking.Altitude;
 using ClassKit.Baking.Cooking;
 using ClassKit.Baking.DoughProperties;
+using ClassKit.Baking.Explanations;
 using ClassKit.Baking.Formulas;
 using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Ingredients;
@@ -81,6 +83,11 @@ public sealed record LessonFormula(
 
     /// <summary>The steps in which it is cooked, in order.</summary>
     public IReadOnlyList<MethodStep> Cooking => [.. Steps.Where(step => step.IsCooking)];
+
+    /// <summary>What it is changed to in a high kitchen, by the published tables and rules; impossible where nobody bakes.</summary>
+    /// <param name="metres">Above sea level.</param>
+    public Computed<AltitudeFormula> AtAltitude(double metres) =>
+        AltitudeFormula.For(Formula, metres, heats: [.. Cooking.Where(step => step.IsBaking).Select(step => new GivenHeat(step.Way!.Value, step.Temperature))], structure: Structure);
 
     /// <summary>True if nothing but an oven bakes it, whatever reheats it.</summary>
     public bool IsOvenBread => Steps.All(step => !step.IsBaking || step.Way == CookingWay.Oven);

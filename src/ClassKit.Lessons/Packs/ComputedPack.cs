@@ -60,10 +60,11 @@ public record ComputedPack(
     /// <summary>Each need of the class held against each bread. For the instructor alone.</summary>
     public IReadOnlyList<AllergyConcern> Concerns => AllergyConcern.Of(Cards, Class);
 
-    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the first trial; the cards carry it only where the class asks for it. Empty below 3000 ft.</summary>
+    /// <summary>How each formula is changed for this kitchen's altitude, with the published ranges and the first trial; the cards carry it only where the class asks for it. Empty below 3000 ft.
+    /// Of a series the bread as written alone: all ways are changed alike.</summary>
     public IReadOnlyList<AltitudeFormula> AtAltitude => Class.AltitudeMetres < AltitudeTable.LowestMetres
         ? []
-        : [.. AsWritten.Formulas.Select(formula => AltitudeFormula.For(formula.Formula, Class.AltitudeMetres).Value)];
+        : [.. AsWritten.Formulas.Where(formula => formula.Place is not { IsAsWritten: false }).Select(formula => formula.AtAltitude(Class.AltitudeMetres).Value)];
 
     /// <summary>The same breads as written at sea level, in the lesson's order, to stand beside what is computed for here; empty where the kitchen is below 3000 ft.</summary>
     public IReadOnlyList<LeaveningComparison> AtSeaLevel { get; init; } = [];

@@ -13,11 +13,11 @@ public static class MeasureText
 {
     private static readonly string[] Numbers = ["no", "one", "two", "three"];
 
-    /// <summary>Where nobody can say what would be measured.</summary>
-    public const string NotKnown = "not known";
+    /// <summary>Behind a forecast in which walls stretch as far as at sea level, since nobody can say what thin air does to them.</summary>
+    public const string AsAtSeaLevel = ", walls as at sea level";
 
-    /// <summary>Why a height at sea level is not known beside one here.</summary>
-    public const string WhyNotKnown = "Not known: where its walls and not its gas end the rise, no published figure says how much further they stretch, or how much sooner they tear, in thin air. Here the forecast is that of sea level.";
+    /// <summary>Why they are taken to.</summary>
+    public const string WhyAsAtSeaLevel = "Walls as at sea level: where they and not the gas end the rise, no published figure says how much further they stretch, or how much sooner they tear, in thin air. Taller or fallen is what your kitchen finds out.";
 
     /// <summary>What is measured.</summary>
     public static string Of(Measure measure) => measure switch
@@ -51,6 +51,18 @@ public static class MeasureText
     public static string Expected(Measure measure, LeaveningComparison compared, Temperature boilingPoint, UnitSystem units) => Prediction.Of(measure, compared, boilingPoint) is { } prediction
         ? Of(prediction, units)
         : Prediction.IsBeyondUs(measure, compared) ? CookingText.NotPredicted : "–";
+
+    /// <summary>The same for a kitchen that is high, of which sea level may be all that is known.</summary>
+    /// <param name="measure">What.</param>
+    /// <param name="here">The bread in this kitchen.</param>
+    /// <param name="seaLevel">The same at sea level; null for a kitchen that is not high.</param>
+    /// <param name="boilingPoint">Of water in this kitchen.</param>
+    /// <param name="units">The units that the class uses.</param>
+    public static string ExpectedHere(Measure measure, LeaveningComparison here, LeaveningComparison? seaLevel, Temperature boilingPoint, UnitSystem units)
+    {
+        var isSeaLevels = seaLevel is not null && Prediction.Of(measure, here, boilingPoint) is not null && !Prediction.IsKnownApart(measure, here, seaLevel);
+        return Expected(measure, here, boilingPoint, units) + (isSeaLevels ? AsAtSeaLevel : "");
+    }
 
     /// <summary>A prediction as a range: "42–49 mm".</summary>
     public static string Of(Prediction prediction, UnitSystem units) => prediction.Measure == Measure.InternalTemperature && units == UnitSystem.Both

@@ -20,9 +20,6 @@ internal sealed class ObservationSheet
     private const int First = 6;
     private const int LastColumn = 11;
     private const double QuestionWidth = 62;
-    /// <summary>No published figure says how far walls stretch in thin air.</summary>
-    private const string NotKnown = "not known";
-
     private const string AsExpected = "As expected.";
 
     private static readonly TextTemplate IfColder = "Did something go in colder than the card says, or stand out too short a time? How cold was the bowl?";
@@ -170,11 +167,8 @@ internal sealed class ObservationSheet
         _row++;
         var unit = ObservedUnit.For(measure, _pack.Class.Units);
         _sheet.Range(_row, 1, _row, LastColumn).AsTableRow();
-        WriteHead("    at sea level", unit);
-        if (Prediction.IsKnownApart(measure, here, seaLevel))
-            WriteBand(prediction.Value.Map(unit.Of), unit);
-        else
-            _sheet.Cell(_row, 4).SetText(NotKnown);
+        WriteHead(Prediction.IsKnownApart(measure, here, seaLevel) ? "    at sea level" : "    at sea level, walls alike", unit);
+        WriteBand(prediction.Value.Map(unit.Of), unit);
         foreach (var column in Enumerable.Range(1, High)) _sheet.Cell(_row, column).AsQuiet();
     }
 
