@@ -62,7 +62,7 @@ internal sealed class GasBudgeting(DoughBake bake)
             [
                 new("yeast solids", "dough × share of yeast solids", $"{Figures.Grams(bake.Dough)} × {Figures.Percent(bake.YeastSolids / bake.Dough)}", Figures.Grams(bake.YeastSolids)),
                 .. BenchSteps(solids),
-                new("by the time the crumb sets", "bench + oven, no more than the sugar allows", $"the lesser of ({Millimoles(onBench.Typical)} + {Millimoles(inOven.Typical)}) and {Millimoles(limit.Typical)}", Millimoles(byThen.Typical)),
+                new("by the time the crumb sets", "bench + heat, no more than the sugar allows", $"the lesser of ({Millimoles(onBench.Typical)} + {Millimoles(inOven.Typical)}) and {Millimoles(limit.Typical)}", Millimoles(byThen.Typical)),
             ],
             $"The rate is known only as a range, {Figures.Show(model.MillimolesPerHour.Low)} to {Figures.Show(model.MillimolesPerHour.High)} mmol per hour and gram of yeast solids at 30 °C; low and high also take the shortest and the longest times of the method."));
 

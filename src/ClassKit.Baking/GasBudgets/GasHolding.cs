@@ -46,6 +46,9 @@ public sealed record GasHolding(
 
     private readonly string? _lossSource;
 
+    /// <summary>What ends a rise wherever the skin dries: not in steam, nor in water.</summary>
+    internal const string DryCrust = ", and a dry crust stops the rest.";
+
     /// <summary>Above this much added water, in percent of the flour, dough is stirred rather than kneaded. Common practice, no source.</summary>
     private const double SoftPercent = 75;
 
@@ -65,7 +68,7 @@ public sealed record GasHolding(
         new(4.5, 5.5, 6.8),
         new(0.098, 0.11, 0.13),
         "A net of gluten around every bubble.",
-        "On the bench stretched walls tear and bubbles run together; in the oven gluten and starch set, cells open into pores, and a dry crust stops the rest.",
+        "On the bench stretched walls tear and bubbles run together; in the heat gluten and starch set, cells open into pores" + DryCrust,
         PupLoaf + "; weak flour 605 mL: J. Food Sci. Technol. 57 (2020) 3581, table 4; loss of 9.8 % to 11.5 %: Baking Business, Bakers Dictionary, and up to 13 %: common practice; leak from memory");
 
     /// <summary>A yeast dough that steam cooks: it is proofed less full, sets at the boiling point without a crust, and stays denser than a baked one.</summary>
@@ -94,7 +97,7 @@ public sealed record GasHolding(
         new(2.8, 3.5, 4.4),
         new(0.098, 0.11, 0.13),
         "Gluten that time has linked, and a thick batter that bubbles rise through slowly.",
-        "Bubbles run together and break at the top; in the oven gluten and starch set, with what egg there is, and a dry crust stops the rest.",
+        "Bubbles run together and break at the top; in the heat gluten and starch set, with what egg there is" + DryCrust,
         "loss in the oven: Baking Business, Bakers Dictionary, and common practice; the rest from memory, between a kneaded dough and a batter");
 
     /// <summary>A batter raised by soda or powder: only its thickness holds the gas until egg and starch set.</summary>
@@ -118,7 +121,7 @@ public sealed record GasHolding(
     {
         Name = "quick dough",
         Holds = "The stiffness of the dough; its gluten is hardly worked.",
-        Stops = "Bubbles run together and break through the surface; starch and gluten set it, and a dry crust stops the rest.",
+        Stops = "Bubbles run together and break through the surface; starch and gluten set it" + DryCrust,
         Source = $"as of a batter, for want of figures of its own: {Batter.Source}",
     };
 

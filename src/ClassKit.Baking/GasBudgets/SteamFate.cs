@@ -21,11 +21,11 @@ public sealed record SteamFate(Band<Mass> WaterLost, Band<Volume> Made, Band<Vol
         return new(water, made, end.Steam, lost, new(
             "Steam made, held and lost",
             [
-                new("water that leaves in the oven", "dough × loss in the oven", $"{Figures.Grams(dough)} × {Figures.Percent(water.Typical / dough)}", Figures.Grams(water.Typical)),
+                new("water that leaves in the heat", "dough × loss in the heat", $"{Figures.Grams(dough)} × {Figures.Percent(water.Typical / dough)}", Figures.Grams(water.Typical)),
                 new("steam lost", $"water × volume of a gram of steam, at {Figures.Celsius(Saturation.BoilingPoint(pressure))} and {Figures.Hectopascals(pressure)}", $"{Figures.Grams(water.Typical)} × {Figures.Show(Saturation.VapourLitresPerGram(Saturation.BoilingPoint(pressure)))} L/g", Figures.Litres(lost.Typical)),
                 ExplainedStep.Given("steam held", "in the hollow when the walls set, as far as the skin stretches", Figures.Millilitres(end.Steam.Typical)),
                 new("steam made", "lost + held", $"{Figures.Litres(lost.Typical)} + {Figures.Millilitres(end.Steam.Typical)}", Figures.Litres(made.Typical)),
             ],
-            $"Loss in the oven as of a {holding.Name}: {Figures.Percent(holding.BakingLoss.Low)} to {Figures.Percent(holding.BakingLoss.High)}. Source: {holding.LossSource}. Steam at the boiling point by IAPWS-IF97."));
+            $"Loss in the heat as of a {holding.Name}: {Figures.Percent(holding.BakingLoss.Low)} to {Figures.Percent(holding.BakingLoss.High)}. Source: {holding.LossSource}. Steam at the boiling point by IAPWS-IF97."));
     }
 }

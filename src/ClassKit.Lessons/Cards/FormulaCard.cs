@@ -40,6 +40,9 @@ public sealed record FormulaCard(
     /// <summary>How often it is made: by each of its teams, or by the instructor.</summary>
     public int Loads => Math.Max(1, Teams.Count);
 
+    /// <summary>In degrees Celsius: what rests cooler than this is meant to be cooler than any room.</summary>
+    private const double RoomFrom = 20;
+
     /// <summary>What the team takes for tins, boards and tops.</summary>
     public IReadOnlyList<SurfaceLine> Surfaces => [.. Bread.Surfaces.Select(surface => new SurfaceLine(surface, surface.ForTeam(Bread, Pieces)))];
 
@@ -87,7 +90,7 @@ public sealed record FormulaCard(
                 batch,
                 [.. batch.Lines.Select(CardLine.For)],
                 mix,
-                [.. Below(batch), .. OfMix(mix), .. OfSoda(formula, batch)])
+                [.. Below(batch), .. OfMix(mix), .. OfRises(formula, profile), .. OfSoda(formula, batch)])
             {
                 Teams = formula.Place?.Teams ?? [.. Enumerable.Range(1, profile.Teams)],
                 TeamNames = [.. (formula.Place?.Teams ?? Enumerable.Range(1, profile.Teams)).Select(profile.TeamName)],
@@ -114,8 +117,23 @@ public sealed record FormulaCard(
     {
         if (mix.OutOfReach is { } why)
             yield return new(why.Code, $"{why}", "heat balance");
-        if (mix.SetsFat)
-            yield return new("fat-sets", "The butter goes in melted and the mix is too cool for it to stay so: pour it slowly and stir all the while, so that it sets in specks too fine to see.", "heat balance; butter melts at 32 °C to 35 °C");
+        const string source = "heat balance; butter melts at 32 °C to 35 °C";
+        if (mix.CoolsMeltedFat)
+            yield return new("fat-cools", FormattableString.Invariant($"Butter melts at 32 °C to 35 °C: melt it through, then let all come down to {mix.Warmed[0].Temperature.Celsius:0} °C. It sets as it meets what is cooler: pour slowly and stir all the while, so that the specks are too fine to see."), source);
+        else if (mix.SetsFat)
+            yield return new("fat-sets", "The butter goes in melted and the mix is too cool for it to stay so: pour it slowly and stir all the while, so that it sets in specks too fine to see.", source);
+    }
+
+    /// <summary>A dough that is to be cooler than the kitchen rises sooner than its card says. What rises in a refrigerator is not meant to be as warm as the room.</summary>
+    private static IEnumerable<Advice> OfRises(LessonFormula formula, ClassProfile profile)
+    {
+        var rises = formula.Steps.Where(step => step is { IsCooking: false, Work.People: 0, Temperature: { } at } && at.Celsius >= RoomFrom && at.Celsius < profile.KitchenTemperature.Celsius).ToList();
+        if (rises.Count == 0)
+            yield break;
+        yield return new(
+            "kitchen-too-warm",
+            FormattableString.Invariant($"Your kitchen is warmer than the {rises.Min(step => step.Temperature!.Value.Celsius):0} °C of {string.Join(" and ", rises.Select(step => step.Name.ToLowerInvariant()).Distinct())}. Find a cooler place or stand the bowl in cool water; where neither is to be had, look sooner."),
+            "common practice, no source");
     }
 
     private static IEnumerable<Advice> OfSoda(LessonFormula formula, Batch batch)

@@ -27,6 +27,9 @@ public static class StandingCautions
     /// <summary>What can burn: wherever one of these is, first aid is told.</summary>
     private static readonly Hazard[] Burning = [Hazard.OpenFlame, Hazard.Scald, Hazard.HotOven, Hazard.HotFat, Hazard.Frying, Hazard.Steam, Hazard.HotPlate, Hazard.Microwave];
 
+    /// <summary>What its heat brings to whatever is cooked beside a bread.</summary>
+    private static readonly Hazard[] OfTheHeat = [Hazard.HotOven, Hazard.Frying, Hazard.Steam, Hazard.HotPlate, Hazard.Microwave];
+
     /// <summary>Words by which an authored caution is known to speak of a hazard: all of one group. What must be declared is never left to it: it follows from the formula.</summary>
     private static readonly Dictionary<Hazard, string[][]> Words = new()
     {
@@ -86,6 +89,13 @@ public static class StandingCautions
     /// <summary>A demonstration's cautions; house rules come first.</summary>
     public static IReadOnlyList<Caution> For(LessonDemonstration shown) => [.. In(shown).Select(hazard => Standing(hazard, []))];
 
+    /// <summary>A control's cautions: what is shown, and what the heat of its bread does to whoever takes it out.</summary>
+    public static IReadOnlyList<Caution> ForControl(LessonDemonstration shown, LessonFormula bread)
+    {
+        ArgumentNullException.ThrowIfNull(bread);
+        return [.. WithFirstAid([.. In(shown), .. In(bread).Intersect(OfTheHeat)]).Select(hazard => Standing(hazard, []))];
+    }
+
     /// <summary>A formula's own cautions with those that it lacks behind them; house rules come first.</summary>
     public static IReadOnlyList<Caution> For(LessonFormula formula)
     {
@@ -122,7 +132,7 @@ public static class StandingCautions
     public static bool Speaks(Caution caution, Hazard hazard)
     {
         ArgumentNullException.ThrowIfNull(caution);
-        var text = $"{caution.Hazard} {caution.Text.OwnWords}";
+        var text = $"{caution.Hazard}. {caution.Text.OwnWords}";
         return Words[hazard].Any(group => group.All(word => text.Contains(word, StringComparison.OrdinalIgnoreCase)));
     }
 

@@ -15,6 +15,9 @@ public sealed record MixBalance(IReadOnlyList<MixPart> Parts, Band<Temperature> 
     /// <summary>True if a fat that went in melted is cold enough in the mix to set again.</summary>
     public bool SetsFat { get; init; }
 
+    /// <summary>True if a fat is melted with what is warmed, and that goes in cooler than the fat melts.</summary>
+    public bool CoolsMeltedFat { get; init; }
+
     /// <summary>What is warmed to one temperature; empty where nothing is.</summary>
     public IReadOnlyList<MixPart> Warmed => Of(HeatKind.Warmed);
 

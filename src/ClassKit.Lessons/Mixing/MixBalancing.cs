@@ -33,8 +33,8 @@ internal sealed class MixBalancing
         var balance = new MixBalance(parts, Band(parts, mixed));
         return balance with
         {
-            SetsFat = mixed.Celsius < _settings.MeltingFrom.Celsius
-                && parts.Any(part => part.Ingredient.Role == IngredientRole.Fat && part.Ingredient.IsKeptCold() && part.Kind is HeatKind.Melted or HeatKind.Warmed),
+            SetsFat = mixed.Celsius < _settings.MeltingFrom.Celsius && parts.Any(part => IsMeltingFat(part) && part.Kind is HeatKind.Melted or HeatKind.Warmed),
+            CoolsMeltedFat = warmed.Celsius < _settings.MeltedThrough.Celsius && parts.Any(part => IsMeltingFat(part) && part.Kind == HeatKind.Warmed),
             OutOfReach = _formula.MixTemperature is { } asked && !balance.Allows(asked) ? TooFar(asked, balance) : null,
         };
     }
@@ -42,7 +42,7 @@ internal sealed class MixBalancing
     /// <summary>To the whole degree, as a probe shows it, and neither colder than the refrigerator nor hotter than allowed.</summary>
     private Computed<Temperature> WarmedTo()
     {
-        var (coldest, warmest) = (_settings.Refrigerator, _settings.WarmestLiquid);
+        var (coldest, warmest) = (_settings.Refrigerator, _formula.Formula.Lines.Any(line => line.Ingredient.StarterOf is not null) ? _settings.WarmestForStarter : _settings.WarmestLiquid);
         if (_formula.MixTemperature is not { } asked || !_kinds.ContainsValue(HeatKind.Warmed))
             return _kitchen;
         return Mixed(Parts(coldest), _settings.Bowl.Typical).Then(least => Mixed(Parts(warmest), _settings.Bowl.Typical).Then(most =>
@@ -58,6 +58,8 @@ internal sealed class MixBalancing
     }
 
     private IReadOnlyList<MixPart> Parts(Temperature warmed) => [.. _formula.Formula.Lines.Select(line => new MixPart(line, KindOf(line.Ingredient), BuiltAt(line.Ingredient) ?? At(KindOf(line.Ingredient), warmed)))];
+
+    private static bool IsMeltingFat(MixPart part) => part.Ingredient.Role == IngredientRole.Fat && part.Ingredient.IsKeptCold();
 
     /// <summary>A starter comes as warm as it was built, unless a step brings it to another temperature.</summary>
     private Temperature? BuiltAt(Ingredient ingredient) => ingredient.StarterOf is not null && !_kinds.ContainsKey(ingredient.Id) ? _formula.StarterBuild?.Temperature : null;

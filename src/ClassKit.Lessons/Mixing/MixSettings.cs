@@ -25,6 +25,12 @@ public sealed record MixSettings(
     Temperature CookedPaste,
     Temperature MeltingFrom)
 {
+    /// <summary>Butter that is cooler has not melted through: the upper end of the same figures.</summary>
+    public Temperature MeltedThrough { get; init; } = Temperature.FromCelsius(35);
+
+    /// <summary>No liquid that a starter meets is warmed above: wild yeasts and lactic bacteria weaken from some 40 °C (104 °F) on. Common practice, no source.</summary>
+    public Temperature WarmestForStarter { get; init; } = Temperature.FromCelsius(40);
+
     /// <summary>The values named above. Mixing by hand warms nothing.</summary>
     public static MixSettings Default { get; } = new(
         ClassProfile.UsualRefrigerator, Temperature.FromCelsius(40), Temperature.FromCelsius(46), 60, 0.8, new(0, 0.1, 0.2), TemperatureDifference.FromKelvins(1), Temperature.FromCelsius(60), Temperature.FromCelsius(32));

@@ -24,13 +24,19 @@ internal static partial class KitchenText
         ["7/8"] = "⅞",
     };
 
-    /// <summary>A weighed mass with as many decimals as its scale shows: grams, or ounces in a class that has only US units.</summary>
-    public static string Weighed(Mass mass, Mass resolution, UnitSystem units) => units == UnitSystem.UnitedStates
+    /// <summary>No kitchen's scale shows less than a hundredth of an ounce: one that shows a tenth of a gram is read in grams. Common practice, no source.</summary>
+    private const double FinestOunces = 0.01;
+
+    /// <summary>A weighed mass with as many decimals as its scale shows: grams, or ounces in a class that has only US units, as far as a scale shows them.</summary>
+    public static string Weighed(Mass mass, Mass resolution, UnitSystem units) => units == UnitSystem.UnitedStates && resolution.Ounces >= FinestOunces
         ? NumberText.WithUnit(NumberText.Fixed(mass.Ounces, Decimals(resolution.Ounces)), "oz")
         : NumberText.WithUnit(NumberText.Fixed(mass.Grams, Decimals(resolution.Grams)), "g");
 
-    /// <summary>A mass for ordering: grams below a kilogram, kilograms to the gram above; pounds and ounces in a class that has only US units.</summary>
-    public static string Ordered(Mass mass, UnitSystem units) => units == UnitSystem.UnitedStates
+    /// <summary>What a small scale weighs, where the large one shows whole grams. As <see cref="Baking.Weighing.Scales"/> has it.</summary>
+    private const double SmallGrams = 20;
+
+    /// <summary>A mass for ordering: grams below a kilogram, kilograms to the gram above; pounds and ounces in a class that has only US units, but for what the small scale weighs.</summary>
+    public static string Ordered(Mass mass, UnitSystem units) => units == UnitSystem.UnitedStates && mass.Grams >= SmallGrams
         ? mass.Ounces < 1 ? NumberText.WithUnit(NumberText.AtMost(mass.Ounces, 2), "oz") : Measure(PoundsAndOunces.Show(mass))
         : Ordered(mass);
 

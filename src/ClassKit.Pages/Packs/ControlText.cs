@@ -27,7 +27,7 @@ internal static class ControlText
 
     /// <summary>Where and how it bakes.</summary>
     public static string Bakes(LessonFormula bread) =>
-        $"{(HasTin(bread) ? "In the teams’ own tins, beside" : "Marked, among")} the {bread.Formula.Title.ToLowerInvariant()}: same {(HasTin(bread) ? "cup" : "shape")}, same oven, same minute.";
+        $"{(HasTin(bread) ? "In the teams’ own tins, beside" : "Marked, among")} the {bread.Formula.Title.ToLowerInvariant()}: same {(HasTin(bread) ? "cup" : "shape")}, same {CookingText.Place([bread])["the ".Length..]}, same minute.";
 
     private static bool HasTin(LessonFormula bread) => bread.Shape is BakingCup or LoafTin;
 }

@@ -1,3 +1,5 @@
+using System.Text.RegularExpressions;
+using ClassKit.Content.Lessons;
 using ClassKit.LessonPacks.Tests.Samples;
 
 namespace ClassKit.LessonPacks.Tests.Cautions;
@@ -85,6 +87,42 @@ public sealed class CautionTests
             Assert.Contains(hazard, row.Children[^1].Words(), StringComparison.Ordinal);
         foreach (var other in new[] { "scalds", "balloons", "hot fat", "mixer" }.Where(other => !mind.Contains(other, StringComparison.Ordinal)))
             Assert.DoesNotContain(other, row.Children[^1].Words(), StringComparison.Ordinal);
+    }
+
+    /// <summary>The last row reads a rule behind every hazard, and that of no other.</summary>
+    [Fact]
+    public void Every_hazard_on_the_projector_has_its_own_rule()
+    {
+        foreach (var pack in (BuiltPack[])[BuiltPack.Demo, BuiltPack.Mountain, BuiltPack.NoOven, BuiltPack.LongMorning])
+        {
+            var rules = pack["projector.html"].QuerySelectorAll("ul.big li").ToDictionary(rule => rule.QuerySelector("strong")!.Words(), rule => rule.Words());
+            Assert.NotEmpty(rules);
+            Assert.All(rules, rule => Assert.True(rule.Value.Length > rule.Key.Length + 10, rule.Value));
+            Assert.All(rules.Where(rule => rule.Value.Contains("one pours", StringComparison.Ordinal)), rule => Assert.Contains("cald", rule.Key, StringComparison.Ordinal));
+        }
+        Assert.Contains("probe", BuiltPack.Mountain["projector.html"].QuerySelectorAll("ul.big li").Single(rule => rule.QuerySelector("strong")!.Words() == "Cooler boiling").Words(), StringComparison.Ordinal);
+    }
+
+    /// <summary>It comes out of the oven that its bread comes out of.</summary>
+    [Fact]
+    public void A_controls_card_warns_of_the_heat_that_it_goes_through() =>
+        Assert.Contains("Hot oven and tins", BuiltPack.Demo["formula-cards.html"].QuerySelector(".control-card .caution")!.Words(), StringComparison.Ordinal);
+
+    /// <summary>A drop of batter or dough is of the demonstration's own, of a control's, or of a bread that is mixed by then; what it shows lies ready.</summary>
+    [Theory]
+    [InlineData("one-tin-three-lifts")]
+    [InlineData("thin-air-quick-breads")]
+    [InlineData("no-oven-in-the-house")]
+    [InlineData("one-dough-three-clocks")]
+    public void A_demonstration_has_the_batter_that_it_shows_and_the_tools_that_it_names(string lesson)
+    {
+        foreach (var shown in LessonReader.Read(Repository.PathOf("lessons", lesson)).Model!.Demonstrations)
+        {
+            var said = shown.Text.Written;
+            Assert.True(!Regex.IsMatch(said, @"\b(batter|starter)\b") || shown.Ingredients.Count > 0 || shown.ControlOf is not null || shown.After is not null, shown.Name);
+            foreach (var tool in (string[])["extinguisher", "blanket", "lid", "thermometer", "skewer", "knife", "balloon"])
+                Assert.True(!Regex.IsMatch(said, $@"\b{tool}\b") || shown.Tools.Any(set => set.Contains(tool, StringComparison.OrdinalIgnoreCase)), $"{shown.Name}: {tool}");
+        }
     }
 
     /// <summary>British Burn Association, First Aid Clinical Practice Guidelines (2018): cool running tap water for 20 minutes. FDA Food Code 4-602.11 and 4-702.11, from memory.</summary>

@@ -106,7 +106,7 @@ public sealed partial class MixTruthTests
     {
         var called = ingredient.Name.ToLowerInvariant();
         string? Saying(string start) => facts.FirstOrDefault(fact => fact.StartsWith(start, StringComparison.Ordinal) && fact.Contains(called, StringComparison.Ordinal));
-        if (Saying("Goes in warm: ") is { } warm)
+        if ((Saying("Goes in warm: ") ?? Saying("Goes in cold: ")) is { } warm)
             return Celsius(Degrees().Match(warm).Value);
         if (Saying("Straight from the refrigerator: ") is not null)
             return cold;

@@ -1,4 +1,8 @@
+using ClassKit.Baking.Cooking;
+using ClassKit.Content.Classes;
+using ClassKit.Content.Lessons;
 using ClassKit.LessonPacks.Tests.Samples;
+using ClassKit.Lessons.Packs;
 
 namespace ClassKit.LessonPacks.Tests.Consistency;
 
@@ -69,4 +73,19 @@ public sealed class NoOvenTests
     [Fact]
     public void The_fat_of_the_fryers_is_ordered() =>
         Assert.Matches(@"Vegetable oil \(canola\)[^|]{0,40}6\.0\d\d kg", BuiltPack.NoOven["requisition.html"].Body!.Words().Replace(' ', ' '));
+
+    /// <summary>Steam keeps a skin wet, whatever raised the dough; a dough that stands longer is no fuller on the bench than one that does not. Common practice, no source.</summary>
+    [Fact]
+    public void What_is_steamed_gets_no_crust_and_is_as_full_as_any_that_is_steamed()
+    {
+        var lesson = LessonReader.Read(Repository.PathOf("lessons", "no-oven-in-the-house")).Model!;
+        var (buns, fritters) = (lesson.Formulas[0], lesson.Formulas[2]);
+        var late = buns with { Formula = buns.Formula with { Id = "late" }, Place = new(buns.Formula.Id, "late", buns.Why, [], [1]) { IsPastItsTime = true } };
+        var powder = fritters with { Steps = [.. fritters.Steps.Select(step => step.IsCooking ? step with { Way = CookingWay.Steamer, Temperature = null } : step)] };
+        var compared = ComputedPack.Build(lesson with { Formulas = [buns, late, powder] }, ClassProfileReader.Read(Repository.PathOf("demo-cohort", "no-oven-class.md")).Model!).Value.Comparison;
+
+        Assert.Equal(compared[0].PerPiece.Held.Holding.BenchLimit, compared[1].PerPiece.Held.Holding.BenchLimit);
+        Assert.False(compared[1].IsRisePredicted);
+        Assert.All(compared, bread => Assert.DoesNotContain("dry crust", bread.PerPiece.Held.Holding.Stops, StringComparison.Ordinal));
+    }
 }

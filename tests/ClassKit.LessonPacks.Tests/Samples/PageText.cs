@@ -9,11 +9,11 @@ internal static class PageText
     /// <summary>Runs of white space are single spaces, no-break and thin spaces too.</summary>
     public static string Words(this INode node) => string.Join(' ', node.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
-    /// <summary>Grams of "852 g" or "1.092 kg".</summary>
+    /// <summary>Grams of "852 g", "1.092 kg" or "6.70 oz".</summary>
     public static decimal Grams(this INode cell)
     {
         var words = cell.TextContent.Replace("\u202F", "", StringComparison.Ordinal).Split('\u00A0');
-        return decimal.Parse(words[0], CultureInfo.InvariantCulture) * (words[1].Trim() == "kg" ? 1000 : 1);
+        return decimal.Parse(words[0], CultureInfo.InvariantCulture) * words[1].Trim() switch { "kg" => 1000m, "oz" => 28.349523125m, _ => 1m };
     }
 
     public static decimal Number(this INode cell) => decimal.Parse(cell.TextContent.Replace("\u202F", "", StringComparison.Ordinal), CultureInfo.InvariantCulture);
