@@ -41,8 +41,8 @@ public static class AllergyCare
 
     private static readonly Caution CrossContact = new(
         "Cross-contact",
-        "Bowls, spoons, brushes, tins, cloths, scales and ovens that others use carry it over. What the student touches is washed with soap or detergent, rinsed and kept apart; hands too are washed with soap, since a sanitiser leaves an allergen where it is.",
-        "T. T. Perry et al., J. Allergy Clin. Immunol. 113 (2004) 973–976, on peanut; from memory");
+        "Bowls, spoons, brushes, tins, cloths, scales, ovens and frying fat that others use carry it over. What the student touches is washed with soap or detergent, rinsed and kept apart; hands too are washed with soap, since a sanitiser leaves an allergen where it is.",
+        "T. T. Perry et al., J. Allergy Clin. Immunol. 113 (2004) 973–976, on peanut; from memory. Frying fat: common practice, no source");
 
     private static readonly Caution Emergency = new(
         "In an emergency",

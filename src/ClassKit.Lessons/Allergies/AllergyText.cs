@@ -56,6 +56,9 @@ public static class AllergyText
             .. concern.Unknown.Count > 0
                 ? [$"Not known: {string.Join("; ", concern.Unknown.Select(found => $"{Lower(found.Ingredient)} ({found.Doubt.Why})"))}."]
                 : Array.Empty<string>(),
+            .. concern.SharesFatWith.Count == 0
+                ? Array.Empty<string>()
+                : [$"Its fat is that of {string.Join(", ", concern.SharesFatWith.Select(bread => bread.Formula.Title.ToLowerInvariant()))}, and carries it over: not for this student, unless it is fried in new fat before them or in a fryer of its own."],
             "Read every label.",
         ];
         return string.Join(" ", parts);
