@@ -8,6 +8,9 @@ internal static class LargePrint
 {
     private const string Class = "large-print";
 
+    /// <summary>True of a body whose classes <see cref="Of"/> made for large print.</summary>
+    public static bool IsOf(string? classes) => classes is not null && classes.EndsWith(Class, StringComparison.Ordinal);
+
     /// <summary>The classes of a page's body.</summary>
     /// <param name="usual">Those that everybody's page has.</param>
     /// <param name="student">Whose page it is.</param>

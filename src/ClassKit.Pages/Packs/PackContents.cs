@@ -81,7 +81,7 @@ public static class PackContents
     public static PackEntry Projector { get; } = new(
         "projector.html", "Projector pages",
         "The demonstrations and questions in big type, one idea a screen.",
-        "Open it on the projector; it prints one idea a sheet too.", Readers.Everybody);
+        "Open it on the projector; it prints six to a sheet.", Readers.Everybody);
 
     /// <summary>The handout.</summary>
     public static PackEntry Handout { get; } = new(
@@ -110,7 +110,7 @@ public static class PackContents
     /// <summary>The bench.</summary>
     public static PackEntry Bench { get; } = new(
         "bench-plan.html", "Bench plan",
-        "Who does what when, as a drawing and as tables: shifts, demonstrations, ovens.",
+        "Who does what when: shifts, demonstrations, ovens; as a drawing, on the screen as tables too.",
         "Look at it before you change teams, ovens or the period; hang it up for all to see.", Readers.Everybody);
 
     /// <summary>The plan as lists to tick off.</summary>

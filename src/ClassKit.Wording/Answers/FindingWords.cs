@@ -54,7 +54,7 @@ public static class FindingWords
             $"The number is right but for rounding: it is rounded to {RoundingWords.Of(decimals, part.Unit)}, which is more than this part allows. {LetTheFormatRound}",
         AnswerFinding.TypedFromRounded(var decimals) =>
             $"The number is what comes of rounding an earlier answer to {RoundingWords.Of(decimals, part.Unit)} before it is used, and that carries through. {RoundAtTheEnd}",
-        AnswerFinding.NotRight when part.Choice is not null => "Another one is right: see which, and why.",
+        AnswerFinding.NotRight when part.Choice is not null => "Another one is right: its worked solution says why.",
         AnswerFinding.NotRight => NotRight(part),
         AnswerFinding.ErrorValue(var error) => ErrorValue(error),
         AnswerFinding.Empty(var cell) => $"Nothing was entered in {cell}.",
@@ -79,7 +79,7 @@ public static class FindingWords
 
     /// <summary>No known wrong turn gives this number, so what can be said is what was asked, and where to look for the place at which the ways part.</summary>
     private static string NotRight(Part part) =>
-        $"This is not the right number for “{part.Ask.TrimEnd('.')}”. Cover its worked solution, on the back of the printed sheet, write down which given numbers you used, then compare: one missing or one too many is the slip. If all are there, look at what was divided and what was multiplied.";
+        $"This is not the right number for “{part.Ask.TrimEnd('.')}”. Cover its worked solution, write down which given numbers you used, then compare: one missing or one too many is the slip. If all are there, look at what was divided and what was multiplied.";
 
     private static string NotFollowing(IReadOnlyList<TypedGiven> typed, bool varies)
     {

@@ -48,6 +48,19 @@ public static class FlagWords
         _ => throw new UnreachableException($"No words for {flag}."),
     };
 
+    /// <summary>A fact that holds of several students alike, said once where all of them are named.</summary>
+    /// <param name="flag">The fact as it was found of one of them.</param>
+    /// <param name="students">How many they are; 2 or more.</param>
+    /// <param name="exercises">Those of the deal, in order.</param>
+    public static string OfAll(Flag flag, int students, IReadOnlyList<Exercise> exercises) => flag switch
+    {
+        Flag.SharedMistakes(_, var parts, var both, var expected) => students == 2
+            ? $"{parts.Count} of {both} parts that both got wrong hold exactly the same: {Parts(parts, exercises)}. {Chance(expected)}"
+            : $"{parts.Count} parts that all {students} got wrong hold exactly the same: {Parts(parts, exercises)}. {Chance(expected)}",
+        Flag.SharedAuthor => "These workbooks name the same person as the last to save them; other workbooks of the class do not.",
+        _ => Of(flag, exercises),
+    };
+
     private static string Late(Flag.SavedLate late) => string.Create(CultureInfo.InvariantCulture,
         $"{Quoted.Of(late.File)} says that it was saved {late.Due.OnClocks(late.Saved)}, {Elapsed.Words(late.Saved - late.Due.At.UtcDateTime)} after it was due, {late.Due}. {(late.Off > 0 ? $"{Percent.Of(late.Off)} is taken off." : "Nothing is taken off.")}");
 

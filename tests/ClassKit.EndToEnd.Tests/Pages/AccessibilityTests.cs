@@ -18,6 +18,20 @@ public sealed class AccessibilityTests(TourRun tour) : IDisposable
             const wide = [...document.body.querySelectorAll('*')].filter(e => e.getBoundingClientRect().right > page.clientWidth + 1 && !inside(e));
             found.push(`runs ${page.scrollWidth - page.clientWidth} pixels out of the page: ${wide.slice(0, 3).map(e => e.outerHTML.slice(0, 120)).join(' | ')}`);
           }
+          const torn = new Set();
+          for (const cell of [...document.querySelectorAll('th, td')].slice(0, 400)) {
+            if (cell.querySelector('code, .address, .own-words')) continue;
+            const texts = document.createTreeWalker(cell, NodeFilter.SHOW_TEXT);
+            for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+              for (const word of text.data.matchAll(/[\p{L}\p{N}.,’]{2,}/gu)) {
+                const range = document.createRange();
+                range.setStart(text, word.index);
+                range.setEnd(text, word.index + word[0].length);
+                if (new Set([...range.getClientRects()].map(line => Math.round(line.top))).size > 1) torn.add(word[0]);
+              }
+            }
+          }
+          if (torn.size > 0) found.push(`tears in a cell: ${[...torn].slice(0, 5).join(' | ')}`);
           for (const e of document.body.querySelectorAll('*')) {
             const scrolls = ['auto', 'scroll'].includes(getComputedStyle(e).overflowX) && e.scrollWidth > e.clientWidth + 1;
             if (scrolls && e.tabIndex < 0 && !e.querySelector('a, button, input')) found.push(`scrolls and cannot be reached by keyboard: ${e.outerHTML.slice(0, 120)}`);

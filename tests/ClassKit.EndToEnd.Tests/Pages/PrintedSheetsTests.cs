@@ -161,9 +161,44 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         var sides = Tool.PdfToText.Run(pdf, "-").Split('\f')[..^1];
 
         Assert.Equal(2 + students * 2, sides.Length);
-        // What stands below on each side is still there, behind as much as had room.
-        Assert.All(sides[2..].Where((_, at) => at % 2 == 0), front => Assert.Contains("show it to them", Regex.Replace(front, @"\s+", " "), StringComparison.Ordinal));
+        // What stands below on each sheet is still there, behind as much as had room.
+        Assert.All(sides[2..].Chunk(2), sheet => Assert.Contains("show it to them", Regex.Replace(string.Concat(sheet), @"\s+", " "), StringComparison.Ordinal));
         Assert.Contains(sides, side => side.Contains("with the other numbers:", StringComparison.Ordinal) && side.Split("Worked solutions").Length == 2);
+    }
+
+    /// <summary>What a student has to put right stands on their sheet, whether it is printed from their own file or with everybody's: what has no room is cut off in print, and nobody would see that a card is gone.</summary>
+    [Fact]
+    public async Task Every_card_of_every_student_is_printed_from_either_file()
+    {
+        Tool.PdfToText.Require();
+        await using var chromium = await ChromiumBrowser.LaunchAsync();
+        var page = await (await chromium.Browser.NewContextAsync()).NewPageAsync();
+        await page.GotoAsync(new Uri(Path.Combine(tour.Folder, "graded/feedback-to-print.html")).AbsoluteUri);
+        var names = await page.Locator("article h2.name").AllInnerTextsAsync();
+        var sides = await Printed(page);
+        var failures = new List<string>();
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(tour.Folder, "graded/feedback"), "*.html"))
+        {
+            await page.GotoAsync(new Uri(file).AbsoluteUri);
+            var cards = await page.Locator(".put-right .ask").AllInnerTextsAsync();
+            var at = names.ToList().IndexOf(await page.Locator("h1").InnerTextAsync());
+            if (at < 0 || cards.Count == 0) continue;
+            var own = (await Printed(page))[0];
+            failures.AddRange(cards.Where(card => !Holds(own, card)).Select(card => $"{Place(file)} prints no {card}"));
+            failures.AddRange(cards.Where(card => !Holds(sides[2 + at * 2], card)).Select(card => $"feedback-to-print.html prints for {names[at]} no {card}"));
+        }
+
+        Assert.True(failures.Count == 0, string.Join('\n', failures));
+
+        static bool Holds(string side, string card) => WithoutBlanks(side).Contains(WithoutBlanks(card), StringComparison.Ordinal);
+        static string WithoutBlanks(string text) => Regex.Replace(text, @"\s+", "");
+    }
+
+    private async Task<string[]> Printed(IPage page)
+    {
+        var pdf = _folder.Of("printed.pdf");
+        await page.PdfAsync(new() { Path = pdf, PreferCSSPageSize = true });
+        return Tool.PdfToText.Run(pdf, "-").Split('\f')[..^1];
     }
 
     [GeneratedRegex(@"(\d+) sheets of paper")]

@@ -66,6 +66,17 @@ public sealed class ChosenFeedbackTests
     }
 
     [Fact]
+    public void What_is_said_of_every_choice_is_said_once_and_a_choice_is_called_one()
+    {
+        var first = Page(Answer(Order, 0, 2), Answer(Order, 1, 1), Answer(Order, 2, 3)).QuerySelector(".put-right")!;
+
+        Assert.Equal(["You chose", "Right", "You chose", "Right"], first.QuerySelectorAll("dt").Select(label => label.Text()));
+        Assert.DoesNotContain("says why", first.Text(), StringComparison.Ordinal);
+        Assert.Contains("The reasons for parts 1a and 1b stand with the worked solutions.", first.Text(), StringComparison.Ordinal);
+        Assert.Contains("its worked solution says why", Page(Answer(Order, 0, 1), Answer(Order, 1, 2), Answer(Order, 2, 1)).QuerySelector(".put-right")!.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Three_places_are_all_named() => Assert.Contains(
         "You put the same step in parts a and c too", Page(Answer(Order, 0, 3), Answer(Order, 1, 3), Answer(Order, 2, 3)).QuerySelector("#part-order-second")!.Closest("section")!.Text(), StringComparison.Ordinal);
 
