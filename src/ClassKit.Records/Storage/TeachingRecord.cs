@@ -90,12 +90,14 @@ public sealed class TeachingRecord : IDisposable
 
     /// <summary>Moves it to another place, where a whole copy stands before the old file goes. The record is closed afterwards.</summary>
     /// <param name="path">A file that does not exist yet.</param>
-    public void MoveTo(string path) => Faults.Told(Path, () =>
+    /// <param name="pointTo">Makes whoever looks for the record find it there, while both are there and nobody can write: a run that is cut off at any moment leaves one that is found.</param>
+    public void MoveTo(string path, Action pointTo) => Faults.Told(Path, () =>
     {
         if (File.Exists(path)) throw new RecordException(path, new RecordTrouble.Occupied());
         Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
         Opening.Run(_connection, "PRAGMA locking_mode = EXCLUSIVE");
         Backups.Copy(_connection, path);
+        pointTo();
         _connection.Dispose();
         CheckStamp.Remove(Path);
         File.Delete(Path);

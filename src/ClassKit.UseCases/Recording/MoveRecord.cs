@@ -24,11 +24,16 @@ public static class MoveRecord
         var to = Path.Combine(Path.GetFullPath(request.To), Path.GetFileName(from));
         return RecordTroubles.Told(() =>
         {
-            using (var record = TeachingRecord.Open(from, request.Now, mayBegin: false)) record.MoveTo(to);
             var folder = Directory.Exists(request.From) ? request.From : Path.GetDirectoryName(Path.GetFullPath(from))!;
             var pointer = Path.Combine(folder, RecordPlace.KeptElsewhere);
-            if (Path.GetFullPath(folder) != Path.GetDirectoryName(to)) File.WriteAllText(pointer, to + "\n");
-            else File.Delete(pointer);
+            using (var record = TeachingRecord.Open(from, request.Now, mayBegin: false))
+            {
+                record.MoveTo(to, () =>
+                {
+                    if (Path.GetFullPath(folder) != Path.GetDirectoryName(to)) File.WriteAllText(pointer, to + "\n");
+                    else File.Delete(pointer);
+                });
+            }
             return new Reading<BackedUp>(new(to), []);
         });
     }

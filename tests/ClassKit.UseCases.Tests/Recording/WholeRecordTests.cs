@@ -165,6 +165,29 @@ public sealed class WholeRecordTests : IDisposable
         Assert.Contains("is a file here already", Assert.Single(MoveRecord.Run(new(_folder.Of("one"), _folder.Of("safe", "place"), Kim.Now), Run.Unwatched).Problems).Found, StringComparison.Ordinal);
     }
 
+    /// <summary>Cut off at the moment that matters most, between the copy and the end of the old file: the record that is found is whole, and none begins anew in its place.</summary>
+    [Fact]
+    public void A_move_that_is_cut_off_loses_nothing_from_sight()
+    {
+        using (Filled("one"))
+        {
+        }
+        Directory.CreateDirectory(_folder.Of("safe"));
+        var to = _folder.Of("safe", TeachingRecord.FileName);
+        using (var record = Open("one"))
+        {
+            Assert.Throws<RecordException>(() => record.MoveTo(to, () =>
+            {
+                File.WriteAllText(_folder.Of("one", RecordPlace.KeptElsewhere), to + "\n");
+                throw new IOException("cut off");
+            }));
+            Assert.True(File.Exists(record.Path));
+        }
+        using var found = Open("one");
+        Assert.Equal(to, found.Path);
+        Assert.True(Rows(found, "graded") > 0);
+    }
+
     /// <summary>Whoever brings it home again finds it at home: nothing there says any more that it is elsewhere.</summary>
     [Fact]
     public void A_record_that_is_brought_home_is_found_at_home()
