@@ -55,10 +55,10 @@ public sealed class NearMissTests
     public void What_comes_to_the_same_by_another_way_is_not_said_to_use_a_cell_that_it_does_not() =>
         Assert.IsType<AnswerFinding.NotRight>(Judged("ice_share", $"=({Key("ice_share")})/({Key("temperature")})").Findings[0]);
 
-    /// <summary>Twice the room and no flour: it comes to the same as the room in place of the flour, and yet the student would look for the second room in vain.</summary>
+    /// <summary>Twice the flour and no friction: it comes to the same as the flour in place of the friction, and yet the student would look for the second flour in vain.</summary>
     [Theory]
-    [InlineData("=2*room+friction", typeof(AnswerFinding.NotRight))]
-    [InlineData("=room+room+friction", typeof(AnswerFinding.NearMiss))]
+    [InlineData("=2*flour+room", typeof(AnswerFinding.NotRight))]
+    [InlineData("=flour+room+flour", typeof(AnswerFinding.NearMiss))]
     public void A_cell_that_a_formula_does_not_have_is_not_said_to_be_used_instead(string formula, Type finding) => Assert.IsType(finding, Judged("sum", formula).Findings[0]);
 
     [Fact]
