@@ -31,7 +31,7 @@ public sealed class ControlTests
     public void What_is_weighed_out_is_the_muffins_without_their_leavening(string kitchen, int teams)
     {
         var pack = Kitchens.Of(kitchen);
-        var setOut = pack["stations.html"].QuerySelectorAll("#instructor ~ table")[0].QuerySelectorAll("tbody tr").Single(row => row.Children[0].Words() == Name).Under("Set out").Split(", ")
+        var setOut = pack["stations.html"].QuerySelectorAll("#instructor ~ .wide table")[0].QuerySelectorAll("tbody tr").Single(row => row.Children[0].Words() == Name).Under("Set out").Split(", ")
             .Select(item => item.Split(" of ")).Where(item => item.Length == 2 && item[0].EndsWith(" g", StringComparison.Ordinal)).ToDictionary(item => item[1], item => double.Parse(item[0].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture));
         var card = pack["formula-cards.html"].QuerySelectorAll(".card").Single(card => card.QuerySelector("h2")!.Words() == "Buttermilk muffins").QuerySelector("table")!.QuerySelectorAll("tbody tr")
             .Where(row => IngredientCatalog.All.Single(known => known.Name == row.Children[0].Words()).Role != IngredientRole.ChemicalLeavening)
@@ -67,7 +67,7 @@ public sealed class ControlTests
         Assert.Equal("The control, cut", sheet.QuerySelectorAll(".drawing")[^1].Words());
 
         var card = pack["formula-cards.html"].QuerySelector(".control-card")!;
-        var demonstration = pack["stations.html"].QuerySelectorAll("#instructor ~ table")[0].QuerySelectorAll("tbody tr").Single(row => row.Children[0].Words() == Name).Under("Set out");
+        var demonstration = pack["stations.html"].QuerySelectorAll("#instructor ~ .wide table")[0].QuerySelectorAll("tbody tr").Single(row => row.Children[0].Words() == Name).Under("Set out");
         // In ounces a scale's digits and an order's differ.
         foreach (var row in card.QuerySelectorAll("tbody tr").Where(row => row.QuerySelector("strong")!.Words() is var weighed && weighed.EndsWith(" g", StringComparison.Ordinal) && !weighed.Contains(".0 ", StringComparison.Ordinal)))
             Assert.Contains($"{row.QuerySelector("strong")!.Words()} of {row.Children[0].Words().ToLowerInvariant()}", demonstration, StringComparison.Ordinal);

@@ -10,7 +10,7 @@ public sealed partial class IngredientSumTests
     private const int Breads = 3;
 
     /// <summary>What is weighed out for demonstrations, by the instructor's table of the station lists.</summary>
-    private static readonly Dictionary<string, decimal> Shown = BuiltPack.Demo["stations.html"].QuerySelectorAll("#instructor ~ table")[0].QuerySelectorAll("tbody td:nth-child(3)")
+    private static readonly Dictionary<string, decimal> Shown = BuiltPack.Demo["stations.html"].QuerySelectorAll("#instructor ~ .wide table")[0].QuerySelectorAll("tbody td:nth-child(3)")
         .SelectMany(cell => ShownAmount().Matches(cell.Words())).GroupBy(match => match.Groups["name"].Value, StringComparer.OrdinalIgnoreCase)
         .ToDictionary(matches => matches.Key, matches => matches.Sum(match => decimal.Parse(match.Groups["grams"].Value, System.Globalization.CultureInfo.InvariantCulture)), StringComparer.OrdinalIgnoreCase);
 

@@ -39,14 +39,14 @@ public sealed class OneQuantityTests
     {
         var page = BuiltPack.LongMorning["comparison.html"];
         var titles = new[] { "Starter rolls", "Yeast rolls", "Powder rolls" };
-        Assert.All(page.QuerySelectorAll("#held ~ .wide table, #formulas ~ table"), table => Assert.Equal(titles, table.QuerySelectorAll("thead th").Skip(1).Select(head => head.Words())));
+        Assert.All(page.QuerySelectorAll("#held ~ .wide table, #formulas ~ .wide table"), table => Assert.Equal(titles, table.QuerySelectorAll("thead th").Skip(1).Select(head => head.Words())));
 
         var changed = page.QuerySelector("table.changed")!;
         Assert.Equal(["Yeast rolls, 3 ways", "Powder rolls, 3 ways"], changed.QuerySelectorAll(".group").Select(group => group.Words()));
         Assert.Equal(["Second rise 8–10 min team 2", "Second rise 80–90 min team 3"], changed.QuerySelectorAll("tbody")[0].QuerySelectorAll("tr").Skip(2).Select(row => row.QuerySelector("th")!.Words()));
 
         // What is none in every dough has no row, and what is alike is written once.
-        var rows = page.QuerySelectorAll("#formulas ~ table tbody tr").ToDictionary(row => row.QuerySelector("th")!.Words(), row => row.QuerySelectorAll("td"));
+        var rows = page.QuerySelectorAll("#formulas ~ .wide table tbody tr").ToDictionary(row => row.QuerySelector("th")!.Words(), row => row.QuerySelectorAll("td"));
         Assert.DoesNotContain(rows.Keys, name => name.StartsWith("Egg", StringComparison.Ordinal) || name.StartsWith("Sugar", StringComparison.Ordinal));
         Assert.Equal("1.8 % in each", rows["Salt, of the flour"].Single().Words());
         Assert.Equal(3, rows["All water, of the flour"].Length);
@@ -58,7 +58,7 @@ public sealed class OneQuantityTests
     {
         var stations = BuiltPack.LongMorning["stations.html"];
         Assert.Equal("3 × 4 g", stations.QuerySelectorAll("#surfaces ~ table")[0].QuerySelectorAll("tbody tr").Single().QuerySelector(".number")!.Words());
-        Assert.Contains(stations.QuerySelectorAll("#shared ~ table")[0].QuerySelectorAll("tbody tr"), row => row.Words().Contains("Weigh: all breads", StringComparison.Ordinal));
+        Assert.Contains(stations.QuerySelectorAll("#shared ~ .wide table")[0].QuerySelectorAll("tbody tr"), row => row.Words().Contains("Weigh: all breads", StringComparison.Ordinal));
         Assert.DoesNotContain(stations.QuerySelectorAll("thead th"), head => head.Words() is "From the refrigerator" or "Out of it beforehand");
 
         var cards = BuiltPack.LongMorning["formula-cards.html"].QuerySelectorAll(".card").ToDictionary(card => card.QuerySelector("h2")!.Words());

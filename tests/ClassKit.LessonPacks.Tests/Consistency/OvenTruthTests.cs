@@ -18,7 +18,7 @@ public sealed partial class OvenTruthTests
     [MemberData(nameof(All))]
     public void The_station_list_tells_the_heat_of_every_oven_at_every_minute_that_anything_is_in_it(string kitchen)
     {
-        var told = Kitchens.Of(kitchen)["stations.html"].QuerySelectorAll("#ovens ~ table")[0].QuerySelectorAll("tbody tr")
+        var told = Kitchens.Of(kitchen)["stations.html"].QuerySelectorAll("#ovens ~ .wide table")[0].QuerySelectorAll("tbody tr")
             .Select(row => new Told(Number().Match(row.Children[0].Words()).Value, PageText.Clock(row.Children[1].Words()), PageText.Clock(row.Children[2].Words()), row.Children[3].Words())).ToList();
 
         foreach (var step in Steps(kitchen))
@@ -72,7 +72,7 @@ public sealed partial class OvenTruthTests
             Assert.Contains(InstructorRows(kitchen), row => row.Under("What") == $"Show: {name}" && row.MinuteUnder("At") == begins && row.MinuteUnder("Until") == ends);
             Assert.All(pack["run-sheets.html"].QuerySelectorAll(".run-sheet[aria-labelledby^=team]"), sheet =>
                 Assert.Contains(sheet.QuerySelectorAll("tbody tr"), row => row.Under("What") == $"Watch: {name}" && row.MinuteUnder("At") == begins && row.MinuteUnder("Until") == ends));
-            Assert.Contains(pack["stations.html"].QuerySelectorAll("#instructor ~ table")[0].QuerySelectorAll("tbody tr"), row => row.Children[0].Words() == name && row.Under("At") == from);
+            Assert.Contains(pack["stations.html"].QuerySelectorAll("#instructor ~ .wide table")[0].QuerySelectorAll("tbody tr"), row => row.Children[0].Words() == name && row.Under("At") == from);
             Assert.Contains(pack["guide.html"].QuerySelectorAll("table.timing tbody tr"), row => row.Under("What happens").StartsWith($"Show: {name}", StringComparison.Ordinal) && row.Under("At") == from && row.Under("Until") == to);
             Assert.Contains(pack["projector.html"].QuerySelectorAll("section"), screen => screen.QuerySelector("h2")?.Words() == name && screen.Words().Contains($"Watch, at {from.Split(' ')[0]}", StringComparison.Ordinal));
             Assert.DoesNotContain(steps, step => (begins < step.From && step.From < ends) || (begins < step.To && step.To < ends));
