@@ -79,7 +79,7 @@ public static class FindingWords
 
     /// <summary>No known wrong turn gives this number, so what can be said is what was asked, and where to look for the place at which the ways part.</summary>
     private static string NotRight(Part part) =>
-        $"This is not the right number for “{part.Ask.TrimEnd('.')}”. Cover its worked solution, write down which given numbers you used, then compare: one missing or one too many is the slip. If all are there, look at what was divided and what was multiplied.";
+        $"This is not the right number for “{part.Ask.TrimEnd('.')}”. Hold its worked solution against yours, number by number: one missing or one too many is the slip. If all are there, look at what was divided and what was multiplied.";
 
     private static string NotFollowing(IReadOnlyList<TypedGiven> typed, bool varies)
     {
