@@ -21,7 +21,7 @@ public sealed class FlagRowTests
             [Author(0), new Flag.OtherSheet("Hydration", new("Sheet4"))],
             []);
 
-        Assert.Equal([[0, 1, 2], [0, 3], [3]], rows.Select(row => row.Students.Select(name => Who.Select(student => student.Shown).ToList().IndexOf(name))));
+        Assert.Equal(["0 1 2", "0 3", "3"], rows.Select(row => string.Join(' ', row.Students.Select(name => Who.Select(student => student.Shown).ToList().IndexOf(name)))));
         Assert.Contains("that all 3 got wrong hold exactly the same", rows[0].Words(SampleClass.Dealt.Exercises), StringComparison.Ordinal);
     }
 
