@@ -152,6 +152,7 @@ public sealed class DecisionsTests(RunningDesk desk) : IClassFixture<RunningDesk
         Assert.Contains($"Needs your word <span class=\"small\">{waiting}</span>", await desk.PageAsync(Round + "/decisions"), StringComparison.Ordinal);
         using var gone = await desk.Client.SendAsync(desk.Request(Round + "/decisions/aside", ("file", "all.zip/week 3/Jansen.docx")));
         Assert.Contains("There is no such file", await gone.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Directory.Delete(Dealt.SetAside, recursive: true);
     }
 
     /// <summary>A workbook of the other round goes there, a note goes aside, and nothing of either waits any more.</summary>
