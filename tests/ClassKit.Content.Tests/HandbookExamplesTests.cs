@@ -1,6 +1,5 @@
 using ClassKit.Content.Exercises;
 using ClassKit.Content.Rubrics;
-using ClassKit.Content.Sources;
 using ClassKit.Content.Terms;
 
 namespace ClassKit.Content.Tests;

@@ -1,5 +1,4 @@
 using ClassKit.Baking.Formulas;
-using ClassKit.Baking.GasBudgets;
 using ClassKit.Baking.Ingredients;
 using ClassKit.Content.Diagnostics;
 using ClassKit.Lessons.Authored;

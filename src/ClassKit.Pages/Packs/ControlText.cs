@@ -1,5 +1,6 @@
 using ClassKit.Lessons.Authored;
 using ClassKit.Lessons.Packs;
+using ClassKit.Pages.Numbers;
 
 namespace ClassKit.Pages.Packs;
 

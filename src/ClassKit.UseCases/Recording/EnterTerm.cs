@@ -61,7 +61,10 @@ public static class EnterTerm
                 return new Reading<EnteredTerm>(
                     new(called, plan.Title, plan.Works.Count, plan.Works.Sum(Marks))
                     {
-                        StillErased = erased.Count, TakenOff = followed.Sum(work => work.Taken), Unfiled = [.. followed.Where(work => work.Left > 0).Select(work => work.Work)], Left = left,
+                        StillErased = erased.Count,
+                        TakenOff = followed.Sum(work => work.Taken),
+                        Unfiled = [.. followed.Where(work => work.Left > 0).Select(work => work.Work)],
+                        Left = left,
                     },
                     []);
             }
@@ -86,7 +89,7 @@ public static class EnterTerm
     }
 
     /// <summary>Ends the enrolment of whoever is on the class list no more.</summary>
-    private static IReadOnlyList<Student> Leave(WritingSession session, RecordedClass named, IReadOnlySet<string> listed, DateOnly today) =>
+    private static IReadOnlyList<Student> Leave(WritingSession session, RecordedClass named, HashSet<string> listed, DateOnly today) =>
         [.. ClassRegister.Of(session, named).Where(one => one.Until is null && !listed.Contains(one.Student.Id) && ClassRegister.Leave(session, named, one.Student.Id, today)).Select(one => one.Student)];
 
     private static RecordedWork Enter(WritingSession session, RecordedTerm term, int place, PlannedWork planned, EnterTermRequest request, List<Diagnostic> problems)

@@ -1,7 +1,6 @@
 using System.Globalization;
 using ClassKit.CellFormulas.Values;
 using ClassKit.Exercises.Authoring;
-using ClassKit.Exercises.Cohorts;
 using ClassKit.Exercises.Dealing;
 using ClassKit.Exercises.Keys;
 using ClassKit.Exercises.Lettering;

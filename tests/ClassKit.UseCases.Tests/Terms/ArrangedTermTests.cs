@@ -141,25 +141,6 @@ public sealed class ArrangedTermTests
 
     private static readonly Author Kim = new(new(2026, 12, 18, 12, 0, 0, TimeSpan.Zero), "Kim", "");
 
-
-    [Fact]
-    public void A_mark_says_how_many_of_its_answers_nobody_decided_on()
-    {
-        var work = new PlannedWork("Sums", WorkKind.CalculationSet, "Calculations", null, 9);
-        var seen = 0;
-        foreach (var grades in Enumerable.Range(0, 60).Select(seed => AnyGrades.Of(SmallClass.Dealt, seed)))
-        {
-            var plan = Plan(Arrangement.None, Arrangement.None) with { Class = new("Bakers 1", [.. grades.Students.Select(student => student.Who)]) };
-            foreach (var attempt in GradedWork.Of(work, plan, [(1, grades)], []).Attempts)
-            {
-                var asked = grades.Students.First(student => student.Who.Id == attempt.Student).Answers.Count(answer => answer.IsUndecided);
-                Assert.Equal(asked, attempt.Mark.Undecided);
-                seen += asked;
-            }
-        }
-        Assert.NotEqual(0, seen);
-    }
-
     private static void Enter(TeachingRecord record, DateOnly on, Arrangement adas) =>
         Assert.Empty(EnterTerm.Run(new(record, new(new(on, new(12, 0), TimeSpan.Zero), "Kim", ""), null, Plan(adas, Arrangement.None, Questions), new Dictionary<string, SatDeals>()), Run.Unwatched).Problems);
 }
