@@ -71,8 +71,16 @@ public sealed class WholeRecordTests : IDisposable
     {
         var shownIn = new Dictionary<string, string>
         {
-            ["enrolment"] = "student.csv", ["changed_row"] = "changes.csv", ["deal_seat"] = "numbers.csv", ["graded"] = "works.csv", ["returned_file"] = "files.csv", ["gradebook_point"] = "typed-points.csv",
-            ["typed_mark"] = "marks.csv", ["bench_mark"] = "bench-marks.csv", ["arrangement"] = "arrangements.csv", ["frozen_grade"] = "grades-given-out.csv",
+            ["enrolment"] = "student.csv",
+            ["changed_row"] = "changes.csv",
+            ["deal_seat"] = "numbers.csv",
+            ["graded"] = "works.csv",
+            ["returned_file"] = "files.csv",
+            ["gradebook_point"] = "typed-points.csv",
+            ["typed_mark"] = "marks.csv",
+            ["bench_mark"] = "bench-marks.csv",
+            ["arrangement"] = "arrangements.csv",
+            ["frozen_grade"] = "grades-given-out.csv",
         };
         using var record = Filled("one");
         record.Write(new(Kim.Now, "Kim", "test", "", ""), session =>
