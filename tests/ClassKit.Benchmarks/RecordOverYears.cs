@@ -49,8 +49,8 @@ internal static class RecordOverYears
         [
             ("one indexed query", query),
             ("opening", Median(() => TeachingRecord.Open(file, Now, mayBegin: false).Dispose())),
-            ("one student's page", Median(() => record.Read(session => StandingGrades.OfStudent(session, "class 0-7-11")))),
-            ("one class's page", Median(() => record.Read(session => StandingGrades.OfClass(session, named)))),
+            ("one student's page", Median(() => record.Read(session => GradesForPages.OfStudent(session, "class 0-7-11")))),
+            ("one class's page", Median(() => record.Read(session => GradesForPages.OfClass(session, named)))),
         ];
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{Classes} classes of {Students}, {Assignments} assignments of {Parts} parts, {years} years: {new FileInfo(file).Length / 1e6:0} MB"));
         foreach (var (what, time) in rows) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what,-20} {time.TotalMicroseconds,9:0} µs {time / query,6:0.0} ×"));

@@ -42,19 +42,6 @@ public static class GradingRegister
             deal);
     }
 
-    /// <summary>What every grading made of a student's work, by deal and number.</summary>
-    public static IReadOnlyList<GradingOfStudent> OfStudent(RecordSession session, string student)
-    {
-        ArgumentNullException.ThrowIfNull(session);
-        return session.Query(
-            $"""
-            SELECT number, code, title, status, points, out_of, {ChangeLog.Columns} FROM graded
-            JOIN grading ON grading.id = graded.grading JOIN deal ON deal.id = grading.deal JOIN change ON change.id = grading.change WHERE student = $1 ORDER BY deal.id, number
-            """,
-            row => new GradingOfStudent(row.Whole(0), new(row.Text(1), row.Text(2), student, row.Text(3), row.PointsOrNull(4), row.PointsOrNull(5)), ChangeLog.Made(row, 6)),
-            student);
-    }
-
     private static void Put(WritingSession session, long grading, int place, GradedStudent student)
     {
         var id = session.Insert(

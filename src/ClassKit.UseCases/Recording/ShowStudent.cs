@@ -30,7 +30,7 @@ public static class ShowStudent
                 new(
                     student, ClassRegister.OfStudent(session, student.Id),
                     [.. run.Each(RunStep.Tabulating, DealRegister.OfStudent(session, student.Id)).Select(deal => Work(session, deal, student.Id))],
-                    GradingRegister.OfStudent(session, student.Id),
+                    GradesForPages.OfStudent(session, student.Id),
                     ChangeLog.OfStudent(session, student.Id))
                 {
                     Arrangements = ArrangementRegister.OfStudent(session, student.Id),

@@ -205,7 +205,7 @@ public sealed class WeekTests : IDisposable
         await page.SetViewportSizeAsync(1280, 900);
         var whole = await page.EvaluateAsync<int>(Reachable);
         await page.SetViewportSizeAsync(640, 450);
-        if (await page.EvaluateAsync<int>(Reachable) is var left && left != whole) _failures.Add($"{page.Url}: of {whole} things to press or type into {left} are there at 200 %");
+        if (await page.EvaluateAsync<int>(Reachable) is var left && left < whole) _failures.Add($"{page.Url}: of {whole} things to press or type into {left} are there at 200 %");
         var cut = await page.EvaluateAsync<string[]>("""
             () => [...document.querySelectorAll("main *, header *, footer *")].filter(one => one.checkVisibility() && one.clientWidth > 4 && one.innerText?.trim()
                 && getComputedStyle(one).overflowX === "hidden" && one.scrollWidth > one.clientWidth + 1).map(one => one.outerHTML.slice(0, 90))

@@ -42,7 +42,7 @@ public sealed partial class ExamplesGiveNothingAwayTests
     {
         var root = DemoMaterial.Find(AppContext.BaseDirectory)!.Root;
         return Directory.EnumerateFiles(Path.Combine(root, "lessons"), "*.md", SearchOption.AllDirectories)
-            .Where(file => File.ReadAllText(file).Contains("## Part:", StringComparison.Ordinal)).Order(StringComparer.Ordinal)
+            .Where(file => Path.GetFileName(file) != "README.md" && File.ReadAllText(file).Contains("## Part:", StringComparison.Ordinal)).Order(StringComparer.Ordinal)
             .GroupBy(file => Path.GetRelativePath(root, Path.GetDirectoryName(file)!))
             .ToDictionary(folder => folder.Key, folder => (IReadOnlyList<Exercise>)[.. folder.Select(file => ExerciseReader.Read(file).Model!)]);
     }

@@ -1,18 +1,13 @@
 using System.Globalization;
+using ClassKit.Records.Changes;
 using ClassKit.Records.Classes;
 using ClassKit.Records.Storage;
 
 namespace ClassKit.Records.Gradings;
 
 /// <summary>What is asked for a page: points by deal, from indexes alone, without unpacking anything.</summary>
-public static class StandingGrades
+public static class GradesForPages
 {
-    private const string Standing =
-        """
-        SELECT code, title, student, status, points, out_of FROM deal JOIN grading ON grading.deal = deal.id JOIN graded ON graded.grading = grading.id
-        WHERE number = (SELECT max(number) FROM grading AS later WHERE later.deal = deal.id) AND
-        """;
-
     /// <summary>A row a deal.</summary>
     private const string OfDeals =
         """
@@ -21,11 +16,17 @@ public static class StandingGrades
         ORDER BY deal.id
         """;
 
-    /// <summary>Everything of one student, in the order in which it went on record.</summary>
-    public static IReadOnlyList<StandingGrade> OfStudent(RecordSession session, string student)
+    /// <summary>What every grading made of a student's work, by deal and number.</summary>
+    public static IReadOnlyList<GradingOfStudent> OfStudent(RecordSession session, string student)
     {
         ArgumentNullException.ThrowIfNull(session);
-        return session.Query(Standing + " student = $1 ORDER BY deal.id", Made, student);
+        return session.Query(
+            $"""
+            SELECT number, code, title, status, points, out_of, {ChangeLog.Columns} FROM graded
+            JOIN grading ON grading.id = graded.grading JOIN deal ON deal.id = grading.deal JOIN change ON change.id = grading.change WHERE student = $1 ORDER BY deal.id, number
+            """,
+            row => new GradingOfStudent(row.Whole(0), new(row.Text(1), row.Text(2), student, row.Text(3), row.PointsOrNull(4), row.PointsOrNull(5)), ChangeLog.Made(row, 6)),
+            student);
     }
 
     /// <summary>Everything of one class, by deal, students in the order of its grades; erased ones are nobody's.</summary>
@@ -47,6 +48,4 @@ public static class StandingGrades
     }
 
     private static decimal? Points(string text) => text.Length > 0 ? decimal.Parse(text, CultureInfo.InvariantCulture) : null;
-
-    private static StandingGrade Made(Row row) => new(row.Text(0), row.Text(1), row.TextOrNull(2), row.Text(3), row.PointsOrNull(4), row.PointsOrNull(5));
 }

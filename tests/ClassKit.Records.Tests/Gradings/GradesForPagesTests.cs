@@ -7,7 +7,7 @@ using ClassKit.Records.Tests.Samples;
 namespace ClassKit.Records.Tests.Gradings;
 
 /// <summary>A page of a class and one of a student tell the same of the gradings that stand.</summary>
-public sealed class StandingGradesTests
+public sealed class GradesForPagesTests
 {
     [Fact]
     public void A_class_sees_the_latest_grading_of_each_deal_in_its_order_and_a_student_their_own()
@@ -24,16 +24,17 @@ public sealed class StandingGradesTests
         });
 
         StandingGrade[] all = [Of('a', Sample.Ada.Id, 3m), Of('a', Sample.Ben.Id, 2m), Of('b', Sample.Ben.Id, 7.5m), Of('b', Sample.Ada.Id, null)];
-        Assert.Equal(all, record.Read(session => StandingGrades.OfClass(session, named)));
-        Assert.Equal(all.Where(one => one.Student == Sample.Ada.Id), record.Read(session => StandingGrades.OfStudent(session, Sample.Ada.Id)));
+        Assert.Equal(all, record.Read(session => GradesForPages.OfClass(session, named)));
+        Assert.Equal(all.Where(one => one.Student == Sample.Ada.Id), record.Read(session => GradesForPages.OfStudent(session, Sample.Ada.Id)).GroupBy(one => one.Grade.Deal).Select(gradings => gradings.Last().Grade));
+        Assert.Equal([1m, 3m, null], record.Read(session => GradesForPages.OfStudent(session, Sample.Ada.Id)).Select(one => one.Grade.Points));
         Assert.Equal(new string('a', 64), record.Read(session => DealRegister.Read(session, new('b', 64)))!.Replaces);
 
         record.Write(Sample.Change(), session => Erasure.Erase(session, Sample.Ada.Id, (entry, _) => entry));
-        Assert.Equal(all.Select(one => one.Student == Sample.Ada.Id ? one with { Student = null } : one), record.Read(session => StandingGrades.OfClass(session, named)));
+        Assert.Equal(all.Select(one => one.Student == Sample.Ada.Id ? one with { Student = null } : one), record.Read(session => GradesForPages.OfClass(session, named)));
 
         // Graded again from files that know nothing of her, the class's statistics keep what nobody's is.
         record.Write(Sample.Change(), session => GradingRegister.Put(session, Grading('a', (Sample.Ben.Id, 4m))));
-        Assert.Equal([Of('a', Sample.Ben.Id, 4m), Of('a', "", 3m) with { Student = null }], record.Read(session => StandingGrades.OfClass(session, named)).Take(2));
+        Assert.Equal([Of('a', Sample.Ben.Id, 4m), Of('a', "", 3m) with { Student = null }], record.Read(session => GradesForPages.OfClass(session, named)).Take(2));
     }
 
     private static StandingGrade Of(char deal, string student, decimal? points) => new($"{deal}", $"Set {deal}", student, points is null ? "missing" : "graded", points, points is null ? null : 40);
