@@ -1,4 +1,3 @@
-using ClassKit.Records.Changes;
 using ClassKit.Records.Deals;
 using ClassKit.Records.Storage;
 

@@ -30,7 +30,7 @@ public sealed partial class PrintedSheetsTests(TourRun tour) : IDisposable
         ["pack/rubric"] = 1,
         ["pack/index"] = 2,
         ["observed/"] = 2,
-        ["term/students/a"] = 1,
+        ["term/students/a"] = 2,
         ["term/term-report"] = 2,
         ["term/marking-agreement"] = 2,
     };

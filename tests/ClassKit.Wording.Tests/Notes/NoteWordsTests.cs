@@ -39,7 +39,7 @@ public class NoteWordsTests
         { new Note.MarksWithoutFile(["Loaf", "Oral"]), "Loaf and Oral: marks are on record and none in the files. They stay and count; put the table back, or write a mark or a word for everybody." },
         { new Note.EnrolmentEnded("Bakers 1", [Every.Ada]), "Ada Berg is no longer on the list of Bakers 1: on record, too, that is so from today on." },
         { new Note.Weighed(1, 24), "1 of 24 students has a grade." },
-        { new Note.Provisional(5), "5 grades may still change: marks are to come. Each student's page says what is needed." },
+        { new Note.Provisional(5), "5 grades may still change: marks are to come, or answers are to be decided on. Each student's page says what is needed." },
         { new Note.HeldBack(9), "9 students are held back by something that must be passed." },
         { new Note.OfStep(TourStep.SecondSet), "The second set, graded:" },
     };
