@@ -60,8 +60,8 @@ internal static class BrokenLessons
         new(Lesson, "(3 min, before Soda bread: Rub in)", "(0 min, before Soda bread: Rub in)", "(0 min", "0 min"),
         new(Lesson, "(3 min, before Soda bread: Rub in)", "(a while)", "(a while)", "(a while)"),
         new(Lesson, "{butter_cakes.inside}", "{butter_cakes.insid}", "{butter_cakes.insid}", "butter_cakes.insid"),
-        new(Lesson, "We are {altitude} up.", "We are {alt} up.", "{alt}", "{alt}"),
-        new(Lesson, "We are {altitude} up.", "We are {soda_bread.liquid_temperature} up.", "{soda_bread.liquid_temperature}", "soda_bread.liquid_temperature"),
+        new(Lesson, "here, at {altitude},", "here, at {alt},", "{alt}", "{alt}"),
+        new(Lesson, "here, at {altitude},", "here, at {soda_bread.liquid_temperature},", "{soda_bread.liquid_temperature}", "soda_bread.liquid_temperature"),
 
         // a formula's own file
         new(Soda, "leavening: chemical", "leavening: soda", "leavening: soda", "soda"),
