@@ -18,7 +18,8 @@ internal static class Opening
         try
         {
             if (!CheckStamp.Holds(path)) Check(connection, path, "quick_check");
-            if (Number(connection, "PRAGMA user_version") == 0 && Number(connection, "SELECT count(*) FROM sqlite_schema") > 0) throw new RecordException(path, new RecordTrouble.Foreign());
+            // Asked in one breath: between two questions somebody else may have begun this very record.
+            if (Number(connection, "SELECT count(*) FROM sqlite_schema WHERE (SELECT user_version FROM pragma_user_version) = 0") > 0) throw new RecordException(path, new RecordTrouble.Foreign());
             Run(connection, "PRAGMA journal_mode = WAL");
             Migrate(connection, version =>
             {
