@@ -8,7 +8,8 @@ namespace ClassKit.Baking.Altitude;
 /// <param name="Source">Where it is published.</param>
 public sealed record AltitudeTable(string Name, IReadOnlyList<AltitudeAdjustment> Rows, string Source)
 {
-    internal const double MetresPerFoot = 0.3048;
+    /// <summary>Metres in an international foot, exact (NIST SP 811, appendix B).</summary>
+    public const double MetresPerFoot = 0.3048;
 
     /// <summary>Below this, 3000 ft, no table changes anything.</summary>
     public const double LowestMetres = 3000 * MetresPerFoot;

@@ -49,13 +49,18 @@ public sealed record BenchClass(
     }
 
     /// <summary>How many pieces of a kind of equipment there are; null where they are not counted.</summary>
-    public int? CountOf(EquipmentKind kind) => Equipment.FirstOrDefault(count => count.Kind == kind)?.Count;
+    public int? CountOf(EquipmentKind kind) => Of(kind)?.Count;
+
+    /// <summary>The same, and null as well where one for each team was taken because nobody has counted.</summary>
+    public int? CountedOf(EquipmentKind kind) => Of(kind) is { IsAssumed: false } counted ? counted.Count : null;
+
+    private EquipmentCount? Of(EquipmentKind kind) => Equipment.FirstOrDefault(count => count.Kind == kind);
 
     /// <summary>The minute before which a step or a demonstration cannot begin, because what it takes is not hot yet; 0 if nothing of it is heated.</summary>
     public int HotFrom(IReadOnlyList<EquipmentCount> uses)
     {
         ArgumentNullException.ThrowIfNull(uses);
-        return uses.Select(use => Equipment.FirstOrDefault(count => count.Kind == use.Kind)?.HeatUpMinutes ?? 0).DefaultIfEmpty().Max();
+        return uses.Select(use => Of(use.Kind)?.HeatUpMinutes ?? 0).DefaultIfEmpty().Max();
     }
 
     internal BenchClass With(int bread, Func<BenchBread, BenchBread> change) =>

@@ -19,6 +19,8 @@ internal static class UnitWords
         ("min", ["minute", "minutes"]),
     ];
 
+    private static readonly string[] Counts = ["piece", "pieces", "pc", "pcs", "each", "units"];
+
     /// <summary>The same of a given, whose unit stands behind its number wherever the text names it: "68 pieces scones" is not what anybody meant.</summary>
     public static void NoteGiven(string name, string unit, int line, ProblemList problems)
     {
@@ -26,8 +28,6 @@ internal static class UnitWords
         if (Counts.Contains(unit, StringComparer.OrdinalIgnoreCase))
             problems.Doubt(line, $"`{name}` is a count with the unit `{unit}`, and the text then reads `24 {unit}` before the word that says of what", "Leave the unit empty.");
     }
-
-    private static readonly string[] Counts = ["piece", "pieces", "pc", "pcs", "each", "units"];
 
     public static void Note(string unit, int line, ProblemList problems)
     {

@@ -19,9 +19,10 @@ internal static class UnusualShare
 
     public static void Note(Ingredient ingredient, double percent, int line, ProblemList problems)
     {
-        if (Most.TryGetValue(ingredient.Role, out var most) && percent > (most = IsDry(ingredient) ? MostDryYeast : most))
+        if (MostOf(ingredient) is { } most && percent > most)
             problems.Doubt(line, FormattableString.Invariant($"{ingredient.Name} is {percent} % of the flour, and more than {most} % is unusual"), FormattableString.Invariant($"Did the point slip: {percent / 10}? Leave it if it is meant."));
     }
 
-    private static bool IsDry(Ingredient ingredient) => ingredient.Role == IngredientRole.Yeast && ingredient.Id != "fresh_yeast";
+    private static double? MostOf(Ingredient ingredient) =>
+        ingredient.Role == IngredientRole.Yeast && ingredient.Id != "fresh_yeast" ? MostDryYeast : Most.TryGetValue(ingredient.Role, out var most) ? most : null;
 }

@@ -1,3 +1,4 @@
+using ClassKit.Baking.Altitude;
 using ClassKit.Baking.Quantities;
 
 namespace ClassKit.Content.Quantities;
@@ -5,9 +6,6 @@ namespace ClassKit.Content.Quantities;
 /// <summary>The quantities that authored files hold.</summary>
 internal static class Dimensions
 {
-    /// <summary>Metres in an international foot, exact (NIST SP 811, appendix B).</summary>
-    private const double MetresPerFoot = 0.3048;
-
     /// <summary>Millimetres in an inch, exact (NIST SP 811, appendix B).</summary>
     private const double MillimetresPerInch = 25.4;
 
@@ -36,7 +34,7 @@ internal static class Dimensions
     public static readonly Dimension<double> Metres = new("320 m", new Dictionary<string, Func<double, double>>
     {
         ["m"] = metres => metres,
-        ["ft"] = feet => feet * MetresPerFoot,
+        ["ft"] = feet => feet * AltitudeTable.MetresPerFoot,
     });
 
     public static readonly Dimension<double> Millimetres = new("70 mm", new Dictionary<string, Func<double, double>>

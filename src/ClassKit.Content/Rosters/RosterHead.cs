@@ -40,16 +40,24 @@ internal sealed record RosterHead(int At, CsvRecord Record, IReadOnlyDictionary<
             .GroupBy(column => column.Meaning!.Value.Field)
             .ToDictionary(columns => columns.Key, columns => columns.MinBy(column => column.Meaning!.Value.Rank).Place);
 
-        // "Name" beside "Vorname" is the family's.
-        if (places.TryGetValue(RosterField.FirstName, out var first) && places.TryGetValue(RosterField.Name, out var name) && !places.ContainsKey(RosterField.LastName) && RosterTitles.Plain(record.Fields[first]) == "vorname")
-            places[RosterField.LastName] = name;
-        // "Nome" and "nombre" are first names beside a family's, and whole ones alone.
-        if (places.TryGetValue(RosterField.FirstName, out first) && !places.ContainsKey(RosterField.LastName) && !places.ContainsKey(RosterField.Name) && RosterTitles.Plain(record.Fields[first]) is "nome" or "nombre")
-            (places[RosterField.Name], _) = (first, places.Remove(RosterField.FirstName));
+        ReadFirst(record, places);
         // Names apart are surer than one column, which may be a short name or turned about.
         if (places.ContainsKey(RosterField.FirstName) && places.ContainsKey(RosterField.LastName)) places.Remove(RosterField.Name);
         else if (places.ContainsKey(RosterField.Name)) _ = places.Remove(RosterField.FirstName) | places.Remove(RosterField.LastName);
         return places;
+    }
+
+    /// <summary>What stands for a first name may be more, or make another column less: it depends on what stands beside it.</summary>
+    private static void ReadFirst(CsvRecord record, Dictionary<RosterField, int> places)
+    {
+        if (!places.TryGetValue(RosterField.FirstName, out var first) || places.ContainsKey(RosterField.LastName)) return;
+        var title = RosterTitles.Plain(record.Fields[first]);
+        // "Name" beside "Vorname" is the family's.
+        if (title == "vorname" && places.TryGetValue(RosterField.Name, out var name)) places[RosterField.LastName] = name;
+        // "Nome" and "nombre" are first names beside a family's, and whole ones alone.
+        if (title is not ("nome" or "nombre") || places.ContainsKey(RosterField.Name)) return;
+        places.Remove(RosterField.FirstName);
+        places[RosterField.Name] = first;
     }
 
     private string Title(int place) => Record.Fields[place].Trim();

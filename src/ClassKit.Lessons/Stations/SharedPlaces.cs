@@ -41,7 +41,7 @@ public sealed record SharedPlaces(EquipmentKind Kind, int AtOnce, int From, int 
     {
         var (from, most) = uses.Select(use => use.From).Distinct().Order().Select(minute => (minute, InUse(uses, minute))).MaxBy(moment => moment.Item2);
         var to = uses.Select(use => use.To).Where(end => end > from).Order().First(end => InUse(uses, end) != most);
-        return new(kind, most, from, to, plan.Class.Equipment.FirstOrDefault(count => count.Kind == kind) is { IsAssumed: false } counted ? counted.Count : null, [.. uses.Select(use => use.Step).OfType<StepOfBread>().Distinct()])
+        return new(kind, most, from, to, plan.Class.CountedOf(kind), [.. uses.Select(use => use.Step).OfType<StepOfBread>().Distinct()])
         {
             ForDemonstrations = [.. uses.Select(use => use.Demonstration).Where(name => name.Length > 0).Distinct()],
         };
